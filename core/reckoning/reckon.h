@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/journal/replay.h"
+#include "core/reckoning/reckoning.h"
+
+#include <memory>
+#include <stop_token>
+
+namespace tierloam::reckoning {
+
+struct Options {
+    Day asOf{};                      ///< the journal is read up to the end of this day
+    int members = 512;               ///< a multiple of 64, 64 to 8192
+    int threads = 2;
+    bool southern = false;           ///< season turned by half a year
+};
+
+/// Runs the model over the journal for every stack. Returns nullptr when it was stopped.
+/// Entries are in journal order and legal. Bit-equal for any number of threads.
+std::shared_ptr<const Reckoning> reckon(const journal::Entries& entries, const Options& options, std::stop_token stop = {});
+
+}

@@ -1,0 +1,115 @@
+#pragma once
+
+#include "core/quantity/measures.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What the reckoning hands over: plain immutable values, shared between threads by shared_ptr<const Reckoning>.
+namespace tierloam::reckoning {
+
+/// Weighted quantiles over the members: the median and the 90 % range.
+struct Band {
+    double p05 = 0, p50 = 0, p95 = 0;
+    bool operator==(const Band&) const = default;
+};
+
+/// Weighted quantiles of a date over all members; one beyond the horizon is nullopt alone.
+struct Dates {
+    std::optional<Day> p10, p50, p90;
+    bool any() const { return p10 || p50 || p90; }
+    bool operator==(const Dates&) const = default;
+};
+
+enum class TrayState { working, nearly, ready, overdue, drying };
+
+/// Thickness in cm of what lies in a tray, medians, from the floor up: castings, softened, food, bedding. For drawing.
+struct Strata {
+    double castingsCm = 0, softenedCm = 0, foodCm = 0, beddingCm = 0;
+    double total() const { return castingsCm + softenedCm + foodCm + beddingCm; }
+};
+
+/// One tray of a stack on one day. Masses kg dry matter unless said.
+struct TrayEstimate {
+    int slot = 0, tray = 0, batch = 0;
+    int ageDays = 0;                 ///< 0 on the bedding day
+    TrayState state = TrayState::working;
+    Band inputDryKg, castingsDryKg, unprocessedDryKg, slowDryKg, castingsDepthCm;
+    Band feedToCast;                 ///< capped at 999
+    double readyProbability = 0;
+    double nearlyProbability = 0;    ///< of feed-to-cast ≤ 0.20
+    Band cnRatio, moisturePct, waterShare, wormShare, cocoons, weightKg;
+    Band wormsKgPerM2;               ///< live worms per area of this tray
+    double air = 1;                  ///< median of the air multiplier
+    double depthCm = 0;              ///< median height of all that lies in it
+    Strata strata;
+    Dates readyOn;                   ///< only in `now`; first day, possibly past
+};
+
+/// One stack at the end of one day.
+struct StackEstimate {
+    Day day{};
+    Band colonyKg, worms, adults;
+    Band processingGDryPerDay;       ///< ingested, all trays, mean of 7 days
+    Band ration;                     ///< assimilation over maintenance; above 1 it grows
+    Band binTempC, sumpL, leachateEc;
+    Band drainedLPerWeek;            ///< flow from the trays into the sump, the 7 days up to this one
+    std::vector<TrayEstimate> slots; ///< from slot 1 up
+};
+
+/// Colony mass that an estimate after a change would show, and so on: forecast figures of one stack from `asOf` on.
+struct Forecast {
+    std::vector<StackEstimate> days; ///< weekly, up to 365 days ahead, the base case
+    Dates turnOn;                    ///< the top tray filled
+    Dates sumpFullOn;
+    Dates topTrayFullOn;             ///< within 1 cm of its rim
+    Band drainedExpectedLPerWeek;    ///< next 7 days
+    double readyAndTurnWithin14Days = 0; ///< probability, bottom tray
+    double colonyMedianIn60DaysKg = 0;
+    double feedLowKg = 0, feedUsualKg = 0, feedHighKg = 0; ///< fresh, next week
+    std::optional<double> roomTopTrayFreshKg; ///< usual food that still fits under the rim less 1 cm, median
+};
+
+/// Facts of the record that pages and advice need beside the estimates.
+struct Record {
+    std::optional<Day> lastEntry;    ///< any action
+    std::optional<Day> lastFeed, lastDrain, lastWater, lastLook;
+    double medianFeedGapDays = 7;
+    double usualFeedKgPerWeek = 0;   ///< fresh, last 8 weeks
+    int daysDrying = 0;              ///< of the tray in light-drying
+    bool spigotShut = false;
+    int spareTrays = 0;
+};
+
+struct StackReckoning {
+    std::string name;
+    Day firstBedding{};
+    Day asOf{};
+    StackEstimate now;
+    std::vector<StackEstimate> history; ///< ascending by day; daily for the last 90 days and around observations, weekly before; the last is `now`
+    Forecast forecast;
+    Record record;
+    double turnProbability = 0;         ///< the top tray is filled now
+    std::optional<Day> turnSince;       ///< since when it has been raised (0.8, withdrawn at 0.6)
+    std::optional<Day> readySince;      ///< the bottom tray likewise
+    std::vector<std::string> flags;     ///< codes of what is odd in the record, e.g. "beyond-room"
+    double effectiveSize = 0;           ///< of the members' weights
+    bool retired = false;
+
+    /// The sample of `history` on that day or the last before it; nullptr before the first.
+    const StackEstimate* on(Day day) const;
+};
+
+struct Reckoning {
+    Day asOf{};
+    std::uint64_t journalDigest = 0;
+    int members = 0;
+    std::vector<StackReckoning> stacks; ///< in journal order; retired ones and those not yet bedded are left out
+
+    const StackReckoning* stack(const std::string& name) const;
+};
+
+}
