@@ -5,6 +5,7 @@
 #include "core/journal/replay.h"
 #include "core/materials/table.h"
 #include "core/reckoning/reckoning.h"
+#include "core/store/household_file.h"
 
 #include <QObject>
 #include <QString>
@@ -44,13 +45,6 @@ struct Usual {
     bool feedKnown = false, waterKnown = false, drainKnown = false; ///< false: the default above
 };
 
-enum class OpenProblem { absent, notAHousehold, damaged, newer, noPermission, inUse, diskFull, other };
-
-struct OpenFailure {
-    OpenProblem problem{};
-    QString why;                         ///< what happened, what was kept, what to do
-};
-
 /// The one door to a household file. Lives in the window's thread; the writer and the reckoner are its own threads.
 /// No verb waits for the disk or the model.
 class Household : public QObject {
@@ -63,7 +57,7 @@ public:
         bool createIfAbsent = false;
     };
 
-    static std::variant<std::unique_ptr<Household>, OpenFailure> open(const QString& path, std::shared_ptr<const Clock> clock, const Settings& settings);
+    static std::variant<std::unique_ptr<Household>, store::OpenFailure> open(const QString& path, std::shared_ptr<const Clock> clock, const Settings& settings);
     ~Household() override;
 
     QString path() const;
