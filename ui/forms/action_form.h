@@ -1,0 +1,56 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "ui/forms/form_kind.h"
+
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+
+namespace tierloam::forms {
+
+/// A small form in place, never a dialog: records one thing done to a stack (with a feeding, its cover too: one undo step).
+/// Usual amounts and the last choices are filled in and the date is today until changed. Enter records, Esc gives up.
+/// It says in words what is wrong with a field, why a step is impossible, and which tray the entry falls to on its date.
+/// When a write fails it keeps its contents and says why. The owner shows it and deletes it on finished().
+class ActionForm : public QWidget {
+    Q_OBJECT
+
+public:
+    /// `slot`: the tray that was clicked; nullopt leaves it to the form's default (kept empty in the entry).
+    ActionForm(household::Household& household, FormKind kind, const QString& stack, std::optional<int> slot = std::nullopt,
+               QWidget* parent = nullptr);
+    ~ActionForm() override;
+
+    FormKind kind() const;
+    QString stack() const;
+    std::optional<int> slot() const;
+    /// Starts on another day than today (the shelf's date slider).
+    void setDay(Day day);
+    /// True once anything was typed or chosen, so that the owner does not throw it away at a stray click.
+    bool touched() const;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+
+public slots:
+    /// As the Record button: checks, then writes; finished() follows once it is durable.
+    void record();
+    /// As the Cancel button.
+    void cancel();
+
+signals:
+    /// The entries are durable on disk; comes just before finished().
+    void recorded(const std::vector<tierloam::journal::EntryId>& ids);
+    /// Done or given up: the form may go.
+    void finished();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    class Private;
+    std::unique_ptr<Private> d_;
+};
+
+}

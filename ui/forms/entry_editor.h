@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/household/household.h"
+
+#include <QWidget>
+
+#include <memory>
+
+namespace tierloam::forms {
+
+/// Edits one entry of the journal in place, with the form of its kind filled in: what was done, date, slot and note.
+/// Before it is saved it says which later entries would move to another batch, or why the edit is impossible.
+/// When the write fails it keeps its contents and says why. Enter saves, Esc gives up; the owner deletes it on finished().
+class EntryEditor : public QWidget {
+    Q_OBJECT
+
+public:
+    EntryEditor(household::Household& household, journal::EntryId entry, QWidget* parent = nullptr);
+    ~EntryEditor() override;
+
+    journal::EntryId entry() const;
+    bool touched() const;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+
+public slots:
+    void save();
+    void cancel();
+    /// Takes the entry out of the journal (undo brings it back); refused with its reason when a later entry rests on it.
+    void removeEntry();
+
+signals:
+    /// Saved, taken out or given up: the editor may go.
+    void finished();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    class Private;
+    std::unique_ptr<Private> d_;
+};
+
+}
