@@ -1,0 +1,65 @@
+#pragma once
+
+#include <QKeySequence>
+#include <QList>
+#include <QString>
+
+#include <span>
+#include <utility>
+#include <vector>
+
+class QAction;
+class QObject;
+
+/// Every action of the program in one table: what it is called, its keys and where they work. The shortcuts page is made from it.
+namespace tierloam::ui {
+
+/// Where the keys of an action work. Those of the window work on every page; those of a page only while it is shown.
+enum class Where { window, shelf, trends, journal, form };
+
+enum class ActionId {
+    // window
+    newHousehold, openHousehold, renameHousehold, importJournal, exportJournal, openDemo, closeWindow, quit,
+    undo, redo, newStack, recordOther,
+    pageShelf, pageTrends, pageJournal, goDue, doDue,
+    themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,
+    // shelf: the chosen stack
+    feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
+    check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,
+    moreActs, dayBack, dayForward, weekBack, weekForward, backToToday,
+    // trends
+    range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
+    // journal
+    find, editEntry, deleteEntry, clearFilters,
+    // forms
+    saveForm, closeForm
+};
+
+struct ActionRow {
+    ActionId id;
+    Where where;
+    const char* name;   ///< object name, stable, for tests
+    const char* text;   ///< untranslated, with its mnemonic; an ellipsis means that something is asked first
+    const char* keys;   ///< portable text, "; " between alternatives
+};
+
+std::span<const ActionRow> actionTable();
+const ActionRow& actionRow(ActionId id);
+
+/// Translated, with its mnemonic.
+QString actionText(ActionId id);
+/// Translated, without mnemonic and ellipsis: the accessible name.
+QString actionName(ActionId id);
+QList<QKeySequence> actionKeys(ActionId id);
+/// "Ctrl+Z" as the platform writes it; the first of its keys.
+QString keysText(ActionId id);
+QString whereText(Where where);
+
+/// An action with text, keys, object name and tool tip from the table. Keys of the window work in the whole window, those of a page
+/// in the widget that the action is added to and its children.
+QAction* makeAction(ActionId id, QObject* parent);
+
+/// Pairs whose keys would both answer in one place; empty in a sound table. `rows` lets tests plant a conflict.
+std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> rows);
+
+}

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "ui/drawing/palette.h"
+
+#include <QFont>
+#include <QObject>
+#include <QString>
+
+namespace tierloam::ui {
+
+class Settings;
+
+enum class ThemeMode { light, dark, system };
+
+/// The three sizes of the one typeface.
+enum class TextSize { small, body, title };
+
+/// Colours and text sizes of the program. Applies both to the application (QPalette, font, style sheet); widgets that paint
+/// themselves ask palette() and font() in their paint event and repaint on changed().
+class Theme : public QObject {
+    Q_OBJECT
+
+public:
+    static constexpr int smallestScale = 100, largestScale = 200, scaleStep = 25;
+
+    /// Needs a QApplication; remembers its palette and font as those of the system. Nothing is applied before apply().
+    explicit Theme(QObject* parent = nullptr);
+
+    ThemeMode mode() const { return mode_; }
+    int fontScale() const { return scale_; }               ///< percent, 100…200
+    double scale() const { return scale_ / 100.0; }        ///< lengths beside text grow with it
+    bool dark() const;
+    const drawing::Palette& palette() const;
+    QFont font(TextSize size, bool strong = false) const;
+    /// A length in pixels at 100 %, grown with the font.
+    int px(double atHundred) const;
+
+    void setMode(ThemeMode mode);
+    void setFontScale(int percent);                        ///< held to 100…200
+    /// Sets style, palette, font and style sheet of the application and emits changed().
+    void apply();
+
+    /// Reads mode and scale; unknown values leave the defaults.
+    void restore(const Settings& settings);
+    void remember(Settings& settings) const;
+
+signals:
+    void changed();
+
+private:
+    ThemeMode mode_ = ThemeMode::system;
+    int scale_ = 100;
+    bool systemDark_ = false;
+    QFont systemFont_;
+};
+
+/// The style sheet for a palette; sizes in points.
+QString styleSheetFor(const drawing::Palette& palette, double bodyPoints, double scale);
+double pointsOf(TextSize size, double bodyPoints);
+
+}
