@@ -1,0 +1,32 @@
+# How everything is compiled: warnings are errors, Qt's lenient conversions are off, ccache is used where it is installed.
+if(NOT CMAKE_CXX_COMPILER_LAUNCHER)
+    find_program(TIERLOAM_CCACHE ccache)
+    if(TIERLOAM_CCACHE)
+        # Builds of several presets share what is the same in them, and precompiled headers may be cached.
+        set(CMAKE_CXX_COMPILER_LAUNCHER ${CMAKE_COMMAND} -E env CCACHE_BASEDIR=${CMAKE_SOURCE_DIR} CCACHE_NOHASHDIR=1
+            CCACHE_SLOPPINESS=pch_defines,time_macros ${TIERLOAM_CCACHE})
+    endif()
+endif()
+
+add_library(tierloam_flags INTERFACE)
+target_compile_features(tierloam_flags INTERFACE cxx_std_20)
+target_compile_options(tierloam_flags INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion -Wnon-virtual-dtor
+    -Woverloaded-virtual -Wold-style-cast -Wcast-qual -Wundef -Wvla -Wformat=2 -Werror)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    target_compile_options(tierloam_flags INTERFACE -Wduplicated-cond -Wlogical-op -Wextra-semi -fpch-preprocess)
+endif()
+target_compile_definitions(tierloam_flags INTERFACE QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_URL_CAST_FROM_STRING
+    QT_NO_CAST_FROM_BYTEARRAY QT_USE_QSTRINGBUILDER QT_NO_NARROWING_CONVERSIONS_IN_CONNECT QT_NO_FOREACH
+    QT_DISABLE_DEPRECATED_BEFORE=0x060400 $<$<NOT:$<CONFIG:Release>>:_GLIBCXX_ASSERTIONS>)
+target_include_directories(tierloam_flags INTERFACE ${CMAKE_SOURCE_DIR})
+
+if(TIERLOAM_SANITIZE)
+    # -O0 and -g1 keep the build short; the kernels of the model get -O1 in rooms.cmake, or the tests would take an hour.
+    add_compile_options(-fsanitize=${TIERLOAM_SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=all -O0 -g1)
+    add_link_options(-fsanitize=${TIERLOAM_SANITIZE})
+endif()
+
+if(TIERLOAM_LINT)
+    find_program(TIERLOAM_CLANG_TIDY clang-tidy REQUIRED)
+    set(CMAKE_CXX_CLANG_TIDY ${TIERLOAM_CLANG_TIDY} --quiet)
+endif()
