@@ -15,7 +15,7 @@ target_compile_options(tierloam_flags INTERFACE -Wall -Wextra -Wpedantic -Wshado
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
     target_compile_options(tierloam_flags INTERFACE -Wduplicated-cond -Wlogical-op -Wextra-semi -fpch-preprocess)
 endif()
-target_compile_definitions(tierloam_flags INTERFACE QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_URL_CAST_FROM_STRING
+target_compile_definitions(tierloam_flags INTERFACE QT_NO_KEYWORDS QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_URL_CAST_FROM_STRING
     QT_NO_CAST_FROM_BYTEARRAY QT_USE_QSTRINGBUILDER QT_NO_NARROWING_CONVERSIONS_IN_CONNECT QT_NO_FOREACH
     QT_DISABLE_DEPRECATED_BEFORE=0x060400 $<$<NOT:$<CONFIG:Release>>:_GLIBCXX_ASSERTIONS>)
 target_include_directories(tierloam_flags INTERFACE ${CMAKE_SOURCE_DIR})

@@ -1,6 +1,5 @@
 #include "core/quantity/day_text.h"
 
-
 namespace tierloam {
 
 namespace {
@@ -18,7 +17,9 @@ std::optional<int> digits(std::string_view text)
 std::string padded(int value, int width)
 {
     std::string text = std::to_string(value);
-    return std::string(static_cast<std::size_t>(width) - text.size(), '0') + text;
+    const auto wanted = static_cast<std::size_t>(width);
+    if (text.size() < wanted) text.insert(0, wanted - text.size(), '0');
+    return text;
 }
 
 }

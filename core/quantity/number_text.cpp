@@ -10,7 +10,6 @@ namespace {
 
 std::string printed(double value, std::chars_format format, std::optional<int> precision)
 {
-    if (value == 0.0) value = 0.0; // one zero, without a sign
     std::array<char, 512> buffer{};
     const auto result = precision ? std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, format, *precision)
                                   : std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, format);
@@ -23,7 +22,7 @@ bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 std::string numberText(double value)
 {
-    return printed(value == 0.0 ? 0.0 : value, std::chars_format::fixed, std::nullopt);
+    return printed(value == 0.0 ? 0.0 : value, std::chars_format::fixed, std::nullopt); // one zero, without a sign
 }
 
 std::optional<double> parseNumber(std::string_view text)
