@@ -89,7 +89,7 @@ public:
     /// Blocks until all verbs asked for so far are durable or failed; for closing and tests.
     void finishWrites();
 
-signals:
+Q_SIGNALS:
     void recorded(tierloam::household::Ticket ticket, std::vector<tierloam::journal::EntryId> ids);
     void failed(tierloam::household::Ticket ticket, const QString& why);
     void changed(const tierloam::household::Changes& changes);

@@ -44,7 +44,7 @@ public:
     void restore(const Settings& settings);
     void remember(Settings& settings) const;
 
-signals:
+Q_SIGNALS:
     void changed();
 
 private:

@@ -33,13 +33,13 @@ public:
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
 
-public slots:
+public Q_SLOTS:
     /// As the Record button: checks, then writes; finished() follows once it is durable.
     void record();
     /// As the Cancel button.
     void cancel();
 
-signals:
+Q_SIGNALS:
     /// The entries are durable on disk; comes just before finished().
     void recorded(const std::vector<tierloam::journal::EntryId>& ids);
     /// Done or given up: the form may go.

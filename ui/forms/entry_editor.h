@@ -23,13 +23,13 @@ public:
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
 
-public slots:
+public Q_SLOTS:
     void save();
     void cancel();
     /// Takes the entry out of the journal (undo brings it back); refused with its reason when a later entry rests on it.
     void removeEntry();
 
-signals:
+Q_SIGNALS:
     /// Saved, taken out or given up: the editor may go.
     void finished();
 

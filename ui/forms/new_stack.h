@@ -21,11 +21,11 @@ public:
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
 
-public slots:
+public Q_SLOTS:
     void record();
     void cancel();
 
-signals:
+Q_SIGNALS:
     /// The stack is in the household file; comes just before finished().
     void started(const QString& stack);
     void finished();

@@ -16,7 +16,7 @@ public:
     /// Files opened before, shown as further ways in; at most five are shown.
     void setRecentFiles(const QStringList& paths);
 
-signals:
+Q_SIGNALS:
     void startFirstStack();          ///< a new household, then the guided form
     void openDemo();
     void openFile();                 ///< choose a household file

@@ -1,0 +1,176 @@
+#include "ui/common/actions.h"
+
+#include <QAction>
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace tierloam::ui {
+
+namespace {
+
+constexpr const char* context = "Actions";
+
+/// Single letters work only on the page they belong to and only while no field has the focus; everything of the window has Ctrl or a function key.
+constexpr ActionRow rows[] = {
+    {ActionId::newHousehold, Where::window, "newHousehold", QT_TRANSLATE_NOOP("Actions", "&New household…"), "Ctrl+Shift+N"},
+    {ActionId::openHousehold, Where::window, "openHousehold", QT_TRANSLATE_NOOP("Actions", "&Open household…"), "Ctrl+O"},
+    {ActionId::renameHousehold, Where::window, "renameHousehold", QT_TRANSLATE_NOOP("Actions", "Na&me of the household…"), "Ctrl+Shift+M"},
+    {ActionId::importJournal, Where::window, "importJournal", QT_TRANSLATE_NOOP("Actions", "&Import journal (CSV)…"), "Ctrl+I"},
+    {ActionId::exportJournal, Where::window, "exportJournal", QT_TRANSLATE_NOOP("Actions", "&Export journal (CSV)…"), "Ctrl+E"},
+    {ActionId::openDemo, Where::window, "openDemo", QT_TRANSLATE_NOOP("Actions", "Open the &demo household"), "Ctrl+Shift+D"},
+    {ActionId::closeWindow, Where::window, "closeWindow", QT_TRANSLATE_NOOP("Actions", "&Close window"), "Ctrl+W"},
+    {ActionId::quit, Where::window, "quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q"},
+    {ActionId::undo, Where::window, "undo", QT_TRANSLATE_NOOP("Actions", "&Undo"), "Ctrl+Z"},
+    {ActionId::redo, Where::window, "redo", QT_TRANSLATE_NOOP("Actions", "&Redo"), "Ctrl+Shift+Z; Ctrl+Y"},
+    {ActionId::newStack, Where::window, "newStack", QT_TRANSLATE_NOOP("Actions", "New &stack…"), "Ctrl+N"},
+    {ActionId::recordOther, Where::window, "recordOther", QT_TRANSLATE_NOOP("Actions", "Re&cord…"), "Ctrl+R"},
+    {ActionId::pageShelf, Where::window, "pageShelf", QT_TRANSLATE_NOOP("Actions", "&Shelf"), "Ctrl+1"},
+    {ActionId::pageTrends, Where::window, "pageTrends", QT_TRANSLATE_NOOP("Actions", "&Trends"), "Ctrl+2"},
+    {ActionId::pageJournal, Where::window, "pageJournal", QT_TRANSLATE_NOOP("Actions", "&Journal"), "Ctrl+3"},
+    {ActionId::goDue, Where::window, "goDue", QT_TRANSLATE_NOOP("Actions", "Go to the &due list"), "F6"},
+    {ActionId::doDue, Where::window, "doDue", QT_TRANSLATE_NOOP("Actions", "Do the &first thing due"), "Ctrl+D"},
+    {ActionId::themeLight, Where::window, "themeLight", QT_TRANSLATE_NOOP("Actions", "&Light"), "Ctrl+Alt+L"},
+    {ActionId::themeDark, Where::window, "themeDark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+Alt+D"},
+    {ActionId::themeSystem, Where::window, "themeSystem", QT_TRANSLATE_NOOP("Actions", "&As the system"), "Ctrl+Alt+S"},
+    {ActionId::fontLarger, Where::window, "fontLarger", QT_TRANSLATE_NOOP("Actions", "L&arger text"), "Ctrl++; Ctrl+="},
+    {ActionId::fontSmaller, Where::window, "fontSmaller", QT_TRANSLATE_NOOP("Actions", "S&maller text"), "Ctrl+-"},
+    {ActionId::fontNormal, Where::window, "fontNormal", QT_TRANSLATE_NOOP("Actions", "&Normal text"), "Ctrl+0"},
+    {ActionId::fullScreen, Where::window, "fullScreen", QT_TRANSLATE_NOOP("Actions", "&Full screen"), "F11"},
+    {ActionId::shortcuts, Where::window, "shortcuts", QT_TRANSLATE_NOOP("Actions", "&Keys and shortcuts"), "Ctrl+K"},
+    {ActionId::about, Where::window, "about", QT_TRANSLATE_NOOP("Actions", "&About Tierloam"), "Shift+F1"},
+
+    {ActionId::feed, Where::shelf, "feed", QT_TRANSLATE_NOOP("Actions", "&Feed the usual"), "F"},
+    {ActionId::feedOther, Where::shelf, "feedOther", QT_TRANSLATE_NOOP("Actions", "F&eed…"), "Shift+F"},
+    {ActionId::water, Where::shelf, "water", QT_TRANSLATE_NOOP("Actions", "&Water the usual"), "W"},
+    {ActionId::waterOther, Where::shelf, "waterOther", QT_TRANSLATE_NOOP("Actions", "W&ater…"), "Shift+W"},
+    {ActionId::drain, Where::shelf, "drain", QT_TRANSLATE_NOOP("Actions", "&Drain the usual"), "D"},
+    {ActionId::drainOther, Where::shelf, "drainOther", QT_TRANSLATE_NOOP("Actions", "D&rain…"), "Shift+D"},
+    {ActionId::cover, Where::shelf, "cover", QT_TRANSLATE_NOOP("Actions", "&Cover…"), "C"},
+    {ActionId::flush, Where::shelf, "flush", QT_TRANSLATE_NOOP("Actions", "F&lush the sump…"), "L"},
+    {ActionId::rotate, Where::shelf, "rotate", QT_TRANSLATE_NOOP("Actions", "Lift the &bottom tray to the top…"), "R"},
+    {ActionId::harvest, Where::shelf, "harvest", QT_TRANSLATE_NOOP("Actions", "Take the cas&tings…"), "H"},
+    {ActionId::addTray, Where::shelf, "addTray", QT_TRANSLATE_NOOP("Actions", "Add a tra&y…"), "A"},
+    {ActionId::rebed, Where::shelf, "rebed", QT_TRANSLATE_NOOP("Actions", "Add beddin&g…"), "B"},
+    {ActionId::loosen, Where::shelf, "loosen", QT_TRANSLATE_NOOP("Actions", "L&oosen the drying castings"), "O"},
+    {ActionId::check, Where::shelf, "check", QT_TRANSLATE_NOOP("Actions", "Loo&k into a tray…"), "K"},
+    {ActionId::weighWorms, Where::shelf, "weighWorms", QT_TRANSLATE_NOOP("Actions", "We&igh worms…"), "G"},
+    {ActionId::countWorms, Where::shelf, "countWorms", QT_TRANSLATE_NOOP("Actions", "Co&unt worms…"), "U"},
+    {ActionId::weighTray, Where::shelf, "weighTray", QT_TRANSLATE_NOOP("Actions", "Weig&h a tray…"), "Y"},
+    {ActionId::reading, Where::shelf, "reading", QT_TRANSLATE_NOOP("Actions", "Reading&s…"), "S"},
+    {ActionId::stockWorms, Where::shelf, "stockWorms", QT_TRANSLATE_NOOP("Actions", "&Put worms in…"), "P"},
+    {ActionId::removeWorms, Where::shelf, "removeWorms", QT_TRANSLATE_NOOP("Actions", "Take worms &away…"), "X"},
+    {ActionId::moveWorms, Where::shelf, "moveWorms", QT_TRANSLATE_NOOP("Actions", "&Move worms to another stack…"), "M"},
+    {ActionId::routine, Where::shelf, "routine", QT_TRANSLATE_NOOP("Actions", "Routi&nes…"), "Shift+R"},
+    {ActionId::event, Where::shelf, "event", QT_TRANSLATE_NOOP("Actions", "Something o&dd…"), "E"},
+    {ActionId::note, Where::shelf, "note", QT_TRANSLATE_NOOP("Actions", "&Note…"), "N"},
+    {ActionId::changeStack, Where::shelf, "changeStack", QT_TRANSLATE_NOOP("Actions", "&Change the stack's set-up…"), "Shift+S"},
+    {ActionId::retire, Where::shelf, "retire", QT_TRANSLATE_NOOP("Actions", "Retire the stack…"), "Shift+X"},
+    {ActionId::moreActs, Where::shelf, "moreActs", QT_TRANSLATE_NOOP("Actions", "More…"), "."},
+    {ActionId::dayBack, Where::shelf, "dayBack", QT_TRANSLATE_NOOP("Actions", "A day back"), "["},
+    {ActionId::dayForward, Where::shelf, "dayForward", QT_TRANSLATE_NOOP("Actions", "A day on"), "]"},
+    {ActionId::weekBack, Where::shelf, "weekBack", QT_TRANSLATE_NOOP("Actions", "A week back"), "Shift+["},
+    {ActionId::weekForward, Where::shelf, "weekForward", QT_TRANSLATE_NOOP("Actions", "A week on"), "Shift+]"},
+    {ActionId::backToToday, Where::shelf, "backToToday", QT_TRANSLATE_NOOP("Actions", "Back to today"), "T"},
+
+    {ActionId::range30, Where::trends, "range30", QT_TRANSLATE_NOOP("Actions", "30 days"), "1"},
+    {ActionId::range90, Where::trends, "range90", QT_TRANSLATE_NOOP("Actions", "90 days"), "2"},
+    {ActionId::rangeYear, Where::trends, "rangeYear", QT_TRANSLATE_NOOP("Actions", "1 year"), "3"},
+    {ActionId::range2Years, Where::trends, "range2Years", QT_TRANSLATE_NOOP("Actions", "2 years"), "4"},
+    {ActionId::rangeAll, Where::trends, "rangeAll", QT_TRANSLATE_NOOP("Actions", "All"), "5"},
+    {ActionId::chartsTogether, Where::trends, "chartsTogether", QT_TRANSLATE_NOOP("Actions", "Stacks together"), "G"},
+    {ActionId::showTable, Where::trends, "showTable", QT_TRANSLATE_NOOP("Actions", "As table"), "T"},
+
+    {ActionId::find, Where::journal, "find", QT_TRANSLATE_NOOP("Actions", "Find"), "Ctrl+F"},
+    {ActionId::editEntry, Where::journal, "editEntry", QT_TRANSLATE_NOOP("Actions", "Edit…"), "Return; Enter; F2"},
+    {ActionId::deleteEntry, Where::journal, "deleteEntry", QT_TRANSLATE_NOOP("Actions", "Delete"), "Del"},
+    {ActionId::clearFilters, Where::journal, "clearFilters", QT_TRANSLATE_NOOP("Actions", "Show all"), "Esc"},
+
+    {ActionId::saveForm, Where::form, "saveForm", QT_TRANSLATE_NOOP("Actions", "Save"), "Ctrl+S; Ctrl+Return; Ctrl+Enter"},
+    {ActionId::closeForm, Where::form, "closeForm", QT_TRANSLATE_NOOP("Actions", "Cancel"), "Esc"},
+};
+
+bool meet(Where a, Where b)
+{
+    return a == b || a == Where::window || b == Where::window;
+}
+
+}
+
+std::span<const ActionRow> actionTable()
+{
+    return rows;
+}
+
+const ActionRow& actionRow(ActionId id)
+{
+    return *std::ranges::find(rows, id, &ActionRow::id);
+}
+
+QString actionText(ActionId id)
+{
+    return QCoreApplication::translate(context, actionRow(id).text);
+}
+
+QString actionName(ActionId id)
+{
+    QString text = actionText(id);
+    text.remove(u'&');
+    if (text.endsWith(u'…')) text.chop(1);
+    return text;
+}
+
+QList<QKeySequence> actionKeys(ActionId id)
+{
+    return QKeySequence::listFromString(QString::fromLatin1(actionRow(id).keys), QKeySequence::PortableText);
+}
+
+QString keysText(ActionId id)
+{
+    return actionKeys(id).value(0).toString(QKeySequence::NativeText);
+}
+
+QString whereText(Where where)
+{
+    switch (where) {
+    case Where::window: return QCoreApplication::translate(context, "Everywhere");
+    case Where::shelf: return QCoreApplication::translate(context, "On the shelf");
+    case Where::trends: return QCoreApplication::translate(context, "On the trends page");
+    case Where::journal: return QCoreApplication::translate(context, "In the journal");
+    case Where::form: return QCoreApplication::translate(context, "In a form");
+    }
+    return {};
+}
+
+QAction* makeAction(ActionId id, QObject* parent)
+{
+    const ActionRow& row = actionRow(id);
+    auto* action = new QAction{actionText(id), parent};
+    action->setObjectName(QString::fromLatin1(row.name));
+    action->setShortcuts(actionKeys(id));
+    action->setShortcutContext(row.where == Where::window ? Qt::WindowShortcut : Qt::WidgetWithChildrenShortcut);
+    action->setToolTip(QCoreApplication::translate(context, "%1 (%2)").arg(actionName(id), keysText(id)));
+    action->setStatusTip(actionName(id));
+    return action;
+}
+
+std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> table)
+{
+    std::vector<std::pair<ActionId, ActionId>> conflicts;
+    const auto keysOf = [](const ActionRow& row) {
+        return QKeySequence::listFromString(QString::fromLatin1(row.keys), QKeySequence::PortableText);
+    };
+    for (std::size_t i = 0; i < table.size(); ++i) {
+        for (std::size_t j = i + 1; j < table.size(); ++j) {
+            if (!meet(table[i].where, table[j].where)) continue;
+            const auto mine = keysOf(table[i]);
+            const auto theirs = keysOf(table[j]);
+            if (std::ranges::any_of(mine, [&](const QKeySequence& key) { return theirs.contains(key); })) {
+                conflicts.emplace_back(table[i].id, table[j].id);
+            }
+        }
+    }
+    return conflicts;
+}
+
+}

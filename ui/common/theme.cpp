@@ -1,0 +1,140 @@
+#include "ui/common/theme.h"
+
+#include "ui/common/seams.h"
+
+#include <QApplication>
+#include <QPalette>
+#include <QStyle>
+#include <QStyleFactory>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::ui {
+
+namespace {
+
+QString nameOf(ThemeMode mode)
+{
+    switch (mode) {
+    case ThemeMode::light: return QStringLiteral("light");
+    case ThemeMode::dark: return QStringLiteral("dark");
+    case ThemeMode::system: break;
+    }
+    return QStringLiteral("system");
+}
+
+/// Fusion draws from these; what the style sheet does not reach (menus of the system, spin boxes, lists) stays in the same colours.
+QPalette qtPalette(const drawing::Palette& p)
+{
+    QPalette q;
+    q.setColor(QPalette::Window, p.ground);
+    q.setColor(QPalette::WindowText, p.ink);
+    q.setColor(QPalette::Base, p.panel);
+    q.setColor(QPalette::AlternateBase, drawing::mixed(p.panel, p.ground, 0.5));
+    q.setColor(QPalette::Text, p.ink);
+    q.setColor(QPalette::PlaceholderText, p.mutedInk);
+    q.setColor(QPalette::Button, p.panel);
+    q.setColor(QPalette::ButtonText, p.ink);
+    q.setColor(QPalette::BrightText, p.brick);
+    q.setColor(QPalette::ToolTipBase, p.panel);
+    q.setColor(QPalette::ToolTipText, p.ink);
+    q.setColor(QPalette::Highlight, p.moss);
+    q.setColor(QPalette::HighlightedText, p.panel);
+    q.setColor(QPalette::Link, p.water);
+    q.setColor(QPalette::LinkVisited, p.water);
+    q.setColor(QPalette::Light, drawing::mixed(p.panel, p.ground, 0.3));
+    q.setColor(QPalette::Midlight, p.line);
+    q.setColor(QPalette::Mid, p.line);
+    q.setColor(QPalette::Dark, p.outline);
+    q.setColor(QPalette::Shadow, p.outline);
+    const QColor faint = drawing::mixed(p.ink, p.ground, 0.5);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) q.setColor(QPalette::Disabled, role, faint);
+    q.setColor(QPalette::Disabled, QPalette::Highlight, p.line);
+    return q;
+}
+
+}
+
+Theme::Theme(QObject* parent) : QObject{parent}
+{
+    const QPalette system = QApplication::palette();
+    systemDark_ = system.color(QPalette::WindowText).lightnessF() > system.color(QPalette::Window).lightnessF();
+    systemFont_ = QApplication::font();
+    if (systemFont_.pointSizeF() <= 0) systemFont_.setPointSizeF(10.0); // a font given in pixels
+}
+
+bool Theme::dark() const
+{
+    return mode_ == ThemeMode::dark || (mode_ == ThemeMode::system && systemDark_);
+}
+
+const drawing::Palette& Theme::palette() const
+{
+    return dark() ? drawing::Palette::dark() : drawing::Palette::light();
+}
+
+double pointsOf(TextSize size, double bodyPoints)
+{
+    switch (size) {
+    case TextSize::small: return bodyPoints * 0.9;
+    case TextSize::body: break;
+    case TextSize::title: return bodyPoints * 1.6;
+    }
+    return bodyPoints;
+}
+
+QFont Theme::font(TextSize size, bool strong) const
+{
+    QFont font = systemFont_;
+    font.setPointSizeF(pointsOf(size, systemFont_.pointSizeF() * scale()));
+    font.setBold(strong);
+    return font;
+}
+
+int Theme::px(double atHundred) const
+{
+    return static_cast<int>(std::lround(atHundred * scale()));
+}
+
+void Theme::setMode(ThemeMode mode)
+{
+    if (mode == mode_) return;
+    mode_ = mode;
+    apply();
+}
+
+void Theme::setFontScale(int percent)
+{
+    const int held = std::clamp(percent, smallestScale, largestScale);
+    if (held == scale_) return;
+    scale_ = held;
+    apply();
+}
+
+void Theme::apply()
+{
+    if (QStyle* fusion = QStyleFactory::create(QStringLiteral("Fusion"))) QApplication::setStyle(fusion);
+    QApplication::setPalette(qtPalette(palette()));
+    QApplication::setFont(font(TextSize::body));
+    qApp->setStyleSheet(styleSheetFor(palette(), systemFont_.pointSizeF() * scale(), scale()));
+    Q_EMIT changed();
+}
+
+void Theme::restore(const Settings& settings)
+{
+    const QString mode = settings.value(QStringLiteral("window/theme")).toString();
+    for (const ThemeMode known : {ThemeMode::light, ThemeMode::dark, ThemeMode::system}) {
+        if (nameOf(known) == mode) mode_ = known;
+    }
+    const int scale = settings.value(QStringLiteral("window/fontScale"), 100).toInt();
+    if (scale >= smallestScale && scale <= largestScale) scale_ = scale;
+}
+
+void Theme::remember(Settings& settings) const
+{
+    settings.setValue(QStringLiteral("window/theme"), nameOf(mode_));
+    settings.setValue(QStringLiteral("window/fontScale"), scale_);
+}
+
+}

@@ -1,0 +1,161 @@
+#include "ui/common/theme.h"
+
+#include <QLocale>
+
+#include <cmath>
+
+namespace tierloam::ui {
+
+namespace {
+
+// Lengths written as 12px grow with the font scale; colours are @names of the palette.
+constexpr const char* sheet = R"(
+QMainWindow, QDialog, QWidget[page="true"] { background: @ground; color: @ink; }
+QToolTip { background: @panel; color: @ink; border: 1hair solid @line; padding: 4px 6px; }
+QLabel { background: transparent; color: @ink; }
+QLabel[role="strong"] { font-weight: bold; }
+QLabel[role="small"] { font-size: @small; }
+QLabel[role="muted"] { color: @mutedInk; }
+QLabel[role="smallMuted"] { font-size: @small; color: @mutedInk; }
+QLabel[role="section"] { font-weight: bold; }
+QLabel[role="title"] { font-size: @title; font-weight: bold; }
+QLabel[tone="moss"] { color: @moss; }
+QLabel[tone="amber"] { color: @amber; }
+QLabel[tone="brick"] { color: @brick; }
+QLabel[tone="water"] { color: @water; }
+
+QFrame[card="true"] { background: @panel; border: 1hair solid @line; border-radius: 8px; }
+QFrame[card="true"][tone="moss"] { border-left: 5px solid @moss; }
+QFrame[card="true"][tone="amber"] { border-left: 5px solid @amber; }
+QFrame[card="true"][tone="brick"] { border-left: 5px solid @brick; }
+QFrame[card="true"][tone="water"] { border-left: 5px solid @water; }
+QFrame[hairline="true"] { background: @line; border: none; max-height: 1hair; min-height: 1hair; }
+
+QPushButton, QToolButton[button="true"] { background: @panel; color: @ink; border: 1hair solid @outlineSoft; border-radius: 7px; padding: 5px 11px; min-height: 18px; }
+QPushButton:hover, QToolButton[button="true"]:hover { background: @hover; }
+QPushButton:pressed, QToolButton[button="true"]:pressed { background: @line; }
+QPushButton:focus, QToolButton[button="true"]:focus { border: 2hair solid @ink; padding: 4px 10px; }
+QPushButton:disabled, QToolButton[button="true"]:disabled { color: @faint; border-color: @line; }
+QPushButton:checked, QToolButton[button="true"]:checked { background: @mossSoft; border: 2hair solid @moss; color: @moss; font-weight: bold; padding: 4px 10px; }
+QPushButton[tone="moss"] { background: @mossSoft; color: @moss; border-color: @moss; }
+QPushButton[tone="amber"] { background: @amberSoft; color: @amber; border-color: @amber; }
+QPushButton[tone="brick"] { background: @brickSoft; color: @brick; border-color: @brick; }
+QPushButton[tone="water"] { background: @waterSoft; color: @water; border-color: @water; }
+QPushButton[tone="moss"]:hover { background: @mossHover; }
+QPushButton[tone="amber"]:hover { background: @amberHover; }
+QPushButton[tone="brick"]:hover { background: @brickHover; }
+QPushButton[tone="water"]:hover { background: @waterHover; }
+QPushButton[tone="moss"]:focus { border: 2hair solid @moss; }
+QPushButton[tone="amber"]:focus { border: 2hair solid @amber; }
+QPushButton[tone="brick"]:focus { border: 2hair solid @brick; }
+QPushButton[tone="water"]:focus { border: 2hair solid @water; }
+QPushButton[tone]:disabled { background: @panel; color: @faint; border-color: @line; }
+QPushButton::menu-indicator, QToolButton[button="true"]::menu-indicator { image: none; width: 0px; }
+
+QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox {
+    background: @panel; color: @ink; border: 1hair solid @outlineSoft; border-radius: 6px; padding: 4px 7px; min-height: 18px;
+    selection-background-color: @moss; selection-color: @panel; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus { border: 2hair solid @moss; padding: 3px 6px; }
+QLineEdit[wrong="true"], QAbstractSpinBox[wrong="true"], QComboBox[wrong="true"] { border: 2hair solid @brick; }
+QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { color: @faint; background: @ground; }
+QComboBox QAbstractItemView { background: @panel; color: @ink; border: 1hair solid @line; selection-background-color: @mossSoft; selection-color: @ink; }
+
+QMenuBar { background: @rail; color: @ink; }
+QMenuBar::item { background: transparent; padding: 4px 9px; }
+QMenuBar::item:selected { background: @panel; }
+QMenu { background: @panel; color: @ink; border: 1hair solid @line; padding: 4px; }
+QMenu::item { padding: 5px 26px 5px 22px; border-radius: 4px; }
+QMenu::item:selected { background: @mossSoft; color: @ink; }
+QMenu::item:disabled { color: @faint; }
+QMenu::separator { height: 1hair; background: @line; margin: 4px 8px; }
+
+QScrollArea, QScrollArea > QWidget > QWidget[page="true"] { border: none; }
+QAbstractScrollArea::corner { background: transparent; }
+QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }
+QScrollBar::handle { background: @scroll; border-radius: 4px; margin: 2px; min-height: 28px; min-width: 28px; }
+QScrollBar::handle:hover { background: @outline; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+
+QTableView { background: @panel; alternate-background-color: @stripe; color: @ink; gridline-color: @line; border: 1hair solid @line; border-radius: 8px;
+    selection-background-color: @mossSoft; selection-color: @ink; }
+QTableView:focus { border: 2hair solid @moss; }
+QTableView::item { padding: 3px 8px; border: none; }
+QTableView::item:selected { background: @mossSoft; color: @ink; }
+QTableView::item:focus { background: @mossHover; color: @ink; }
+QHeaderView { background: @panel; border: none; }
+QHeaderView::section { background: @rail; color: @ink; border: none; border-bottom: 1hair solid @line; padding: 6px 8px; font-weight: bold; }
+
+QFrame[rail="true"] { background: @rail; border: none; }
+QFrame[due="true"] { background: @ground2; border: none; border-left: 1hair solid @line; }
+QToolButton[railButton="true"] { background: transparent; color: @mutedInk; border: none; border-left: 4px solid transparent; border-radius: 6px; padding: 11px 12px; text-align: left; font-weight: normal; }
+QToolButton[railButton="true"]:hover { color: @ink; background: @ground; }
+QToolButton[railButton="true"]:checked { background: @panel; color: @ink; font-weight: bold; border-left: 4px solid @moss; }
+QToolButton[railButton="true"]:focus { border: 2hair solid @moss; border-left: 4px solid @moss; }
+QFrame[notice="true"] { background: @amberSoft; border: 1hair solid @amber; border-radius: 8px; }
+QFrame[failure="true"] { background: @brickSoft; border: 1hair solid @brick; border-radius: 8px; }
+QSplitter::handle { background: @line; }
+)";
+
+QString hex(const QColor& colour)
+{
+    return colour.name(QColor::HexRgb);
+}
+
+/// Lengths in px grow with the scale; "hair" lines do not.
+QString grown(const QString& text, double scale)
+{
+    QString out;
+    out.reserve(text.size());
+    for (qsizetype i = 0; i < text.size();) {
+        if (!text[i].isDigit() || (i > 0 && (text[i - 1].isLetterOrNumber() || text[i - 1] == u'#' || text[i - 1] == u'.'))) {
+            out += text[i++];
+            continue;
+        }
+        qsizetype end = i;
+        while (end < text.size() && text[end].isDigit()) ++end;
+        const int number = QStringView{text}.mid(i, end - i).toInt();
+        if (QStringView{text}.mid(end).startsWith(u"hair")) {
+            out += QString::number(number) % QLatin1StringView("px");
+            end += 4;
+        } else if (QStringView{text}.mid(end).startsWith(u"px")) {
+            out += QString::number(static_cast<int>(std::lround(number * scale))) % QLatin1StringView("px");
+            end += 2;
+        } else {
+            out += QStringView{text}.mid(i, end - i);
+        }
+        i = end;
+    }
+    return out;
+}
+
+}
+
+QString styleSheetFor(const drawing::Palette& p, double bodyPoints, double scale)
+{
+    QString text = grown(QString::fromLatin1(sheet), scale);
+    const auto points = [&](TextSize size) { return QString::number(pointsOf(size, bodyPoints), 'f', 2) % QLatin1StringView("pt"); };
+    const auto hover = [&](const QColor& soft, const QColor& full) { return hex(drawing::mixed(soft, full, 0.14)); };
+    // Longer names first: "@mossSoft" must not be read as "@moss" and "Soft".
+    const std::pair<const char*, QString> names[] = {
+        {"@outlineSoft", hex(drawing::mixed(p.line, p.outline, 0.25))},
+        {"@outline", hex(p.outline)},
+        {"@mossSoft", hex(p.mossSoft)}, {"@amberSoft", hex(p.amberSoft)}, {"@brickSoft", hex(p.brickSoft)}, {"@waterSoft", hex(p.waterSoft)},
+        {"@mossHover", hover(p.mossSoft, p.moss)}, {"@amberHover", hover(p.amberSoft, p.amber)},
+        {"@brickHover", hover(p.brickSoft, p.brick)}, {"@waterHover", hover(p.waterSoft, p.water)},
+        {"@moss", hex(p.moss)}, {"@amber", hex(p.amber)}, {"@brick", hex(p.brick)}, {"@water", hex(p.water)},
+        {"@ground2", hex(drawing::mixed(p.ground, p.panel, 0.35))}, {"@ground", hex(p.ground)},
+        {"@panel", hex(p.panel)}, {"@rail", hex(p.rail)}, {"@line", hex(p.line)},
+        {"@ink", hex(p.ink)}, {"@mutedInk", hex(p.mutedInk)},
+        {"@faint", hex(drawing::mixed(p.ink, p.ground, 0.5))},
+        {"@hover", hex(drawing::mixed(p.panel, p.rail, 0.6))},
+        {"@stripe", hex(drawing::mixed(p.panel, p.ground, 0.4))},
+        {"@scroll", hex(drawing::mixed(p.line, p.outline, 0.4))},
+        {"@small", points(TextSize::small)}, {"@title", points(TextSize::title)},
+    };
+    for (const auto& [name, value] : names) text.replace(QLatin1StringView(name), value);
+    return text;
+}
+
+}
