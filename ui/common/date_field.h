@@ -1,0 +1,56 @@
+#pragma once
+
+#include "core/quantity/day_text.h"
+#include "ui/common/field.h"
+
+class QToolButton;
+
+namespace tierloam::ui {
+
+class FieldEdit;
+
+/// A civil day and, when wished, a time of day. It stands on today until it is changed, also when midnight passes meanwhile.
+/// Typed as the locale writes dates or as 2031-05-01; "today" and "yesterday" are understood; Up and Down go a day on and back.
+class DateField : public Field {
+    Q_OBJECT
+
+public:
+    explicit DateField(Day today, QWidget* parent = nullptr);
+
+    /// Moves "today"; the field follows while it was not changed.
+    void setToday(Day today);
+    void setMoment(const DayAndTime& moment);
+    Typed<DayAndTime> moment() const;
+    bool isEmpty() const override;
+
+    FieldEdit* edit() const { return edit_; }
+    FieldEdit* timeEdit() const { return time_; }
+    QToolButton* timeButton() const { return addTime_; }
+
+protected:
+    QString problemOfValue() const override;
+    void nameEditors(const QString& name) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void stepDays(int days);
+    void openCalendar();
+    void showDistance();
+    void showTime(bool shown);
+
+    Day today_;
+    bool changed_ = false;
+    FieldEdit* edit_ = nullptr;
+    QToolButton* calendar_ = nullptr;
+    QToolButton* addTime_ = nullptr;
+    FieldEdit* time_ = nullptr;
+};
+
+/// A day as people type it; nullopt value without a problem when empty. Years 1900 to 2199.
+Typed<Day> typedDay(const QString& text, Day today);
+/// "18:30", "6:30 pm" or "1830"; minutes of the day.
+Typed<int> typedTime(const QString& text);
+/// As the field shows it: the locale's short date with all four figures of the year.
+QString typedDayText(Day day);
+
+}

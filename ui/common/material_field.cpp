@@ -1,0 +1,114 @@
+#include "ui/common/material_field.h"
+
+#include "ui/common/field_edit.h"
+
+#include <QAbstractItemView>
+#include <QCompleter>
+
+#include <algorithm>
+
+namespace tierloam::ui {
+
+namespace {
+
+/// Names in the order of the list: used lately, then own ones, then the wanted kind, then the rest; each once.
+QStringList ordered(const materials::Table& table, materials::Kind wanted, const std::vector<std::string>& lately)
+{
+    QStringList names;
+    const auto add = [&names](const std::string& name) {
+        const QString text = QString::fromStdString(name);
+        if (!names.contains(text, Qt::CaseInsensitive)) names.append(text);
+    };
+    for (const std::string& name : lately) {
+        if (const materials::Material* row = table.find(name)) add(row->name);
+    }
+    const auto addWhere = [&](auto accept) {
+        std::vector<std::string> found;
+        for (const materials::Material& row : table.rows()) {
+            if (accept(row)) found.push_back(row.name);
+        }
+        std::sort(found.begin(), found.end());
+        for (const std::string& name : found) add(name);
+    };
+    addWhere([](const materials::Material& row) { return row.own; });
+    addWhere([wanted](const materials::Material& row) { return row.kind == wanted; });
+    addWhere([](const materials::Material&) { return true; });
+    return names;
+}
+
+}
+
+MaterialField::MaterialField(const materials::Table& table, materials::Kind wanted, const std::vector<std::string>& lately,
+                             std::string_view usual, QWidget* parent)
+    : Field{parent}, table_{table}, usual_{usual}
+{
+    list_ = new FieldCombo{this};
+    list_->setObjectName(QStringLiteral("material"));
+    list_->setEditable(true);
+    list_->setInsertPolicy(QComboBox::NoInsert);
+    list_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon); // long names must not widen the form
+    list_->setMinimumContentsLength(14);
+    list_->setMaxVisibleItems(12);
+    edit_ = new FieldEdit{list_};
+    list_->setLineEdit(edit_);
+    const QStringList names = ordered(table, wanted, lately);
+    list_->addItems(names);
+    list_->view()->setTextElideMode(Qt::ElideRight);
+    auto* completer = new QCompleter{names, this};
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    completer->setFilterMode(Qt::MatchContains);
+    completer->setCompletionMode(QCompleter::PopupCompletion);
+    list_->setCompleter(completer);
+    list_->setCurrentIndex(-1);
+    edit_->setPlaceholderText(QString::fromStdString(usual_));
+    addEditor(list_, 1);
+    edit_->installEventFilter(this); // the line has the focus, not the list around it
+    connect(edit_, &QLineEdit::textEdited, this, &MaterialField::noteEdited);
+    connect(list_, &QComboBox::activated, this, &MaterialField::noteEdited);
+    connect(completer, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& name) {
+        edit_->setText(name);
+        noteEdited();
+    });
+}
+
+void MaterialField::setMaterial(std::string_view name)
+{
+    edit_->setText(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+    edit_->setCursorPosition(0);
+}
+
+Typed<std::string> MaterialField::material() const
+{
+    const QString typed = edit_->text().trimmed();
+    if (typed.isEmpty()) return {};
+    const std::string name = typed.toStdString();
+    if (const materials::Material* row = table_.find(name)) return {row->name, {}};
+    QStringList near;
+    for (const std::string& each : table_.nearest(name)) near.append(QStringLiteral("«") + QString::fromStdString(each) + QStringLiteral("»"));
+    if (near.isEmpty()) return {std::nullopt, tr("«%1» is not among the materials.").arg(typed)};
+    return {std::nullopt, tr("«%1» is not among the materials; the nearest are %2.").arg(typed, near.join(QStringLiteral(", ")))};
+}
+
+const materials::Material* MaterialField::row() const
+{
+    const QString typed = edit_->text().trimmed();
+    return table_.find(typed.isEmpty() ? usual_ : typed.toStdString());
+}
+
+bool MaterialField::isEmpty() const
+{
+    return edit_->text().trimmed().isEmpty();
+}
+
+QString MaterialField::problemOfValue() const
+{
+    return material().problem;
+}
+
+void MaterialField::nameEditors(const QString& name)
+{
+    edit_->setAccessibleName(name);
+    list_->setAccessibleName(name);
+}
+
+}
