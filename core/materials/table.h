@@ -34,15 +34,21 @@ struct Material {
     double carbonShare() const { return carbonToNitrogen ? nitrogenPercent / 100.0 * *carbonToNitrogen : 0.0; }
 };
 
+/// The row of an own material. What it leaves out is that of `kitchen mix`; a mineral that leaves out nitrogen or C:N holds none.
+/// Its kind follows from its softening class.
+Material materialOf(const journal::OwnMaterial& own);
+
 /// The built-in table and the household's own materials, found by name without regard to case.
 class Table {
 public:
     /// The table of resources/, compiled in; parsed once.
     static const Table& builtIn();
-    /// The built-in table with the journal's own materials added or replaced, in force whatever their date.
+    /// The built-in table with the journal's own materials added or replaced, in force whatever their date; of two with one name
+    /// the later in the journal rules.
     static Table withOwn(std::span<const journal::Entry> entries);
 
-    const Material* find(std::string_view name) const;         ///< nullptr when unknown
+    const Material* find(std::string_view name) const;         ///< without regard to case; nullptr when unknown
+    /// What may have been meant by an unknown name, nearest first; never empty.
     std::vector<std::string> nearest(std::string_view name, std::size_t most = 3) const;
     const std::vector<Material>& rows() const { return rows_; }
 
