@@ -1,0 +1,148 @@
+#include "ui/drawing/legend.h"
+
+#include "ui/drawing/ring.h"
+#include "ui/drawing/strata.h"
+
+#include <QCoreApplication>
+#include <QGuiApplication>
+#include <QPainter>
+
+#include <algorithm>
+#include <array>
+#include <functional>
+#include <vector>
+
+namespace tierloam::drawing {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Legend)
+public:
+    static QString age() { return tr("Age of batch"); }
+    static QString ageOf(int months)
+    {
+        return months == 0 ? tr("new") : tr("%1 mo", "short for months").arg(months);
+    }
+    static QString stratum(Stratum stratum)
+    {
+        switch (stratum) {
+        case Stratum::castings: return tr("castings, by age");
+        case Stratum::softened: return tr("softened");
+        case Stratum::food: return tr("food");
+        case Stratum::bedding: return tr("bedding");
+        }
+        return {};
+    }
+    static QString worm() { return tr("one for each 50 g of worms"); }
+    static QString ring() { return tr("Ring: chance, in %, that the tray is ready; a full disc when it is"); }
+    static QString ratio() { return tr("0.07 : 1 = unprocessed to castings, dry"); }
+    static QString sump() { return tr("Depths to one scale; sump levels twice as tall, a mark at each litre"); }
+    static QString bars() { return tr("Bars: drained and written down; marks: expected. Bands: 90 % range"); }
+};
+
+constexpr int ageSteps = 24;
+
+/// One item: its size at a width, and how it is drawn.
+struct Item {
+    QSizeF size;
+    std::function<void(QPainter&, const QRectF&)> draw;
+};
+
+void drawAges(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
+{
+    const double text = lineHeight(type.small);
+    drawLine(painter, room, Words::age(), type.small, palette.ink);
+    const double barHeight = text * 0.62;
+    const double top = room.top() + text + 1;
+    const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+    for (int i = 0; i < ageSteps; ++i) {
+        const int place = leftToRight ? i : ageSteps - 1 - i;
+        const QRectF step{room.left() + room.width() * place / ageSteps, top, room.width() / ageSteps - 0.6, barHeight};
+        painter.fillRect(step, palette.ageColour((i + 0.5) * Palette::ageSpanDays / ageSteps));
+    }
+    painter.setPen(QPen{palette.outline, 1});
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF{room.left() + 0.5, top - 0.5, room.width() - 1, barHeight + 1});
+    for (int months = 0; months <= 8; months += 2) {
+        const QString label = Words::ageOf(months);
+        const double share = leftToRight ? months / 8.0 : 1 - months / 8.0;
+        const double wide = textWidth(type.small, label);
+        const double x = room.left() + std::clamp(room.width() * share - wide / 2, 0.0, room.width() - wide);
+        painter.setFont(type.small);
+        painter.setPen(palette.mutedInk);
+        painter.drawText(QRectF{x, top + barHeight + 1, wide + 1, text}, Qt::AlignLeft | Qt::AlignTop | Qt::TextDontClip, label);
+    }
+}
+
+std::vector<Item> items(double width, const Palette& palette, const Type& type)
+{
+    std::vector<Item> all;
+    const double text = lineHeight(type.small);
+    double agesWidth = 16;
+    for (int months = 0; months <= 8; months += 2) agesWidth += textWidth(type.small, Words::ageOf(months)) + 16;
+    all.push_back({{std::min(width, std::max(agesWidth, 190.0)), text * 2.62 + 4}, [&](QPainter& p, const QRectF& r) { drawAges(p, r, palette, type); }});
+    const double swatch = text * 1.5;
+    const auto withSwatch = [&](const QString& words, std::function<void(QPainter&, const QRectF&)> draw) {
+        const double room = std::min(width, swatch + 6 + textWidth(type.small, words) + 1);
+        const double height = std::max(text, wrappedHeight(type.small, words, room - swatch - 6));
+        all.push_back({{room, height}, [=, &palette, &type](QPainter& p, const QRectF& r) {
+                           const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+                           draw(p, {leftToRight ? r.left() : r.right() - swatch, r.top() + 1, swatch, text - 2});
+                           drawWrapped(p, r.adjusted(leftToRight ? swatch + 6 : 0, 0, leftToRight ? 0 : -swatch - 6, 0), words, type.small, palette.mutedInk);
+                       }});
+    };
+    for (const Stratum stratum : {Stratum::bedding, Stratum::food, Stratum::softened, Stratum::castings})
+        withSwatch(Words::stratum(stratum), [&palette, stratum](QPainter& p, const QRectF& r) { drawSwatch(p, r, stratum, 150, palette); });
+    withSwatch(Words::worm(), [&palette](QPainter& p, const QRectF& r) { drawWorm(p, r.center(), r.width() * 0.8, palette); });
+    for (const QString& words : {Words::ring(), Words::ratio(), Words::sump(), Words::bars()}) {
+        const double room = std::min(width, textWidth(type.small, words) + 1);
+        all.push_back({{room, wrappedHeight(type.small, words, room)},
+                       [=, &palette, &type](QPainter& p, const QRectF& r) { drawWrapped(p, r, words, type.small, palette.mutedInk); }});
+    }
+    return all;
+}
+
+/// Places items in rows; calls `place` with each one's rectangle relative to (0, 0); returns the height.
+template <class Place>
+double flow(const std::vector<Item>& all, double width, Place place)
+{
+    double x = 0, y = 0, row = 0;
+    for (const Item& item : all) {
+        if (x > 0 && x + item.size.width() > width + 0.5) {
+            x = 0;
+            y += row + 5;
+            row = 0;
+        }
+        place(item, QRectF{QPointF{x, y}, item.size});
+        x += item.size.width() + 18;
+        row = std::max(row, item.size.height());
+    }
+    return y + row;
+}
+
+}
+
+double legendHeight(double width, const Type& type)
+{
+    return flow(items(width, Palette::light(), type), width, [](const Item&, const QRectF&) {});
+}
+
+double drawLegend(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
+{
+    painter.save();
+    const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+    const double height = flow(items(room.width(), palette, type), room.width(), [&](const Item& item, QRectF rect) {
+        if (!leftToRight) rect.moveLeft(room.width() - rect.right());
+        item.draw(painter, rect.translated(room.topLeft()));
+    });
+    painter.restore();
+    return height;
+}
+
+QString legendText()
+{
+    return QStringList{Words::ring(), Words::ratio(), Words::sump(), Words::bars(), Words::worm()}.join(u". ");
+}
+
+}

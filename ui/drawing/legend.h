@@ -1,0 +1,21 @@
+#pragma once
+
+#include "ui/drawing/palette.h"
+#include "ui/drawing/type.h"
+
+#include <QRectF>
+
+class QPainter;
+
+namespace tierloam::drawing {
+
+/// What the drawing of a stack means: ages of castings, strata with their patterns, worms, the ring, the ratio, the sump. Items wrap to the width;
+/// every item is a swatch with its words.
+double legendHeight(double width, const Type& type);
+/// Returns the height used; nothing is elided at a width of 12 letters or more.
+double drawLegend(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type);
+
+/// The same in words, for screen readers.
+QString legendText();
+
+}

@@ -1,0 +1,172 @@
+#include "ui/drawing/strip.h"
+
+#include <QDate>
+#include <QGuiApplication>
+#include <QLocale>
+#include <QPainter>
+#include <QPolygonF>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::drawing {
+
+namespace {
+
+bool drawHead(QPainter& painter, const QRectF& room, const QString& title, const QString& value, const QString& range, const Palette& palette, const Type& type)
+{
+    const double gap = 6;
+    const double valueWidth = textWidth(type.smallStrong, value), titleWidth = textWidth(type.small, title);
+    const double rangeWidth = range.isEmpty() ? 0 : textWidth(type.small, range) + gap;
+    const bool withRange = !range.isEmpty() && titleWidth + gap + valueWidth + rangeWidth <= room.width();
+    const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+    QRectF line{room.left(), room.top(), room.width(), lineHeight(type.small)};
+    QRectF end = line;
+    if (withRange) {
+        drawLine(painter, end, range, type.small, palette.mutedInk, true);
+        end.adjust(leftToRight ? 0 : rangeWidth, 0, leftToRight ? -rangeWidth : 0, 0);
+    }
+    bool fits = drawLine(painter, end, value, type.smallStrong, palette.ink, true);
+    const double taken = valueWidth + gap + (withRange ? rangeWidth : 0);
+    line.adjust(leftToRight ? 0 : taken, 0, leftToRight ? -taken : 0, 0);
+    fits &= drawLine(painter, line, title, type.small, palette.mutedInk);
+    return fits;
+}
+
+void drawBase(QPainter& painter, const QRectF& plot, const TimeAxis& axis, const Palette& palette)
+{
+    painter.setPen(QPen{palette.line, 1});
+    painter.drawLine(plot.bottomLeft(), plot.bottomRight());
+    if (axis.mark && *axis.mark >= axis.from && *axis.mark <= axis.to) {
+        const double x = axis.xOf(*axis.mark, plot);
+        painter.setPen(QPen{palette.ink, 1});
+        painter.drawLine(QPointF{x, plot.top()}, QPointF{x, plot.bottom()});
+    }
+}
+
+QDate dateOf(Day day) { return QDate{1970, 1, 1}.addDays(day.time_since_epoch().count()); }
+
+}
+
+double TimeAxis::xOf(Day day, const QRectF& plot) const
+{
+    const double span = std::max(1, daysBetween(from, to));
+    return plot.left() + plot.width() * daysBetween(from, day) / span;
+}
+
+std::vector<TimeAxis::Tick> TimeAxis::ticks(double width, const QFont& font) const
+{
+    using namespace std::chrono;
+    std::vector<Tick> found;
+    if (to <= from) return found;
+    const QLocale locale;
+    for (const int every : {1, 2, 3, 6, 12, 24, 60, 120}) {
+        found.clear();
+        double end = -1e9;
+        bool fits = true;
+        year_month month{year_month_day{from}.year(), year_month_day{from}.month()};
+        for (; sys_days{month / 1} <= to; month += months{1}) {
+            const int number = int{month.year()} * 12 + static_cast<int>(unsigned{month.month()}) - 1;
+            const Day day = sys_days{month / 1};
+            if (number % every != 0 || day < from) continue;
+            const QString name = every >= 12 ? QString::number(int{month.year()}) : locale.standaloneMonthName(dateOf(day).month(), QLocale::ShortFormat);
+            const double x = width * daysBetween(from, day) / daysBetween(from, to);
+            const double wide = textWidth(font, name);
+            if (x + wide > width + 0.5) continue;
+            if (x < end + 8) fits = false;
+            end = x + wide;
+            found.push_back({day, name});
+        }
+        if (fits) return found;
+    }
+    return found;
+}
+
+double stripHeight(const Type& type) { return std::ceil(lineHeight(type.small) * 2.15); }
+double axisHeight(const Type& type) { return lineHeight(type.small) + 4; }
+
+QRectF plotOf(const QRectF& room, const Type& type) { return room.adjusted(0.5, lineHeight(type.small) + 1, -0.5, -1.5); }
+
+double roundTop(double highest)
+{
+    if (!(highest > 0) || !std::isfinite(highest)) return 1;
+    const double power = std::pow(10.0, std::floor(std::log10(highest)));
+    for (const double step : {1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 7.5})
+        if (highest <= step * power * (1 + 1e-9)) return step * power;
+    return 10 * power;
+}
+
+bool drawStrip(QPainter& painter, const QRectF& room, const Strip& strip, const TimeAxis& axis, const Palette& palette, const Type& type)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const bool fits = drawHead(painter, room, strip.title, strip.value, strip.range, palette, type);
+    const QRectF plot = plotOf(room, type);
+    QPolygonF upper, lower, middle;
+    for (const StripPoint& point : strip.points) {
+        if (point.day < axis.from || point.day > axis.to) continue;
+        const double x = axis.xOf(point.day, plot);
+        const auto y = [&](double value) { return plot.bottom() - plot.height() * std::clamp(value / strip.top, 0.0, 1.0); };
+        upper << QPointF{x, y(point.high)};
+        lower << QPointF{x, y(point.low)};
+        middle << QPointF{x, y(point.middle)};
+    }
+    if (middle.size() > 1) {
+        QPolygonF band = upper;
+        for (auto it = lower.crbegin(); it != lower.crend(); ++it) band << *it;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(mixed(palette.ground, strip.colour, 0.26));
+        painter.drawPolygon(band);
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen{strip.colour, 1.7, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+        painter.drawPolyline(middle);
+    } else if (middle.size() == 1) {
+        painter.setPen(QPen{strip.colour, 4, Qt::SolidLine, Qt::RoundCap});
+        painter.drawPoint(middle.front());
+    }
+    drawBase(painter, plot, axis, palette);
+    painter.restore();
+    return fits;
+}
+
+bool drawBars(QPainter& painter, const QRectF& room, const Bars& bars, const TimeAxis& axis, const Palette& palette, const Type& type)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const bool fits = drawHead(painter, room, bars.title, bars.value, bars.range, palette, type);
+    const QRectF plot = plotOf(room, type);
+    for (const Bars::Bar& bar : bars.bars) {
+        const double from = std::max(axis.xOf(bar.from, plot), plot.left()), to = std::min(axis.xOf(bar.to, plot), plot.right());
+        if (to - from < 0.5) continue;
+        const double gap = std::min(2.0, (to - from) * 0.2);
+        const auto y = [&](double value) { return plot.bottom() - plot.height() * std::clamp(value / bars.top, 0.0, 1.0); };
+        if (bar.measured) {
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(mixed(palette.ground, bars.colour, 0.78));
+            painter.drawRect(QRectF{QPointF{from + gap / 2, y(*bar.measured)}, QPointF{to - gap / 2, plot.bottom()}});
+        }
+        if (bar.expected) {
+            painter.setPen(QPen{palette.ink, 1.2});
+            painter.drawLine(QPointF{from + gap / 2, y(*bar.expected)}, QPointF{to - gap / 2, y(*bar.expected)});
+        }
+    }
+    drawBase(painter, plot, axis, palette);
+    painter.restore();
+    return fits;
+}
+
+void drawAxis(QPainter& painter, const QRectF& room, const TimeAxis& axis, const Palette& palette, const Type& type)
+{
+    painter.save();
+    const QRectF plot = room.adjusted(0.5, 0, -0.5, 0);
+    for (const TimeAxis::Tick& tick : axis.ticks(plot.width(), type.small)) {
+        const double x = axis.xOf(tick.day, plot);
+        painter.setPen(QPen{palette.mutedInk, 1});
+        painter.drawLine(QPointF{x, room.top()}, QPointF{x, room.top() + 4});
+        painter.setFont(type.small);
+        painter.drawText(QRectF{x, room.top() + 3, plot.right() - x + 1, lineHeight(type.small)}, Qt::AlignLeft | Qt::AlignTop | Qt::TextDontClip, tick.name);
+    }
+    painter.restore();
+}
+
+}

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/quantity/measures.h"
+#include "ui/drawing/palette.h"
+#include "ui/drawing/type.h"
+
+#include <QRectF>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+class QPainter;
+
+/// Small charts that stand under each stack. They share one time axis, and per measure one height, so that stacks can be compared by eye.
+namespace tierloam::drawing {
+
+/// What all strips of the shelf share.
+struct TimeAxis {
+    Day from{}, to{};
+    std::optional<Day> mark;          ///< a day that is looked at, drawn as an upright line
+
+    double xOf(Day day, const QRectF& plot) const;
+    /// Ticks at the first of a month (of every second, third, sixth or twelfth when they would touch), each with its short name.
+    struct Tick { Day day; QString name; };
+    std::vector<Tick> ticks(double width, const QFont& font) const;
+};
+
+struct StripPoint { Day day{}; double low = 0, middle = 0, high = 0; };
+
+/// A line with its 90 % band.
+struct Strip {
+    QString title;                    ///< "processing, dry"
+    QString value;                    ///< "31 g/d": at the day looked at
+    QString range;                    ///< "24–39", lighter
+    std::vector<StripPoint> points;   ///< ascending by day
+    double top = 1;                   ///< value at the upper edge; the lower edge is 0
+    QColor colour;
+};
+
+/// What was measured week by week as bars, with what was expected as a mark across each.
+struct Bars {
+    QString title, value, range;
+    struct Bar {
+        Day from{}, to{};             ///< [from, to)
+        std::optional<double> measured; ///< absent: nothing was written down in that week
+        std::optional<double> expected;
+    };
+    std::vector<Bar> bars;
+    double top = 1;
+    QColor colour;
+};
+
+/// Height of one strip: a line of text and its plot.
+double stripHeight(const Type& type);
+double axisHeight(const Type& type);
+
+/// Both return false when title and value did not fit side by side and the title was elided (the range is left out first).
+bool drawStrip(QPainter& painter, const QRectF& room, const Strip& strip, const TimeAxis& axis, const Palette& palette, const Type& type);
+bool drawBars(QPainter& painter, const QRectF& room, const Bars& bars, const TimeAxis& axis, const Palette& palette, const Type& type);
+void drawAxis(QPainter& painter, const QRectF& room, const TimeAxis& axis, const Palette& palette, const Type& type);
+
+/// The plot part of a strip's room.
+QRectF plotOf(const QRectF& room, const Type& type);
+
+/// A round value at or above `highest`, for the upper edge: 1, 2, 2.5 or 5 times a power of ten; never 0.
+double roundTop(double highest);
+
+}
