@@ -11,7 +11,8 @@ endif()
 add_library(tierloam_flags INTERFACE)
 target_compile_features(tierloam_flags INTERFACE cxx_std_20)
 target_compile_options(tierloam_flags INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion -Wnon-virtual-dtor
-    -Woverloaded-virtual -Wold-style-cast -Wcast-qual -Wundef -Wvla -Wformat=2 -Werror)
+    -Woverloaded-virtual -Wold-style-cast -Wcast-qual -Wundef -Wvla -Wformat=2
+    -Wno-missing-field-initializers -Werror) # a designated initialiser leaves the rest at its default, which is what it is for
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
     target_compile_options(tierloam_flags INTERFACE -Wduplicated-cond -Wlogical-op -Wextra-semi -fpch-preprocess)
 endif()
