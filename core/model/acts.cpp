@@ -1,0 +1,247 @@
+#include "core/model/acts.h"
+
+#include "core/model/elementary.h"
+#include "core/model/masses.h"
+
+#include <algorithm>
+#include <array>
+#include <cstring>
+
+namespace tierloam::model {
+
+namespace {
+
+constexpr double wormCarbonShare = 0.45; ///< kg C per kg DM of worms put in. Judgement.
+
+double& row(Ensemble::Block& block, Parameter p, int m) { return block.parameters.value[static_cast<int>(p)][m]; }
+
+double liveMass(const StackBlock& stack, int m)
+{
+    double kg = 0.0;
+    for (int i = 0; i < massClasses; ++i) kg += stack.worms[i][m] * massClassTable().kilograms[i];
+    return kg;
+}
+
+/// Takes a share of the worms and of their reserve; returns the dry matter that left.
+double wormsLeave(StackBlock& stack, int m, double share)
+{
+    double dry = stack.reserve[m] * share;
+    stack.reserve[m] -= dry;
+    for (int i = 0; i < massClasses; ++i) {
+        const double number = stack.worms[i][m] * share;
+        stack.worms[i][m] -= number;
+        dry += dryPerLive * massClassTable().kilograms[i] * number;
+    }
+    stack.wormCarbon[m] -= stack.wormCarbon[m] * share;
+    return dry;
+}
+
+double maintenanceAt(const StackBlock& stack, int m)
+{
+    // Arrhenius 0.25 eV, as the step has it.
+    return exponential(0.25 / 8.617333262e-5 * (1.0 / 298.15 - 1.0 / (stack.bed[m] + 273.15)));
+}
+
+void putWorms(Ensemble::Block& block, int m, double kg, double each)
+{
+    StackBlock& stack = block.stack;
+    const MassClassTable& classes = massClassTable();
+    const double number = kg / each;
+    const Neighbours to = neighboursOf(each);
+    const std::array<double, 2> added{number * to.toLower, number * to.toUpper};
+    double dry = 0.0;
+    for (int k = 0; k < 2; ++k) {
+        const int i = to.lower + k;
+        const double count = added[static_cast<std::size_t>(k)];
+        stack.worms[i][m] += count;
+        const double need = 1e-3 * row(block, Parameter::maintenance, m) * classes.threeQuarters[i] * maintenanceAt(stack, m) * count;
+        const double reserve = need / row(block, Parameter::reserveRate, m);
+        stack.reserve[m] += reserve;
+        dry += reserve + dryPerLive * classes.kilograms[i] * count;
+    }
+    stack.putIn[m] += dry;
+    stack.wormCarbon[m] += wormCarbonShare * dry;
+}
+
+}
+
+Substance Substance::of(const materials::Material& material)
+{
+    return {static_cast<int>(material.softening), material.dryShare(), material.nitrogenPercent / 100.0, material.carbonShare(),
+            material.waterHeldKgPerKg, material.bulkKgPerM3};
+}
+
+void addTray(Ensemble& ensemble, int batch, int tray, int day)
+{
+    const bool only = ensemble.shapes.empty();
+    TrayShape shape{};
+    for (int c = 0; c < softeningClasses; ++c) shape.dryDensity[c] = 1.0;
+    shape.tracerClass = -1;
+    shape.batch = batch;
+    shape.tray = tray;
+    shape.beddedDay = day;
+    for (TrayShape& other : ensemble.shapes) other.drying = false; // another tray on top ends it
+    ensemble.shapes.push_back(shape);
+    for (Ensemble::Block& block : ensemble.blocks) {
+        TrayBlock& added = block.trays.emplace_back();
+        std::memset(static_cast<void*>(&added), 0, sizeof added);
+        for (int m = 0; m < lanes; ++m) {
+            added.share[m] = only ? 1.0 : 0.0;
+            added.air[m] = added.wet[m] = 1.0;
+        }
+    }
+}
+
+void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const PerMember& fresh, const PerMember& dryShare,
+               std::optional<double> waterInstead, bool isFeeding)
+{
+    TrayShape& shape = ensemble.shapes[static_cast<std::size_t>(slot)];
+    const int c = substance.softening;
+    // The shared means are weighted by the dry matter as written, which is the same for all members.
+    double nominal = 0.0;
+    for (std::size_t i = 0; i < fresh.size(); ++i) nominal += fresh[i];
+    nominal = nominal / static_cast<double>(fresh.size()) * substance.dryShare;
+    const double weight = shape.weight[c] + nominal;
+    if (weight <= 0.0) return;
+    const auto mean = [&](double& old, double added) { old = (old * shape.weight[c] + added * nominal) / weight; };
+    mean(shape.held[c], substance.held);
+    mean(shape.dryDensity[c], substance.bulk * substance.dryShare);
+    mean(shape.carbonShare[c], substance.carbon);
+    shape.weight[c] = weight;
+    if (isFeeding) shape.tracerClass = c;
+    for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) {
+        Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(b)];
+        TrayBlock& tray = block.trays[static_cast<std::size_t>(slot)];
+        for (int m = 0; m < lanes; ++m) {
+            const std::size_t member = static_cast<std::size_t>(b * lanes + m);
+            const double dry = fresh[member] * dryShare[member];
+            tray.unsoftened[c][m] += dry;
+            tray.nitrogen[m] += dry * substance.nitrogen;
+            tray.carbon[m] += dry * substance.carbon;
+            tray.water[m] += waterInstead ? dry * *waterInstead : fresh[member] - dry;
+            tray.input[m] += dry;
+            block.stack.putIn[m] += dry;
+            if (isFeeding) tray.tracer[m] = tray.tracerStart[m] = dry;
+        }
+    }
+}
+
+void pour(Ensemble& ensemble, int slot, double litres)
+{
+    for (Ensemble::Block& block : ensemble.blocks) {
+        TrayBlock& tray = block.trays[static_cast<std::size_t>(slot)];
+        for (int m = 0; m < lanes; ++m) {
+            const double deficit = greatest(tray.capacity[m] - tray.water[m], 0.0);
+            const double beyond = greatest(litres - deficit, 0.0);
+            const double through = beyond * row(block, Parameter::bypass, m);
+            const double salts = tray.salts[m] * through / (tray.water[m] + litres + 1e-30);
+            tray.water[m] += litres - through;
+            tray.salts[m] -= salts;
+            block.stack.sump[m] += through; // a full sump runs over, an open spigot lets it off, at the next step
+            block.stack.sumpSalts[m] += salts;
+            block.stack.intoSump[m] += through;
+        }
+    }
+}
+
+void stock(Ensemble& ensemble, double kg, std::optional<int> number, bool bought)
+{
+    // A grown mixed colony: shares of its mass. Judgement.
+    static constexpr std::array<std::array<double, 2>, 4> mixed{{{0.08, 50e-6}, {0.20, 120e-6}, {0.32, 250e-6}, {0.40, 400e-6}}};
+    for (Ensemble::Block& block : ensemble.blocks) {
+        for (int m = 0; m < lanes; ++m) {
+            const double mass = kg * (bought && !number ? row(block, Parameter::stockBias, m) : 1.0);
+            if (number && *number > 0) {
+                putWorms(block, m, mass, mass / *number);
+            } else {
+                for (const auto& [share, each] : mixed) putWorms(block, m, mass * share, each);
+            }
+        }
+    }
+}
+
+void takeWorms(Ensemble& ensemble, double kg)
+{
+    for (Ensemble::Block& block : ensemble.blocks) {
+        for (int m = 0; m < lanes; ++m) {
+            const double there = liveMass(block.stack, m);
+            const double share = there > 0.0 ? least(kg / there, 1.0) : 0.0;
+            block.stack.takenOut[m] += wormsLeave(block.stack, m, share);
+        }
+    }
+}
+
+void drain(Ensemble& ensemble, std::optional<double> litres)
+{
+    for (Ensemble::Block& block : ensemble.blocks) {
+        StackBlock& stack = block.stack;
+        for (int m = 0; m < lanes; ++m) {
+            const double taken = litres ? least(*litres, stack.sump[m]) : stack.sump[m];
+            const double share = stack.sump[m] > 0.0 ? taken / stack.sump[m] : 0.0;
+            stack.sumpSalts[m] -= stack.sumpSalts[m] * share;
+            stack.sump[m] -= taken;
+        }
+    }
+}
+
+void rotate(Ensemble& ensemble)
+{
+    std::rotate(ensemble.shapes.begin(), ensemble.shapes.begin() + 1, ensemble.shapes.end());
+    for (TrayShape& shape : ensemble.shapes) shape.drying = false;
+    ensemble.shapes.back().drying = true;
+    for (Ensemble::Block& block : ensemble.blocks) std::rotate(block.trays.begin(), block.trays.begin() + 1, block.trays.end());
+}
+
+void endDrying(Ensemble& ensemble)
+{
+    for (TrayShape& shape : ensemble.shapes) shape.drying = false;
+}
+
+void harvest(Ensemble& ensemble, int slot, double share)
+{
+    const std::size_t at = static_cast<std::size_t>(slot);
+    const bool whole = share >= 1.0;
+    for (Ensemble::Block& block : ensemble.blocks) {
+        TrayBlock& tray = block.trays[at];
+        for (int m = 0; m < lanes; ++m) {
+            double dry = 0.0;
+            const auto take = [&](double& pool) {
+                const double taken = whole ? pool : pool * share;
+                pool -= taken;
+                return taken;
+            };
+            for (Members& pool : tray.unsoftened) dry += take(pool[m]);
+            dry += take(tray.softened[m]);
+            dry += take(tray.castings[m]);
+            double cocoons = 0.0;
+            for (Members& stage : tray.cocoons) cocoons += take(stage[m]);
+            for (Members* pool : {&tray.nitrogen, &tray.carbon, &tray.salts, &tray.water, &tray.tracer, &tray.tracerStart}) take((*pool)[m]);
+            StackBlock& stack = block.stack;
+            const double cocoonDry = cocoons * dryPerLive * cocoonMass;
+            double live = stack.reserve[m] + cocoonDry;
+            for (int i = 0; i < massClasses; ++i) live += dryPerLive * massClassTable().kilograms[i] * stack.worms[i][m];
+            if (live > 0.0) stack.wormCarbon[m] -= stack.wormCarbon[m] * least(1.0, cocoonDry / live);
+            const double worms = tray.share[m] * (whole ? 1.0 : share);
+            dry += cocoonDry + wormsLeave(stack, m, least(worms, 1.0));
+            stack.takenOut[m] += dry;
+            // Shares are of the worms that stay.
+            const double left = 1.0 - worms;
+            tray.share[m] -= worms;
+            if (left > 1e-12)
+                for (TrayBlock& any : block.trays) any.share[m] /= left;
+        }
+    }
+    if (!whole) return;
+    ensemble.shapes.erase(ensemble.shapes.begin() + slot);
+    for (Ensemble::Block& block : ensemble.blocks) {
+        block.trays.erase(block.trays.begin() + slot);
+        // All worms were in the tray that went: whoever comes spreads anew from the lowest.
+        for (int m = 0; m < lanes; ++m) {
+            double sum = 0.0;
+            for (const TrayBlock& any : block.trays) sum += any.share[m];
+            if (sum <= 0.5 && !block.trays.empty()) block.trays.front().share[m] += 1.0 - sum;
+        }
+    }
+}
+
+}

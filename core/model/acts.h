@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/materials/table.h"
+#include "core/model/ensemble.h"
+
+#include <optional>
+#include <vector>
+
+/// What people do to a stack, on the state of every member. What is taken is taken: nothing goes below zero, and each act books
+/// what it puts in and takes out, so that the ledger closes. Slots are 0-based here.
+namespace tierloam::model {
+
+/// A material as the model sees it, all per kg dry matter except dryShare and bulk.
+struct Substance {
+    int softening = 0;          ///< class
+    double dryShare = 0;        ///< of fresh mass
+    double nitrogen = 0;        ///< kg/kg
+    double carbon = 0;          ///< kg/kg
+    double held = 0;            ///< kg water per kg at field capacity
+    double bulk = 0;            ///< kg/m³ as it comes to hand
+
+    static Substance of(const materials::Material& material);
+};
+
+/// One value for each member.
+using PerMember = std::vector<double>;
+
+/// A spare tray goes on top: empty, no worms in it unless it is the only one, then all.
+void addTray(Ensemble& ensemble, int batch, int tray, int day);
+
+/// Fresh matter into a tray. `fresh` kg and `dryShare` of each member; the rest is water, unless `waterInstead` (kg per kg DM) says what it holds.
+void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const PerMember& fresh, const PerMember& dryShare,
+               std::optional<double> waterInstead, bool isFeeding);
+
+/// Water on a tray: fills its deficit; of the rest a share runs to the sump at once, salts with it, the remainder stays to drain.
+void pour(Ensemble& ensemble, int slot, double litres);
+
+/// Worms put in, `kg` as written (each member has its own bias of bought worms when `bought`): counted ones of one mass, else a grown mixed colony.
+/// They spread over the trays as the worms there have. Their reserve is their maintenance need ÷ k_R, counted as put in.
+void stock(Ensemble& ensemble, double kg, std::optional<int> number, bool bought);
+
+/// Worms taken out, all masses alike, their reserve along.
+void takeWorms(Ensemble& ensemble, double kg);
+
+/// The sump: emptied, or so much drawn off. Runs after an open spigot has let off what it does.
+void drain(Ensemble& ensemble, std::optional<double> litres);
+
+/// Slot 0 goes to the top and dries.
+void rotate(Ensemble& ensemble);
+void endDrying(Ensemble& ensemble);
+
+/// Takes a share of a tray's contents with the worms and cocoons in it. All of it: the tray goes.
+void harvest(Ensemble& ensemble, int slot, double share);
+
+}

@@ -1,0 +1,116 @@
+#include "core/model/ensemble.h"
+
+#include "core/model/elementary.h"
+#include "core/model/masses.h"
+#include "core/model/random.h"
+#include "core/model/step.h"
+
+#include <cmath>
+#include <cstring>
+#include <numbers>
+
+namespace tierloam::model {
+
+namespace {
+
+void clear(StackBlock& stack, double temperature)
+{
+    std::memset(&stack, 0, sizeof stack);
+    for (int m = 0; m < lanes; ++m) {
+        stack.bed[m] = temperature;
+        stack.softFactor[m] = 1.0;
+    }
+}
+
+/// AR(1) with a time constant of 30 d, one step a day, stationary from the first day.
+struct DailyNoise {
+    double keep, renew;
+    explicit DailyNoise(double sd) : keep{exponential(-1.0 / 30.0)}, renew{sd * std::sqrt(1.0 - keep * keep)} {}
+};
+
+void drawNoise(Ensemble& ensemble, int day)
+{
+    static const DailyNoise warmth{1.2};
+    static const DailyNoise softening{0.15};
+    const std::uint64_t ofWarmth = streamOf(ensemble.key, day, Use::warmth);
+    const std::uint64_t ofSoftening = streamOf(ensemble.key, day, Use::softening);
+    for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) {
+        StackBlock& stack = ensemble.blocks[static_cast<std::size_t>(b)].stack;
+        Members normal;
+        standardNormals(ofWarmth, b, normal);
+        for (int m = 0; m < lanes; ++m) stack.drift[m] = day == 0 ? 1.2 * normal[m] : stack.drift[m] * warmth.keep + warmth.renew * normal[m];
+        standardNormals(ofSoftening, b, normal);
+        for (int m = 0; m < lanes; ++m) {
+            stack.softNoise[m] = day == 0 ? 0.15 * normal[m] : stack.softNoise[m] * softening.keep + softening.renew * normal[m];
+            stack.softFactor[m] = exponential(stack.softNoise[m]);
+        }
+    }
+}
+
+}
+
+int Ensemble::topToFeed() const
+{
+    for (int t = trays() - 1; t >= 0; --t)
+        if (!shapes[static_cast<std::size_t>(t)].drying) return t;
+    return -1;
+}
+
+Ensemble Ensemble::drawn(std::uint64_t key, int members, std::string_view species, double startTemperature)
+{
+    Ensemble ensemble;
+    ensemble.key = key;
+    ensemble.blocks.resize(static_cast<std::size_t>(members / lanes));
+    for (int b = 0; b < members / lanes; ++b) {
+        Block& block = ensemble.blocks[static_cast<std::size_t>(b)];
+        draw(block.parameters, key, b, speciesTemperatures(species));
+        clear(block.stack, startTemperature);
+    }
+    return ensemble;
+}
+
+Ensemble Ensemble::median(std::string_view species, double startTemperature)
+{
+    Ensemble ensemble;
+    ensemble.noisy = false;
+    ensemble.blocks.resize(1);
+    setToCentre(ensemble.blocks[0].parameters, speciesTemperatures(species));
+    clear(ensemble.blocks[0].stack, startTemperature);
+    return ensemble;
+}
+
+void advanceDay(Ensemble& ensemble, const DayForcing& day, int steps)
+{
+    if (ensemble.noisy) drawNoise(ensemble, day.day);
+    StepForcing forcing{};
+    forcing.days = 1.0 / steps;
+    forcing.area = ensemble.area;
+    forcing.height = ensemble.height;
+    forcing.sumpCapacity = ensemble.sumpCapacity;
+    forcing.spigotOpen = day.spigotOpen;
+    forcing.lidOff = day.lidOff;
+    forcing.usualTemperature = day.usualTemperature;
+    forcing.airKnown = day.airTemperature.has_value();
+    forcing.airTemperature = day.airTemperature.value_or(0.0);
+    forcing.relativeHumidity = day.relativeHumidity;
+    forcing.noBackgroundDeath = day.noBackgroundDeath;
+    forcing.hatchlingsRemoved = day.hatchlingsRemoved;
+    forcing.holdTemperature = day.holdTemperature;
+    forcing.holdWater = day.holdWater;
+    const Step step = chosenStep();
+    const MassClassTable& classes = massClassTable();
+    for (Ensemble::Block& block : ensemble.blocks) {
+        for (int k = 0; k < steps; ++k) {
+            forcing.backward = k % 2 != 0;
+            step(block.stack, block.trays.data(), ensemble.shapes.data(), ensemble.trays(), block.parameters, classes, forcing);
+        }
+    }
+}
+
+double seasonOffset(double amplitude, int dayOfYear, bool southern)
+{
+    const int warmest = southern ? 17 : 200;
+    return amplitude * std::cos(2.0 * std::numbers::pi * (dayOfYear - warmest) / 365.0);
+}
+
+}

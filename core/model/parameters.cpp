@@ -1,0 +1,122 @@
+#include "core/model/parameters.h"
+
+#include "core/model/cardinal.h"
+#include "core/model/elementary.h"
+#include "core/model/random.h"
+
+#include <array>
+
+namespace tierloam::model {
+
+namespace {
+
+using enum Scale;
+using P = Parameter;
+
+constexpr std::array<ParameterRow, parameterCount> rows{{
+    {P::ingestion, "ingestion of a worm of 1 g", "g DM/d", 0.20, 0.11, 0.30, logarithmic,
+     "fitted to measured pots A to C; Johnston et al. 2014 (0.70 g/d fresh x M^(2/3)); Alabama Cooperative Extension (0.25 to 0.5 of their mass a day, fresh)"},
+    {P::halfSaturation, "half-saturation of ingestion", "kg/m2", 0.35, 0.10, 0.90, logarithmic, "Johnston et al. 2014"},
+    {P::assimilation, "assimilated share", "", 0.22, 0.12, 0.35, logit,
+     "fitted to measured pots A to C; worm yield 3.5 to 10 % of DM (Lalander et al. 2015, Edwards 1985, abstracts)"},
+    {P::maintenance, "maintenance of a worm of 1 g at 25 C", "g DM/d", 0.0036, 0.0036 * 0.7, 0.0036 * 1.5, logarithmic,
+     "Johnston et al. 2014 (58 J/d at 1 g, 25 C; 16 kJ/g DM)"},
+    {P::reserveRate, "mobilisation of the reserve", "1/d", 0.15, 0.07, 0.3, logarithmic, "judgement"},
+    {P::layingShare, "share of the surplus to laying", "", 0.45, 0.3, 0.6, logit, "Venter & Reinecke 1988 (2.45 cocoons a week, peak 4.9)"},
+    {P::hatchSuccess, "cocoons that hatch", "", 0.73, 0.55, 0.85, logit, "Venter & Reinecke 1988"},
+    {P::youngPerCocoon, "young of a cocoon that hatches", "", 2.7, 2.2, 3.3, logarithmic, "Venter & Reinecke 1988"},
+    {P::incubation, "incubation", "d K", 437, 437 * 0.8, 437 * 1.25, logarithmic, "Venter & Reinecke 1988 (23 d at 25 C)"},
+    {P::death, "death", "1/d", 0.0017, 0.0005, 0.004, logarithmic, "judgement; mean life 590 d, Michon 1954 through a review, from memory"},
+    {P::crowdingGrowth, "crowding that halves the greatest mass", "kg/m2", 2.5, 1.2, 5, logarithmic, "Neuhauser et al. 1980; Ndegwa et al. 2000 (1.6 best); Reeh 1992"},
+    {P::crowdingLaying, "crowding that slows laying", "kg/m2", 2.5, 1.2, 5, logarithmic, "Neuhauser et al. 1980; Ndegwa et al. 2000 (1.6 best); Reeh 1992"},
+    {P::softeningFood, "softening of food, scale", "", 1, 0.5, 2, logarithmic, "judgement"},
+    {P::softeningPaper, "softening of paper, cardboard and slower, scale", "", 1, 0.5, 2, logarithmic, "judgement"},
+    {P::wormFactor, "worms' help in softening", "", 0.95, 0.6, 1.4, logarithmic, "judgement; x1.5 to 3.8 on decay (Acquah et al. 2021; a thesis of Makerere University)"},
+    {P::airHalf, "respiration that halves the air", "kg DM/m2/d", 0.11, 0.08, 0.18, logarithmic, "judgement"},
+    {P::respiredSoftening, "respired in softening", "", 0.26, 0.2, 0.4, logit, "whole-bin loss 0.46 to 0.60 (Lalander et al. 2015, Zziwa et al. 2021, abstracts); set within its range for the timing of the trade"},
+    {P::castingsRespiration, "respiration of castings", "1/d", 0.0012, 0.0005, 0.004, logarithmic, "judgement"},
+    {P::growthColdest, "coldest for growth", "C", 3, 0, 5, linear, "Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985"},
+    {P::growthBest, "best for growth", "C", 26, 24, 29, linear, "Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985"},
+    {P::growthHottest, "hottest for growth", "C", 36, 34, 39, linear, "Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985"},
+    {P::fieldCapacity, "field capacity, scale", "", 1, 0.8, 1.25, logarithmic, "judgement"},
+    {P::bypass, "poured water that runs through at once", "", 0.6, 0.3, 0.8, logit, "judgement"},
+    {P::evaporation, "evaporation under the lid", "kg/m2/d/kPa", 0.12, 0.05, 0.4, logarithmic, "judgement"},
+    {P::lightDrying, "time constant of light-drying", "d", 1.6, 0.7, 2.3, logarithmic, "judgement"},
+    {P::saltYield, "salts formed of what is eaten", "kg/kg", 0.015, 0.006, 0.04, logarithmic,
+     "judgement; leachate 2.6 mS/cm (Garcia-Gomez et al. 2008), 1.5 to 3 harmless (Kaplan et al. 1980)"},
+    {P::stockBias, "worms bought, true mass to mass written", "", 1, 0.6628, 1.5087, logarithmic, "judgement (25 %)"},
+    {P::scaleBias, "household's scale, true mass to mass read", "", 1, 0.7813, 1.2799, logarithmic, "judgement (15 %)"},
+    {P::tare, "empty tray", "kg", 1.2, 0.7065, 1.6935, linear, "judgement"},
+    {P::recovery, "worms found in a search", "", 0.85, 0.7, 0.95, logit, "judgement"},
+}};
+
+double onScale(double x, Scale scale)
+{
+    switch (scale) {
+    case logarithmic: return naturalLog(x);
+    case logit: return naturalLog(x / (1.0 - x));
+    case linear: break;
+    }
+    return x;
+}
+
+double fromScale(double y, Scale scale)
+{
+    switch (scale) {
+    case logarithmic: return exponential(y);
+    case logit: return 1.0 / (1.0 + exponential(-y));
+    case linear: break;
+    }
+    return y;
+}
+
+void derive(ParameterBlock& block, const SpeciesTemperatures& species)
+{
+    const auto row = [&](P p) -> Members& { return block.value[static_cast<int>(p)]; };
+    const SpeciesTemperatures usual = speciesTemperatures({});
+    for (int m = 0; m < lanes; ++m) {
+        row(P::growthColdest)[m] += species.coldest - usual.coldest;
+        row(P::growthBest)[m] += species.best - usual.best;
+        row(P::growthHottest)[m] += species.hottest - usual.hottest;
+        block.growthAt25[m] = cardinal(25.0, row(P::growthColdest)[m], row(P::growthBest)[m], row(P::growthHottest)[m]);
+    }
+}
+
+}
+
+std::span<const ParameterRow> parameterTable() { return rows; }
+
+// Eisenia: Edwards 1988 and others as in the table; the last two weak (few measurements).
+SpeciesTemperatures speciesTemperatures(std::string_view species)
+{
+    if (species == "Eudrilus eugeniae") return {12, 27, 36};
+    if (species == "Perionyx excavatus") return {9, 28, 37};
+    return {3, 26, 36};
+}
+
+void setToCentre(ParameterBlock& block, const SpeciesTemperatures& species)
+{
+    for (const ParameterRow& row : rows)
+        for (int m = 0; m < lanes; ++m) block.value[static_cast<int>(row.parameter)][m] = row.centre;
+    derive(block, species);
+}
+
+void draw(ParameterBlock& block, std::uint64_t stackKey, int index, const SpeciesTemperatures& species)
+{
+    constexpr double width90 = 3.29; // of the standard normal, both sides
+    for (const ParameterRow& row : rows) {
+        const int r = static_cast<int>(row.parameter);
+        Members normal;
+        standardNormals(streamOf(stackKey, -1, Use::parameter, r), index, normal);
+        const double centre = onScale(row.centre, row.scale);
+        const double sd = (onScale(row.upper, row.scale) - onScale(row.lower, row.scale)) / width90;
+        for (int m = 0; m < lanes; ++m) block.value[r][m] = fromScale(centre + sd * normal[m], row.scale);
+    }
+    for (int m = 0; m < lanes; ++m) { // physical limits of what was drawn on a linear scale
+        double& tare = block.value[static_cast<int>(P::tare)][m];
+        if (tare < 0.1) tare = 0.1;
+    }
+    derive(block, species);
+}
+
+}

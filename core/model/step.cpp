@@ -1,0 +1,20 @@
+#include "core/model/step.h"
+
+#include <cstdlib>
+#include <string_view>
+
+namespace tierloam::model {
+
+bool processorHasAvx2() { return __builtin_cpu_supports("avx2") != 0; }
+
+Step chosenStep()
+{
+    static const Step chosen = [] {
+        const char* wanted = std::getenv("TIERLOAM_ISA"); // NOLINT(concurrency-mt-unsafe): read once, before threads
+        if (wanted != nullptr && std::string_view{wanted} == "base") return &stepBase;
+        return processorHasAvx2() ? &stepAvx2 : &stepBase;
+    }();
+    return chosen;
+}
+
+}

@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/model/block.h"
+#include "core/model/elementary.h"
+#include "core/model/masses.h"
+
+/// A loop over the members of a block. No two pools share memory, which the compiler cannot see and which it must know to vectorise.
+#define TIERLOAM_EACH_MEMBER(m) _Pragma("GCC ivdep") for (int m = 0; m < lanes; ++m)
+
+namespace tierloam::model {
+namespace {
+
+/// Rows of ParameterBlock::value by the names of parameters.h, as plain integers for the kernels.
+enum Row : int {
+    rowIngestion, rowHalfSaturation, rowAssimilation, rowMaintenance, rowReserveRate, rowLayingShare, rowHatchSuccess, rowYoung,
+    rowIncubation, rowDeath, rowCrowdingGrowth, rowCrowdingLaying, rowSofteningFood, rowSofteningPaper, rowWormFactor, rowAirHalf,
+    rowRespiredSoftening, rowCastingsRespiration, rowGrowthColdest, rowGrowthBest, rowGrowthHottest, rowFieldCapacity, rowBypass,
+    rowEvaporation, rowLightDrying, rowSaltYield
+};
+
+/// What the processes of one step share: the state, and what is computed once a step.
+struct StepContext {
+    StackBlock& stack;
+    TrayBlock* trays;
+    const TrayShape* shapes;
+    int trayCount;
+    const ParameterBlock& parameters;
+    const MassClassTable& classes;
+    const StepForcing& forcing;
+    Members respired;      ///< kg DM in this step, all of the stack
+    Members q10;           ///< microbes, 1 at 25 °C
+    Members arrhenius;     ///< maintenance, 1 at 25 °C
+    Members growth;        ///< g(T)/g(25) of growth and ingestion
+    Members laying;        ///< g(T)/g(25) of laying
+    Members biomass;       ///< kg LW
+    Members appetite;      ///< Σ n (m/1 g)^(2/3)
+    Members unmet;         ///< share of maintenance that the reserve did not meet
+};
+
+}
+}
