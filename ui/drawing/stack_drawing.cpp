@@ -75,7 +75,7 @@ void drawSump(QPainter& painter, const StackPicture& stack, const StackLayout& l
 {
     const QRectF& box = layout.sump;
     painter.setPen(Qt::NoPen);
-    painter.setBrush(palette.inside);
+    painter.setBrush(mixed(palette.inside, palette.ground, 0.6));
     painter.drawRect(box);
     const QRectF& inside = layout.sumpInside;
     if (stack.sump.levelL && stack.sump.capacityL > 0) {

@@ -10,6 +10,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 namespace tierloam::drawing {
 
@@ -112,11 +113,12 @@ void drawMarks(QPainter& painter, const Marks& marks, Stratum stratum, const QCo
     if (!marks.curves.isEmpty()) painter.drawPath(marks.curves);
 }
 
-/// Size of the cell of one mark.
-double cellOf(Stratum stratum, double pxPerCm)
+/// Size of the cell of one mark: smaller in a thin stratum, so that it shows its pattern too.
+double cellOf(Stratum stratum, double pxPerCm, double thicknessPx)
 {
     const double cm = std::clamp(pxPerCm, 4.0, 14.0);
-    return stratum == Stratum::castings ? cm * 0.95 : stratum == Stratum::bedding ? cm * 1.5 : cm * 1.35;
+    const double wanted = stratum == Stratum::castings ? cm * 0.95 : stratum == Stratum::bedding ? cm * 1.5 : cm * 1.25;
+    return std::min(wanted, std::max(4.5, thicknessPx * 0.9));
 }
 
 /// Fills the room between two faces with marks that stay whole inside it.
@@ -124,7 +126,7 @@ template <class Above, class Below>
 void drawPattern(QPainter& painter, const QRectF& inside, double topmost, double lowest, Above above, Below below, Stratum stratum,
                  double pxPerCm, const QColor& ink, std::uint64_t key)
 {
-    const double cell = cellOf(stratum, pxPerCm);
+    const double cell = cellOf(stratum, pxPerCm, lowest - topmost);
     const QSizeF reach = reachOf(stratum, cell);
     Marks marks;
     const double rowHeight = stratum == Stratum::bedding ? cell * 0.5 : cell;
@@ -157,33 +159,51 @@ void addWorm(QPainterPath& path, const QPointF& middle, double length, double tu
 void strokeWorms(QPainter& painter, const QPainterPath& path, double thickness, const Palette& palette)
 {
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen{palette.wormEdge, thickness + 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+    painter.setPen(QPen{palette.wormEdge, thickness + 1.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
     painter.drawPath(path);
     painter.setPen(QPen{palette.worm, thickness, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
     painter.drawPath(path);
 }
 
-/// Worms lie anywhere in what fills the tray, more of them in its upper half, where the food is. Placed by a sequence that keeps them apart.
+/// Worms lie anywhere in what fills the tray, more of them in its upper half, where the food is. Each takes the one of several thrown
+/// places that is farthest from those already there.
+std::vector<QPointF> wormPlaces(const QRectF& inside, const Surface& top, double depthPx, int count, double length, Dice& dice)
+{
+    constexpr int throwsEach = 10;
+    std::vector<QPointF> places;
+    for (int i = 0; i < count; ++i) {
+        QPointF best;
+        double farthest = -1;
+        for (int t = 0; t < throwsEach; ++t) {
+            const double x = inside.left() + length * 0.7 + dice.next() * std::max(inside.width() - 1.4 * length, 1.0);
+            const double v = dice.next();
+            const double reach = std::min(length * 0.35, depthPx * 0.45);
+            const double ceiling = std::max({top.yAt(x), top.yAt(x - length / 2), top.yAt(x + length / 2)}) + reach;
+            const double floor = inside.bottom() - reach;
+            const double y = ceiling >= floor ? (ceiling + floor) / 2 : ceiling + (floor - ceiling) * v * std::sqrt(v);
+            double nearest = 1e9;
+            for (const QPointF& other : places) nearest = std::min(nearest, std::hypot(x - other.x(), 1.6 * (y - other.y())));
+            if (nearest > farthest) {
+                farthest = nearest;
+                best = {x, y};
+            }
+        }
+        places.push_back(best);
+    }
+    return places;
+}
+
 void drawWorms(QPainter& painter, const QRectF& inside, const Surface& top, double depthPx, const TrayPicture& tray, double pxPerCm, const Palette& palette)
 {
     const int count = wormsDrawn(tray.wormsKg);
     if (count == 0 || depthPx < 4) return;
-    const double length = std::clamp(pxPerCm * 2.3, 10.0, 26.0);
+    const double length = std::clamp(pxPerCm * 2.2, 10.0, 25.0);
     Dice dice{static_cast<std::uint64_t>(tray.batch) * 7919U + 17U};
-    const double shiftX = dice.next(), shiftY = dice.next();
+    const double tilt = depthPx < length ? 0.12 : 0.45;
     QPainterPath path;
-    for (int i = 0; i < count; ++i) {
-        const double u = std::fmod(shiftX + 0.7548776662466927 * (i + 1), 1.0);
-        const double v = std::fmod(shiftY + 0.5698402909980532 * (i + 1), 1.0);
-        const double x = inside.left() + length * 0.7 + u * std::max(inside.width() - 1.4 * length, 1.0);
-        const double reach = std::min(length * 0.35, depthPx * 0.45);
-        const double ceiling = std::max({top.yAt(x), top.yAt(x - length / 2), top.yAt(x + length / 2)}) + reach;
-        const double floor = inside.bottom() - reach;
-        const double y = ceiling >= floor ? (ceiling + floor) / 2 : ceiling + (floor - ceiling) * v * std::sqrt(v);
-        const double tilt = depthPx < length ? 0.12 : 0.45;
-        addWorm(path, {x, y}, length * dice.between(0.8, 1.1), dice.between(-tilt, tilt), dice.next() > 0.5);
-    }
-    strokeWorms(painter, path, std::clamp(pxPerCm * 0.28, 1.4, 3.0), palette);
+    for (const QPointF& place : wormPlaces(inside, top, depthPx, count, length, dice))
+        addWorm(path, place, length * dice.between(0.8, 1.1), dice.between(-tilt, tilt), dice.next() > 0.5);
+    strokeWorms(painter, path, std::clamp(pxPerCm * 0.25, 1.3, 2.8), palette);
 }
 
 }
@@ -253,7 +273,7 @@ void drawUnknown(QPainter& painter, const QRectF& inside, const Palette& palette
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setClipRect(inside);
-    painter.setPen(QPen{palette.line, 1});
+    painter.setPen(QPen{mixed(palette.inside, palette.outline, 0.35), 1});
     QVector<QLineF> lines;
     for (double x = inside.left() - inside.height(); x < inside.right(); x += 9)
         lines << QLineF{x, inside.bottom(), x + inside.height(), inside.top()};
