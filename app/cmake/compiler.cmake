@@ -26,8 +26,3 @@ if(TIERLOAM_SANITIZE)
     add_compile_options(-fsanitize=${TIERLOAM_SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=all -O0 -g1)
     add_link_options(-fsanitize=${TIERLOAM_SANITIZE})
 endif()
-
-if(TIERLOAM_LINT)
-    find_program(TIERLOAM_CLANG_TIDY clang-tidy REQUIRED)
-    set(CMAKE_CXX_CLANG_TIDY ${TIERLOAM_CLANG_TIDY} --quiet)
-endif()
