@@ -144,13 +144,17 @@ void pour(Ensemble& ensemble, int slot, double litres)
     }
 }
 
-void stock(Ensemble& ensemble, double kg, std::optional<int> number, bool bought)
+void stock(Ensemble& ensemble, int slot, double kg, std::optional<int> number, bool bought)
 {
     // A grown mixed colony: shares of its mass. Judgement.
     static constexpr std::array<std::array<double, 2>, 4> mixed{{{0.08, 50e-6}, {0.20, 120e-6}, {0.32, 250e-6}, {0.40, 400e-6}}};
     for (Ensemble::Block& block : ensemble.blocks) {
         for (int m = 0; m < lanes; ++m) {
             const double mass = kg * (bought && !number ? row(block, Parameter::stockBias, m) : 1.0);
+            const double there = liveMass(block.stack, m);
+            const double coming = mass > 0.0 ? mass / (there + mass) : 0.0;
+            for (TrayBlock& tray : block.trays) tray.share[m] *= 1.0 - coming;
+            block.trays[static_cast<std::size_t>(slot)].share[m] += coming;
             if (number && *number > 0) {
                 putWorms(block, m, mass, mass / *number);
             } else {

@@ -36,8 +36,8 @@ void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const P
 void pour(Ensemble& ensemble, int slot, double litres);
 
 /// Worms put in, `kg` as written (each member has its own bias of bought worms when `bought`): counted ones of one mass, else a grown mixed colony.
-/// They spread over the trays as the worms there have. Their reserve is their maintenance need ÷ k_R, counted as put in.
-void stock(Ensemble& ensemble, double kg, std::optional<int> number, bool bought);
+/// They go into one slot. Their reserve is their maintenance need ÷ k_R, counted as put in.
+void stock(Ensemble& ensemble, int slot, double kg, std::optional<int> number, bool bought);
 
 /// Worms taken out, all masses alike, their reserve along.
 void takeWorms(Ensemble& ensemble, double kg);

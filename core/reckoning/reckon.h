@@ -13,6 +13,8 @@ struct Options {
     int members = 512;               ///< a multiple of 64, 64 to 8192
     int threads = 2;
     bool southern = false;           ///< season turned by half a year
+    /// Stacks whose entries and options are unchanged are taken over from here.
+    std::shared_ptr<const Reckoning> previous;
 };
 
 /// Runs the model over the journal for every stack. Returns nullptr when it was stopped.

@@ -65,9 +65,10 @@ struct Forecast {
     std::vector<StackEstimate> days; ///< weekly, up to 365 days ahead, the base case
     Dates turnOn;                    ///< the top tray filled
     Dates sumpFullOn;
-    Dates topTrayFullOn;             ///< within 1 cm of its rim
+    Dates topTrayFullOn;             ///< the usual feed no longer fits under the rim less 1 cm
     Band drainedExpectedLPerWeek;    ///< next 7 days
     double readyAndTurnWithin14Days = 0; ///< probability, bottom tray
+    std::optional<Day> turnLikelyOn; ///< first day on which half of the members have it
     double colonyMedianIn60DaysKg = 0;
     double feedLowKg = 0, feedUsualKg = 0, feedHighKg = 0; ///< fresh, next week
     std::optional<double> roomTopTrayFreshKg; ///< usual food that still fits under the rim less 1 cm, median
@@ -78,14 +79,17 @@ struct Record {
     std::optional<Day> lastEntry;    ///< any action
     std::optional<Day> lastFeed, lastDrain, lastWater, lastLook;
     double medianFeedGapDays = 7;
-    double usualFeedKgPerWeek = 0;   ///< fresh, last 8 weeks
+    double usualFeedKgPerWeek = 0;   ///< fresh, median week of the last 8
     int daysDrying = 0;              ///< of the tray in light-drying
     bool spigotShut = false;
+    double sumpCapacityL = 4;
     int spareTrays = 0;
+    double trayHeightCm = 11;
 };
 
 struct StackReckoning {
     std::string name;
+    std::uint64_t digest = 0;           ///< of the entries that it rests on
     Day firstBedding{};
     Day asOf{};
     StackEstimate now;

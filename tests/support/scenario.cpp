@@ -20,7 +20,7 @@ public:
     Diary live(int days)
     {
         layTray();
-        stock(stack_, habit_.wormsKg, std::nullopt, true);
+        stock(stack_, 0, habit_.wormsKg, std::nullopt, true);
         for (day_ = 0; day_ < days; ++day_) {
             tend();
             DayForcing forcing;

@@ -1,0 +1,136 @@
+#include "core/reckoning/care.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace tierloam::reckoning {
+
+namespace {
+
+constexpr int weeksBack = 8;
+
+double middle(std::vector<double> values)
+{
+    if (values.empty()) return 0.0;
+    std::sort(values.begin(), values.end());
+    const std::size_t half = values.size() / 2;
+    return values.size() % 2 != 0 ? values[half] : 0.5 * (values[half - 1] + values[half]);
+}
+
+}
+
+bool isLook(const journal::Action& action)
+{
+    return std::holds_alternative<journal::Check>(action) || std::holds_alternative<journal::Weigh>(action)
+        || std::holds_alternative<journal::Count>(action) || std::holds_alternative<journal::TrayWeight>(action);
+}
+
+UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory& history, const Deeds& deeds, Day asOf)
+{
+    UsualCare care;
+    const int lived = history.firstBedding ? daysBetween(*history.firstBedding, asOf) + 1 : 1;
+    const int weeks = std::clamp(lived / 7, 1, weeksBack);
+    const Day from = asOf - std::chrono::days{7 * weeks - 1};
+    std::map<std::string, UsualCare::Weekly> sums;
+    std::vector<double> fed(static_cast<std::size_t>(weeks), 0.0);
+    double water = 0.0;
+    double drained = 0.0;
+    const auto add = [&](const std::string& material, const Amount& amount, bool isFood, Day day) {
+        const auto portion = deeds.portion(material, amount);
+        if (!portion) return;
+        UsualCare::Weekly& sum = sums[material];
+        sum.what = portion->what;
+        sum.isFood = isFood;
+        sum.kg += portion->kg;
+        if (isFood) fed[static_cast<std::size_t>(daysBetween(from, day) / 7)] += portion->kg;
+    };
+    struct Habit { double each = 0; int every = 1; };
+    std::array<std::optional<Habit>, 2> routines; // water, cover, in force at asOf
+    for (const journal::Step& step : history.steps) {
+        const journal::Entry& entry = entries[step.entry];
+        const Day day = entry.date.day;
+        if (const auto* routine = std::get_if<journal::Routine>(&entry.action)) {
+            const double each = routine->of == journal::RoutineOf::water ? routine->each.volume().value_or(Volume{}).base()
+                                                                         : routine->each.mass().value_or(Mass{}).base();
+            auto& habit = routines[routine->of == journal::RoutineOf::water ? 0 : 1];
+            habit = each > 0.0 ? std::optional{Habit{each, routine->everyDays.value_or(1)}} : std::nullopt;
+        }
+        if (day < from) continue;
+        if (const auto* feed = std::get_if<journal::Feed>(&entry.action)) {
+            add(feed->material.empty() ? std::string{journal::defaultFood} : feed->material, feed->food, true, day);
+        } else if (const auto* cover = std::get_if<journal::Cover>(&entry.action)) {
+            add(cover->material.empty() ? std::string{journal::defaultCover} : cover->material, cover->paper.value_or(journal::defaultCoverAmount), false, day);
+        } else if (const auto* poured = std::get_if<journal::Water>(&entry.action)) {
+            water += poured->poured.volume().value_or(Volume{}).base();
+        } else if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
+            if (drain->volume) drained += drain->volume->volume().value_or(Volume{}).base();
+        } else if (const auto* flush = std::get_if<journal::Flush>(&entry.action)) {
+            water += flush->poured.volume().value_or(Volume{}).base();
+            drained += flush->drained.value_or(flush->poured.volume().value_or(Volume{})).base();
+        }
+    }
+    for (auto& [name, sum] : sums) {
+        sum.kg /= weeks;
+        care.given.push_back(sum);
+        if (sum.isFood) care.feedKg += sum.kg;
+    }
+    // Food before what covers it.
+    std::stable_partition(care.given.begin(), care.given.end(), [](const UsualCare::Weekly& each) { return each.isFood; });
+    care.waterLitres = water / weeks + (routines[0] ? routines[0]->each * 7.0 / routines[0]->every : 0.0);
+    if (routines[1]) {
+        if (const auto paper = deeds.portion(std::string{journal::defaultCover}, Amount{routines[1]->each, Unit::kg}))
+            care.given.push_back({paper->what, paper->kg * 7.0 / routines[1]->every, false});
+    }
+    care.drainLitres = drained / weeks;
+    care.medianFeedKg = middle(fed);
+    return care;
+}
+
+std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care)
+{
+    std::vector<char> cut(static_cast<std::size_t>(stack.members()), 0);
+    const int slot = stack.topToFeed();
+    if (slot < 0) return cut;
+    for (const UsualCare::Weekly& each : care.given) {
+        const std::vector<char> now = Deeds::giveWithinRoom(stack, slot, each.what, each.kg, each.isFood);
+        if (each.isFood)
+            for (std::size_t i = 0; i < cut.size(); ++i) cut[i] = cut[i] != 0 || now[i] != 0 ? 1 : 0;
+    }
+    if (care.waterLitres > 0.0) model::pour(stack, slot, care.waterLitres);
+    if (care.drainLitres > 0.0) model::drain(stack, care.drainLitres);
+    return cut;
+}
+
+Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, Day asOf)
+{
+    Record record;
+    std::vector<Day> feeds;
+    const Day from = asOf - std::chrono::days{7 * weeksBack - 1};
+    for (const journal::Step& step : history.steps) {
+        const journal::Entry& entry = entries[step.entry];
+        const Day day = entry.date.day;
+        record.lastEntry = day;
+        if (std::holds_alternative<journal::Feed>(entry.action)) {
+            record.lastFeed = day;
+            if (day >= from && (feeds.empty() || feeds.back() != day)) feeds.push_back(day);
+        }
+        if (const auto* drain = std::get_if<journal::Drain>(&entry.action); drain != nullptr && drain->volume) record.lastDrain = day;
+        if (std::holds_alternative<journal::Flush>(entry.action)) record.lastDrain = day;
+        if (std::holds_alternative<journal::Water>(entry.action)) record.lastWater = day;
+        if (isLook(entry.action)) record.lastLook = day;
+    }
+    std::vector<double> gaps;
+    for (std::size_t i = 1; i < feeds.size(); ++i) gaps.push_back(daysBetween(feeds[i - 1], feeds[i]));
+    if (!gaps.empty()) record.medianFeedGapDays = middle(gaps);
+    if (const journal::Standing* now = history.on(asOf)) {
+        record.daysDrying = now->dryingSince ? daysBetween(*now->dryingSince, asOf) : 0;
+        record.spigotShut = now->spigot == journal::Spigot::shut;
+        record.sumpCapacityL = now->settings.sump.base();
+        record.spareTrays = std::max(now->spare(), 0);
+        record.trayHeightCm = now->settings.height.base();
+    }
+    return record;
+}
+
+}

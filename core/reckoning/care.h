@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/reckoning/deeds.h"
+#include "core/reckoning/reckoning.h"
+
+#include <vector>
+
+namespace tierloam::reckoning {
+
+/// The base case of the forecast: mean weekly feeding per material, cover, water and drains of the last 8 weeks.
+struct UsualCare {
+    struct Weekly { model::Substance what; double kg = 0; bool isFood = true; };
+    std::vector<Weekly> given;
+    double waterLitres = 0;
+    double drainLitres = 0;
+    double feedKg = 0;             ///< fresh, all foods, mean week
+    double medianFeedKg = 0;       ///< fresh, median of the last 8 weeks (weeks without a feeding count as 0)
+};
+
+/// Of one stack, from the entries up to `asOf`. Younger stacks are averaged over the weeks that they have lived.
+UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory& history, const Deeds& deeds, Day asOf);
+
+/// One week of it into the highest tray not drying; returns the members for which a feeding did not fit.
+std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care);
+
+/// Somebody looked into the bed: check, weigh, count or tray weight.
+bool isLook(const journal::Action& action);
+
+/// What the journal says without any model.
+Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, Day asOf);
+
+}

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/journal/replay.h"
+#include "core/materials/table.h"
+#include "core/model/acts.h"
+
+#include <optional>
+#include <vector>
+
+namespace tierloam::reckoning {
+
+/// What an entry does to the state of a stack, amounts and their noise drawn. Observations act only in what they take.
+class Deeds {
+public:
+    Deeds(const journal::Entries& entries, const materials::Table& materials) : entries_{entries}, materials_{materials} {}
+
+    /// `number` counts the entries of the day, so that each has random numbers of its own. Returns whether the median member holds more
+    /// than fits under the rim less 1 cm after it.
+    bool perform(model::Ensemble& stack, const journal::Step& step, const journal::StackHistory& history, int day, int number) const;
+
+    /// Food or paper of the base case: `kg` fresh a member, cut to the room of each; returns the members for which it did not all fit.
+    static std::vector<char> giveWithinRoom(model::Ensemble& stack, int slot, const model::Substance& what, double kg, bool isFeeding);
+
+    /// The substance and fresh kg of an amount as written; nullopt when the material is not known (it cannot be, in a legal journal).
+    struct Portion { model::Substance what; double kg = 0; bool byVolume = false; };
+    std::optional<Portion> portion(const std::string& material, const Amount& amount) const;
+
+private:
+    const journal::Entries& entries_;
+    const materials::Table& materials_;
+};
+
+}

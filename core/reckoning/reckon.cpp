@@ -1,0 +1,81 @@
+#include "core/reckoning/reckon.h"
+
+#include "core/journal/edit.h"
+#include "core/materials/table.h"
+#include "core/reckoning/stack_run.h"
+
+#include <algorithm>
+#include <atomic>
+#include <thread>
+
+namespace tierloam::reckoning {
+
+namespace {
+
+/// Everything that one stack's estimates rest on: its entries, those that move worms into it, and the household's own materials.
+std::uint64_t digestOf(const journal::Entries& entries, const journal::StackHistory& history)
+{
+    journal::Entries own;
+    for (const journal::Entry& entry : entries)
+        if (std::holds_alternative<journal::OwnMaterial>(entry.action)) own.push_back(entry);
+    for (const journal::Step& step : history.steps) own.push_back(entries[step.entry]);
+    return journal::digest(own);
+}
+
+}
+
+const StackEstimate* StackReckoning::on(Day day) const
+{
+    const auto after = std::upper_bound(history.begin(), history.end(), day, [](Day wanted, const StackEstimate& at) { return wanted < at.day; });
+    return after == history.begin() ? nullptr : &*(after - 1);
+}
+
+const StackReckoning* Reckoning::stack(const std::string& name) const
+{
+    const auto found = std::find_if(stacks.begin(), stacks.end(), [&](const StackReckoning& each) { return each.name == name; });
+    return found == stacks.end() ? nullptr : &*found;
+}
+
+std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Options& options, std::stop_token stop)
+{
+    const auto end = std::upper_bound(all.begin(), all.end(), options.asOf, [](Day day, const journal::Entry& entry) { return day < entry.date.day; });
+    const journal::Entries entries{all.begin(), end};
+    const materials::Table materials = materials::Table::withOwn(all);
+    const journal::Replay replay = journal::replay(entries);
+
+    std::vector<const journal::StackHistory*> wanted;
+    for (const journal::StackHistory& history : replay.stacks) {
+        const journal::Standing* now = history.on(options.asOf);
+        if (history.firstBedding && *history.firstBedding <= options.asOf && now != nullptr && !now->retired) wanted.push_back(&history);
+    }
+    auto result = std::make_shared<Reckoning>();
+    result->asOf = options.asOf;
+    result->journalDigest = journal::digest(entries);
+    result->members = options.members;
+    result->stacks.resize(wanted.size());
+
+    std::atomic<std::size_t> next{0};
+    std::atomic<bool> stopped{false};
+    const auto work = [&] {
+        for (std::size_t i = next++; i < wanted.size() && !stopped; i = next++) {
+            const std::uint64_t digest = digestOf(entries, *wanted[i]);
+            const Reckoning* before = options.previous.get();
+            const StackReckoning* same = before != nullptr && before->asOf == options.asOf && before->members == options.members
+                ? before->stack(wanted[i]->name) : nullptr;
+            if (same != nullptr && same->digest == digest) {
+                result->stacks[i] = *same;
+                continue;
+            }
+            result->stacks[i].digest = digest;
+            if (!StackRun{entries, *wanted[i], materials, options}.run(result->stacks[i], stop)) stopped = true;
+        }
+    };
+    std::vector<std::jthread> helpers;
+    for (int t = 1; t < std::min<int>(options.threads, static_cast<int>(wanted.size())); ++t) helpers.emplace_back(work);
+    work();
+    helpers.clear();
+    if (stopped) return nullptr;
+    return result;
+}
+
+}

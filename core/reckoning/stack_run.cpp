@@ -1,0 +1,194 @@
+#include "core/reckoning/stack_run.h"
+
+#include "core/model/measures.h"
+
+#include <algorithm>
+
+namespace tierloam::reckoning {
+
+using namespace model;
+
+namespace {
+
+constexpr double raiseAt = 0.8;
+constexpr double withdrawAt = 0.6;
+constexpr int dailyBack = 90;        ///< days before asOf with a sample each
+constexpr int readingHolds = 14;     ///< days that a reading of the air is used
+constexpr int overdueAfter = 30;     ///< days after turn and ready
+
+double seasonAmplitude(journal::Place place)
+{
+    switch (place) {
+    case journal::Place::garage: return 6.0;
+    case journal::Place::outdoors: return 9.0;
+    case journal::Place::indoors: break;
+    }
+    return 1.0;
+}
+
+/// The species of the latest `stock` rules.
+std::string speciesOf(const journal::Entries& entries, const journal::StackHistory& history)
+{
+    std::string name{journal::defaultSpecies};
+    for (const journal::Step& step : history.steps)
+        if (const auto* stock = std::get_if<journal::Stock>(&entries[step.entry].action)) {
+            const materials::Species* known = materials::speciesNamed(stock->species);
+            name = known != nullptr ? std::string{known->name} : name;
+        }
+    return name;
+}
+
+}
+
+void Raised::note(double probability, Day day)
+{
+    if (!since_ && probability >= raiseAt) since_ = day;
+    if (since_ && probability <= withdrawAt) since_.reset();
+}
+
+StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options)
+    : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options},
+      last_{daysBetween(*history.firstBedding, options.asOf)}
+{
+    firstStepOf_.assign(static_cast<std::size_t>(last_) + 2, history.steps.size());
+    looked_.assign(static_cast<std::size_t>(last_) + 1, 0);
+    for (std::size_t i = history.steps.size(); i-- > 0;) {
+        const int day = std::max(daysBetween(*history.firstBedding, history.steps[i].day), 0);
+        firstStepOf_[static_cast<std::size_t>(day)] = i;
+        const journal::Action& action = entries[history.steps[i].entry].action;
+        if (isLook(action) || std::holds_alternative<journal::Harvest>(action)) looked_[static_cast<std::size_t>(day)] = 1;
+    }
+    for (std::size_t day = firstStepOf_.size() - 1; day-- > 0;) firstStepOf_[day] = std::min(firstStepOf_[day], firstStepOf_[day + 1]);
+    firstStepOf_[0] = 0; // what was written before the first bedding acts on the first day
+    stack_ = Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base());
+}
+
+void StackRun::actsOf(int day)
+{
+    int number = 0;
+    for (std::size_t i = firstStepOf_[static_cast<std::size_t>(day)]; i < firstStepOf_[static_cast<std::size_t>(day) + 1]; ++i, ++number) {
+        const journal::Step& step = history_.steps[i];
+        const journal::Action& action = entries_[step.entry].action;
+        standing_ = &step.after;
+        if (const auto* routine = std::get_if<journal::Routine>(&action)) {
+            const bool water = routine->of == journal::RoutineOf::water;
+            const double each = water ? routine->each.volume().value_or(Volume{}).base() : routine->each.mass().value_or(Mass{}).base();
+            (water ? waterHabit_ : coverHabit_) = each > 0.0 ? std::optional{Habit{each, std::max(routine->everyDays.value_or(1), 1), day}} : std::nullopt;
+        } else if (const auto* reading = std::get_if<journal::Reading>(&action)) {
+            if (reading->air) air_ = {day, reading->air->base()};
+            if (reading->relativeHumidity) humidity_ = {day, reading->relativeHumidity->fraction()};
+        }
+        // A weighing against what was observed comes before what the entry takes.
+        if (deeds_.perform(stack_, step, history_, day, number)) flags_.push_back("beyond-room:" + dayText(dayAt(day)));
+    }
+}
+
+void StackRun::routinesOf(int day)
+{
+    const int slot = stack_.topToFeed();
+    if (slot < 0) return;
+    const auto due = [&](const std::optional<Habit>& habit) { return habit && (day - habit->from) % habit->every == 0; };
+    if (due(waterHabit_)) pour(stack_, slot, waterHabit_->each);
+    if (due(coverHabit_))
+        if (const auto paper = deeds_.portion(std::string{journal::defaultCover}, Amount{coverHabit_->each, Unit::kg}))
+            Deeds::giveWithinRoom(stack_, slot, paper->what, paper->kg, false);
+}
+
+DayForcing StackRun::forcingOf(int day) const
+{
+    DayForcing forcing;
+    forcing.day = day;
+    forcing.usualTemperature = standing_->settings.temp.base()
+        + seasonOffset(seasonAmplitude(standing_->settings.place), dayOfYear(dayAt(day)), options_.southern);
+    if (air_ && day - air_->first <= readingHolds) forcing.airTemperature = air_->second;
+    if (humidity_ && day - humidity_->first <= readingHolds) forcing.relativeHumidity = humidity_->second;
+    forcing.spigotOpen = standing_->spigot == journal::Spigot::open;
+    forcing.lidOff = !standing_->lidOn;
+    return forcing;
+}
+
+void StackRun::noteFirstDays(int day)
+{
+    const int top = stack_.topToFeed();
+    for (int slot = 0; slot < stack_.trays(); ++slot) {
+        FirstDays& first = firsts_[stack_.shapes[static_cast<std::size_t>(slot)].batch];
+        if (first.ready.empty()) {
+            first.ready.assign(static_cast<std::size_t>(stack_.members()), never);
+            first.filled = first.ready;
+        }
+        for (int i = 0; i < stack_.members(); ++i) {
+            const MemberOf member{stack_, i};
+            int& readyOn = first.ready[static_cast<std::size_t>(i)];
+            int& filledOn = first.filled[static_cast<std::size_t>(i)];
+            if (readyOn == never && ready(member, slot)) readyOn = day;
+            if (slot == top && filledOn == never && filled(member, slot)) filledOn = day;
+        }
+    }
+}
+
+bool StackRun::worthASample(int day) const
+{
+    return last_ - day <= dailyBack || (last_ - day) % 7 == 0 || looked_[static_cast<std::size_t>(day)] != 0;
+}
+
+void StackRun::settleStates(StackEstimate& at, int day) const
+{
+    for (TrayEstimate& tray : at.slots) {
+        if (tray.state == TrayState::drying) continue;
+        const auto raised = ready_.find(tray.batch);
+        if (raised == ready_.end() || !raised->second.since()) continue;
+        tray.state = TrayState::ready;
+        const bool noneSpare = standing_ != nullptr && standing_->spare() <= 0;
+        if (tray.slot != 1 || !noneSpare || !turn_.since()) continue;
+        const Day both = std::max(*raised->second.since(), *turn_.since());
+        if (daysBetween(both, dayAt(day)) >= overdueAfter) tray.state = TrayState::overdue;
+    }
+}
+
+void StackRun::noteDay(int day, StackReckoning& result)
+{
+    week_.note(stack_);
+    noteFirstDays(day);
+    const int top = stack_.topToFeed();
+    const int topBatch = top >= 0 ? stack_.shapes[static_cast<std::size_t>(top)].batch : 0;
+    if (topBatch != turnBatch_) {
+        turn_ = {};
+        turnBatch_ = topBatch;
+    }
+    if (top >= 0) turn_.note(filledProbability(stack_, top, weights_), dayAt(day));
+    for (int slot = 0; slot < stack_.trays(); ++slot)
+        ready_[stack_.shapes[static_cast<std::size_t>(slot)].batch].note(readyProbability(stack_, slot, weights_), dayAt(day));
+    if (!worthASample(day)) return;
+    StackEstimate sample = estimate(stack_, week_, weights_, dayAt(day), day);
+    settleStates(sample, day);
+    result.history.push_back(std::move(sample));
+}
+
+bool StackRun::run(StackReckoning& result, std::stop_token stop)
+{
+    result.name = history_.name;
+    result.firstBedding = *history_.firstBedding;
+    result.asOf = options_.asOf;
+    for (int day = 0; day <= last_; ++day) {
+        if (stop.stop_requested()) return false;
+        actsOf(day);
+        routinesOf(day);
+        advanceDay(stack_, forcingOf(day));
+        noteDay(day, result);
+    }
+    result.now = result.history.back();
+    result.retired = standing_->retired;
+    result.flags = flags_;
+    result.effectiveSize = options_.members;
+    result.record = recordOf(entries_, history_, options_.asOf);
+    const int top = stack_.topToFeed();
+    result.turnProbability = top >= 0 ? filledProbability(stack_, top, weights_) : 0.0;
+    result.turnSince = turn_.since();
+    if (!stack_.shapes.empty()) {
+        const auto bottom = ready_.find(stack_.shapes.front().batch);
+        if (bottom != ready_.end()) result.readySince = bottom->second.since();
+    }
+    return forecast(result, stop);
+}
+
+}
