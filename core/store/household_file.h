@@ -4,8 +4,12 @@
 
 #include <QString>
 
+#include <chrono>
+#include <functional>
+#include <map>
 #include <memory>
 #include <optional>
+#include <span>
 #include <variant>
 #include <vector>
 
@@ -23,34 +27,51 @@ struct OpenFailure {
 struct WriteFailure {
     bool inUse = false;      ///< another program held the file for more than 5 s
     bool diskFull = false;
+    bool gone = false;       ///< the file was moved or removed while it was open
+    bool refused = false;    ///< the guard refused the edit, or a row that it names is not as the edit takes it to be
     QString why;
 };
 
 /// Ids of the entries added and replaced, in the order of the edit.
 using Written = std::variant<std::vector<journal::EntryId>, WriteFailure>;
 
+/// Looks at an edit again, inside the transaction that writes it, when another program has written since this connection last
+/// read the journal; gets the live entries as they now stand and returns why the edit must not be written, or nothing.
+using Guard = std::function<std::optional<QString>(const journal::Entries& now)>;
+
 /// One household file, one SQLite connection, used by one thread. Every write is one BEGIN IMMEDIATE transaction and durable
 /// (fdatasync) before the call returns. Busy timeout 5 s.
 class HouseholdFile {
 public:
+    /// readOnly also opens a file of a newer release; the others refuse it (OpenProblem::newer), and a file that may not be written.
+    /// createIfAbsent also sets up a file of 0 bytes.
     enum class Mode { mustExist, createIfAbsent, readOnly };
 
-    static std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> open(const QString& path, Mode mode);
+    static std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> open(const QString& path, Mode mode,
+                                                                          std::chrono::milliseconds busyTimeout = std::chrono::seconds{5});
     ~HouseholdFile();
 
+    QString path() const;                    ///< absolute
     bool readOnly() const;
-    bool createdNow() const;                 ///< open() made the file
+    bool newerSchema() const;                ///< written by a newer release; only with Mode::readOnly
+    bool createdNow() const;                 ///< open() made the file, or set up one of 0 bytes
+    bool movedAway() const;                  ///< the path no longer leads to the file that was opened
     /// Live entries in journal order.
     std::variant<journal::Entries, WriteFailure> entries() const;
     /// Writes the edit as given (legality is the caller's). Added entries go to the end of their day and get a new id, unless
     /// they name the id of a deleted entry: that row is brought back, id and position with it (this is how a deletion is undone).
     /// Deletion sets deleted_at. Replaced rows keep their id; one moved to another day is appended there unless its positionInDay is given (not 0).
-    Written apply(const journal::Edit& edit, const QString& importName = {});
+    /// A row that is not as the edit takes it to be (replaced or deleted but not there; brought back but live) fails the whole edit.
+    Written apply(const journal::Edit& edit, const QString& importName = {}, const Guard& guard = {});
+    /// Live entries with these ids, in this order; those that are not there are left out.
+    std::variant<journal::Entries, WriteFailure> entriesWith(std::span<const journal::EntryId> ids) const;
     std::optional<QString> setting(const QString& name) const;
+    std::variant<std::map<QString, QString>, WriteFailure> settings() const;
     std::optional<WriteFailure> setSetting(const QString& name, const QString& value);
     /// PRAGMA data_version: differs when another connection has written since the last call.
     qint64 dataVersion() const;
-    /// Closes and removes a file that createdNow(); for an import that failed.
+    /// Closes and removes a file that createdNow(), or empties it when it was one of 0 bytes; for an import that failed.
+    /// A file that was there before is only closed.
     static void discard(std::unique_ptr<HouseholdFile> file);
 
 private:

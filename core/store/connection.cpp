@@ -1,0 +1,148 @@
+#include "core/store/connection.h"
+
+#include <QFile>
+#include <QSqlDriver>
+#include <QSqlQuery>
+#include <QUrl>
+
+#include <sqlite3.h>
+
+#include <array>
+#include <atomic>
+#include <cstring>
+
+namespace tierloam::store {
+
+namespace {
+
+QString freshName()
+{
+    static std::atomic<int> made{0};
+    return QStringLiteral("tierloam-household-%1").arg(++made);
+}
+
+/// A file: URI, so that no mark in a name is read as an option and no file is ever made by opening it.
+QString uriOf(const QString& path, Connection::Access access)
+{
+    QString uri = QString::fromLatin1(QUrl::fromLocalFile(path).toEncoded(QUrl::FullyEncoded));
+    switch (access) {
+    case Connection::Access::readWrite:
+    case Connection::Access::queryOnly: return uri + QStringLiteral("?mode=rw");
+    case Connection::Access::readOnly: return uri + QStringLiteral("?mode=ro");
+    case Connection::Access::immutable: break;
+    }
+    return uri + QStringLiteral("?mode=ro&immutable=1");
+}
+
+QSqlError trouble(const QString& text) { return QSqlError{text, {}, QSqlError::ConnectionError}; }
+
+}
+
+std::variant<std::unique_ptr<Connection>, QSqlError> Connection::open(const QString& path, Access access, std::chrono::milliseconds busyTimeout)
+{
+    std::unique_ptr<Connection> connection{new Connection{freshName()}};
+    QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection->name_);
+    const bool reading = access == Access::readOnly || access == Access::immutable;
+    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeout.count())
+                               + (reading ? QStringLiteral(";QSQLITE_OPEN_READONLY") : QString{}));
+    database.setDatabaseName(uriOf(path, access));
+    if (!database.open()) return database.lastError();
+    if (const auto error = connection->secure(busyTimeout, access == Access::queryOnly)) return *error;
+    return connection;
+}
+
+Connection::~Connection()
+{
+    {
+        QSqlDatabase database = QSqlDatabase::database(name_, false);
+        database.close();
+    }
+    QSqlDatabase::removeDatabase(name_);
+}
+
+std::optional<QSqlError> Connection::secure(std::chrono::milliseconds busyTimeout, bool queryOnly)
+{
+    const QVariant driver = database().driver()->handle();
+    if (driver.isValid() && std::strcmp(driver.typeName(), "sqlite3*") == 0) handle_ = *static_cast<sqlite3* const*>(driver.data());
+    // The handle may only be used when the driver and this program run the same SQLite.
+    const auto source = value(QStringLiteral("SELECT sqlite_source_id()"));
+    if (const auto* error = std::get_if<QSqlError>(&source)) return *error;
+    if (!handle_ || std::get<QVariant>(source).toString() != QString::fromLatin1(sqlite3_sourceid()))
+        return trouble(QStringLiteral("The Qt driver brings another SQLite than the system's"));
+
+    sqlite3_extended_result_codes(handle_, 1);
+    sqlite3_busy_timeout(handle_, static_cast<int>(busyTimeout.count()));
+    struct Setting { int which; int on; };
+    for (const auto [which, on] : {Setting{SQLITE_DBCONFIG_DEFENSIVE, 1}, Setting{SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
+                                   Setting{SQLITE_DBCONFIG_ENABLE_TRIGGER, 0}, Setting{SQLITE_DBCONFIG_ENABLE_VIEW, 0},
+                                   Setting{SQLITE_DBCONFIG_ENABLE_FKEY, 1}, Setting{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0}}) {
+        int now = -1;
+        if (sqlite3_db_config(handle_, which, on, &now) != SQLITE_OK || now != on)
+            return trouble(QStringLiteral("SQLite would not take a safety setting"));
+    }
+    if (const auto error = run(QStringLiteral("PRAGMA cell_size_check = ON"))) return error;
+    if (const auto error = run(QStringLiteral("PRAGMA temp_store = MEMORY"))) return error;
+    if (queryOnly) return run(QStringLiteral("PRAGMA query_only = ON"));
+    return std::nullopt;
+}
+
+std::optional<QSqlError> Connection::run(const QString& sql) const
+{
+    QSqlQuery query{database()};
+    if (!query.exec(sql)) return query.lastError();
+    return std::nullopt;
+}
+
+std::variant<QVariant, QSqlError> Connection::value(const QString& sql) const
+{
+    QSqlQuery query{database()};
+    query.setForwardOnly(true);
+    if (!query.exec(sql)) return query.lastError();
+    if (query.next()) return query.value(0);
+    if (query.lastError().isValid()) return query.lastError();
+    return QVariant{};
+}
+
+bool Connection::mayWrite() const { return sqlite3_db_readonly(handle_, "main") == 0; }
+
+bool Connection::movedAway() const
+{
+    int moved = 0;
+    return sqlite3_file_control(handle_, "main", SQLITE_FCNTL_HAS_MOVED, &moved) == SQLITE_OK && moved != 0;
+}
+
+bool Connection::beginsLikeSqlite() const
+{
+    // Read through SQLite's own handle: closing a second one would drop the locks that this process holds on the file.
+    sqlite3_file* file = nullptr;
+    if (sqlite3_file_control(handle_, "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK || !file || !file->pMethods) return false;
+    std::array<char, sqliteMagic.size()> bytes{};
+    if (file->pMethods->xRead(file, bytes.data(), static_cast<int>(bytes.size()), 0) != SQLITE_OK) return false;
+    return std::string_view{bytes.data(), bytes.size()} == sqliteMagic;
+}
+
+bool Connection::insideTransaction() const { return sqlite3_get_autocommit(handle_) == 0; }
+
+std::optional<QSqlError> makeDurable(const Connection& connection)
+{
+    const auto journalMode = [&](const QString& sql) {
+        const auto answer = connection.value(sql);
+        const auto* value = std::get_if<QVariant>(&answer);
+        return value ? value->toString().toLower() : QString{};
+    };
+    const QString log = QStringLiteral("wal");
+    QString mode = journalMode(QStringLiteral("PRAGMA journal_mode"));
+    if (mode != log) mode = journalMode(QStringLiteral("PRAGMA journal_mode = WAL"));
+    if (mode != log) mode = journalMode(QStringLiteral("PRAGMA journal_mode = DELETE"));
+    if (mode != log && mode != QStringLiteral("delete")) return trouble(QStringLiteral("No journal mode that keeps writes safe works here"));
+
+    // With a rollback journal a commit is final once the journal's removal is on the disk: that takes EXTRA.
+    const int wanted = mode == log ? 2 : 3;
+    if (const auto error = connection.run(QStringLiteral("PRAGMA synchronous = %1").arg(wanted))) return error;
+    const auto answer = connection.value(QStringLiteral("PRAGMA synchronous"));
+    if (const auto* error = std::get_if<QSqlError>(&answer)) return *error;
+    if (std::get<QVariant>(answer).toInt() != wanted) return trouble(QStringLiteral("SQLite would not sync every commit"));
+    return std::nullopt;
+}
+
+}

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <QSqlDatabase>
+#include <QSqlError>
+#include <QString>
+#include <QVariant>
+
+#include <chrono>
+#include <memory>
+#include <optional>
+#include <string_view>
+#include <variant>
+
+struct sqlite3;
+
+namespace tierloam::store {
+
+/// The first bytes of every SQLite file, and how many bytes it has at least: one page.
+inline constexpr std::string_view sqliteMagic{"SQLite format 3", 16};
+inline constexpr int smallestSqliteFile = 512;
+
+/// One SQLite connection through Qt Sql, set up defensively: nothing that a file holds can run (no triggers, no views, no trusted
+/// schema, defensive mode), foreign keys on. Used by the thread that opened it; every query on it ends before it does.
+class Connection {
+public:
+    enum class Access {
+        readWrite, ///< never makes the file
+        queryOnly, ///< opened for writing, so that the log of another writer can be read, but refuses to write
+        readOnly,  ///< for a file or a folder that may not be written
+        immutable  ///< as readOnly, without any lock: only for a file in a folder where nobody can write
+    };
+
+    static std::variant<std::unique_ptr<Connection>, QSqlError> open(const QString& path, Access access, std::chrono::milliseconds busyTimeout);
+    ~Connection();
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
+    QSqlDatabase database() const { return QSqlDatabase::database(name_, false); }
+    std::optional<QSqlError> run(const QString& sql) const;
+    /// First column of the first row; invalid when there is none.
+    std::variant<QVariant, QSqlError> value(const QString& sql) const;
+
+    bool mayWrite() const;          ///< false when SQLite could only open the file for reading
+    bool movedAway() const;         ///< the path no longer leads to this file
+    bool beginsLikeSqlite() const;  ///< the file's first bytes are those of an SQLite file
+    bool insideTransaction() const;
+
+private:
+    explicit Connection(QString name) : name_{std::move(name)} {}
+    std::optional<QSqlError> secure(std::chrono::milliseconds busyTimeout, bool queryOnly);
+
+    QString name_;
+    sqlite3* handle_ = nullptr;     ///< owned by the driver
+};
+
+/// Makes every commit durable before it returns: a write-ahead log synced at each commit, or, where that does not work, a rollback
+/// journal with its folder synced too. Each setting is read back. Returns what went wrong.
+std::optional<QSqlError> makeDurable(const Connection& connection);
+
+}

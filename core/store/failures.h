@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/store/household_file.h"
+
+#include <QSqlError>
+#include <QString>
+
+/// SQLite's answers, turned into outcomes with words: what happened, what was kept, what to do.
+namespace tierloam::store {
+
+/// Extended result code of a failed statement; 0 when the driver gave none.
+int resultCode(const QSqlError& error);
+
+OpenFailure openFailure(OpenProblem problem, const QString& path);
+OpenFailure openFailure(const QSqlError& error, const QString& path);
+WriteFailure writeFailure(const QSqlError& error, const QString& path);
+WriteFailure goneFailure(const QString& path);
+
+}

@@ -1,0 +1,215 @@
+#include "core/store/household_file.h"
+
+#include "core/store/entry_table.h"
+#include "core/store/failures.h"
+#include "core/store/opening.h"
+#include "core/store/text.h"
+#include "core/store/transaction.h"
+
+#include <QDateTime>
+#include <QFileInfo>
+#include <QSqlQuery>
+
+namespace tierloam::store {
+
+class HouseholdFile::Private {
+public:
+    QString path;
+    Opened opened;
+    mutable std::optional<qint64> versionRead; ///< data version when the journal was last read through this connection
+
+    const Connection& connection() const { return *opened.connection; }
+    WriteFailure failure(const QSqlError& error) const { return writeFailure(error, path); }
+    WriteFailure failure(const RowTrouble& trouble) const
+    {
+        if (trouble.error) return failure(*trouble.error);
+        WriteFailure failure;
+        failure.refused = true;
+        failure.why = trouble.sentence;
+        return failure;
+    }
+    std::optional<WriteFailure> mayNotWrite() const;
+    std::optional<WriteFailure> checkAgain(const Guard& guard) const;
+    std::variant<std::optional<qint64>, WriteFailure> noteImport(const QString& name, std::size_t entries) const;
+    Written write(const journal::Edit& edit, const QString& importName) const;
+    std::optional<WriteFailure> commit(const Transaction& transaction) const;
+};
+
+HouseholdFile::HouseholdFile(std::unique_ptr<Private> d) : d_{std::move(d)} {}
+HouseholdFile::~HouseholdFile() = default;
+
+std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(const QString& path, Mode mode, std::chrono::milliseconds busyTimeout)
+{
+    auto d = std::make_unique<Private>();
+    d->path = QFileInfo{path}.absoluteFilePath();
+    auto opened = openHousehold(d->path, mode, busyTimeout);
+    if (auto* failure = std::get_if<OpenFailure>(&opened)) return std::move(*failure);
+    d->opened = std::move(std::get<Opened>(opened));
+    return std::unique_ptr<HouseholdFile>{new HouseholdFile{std::move(d)}};
+}
+
+QString HouseholdFile::path() const { return d_->path; }
+bool HouseholdFile::readOnly() const { return d_->opened.readOnly; }
+bool HouseholdFile::newerSchema() const { return d_->opened.newer; }
+bool HouseholdFile::createdNow() const { return d_->opened.origin != Origin::wasThere; }
+bool HouseholdFile::movedAway() const { return d_->connection().movedAway(); }
+
+std::variant<journal::Entries, WriteFailure> HouseholdFile::entries() const
+{
+    // Asked before the read: a write that falls between the two makes the guard look once too often, never once too few.
+    const qint64 version = dataVersion();
+    auto read = readEntries(d_->connection());
+    if (const auto* trouble = std::get_if<RowTrouble>(&read)) return d_->failure(*trouble);
+    d_->versionRead = version;
+    return std::move(std::get<journal::Entries>(read));
+}
+
+std::variant<journal::Entries, WriteFailure> HouseholdFile::entriesWith(std::span<const journal::EntryId> ids) const
+{
+    journal::Entries entries;
+    for (const auto id : ids) {
+        auto read = readEntry(d_->connection(), id);
+        if (const auto* trouble = std::get_if<RowTrouble>(&read)) return d_->failure(*trouble);
+        if (auto& entry = std::get<std::optional<journal::Entry>>(read)) entries.push_back(std::move(*entry));
+    }
+    return entries;
+}
+
+std::optional<WriteFailure> HouseholdFile::Private::mayNotWrite() const
+{
+    if (connection().movedAway()) return goneFailure(path);
+    if (!opened.readOnly) return std::nullopt;
+    WriteFailure failure;
+    failure.refused = true;
+    failure.why = opened.newer ? openFailure(OpenProblem::newer, path).why : StoreText::tr("%1 is open for reading only. Nothing was written.").arg(path);
+    return failure;
+}
+
+std::optional<WriteFailure> HouseholdFile::Private::checkAgain(const Guard& guard) const
+{
+    if (!guard) return std::nullopt;
+    const auto version = connection().value(QStringLiteral("PRAGMA data_version"));
+    if (const auto* error = std::get_if<QSqlError>(&version)) return failure(*error);
+    if (versionRead && std::get<QVariant>(version).toLongLong() == *versionRead) return std::nullopt;
+    const auto now = readEntries(connection());
+    if (const auto* trouble = std::get_if<RowTrouble>(&now)) return failure(*trouble);
+    const auto why = guard(std::get<journal::Entries>(now));
+    if (!why) return std::nullopt;
+    WriteFailure failure;
+    failure.refused = true;
+    failure.why = *why;
+    return failure;
+}
+
+std::variant<std::optional<qint64>, WriteFailure> HouseholdFile::Private::noteImport(const QString& name, std::size_t entries) const
+{
+    if (name.isEmpty()) return std::optional<qint64>{};
+    QSqlQuery query{connection().database()};
+    if (!query.prepare(QStringLiteral("INSERT INTO imports (name, made_at, entries) VALUES (?, ?, ?)"))) return failure(query.lastError());
+    query.addBindValue(name);
+    query.addBindValue(QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs));
+    query.addBindValue(static_cast<qlonglong>(entries));
+    if (!query.exec()) return failure(query.lastError());
+    return std::optional{query.lastInsertId().toLongLong()};
+}
+
+Written HouseholdFile::Private::write(const journal::Edit& edit, const QString& importName) const
+{
+    const auto import = noteImport(importName, edit.added.size());
+    if (const auto* failure = std::get_if<WriteFailure>(&import)) return *failure;
+    EntryChanges changes{connection(), std::get<std::optional<qint64>>(import)};
+    // In the order of journal::applyEdit, so that both put new ends of days in the same order.
+    for (const auto& entry : edit.replaced)
+        if (const auto trouble = changes.replace(entry)) return failure(*trouble);
+    for (const auto id : edit.deleted)
+        if (const auto trouble = changes.remove(id)) return failure(*trouble);
+    std::vector<journal::EntryId> ids;
+    for (const auto& entry : edit.added) {
+        if (static_cast<qint64>(entry.id) > 0) {
+            if (const auto trouble = changes.bringBack(entry.id)) return failure(*trouble);
+            ids.push_back(entry.id);
+            continue;
+        }
+        const auto id = changes.insert(entry);
+        if (const auto* trouble = std::get_if<RowTrouble>(&id)) return failure(*trouble);
+        ids.push_back(std::get<journal::EntryId>(id));
+    }
+    for (const auto& entry : edit.replaced) ids.push_back(entry.id);
+    return ids;
+}
+
+/// A file that is unlinked or moved meanwhile must not take a write that is then lost with it: asked before and after.
+std::optional<WriteFailure> HouseholdFile::Private::commit(const Transaction& transaction) const
+{
+    if (connection().movedAway()) return goneFailure(path);
+    if (const auto error = transaction.commit()) return failure(*error);
+    if (connection().movedAway()) return goneFailure(path);
+    return std::nullopt;
+}
+
+Written HouseholdFile::apply(const journal::Edit& edit, const QString& importName, const Guard& guard)
+{
+    if (auto failure = d_->mayNotWrite()) return *failure;
+    const Transaction transaction{d_->connection()};
+    if (const auto error = transaction.begin()) return d_->failure(*error);
+    if (auto failure = d_->checkAgain(guard)) return *failure;
+    auto written = d_->write(edit, importName);
+    if (std::holds_alternative<WriteFailure>(written)) return written;
+    if (auto failure = d_->commit(transaction)) return *failure;
+    return written;
+}
+
+std::optional<QString> HouseholdFile::setting(const QString& name) const
+{
+    QSqlQuery query{d_->connection().database()};
+    query.setForwardOnly(true);
+    if (!query.prepare(QStringLiteral("SELECT value FROM settings WHERE name = ?"))) return std::nullopt;
+    query.addBindValue(name);
+    if (!query.exec() || !query.next()) return std::nullopt;
+    return query.value(0).toString();
+}
+
+std::variant<std::map<QString, QString>, WriteFailure> HouseholdFile::settings() const
+{
+    QSqlQuery query{d_->connection().database()};
+    query.setForwardOnly(true);
+    if (!query.exec(QStringLiteral("SELECT name, value FROM settings"))) return d_->failure(query.lastError());
+    std::map<QString, QString> settings;
+    while (query.next()) settings.emplace(query.value(0).toString(), query.value(1).toString());
+    if (query.lastError().isValid()) return d_->failure(query.lastError());
+    return settings;
+}
+
+std::optional<WriteFailure> HouseholdFile::setSetting(const QString& name, const QString& value)
+{
+    if (auto failure = d_->mayNotWrite()) return failure;
+    const Transaction transaction{d_->connection()};
+    if (const auto error = transaction.begin()) return d_->failure(*error);
+    {
+        QSqlQuery query{d_->connection().database()};
+        if (!query.prepare(QStringLiteral("INSERT INTO settings (name, value, changed_at) VALUES (?, ?, ?) "
+                                          "ON CONFLICT (name) DO UPDATE SET value = excluded.value, changed_at = excluded.changed_at")))
+            return d_->failure(query.lastError());
+        query.addBindValue(name);
+        query.addBindValue(value.isNull() ? QStringLiteral("") : value);
+        query.addBindValue(QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs));
+        if (!query.exec()) return d_->failure(query.lastError());
+    }
+    return d_->commit(transaction);
+}
+
+qint64 HouseholdFile::dataVersion() const
+{
+    const auto version = d_->connection().value(QStringLiteral("PRAGMA data_version"));
+    const auto* value = std::get_if<QVariant>(&version);
+    return value ? value->toLongLong() : -1;
+}
+
+void HouseholdFile::discard(std::unique_ptr<HouseholdFile> file)
+{
+    if (!file) return;
+    const QString path = file->d_->path;
+    discardUnused(std::move(file->d_->opened), path);
+}
+
+}

@@ -1,0 +1,156 @@
+#include "core/store/writer.h"
+
+#include "core/store/text.h"
+
+#include <future>
+
+namespace tierloam::store {
+
+namespace {
+
+std::variant<Contents, WriteFailure> contentsOf(const HouseholdFile& file)
+{
+    auto entries = file.entries();
+    if (auto* failure = std::get_if<WriteFailure>(&entries)) return std::move(*failure);
+    auto settings = file.settings();
+    if (auto* failure = std::get_if<WriteFailure>(&settings)) return std::move(*failure);
+    return Contents{std::move(std::get<journal::Entries>(entries)), std::move(std::get<std::map<QString, QString>>(settings))};
+}
+
+WriteFailure afterAFailure()
+{
+    WriteFailure failure;
+    failure.why = StoreText::tr("The step before this one could not be written, so this one was not tried. Nothing of it was written.");
+    return failure;
+}
+
+}
+
+std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& path, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
+                                                                Contents& contents)
+{
+    std::unique_ptr<Writer> writer{new Writer};
+    std::promise<std::variant<Contents, OpenFailure>> opened;
+    auto answer = opened.get_future();
+    // The file is opened, used and closed in the thread: a Qt Sql connection belongs to the thread that made it.
+    writer->thread_ = std::jthread{[&, self = writer.get(), path, mode, busyTimeout] {
+        auto tried = HouseholdFile::open(path, mode, busyTimeout);
+        if (auto* failure = std::get_if<OpenFailure>(&tried)) {
+            opened.set_value(std::move(*failure));
+            return;
+        }
+        const auto file = std::move(std::get<std::unique_ptr<HouseholdFile>>(tried));
+        self->path_ = file->path();
+        self->readOnly_ = file->readOnly();
+        self->newerSchema_ = file->newerSchema();
+        self->versionSeen_ = file->dataVersion();
+        auto held = contentsOf(*file);
+        if (auto* failure = std::get_if<WriteFailure>(&held)) {
+            opened.set_value(OpenFailure{failure->inUse ? OpenProblem::inUse : OpenProblem::damaged, failure->why});
+            return;
+        }
+        opened.set_value(std::move(std::get<Contents>(held)));
+        self->run(*file);
+    }};
+    auto result = answer.get();
+    if (auto* failure = std::get_if<OpenFailure>(&result)) return std::move(*failure);
+    contents = std::move(std::get<Contents>(result));
+    return writer;
+}
+
+Writer::~Writer()
+{
+    {
+        const std::lock_guard lock{mutex_};
+        closing_ = true;
+    }
+    wake_.notify_one();
+}
+
+void Writer::post(Task task)
+{
+    {
+        const std::lock_guard lock{mutex_};
+        tasks_.push_back(std::move(task));
+    }
+    wake_.notify_one();
+}
+
+void Writer::run(HouseholdFile& file)
+{
+    for (;;) {
+        Task task;
+        {
+            std::unique_lock lock{mutex_};
+            wake_.wait(lock, [this] { return closing_ || !tasks_.empty(); });
+            if (tasks_.empty()) return;
+            task = std::move(tasks_.front());
+            tasks_.pop_front();
+        }
+        task(file);
+    }
+}
+
+void Writer::write(WriteJob job, std::function<void(WriteAnswer)> answer)
+{
+    post([this, job = std::move(job), answer = std::move(answer)](HouseholdFile& file) {
+        WriteAnswer done = perform(file, job);
+        if (done.failure) failedSeries_ = std::max(job.series, failedSeries_.value_or(0));
+        answer(std::move(done));
+    });
+}
+
+WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
+{
+    WriteAnswer answer;
+    if (failedSeries_ && job.series <= *failedSeries_) {
+        answer.failure = afterAFailure();
+        return answer;
+    }
+    if (job.setting) {
+        answer.failure = file.setSetting(job.setting->first, job.setting->second);
+        return answer;
+    }
+    auto written = file.apply(job.edit, job.importName, job.guard);
+    if (auto* failure = std::get_if<WriteFailure>(&written)) {
+        answer.failure = std::move(*failure);
+        return answer;
+    }
+    answer.ids = std::move(std::get<std::vector<journal::EntryId>>(written));
+    // The write stands whether or not it can be read back; a reader that misses rows learns of them by the next look.
+    auto stored = file.entriesWith(answer.ids);
+    if (auto* entries = std::get_if<journal::Entries>(&stored)) answer.stored = std::move(*entries);
+    else versionSeen_ = -1;
+    return answer;
+}
+
+void Writer::look(std::function<void(Look)> answer)
+{
+    post([this, answer = std::move(answer)](HouseholdFile& file) { answer(lookNow(file)); });
+}
+
+Look Writer::lookNow(HouseholdFile& file)
+{
+    Look look;
+    look.movedAway = file.movedAway();
+    const qint64 version = file.dataVersion();
+    if (version == versionSeen_) return look;
+    auto held = contentsOf(file);
+    if (auto* failure = std::get_if<WriteFailure>(&held)) {
+        look.failure = std::move(*failure);
+        return look;
+    }
+    versionSeen_ = version;
+    look.foreign = std::move(std::get<Contents>(held));
+    return look;
+}
+
+void Writer::finish()
+{
+    std::promise<void> done;
+    auto reached = done.get_future();
+    post([&done](HouseholdFile&) { done.set_value(); });
+    reached.wait();
+}
+
+}

@@ -1,0 +1,88 @@
+#pragma once
+
+#include "core/store/household_file.h"
+
+#include <condition_variable>
+#include <deque>
+#include <map>
+#include <mutex>
+#include <thread>
+#include <utility>
+
+namespace tierloam::store {
+
+/// What a household file holds at one moment.
+struct Contents {
+    journal::Entries entries;          ///< live, in journal order
+    std::map<QString, QString> settings;
+};
+
+/// One transaction that is asked for: an edit of the journal, or a setting.
+struct WriteJob {
+    journal::Edit edit;
+    std::optional<std::pair<QString, QString>> setting; ///< name and value; the edit is then left out
+    QString importName;
+    Guard guard;
+    std::uint64_t series = 0;          ///< see Writer::write
+};
+
+/// The answer to a job: durable, with the rows as they now stand (added, then replaced), or failed with nothing written.
+struct WriteAnswer {
+    std::optional<WriteFailure> failure;
+    std::vector<journal::EntryId> ids;
+    journal::Entries stored;
+};
+
+/// What has become of the file since the last look.
+struct Look {
+    bool movedAway = false;
+    std::optional<Contents> foreign;   ///< another connection has written: all that the file now holds
+    std::optional<WriteFailure> failure; ///< the look itself failed; the next one will try again
+};
+
+/// The thread that owns a household file: the only one that touches it. Jobs are done one after another in the order in which they
+/// were asked for; each answer is given from that thread. The destructor first does all that was asked for.
+class Writer {
+public:
+    /// Waits until the file is open. `contents` is what it holds.
+    static std::variant<std::unique_ptr<Writer>, OpenFailure> open(const QString& path, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
+                                                                   Contents& contents);
+    ~Writer();
+    Writer(const Writer&) = delete;
+    Writer& operator=(const Writer&) = delete;
+
+    QString path() const { return path_; }
+    bool readOnly() const { return readOnly_; }
+    bool newerSchema() const { return newerSchema_; }
+
+    /// After a failure every job of the same or an earlier series fails too, untried: it was asked for in the belief that the failed one
+    /// would stand. The asker begins a new series once it has heard of the failure.
+    void write(WriteJob job, std::function<void(WriteAnswer)> answer);
+    void look(std::function<void(Look)> answer);
+    /// Blocks until all that was asked for so far has been answered.
+    void finish();
+
+private:
+    using Task = std::function<void(HouseholdFile&)>;
+
+    Writer() = default;
+    void post(Task task);
+    void run(HouseholdFile& file);
+    WriteAnswer perform(HouseholdFile& file, const WriteJob& job);
+    Look lookNow(HouseholdFile& file);
+
+    QString path_;
+    bool readOnly_ = false;
+    bool newerSchema_ = false;
+
+    std::mutex mutex_;
+    std::condition_variable wake_;
+    std::deque<Task> tasks_;
+    bool closing_ = false;
+
+    std::optional<std::uint64_t> failedSeries_; ///< used by the thread alone, as is the next
+    qint64 versionSeen_ = 0;
+    std::jthread thread_;                       ///< last: the others outlive it
+};
+
+}

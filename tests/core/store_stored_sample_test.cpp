@@ -1,0 +1,45 @@
+#include "tests/core/store_samples.h"
+
+#include "core/store/schema.h"
+
+namespace tierloam::store {
+
+namespace {
+
+using namespace samples;
+
+/// A file of each released schema lies in tests/samples as it was written then; it is never written anew. It holds everyAction() as of that
+/// schema: a word, a column or a step that is changed afterwards is found out here.
+void expectEveryAction(int schema)
+{
+    const Place place;
+    const QString stored = QStringLiteral(TIERLOAM_SOURCE_DIR "/tests/samples/household_schema_%1.tierloam").arg(schema);
+    ASSERT_TRUE(QFile::copy(stored, place.path())) << stored.toStdString();
+    ASSERT_TRUE(QFile::setPermissions(place.path(), QFile::ReadOwner | QFile::WriteOwner));
+    const auto expected = everyAction();
+    for (const auto mode : {HouseholdFile::Mode::readOnly, HouseholdFile::Mode::mustExist}) {
+        const auto file = opened(place.path(), mode);
+        ASSERT_TRUE(file);
+        EXPECT_EQ(file->setting(QStringLiteral("name")), QStringLiteral("Mühle"));
+        const auto found = journalOf(*file);
+        ASSERT_EQ(found.size(), expected.size());
+        for (std::size_t i = 0; i < expected.size(); ++i) {
+            auto one = expected[i];
+            one.id = journal::EntryId{static_cast<std::int64_t>(i) + 1};
+            one.positionInDay = found[i].positionInDay;
+            EXPECT_EQ(found[i], one) << i << ' ' << journal::actionName(one.action);
+        }
+    }
+}
+
+TEST(StoreStoredSample, TheSchemaOfTheFirstRelease) { expectEveryAction(3); }
+
+TEST(StoreStoredSample, TheNewestSchemaHasOne)
+{
+    EXPECT_TRUE(QFile::exists(QStringLiteral(TIERLOAM_SOURCE_DIR "/tests/samples/household_schema_%1.tierloam").arg(newestSchema())))
+        << "a new schema needs a stored sample";
+}
+
+}
+
+}

@@ -1,0 +1,148 @@
+#include "core/store/writer.h"
+#include "tests/core/store_samples.h"
+#include "tests/support/other_process.h"
+
+#include <future>
+
+namespace tierloam::store {
+
+namespace {
+
+using namespace samples;
+using namespace std::chrono_literals;
+using Mode = HouseholdFile::Mode;
+
+std::unique_ptr<Writer> writerOn(const QString& path, Contents& contents, std::chrono::milliseconds busyTimeout = 5s)
+{
+    auto result = Writer::open(path, Mode::createIfAbsent, busyTimeout, contents);
+    if (auto* failure = std::get_if<OpenFailure>(&result)) ADD_FAILURE() << failure->why.toStdString();
+    return std::move(std::get<std::unique_ptr<Writer>>(result));
+}
+
+WriteJob job(double grams, std::uint64_t series = 1)
+{
+    WriteJob made;
+    made.edit.added = {feed(grams)};
+    made.series = series;
+    return made;
+}
+
+WriteAnswer answerTo(Writer& writer, WriteJob asked)
+{
+    std::promise<WriteAnswer> answer;
+    writer.write(std::move(asked), [&](WriteAnswer given) { answer.set_value(std::move(given)); });
+    return answer.get_future().get();
+}
+
+Look lookAt(Writer& writer)
+{
+    std::promise<Look> answer;
+    writer.look([&](Look given) { answer.set_value(std::move(given)); });
+    return answer.get_future().get();
+}
+
+TEST(StoreWriter, SaysWhyAFileCannotBeOpened)
+{
+    const Place place;
+    place.put("junk");
+    Contents contents;
+    auto result = Writer::open(place.path(), Mode::mustExist, 1s, contents);
+    EXPECT_EQ(std::get<OpenFailure>(result).problem, OpenProblem::notAHousehold);
+}
+
+TEST(StoreWriter, AnswersWithTheRowsAsTheyStand)
+{
+    const Place place;
+    Contents contents;
+    {
+        const auto writer = writerOn(place.path(), contents);
+        const auto answer = answerTo(*writer, job(7));
+        ASSERT_FALSE(answer.failure);
+        ASSERT_EQ(answer.stored.size(), 1U);
+        EXPECT_EQ(answer.stored[0].id, answer.ids[0]);
+        EXPECT_EQ(answer.stored[0].positionInDay, 1);
+        WriteJob rename;
+        rename.setting = {QStringLiteral("name"), QStringLiteral("Mill")};
+        EXPECT_FALSE(answerTo(*writer, rename).failure);
+    }
+    const auto writer = writerOn(place.path(), contents);
+    EXPECT_EQ(contents.entries.size(), 1U);
+    EXPECT_EQ(contents.settings.at(QStringLiteral("name")), QStringLiteral("Mill"));
+}
+
+TEST(StoreWriter, DoesWhatWasAskedForInOrderBeforeItEnds)
+{
+    const Place place;
+    std::vector<int> order;
+    {
+        Contents contents;
+        const auto writer = writerOn(place.path(), contents);
+        for (int i = 0; i < 20; ++i)
+            writer->write(job(i + 1), [&order, i](const WriteAnswer& answer) {
+                if (!answer.failure) order.push_back(i);
+            });
+    }
+    ASSERT_EQ(order.size(), 20U);
+    EXPECT_TRUE(std::is_sorted(order.begin(), order.end()));
+    EXPECT_EQ(journalOf(*opened(place.path())).size(), 20U);
+}
+
+TEST(StoreWriter, AfterAFailureTheRestOfTheSeriesFailsUntried)
+{
+    const Place place;
+    Contents contents;
+    const auto writer = writerOn(place.path(), contents, 100ms);
+    auto other = tests::OtherProcess::holdingLock(place.path());
+    ASSERT_TRUE(other.ready());
+    EXPECT_TRUE(answerTo(*writer, job(1, 1)).failure->inUse);
+    ASSERT_TRUE(other.letGo());
+    const auto second = answerTo(*writer, job(2, 1));
+    ASSERT_TRUE(second.failure);
+    EXPECT_FALSE(second.failure->inUse);
+    EXPECT_FALSE(answerTo(*writer, job(3, 2)).failure);
+    EXPECT_EQ(journalOf(*opened(place.path())).size(), 1U);
+}
+
+TEST(StoreWriter, SeesForeignWritesOnceAndAMovedFile)
+{
+    const Place place;
+    Contents contents;
+    const auto writer = writerOn(place.path(), contents);
+    EXPECT_FALSE(lookAt(*writer).foreign);
+    EXPECT_FALSE(answerTo(*writer, job(1)).failure);
+    EXPECT_FALSE(lookAt(*writer).foreign) << "its own write is no news";
+    idsOf(opened(place.path(), Mode::mustExist)->apply({{feed(2)}, {}, {}}));
+    const auto look = lookAt(*writer);
+    ASSERT_TRUE(look.foreign);
+    EXPECT_EQ(look.foreign->entries.size(), 2U);
+    EXPECT_FALSE(lookAt(*writer).foreign);
+    ASSERT_TRUE(QFile::rename(place.path(), place.path("b.tierloam")));
+    EXPECT_TRUE(lookAt(*writer).movedAway);
+    EXPECT_TRUE(answerTo(*writer, job(3)).failure->gone);
+}
+
+TEST(StoreWriter, ManyAskersAtOnceLoseNothing)
+{
+    const Place place;
+    std::atomic<int> written{0};
+    {
+        Contents contents;
+        const auto writer = writerOn(place.path(), contents);
+        std::vector<std::jthread> askers;
+        for (int thread = 0; thread < 4; ++thread)
+            askers.emplace_back([&] {
+                for (int i = 0; i < 10; ++i) {
+                    writer->write(job(1), [&](const WriteAnswer& answer) { written += answer.failure ? 0 : 1; });
+                    writer->look([](const Look&) {});
+                }
+                writer->finish();
+            });
+        askers.clear();
+        EXPECT_EQ(written, 40) << "finish() waits for all";
+    }
+    EXPECT_EQ(journalOf(*opened(place.path())).size(), 40U);
+}
+
+}
+
+}
