@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/exchange/row.h"
+#include "core/journal/edit.h"
+#include "core/journal/warnings.h"
+
+#include <QString>
+
+/// What the journal's codes say, in words.
+namespace tierloam::exchange {
+
+/// The entry in a few words: "2031-07-01, Mill, rotate".
+QString entryText(const journal::Entry& entry);
+
+/// Why the step is impossible, as a sentence for people: "Mill has no slot 5: it has 3." `entries` are those replayed.
+QString refusalText(const journal::Refusal& refusal, const journal::Entries& entries);
+
+/// Why an edit is refused: the sentence alone when the edit's own entry is at fault; else the later entry is named before it.
+/// Empty when the effect holds no refusal.
+QString editRefusalText(const journal::EditEffect& effect, const journal::Edit& edit);
+
+/// "Later entries now fall to another batch: …", each on a line of its own; empty when none does.
+QString movedText(const journal::EditEffect& effect);
+
+QString warningText(const journal::Warning& warning, const journal::Entries& entries);
+
+/// The column that holds what is at fault.
+Column columnOf(const journal::Refusal& refusal, const journal::Entry& entry);
+
+/// What would be allowed instead, for `FILE:LINE: COLUMN: found «X»; allowed: …`.
+QString allowedText(const journal::Refusal& refusal, const journal::Entries& entries);
+
+}
