@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/advice/advice.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+#include <algorithm>
+
+/// The rules by theme; each appends what holds now. See DEVELOPERS.md for the table of codes.
+namespace tierloam::advice {
+
+void rulesOfHarvest(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+void rulesOfFeeding(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+void rulesOfDrainage(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+
+inline QString say(const char* text) { return QCoreApplication::translate("Advice", text); }
+
+/// The highest tray not drying; nullptr when none is.
+inline const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning& stack)
+{
+    for (auto tray = stack.now.slots.rbegin(); tray != stack.now.slots.rend(); ++tray)
+        if (tray->state != reckoning::TrayState::drying) return &*tray;
+    return nullptr;
+}
+
+inline bool isDrying(const reckoning::StackReckoning& stack)
+{
+    return !stack.now.slots.empty() && stack.now.slots.back().state == reckoning::TrayState::drying;
+}
+
+inline void add(std::vector<Advice>& to, const reckoning::StackReckoning& stack, Code code, Severity severity, std::optional<int> slot, Day on,
+                const QString& text, const QString& because)
+{
+    to.push_back({stack.name, code, severity, slot, std::max(on, stack.asOf), text.toStdString(), because.toStdString()});
+}
+
+}

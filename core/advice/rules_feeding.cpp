@@ -1,0 +1,64 @@
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+
+#include <cmath>
+
+namespace tierloam::advice {
+
+using reckoning::StackReckoning;
+using reckoning::TrayEstimate;
+
+namespace {
+
+constexpr double leastWorthGiving = 0.05; ///< kg fresh; below it the tray is left alone
+constexpr int fullWithinDays = 7;
+
+/// What may be given: the usual week, within what 5 % of the members at most do not bear and what fits.
+double amountToGive(const StackReckoning& stack)
+{
+    const double usual = stack.forecast.feedUsualKg > 0.0 ? stack.forecast.feedUsualKg : stack.forecast.feedHighKg;
+    return std::min(usual, stack.forecast.feedHighKg);
+}
+
+void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
+    const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
+    const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
+    const double amount = amountToGive(stack);
+    if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
+    const QString reason = stack.record.lastFeed
+        ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
+              .arg(days(daysBetween(since, stack.asOf)), days(gap), mass(top.unprocessedDryKg.p50))
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mass(stack.forecast.feedHighKg));
+    add(to, stack, Code::feedDue, Severity::due, top.slot, due, say(QT_TRANSLATE_NOOP("Advice", "Feed up to %1")).arg(mass(amount)), reason);
+}
+
+void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    if (!stack.forecast.roomTopTrayFreshKg) return;
+    const double room = *stack.forecast.roomTopTrayFreshKg;
+    const bool fullNow = room < std::max(leastWorthGiving, stack.forecast.feedUsualKg);
+    const auto& on = stack.forecast.topTrayFullOn.p50;
+    const bool soon = on && *on <= stack.asOf + std::chrono::days{fullWithinDays};
+    if (!fullNow && !soon) return;
+    const bool spare = stack.record.spareTrays > 0;
+    const QString remedy = isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
+        : spare                            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
+                                           : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
+    add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, on.value_or(stack.asOf), remedy,
+        say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 cm used; %3 of the usual food still fit"))
+            .arg(number(top.depthCm, 1), number(stack.record.trayHeightCm, 0), mass(room)));
+}
+
+}
+
+void rulesOfFeeding(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr) return;
+    feedDue(stack, *top, to);
+    trayFull(stack, *top, to);
+}
+
+}

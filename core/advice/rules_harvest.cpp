@@ -1,0 +1,72 @@
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+
+namespace tierloam::advice {
+
+using reckoning::StackReckoning;
+using reckoning::TrayEstimate;
+using reckoning::TrayState;
+
+namespace {
+
+constexpr double soonChance = 0.5;   ///< of ready and turn within 14 days
+
+QString howReady(const TrayEstimate& bottom)
+{
+    return say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability));
+}
+
+QString why(const StackReckoning& stack, const TrayEstimate& bottom)
+{
+    QStringList reasons{howReady(bottom)};
+    if (stack.turnSince && stack.readySince) {
+        const int since = daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf);
+        if (since > 0) reasons << say(QT_TRANSLATE_NOOP("Advice", "its turn for %1")).arg(days(since));
+    }
+    const double now = stack.now.colonyKg.p50;
+    const double then = stack.forecast.colonyMedianIn60DaysKg;
+    if (now > 0.0 && then <= 0.85 * now)
+        reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(mass(now), mass(then));
+    return reasons.join(QStringLiteral("; "));
+}
+
+}
+
+/// The turn of a stack and what is to be done at it. With a spare tray it is add-tray; with none, the bottom tray is lifted when it is ready.
+/// While one dries no other is lifted. Worms in the bottom tray are normal and never hold it back.
+void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr || stack.now.slots.empty() || isDrying(stack)) return;
+    const TrayEstimate& bottom = stack.now.slots.front();
+    const bool spare = stack.record.spareTrays > 0;
+    const bool ready = stack.readySince.has_value();
+    const bool turn = stack.turnSince.has_value();
+    const bool alone = stack.now.slots.size() == 1;
+
+    if (turn && spare) {
+        add(to, stack, Code::addTray, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Add a tray on top")),
+            say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 cm of castings, feed-to-cast %2"))
+                .arg(number(top->castingsDepthCm.p50, 1), ratio(top->feedToCast.p50)));
+        if (ready)
+            add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
+                howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
+        return;
+    }
+    const QString lift = alone ? say(QT_TRANSLATE_NOOP("Advice", "Take the castings of the only tray, and its worms back into new bedding"))
+                               : say(QT_TRANSLATE_NOOP("Advice", "Lift the bottom tray to the top"));
+    if (bottom.state == TrayState::overdue) {
+        add(to, stack, Code::harvestOverdue, Severity::concern, bottom.slot, stack.asOf, lift, why(stack, bottom));
+    } else if (ready && turn) {
+        add(to, stack, Code::harvestReady, Severity::due, bottom.slot, stack.asOf, lift, why(stack, bottom));
+    } else if (!spare && stack.forecast.readyAndTurnWithin14Days >= soonChance) {
+        const Day on = stack.forecast.turnLikelyOn.value_or(stack.asOf + std::chrono::days{14});
+        add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
+            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));
+    } else if (ready) {
+        add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
+            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));
+    }
+}
+
+}
