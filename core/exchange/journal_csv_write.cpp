@@ -3,33 +3,17 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/spreadsheet_safe.h"
 #include "core/exchange/text.h"
+#include "core/store/opening.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
 
-#include <fcntl.h>
 #include <unistd.h>
 
 #include <cerrno>
 #include <unordered_set>
 
 namespace tierloam::exchange {
-
-namespace {
-
-/// A rename is on disk only once its folder is. A file system that cannot sync folders does it by itself.
-bool syncFolderOf(const QString& path)
-{
-    const QByteArray folder = QFile::encodeName(QFileInfo{path}.absolutePath());
-    const int handle = ::open(folder.constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (handle < 0) return errno == EACCES; // a folder that may be written and not read cannot be synced; the file itself is
-    const bool synced = ::fsync(handle) == 0 || errno == EINVAL;
-    ::close(handle);
-    return synced;
-}
-
-}
 
 std::string writeJournal(const journal::Entries& entries)
 {
@@ -63,7 +47,7 @@ std::optional<QString> exportJournal(const QString& path, const journal::Entries
         return ExchangeText::tr("%1 could not be written: %2. What was there before is unchanged.").arg(path, why);
     }
     if (!file.commit()) return failed();
-    if (!syncFolderOf(path)) return ExchangeText::tr("%1 was written, but the disk did not confirm it.").arg(path);
+    if (!store::syncFolderOf(QFileInfo{path}.absoluteFilePath())) return ExchangeText::tr("%1 was written, but the disk did not confirm it.").arg(path);
     return std::nullopt;
 }
 

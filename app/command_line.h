@@ -1,0 +1,56 @@
+#pragma once
+
+#include "core/quantity/measures.h"
+
+#include <QString>
+
+#include <optional>
+#include <span>
+#include <string>
+#include <variant>
+
+/// The program around the rooms: what was asked for on the command line, and who answers it.
+namespace tierloam::app {
+
+/// Exit codes, fixed: see --help.
+enum ExitCode : int {
+    exitDone = 0,
+    exitFailed = 1,   ///< the work failed: disk full, FILE absent, damaged, or in use for more than 5 s
+    exitBadInput = 2  ///< bad arguments or input; nothing was changed
+};
+
+enum class Call { window, importJournal, record, exportJournal, summary, portrait, version, help };
+
+enum class Theme { light, dark };
+
+/// How --portrait draws.
+struct PortraitOptions {
+    QString folder;
+    Theme theme = Theme::light;
+    int fontScale = 100;           ///< %, 100 to 200
+    int width = 1440, height = 900;
+    QString language;              ///< "de"; empty: by locale
+};
+
+/// One call, whole and checked as far as it can be without touching a file.
+struct CommandLine {
+    Call call = Call::window;
+    QString file;                  ///< household file; empty: the last one, or the welcome page (only Call::window), or the demo
+    bool demo = false;             ///< instead of a file, for window and portrait
+    QString csv;                   ///< of import and export
+    std::string row;               ///< of record, bytes as typed
+    std::optional<Day> at;         ///< of summary and portrait
+    PortraitOptions portrait;
+};
+
+/// Why the arguments make no call, as one sentence.
+struct UsageError {
+    QString why;
+};
+
+/// `arguments` without the program's name, in UTF-8.
+std::variant<CommandLine, UsageError> parseCommandLine(std::span<const char* const> arguments);
+
+QString helpText();
+
+}

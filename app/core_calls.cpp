@@ -1,0 +1,199 @@
+#include "app/core_calls.h"
+
+#include "core/advice/advice.h"
+#include "core/exchange/journal_csv.h"
+#include "core/exchange/refusal_text.h"
+#include "core/exchange/summary.h"
+#include "core/household/clock.h"
+#include "core/reckoning/reckon.h"
+#include "core/store/household_file.h"
+#include "core/store/setting_names.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+
+#include <algorithm>
+#include <cstdio>
+#include <thread>
+
+namespace tierloam::app {
+
+namespace {
+
+using store::HouseholdFile;
+
+class Text {
+    Q_DECLARE_TR_FUNCTIONS(CoreCalls)
+};
+
+void tell(const QString& lines)
+{
+    const QByteArray bytes = lines.toUtf8();
+    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    std::fputc('\n', stderr);
+}
+
+/// The file and its journal, or nullopt after having said why not.
+struct Opened {
+    std::unique_ptr<HouseholdFile> file;
+    journal::Entries entries;
+};
+
+std::optional<Opened> open(const QString& path, HouseholdFile::Mode mode)
+{
+    auto opened = HouseholdFile::open(path, mode);
+    if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
+        complain(failure->why);
+        return std::nullopt;
+    }
+    Opened result{std::move(std::get<std::unique_ptr<HouseholdFile>>(opened)), {}};
+    auto read = result.file->entries();
+    if (const auto* failure = std::get_if<store::WriteFailure>(&read)) {
+        complain(failure->why);
+        HouseholdFile::discard(std::move(result.file));
+        return std::nullopt;
+    }
+    result.entries = std::move(std::get<journal::Entries>(read));
+    return result;
+}
+
+/// What is to be added: a whole file of rows, or one row.
+class Addition {
+public:
+    static std::optional<Addition> of(const CommandLine& call)
+    {
+        Addition made;
+        if (call.call == Call::record) {
+            made.source_ = QStringLiteral("row");
+            made.bytes_ = QByteArray::fromStdString(call.row);
+            return made;
+        }
+        made.source_ = call.csv;
+        made.isFile_ = true;
+        QFile csv{call.csv};
+        if (csv.open(QIODevice::ReadOnly)) made.bytes_ = csv.readAll();
+        if (!csv.isOpen() || csv.error() != QFileDevice::NoError) {
+            complain(Text::tr("%1 cannot be read: %2").arg(call.csv, csv.errorString()));
+            return std::nullopt;
+        }
+        return made;
+    }
+
+    exchange::ReadJournal readAgainst(const journal::Entries& existing) const
+    {
+        const std::string_view bytes{bytes_.constData(), static_cast<std::size_t>(bytes_.size())};
+        return isFile_ ? exchange::readJournal(bytes, existing) : exchange::readRecord(bytes, existing);
+    }
+    void tellFaults(const std::vector<exchange::Fault>& faults) const
+    {
+        for (const exchange::Fault& fault : faults) tell(exchange::faultText(source_, fault));
+    }
+    QString importName() const { return isFile_ ? QFileInfo{source_}.fileName() : QString{}; }
+
+private:
+    QString source_;
+    QByteArray bytes_;
+    bool isFile_ = false;
+};
+
+}
+
+bool print(std::string_view text)
+{
+    return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+}
+
+void complain(const QString& why) { tell(QStringLiteral("tierloam: ") + why); }
+
+int addToJournal(const CommandLine& call)
+{
+    const auto addition = Addition::of(call);
+    if (!addition) return exitBadInput;
+    if (!QFileInfo::exists(call.file)) { // bad rows must not even for a moment make a file
+        const auto faults = addition->readAgainst({}).faults;
+        addition->tellFaults(faults);
+        if (!faults.empty()) return exitBadInput;
+    }
+    auto opened = open(call.file, HouseholdFile::Mode::createIfAbsent);
+    if (!opened) return exitFailed;
+
+    exchange::ReadJournal read = addition->readAgainst(opened->entries);
+    const auto guard = [&](const journal::Entries& now) -> std::optional<QString> {
+        read = addition->readAgainst(now);
+        return read.faults.empty() ? std::nullopt : std::optional{Text::tr("another program has changed the journal meanwhile")};
+    };
+    if (read.faults.empty()) {
+        // The rows themselves do not change when the guard reads them again; only what they mean in the journal can.
+        const journal::Edit edit = read.edit;
+        const store::Written written = opened->file->apply(edit, addition->importName(), guard);
+        if (const auto* ids = std::get_if<std::vector<journal::EntryId>>(&written)) {
+            const bool single = call.call == Call::record;
+            const std::string said = single ? std::to_string(static_cast<std::int64_t>(ids->front())) : "imported " + std::to_string(ids->size()) + " entries";
+            const bool printed = print(said + '\n');
+            for (const journal::Warning& warning : read.warnings) complain(exchange::warningText(warning, read.effect.after));
+            if (const QString moved = exchange::movedText(read.effect); !moved.isEmpty()) complain(moved);
+            if (!printed) complain(Text::tr("what was written is kept, but the answer could not be printed"));
+            return printed ? exitDone : exitFailed;
+        }
+        if (read.faults.empty()) {
+            complain(std::get<store::WriteFailure>(written).why);
+            HouseholdFile::discard(std::move(opened->file));
+            return exitFailed;
+        }
+    }
+    addition->tellFaults(read.faults);
+    HouseholdFile::discard(std::move(opened->file));
+    return exitBadInput;
+}
+
+int exportJournal(const CommandLine& call)
+{
+    const QString target = QFileInfo{call.csv}.canonicalFilePath();
+    if (!target.isEmpty() && target == QFileInfo{call.file}.canonicalFilePath()) {
+        complain(Text::tr("%1 is the household file itself; name another file for the journal").arg(call.csv));
+        return exitBadInput;
+    }
+    const auto opened = open(call.file, HouseholdFile::Mode::readOnly);
+    if (!opened) return exitFailed;
+    if (const auto why = exchange::exportJournal(call.csv, opened->entries)) {
+        complain(*why);
+        return exitFailed;
+    }
+    return exitDone;
+}
+
+int printSummary(const CommandLine& call)
+{
+    auto opened = open(call.file, HouseholdFile::Mode::readOnly);
+    if (!opened) return exitFailed;
+    const auto settings = opened->file->settings();
+    if (const auto* failure = std::get_if<store::WriteFailure>(&settings)) {
+        complain(failure->why);
+        return exitFailed;
+    }
+    const auto setting = [&](QLatin1StringView name) {
+        const auto& all = std::get<std::map<QString, QString>>(settings);
+        const auto found = all.find(QString{name});
+        return found == all.end() ? QString{} : found->second;
+    };
+    QString household = setting(store::settingHouseholdName);
+    if (household.isEmpty()) household = QFileInfo{call.file}.completeBaseName();
+    const bool southern = setting(store::settingHemisphere) == store::hemisphereSouth;
+    opened->file.reset(); // the reckoning takes a while; nobody need wait for the file meanwhile
+
+    reckoning::Options options;
+    options.asOf = call.at ? *call.at : household::SystemClock{}.today();
+    options.southern = southern;
+    options.threads = std::clamp(static_cast<int>(std::thread::hardware_concurrency()), 1, 8);
+    const auto reckoning = reckoning::reckon(opened->entries, options);
+    std::vector<advice::Advice> advice;
+    for (const reckoning::StackReckoning& stack : reckoning->stacks)
+        for (advice::Advice& one : advice::adviceFor(stack)) advice.push_back(std::move(one));
+    const exchange::SummaryHead head{TIERLOAM_VERSION, household.toStdString()};
+    if (print(exchange::summaryJson(head, reckoning, advice))) return exitDone;
+    complain(Text::tr("the summary could not be printed"));
+    return exitFailed;
+}
+
+}

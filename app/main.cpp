@@ -1,0 +1,76 @@
+#include "app/command_line.h"
+#include "app/core_calls.h"
+#ifdef TIERLOAM_UI
+#include "app/window_start.h"
+#endif
+
+#include <QCoreApplication>
+
+#include <clocale>
+#include <cstdlib>
+#include <cstring>
+#include <span>
+
+#include <langinfo.h>
+
+
+namespace {
+
+using namespace tierloam::app;
+
+/// Names of files and rows are UTF-8 whatever the locale says; Qt would switch by itself and say so on stderr.
+void useUtf8()
+{
+    std::setlocale(LC_ALL, "");
+    if (std::strcmp(nl_langinfo(CODESET), "UTF-8") == 0) return;
+    setenv("LC_ALL", "C.UTF-8", 1);
+    std::setlocale(LC_ALL, "C.UTF-8");
+}
+
+int printed(const std::string& text) { return print(text) ? exitDone : exitFailed; }
+
+int answerWithoutDisplay(int& argc, char** argv, const CommandLine& call)
+{
+    const QCoreApplication application{argc, argv};
+    switch (call.call) {
+    case Call::importJournal:
+    case Call::record:
+        return addToJournal(call);
+    case Call::exportJournal:
+        return exportJournal(call);
+    default:
+        return printSummary(call);
+    }
+}
+
+}
+
+int main(int argc, char** argv)
+{
+    useUtf8();
+    QCoreApplication::setApplicationName(QStringLiteral("tierloam"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(TIERLOAM_VERSION));
+    const auto parsed = parseCommandLine(std::span{argv, argv + argc}.subspan(argc > 0 ? 1 : 0));
+    if (const auto* error = std::get_if<UsageError>(&parsed)) {
+        complain(error->why);
+        complain(QCoreApplication::translate("CommandLine", "tierloam --help lists the calls"));
+        return exitBadInput;
+    }
+    const CommandLine& call = std::get<CommandLine>(parsed);
+    switch (call.call) {
+    case Call::help:
+        return printed(helpText().toStdString());
+    case Call::version:
+        return printed("tierloam " TIERLOAM_VERSION "\n");
+    case Call::window:
+    case Call::portrait:
+#ifdef TIERLOAM_UI
+        return startWindow(argc, argv, call);
+#else
+        complain(QCoreApplication::translate("CommandLine", "this build has no window and draws no pages; it answers --import, --record, --export and --summary"));
+        return exitFailed;
+#endif
+    default:
+        return answerWithoutDisplay(argc, argv, call);
+    }
+}
