@@ -1,0 +1,236 @@
+#include "ui/journal/entry_words.h"
+
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <array>
+
+namespace tierloam::journal_page {
+
+namespace {
+
+QString tr(const char* text, int n = -1)
+{
+    return QCoreApplication::translate("JournalWords", text, nullptr, n);
+}
+
+QString words(const std::string& text)
+{
+    return QString::fromStdString(text);
+}
+
+QString percent(const Share& share)
+{
+    return ui::percentText(share.fraction());
+}
+
+QString ofMaterial(const Amount& amount, const std::string& material, std::string_view otherwise)
+{
+    const std::string_view name = material.empty() ? otherwise : std::string_view{material};
+    return tr("%1 %2").arg(ui::amountText(amount), QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+}
+
+QString sideWords(journal::Side side)
+{
+    switch (side) {
+    case journal::Side::left: return tr("on the left");
+    case journal::Side::right: return tr("on the right");
+    case journal::Side::front: return tr("at the front");
+    case journal::Side::back: return tr("at the back");
+    case journal::Side::all: return tr("all over");
+    }
+    return {};
+}
+
+QString placeWords(journal::Place place)
+{
+    switch (place) {
+    case journal::Place::indoors: return tr("indoors");
+    case journal::Place::garage: return tr("in a garage");
+    case journal::Place::outdoors: return tr("outdoors");
+    }
+    return {};
+}
+
+QString standWords(journal::Stand stand)
+{
+    switch (stand) {
+    case journal::Stand::legs: return tr("on legs");
+    case journal::Stand::base: return tr("on a base");
+    case journal::Stand::none: return tr("on the floor");
+    }
+    return {};
+}
+
+QString spigotWords(journal::Spigot spigot)
+{
+    return spigot == journal::Spigot::open ? tr("spigot open") : tr("spigot shut");
+}
+
+QString strength(double milliSiemens)
+{
+    return tr("strength %1 mS/cm").arg(ui::numberText(milliSiemens, 2));
+}
+
+QString putBack(int worms)
+{
+    return tr("%n worm(s) put back", worms);
+}
+
+/// One overload per action; what is absent stays unsaid.
+struct Teller {
+    QStringList parts;
+
+    void operator()(const journal::Setup& a)
+    {
+        if (a.area) parts << tr("tray %1 m²").arg(ui::numberText(a.area->base(), 2));
+        if (a.height) parts << tr("%1 deep").arg(ui::lengthText(a.height->base()));
+        if (a.trays) parts << tr("%n tray(s)", *a.trays);
+        if (a.sump) parts << tr("sump %1").arg(ui::volumeText(a.sump->base()));
+        if (a.spigot) parts << spigotWords(*a.spigot);
+        if (a.place) parts << placeWords(*a.place);
+        if (a.temp) parts << tr("usually %1").arg(ui::temperatureText(a.temp->base()));
+        if (a.stand) parts << standWords(*a.stand);
+    }
+    void operator()(const journal::OwnMaterial& a)
+    {
+        parts << words(a.name);
+        if (a.moisture) parts << tr("moisture %1").arg(percent(*a.moisture));
+        if (a.nitrogenPercent) parts << tr("nitrogen %1 %").arg(ui::numberText(*a.nitrogenPercent, 2));
+        if (a.carbonToNitrogen) parts << tr("C:N %1").arg(ui::numberText(*a.carbonToNitrogen, 0));
+        if (a.bulkKgPerM3) parts << tr("%1 kg/m³").arg(ui::numberText(*a.bulkKgPerM3, 0));
+    }
+    void operator()(const journal::Stock& a)
+    {
+        parts << ofMaterial(a.worms, a.species, journal::defaultSpecies);
+        if (a.count) parts << tr("%n counted", *a.count);
+    }
+    void operator()(const journal::Bed& a)
+    {
+        parts << ofMaterial(a.bedding, a.material, {});
+        if (a.moisture) parts << tr("wetted to %1").arg(percent(*a.moisture));
+    }
+    void operator()(const journal::Feed& a)
+    {
+        parts << ofMaterial(a.food, a.material, journal::defaultFood);
+        if (a.side) parts << sideWords(*a.side);
+    }
+    void operator()(const journal::Cover& a) { parts << ofMaterial(a.paper.value_or(journal::defaultCoverAmount), a.material, journal::defaultCover); }
+    void operator()(const journal::Water& a) { parts << ui::amountText(a.poured); }
+    void operator()(const journal::Routine& a)
+    {
+        const QString what = a.of == journal::RoutineOf::water ? tr("water") : tr("cover");
+        if (a.each.value == 0) {
+            parts << tr("%1: no longer").arg(what);
+        } else {
+            parts << tr("%1: %2, every %n day(s)", a.everyDays.value_or(1)).arg(what, ui::amountText(a.each));
+        }
+    }
+    void operator()(const journal::Drain& a)
+    {
+        if (a.volume) parts << ui::amountText(*a.volume);
+        if (a.emptied && !*a.emptied) parts << tr("not emptied");
+        if (a.ecMilliSiemensPerCm) parts << strength(*a.ecMilliSiemensPerCm);
+        if (a.wormsPutBack) parts << putBack(*a.wormsPutBack);
+        if (a.spigot) parts << spigotWords(*a.spigot);
+    }
+    void operator()(const journal::Flush& a)
+    {
+        parts << tr("%1 poured through").arg(ui::amountText(a.poured));
+        if (a.drained) parts << tr("%1 ran out").arg(ui::volumeText(a.drained->base()));
+        if (a.ecMilliSiemensPerCm) parts << strength(*a.ecMilliSiemensPerCm);
+        if (a.wormsPutBack) parts << putBack(*a.wormsPutBack);
+    }
+    void operator()(const journal::Reading& a)
+    {
+        if (a.bin) parts << tr("bed %1").arg(ui::temperatureText(a.bin->base()));
+        if (a.air) parts << tr("air %1").arg(ui::temperatureText(a.air->base()));
+        if (a.relativeHumidity) parts << tr("air humidity %1").arg(percent(*a.relativeHumidity));
+        if (a.moisture) parts << tr("moisture %1").arg(percent(*a.moisture));
+        if (a.squeeze) parts << tr("squeeze %1 of 5").arg(*a.squeeze);
+        if (a.ph) parts << tr("pH %1").arg(ui::numberText(*a.ph, 1));
+    }
+    void operator()(const journal::Check& a)
+    {
+        if (a.depth) parts << tr("castings %1 deep").arg(ui::lengthText(a.depth->base()));
+        if (a.bits) parts << tr("%1 still recognisable").arg(percent(*a.bits));
+        if (a.left) parts << tr("%1 of the last feeding left").arg(percent(*a.left));
+        if (a.worms) {
+            switch (*a.worms) {
+            case journal::WormsSeen::few: parts << tr("few worms"); break;
+            case journal::WormsSeen::some: parts << tr("some worms"); break;
+            case journal::WormsSeen::many: parts << tr("many worms"); break;
+            }
+        }
+    }
+    void operator()(const journal::Weigh& a)
+    {
+        parts << ui::amountText(a.worms);
+        if (a.share) parts << tr("in %1 of the bed").arg(percent(*a.share));
+    }
+    void operator()(const journal::Count& a)
+    {
+        parts << tr("%1 worms").arg(ui::amountText(a.number));
+        if (a.volume) parts << tr("in %1 of bed").arg(ui::volumeText(a.volume->base()));
+    }
+    void operator()(const journal::TrayWeight& a)
+    {
+        parts << ui::amountText(a.weight);
+        if (a.tare) parts << tr("empty tray %1").arg(ui::massText(a.tare->base()));
+    }
+    void operator()(const journal::Rotate&) { parts << tr("bottom tray to the top, to dry in the light"); }
+    void operator()(const journal::Loosen&) { parts << tr("the drying castings"); }
+    void operator()(const journal::Lid& a)
+    {
+        if (a.on) parts << (*a.on ? tr("put on") : tr("taken off"));
+    }
+    void operator()(const journal::Harvest& a)
+    {
+        parts << ui::amountText(a.taken);
+        if (a.share) parts << tr("%1 of the tray").arg(percent(*a.share));
+        if (a.moisture) parts << tr("moisture %1").arg(percent(*a.moisture));
+    }
+    void operator()(const journal::Remove& a) { parts << ui::amountText(a.worms); }
+    void operator()(const journal::Move& a) { parts << tr("%1 to %2").arg(ui::amountText(a.worms), words(a.to)); }
+    void operator()(const journal::Event& a)
+    {
+        parts << words(a.what);
+        if (a.until) parts << tr("until %1").arg(ui::fullDay(*a.until));
+    }
+    void operator()(const journal::Note&) {}
+    void operator()(const journal::Retire&) {}
+};
+
+constexpr std::array actionTexts{
+    QT_TRANSLATE_NOOP("JournalWords", "Set up"), QT_TRANSLATE_NOOP("JournalWords", "Own material"), QT_TRANSLATE_NOOP("JournalWords", "Worms put in"),
+    QT_TRANSLATE_NOOP("JournalWords", "Bedding"), QT_TRANSLATE_NOOP("JournalWords", "Fed"), QT_TRANSLATE_NOOP("JournalWords", "Covered"),
+    QT_TRANSLATE_NOOP("JournalWords", "Watered"), QT_TRANSLATE_NOOP("JournalWords", "Routine"), QT_TRANSLATE_NOOP("JournalWords", "Drained"),
+    QT_TRANSLATE_NOOP("JournalWords", "Flushed"), QT_TRANSLATE_NOOP("JournalWords", "Reading"), QT_TRANSLATE_NOOP("JournalWords", "Looked"),
+    QT_TRANSLATE_NOOP("JournalWords", "Worms weighed"), QT_TRANSLATE_NOOP("JournalWords", "Worms counted"), QT_TRANSLATE_NOOP("JournalWords", "Tray weighed"),
+    QT_TRANSLATE_NOOP("JournalWords", "Lifted"), QT_TRANSLATE_NOOP("JournalWords", "Loosened"), QT_TRANSLATE_NOOP("JournalWords", "Lid"),
+    QT_TRANSLATE_NOOP("JournalWords", "Castings taken"), QT_TRANSLATE_NOOP("JournalWords", "Worms taken away"), QT_TRANSLATE_NOOP("JournalWords", "Worms moved"),
+    QT_TRANSLATE_NOOP("JournalWords", "Seen"), QT_TRANSLATE_NOOP("JournalWords", "Note"), QT_TRANSLATE_NOOP("JournalWords", "Retired")};
+static_assert(actionTexts.size() == std::variant_size_v<journal::Action>);
+
+}
+
+QString actionWord(std::size_t alternative)
+{
+    return alternative < actionTexts.size() ? tr(actionTexts[alternative]) : QString{};
+}
+
+QString actionWord(const journal::Action& action)
+{
+    return actionWord(action.index());
+}
+
+QString detailWords(const journal::Entry& entry)
+{
+    Teller teller;
+    std::visit(teller, entry.action);
+    return teller.parts.join(tr(", "));
+}
+
+}

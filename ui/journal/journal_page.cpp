@@ -1,0 +1,373 @@
+#include "ui/journal/journal_page.h"
+
+#include "ui/common/actions.h"
+#include "ui/common/flow_layout.h"
+#include "ui/common/formats.h"
+#include "ui/common/panels.h"
+#include "ui/forms/entry_editor.h"
+#include "ui/journal/entry_words.h"
+#include "ui/journal/journal_filter.h"
+#include "ui/journal/journal_model.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::journal_page {
+
+namespace {
+
+QString known(const std::string& text)
+{
+    return QString::fromStdString(text);
+}
+
+/// Fills a combo box anew and keeps what was chosen in it.
+void refill(QComboBox* box, const QList<std::pair<QString, QVariant>>& items)
+{
+    const QVariant chosen = box->currentData();
+    const QSignalBlocker quiet{box};
+    box->clear();
+    for (const auto& [text, value] : items) box->addItem(text, value);
+    box->setCurrentIndex(std::max(0, box->findData(chosen)));
+}
+
+}
+
+JournalPage::JournalPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
+    : QWidget{parent}, household_{household}, theme_{theme}, model_{new JournalModel{this}}, filter_{new JournalFilter{model_, this}},
+      head_{new ui::PageHead{this}}
+{
+    setObjectName(QStringLiteral("journalPage"));
+    setProperty("page", true);
+    ui::setAccess(this, tr("Journal"));
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(24, 20, 24, 16);
+    rows->setSpacing(10);
+    head_->setTitle(tr("Journal"));
+    rows->addWidget(head_);
+    buildFilters(rows);
+    buildTable();
+    rows->addWidget(table_, 3);
+    nothing_ = ui::makeLabel({}, ui::TextRole::muted, this, true);
+    nothing_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    nothing_->setContentsMargins(20, 40, 20, 0);
+    rows->addWidget(nothing_, 3);
+    editorBox_ = new QWidget{this};
+    auto* editorRows = new QVBoxLayout{editorBox_};
+    editorRows->setContentsMargins(0, 0, 0, 0);
+    editorBox_->hide();
+    rows->addWidget(editorBox_, 4);
+
+    connect(&household_, &household::Household::changed, this, [this] {
+        stale_ = true;
+        if (isVisible()) takeJournal();
+    });
+    connect(&theme_, &ui::Theme::changed, this, [this] { widthsSet_ = false; stale_ = true; if (isVisible()) takeJournal(); });
+    takeJournal();
+}
+
+void JournalPage::buildFilters(QVBoxLayout* rows)
+{
+    const auto own = [this](ui::ActionId id) {
+        QAction* action = ui::makeAction(id, this);
+        addAction(action);
+        return action;
+    };
+    QAction* find = own(ui::ActionId::find);
+    QAction* edit = own(ui::ActionId::editEntry);
+    QAction* remove = own(ui::ActionId::deleteEntry);
+    QAction* all = own(ui::ActionId::clearFilters);
+    connect(find, &QAction::triggered, this, &JournalPage::find);
+    connect(all, &QAction::triggered, this, &JournalPage::showAll);
+    connect(edit, &QAction::triggered, this, &JournalPage::editChosen);
+    connect(remove, &QAction::triggered, this, &JournalPage::deleteChosen);
+
+    filters_ = new QWidget{this};
+    auto* flow = new ui::FlowLayout{filters_, 8};
+    words_ = new QLineEdit{filters_};
+    words_->setObjectName(QStringLiteral("findField"));
+    words_->setPlaceholderText(tr("Find (%1)").arg(ui::keysText(ui::ActionId::find)));
+    words_->setClearButtonEnabled(true);
+    words_->setMinimumWidth(190);
+    words_->installEventFilter(this);
+    ui::setAccess(words_, tr("Find in the journal"), tr("All words must be in the row"));
+    flow->addWidget(words_);
+    const auto combo = [&](const QString& name, const QString& object) {
+        auto* box = new QComboBox{filters_};
+        box->setObjectName(object);
+        box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        ui::setAccess(box, name);
+        ui::keepWheelOut(box);
+        flow->addWidget(box);
+        return box;
+    };
+    stack_ = combo(tr("Stack"), QStringLiteral("stackFilter"));
+    action_ = combo(tr("What was done"), QStringLiteral("actionFilter"));
+    period_ = combo(tr("Period"), QStringLiteral("periodFilter"));
+    showAll_ = ui::makeButton(ui::actionName(ui::ActionId::clearFilters), ui::Tone::plain, filters_);
+    showAll_->setToolTip(all->toolTip());
+    showAll_->setObjectName(QStringLiteral("showAll"));
+    flow->addWidget(showAll_);
+    rows->addWidget(filters_);
+
+    edit_ = ui::makeButton(ui::actionText(ui::ActionId::editEntry), ui::Tone::moss, this);
+    edit_->setObjectName(QStringLiteral("editButton"));
+    edit_->setToolTip(edit->toolTip());
+    ui::setAccess(edit_, tr("Edit the chosen entry"));
+    delete_ = ui::makeButton(ui::actionText(ui::ActionId::deleteEntry), ui::Tone::plain, this);
+    delete_->setObjectName(QStringLiteral("deleteButton"));
+    delete_->setToolTip(remove->toolTip());
+    ui::setAccess(delete_, tr("Take the chosen entries out of the journal"));
+    head_->addButton(edit_);
+    head_->addButton(delete_);
+
+    connect(words_, &QLineEdit::textChanged, this, [this](const QString& text) { filter_->setWords(text); tellCount(); });
+    connect(stack_, &QComboBox::currentIndexChanged, this, [this] { filter_->setStack(stack_->currentData().toString()); tellCount(); });
+    connect(action_, &QComboBox::currentIndexChanged, this, [this] {
+        const QVariant chosen = action_->currentData();
+        filter_->setAction(chosen.isValid() ? std::optional{static_cast<std::size_t>(chosen.toULongLong())} : std::nullopt);
+        tellCount();
+    });
+    connect(period_, &QComboBox::currentIndexChanged, this, [this] { applyPeriod(); });
+    connect(showAll_, &QPushButton::clicked, this, &JournalPage::showAll);
+    connect(edit_, &QPushButton::clicked, this, &JournalPage::editChosen);
+    connect(delete_, &QPushButton::clicked, this, &JournalPage::deleteChosen);
+
+    refill(period_, {{tr("All days"), {}}, {tr("Last 30 days"), 30}, {tr("Last 90 days"), 90}, {tr("Last year"), 365}, {tr("Last 2 years"), 730}});
+    QList<std::pair<QString, QVariant>> actions{{tr("All actions"), {}}};
+    for (std::size_t i = 0; i < std::variant_size_v<journal::Action>; ++i) actions.append({actionWord(i), QVariant::fromValue(static_cast<qulonglong>(i))});
+    refill(action_, actions);
+}
+
+void JournalPage::buildTable()
+{
+    table_ = new QTableView{this};
+    table_->setObjectName(QStringLiteral("journalTable"));
+    table_->setModel(filter_);
+    table_->setSortingEnabled(true);
+    table_->sortByColumn(JournalModel::when, Qt::DescendingOrder);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setAlternatingRowColors(true);
+    table_->setShowGrid(false);
+    table_->setWordWrap(false);
+    table_->setTabKeyNavigation(false);
+    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table_->horizontalHeader()->setStretchLastSection(true);
+    table_->horizontalHeader()->setHighlightSections(false);
+    table_->horizontalHeader()->setSectionsMovable(true);
+    ui::setAccess(table_, tr("Journal"), tr("Enter edits the chosen entry, Delete takes it out"));
+    connect(table_, &QTableView::doubleClicked, this, &JournalPage::editChosen);
+    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] { tellCount(); });
+}
+
+void JournalPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_) takeJournal();
+}
+
+void JournalPage::takeJournal()
+{
+    stale_ = false;
+    const std::vector<journal::EntryId> kept = chosen();
+    const QModelIndex current = filter_->mapToSource(table_->currentIndex());
+    const int column = std::max(0, current.column());
+    const journal::Entry* was = model_->entryAt(current.row());
+    const journal::EntryId currentId = was ? was->id : journal::EntryId::none;
+    const int oldPlace = table_->currentIndex().row();
+    model_->setJournal(household_.journal());
+    fillStacks();
+    for (const journal::EntryId id : kept) {
+        const int row = id == journal::EntryId::none ? -1 : model_->rowOf(id);
+        const QModelIndex index = row < 0 ? QModelIndex{} : filter_->mapFromSource(model_->index(row, 0));
+        if (index.isValid()) table_->selectionModel()->select(index, QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    }
+    const int row = currentId == journal::EntryId::none ? -1 : model_->rowOf(currentId);
+    QModelIndex place = row < 0 ? QModelIndex{} : filter_->mapFromSource(model_->index(row, column));
+    // What was chosen is gone (deleted): the row that moved up takes its place, so that several can go one after the other.
+    if (!place.isValid() && filter_->rowCount() > 0) place = filter_->index(std::clamp(oldPlace, 0, filter_->rowCount() - 1), column);
+    if (place.isValid()) {
+        const bool any = table_->selectionModel()->hasSelection();
+        table_->selectionModel()->setCurrentIndex(place, any ? QItemSelectionModel::NoUpdate : QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    }
+    if (!widthsSet_ && filter_->rowCount() > 0) {
+        widthsSet_ = true;
+        const QFontMetrics metrics = table_->fontMetrics();
+        table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
+        const int letter = metrics.averageCharWidth();
+        const int widths[] = {22, 15, 16, 34, 27};
+        for (int c = 0; c < JournalModel::note; ++c) table_->setColumnWidth(c, letter * widths[c]);
+    }
+    if (editor_ && model_->rowOf(editor_->entry()) < 0) closeEditor();
+    tellCount();
+}
+
+void JournalPage::fillStacks()
+{
+    QList<std::pair<QString, QVariant>> items{{tr("All stacks"), {}}};
+    for (const journal::StackHistory& stack : household_.journal()->replay.stacks) items.append({known(stack.name), known(stack.name)});
+    refill(stack_, items);
+}
+
+void JournalPage::applyPeriod()
+{
+    const int days = period_->currentData().toInt();
+    filter_->setSince(days > 0 ? std::optional{household_.today() - std::chrono::days{days}} : std::nullopt);
+    tellCount();
+}
+
+void JournalPage::tellCount()
+{
+    const int all = model_->rowCount(), shown = filter_->rowCount();
+    const int picked = static_cast<int>(table_->selectionModel()->selectedRows().size());
+    QString line = shown == all ? tr("%n entry(ies)", nullptr, all) : tr("%1 of %n entry(ies)", nullptr, all).arg(shown);
+    if (picked > 1) line = tr("%1, %2 chosen").arg(line).arg(picked);
+    head_->setLine(line);
+    edit_->setEnabled(picked == 1 && !household_.readOnly());
+    delete_->setEnabled(picked > 0 && !household_.readOnly());
+    showAll_->setVisible(filter_->anySet());
+    filters_->setVisible(all > 0);
+    table_->setVisible(shown > 0);
+    nothing_->setVisible(shown == 0);
+    nothing_->setText(all == 0 ? tr("Here stands every feeding, look and harvest, newest first, once the first one is recorded.")
+                               : tr("No entry is like that. %1 shows all again.").arg(ui::keysText(ui::ActionId::clearFilters)));
+}
+
+std::vector<journal::EntryId> JournalPage::chosen() const
+{
+    std::vector<journal::EntryId> ids;
+    for (const QModelIndex& index : table_->selectionModel()->selectedRows()) {
+        if (const journal::Entry* entry = model_->entryAt(filter_->mapToSource(index).row())) ids.push_back(entry->id);
+    }
+    return ids;
+}
+
+void JournalPage::choose(journal::EntryId id)
+{
+    const int row = model_->rowOf(id);
+    if (row < 0) return;
+    QModelIndex index = filter_->mapFromSource(model_->index(row, 0));
+    if (!index.isValid()) {
+        showAll();
+        index = filter_->mapFromSource(model_->index(row, 0));
+    }
+    table_->selectRow(index.row());
+    table_->scrollTo(index);
+}
+
+bool JournalPage::editing() const
+{
+    return editor_ && editor_->touched();
+}
+
+void JournalPage::find()
+{
+    words_->setFocus(Qt::ShortcutFocusReason);
+    words_->selectAll();
+}
+
+void JournalPage::showAll()
+{
+    if (editor_ && !editor_->touched()) closeEditor();
+    words_->clear();
+    for (QComboBox* box : {stack_, action_, period_}) box->setCurrentIndex(0);
+    if (table_->isVisible()) table_->setFocus();
+}
+
+void JournalPage::editChosen()
+{
+    const auto ids = chosen();
+    if (ids.size() != 1 || ids.front() == journal::EntryId::none || household_.readOnly()) return;
+    if (editor_ && editor_->entry() == ids.front()) {
+        editor_->setFocus();
+        return;
+    }
+    if (editing()) {
+        Q_EMIT refused(tr("The entry below has been changed and is not saved. Save it or give it up first."));
+        editor_->setFocus();
+        return;
+    }
+    closeEditor();
+    editor_ = new forms::EntryEditor{household_, ids.front(), editorBox_};
+    editor_->setObjectName(QStringLiteral("entryEditor"));
+    editorBox_->layout()->addWidget(editor_);
+    editorBox_->show();
+    connect(editor_, &forms::EntryEditor::finished, this, [this] {
+        closeEditor();
+        table_->setFocus();
+    });
+    editor_->setFocus();
+    const QModelIndex index = table_->currentIndex();
+    QMetaObject::invokeMethod(table_, [this, index] { table_->scrollTo(index); }, Qt::QueuedConnection); // once the editor has taken its room
+}
+
+void JournalPage::closeEditor()
+{
+    if (!editor_) return;
+    editor_ = nullptr;
+    editorBox_->hide();
+    while (QLayoutItem* item = editorBox_->layout()->takeAt(0)) {
+        item->widget()->deleteLater(); // it may be the sender
+        delete item;
+    }
+}
+
+void JournalPage::deleteChosen()
+{
+    auto ids = chosen();
+    std::erase(ids, journal::EntryId::none);
+    if (ids.empty() || household_.readOnly()) return;
+    journal::Edit edit;
+    edit.deleted = ids;
+    const QString why = household_.refusalOf(edit);
+    if (!why.isEmpty()) {
+        Q_EMIT refused(why);
+        return;
+    }
+    QString label;
+    if (ids.size() == 1) {
+        const journal::Entry* entry = model_->entryAt(model_->rowOf(ids.front()));
+        label = tr("Delete “%1”").arg(entry ? actionWord(entry->action) : QString{});
+    } else {
+        label = tr("Delete %n entries", nullptr, static_cast<int>(ids.size()));
+    }
+    household_.remove(ids, label);
+}
+
+bool JournalPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == words_ && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool down = key->key() == Qt::Key_Down || key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+        if (down && table_->isVisible()) {
+            table_->setFocus();
+            if (!table_->selectionModel()->hasSelection() && filter_->rowCount() > 0) table_->selectRow(0);
+            return true;
+        }
+    }
+    // The keys of the page must not take Return, Del and Esc from a field that is being typed in.
+    if (watched == words_ && event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+            event->accept();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}

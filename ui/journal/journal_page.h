@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "ui/common/theme.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QAction;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableView;
+class QVBoxLayout;
+
+namespace tierloam::forms {
+class EntryEditor;
+}
+
+namespace tierloam::ui {
+class PageHead;
+}
+
+namespace tierloam::journal_page {
+
+class JournalFilter;
+class JournalModel;
+
+/// The journal page: all entries as a table, newest first, filtered by words, stack, action and period. Enter edits the chosen entry in
+/// place below the table, Del takes the chosen ones out (undo brings them back), Ctrl+F finds as one types, Esc shows all again.
+class JournalPage : public QWidget {
+    Q_OBJECT
+
+public:
+    JournalPage(household::Household& household, const ui::Theme& theme, QWidget* parent = nullptr);
+
+    QTableView* table() const { return table_; }
+    std::vector<journal::EntryId> chosen() const;
+    void choose(journal::EntryId id);
+    /// Something was typed into the editor that has not been saved.
+    bool editing() const;
+
+public Q_SLOTS:
+    void find();
+    void editChosen();
+    void deleteChosen();
+    void showAll();
+
+Q_SIGNALS:
+    /// What stands in the way of a deletion, in words; stays until it is dismissed.
+    void refused(const QString& why);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void buildFilters(QVBoxLayout* rows);
+    void buildTable();
+    void takeJournal();
+    void fillStacks();
+    void applyPeriod();
+    void tellCount();
+    void closeEditor();
+
+    household::Household& household_;
+    const ui::Theme& theme_;
+    JournalModel* model_;
+    JournalFilter* filter_;
+    ui::PageHead* head_;
+    QWidget* filters_ = nullptr;
+    QLineEdit* words_ = nullptr;
+    QComboBox* stack_ = nullptr;
+    QComboBox* action_ = nullptr;
+    QComboBox* period_ = nullptr;
+    QPushButton* showAll_ = nullptr;
+    QPushButton* edit_ = nullptr;
+    QPushButton* delete_ = nullptr;
+    QTableView* table_ = nullptr;
+    QLabel* nothing_ = nullptr;
+    QWidget* editorBox_ = nullptr;
+    forms::EntryEditor* editor_ = nullptr;
+    bool stale_ = true;
+    bool widthsSet_ = false;
+};
+
+}

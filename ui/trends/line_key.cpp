@@ -1,0 +1,98 @@
+#include "ui/trends/line_key.h"
+
+#include "ui/common/flow_layout.h"
+#include "ui/common/panels.h"
+#include "ui/trends/plot_layer.h"
+#include "ui/trends/trend_words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+
+#include <functional>
+
+namespace tierloam::trends {
+
+namespace {
+
+/// A square that paints one sign.
+class Sign final : public QWidget {
+public:
+    using Paint = std::function<void(QPainter&, const QRectF&)>;
+
+    Sign(const ui::Theme& theme, double wide, Paint paint, QWidget* parent)
+        : QWidget{parent}, theme_{theme}, wide_{wide}, paint_{std::move(paint)}
+    {
+        setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    }
+    QSize sizeHint() const override { return {theme_.px(wide_), theme_.px(14)}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter{this};
+        painter.setRenderHint(QPainter::Antialiasing);
+        paint_(painter, rect());
+    }
+
+private:
+    const ui::Theme& theme_;
+    double wide_;
+    Paint paint_;
+};
+
+QWidget* keyItem(const ui::Theme& theme, const QString& text, double wide, Sign::Paint paint, QWidget* parent)
+{
+    auto* item = new QWidget{parent};
+    auto* row = new QHBoxLayout{item};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(5);
+    row->addWidget(new Sign{theme, wide, std::move(paint), item});
+    row->addWidget(ui::makeLabel(text, ui::TextRole::smallMuted, item));
+    return item;
+}
+
+}
+
+SignKey::SignKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}
+{
+    auto* flow = new ui::FlowLayout{this, 14};
+    flow->addWidget(keyItem(theme, tr("estimate and its 90 % range"), 26, [&theme](QPainter& painter, const QRectF& box) {
+        QColor band = theme.palette().moss;
+        band.setAlphaF(0.22f);
+        painter.fillRect(box.adjusted(0, 2, 0, -2), band);
+        painter.setPen(QPen{theme.palette().moss, 1.6 * theme.scale()});
+        painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});
+    }, this));
+    flow->addWidget(keyItem(theme, tr("forecast, with care as usual"), 26, [&theme](QPainter& painter, const QRectF& box) {
+        painter.fillRect(box, drawing::mixed(theme.palette().panel, theme.palette().rail, 0.75));
+        painter.setPen(QPen{theme.palette().moss, 1.6 * theme.scale(), Qt::DashLine});
+        painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});
+    }, this));
+    for (const MarkKind kind : {MarkKind::feed, MarkKind::bedding, MarkKind::turn, MarkKind::harvest, MarkKind::worms, MarkKind::weighing,
+                                MarkKind::water, MarkKind::drain}) {
+        flow->addWidget(keyItem(theme, markName(kind), 12, [&theme, kind](QPainter& painter, const QRectF& box) {
+            paintSign(painter, kind, box.center(), 8 * theme.scale(), theme.palette());
+        }, this));
+    }
+}
+
+LineSample::LineSample(const ui::Theme& theme, int place, QWidget* parent) : QWidget{parent}, theme_{theme}, place_{place}
+{
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+QSize LineSample::sizeHint() const
+{
+    return {theme_.px(30), theme_.px(12)};
+}
+
+void LineSample::paintEvent(QPaintEvent*)
+{
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(penOf(place_, theme_.palette(), 1.8 * theme_.scale()));
+    painter.drawLine(QPointF{1.0, height() / 2.0}, QPointF{width() - 1.0, height() / 2.0});
+}
+
+}

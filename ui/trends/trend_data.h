@@ -1,0 +1,81 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "core/reckoning/reckoning.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+/// What the trends page shows, as plain values: made from the reckoning and the journal, drawn and told elsewhere.
+namespace tierloam::trends {
+
+enum class Measure { processing, drainage, colony };
+inline constexpr Measure allMeasures[] = {Measure::processing, Measure::drainage, Measure::colony};
+
+/// How far back the charts go.
+enum class Range { days30, days90, year, twoYears, all };
+
+/// The days that the charts show: the past [from, today] and the forecast up to `until`.
+struct Period {
+    Day from{}, today{}, until{};
+    bool operator==(const Period&) const = default;
+};
+
+/// `first`: the first day of any chosen stack; nothing starts before it, so that a young stack is not a sliver at the edge.
+Period periodOf(Range range, Day today, std::optional<Day> first);
+
+/// An estimate on one day, in the measure's base: g dry per day, L per week, kg.
+struct Point {
+    Day day{};
+    reckoning::Band band;
+};
+
+/// What was drained in so many days from `from` on, as L per week; what a flush poured in is taken off.
+struct Bar {
+    Day from{};
+    int days = 7;
+    double perWeek = 0;
+};
+
+enum class MarkKind { feed, bedding, turn, harvest, worms, weighing, water, drain };
+
+/// An entry of the journal on the time axis; with a value it stands at its height (a weighing on the colony chart).
+struct Mark {
+    Day day{};
+    MarkKind kind{};
+    std::optional<double> value;
+};
+
+/// One stack's line in one chart.
+struct Series {
+    QString stack;
+    int place = 0;                   ///< of the stack among all, for its colour and dashes
+    std::vector<Point> past;         ///< ascending, at most mostPoints
+    std::vector<Point> ahead;        ///< the forecast; starts with the last of the past
+    std::vector<Bar> bars;           ///< drainage only
+    std::vector<Mark> marks;
+
+    bool empty() const { return past.empty() && ahead.empty() && bars.empty(); }
+    /// The estimate on that day: the last point not after it, unless it is older than a sample step.
+    const Point* at(Day day) const;
+    const Bar* barAt(Day day) const;
+};
+
+inline constexpr std::size_t mostPoints = 1000;
+
+/// `stack` may be nullptr while there is no reckoning yet; then only marks and bars are filled.
+Series seriesOf(Measure measure, const QString& name, int place, const reckoning::StackReckoning* stack,
+                const household::JournalView& journal, const Period& period);
+
+/// Keeps the highest and the lowest median of each of `most`/2 equal spans of time, and both ends; order is kept.
+std::vector<Point> thinned(std::vector<Point> points, std::size_t most = mostPoints);
+
+/// Measured drainage in equal spans that end at `period.today`: weeks, or four weeks when there would be more than 160.
+std::vector<Bar> drainedBars(const household::JournalView& journal, const std::string& stack, const Period& period);
+
+/// The upper end of the value axis that holds all series: a round number, at least `least`.
+double roundTop(const std::vector<Series>& series, double least);
+
+}

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "ui/trends/trend_data.h"
+
+#include <QAbstractTableModel>
+
+namespace tierloam::trends {
+
+/// The table twin of a chart: one row per week (per day for 30 days), newest first, forecast rows marked; for each stack the estimate
+/// with its range and, for drainage, what was drained.
+class TrendTable : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    using QAbstractTableModel::QAbstractTableModel;
+
+    void setContents(Measure measure, std::vector<Series> series, const Period& period);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    int perStack() const { return measure_ == Measure::drainage ? 2 : 1; }
+
+    Measure measure_{};
+    std::vector<Series> series_;
+    std::vector<Day> days_;
+    Period period_;
+};
+
+}

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "ui/trends/trend_data.h"
+
+#include <QString>
+
+/// The trends in words: headings, values, and the sentence that says what a chart shows.
+namespace tierloam::trends {
+
+/// "Processing rate", "Drainage", "Colony".
+QString measureName(Measure measure);
+/// What it is and in which unit: "dry matter eaten, g a day".
+QString measureNote(Measure measure);
+QString rangeName(Range range);
+
+/// The axis: base value times `factor` is shown, with that many decimals.
+struct AxisUnit {
+    double factor = 1;
+    QString unit;
+};
+AxisUnit axisUnit(Measure measure);
+/// Smallest top of the axis, in the base unit, so that noise near zero does not fill the chart.
+double leastTop(Measure measure);
+
+/// "31 g/d (24–39)".
+QString valueText(Measure measure, const reckoning::Band& band);
+QString barText(double perWeek);
+/// One sentence on one stack's chart; when there is nothing to draw, what will appear there and when.
+QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned);
+/// The state of the chart on one day, for the crosshair.
+QString readoutOf(Measure measure, const Series& series, Day day, Day today);
+QString markName(MarkKind kind);
+
+}

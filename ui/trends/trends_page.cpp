@@ -1,0 +1,249 @@
+#include "ui/trends/trends_page.h"
+
+#include "ui/common/flow_layout.h"
+#include "ui/common/formats.h"
+#include "ui/common/panels.h"
+#include "ui/common/seams.h"
+#include "ui/trends/line_key.h"
+#include "ui/trends/measure_section.h"
+#include "ui/trends/trend_words.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::trends {
+
+namespace {
+
+constexpr Range allRanges[] = {Range::days30, Range::days90, Range::year, Range::twoYears, Range::all};
+constexpr ui::ActionId rangeActions[] = {ui::ActionId::range30, ui::ActionId::range90, ui::ActionId::rangeYear, ui::ActionId::range2Years,
+                                         ui::ActionId::rangeAll};
+
+/// So many stacks are shown at first; the others wait to be chosen.
+constexpr int shownAtFirst = 4;
+
+std::string plain(const QString& text)
+{
+    return text.toStdString();
+}
+
+}
+
+TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent)
+    : QWidget{parent}, household_{household}, theme_{theme}, settings_{settings}, head_{new ui::PageHead{this}}, controls_{new QWidget{this}},
+      chips_{new QWidget{this}}, scroll_{new QScrollArea{this}}
+{
+    setObjectName(QStringLiteral("trendsPage"));
+    setProperty("page", true);
+    ui::setAccess(this, tr("Trends"));
+    const int kept = settings_.value(QStringLiteral("trends/range"), static_cast<int>(range_)).toInt();
+    if (kept >= 0 && kept <= static_cast<int>(Range::all)) range_ = static_cast<Range>(kept);
+    together_ = settings_.value(QStringLiteral("trends/together"), false).toBool();
+
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(24, 20, 24, 0);
+    rows->setSpacing(10);
+    head_->setTitle(tr("Trends"));
+    rows->addWidget(head_);
+    buildControls();
+    rows->addWidget(controls_);
+    new ui::FlowLayout{chips_, 8};
+    rows->addWidget(chips_);
+
+    auto* body = new QWidget;
+    body->setProperty("page", true);
+    auto* column = new QVBoxLayout{body};
+    column->setContentsMargins(0, 0, 8, 16);
+    column->setSpacing(12);
+    for (const Measure measure : allMeasures) {
+        auto* section = new MeasureSection{measure, theme_, body};
+        section->setObjectName(QStringLiteral("section%1").arg(static_cast<int>(measure)));
+        connect(section, &MeasureSection::cursorMoved, this, [this](std::optional<Day> day) {
+            for (MeasureSection* one : sections_) one->setCursorDay(day);
+        });
+        column->addWidget(section);
+        sections_.push_back(section);
+    }
+    column->addWidget(new SignKey{theme_, body});
+    column->addStretch(1);
+    scroll_->setWidget(body);
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    rows->addWidget(scroll_, 1);
+
+    const auto changed = [this] {
+        stale_ = true;
+        if (isVisible()) refresh();
+    };
+    connect(&household_, &household::Household::changed, this, changed);
+    connect(&household_, &household::Household::reckoned, this, changed);
+    connect(&theme_, &ui::Theme::changed, this, changed);
+}
+
+QPushButton* TrendsPage::toggle(ui::ActionId id)
+{
+    QAction* action = ui::makeAction(id, this);
+    addAction(action);
+    auto* button = ui::makeButton(ui::actionName(id), ui::Tone::plain, controls_);
+    button->setCheckable(true);
+    button->setObjectName(QString::fromLatin1(ui::actionRow(id).name));
+    button->setToolTip(action->toolTip());
+    connect(action, &QAction::triggered, button, &QPushButton::click);
+    controls_->layout()->addWidget(button);
+    return button;
+}
+
+void TrendsPage::buildControls()
+{
+    new ui::FlowLayout{controls_, 8};
+    for (std::size_t i = 0; i < std::size(allRanges); ++i) {
+        QPushButton* button = toggle(rangeActions[i]);
+        ui::setAccess(button, tr("Show %1").arg(rangeName(allRanges[i])));
+        connect(button, &QPushButton::clicked, this, [this, i] { setRange(allRanges[i]); });
+        ranges_.push_back(button);
+    }
+    togetherButton_ = toggle(ui::ActionId::chartsTogether);
+    connect(togetherButton_, &QPushButton::clicked, this, [this](bool on) { setTogether(on); });
+    tableButton_ = toggle(ui::ActionId::showTable);
+    connect(tableButton_, &QPushButton::clicked, this, [this](bool on) { setTable(on); });
+    syncControls();
+}
+
+void TrendsPage::syncControls()
+{
+    for (std::size_t i = 0; i < ranges_.size(); ++i) ranges_[i]->setChecked(allRanges[i] == range_);
+    togetherButton_->setChecked(together_);
+    tableButton_->setChecked(table_);
+}
+
+void TrendsPage::setRange(Range range)
+{
+    range_ = range;
+    settings_.setValue(QStringLiteral("trends/range"), static_cast<int>(range_));
+    syncControls();
+    refresh();
+}
+
+void TrendsPage::setTogether(bool together)
+{
+    together_ = together;
+    settings_.setValue(QStringLiteral("trends/together"), together_);
+    syncControls();
+    refresh();
+}
+
+void TrendsPage::setTable(bool table)
+{
+    table_ = table;
+    syncControls();
+    refresh();
+}
+
+void TrendsPage::setStackShown(const QString& stack, bool shown)
+{
+    if (shown) hidden_.erase(stack);
+    else hidden_.insert(stack);
+    refresh();
+}
+
+QStringList TrendsPage::shownStacks() const
+{
+    QStringList names;
+    for (const QString& name : known_) {
+        if (!hidden_.contains(name)) names << name;
+    }
+    return names;
+}
+
+void TrendsPage::refreshNow()
+{
+    refresh();
+}
+
+void TrendsPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
+void TrendsPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange && isVisible()) refresh();
+}
+
+void TrendsPage::refreshStacks(const QStringList& names)
+{
+    for (const QString& name : names) {
+        const bool isNew = !known_.contains(name);
+        if (isNew && known_.size() >= shownAtFirst && names.size() > shownAtFirst + 2) hidden_.insert(name);
+        if (isNew) known_ << name;
+    }
+    known_ = names;
+    auto* flow = chips_->layout();
+    QString focused;
+    if (QWidget* focus = chips_->focusWidget(); focus && focus->hasFocus()) focused = focus->property("stack").toString();
+    while (QLayoutItem* item = flow->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    chips_->setVisible(names.size() > 1);
+    for (const QString& name : names) {
+        auto* chip = ui::makeButton(QString{name}.replace(u'&', QStringLiteral("&&")), ui::Tone::plain, chips_);
+        chip->setCheckable(true);
+        chip->setChecked(!hidden_.contains(name));
+        chip->setProperty("stack", name);
+        ui::setAccess(chip, tr("Show stack %1").arg(name));
+        // Queued: the chips are made anew by the refresh, and the one that was clicked must live until its click is over.
+        connect(chip, &QPushButton::toggled, this, [this, name](bool on) { setStackShown(name, on); }, Qt::QueuedConnection);
+        flow->addWidget(chip);
+        chip->show();
+        if (name == focused) chip->setFocus();
+    }
+}
+
+void TrendsPage::refresh()
+{
+    stale_ = false;
+    const auto journal = household_.journal();
+    const auto reckoning = household_.reckoning();
+    const Day today = household_.today();
+    QStringList names;
+    for (const journal::StackHistory& stack : journal->replay.stacks) {
+        const journal::Standing* standing = stack.on(today);
+        if (!standing || !standing->retired) names << QString::fromStdString(stack.name);
+    }
+    if (names != known_ || chips_->layout()->count() != names.size()) refreshStacks(names);
+    head_->setLine(names.isEmpty() ? tr("Charts stand here once there is a stack.") : household_.name());
+    controls_->setVisible(!names.isEmpty());
+
+    const QStringList shown = shownStacks();
+    std::optional<Day> first;
+    for (const QString& name : shown) {
+        const auto* history = journal->replay.stack(plain(name));
+        if (history && history->firstBedding && (!first || *history->firstBedding < *first)) first = history->firstBedding;
+    }
+    const Period period = periodOf(range_, today, first);
+    for (std::size_t i = 0; i < sections_.size(); ++i) {
+        MeasureSection::Contents contents;
+        contents.period = period;
+        contents.together = together_ && shown.size() > 1;
+        contents.table = table_;
+        contents.reckoned = reckoning != nullptr;
+        for (const QString& name : shown) {
+            const auto* stack = reckoning ? reckoning->stack(plain(name)) : nullptr;
+            contents.series.push_back(seriesOf(allMeasures[i], name, static_cast<int>(known_.indexOf(name)), stack, *journal, period));
+        }
+        sections_[i]->setContents(std::move(contents));
+    }
+}
+
+}
