@@ -118,7 +118,7 @@ double cellOf(Stratum stratum, double pxPerCm, double thicknessPx)
 {
     const double cm = std::clamp(pxPerCm, 4.0, 14.0);
     const double wanted = stratum == Stratum::castings ? cm * 0.95 : stratum == Stratum::bedding ? cm * 1.5 : cm * 1.25;
-    return std::min(wanted, std::max(4.5, thicknessPx * 0.9));
+    return std::min(wanted, std::max(4.5, thicknessPx * 0.8));
 }
 
 /// Fills the room between two faces with marks that stay whole inside it.
@@ -129,17 +129,17 @@ void drawPattern(QPainter& painter, const QRectF& inside, double topmost, double
     const double cell = cellOf(stratum, pxPerCm, lowest - topmost);
     const QSizeF reach = reachOf(stratum, cell);
     Marks marks;
-    const double rowHeight = stratum == Stratum::bedding ? cell * 0.5 : cell;
+    const double rowHeight = stratum == Stratum::bedding ? cell * 0.5 : cell * 0.85;
     const int columns = static_cast<int>(inside.width() / cell) + 1;
-    const int firstRow = static_cast<int>((inside.bottom() - lowest) / rowHeight);
-    const int lastRow = static_cast<int>((inside.bottom() - topmost) / rowHeight);
-    for (int row = firstRow; row <= lastRow; ++row) {
+    const int rows = std::max(1, static_cast<int>((lowest - topmost) / rowHeight));
+    for (int row = 0; row < rows; ++row) {
         for (int column = 0; column < columns; ++column) {
             Dice dice{key ^ (static_cast<std::uint64_t>(row) << 20) ^ static_cast<std::uint64_t>(column)};
             const double x = inside.left() + (column + dice.between(0.15, 0.85) + (row % 2) * 0.5) * cell;
-            const double y = inside.bottom() - (row + dice.between(0.2, 0.8)) * rowHeight;
             if (x - reach.width() < inside.left() || x + reach.width() > inside.right()) continue;
-            if (y - reach.height() < above(x) + 1 || y + reach.height() > below(x) - 1) continue;
+            const double highest = std::max(above(x), inside.top()) + 1 + reach.height(), deepest = below(x) - 1 - reach.height();
+            if (deepest < highest) continue;
+            const double y = deepest - (row + dice.between(0.1, 0.9)) / rows * (deepest - highest);
             addMark(marks, stratum, x, y, cell, dice);
         }
     }

@@ -49,8 +49,8 @@ double layOut(const QFont& font, const QString& text, double width, Line line)
 
 Type Type::from(const QFont& base)
 {
-    return {sized(base, 1.5, QFont::DemiBold), sized(base, 1.0, QFont::Normal), sized(base, 1.0, QFont::DemiBold),
-            sized(base, 0.92, QFont::Normal), sized(base, 0.92, QFont::DemiBold)};
+    return {sized(base, 1.35, QFont::DemiBold), sized(base, 1.0, QFont::Normal), sized(base, 1.0, QFont::DemiBold),
+            sized(base, 0.9, QFont::Normal), sized(base, 0.9, QFont::DemiBold)};
 }
 
 double textWidth(const QFont& font, const QString& text) { return std::ceil(QFontMetricsF{font}.horizontalAdvance(text)); }

@@ -11,10 +11,10 @@ namespace tierloam::drawing {
 
 /// The one typeface in its three sizes. Everything is derived from the font of the place, so that font scaling needs no second number.
 struct Type {
-    QFont title;       ///< 1.5 × body, semi-bold: the household, the name of a stack
+    QFont title;       ///< 1.35 × body, semi-bold: the name of a stack
     QFont body;
     QFont strong;      ///< body, semi-bold
-    QFont small;       ///< 0.92 × body: labels, ranges, reasons
+    QFont small;       ///< 0.9 × body: labels, ranges, reasons
     QFont smallStrong;
 
     static Type from(const QFont& base);

@@ -1,0 +1,207 @@
+#include "ui/shelf/shelf_model.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+#include "ui/shelf/shelf_series.h"
+#include "ui/shelf/shelf_verdict.h"
+#include "ui/shelf/shelf_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace tierloam::shelf {
+
+namespace {
+
+struct ShelfModelWords {
+    Q_DECLARE_TR_FUNCTIONS(Shelf)
+};
+
+const reckoning::TrayEstimate* estimateOf(const reckoning::StackEstimate* stack, int batch)
+{
+    if (!stack) return nullptr;
+    const auto found = std::find_if(stack->slots.begin(), stack->slots.end(), [batch](const reckoning::TrayEstimate& tray) { return tray.batch == batch; });
+    return found == stack->slots.end() ? nullptr : &*found;
+}
+
+/// Worms now in the drying tray over those it held on the day before it was lifted; −1 when either is unknown.
+double wormsLeft(const reckoning::StackReckoning* reckoning, const reckoning::StackEstimate* now, const journal::Standing& standing)
+{
+    if (!reckoning || !standing.drying || !standing.dryingSince) return -1;
+    const auto* before = estimateOf(reckoning->on(*standing.dryingSince - std::chrono::days{1}), *standing.drying);
+    const auto* after = estimateOf(now, *standing.drying);
+    if (!before || !after || !(before->wormsKgPerM2.p50 > 1e-6)) return -1;
+    return after->wormsKgPerM2.p50 / before->wormsKgPerM2.p50;
+}
+
+void addTrays(StackModel& stack, const journal::StackHistory& history, const journal::Standing& standing, const reckoning::StackEstimate* estimate,
+              const ShelfInputs& inputs)
+{
+    const int slots = static_cast<int>(standing.slots.size());
+    const double area = standing.settings.area.base();
+    for (int slot = 1; slot <= slots; ++slot) {
+        const journal::Batch& batch = history.batch(standing.slots[static_cast<std::size_t>(slot) - 1]);
+        TrayFacts facts;
+        facts.slot = slot;
+        facts.slots = slots;
+        facts.tray = batch.tray;
+        facts.batch = batch.number;
+        facts.ageDays = daysBetween(batch.bedded, inputs.shown);
+        facts.drying = standing.drying == batch.number;
+        if (facts.drying && standing.dryingSince) facts.dryingDays = daysBetween(*standing.dryingSince, inputs.shown);
+        facts.fed = standing.feedSlot() == slot;
+        facts.areaM2 = area;
+        facts.estimate = estimateOf(estimate, batch.number);
+        facts.today = inputs.today;
+
+        drawing::TrayPicture picture;
+        picture.slot = slot;
+        picture.batch = batch.number;
+        picture.ageDays = facts.ageDays;
+        picture.drying = facts.drying;
+        picture.ageLabel = ui::daysShort(facts.ageDays);
+        picture.labels = trayLabels(facts);
+        if (facts.estimate) {
+            picture.strata = facts.estimate->strata;
+            picture.wormsKg = facts.estimate->wormsKgPerM2.p50 * area;
+            if (!facts.fed)
+                picture.ready = drawing::Readiness{facts.estimate->readyProbability, facts.drying ? reckoning::TrayState::drying : facts.estimate->state};
+        }
+        stack.picture.trays.push_back(picture);
+        stack.parts.push_back(trayPart(facts));
+    }
+}
+
+QString spokenStack(const StackModel& stack, const journal::Standing& standing)
+{
+    QStringList said{stack.line};
+    said << ShelfModelWords::tr("%n tray(s)", nullptr, static_cast<int>(standing.slots.size()));
+    if (!standing.slots.empty()) said << (standing.lidOn ? ShelfModelWords::tr("lid on") : ShelfModelWords::tr("lid off"));
+    QStringList sentences{said.join(QStringLiteral(", ")), stack.verdict.state, stack.verdict.reason};
+    if (!stack.lastLine.isEmpty()) sentences << stack.lastLine;
+    if (!stack.flag.isEmpty()) sentences << stack.flag;
+    return sentences.join(QStringLiteral("; "));
+}
+
+void addButtons(StackModel& stack, const journal::Standing& standing, const ShelfInputs& inputs)
+{
+    const household::Usual usual = inputs.usual ? inputs.usual(stack.key) : household::Usual{};
+    const QString feed = ui::amountText(usual.feed);
+    stack.canDrain = inputs.shown == inputs.today;
+    stack.canFeed = stack.canDrain && standing.feedSlot().has_value();
+    stack.feedLabel = ShelfModelWords::tr("Feed %1").arg(feed);
+    stack.waterLabel = ShelfModelWords::tr("Water %1").arg(ui::amountText(usual.water));
+    stack.drainLabel = ShelfModelWords::tr("Drain %1").arg(ui::amountText(usual.drain));
+    const QString food = usual.feedMaterial.empty() ? QString::fromLatin1(journal::defaultFood.data(), static_cast<qsizetype>(journal::defaultFood.size()))
+                                                    : QString::fromStdString(usual.feedMaterial);
+    const QString today = ShelfModelWords::tr("Writes down for today, at one click:");
+    stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("%1 %2 %3, and %4 of paper over it").arg(today, feed, food, ui::amountText(*usual.coverWithFeed))
+                                        : ShelfModelWords::tr("%1 %2 %3").arg(today, feed, food);
+    stack.waterTip = ShelfModelWords::tr("%1 %2 of water into the tray being fed").arg(today, ui::amountText(usual.water));
+    stack.drainTip = ShelfModelWords::tr("%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.").arg(today, ui::amountText(usual.drain));
+}
+
+/// A word at the end of the title: what is going on with the data.
+QString flagOf(const ShelfInputs& inputs, const std::string& name, const reckoning::StackEstimate* estimate, std::optional<int> silent)
+{
+    const auto& pending = inputs.journal->pending;
+    const bool saving = std::any_of(inputs.journal->entries.begin(), inputs.journal->entries.end(), [&](const journal::Entry& entry) {
+        return entry.stack == name && std::find(pending.begin(), pending.end(), entry.id) != pending.end();
+    });
+    if (!pending.empty() && saving) return ShelfModelWords::tr("saving…");
+    if (estimate && !inputs.current) return ShelfModelWords::tr("updating…");
+    if (silent) return ShelfModelWords::tr("silent for %1").arg(ui::daysShort(*silent));
+    return {};
+}
+
+StackModel makeStack(const ShelfInputs& inputs, const journal::StackHistory& history, const journal::Standing& standing, const drawing::TimeAxis& axis)
+{
+    const bool past = inputs.shown < inputs.today;
+    const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(history.name) : nullptr;
+    const reckoning::StackEstimate* estimate = !reckoned ? nullptr : past ? reckoned->on(inputs.shown) : &reckoned->now;
+
+    StackModel stack;
+    stack.key = history.name;
+    stack.title = QString::fromStdString(history.name);
+    stack.picture.trayHeightCm = standing.settings.height.base();
+    stack.picture.trayAreaM2 = standing.settings.area.base();
+    stack.picture.stand = standing.settings.stand;
+    stack.picture.lidOn = standing.lidOn;
+    stack.line = standing.slots.empty() ? ShelfModelWords::tr("no tray stands") : colonyLine(estimate);
+    stack.lastLine = lastLine(inputs.journal->entries, history.name, inputs.shown, inputs.today);
+
+    SumpFacts sump;
+    sump.capacityL = standing.settings.sump.base();
+    sump.spigot = standing.spigot;
+    sump.estimate = estimate;
+    sump.today = inputs.today;
+    if (reckoned && !past) sump.fullOn = reckoned->forecast.sumpFullOn;
+    stack.picture.sump.capacityL = sump.capacityL;
+    stack.picture.sump.spigot = sump.spigot;
+    if (estimate) stack.picture.sump.levelL = estimate->sumpL.p50;
+    stack.picture.sump.levelLabel = sumpLabel(sump);
+    stack.picture.sump.labels = sumpLabels(sump);
+    stack.parts.push_back(sumpPart(sump));
+    addTrays(stack, history, standing, estimate, inputs);
+
+    VerdictFacts verdict;
+    verdict.standing = &standing;
+    verdict.estimate = estimate;
+    verdict.today = inputs.today;
+    verdict.shown = inputs.shown;
+    verdict.dryingWormsLeft = wormsLeft(reckoned, estimate, standing);
+    if (standing.dryingSince) verdict.dryingDays = daysBetween(*standing.dryingSince, inputs.shown);
+    if (reckoned && !past) {
+        verdict.reckoning = reckoned;
+        if (inputs.advice) verdict.advice = inputs.advice(*reckoned);
+        if (reckoned->record.lastEntry) {
+            const int silent = daysBetween(*reckoned->record.lastEntry, inputs.today);
+            if (silent > silentAfter(reckoned->record.medianFeedGapDays)) verdict.silentDays = silent;
+        }
+    }
+    stack.verdict = verdictOf(verdict);
+    stack.flag = flagOf(inputs, history.name, estimate, verdict.silentDays);
+    stack.value = spokenStack(stack, standing);
+    addButtons(stack, standing, inputs);
+    addStrips(stack, inputs.journal->entries, reckoned, estimate, axis);
+    return stack;
+}
+
+}
+
+ShelfModel makeShelf(const ShelfInputs& inputs)
+{
+    ShelfModel shelf;
+    shelf.household = inputs.household;
+    shelf.today = inputs.today;
+    shelf.shown = std::min(inputs.shown, inputs.today);
+    shelf.first = inputs.today;
+    shelf.axis = stripAxis(inputs.today, shelf.shown);
+    bool anyBatch = false;
+    for (const journal::StackHistory& history : inputs.journal->replay.stacks) {
+        shelf.first = std::min(shelf.first, history.firstBedding.value_or(history.firstSetup));
+        const journal::Standing* standing = history.on(shelf.shown);
+        if (!standing || standing->retired) {
+            shelf.retiredOnly = true;
+            continue;
+        }
+        anyBatch = anyBatch || !standing->slots.empty();
+        shelf.stacks.push_back(makeStack(inputs, history, *standing, shelf.axis));
+    }
+    shelf.retiredOnly = shelf.retiredOnly && shelf.stacks.empty();
+    shelf.estimating = anyBatch && !inputs.reckoning;
+    shareScales(shelf.stacks);
+
+    shelf.line = ui::longDay(shelf.shown, shelf.shown == shelf.today ? shelf.today : inputs.today);
+    double usualKg = 0;
+    if (inputs.reckoning && !shelf.past())
+        for (const StackModel& stack : shelf.stacks)
+            if (const auto* reckoned = inputs.reckoning->stack(stack.key)) usualKg += reckoned->forecast.feedUsualKg;
+    if (shelf.past()) shelf.line = ShelfModelWords::tr("As it stood on %1, the past").arg(shelf.line);
+    else if (shelf.estimating) shelf.line = ShelfModelWords::tr("%1 · estimating…").arg(shelf.line);
+    else if (usualKg > 0.005) shelf.line = ShelfModelWords::tr("%1 · usual feeding about %2 a week").arg(shelf.line, ui::massText(usualKg));
+    return shelf;
+}
+
+}

@@ -1,0 +1,112 @@
+#include "ui/shelf/shelf_series.h"
+
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace tierloam::shelf {
+
+namespace {
+
+struct ShelfStrips {
+    Q_DECLARE_TR_FUNCTIONS(ShelfStrips)
+};
+
+using reckoning::Band;
+using std::chrono::days;
+
+drawing::StripPoint pointOf(Day day, const Band& band) { return {day, band.p05, band.p50, band.p95}; }
+
+/// Litres that an entry says were taken from the sump; nullopt when it says nothing of it.
+std::optional<double> drainedBy(const journal::Entry& entry)
+{
+    if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
+        if (const auto volume = drain->volume ? drain->volume->volume() : std::nullopt) return volume->base();
+    }
+    if (const auto* flush = std::get_if<journal::Flush>(&entry.action))
+        if (flush->drained) return flush->drained->base();
+    return std::nullopt;
+}
+
+void addBars(drawing::Bars& bars, const journal::Entries& entries, const std::string& stack, const reckoning::StackReckoning* reckoning, const drawing::TimeAxis& axis)
+{
+    const int weeks = daysBetween(axis.from, axis.to) / 7;
+    const Day end = axis.to + days{1};
+    for (int week = weeks; week > 0; --week) {
+        drawing::Bars::Bar bar;
+        bar.from = end - days{7 * week};
+        bar.to = bar.from + days{7};
+        if (reckoning)
+            if (const auto* sample = reckoning->on(bar.to - days{1}); sample && sample->day >= bar.from) bar.expected = sample->drainedLPerWeek.p50;
+        bars.bars.push_back(bar);
+    }
+    for (const journal::Entry& entry : entries) {
+        if (entry.stack != stack || entry.date.day < axis.from || entry.date.day > axis.to) continue;
+        const auto litres = drainedBy(entry);
+        if (!litres) continue;
+        for (drawing::Bars::Bar& bar : bars.bars)
+            if (entry.date.day >= bar.from && entry.date.day < bar.to) bar.measured = bar.measured.value_or(0) + *litres;
+    }
+}
+
+}
+
+drawing::TimeAxis stripAxis(Day today, Day shown)
+{
+    drawing::TimeAxis axis;
+    axis.to = shown > today - days{stripDays - 14} ? today : std::min(today, shown + days{14});
+    axis.from = axis.to - days{stripDays};
+    if (shown < today) axis.mark = shown;
+    return axis;
+}
+
+void addStrips(StackModel& stack, const journal::Entries& entries, const reckoning::StackReckoning* reckoning, const reckoning::StackEstimate* onShown,
+               const drawing::TimeAxis& axis)
+{
+    stack.processing.title = ShelfStrips::tr("processing, dry");
+    stack.drained.title = ShelfStrips::tr("drained");
+    stack.colony.title = ShelfStrips::tr("colony");
+    if (reckoning) {
+        for (const reckoning::StackEstimate& sample : reckoning->history) {
+            if (sample.day < axis.from || sample.day > axis.to) continue;
+            stack.processing.points.push_back(pointOf(sample.day, sample.processingGDryPerDay));
+            stack.colony.points.push_back(pointOf(sample.day, sample.colonyKg));
+        }
+    }
+    addBars(stack.drained, entries, stack.key, reckoning, axis);
+    const auto range = [](const QString& low, const QString& high) { return low == high ? QString{} : ShelfStrips::tr("(%1–%2)").arg(low, high); };
+    if (!onShown) {
+        for (QString* value : {&stack.processing.value, &stack.drained.value, &stack.colony.value}) *value = ShelfStrips::tr("–");
+        stack.stripsText = ShelfStrips::tr("The estimates are being made.");
+        return;
+    }
+    const Band& rate = onShown->processingGDryPerDay;
+    const int decimals = rate.p50 < 9.95 ? 1 : 0;
+    stack.processing.value = ui::rateText(rate.p50);
+    stack.processing.range = range(ui::numberText(rate.p05, decimals), ui::numberText(rate.p95, decimals));
+    stack.drained.value = ui::flowText(onShown->drainedLPerWeek.p50);
+    stack.drained.range = range(ui::numberText(onShown->drainedLPerWeek.p05, 1), ui::numberText(onShown->drainedLPerWeek.p95, 1));
+    stack.colony.value = ui::massText(onShown->colonyKg.p50);
+    stack.colony.range = ShelfStrips::tr("(%1)").arg(ui::massRange(onShown->colonyKg));
+    stack.stripsText = ShelfStrips::tr("Processing %1, dry matter. Runs into the sump %2. Colony %3.")
+                           .arg(ui::rateBand(rate), ui::flowBand(onShown->drainedLPerWeek), ui::massBand(onShown->colonyKg));
+}
+
+void shareScales(std::vector<StackModel>& stacks)
+{
+    double processing = 0, drained = 0, colony = 0;
+    for (const StackModel& stack : stacks) {
+        for (const auto& point : stack.processing.points) processing = std::max(processing, point.high);
+        for (const auto& point : stack.colony.points) colony = std::max(colony, point.high);
+        for (const auto& bar : stack.drained.bars) drained = std::max({drained, bar.measured.value_or(0), bar.expected.value_or(0)});
+    }
+    for (StackModel& stack : stacks) {
+        stack.processing.top = drawing::roundTop(processing);
+        stack.drained.top = drawing::roundTop(drained);
+        stack.colony.top = drawing::roundTop(colony);
+    }
+}
+
+}

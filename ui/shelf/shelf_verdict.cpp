@@ -1,0 +1,100 @@
+#include "ui/shelf/shelf_verdict.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+#include "ui/drawing/ring.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::shelf {
+
+namespace {
+
+struct ShelfVerdict {
+    Q_DECLARE_TR_FUNCTIONS(ShelfVerdict)
+};
+
+using advice::Code;
+using reckoning::TrayState;
+using ui::Tone;
+
+QString wormsBelow() { return ShelfVerdict::tr("Worms in the bottom tray are normal: they go down in the light."); }
+
+Verdict said(Sign sign, Tone tone, const QString& state, const QString& reason, const QString& normal = {}) { return {sign, tone, state, reason, normal}; }
+
+Verdict ofAdvice(const advice::Advice& advice)
+{
+    const QString reason = QString::fromStdString(advice.because).isEmpty()
+                               ? QString::fromStdString(advice.text)
+                               : ShelfVerdict::tr("%1 %2", "what to do, and why").arg(QString::fromStdString(advice.text), QString::fromStdString(advice.because));
+    switch (advice.code) {
+    case Code::harvestReady: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Bottom tray is ready"), reason, wormsBelow());
+    case Code::readyNoHurry: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Ready, no hurry"), reason, wormsBelow());
+    case Code::harvestSoon: return said(Sign::soon, Tone::amber, ShelfVerdict::tr("Ready soon"), reason, wormsBelow());
+    case Code::harvestOverdue: return said(Sign::danger, Tone::brick, ShelfVerdict::tr("Harvest is overdue"), reason, wormsBelow());
+    case Code::addTray: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Time for another tray"), reason);
+    case Code::feedDue: return said(Sign::soon, Tone::moss, ShelfVerdict::tr("Feeding is due"), reason);
+    case Code::trayFull: return said(Sign::danger, Tone::amber, ShelfVerdict::tr("Top tray is full"), reason);
+    case Code::sumpFull:
+        return said(Sign::drop, Tone::water, ShelfVerdict::tr("Drain the sump"), reason, ShelfVerdict::tr("A few worms in the sump are normal: put them back."));
+    }
+    return said(Sign::working, Tone::plain, {}, reason);
+}
+
+Verdict drying(const VerdictFacts& facts)
+{
+    const bool known = facts.dryingWormsLeft >= 0;
+    const QString left = known ? ShelfVerdict::tr("About %1 of its worms left.").arg(ui::percentText(std::clamp(facts.dryingWormsLeft, 0.0, 1.0))) : QString{};
+    const bool done = known && facts.dryingWormsLeft <= 0.06;
+    const QString act = done ? ShelfVerdict::tr("Take the castings.") : ShelfVerdict::tr("Leave it in the light; most worms go down in 2 to 7 days.");
+    return said(Sign::light, Tone::amber, done ? ShelfVerdict::tr("Light-drying is done, day %1").arg(facts.dryingDays) : ShelfVerdict::tr("Light-drying, day %1").arg(facts.dryingDays),
+                left.isEmpty() ? act : ShelfVerdict::tr("%1 %2").arg(left, act), ShelfVerdict::tr("Cocoons and some young always stay in the castings."));
+}
+
+/// When nothing presses: how far the bottom tray is.
+Verdict byState(const VerdictFacts& facts)
+{
+    const reckoning::TrayEstimate& bottom = facts.estimate->slots.front();
+    const QString ratio = ShelfVerdict::tr("Feed-to-cast %1, chance %2\u00a0%.").arg(ui::ratioText(bottom.feedToCast.p50)).arg(drawing::percentShown(bottom.readyProbability));
+    const QString dates = facts.reckoning ? ui::datesText(bottom.readyOn, facts.today) : QString{};
+    const QString when = dates.isEmpty() ? QString{} : ShelfVerdict::tr("Ready about %1.").arg(dates);
+    const auto reason = [&](const QString& first) { return when.isEmpty() ? first : ShelfVerdict::tr("%1 %2").arg(when, first); };
+    switch (bottom.state) {
+    case TrayState::ready: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Bottom tray is ready"), ratio, wormsBelow());
+    case TrayState::overdue: return said(Sign::danger, Tone::brick, ShelfVerdict::tr("Harvest is overdue"), ratio, wormsBelow());
+    case TrayState::nearly: return said(Sign::soon, Tone::amber, ShelfVerdict::tr("Bottom tray is nearly ready"), reason(ratio), wormsBelow());
+    case TrayState::drying:
+    case TrayState::working: break;
+    }
+    if (facts.estimate->slots.size() == 1) {
+        return said(Sign::working, Tone::plain, ShelfVerdict::tr("Young stack"),
+                    ShelfVerdict::tr("Castings %1 deep so far; another tray at 2.5 cm. %2").arg(ui::lengthText(bottom.castingsDepthCm.p50), when).trimmed());
+    }
+    return said(Sign::working, Tone::plain, ShelfVerdict::tr("Working"), reason(ratio));
+}
+
+}
+
+int silentAfter(double medianFeedGapDays) { return std::max(21, static_cast<int>(std::lround(3 * medianFeedGapDays))); }
+
+Verdict verdictOf(const VerdictFacts& facts)
+{
+    if (!facts.standing || facts.standing->slots.empty())
+        return said(Sign::question, Tone::plain, ShelfVerdict::tr("No tray stands"), ShelfVerdict::tr("Lay bedding in a tray to begin."));
+    if (!facts.estimate || facts.estimate->slots.empty())
+        return said(Sign::question, Tone::plain, ShelfVerdict::tr("Estimating…"), ShelfVerdict::tr("Trays are drawn from the journal; depths follow in a moment."));
+    const auto pressing = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.severity >= advice::Severity::concern; });
+    const bool urgent = pressing != facts.advice.end() && pressing->severity == advice::Severity::urgent;
+    if (facts.standing->drying && !urgent) return drying(facts);
+    if (pressing != facts.advice.end()) return ofAdvice(*pressing);
+    if (facts.silentDays)
+        return said(Sign::silent, Tone::amber, ShelfVerdict::tr("No entry for %1").arg(ui::daysLong(*facts.silentDays)),
+                    ShelfVerdict::tr("The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray."));
+    if (!facts.advice.empty()) return ofAdvice(facts.advice.front());
+    return byState(facts);
+}
+
+}

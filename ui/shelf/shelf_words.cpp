@@ -1,0 +1,167 @@
+#include "ui/shelf/shelf_words.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+#include "ui/drawing/ring.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace tierloam::shelf {
+
+namespace {
+
+struct ShelfWords {
+    Q_DECLARE_TR_FUNCTIONS(ShelfWords)
+};
+
+QString ratioLabel(double ratio)
+{
+    return ratio >= 998.5 ? ShelfWords::tr("new", "a tray without castings") : ui::ratioText(ratio);
+}
+
+QString readyPercent(double probability) { return ShelfWords::tr("%1\u00a0%").arg(drawing::percentShown(probability)); }
+
+QString slotName(const TrayFacts& tray)
+{
+    if (tray.slots == 1) return ShelfWords::tr("Tray, batch %1").arg(tray.batch);
+    if (tray.slot == 1) return ShelfWords::tr("Bottom tray, slot 1 of %1, batch %2").arg(tray.slots).arg(tray.batch);
+    if (tray.slot == tray.slots) return ShelfWords::tr("Top tray, slot %1 of %1, batch %2").arg(tray.slots).arg(tray.batch);
+    return ShelfWords::tr("Tray in slot %1 of %2, batch %3").arg(tray.slot).arg(tray.slots).arg(tray.batch);
+}
+
+QString strataSentence(const reckoning::Strata& strata)
+{
+    QStringList layers;
+    const auto add = [&](double cm, const QString& words) {
+        if (cm >= 0.05) layers << words.arg(ui::lengthText(cm));
+    };
+    add(strata.castingsCm, ShelfWords::tr("castings %1"));
+    add(strata.softenedCm, ShelfWords::tr("softened %1"));
+    add(strata.foodCm, ShelfWords::tr("food %1"));
+    add(strata.beddingCm, ShelfWords::tr("bedding %1"));
+    return layers.isEmpty() ? ShelfWords::tr("nothing in it") : ShelfWords::tr("from the floor up: %1").arg(layers.join(QStringLiteral(", ")));
+}
+
+QString doing(const TrayFacts& tray)
+{
+    if (tray.drying) return ShelfWords::tr("light-drying, day %1").arg(tray.dryingDays);
+    if (tray.fed) return ShelfWords::tr("food goes in here");
+    return {};
+}
+
+}
+
+QString stateWord(reckoning::TrayState state)
+{
+    switch (state) {
+    case reckoning::TrayState::working: return ShelfWords::tr("working");
+    case reckoning::TrayState::nearly: return ShelfWords::tr("nearly");
+    case reckoning::TrayState::ready: return ShelfWords::tr("ready");
+    case reckoning::TrayState::overdue: return ShelfWords::tr("overdue");
+    case reckoning::TrayState::drying: return ShelfWords::tr("drying");
+    }
+    return {};
+}
+
+QStringList trayLabels(const TrayFacts& tray)
+{
+    if (!tray.estimate) return {tray.drying ? stateWord(reckoning::TrayState::drying) : ShelfWords::tr("estimating…")};
+    const QString word = tray.drying                                                 ? stateWord(reckoning::TrayState::drying)
+                         : tray.fed && tray.estimate->state == reckoning::TrayState::working ? ShelfWords::tr("being fed")
+                                                                                     : stateWord(tray.estimate->state);
+    return {ratioLabel(tray.estimate->feedToCast.p50), word};
+}
+
+Part trayPart(const TrayFacts& tray)
+{
+    Part part;
+    part.slot = tray.slot;
+    part.name = slotName(tray);
+    QStringList spoken{ShelfWords::tr("%1 old").arg(ui::daysLong(tray.ageDays))};
+    if (const QString what = doing(tray); !what.isEmpty()) spoken << what;
+    part.facts << ShelfWords::tr("Tray %1, bedded %2 ago").arg(tray.tray).arg(ui::daysLong(tray.ageDays));
+    if (!tray.estimate) {
+        spoken << ShelfWords::tr("estimating");
+        part.value = spoken.join(QStringLiteral("; "));
+        part.facts << ShelfWords::tr("The estimates are being made.");
+        return part;
+    }
+    const reckoning::TrayEstimate& e = *tray.estimate;
+    spoken << ShelfWords::tr("feed-to-cast %1").arg(ui::ratioBand(e.feedToCast));
+    if (!tray.fed) spoken << ShelfWords::tr("%1, chance %2").arg(stateWord(tray.drying ? reckoning::TrayState::drying : e.state), readyPercent(e.readyProbability));
+    spoken << strataSentence(e.strata);
+    spoken << ShelfWords::tr("worms %1").arg(ui::massText(e.wormsKgPerM2.p50 * tray.areaM2));
+    part.value = spoken.join(QStringLiteral("; "));
+
+    part.facts << ShelfWords::tr("Feed-to-cast %1; ready at 0.10 or below").arg(ui::ratioBand(e.feedToCast));
+    if (!tray.fed || e.readyProbability >= 0.05) part.facts << ShelfWords::tr("Ready with a chance of %1").arg(readyPercent(e.readyProbability));
+    if (const QString dates = ui::datesText(e.readyOn, tray.today); !dates.isEmpty() && !tray.drying)
+        part.facts << (e.readyOn.p50 && *e.readyOn.p50 <= tray.today ? ShelfWords::tr("Ready since about %1").arg(dates) : ShelfWords::tr("Ready about %1").arg(dates));
+    part.facts << ShelfWords::tr("Castings %1 deep, %2 dry").arg(ui::lengthBand(e.castingsDepthCm), ui::massBand(e.castingsDryKg));
+    const auto tray4 = [&](const reckoning::Band& b) { return reckoning::Band{b.p05 * tray.areaM2, b.p50 * tray.areaM2, b.p95 * tray.areaM2}; };
+    part.facts << ShelfWords::tr("Worms in it %1").arg(ui::massBand(tray4(e.wormsKgPerM2)));
+    part.facts << ShelfWords::tr("Weight, tray and all, %1").arg(ui::massBand(e.weightKg));
+    if (e.slowDryKg.p50 > 0.02) part.facts << ShelfWords::tr("Bulk that stays %1 dry: use as it is, or sift").arg(ui::massBand(e.slowDryKg));
+    if (tray.slot == 1 && tray.slots > 1 && !tray.drying) part.facts << ShelfWords::tr("Worms in the bottom tray are normal: they go down in the light.");
+    if (tray.drying) part.facts << ShelfWords::tr("Most worms leave in 2 to 7 days; cocoons and some young go with the castings.");
+    return part;
+}
+
+QString sumpLabel(const SumpFacts& sump)
+{
+    if (!sump.estimate) return ShelfWords::tr("sump of %1").arg(ui::volumeText(sump.capacityL));
+    return ui::volumeOf(sump.estimate->sumpL.p50, sump.capacityL);
+}
+
+QStringList sumpLabels(const SumpFacts& sump)
+{
+    return {sump.spigot == journal::Spigot::open ? ShelfWords::tr("spigot open") : ShelfWords::tr("spigot shut")};
+}
+
+Part sumpPart(const SumpFacts& sump)
+{
+    Part part;
+    part.slot = 0;
+    part.name = ShelfWords::tr("Sump");
+    const QString spigot = sumpLabels(sump).front();
+    if (!sump.estimate) {
+        part.value = ShelfWords::tr("holds up to %1; %2; estimating").arg(ui::volumeText(sump.capacityL), spigot);
+        part.facts << ShelfWords::tr("The estimates are being made.");
+    } else {
+        part.value = ShelfWords::tr("%1 in it, room for %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot);
+        part.facts << ShelfWords::tr("In it %1, of %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot);
+        if (sump.fullOn && sump.spigot == journal::Spigot::shut)
+            if (const QString dates = ui::datesText(*sump.fullOn, sump.today); !dates.isEmpty()) part.facts << ShelfWords::tr("Full about %1").arg(dates);
+        part.facts << ShelfWords::tr("Runs in now %1").arg(ui::flowBand(sump.estimate->drainedLPerWeek));
+        part.facts << ShelfWords::tr("Strength about %1 mS/cm").arg(ui::withRange(ui::numberText(sump.estimate->leachateEc.p50, 1), ui::numberText(sump.estimate->leachateEc.p05, 1), ui::numberText(sump.estimate->leachateEc.p95, 1)));
+    }
+    part.facts << ShelfWords::tr("A few worms in the sump are normal: put them back.");
+    return part;
+}
+
+QString colonyLine(const reckoning::StackEstimate* estimate)
+{
+    if (!estimate) return ShelfWords::tr("estimating…");
+    return ShelfWords::tr("colony %1 · %2").arg(ui::massBand(estimate->colonyKg), ui::temperatureText(estimate->binTempC.p50));
+}
+
+QString lastLine(const journal::Entries& entries, const std::string& stack, Day shown, Day today)
+{
+    const journal::Entry* fed = nullptr;
+    const journal::Entry* drained = nullptr;
+    for (auto entry = entries.rbegin(); entry != entries.rend() && (!fed || !drained); ++entry) {
+        if (entry->date.day > shown || entry->stack != stack) continue;
+        if (!fed && std::holds_alternative<journal::Feed>(entry->action)) fed = &*entry;
+        const auto* drain = std::get_if<journal::Drain>(&entry->action);
+        if (!drained && ((drain && drain->volume) || std::holds_alternative<journal::Flush>(entry->action))) drained = &*entry;
+    }
+    const auto when = [&](Day day) { return day == today ? ShelfWords::tr("today") : ui::shortDay(day, today); };
+    QStringList said;
+    if (fed) said << ShelfWords::tr("fed %1 %2", "an amount and a day").arg(ui::amountText(std::get<journal::Feed>(fed->action).food), when(fed->date.day));
+    if (drained) said << ShelfWords::tr("drained %1", "a day").arg(when(drained->date.day));
+    return said.join(QStringLiteral(" · "));
+}
+
+}
