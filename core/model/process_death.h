@@ -22,6 +22,30 @@ inline double coldDeath(double t)
     return t > 3.0 ? 0.0 : exponential(-3.912023005428146 + steep * (1.0 - t));
 }
 
+/// Share of the maintenance that the reserve does not meet at the present rates, over all worms.
+inline void hunger(const StepContext& at, Members& unmet)
+{
+    const Members& reserveRate = at.parameters.value[rowReserveRate];
+    const Members& maintenance = at.parameters.value[rowMaintenance];
+    Members perAppetite, upkeep, missing, needed;
+    TIERLOAM_EACH_MEMBER(m) {
+        perAppetite[m] = at.stack.reserve[m] * reserveRate[m] / (at.appetite[m] + nothing);
+        upkeep[m] = 1e-3 * maintenance[m] * at.arrhenius[m];
+        missing[m] = needed[m] = 0.0;
+    }
+    for (int i = 0; i < massClasses; ++i) {
+        const Members& number = at.stack.worms[i];
+        const double threeQuarters = at.classes.threeQuarters[i];
+        const double twoThirds = at.classes.twoThirds[i];
+        TIERLOAM_EACH_MEMBER(m) {
+            const double need = upkeep[m] * threeQuarters;
+            missing[m] += number[m] * greatest(need - perAppetite[m] * twoThirds, 0.0);
+            needed[m] += number[m] * need;
+        }
+    }
+    TIERLOAM_EACH_MEMBER(m) unmet[m] = missing[m] / (needed[m] + nothing);
+}
+
 /// Background, unmet maintenance, heat and cold strike all worms; bad air and drought those of the tray where they are.
 /// The dead enter H where they lay and take their part of the reserve along.
 inline void die(StepContext& at)
@@ -29,11 +53,12 @@ inline void die(StepContext& at)
     StackBlock& stack = at.stack;
     const double days = at.forcing.days;
     const Members& background = at.parameters.value[rowDeath];
-    Members everywhere;
+    Members everywhere, unmet;
+    hunger(at, unmet);
     double hottest = -100.0;
     double coldest = 100.0;
     TIERLOAM_EACH_MEMBER(m) {
-        everywhere[m] = (at.forcing.noBackgroundDeath ? 0.0 : background[m]) + 0.03 * at.unmet[m];
+        everywhere[m] = (at.forcing.noBackgroundDeath ? 0.0 : background[m]) + 0.03 * unmet[m];
     }
     for (int m = 0; m < lanes; ++m) {
         hottest = greatest(hottest, stack.bed[m]);

@@ -20,7 +20,7 @@ inline void spendEnergy(StepContext& at)
     const MassClassTable& classes = at.classes;
     const double days = at.forcing.days;
     const auto row = [&](Row r) -> const Members& { return at.parameters.value[r]; };
-    Members mobilised, perAppetite, upkeep, taper, layingMost, crowded, stored, laid, deficitSum, upkeepSum;
+    Members mobilised, perAppetite, upkeep, taper, layingMost, crowded, stored, laid, upkeepSum;
     const double areaInUse = at.forcing.area * greatest(at.trayCount, 1);
     TIERLOAM_EACH_MEMBER(m) {
         mobilised[m] = stack.reserve[m] * lossFactor(row(rowReserveRate)[m] * days);
@@ -32,7 +32,7 @@ inline void spendEnergy(StepContext& at)
         const double crowding = density / row(rowCrowdingLaying)[m];
         crowded[m] = exponential(-crowding * crowding) * at.laying[m];
         layingMost[m] = 0.7 / 0.5e-3 * days; // cocoons per kg of adult
-        stored[m] = laid[m] = deficitSum[m] = upkeepSum[m] = 0.0;
+        stored[m] = laid[m] = upkeepSum[m] = 0.0;
     }
     Members airShare;
     TIERLOAM_EACH_MEMBER(m) airShare[m] = 0.0;
@@ -63,7 +63,6 @@ inline void spendEnergy(StepContext& at)
             const double down = net > 0.0 ? 0.0 : moved;
             const double cocoons = adults * here[m]
                 * least(row(rowLayingShare)[m] * surplus / cocoonCost * crowded[m] * airShare[m], layingMost[m] * kg);
-            deficitSum[m] += here[m] * deficit;
             upkeepSum[m] += here[m] * need;
             here[m] -= moved;
             above[m] += up;
@@ -73,7 +72,6 @@ inline void spendEnergy(StepContext& at)
         }
     }
     TIERLOAM_EACH_MEMBER(m) {
-        at.unmet[m] = deficitSum[m] / (upkeepSum[m] + nothing);
         stack.maintenanceNeed[m] += upkeepSum[m];
         const double breathed = mobilised[m] - dryPerLive * stored[m] - cocoonStored * laid[m];
         // Carbon follows at the share of the worms' pool, whose dry matter is what stays plus what is breathed.

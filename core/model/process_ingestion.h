@@ -7,7 +7,7 @@ namespace {
 
 /// What the worms of each tray eat, by a Holling type II response to softened matter:
 ///     dH/dt = −demand · H / (H + K·A),  demand = s · Σ n_i · 0.20 g/d · (m_i/1 g)^(2/3) · g(T) · moisture · air
-/// with demand/(H + K·A) held over the step. A share of it is assimilated into the reserve, the rest becomes castings.
+/// A share of it is assimilated into the reserve, the rest becomes castings.
 /// Source: scale and half-saturation after Johnston et al. 2014, Ecol. Modelling 280:5–17.
 inline void ingest(StepContext& at)
 {
@@ -27,8 +27,11 @@ inline void ingest(StepContext& at)
         }
         TIERLOAM_EACH_MEMBER(m) {
             const double demand = 1e-3 * rate[m] * tray.share[m] * at.appetite[m] * at.growth[m] * tray.wet[m] * tray.air[m];
-            const double eaten = tray.softened[m]
-                * lossFactor(demand * at.forcing.days / (tray.softened[m] + half[m] * at.forcing.area));
+            // demand/(H + K·A) is taken at the middle of the step, by a first guess of half of what is eaten: second order, still positive.
+            const double saturation = half[m] * at.forcing.area;
+            const double guess = lossFactor(demand * at.forcing.days / (tray.softened[m] + saturation));
+            const double middle = tray.softened[m] * (1.0 - 0.5 * guess);
+            const double eaten = tray.softened[m] * lossFactor(demand * at.forcing.days / (middle + saturation));
             const double assimilated = eaten * assimilation[m];
             const double carbonShare = greatest(tray.carbon[m] - classCarbon[m], 0.0) / (tray.softened[m] + tray.castings[m] + nothing);
             const double carbon = least(tray.carbon[m], assimilated * carbonShare);

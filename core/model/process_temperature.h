@@ -9,8 +9,8 @@ namespace {
 /// The bed follows its surroundings and its own heat with a time constant of 0.5 d:
 ///     T → temp + season + u + q − q̄     (no air reading)     T → T_air + q + u     (air known)
 ///     q = (17e6 · respired − 2.45e6 · evaporated)/86400/UA,  UA = 2.4·(2A + 4·√A·h·trays in use) W/K
-/// q̄ is the running mean of q over 30 d. Heat of respiration 17 MJ/kg DM, of evaporation 2.45 MJ/kg (FAO-56).
-inline void relaxTemperature(StepContext& at)
+/// with the rates of the step that touches this moment. q̄ is the running mean of q over 30 d. Heat of respiration 17 MJ/kg DM, of evaporation 2.45 MJ/kg (FAO-56).
+inline void relaxTemperature(StepContext& at, const Members& respiredRate)
 {
     StackBlock& stack = at.stack;
     const StepForcing& forcing = at.forcing;
@@ -18,7 +18,7 @@ inline void relaxTemperature(StepContext& at)
     const double follow = 1.0 - exponential(-forcing.days / 0.5);
     const double remember = 1.0 - exponential(-forcing.days / 30.0);
     TIERLOAM_EACH_MEMBER(m) {
-        const double q = (17e6 * stack.respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) / 86400.0 / conductance;
+        const double q = (17e6 * respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) / 86400.0 / conductance;
         stack.warmth[m] = q;
         stack.meanWarmth[m] += (q - stack.meanWarmth[m]) * remember;
         const double base = forcing.airKnown ? forcing.airTemperature : forcing.usualTemperature - stack.meanWarmth[m];

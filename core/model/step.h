@@ -8,7 +8,8 @@ namespace tierloam::model {
 /// water and salts. Trays are given from slot 1 up. Closes the dry-matter ledger to rounding.
 ///
 /// The order within a step is a Lie splitting of processes that are each second order and positive; a forward and a backward
-/// step make a symmetric composition, so that a day of two steps is second order in its length.
+/// step make a symmetric composition, so that a day of two steps is second order in its length. One thing lags: the bed's own heat
+/// is that of the step that has just passed, a small term of first order.
 using Step = void (*)(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
                       const MassClassTable& classes, const StepForcing& forcing);
 

@@ -34,7 +34,6 @@ struct StepContext {
     Members laying;        ///< g(T)/g(25) of laying
     Members biomass;       ///< kg LW
     Members appetite;      ///< Σ n (m/1 g)^(2/3)
-    Members unmet;         ///< share of maintenance that the reserve did not meet
 };
 
 }

@@ -18,10 +18,10 @@ namespace {
 inline void step(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
                  const MassClassTable& classes, const StepForcing& forcing)
 {
-    StepContext at{stack, trays, shapes, trayCount, parameters, classes, forcing, {}, {}, {}, {}, {}, {}, {}, {}};
+    StepContext at{stack, trays, shapes, trayCount, parameters, classes, forcing, {}, {}, {}, {}, {}, {}, {}};
     TIERLOAM_EACH_MEMBER(m) at.respired[m] = 0.0;
     if (!forcing.backward) {
-        relaxTemperature(at);
+        relaxTemperature(at, stack.respiredRate);
         temperatureFactors(at);
         colonySums(at);
         for (int t = 0; t < trayCount; ++t) soften(at, t);
@@ -44,12 +44,12 @@ inline void step(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, i
         colonySums(at);
         ingest(at);
         for (int t = 0; t < trayCount; ++t) soften(at, t);
-        relaxTemperature(at);
     }
     TIERLOAM_EACH_MEMBER(m) {
         stack.respired[m] += at.respired[m];
         stack.respiredRate[m] = at.respired[m] / forcing.days;
     }
+    if (forcing.backward) relaxTemperature(at, stack.respiredRate);
 }
 
 }
