@@ -35,13 +35,15 @@ std::optional<Action> actionThatMovesTrays(const Row& row)
 }
 
 /// nullopt when the cell cannot be read; an empty cell is an empty optional inside.
-std::optional<std::optional<int>> slotOf(const Row& row)
+/// False when the cell is no slot; an empty one is none, which is fine.
+bool readSlot(const Row& row, std::optional<int>& slot)
 {
     const std::string& text = row[Column::slot];
-    if (text.empty()) return std::optional<int>{};
+    if (text.empty()) return true;
     const auto number = parseNumber(text);
-    if (!number || *number < 1 || *number > 1000 || *number != static_cast<int>(*number)) return std::nullopt;
-    return std::optional{static_cast<int>(*number)};
+    if (!number || *number < 1 || *number > 1000 || *number != static_cast<int>(*number)) return false;
+    slot = static_cast<int>(*number);
+    return true;
 }
 
 }
@@ -50,12 +52,10 @@ std::optional<Entry> outlineOf(const Row& row)
 {
     auto action = actionThatMovesTrays(row);
     const auto date = parseDayAndTime(row[Column::date]);
-    const auto slot = slotOf(row);
-    if (!action || !date || !slot) return std::nullopt;
     Entry entry;
+    if (!action || !date || !readSlot(row, entry.slot)) return std::nullopt;
     entry.date = *date;
     entry.stack = row[Column::stack];
-    entry.slot = *slot;
     entry.action = std::move(*action);
     return entry;
 }
