@@ -34,7 +34,6 @@ std::optional<Action> actionThatMovesTrays(const Row& row)
     return std::nullopt;
 }
 
-/// nullopt when the cell cannot be read; an empty cell is an empty optional inside.
 /// False when the cell is no slot; an empty one is none, which is fine.
 bool readSlot(const Row& row, std::optional<int>& slot)
 {

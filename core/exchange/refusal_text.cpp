@@ -161,7 +161,7 @@ QString allowedText(const journal::Refusal& refusal, const journal::Entries& ent
 {
     const QString stack = shown(refusal.stack);
     const bool noTray = refusal.slotsThere == 0;
-    const QString range = ExchangeText::tr("1 to %1").arg(refusal.slotsThere);
+    const QString range = refusal.slotsThere == 1 ? QStringLiteral("1") : ExchangeText::tr("1 to %1").arg(refusal.slotsThere);
     switch (refusal.reason) {
     case RefusalReason::stackUnknown: {
         const QString known = knownStacks(entries);
