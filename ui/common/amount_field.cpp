@@ -11,7 +11,7 @@ namespace tierloam::ui {
 
 namespace {
 
-constexpr double greatestKg = 1000.0, greatestLitres = 2000.0; // the journal's bounds
+constexpr double greatestKg = 1000.0, greatestLitres = 2000.0, greatestCount = 1e6; // the journal's bounds
 
 /// As typed by people: without regard to case, and "l" and "fl" beside the journal's names.
 std::optional<Unit> unitTyped(const QString& text, const std::vector<Unit>& among)
@@ -92,6 +92,7 @@ Typed<Amount> AmountField::amount() const
     if (*read.value < 0) return {std::nullopt, tr("An amount cannot be below zero.")};
     if (*read.value == 0 && !zeroAllowed_) return {std::nullopt, tr("The amount must be more than zero.")};
     if (chosen == Unit::count && *read.value != std::floor(*read.value)) return {std::nullopt, tr("A count is a whole number.")};
+    if (chosen == Unit::count && *read.value > greatestCount) return {std::nullopt, tr("At most %1.").arg(typedText(greatestCount))};
     if (const auto mass = amount.mass(); mass && mass->base() > greatestKg) {
         return {std::nullopt, tr("At most %1 in one entry.").arg(amountText({greatestKg, Unit::kg}))};
     }

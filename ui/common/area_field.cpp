@@ -12,7 +12,7 @@ namespace tierloam::ui {
 
 namespace {
 
-constexpr double least = 0.01, most = 4.0;                   // m²: a cup-sized tray to a bed that no one lifts
+constexpr double least = 0.01, most = 10.0;                  // m²: a cup-sized tray; the journal's bound
 constexpr double squareMetresPerSquareFoot = 0.09290304;
 enum Way { centimetreSides, inchSides, squareMetre, squareFoot };
 

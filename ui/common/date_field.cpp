@@ -119,6 +119,15 @@ void DateField::setMoment(const DayAndTime& moment)
     showDistance();
 }
 
+void DateField::clearMoment()
+{
+    changed_ = true;
+    edit_->clear();
+    time_->clear();
+    showTime(false);
+    showDistance();
+}
+
 Typed<DayAndTime> DateField::moment() const
 {
     const Typed<Day> day = typedDay(edit_->text(), today_);

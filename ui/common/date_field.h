@@ -20,6 +20,8 @@ public:
     /// Moves "today"; the field follows while it was not changed.
     void setToday(Day today);
     void setMoment(const DayAndTime& moment);
+    /// Empties it, where a date may be left out.
+    void clearMoment();
     Typed<DayAndTime> moment() const;
     bool isEmpty() const override;
 

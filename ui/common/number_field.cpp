@@ -112,8 +112,8 @@ QString NumberField::shown(double base) const
     return typedText(std::round((base - chosen.offset) / chosen.perUnit * 1e3) / 1e3);
 }
 
-ShareField::ShareField(QWidget* parent, double leastPercent)
-    : NumberField{{{QStringLiteral("%"), 1.0, 0.0}}, {leastPercent, 100.0}, parent}
+ShareField::ShareField(double leastPercent, double mostPercent, QWidget* parent)
+    : NumberField{{{QStringLiteral("%"), 1.0, 0.0}}, {leastPercent, mostPercent}, parent}
 {
 }
 

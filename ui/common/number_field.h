@@ -51,12 +51,12 @@ private:
     FieldCombo* list_ = nullptr;
 };
 
-/// A share in percent, 0 to 100.
+/// A share in percent, 0 to 100 or within narrower bounds.
 class ShareField : public NumberField {
     Q_OBJECT
 
 public:
-    explicit ShareField(QWidget* parent = nullptr, double leastPercent = 0.0);
+    explicit ShareField(double leastPercent = 0.0, double mostPercent = 100.0, QWidget* parent = nullptr);
     void setShare(const std::optional<Share>& share);
     std::optional<Share> share() const; ///< nullopt when empty or at fault
 };
@@ -101,7 +101,7 @@ public:
     std::optional<Volume> volume() const;
 };
 
-/// A mass in kg, for details that the journal keeps in kilograms: typed in any unit of mass.
+/// A mass in kg, above 0, for details that the journal keeps in kilograms: typed in any unit of mass.
 class MassField : public NumberField {
     Q_OBJECT
 

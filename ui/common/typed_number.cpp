@@ -2,19 +2,9 @@
 
 #include "core/quantity/number_text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 
 namespace tierloam::ui {
-
-namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("tierloam::ui::Field", text);
-}
-
-}
 
 Typed<double> typedNumber(const QString& text)
 {
@@ -28,12 +18,12 @@ Typed<double> typedNumber(const QString& text)
         if (c.isSpace() || c == QLatin1Char('\'') || c == QChar{0x2019}) grouped = true;
         else if (!(c.isDigit() || c == QLatin1Char('.') || c == QLatin1Char('-'))) numeric = false;
     }
-    if (!numeric) return {std::nullopt, tr("«%1» is not a number.").arg(text.trimmed())};
-    if (grouped) return {std::nullopt, tr("«%1» could be read in two ways: write it without a thousands mark.").arg(text.trimmed())};
+    if (!numeric) return {std::nullopt, Field::tr("«%1» is not a number.").arg(text.trimmed())};
+    if (grouped) return {std::nullopt, Field::tr("«%1» could be read in two ways: write it without a thousands mark.").arg(text.trimmed())};
     if (plain.startsWith(QLatin1Char('.'))) plain.prepend(QLatin1Char('0'));
     if (plain.endsWith(QLatin1Char('.'))) plain.chop(1);
     const std::optional<double> value = parseNumber(plain.toStdString());
-    if (!value) return {std::nullopt, tr("«%1» is not a number.").arg(text.trimmed())};
+    if (!value) return {std::nullopt, Field::tr("«%1» is not a number.").arg(text.trimmed())};
     return {value, {}};
 }
 

@@ -46,7 +46,7 @@ Q_SIGNALS:
     void finished();
 
 protected:
-    void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     class Private;

@@ -30,9 +30,6 @@ Q_SIGNALS:
     void started(const QString& stack);
     void finished();
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
 private:
     class Private;
     std::unique_ptr<Private> d_;

@@ -1,0 +1,161 @@
+#include "ui/forms/cautions.h"
+
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+
+namespace tierloam::forms {
+
+namespace {
+
+struct Cautions {
+    Q_DECLARE_TR_FUNCTIONS(Cautions)
+};
+
+Caution leachate()
+{
+    return {CautionTopic::leachate,
+            Cautions::tr("Leachate: not on leaves that are eaten raw, and never to drink. Wash your hands afterwards."),
+            QStringLiteral("UC Master Gardeners of Napa County; NC State Extension (Sherman)")};
+}
+
+Caution wormsInSump()
+{
+    return {CautionTopic::wormsInSump, Cautions::tr("Worms in the sump are normal: put them back into the top tray."),
+            QStringLiteral("common practice, no source"), true};
+}
+
+QString trayName(int tray)
+{
+    return tray > 0 ? Cautions::tr("Tray %1").arg(tray) : Cautions::tr("The tray");
+}
+
+Caution lifting(const CautionFacts& facts)
+{
+    const QString how = Cautions::tr("Lift with care: close to the body, knees bent, no twist; empty part of it first or lift it with someone if it is too heavy for you.");
+    QString text;
+    if (facts.weight) {
+        // One helper for every range of the program: the same digits as on the shelf.
+        const reckoning::Band kg{facts.weight->low, facts.weight->middle, facts.weight->high};
+        text = Cautions::tr("%1 weighs about %2.").arg(trayName(facts.tray), ui::massBand(kg)) + QLatin1Char(' ') + how;
+    } else {
+        text = Cautions::tr("A full tray is heavy.") + QLatin1Char(' ') + how;
+    }
+    return {CautionTopic::lifting, text, QStringLiteral("Waters et al. 1993 (NIOSH lifting equation); the tray's weight: this program's estimate")};
+}
+
+Caution dustAndMould()
+{
+    return {CautionTopic::dustAndMould,
+            Cautions::tr("Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it."),
+            QStringLiteral("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella)")};
+}
+
+Caution wormsInBottomTray()
+{
+    return {CautionTopic::wormsInBottomTray, Cautions::tr("Worms left in the bottom tray are normal: they go down in the light."),
+            QStringLiteral("common practice, no source"), true};
+}
+
+Caution cocoonsLeave()
+{
+    return {CautionTopic::cocoonsLeave,
+            Cautions::tr("Cocoons and some young worms leave with the castings; castings without any worm cannot be promised."),
+            QStringLiteral("common practice, no source"), true};
+}
+
+Caution manure()
+{
+    return {CautionTopic::manure,
+            Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste."),
+            QStringLiteral("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory")};
+}
+
+Caution heater()
+{
+    return {CautionTopic::heater,
+            Cautions::tr("Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first."),
+            QStringLiteral("common practice, no source; local code rules")};
+}
+
+Caution doubtful(const materials::Material& material)
+{
+    const QString name = QString::fromStdString(material.name);
+    if (material.welcome == materials::Welcome::no) {
+        return {CautionTopic::doubtfulMaterial,
+                Cautions::tr("«%1» is best left out: it draws pests, smells or harms the worms. It is recorded all the same.").arg(name),
+                QStringLiteral("New York City Sanitation; Oregon Metro; Virginia Master Gardeners")};
+    }
+    return {CautionTopic::doubtfulMaterial, Cautions::tr("«%1» only a little at a time: much of it at once sours or heats the bed.").arg(name),
+            QStringLiteral("common practice, no source; welcome as in the table of materials")};
+}
+
+Caution release()
+{
+    return {CautionTopic::giving,
+            Cautions::tr("Give worms to other bins only. Never release them into woods, fields or water; keep to local rules on species."),
+            QStringLiteral("Minnesota Department of Natural Resources")};
+}
+
+Caution remedy()
+{
+    return {CautionTopic::remedy,
+            Cautions::tr("No pesticide or ant bait near worms or food. Against a sour bed calcium carbonate only, never slaked lime."),
+            QStringLiteral("memory")};
+}
+
+bool isLift(FormKind kind)
+{
+    return kind == FormKind::rotate || kind == FormKind::harvest || kind == FormKind::trayWeight;
+}
+
+bool isPestOrSour(const QString& word)
+{
+    static const QStringList words{QStringLiteral("flies"), QStringLiteral("mites"), QStringLiteral("ants"), QStringLiteral("sour bed"), QStringLiteral("smell")};
+    return words.contains(word, Qt::CaseInsensitive);
+}
+
+}
+
+bool isManure(const materials::Material& material)
+{
+    return QString::fromStdString(material.name).contains(QStringLiteral("manure"), Qt::CaseInsensitive);
+}
+
+QList<Caution> cautionsFor(const CautionFacts& facts)
+{
+    QList<Caution> list;
+    const FormKind kind = facts.kind;
+    if (kind == FormKind::drain || kind == FormKind::flush) list.append({leachate(), wormsInSump()});
+    if (isLift(kind)) list.append({lifting(facts), dustAndMould()});
+    if (kind == FormKind::loosen) list.append(dustAndMould());
+    if (kind == FormKind::rotate || kind == FormKind::trayWeight || kind == FormKind::harvest) list.append(wormsInBottomTray());
+    if (kind == FormKind::rotate || kind == FormKind::harvest) list.append(cocoonsLeave());
+    if (kind == FormKind::remove || kind == FormKind::retire) list.append(release());
+    if (kind == FormKind::event && isPestOrSour(facts.eventWord)) list.append(remedy());
+    if (facts.material && isManure(*facts.material)) list.append(manure());
+    if (facts.material && facts.firstOfMaterial && facts.material->welcome != materials::Welcome::yes) list.append(doubtful(*facts.material));
+    if (facts.cold) list.append(heater());
+    return list;
+}
+
+QList<Caution> firstRunCautions()
+{
+    return {
+        {CautionTopic::giving,
+         Cautions::tr("Never release composting worms into woods, fields or water. Keep to local rules on species, on waste and on selling worms or castings."),
+         QStringLiteral("Minnesota Department of Natural Resources")},
+        {CautionTopic::heater,
+         Cautions::tr("Local codes and licensed practice come first: for electrical heat, for what may be composted where you live, and for what you may give away or sell."),
+         QStringLiteral("common practice, no source; local code rules")},
+        {CautionTopic::dustAndMould,
+         Cautions::tr("Wash your hands after each work, keep tools out of the kitchen sink, cover cuts. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it."),
+         QStringLiteral("CDC; National Aspergillosis Centre UK; Queensland WorkSafe; tetanus and pregnancy: memory")},
+        {CautionTopic::doubtfulMaterial,
+         Cautions::tr("Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out."),
+         QStringLiteral("New York City Sanitation; Oregon Metro; Virginia Master Gardeners; Dubey et al. 2011 (cat and dog waste)")},
+        leachate(),
+    };
+}
+
+}

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "core/materials/table.h"
+#include "ui/forms/form_kind.h"
+
+#include <QList>
+#include <QString>
+
+#include <optional>
+
+namespace tierloam::forms {
+
+/// What a caution is about; each is told at most once in a form.
+enum class CautionTopic {
+    leachate, wormsInSump, lifting, dustAndMould, wormsInBottomTray, cocoonsLeave, manure, heater, doubtfulMaterial, giving, remedy
+};
+
+struct Caution {
+    CautionTopic topic{};
+    QString text;        ///< translated; one or two sentences
+    QString source;      ///< where it rests; not translated, "memory" and "common practice, no source" said as such
+    bool normal = false; ///< says what is normal rather than what to beware of
+};
+
+/// What the cautions of a form depend on.
+struct CautionFacts {
+    FormKind kind{};
+    /// Estimated weight in kg of the tray to be lifted, contents and tray: the 90 % range and its middle.
+    struct Weight { double low, middle, high; };
+    std::optional<Weight> weight;
+    int tray = 0;                                     ///< its number; 0 unknown
+    const materials::Material* material = nullptr;    ///< fed or bedded
+    bool firstOfMaterial = false;                     ///< the household never recorded it before: a doubt is told once
+    bool cold = false;                                ///< cold is what the form is about
+    QString eventWord;                                ///< as written into the journal: "mites", …
+};
+
+/// What to say at the work itself, most pressing first.
+QList<Caution> cautionsFor(const CautionFacts& facts);
+
+/// What to know before the first worms are bought, for the first-run page.
+QList<Caution> firstRunCautions();
+
+/// Manure by its name, own materials included.
+bool isManure(const materials::Material& material);
+
+}

@@ -1,0 +1,142 @@
+#include "ui/forms/entry_editor.h"
+
+#include "ui/common/panels.h"
+#include "ui/forms/entry_sheet.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QShowEvent>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::forms {
+
+class EntryEditor::Private {
+public:
+    explicit Private(household::Household& door) : household{door} {}
+
+    household::Household& household;
+    journal::Entry before;
+    EntrySheet* sheet = nullptr;         ///< nullptr when the entry was not there
+    QPushButton* takeOut = nullptr;
+    std::optional<household::Ticket> ticket;
+
+    QString label() const
+    {
+        const QString deed = formDeed(sheet->kind());
+        return before.stack.empty() ? deed : EntryEditor::tr("%1: %2").arg(QString::fromStdString(before.stack), deed);
+    }
+};
+
+EntryEditor::EntryEditor(household::Household& household, journal::EntryId entry, QWidget* parent)
+    : QWidget{parent}, d_{std::make_unique<Private>(household)}
+{
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    const auto view = household.journal();
+    const auto found = std::find_if(view->entries.begin(), view->entries.end(), [entry](const journal::Entry& each) { return each.id == entry; });
+    if (found == view->entries.end()) {
+        column->addWidget(ui::makeLabel(tr("This entry is no longer in the journal."), ui::TextRole::body, this, true));
+        return;
+    }
+    d_->before = *found;
+    d_->sheet = new EntrySheet{household, d_->before, this};
+    column->addWidget(d_->sheet);
+    d_->sheet->setTitle(tr("Edit: %1").arg(d_->label()));
+    setAccessibleName(d_->sheet->title());
+    d_->sheet->setAcceptText(tr("Save"));
+    d_->takeOut = ui::makeButton(tr("Delete"), ui::Tone::brick, this);
+    d_->takeOut->setObjectName(QStringLiteral("delete"));
+    d_->takeOut->setToolTip(tr("Takes the entry out of the journal; undo brings it back"));
+    d_->sheet->addButton(d_->takeOut);
+    d_->sheet->settleTabOrder();
+    if (household.readOnly()) {
+        d_->sheet->setProblem(tr("This household was opened for reading only; nothing can be changed."));
+        d_->sheet->setAcceptEnabled(false);
+        d_->takeOut->setEnabled(false);
+    }
+    connect(d_->takeOut, &QPushButton::clicked, this, &EntryEditor::removeEntry);
+    connect(d_->sheet, &FormShell::accepted, this, &EntryEditor::save);
+    connect(d_->sheet, &FormShell::cancelled, this, &EntryEditor::cancel);
+    connect(&household, &household::Household::recorded, this, [this](household::Ticket ticket) {
+        if (d_->ticket != ticket) return;
+        d_->ticket.reset();
+        Q_EMIT finished();
+    });
+    connect(&household, &household::Household::failed, this, [this](household::Ticket ticket, const QString& why) {
+        if (d_->ticket != ticket) return;
+        d_->ticket.reset();
+        d_->sheet->setBusy({});
+        d_->takeOut->setEnabled(true);
+        d_->sheet->setProblem(tr("Nothing was changed; what you typed is still here. %1").arg(why));
+        d_->sheet->acceptButton()->setFocus();
+    });
+}
+
+EntryEditor::~EntryEditor() = default;
+
+journal::EntryId EntryEditor::entry() const
+{
+    return d_->before.id;
+}
+
+bool EntryEditor::touched() const
+{
+    return d_->sheet && d_->sheet->touched();
+}
+
+int EntryEditor::heightForWidth(int width) const
+{
+    return layout()->heightForWidth(width);
+}
+
+void EntryEditor::save()
+{
+    if (!d_->sheet || d_->ticket || d_->household.readOnly() || !d_->sheet->check()) return;
+    const journal::Edit edit = d_->sheet->edit();
+    if (edit.replaced.front() == d_->before) {
+        Q_EMIT finished(); // nothing changed: nothing to write or to undo
+        return;
+    }
+    if (const QString refusal = d_->household.refusalOf(edit); !refusal.isEmpty()) {
+        d_->sheet->setEffect({});
+        d_->sheet->setProblem(tr("This cannot be saved. %1").arg(refusal));
+        return;
+    }
+    d_->sheet->setProblem({});
+    d_->sheet->setBusy(tr("Saving…"));
+    d_->takeOut->setEnabled(false);
+    d_->ticket = d_->household.edit(edit.replaced.front(), tr("edit of %1").arg(d_->label()));
+}
+
+void EntryEditor::cancel()
+{
+    if (d_->ticket) return;
+    Q_EMIT finished();
+}
+
+void EntryEditor::removeEntry()
+{
+    if (!d_->sheet || d_->ticket || d_->household.readOnly()) return;
+    journal::Edit edit;
+    edit.deleted.push_back(d_->before.id);
+    if (const QString refusal = d_->household.refusalOf(edit); !refusal.isEmpty()) {
+        d_->sheet->setProblem(tr("This entry cannot be taken out. %1").arg(refusal));
+        return;
+    }
+    d_->sheet->setBusy(tr("Deleting…"));
+    d_->takeOut->setEnabled(false);
+    d_->ticket = d_->household.remove({d_->before.id}, tr("deletion of %1").arg(d_->label()));
+}
+
+void EntryEditor::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (d_->sheet && !event->spontaneous()) d_->sheet->focusFirst();
+}
+
+}

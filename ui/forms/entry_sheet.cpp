@@ -1,0 +1,306 @@
+#include "ui/forms/entry_sheet.h"
+
+#include "core/exchange/refusal_text.h"
+#include "ui/common/choice_field.h"
+#include "ui/common/date_field.h"
+#include "ui/common/dates.h"
+#include "ui/common/field_edit.h"
+#include "ui/common/formats.h"
+#include "ui/forms/tray_words.h"
+
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::forms {
+
+namespace {
+
+/// What an empty slot stands for, for the kinds that take one.
+enum class SlotMeans { nothing, fedTray, wholeStack, topTray, dryingTray };
+
+SlotMeans meaningOfEmptySlot(FormKind kind)
+{
+    switch (kind) {
+    case FormKind::feed:
+    case FormKind::cover:
+    case FormKind::water:
+    case FormKind::stock:
+    case FormKind::check: return SlotMeans::fedTray;
+    case FormKind::reading:
+    case FormKind::weigh:
+    case FormKind::count:
+    case FormKind::remove: return SlotMeans::wholeStack;
+    case FormKind::trayWeight: return SlotMeans::topTray;
+    case FormKind::harvest: return SlotMeans::dryingTray;
+    case FormKind::bedding: return SlotMeans::fedTray; // never left empty: that would put a tray on top
+    default: return SlotMeans::nothing;
+    }
+}
+
+/// The entry itself in the journal after the edit: by id, or the last of its day that is new.
+std::optional<std::size_t> indexOf(const journal::Entries& after, const journal::Entry& entry)
+{
+    for (std::size_t i = after.size(); i-- > 0;) {
+        if (entry.id != journal::EntryId::none ? after[i].id == entry.id
+                                               : after[i].id == journal::EntryId::none && after[i].action == entry.action && after[i].date == entry.date) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+const journal::Step* stepOf(const journal::StackHistory& history, std::size_t index)
+{
+    for (const journal::Step& step : history.steps) {
+        if (step.entry == index && !step.incoming) return &step;
+    }
+    return nullptr;
+}
+
+constexpr int pauseMs = 120; // looking ahead replays the journal: once per pause in the typing is enough
+
+}
+
+EntrySheet::EntrySheet(household::Household& household, FormKind kind, const std::string& stack, std::optional<int> slot, QWidget* parent)
+    : FormShell{parent}, household_{household}, kind_{kind}, clickedSlot_{slot}, context_{FormContext::of(household, stack)}
+{
+    build();
+}
+
+EntrySheet::EntrySheet(household::Household& household, const journal::Entry& entry, QWidget* parent)
+    : FormShell{parent}, household_{household}, kind_{kindOf(entry)}, edited_{entry}, clickedSlot_{entry.slot},
+      context_{FormContext::of(household, entry.stack)}
+{
+    build();
+}
+
+EntrySheet::~EntrySheet() = default;
+
+bool EntrySheet::hasSlot() const
+{
+    return meaningOfEmptySlot(kind_) != SlotMeans::nothing || (edited_ && edited_->slot);
+}
+
+void EntrySheet::build()
+{
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout{content};
+    column->setContentsMargins(0, 0, 2, 0);
+    grid_ = new FieldGrid{content};
+    column->addWidget(grid_);
+    column->addStretch(1);
+    body_ = makeBody(kind_, *grid_, context_);
+    if (kind_ == FormKind::note) { // the note is what the form is for
+        note_ = grid_->add(tr("Note"), new ui::TextField);
+        note_->setRequired(tr("What is there to note?"));
+    }
+    if (hasSlot()) slot_ = grid_->add(tr("Tray"), new ui::ChoiceField);
+    date_ = grid_->add(tr("Date"), new ui::DateField{context_.today});
+    date_->setRequired(tr("On which day?"));
+    if (!note_) note_ = grid_->add(tr("Note"), new ui::TextField);
+    if (edited_) {
+        body_->fill(edited_->action);
+        body_->forEditing();
+        date_->setMoment(edited_->date);
+        note_->setText(QString::fromStdString(edited_->note));
+    }
+    setContent(content);
+    setTitle(formName(kind_));
+    refreshTrays();
+    refreshCautions();
+    settleTabOrder();
+    ahead_.setSingleShot(true);
+    connect(&ahead_, &QTimer::timeout, this, &EntrySheet::lookAhead);
+    connect(grid_, &FieldGrid::edited, this, &EntrySheet::noteEdited);
+    if (slot_) connect(slot_, &ui::Field::edited, this, [this] { body_->follow(context_.standing(day()), slot()); });
+    connect(date_, &ui::Field::edited, this, &EntrySheet::refreshTrays);
+    // Another entry, a foreign write or new estimates: what is said ahead must hold for the journal as it is.
+    connect(&household_, &household::Household::changed, this, [this] {
+        context_ = FormContext::of(household_, context_.stack);
+        refreshTrays();
+        ahead_.start(0);
+    });
+    connect(&household_, &household::Household::reckoned, this, [this] {
+        context_.reckoning = household_.reckoning();
+        body_->follow(context_.standing(day()), slot());
+        refreshCautions();
+        ahead_.start(0);
+    });
+    lookAhead();
+}
+
+std::optional<int> EntrySheet::slot() const
+{
+    if (!slot_) return kind_ == FormKind::rotate || kind_ == FormKind::loosen ? std::nullopt : edited_ ? edited_->slot : std::nullopt;
+    const QVariant chosen = slot_->value();
+    return chosen.isValid() ? std::optional{chosen.toInt()} : std::nullopt;
+}
+
+Day EntrySheet::day() const
+{
+    const auto moment = date_->moment().value;
+    return moment ? moment->day : context_.today;
+}
+
+void EntrySheet::setDay(Day day)
+{
+    if (day != context_.today) date_->setMoment({day, std::nullopt});
+    refreshTrays();
+    lookAhead();
+}
+
+/// The trays as they stood on the day of the entry; what was chosen stays chosen, also when it is not there on that day.
+void EntrySheet::refreshTrays()
+{
+    const journal::Standing* standing = context_.standing(day());
+    if (slot_) {
+        const std::optional<int> chosen = slot_->list()->count() ? slot() : clickedSlot_;
+        slot_->clearChoices();
+        const SlotMeans empty = meaningOfEmptySlot(kind_);
+        const std::optional<int> fed = standing ? standing->feedSlot() : std::nullopt;
+        if (empty == SlotMeans::fedTray && kind_ != FormKind::bedding) slot_->addChoice(fed ? tr("the one being fed (slot %1)").arg(*fed) : tr("the one being fed"));
+        if (empty == SlotMeans::wholeStack || empty == SlotMeans::nothing) slot_->addChoice(tr("the whole stack"));
+        if (empty == SlotMeans::topTray) slot_->addChoice(tr("the top one"));
+        if (empty == SlotMeans::dryingTray && standing && standing->drying) slot_->addChoice(tr("the drying one (slot %1)").arg(standing->trays()));
+        for (int i = standing ? standing->trays() : 0; i >= 1; --i) {
+            const journal::Batch& batch = context_.history()->batch(standing->batchIn(i));
+            slot_->addChoice(tr("slot %1: tray %2, %3").arg(i).arg(batch.tray).arg(ui::daysLong(daysBetween(batch.bedded, day()))), i);
+        }
+        if (chosen && !(standing && standing->has(*chosen))) slot_->addChoice(tr("slot %1, which is not there that day").arg(*chosen), *chosen);
+        if (chosen) slot_->setValue(*chosen);
+        else if (kind_ == FormKind::bedding && fed) slot_->setValue(*fed);
+        else slot_->list()->setCurrentIndex(0);
+        // A whole harvest of a tray that was never dried must say which: the bottom one is the one that is meant.
+        if (kind_ == FormKind::harvest && !chosen && standing && !standing->drying) slot_->setValue(1);
+    }
+    body_->follow(standing, slot());
+}
+
+void EntrySheet::refreshCautions()
+{
+    CautionFacts facts;
+    facts.kind = kind_;
+    facts.material = body_->material();
+    facts.firstOfMaterial = facts.material && !edited_ && context_.neverUsed(facts.material->name);
+    facts.cold = body_->isAboutCold();
+    facts.eventWord = body_->eventWord();
+    const journal::Standing* standing = context_.standing(day());
+    std::optional<int> lifted = slot();
+    if (kind_ == FormKind::rotate) lifted = 1;
+    else if (!lifted && standing) lifted = kind_ == FormKind::harvest ? standing->dryingSlot() : std::optional{standing->trays()};
+    // The estimate is of the trays as they stand now; a past day's tray may have been another.
+    if (lifted && standing && standing->has(*lifted)) {
+        const int batch = standing->batchIn(*lifted);
+        facts.tray = context_.history()->batch(batch).tray;
+        if (const reckoning::TrayEstimate* tray = context_.tray(*lifted); tray && tray->batch == batch) {
+            facts.weight = CautionFacts::Weight{tray->weightKg.p05, tray->weightKg.p50, tray->weightKg.p95};
+        }
+    }
+    setCautions(cautionsFor(facts));
+}
+
+void EntrySheet::noteEdited()
+{
+    touched_ = true;
+    if (!problem().isEmpty()) setProblem(body_->wholeProblem());
+    refreshCautions();
+    ahead_.start(pauseMs);
+}
+
+bool EntrySheet::check()
+{
+    if (!grid_->check()) {
+        setProblem({});
+        return false;
+    }
+    const QString whole = body_->wholeProblem();
+    setProblem(whole);
+    if (!whole.isEmpty()) grid_->focusFirst();
+    return whole.isEmpty();
+}
+
+journal::Entry EntrySheet::entryWith(const journal::Action& action) const
+{
+    journal::Entry entry;
+    if (edited_) entry = *edited_;
+    else entry.stack = context_.stack;
+    const DayAndTime moment = date_->moment().value.value_or(DayAndTime{context_.today, std::nullopt});
+    if (edited_ && moment.day != edited_->date.day) entry.positionInDay = 0; // appended to its new day
+    entry.date = moment;
+    entry.slot = slot();
+    entry.note = note_->text().toStdString();
+    entry.action = action;
+    return entry;
+}
+
+journal::Edit EntrySheet::edit() const
+{
+    journal::Edit edit;
+    const journal::Entry entry = entryWith(body_->action());
+    if (edited_) {
+        edit.replaced.push_back(entry);
+        return edit;
+    }
+    edit.added.push_back(entry);
+    if (const auto companion = body_->companion()) {
+        journal::Entry second = entryWith(*companion);
+        second.note.clear();
+        edit.added.push_back(second);
+    }
+    return edit;
+}
+
+void EntrySheet::lookAhead()
+{
+    ahead_.stop();
+    if (isBusy()) return; // the journal holds what is being written already
+    for (const ui::Field* field : grid_->fields()) {
+        if (!field->isHidden() && !field->problem().isEmpty()) {
+            setEffect(standText()); // half typed: nothing can be said of it yet
+            return;
+        }
+    }
+    const journal::Edit ahead = edit();
+    const journal::EditEffect effect = journal::applyEdit(context_.journal->entries, ahead);
+    if (effect.refusal) {
+        setEffect(tr("Not possible so: %1").arg(household_.refusalOf(ahead)));
+        return;
+    }
+    setEffect(effectText(effect, ahead));
+}
+
+QString EntrySheet::effectText(const journal::EditEffect& effect, const journal::Edit& edit) const
+{
+    QStringList lines;
+    const journal::Entry& entry = edited_ ? edit.replaced.front() : edit.added.front();
+    if (const auto index = indexOf(effect.after, entry)) {
+        const journal::Replay after = journal::replay(effect.after);
+        const journal::StackHistory* history = after.stack(entry.stack);
+        const journal::Step* step = history ? stepOf(*history, *index) : nullptr;
+        if (step) lines.append(stepText(*history, *step, entry));
+    }
+    lines.append(standText());
+    lines.append(exchange::movedText(effect));
+    lines.removeAll(QString{});
+    return lines.join(QLatin1Char('\n'));
+}
+
+/// For the steps of a turn: how far the tray is, in numbers.
+QString EntrySheet::standText() const
+{
+    if (edited_ || (kind_ != FormKind::rotate && kind_ != FormKind::harvest)) return {};
+    const journal::Standing* standing = context_.standing(day());
+    if (!standing) return {};
+    const std::optional<int> meant = kind_ == FormKind::rotate ? std::optional{1} : slot() ? slot() : standing->dryingSlot();
+    const reckoning::TrayEstimate* tray = meant ? context_.tray(*meant) : nullptr;
+    if (!tray) return {};
+    return tr("It is ready with %1; feed-to-cast %2.").arg(ui::percentText(tray->readyProbability), ui::ratioBand(tray->feedToCast));
+}
+
+void EntrySheet::focusFirst()
+{
+    grid_->focusFirst();
+}
+
+}

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "ui/common/field.h"
+
+#include <QList>
+#include <QWidget>
+
+class QFormLayout;
+
+namespace tierloam::forms {
+
+/// The rows of a form: each a label and its field; narrow or with large letters the label goes above. Fields report their own faults.
+class FieldGrid : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FieldGrid(QWidget* parent = nullptr);
+
+    /// Takes the field; its label names it for people who do not see it. Returns it.
+    template <class F>
+    F* add(const QString& label, F* field)
+    {
+        addField(label, field);
+        return field;
+    }
+    /// A row of its own without a label: a check box, a sentence.
+    void addWide(QWidget* widget);
+    void setRowShown(QWidget* field, bool shown);
+    bool isRowShown(const QWidget* field) const;
+
+    /// Shows what is wrong beside each field; the first one at fault takes the focus. True when none is.
+    bool check();
+    void focusFirst();
+    QList<ui::Field*> fields() const { return fields_; }
+
+Q_SIGNALS:
+    void edited();
+
+private:
+    void addField(const QString& label, ui::Field* field);
+
+    QFormLayout* rows_ = nullptr;
+    QList<ui::Field*> fields_;
+};
+
+}

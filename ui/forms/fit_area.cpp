@@ -1,0 +1,58 @@
+#include "ui/forms/fit_area.h"
+
+#include <QEvent>
+#include <QLayout>
+#include <QScrollBar>
+
+#include <algorithm>
+
+namespace tierloam::forms {
+
+FitArea::FitArea(QWidget* parent) : QScrollArea{parent}
+{
+    setFrameShape(QFrame::NoFrame);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    viewport()->setAutoFillBackground(false); // it lies on the ground of its form
+    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+}
+
+int FitArea::heightForWidth(int width) const
+{
+    const QWidget* content = widget();
+    if (!content || !content->layout()) return QScrollArea::sizeHint().height();
+    return content->layout()->hasHeightForWidth() ? content->layout()->totalHeightForWidth(width) : content->sizeHint().height();
+}
+
+QSize FitArea::sizeHint() const
+{
+    if (!widget()) return QScrollArea::sizeHint();
+    const int width = std::max(widget()->sizeHint().width(), minimumSizeHint().width());
+    return {width, heightForWidth(width)};
+}
+
+QSize FitArea::minimumSizeHint() const
+{
+    if (!widget()) return QScrollArea::minimumSizeHint();
+    const QSize least = widget()->minimumSizeHint();
+    const int threeLines = 5 * fontMetrics().height();
+    return {least.width() + verticalScrollBar()->sizeHint().width(), std::min(least.height(), threeLines)};
+}
+
+bool FitArea::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == widget() && event->type() == QEvent::LayoutRequest) updateGeometry(); // a problem came or went
+    return QScrollArea::eventFilter(watched, event);
+}
+
+bool FitArea::focusNextPrevChild(bool next)
+{
+    const bool moved = QScrollArea::focusNextPrevChild(next);
+    if (QWidget* reached = focusWidget(); moved && reached && widget() && widget()->isAncestorOf(reached)) ensureWidgetVisible(reached, 0, fontMetrics().height());
+    return moved;
+}
+
+}

@@ -1,0 +1,202 @@
+#include "ui/forms/form_shell.h"
+
+#include "ui/common/panels.h"
+#include "ui/forms/fit_area.h"
+
+#include <QAbstractButton>
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace tierloam::forms {
+
+FormShell::FormShell(QWidget* parent) : QWidget{parent}
+{
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    title_ = ui::makeLabel({}, ui::TextRole::section, this, true);
+    line_ = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
+    line_->hide();
+    auto* card = new ui::Card{this, ui::Tone::amber};
+    card->setObjectName(QStringLiteral("cautions"));
+    card->hide();
+    cautionCard_ = card;
+    cautionColumn_ = card->column();
+    cautionColumn_->setSpacing(3);
+    area_ = new FitArea{this};
+    effect_ = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
+    effect_->setObjectName(QStringLiteral("effect"));
+    effect_->hide();
+    problem_ = ui::makeLabel({}, ui::TextRole::body, this, true);
+    problem_->setObjectName(QStringLiteral("formProblem"));
+    ui::setTone(problem_, ui::Tone::brick);
+    problem_->hide();
+    buttons_ = new QHBoxLayout;
+    buttons_->setSpacing(8);
+    buttons_->addStretch(1);
+    cancel_ = ui::makeButton(tr("Cancel"), ui::Tone::plain, this);
+    cancel_->setObjectName(QStringLiteral("cancel"));
+    accept_ = ui::makeButton({}, ui::Tone::moss, this);
+    accept_->setObjectName(QStringLiteral("accept"));
+    setAcceptText(tr("Record"));
+    buttons_->addWidget(cancel_);
+    buttons_->addWidget(accept_);
+    column->addWidget(title_);
+    column->addWidget(line_);
+    column->addWidget(card);
+    column->addWidget(area_, 1);
+    column->addWidget(effect_);
+    column->addWidget(problem_);
+    column->addLayout(buttons_);
+    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(accept_, &QPushButton::clicked, this, &FormShell::accepted);
+    connect(cancel_, &QPushButton::clicked, this, &FormShell::cancelled);
+}
+
+void FormShell::setTitle(const QString& title)
+{
+    title_->setText(title);
+    setAccessibleName(title);
+}
+
+QString FormShell::title() const
+{
+    return title_->text();
+}
+
+void FormShell::setLine(const QString& line)
+{
+    line_->setText(line);
+    line_->setHidden(line.isEmpty());
+}
+
+void FormShell::setContent(QWidget* content)
+{
+    area_->setWidget(content);
+}
+
+void FormShell::setCautions(const QList<Caution>& cautions)
+{
+    const auto texts = [](const QList<Caution>& list) {
+        QStringList words;
+        for (const Caution& each : list) words.append(each.text);
+        return words;
+    };
+    if (texts(cautions) == texts(cautions_)) return; // while someone types, nothing flickers
+    cautions_ = cautions;
+    while (QLayoutItem* item = cautionColumn_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    for (const Caution& each : cautions) {
+        // A word, not only the colour of the bar, tells a caution from what is normal.
+        const QString words = each.normal ? tr("Normal: %1").arg(each.text) : tr("Caution: %1").arg(each.text);
+        auto* label = ui::makeLabel(words, each.normal ? ui::TextRole::smallMuted : ui::TextRole::small, cautionCard_, true);
+        label->setToolTip(tr("Source: %1").arg(each.source));
+        cautionColumn_->addWidget(label);
+    }
+    cautionCard_->setHidden(cautions.isEmpty());
+    cautionCard_->setAccessibleName(tr("Cautions"));
+    cautionCard_->setAccessibleDescription(texts(cautions).join(QLatin1Char(' ')));
+    updateGeometry();
+}
+
+void FormShell::setEffect(const QString& words)
+{
+    effect_->setText(words);
+    effect_->setHidden(words.isEmpty());
+}
+
+QString FormShell::effect() const
+{
+    return effect_->text();
+}
+
+void FormShell::setProblem(const QString& words)
+{
+    problem_->setText(words);
+    problem_->setHidden(words.isEmpty());
+    accept_->setAccessibleDescription(words);
+}
+
+QString FormShell::problem() const
+{
+    return problem_->text();
+}
+
+void FormShell::setBusy(const QString& words)
+{
+    busy_ = !words.isEmpty();
+    area_->setDisabled(busy_);
+    cancel_->setDisabled(busy_);
+    accept_->setDisabled(busy_);
+    accept_->setText(busy_ ? words : acceptText_);
+}
+
+void FormShell::setAcceptText(const QString& text)
+{
+    acceptText_ = text;
+    accept_->setText(text);
+}
+
+void FormShell::setCancelText(const QString& text)
+{
+    cancel_->setText(text);
+}
+
+void FormShell::setAcceptEnabled(bool enabled)
+{
+    accept_->setEnabled(enabled);
+}
+
+void FormShell::addButton(QPushButton* button)
+{
+    buttons_->insertWidget(0, button);
+}
+
+void FormShell::settleTabOrder()
+{
+    QList<QWidget*> stops;
+    for (QWidget* widget : area_->findChildren<QWidget*>()) {
+        if ((widget->focusPolicy() & Qt::TabFocus) && !widget->focusProxy()) stops.append(widget);
+    }
+    for (qsizetype i = 0; i < buttons_->count(); ++i) {
+        if (QWidget* button = buttons_->itemAt(static_cast<int>(i))->widget(); button && button != accept_ && button != cancel_) stops.append(button);
+    }
+    stops.append({accept_, cancel_});
+    for (qsizetype i = 1; i < stops.size(); ++i) setTabOrder(stops[i - 1], stops[i]);
+}
+
+bool FormShell::isCautionsShown() const
+{
+    return !cautionCard_->isHidden();
+}
+
+int FormShell::heightForWidth(int width) const
+{
+    return layout()->heightForWidth(width);
+}
+
+void FormShell::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape) {
+        if (cancel_->isEnabled()) Q_EMIT cancelled();
+        return;
+    }
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        auto* button = qobject_cast<QAbstractButton*>(focusWidget());
+        const bool presses = button && button->isEnabled() && !qobject_cast<QCheckBox*>(button) && !(event->modifiers() & Qt::ControlModifier);
+        if (presses) button->click(); // Enter on Cancel cancels
+        else if (accept_->isEnabled()) Q_EMIT accepted();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+}

@@ -1,0 +1,78 @@
+#pragma once
+
+#include "ui/forms/cautions.h"
+
+#include <QWidget>
+
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace tierloam::forms {
+
+class FitArea;
+
+/// What all forms have around their fields: a title, the cautions of the work (always in sight, above what scrolls), the fields, what the
+/// entry will do, what stands against it, and the buttons. Enter and Ctrl+Enter accept, Esc gives up.
+/// Given less height than it wants, only the fields scroll.
+class FormShell : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FormShell(QWidget* parent = nullptr);
+
+    void setTitle(const QString& title);
+    QString title() const;
+    void setLine(const QString& line);
+    /// The widget that scrolls; the shell takes it. Once.
+    void setContent(QWidget* content);
+    void setCautions(const QList<Caution>& cautions);
+    QList<Caution> cautions() const { return cautions_; }
+    /// What it will do: which tray it falls to, what it moves. Quiet.
+    void setEffect(const QString& words);
+    QString effect() const;
+    /// What stands against it, in words.
+    void setProblem(const QString& words);
+    QString problem() const;
+    /// While a write is under way nothing can be typed and the words say so.
+    void setBusy(const QString& words);
+    bool isBusy() const { return busy_; }
+    void setAcceptText(const QString& text);
+    void setCancelText(const QString& text);
+    void setAcceptEnabled(bool enabled);
+    QPushButton* acceptButton() const { return accept_; }
+    QPushButton* cancelButton() const { return cancel_; }
+    /// A further button at the leading edge.
+    void addButton(QPushButton* button);
+    /// Buttons come last in the order of Tab; to be called when all fields are there.
+    void settleTabOrder();
+    bool isCautionsShown() const;
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+
+Q_SIGNALS:
+    void accepted();
+    void cancelled();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QLabel* title_ = nullptr;
+    QLabel* line_ = nullptr;
+    QWidget* cautionCard_ = nullptr;
+    QVBoxLayout* cautionColumn_ = nullptr;
+    FitArea* area_ = nullptr;
+    QLabel* effect_ = nullptr;
+    QLabel* problem_ = nullptr;
+    QHBoxLayout* buttons_ = nullptr;
+    QPushButton* accept_ = nullptr;
+    QPushButton* cancel_ = nullptr;
+    QList<Caution> cautions_;
+    QString acceptText_;
+    bool busy_ = false;
+};
+
+}

@@ -1,0 +1,71 @@
+#include "ui/common/choice_field.h"
+#include "ui/common/number_field.h"
+#include "ui/forms/body.h"
+
+#include <QCoreApplication>
+
+namespace tierloam::forms {
+
+namespace {
+
+class OwnMaterialBody final : public Body {
+    Q_DECLARE_TR_FUNCTIONS(OwnMaterialBody)
+
+public:
+    OwnMaterialBody(FieldGrid& grid, const FormContext& context) : Body{grid, context}
+    {
+        using journal::SofteningClass;
+        name_ = grid.add(tr("Name"), new ui::TextField);
+        name_->setRequired(tr("What is it called?"));
+        softens_ = grid.add(tr("Softens like"), new ui::ChoiceField);
+        softens_->addChoice(tr("not said"));
+        const auto add = [this](const QString& text, SofteningClass each) { softens_->addChoice(text, static_cast<int>(each)); };
+        add(tr("soft fruit and leaves"), SofteningClass::soft);
+        add(tr("mixed kitchen scraps"), SofteningClass::mix);
+        add(tr("grounds, grain and bread"), SofteningClass::coffee);
+        add(tr("paper"), SofteningClass::paper);
+        add(tr("cardboard, straw and leaves"), SofteningClass::cardboard);
+        add(tr("wood; it stays"), SofteningClass::wood);
+        add(tr("coir and peat; it stays"), SofteningClass::coir);
+        add(tr("shell and grit; it stays"), SofteningClass::mineral);
+        moisture_ = grid.add(tr("Moisture"), new ui::ShareField{0.0, 99.0});
+        nitrogen_ = grid.add(tr("Nitrogen"), new ui::NumberField{{{tr("% of dry matter"), 1.0, 0.0}}, {0.0, 50.0}});
+        ratio_ = grid.add(tr("C:N"), new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.1, 10000.0}});
+        bulk_ = grid.add(tr("Bulk, loose"), new ui::NumberField{{{QStringLiteral("kg/m³"), 1.0, 0.0}}, {1.0, 5000.0}});
+        water_ = grid.add(tr("Water it holds"), new ui::NumberField{{{tr("kg per kg dry"), 1.0, 0.0}}, {0.0, 50.0}});
+    }
+
+    void fill(const journal::Action& action) override
+    {
+        const auto& own = std::get<journal::OwnMaterial>(action);
+        name_->setText(QString::fromStdString(own.name));
+        softens_->choose(own.softening);
+        moisture_->setShare(own.moisture);
+        nitrogen_->setValue(own.nitrogenPercent);
+        ratio_->setValue(own.carbonToNitrogen);
+        bulk_->setValue(own.bulkKgPerM3);
+        water_->setValue(own.waterHeldKgPerKg);
+    }
+
+    journal::Action action() const override
+    {
+        return journal::OwnMaterial{name_->text().toStdString(), softens_->chosen<journal::SofteningClass>(), moisture_->share(),
+                                    nitrogen_->value().value,    ratio_->value().value,                       bulk_->value().value,
+                                    water_->value().value};
+    }
+
+private:
+    ui::TextField* name_ = nullptr;
+    ui::ChoiceField* softens_ = nullptr;
+    ui::ShareField* moisture_ = nullptr;
+    ui::NumberField* nitrogen_ = nullptr;
+    ui::NumberField* ratio_ = nullptr;
+    ui::NumberField* bulk_ = nullptr;
+    ui::NumberField* water_ = nullptr;
+};
+
+}
+
+std::unique_ptr<Body> makeOwnMaterial(FieldGrid& grid, const FormContext& context) { return std::make_unique<OwnMaterialBody>(grid, context); }
+
+}
