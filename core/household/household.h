@@ -1,21 +1,29 @@
 #pragma once
 
 #include "core/household/clock.h"
+#include "core/household/usual.h"
 #include "core/journal/edit.h"
 #include "core/journal/replay.h"
 #include "core/materials/table.h"
-#include "core/reckoning/reckoning.h"
+#include "core/reckoning/reckon.h"
 #include "core/store/household_file.h"
 
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
 
+#include <chrono>
+#include <functional>
 #include <memory>
+#include <stop_token>
+#include <string>
 #include <variant>
 #include <vector>
 
 namespace tierloam::household {
+
+/// How estimates are made; reckoning::reckon unless a test puts another in its place. Called in the reckoner's thread.
+using ReckonFunction = std::function<std::shared_ptr<const reckoning::Reckoning>(const journal::Entries&, const reckoning::Options&, std::stop_token)>;
 
 /// Names a verb that was asked for; recorded() or failed() comes with the same ticket.
 enum class Ticket : quint64 {};
@@ -30,19 +38,9 @@ struct Changes {
 /// The journal as the window holds it: a value, shared, never changed in place.
 struct JournalView {
     journal::Entries entries;            ///< in journal order, those pending included
-    std::vector<journal::EntryId> pending; ///< drawn as not yet durable
+    std::vector<journal::EntryId> pending; ///< drawn as not yet durable; a new entry has a negative id of its own until it is recorded
     journal::Replay replay;
     materials::Table materials;
-};
-
-/// The usual amounts of one stack: the median of the last five, nullopt when it was never done.
-struct Usual {
-    Amount feed{300.0, Unit::g};
-    std::string feedMaterial;            ///< of the last feeding; empty = kitchen mix
-    std::optional<Amount> coverWithFeed; ///< the usual cover, when covers usually come with feedings (default 30 g)
-    Amount water{0.5, Unit::L};
-    Amount drain{1.0, Unit::L};
-    bool feedKnown = false, waterKnown = false, drainKnown = false; ///< false: the default above
 };
 
 /// The one door to a household file. Lives in the window's thread; the writer and the reckoner are its own threads.
@@ -55,6 +53,9 @@ public:
         int members = 512;
         int threads = 2;
         bool createIfAbsent = false;
+        std::chrono::milliseconds busyTimeout{5000}; ///< how long another program's lock is waited for
+        std::chrono::milliseconds lookEvery{1000};   ///< for what other programs wrote, and for the next day
+        ReckonFunction reckon;                       ///< empty: reckoning::reckon
     };
 
     static std::variant<std::unique_ptr<Household>, store::OpenFailure> open(const QString& path, std::shared_ptr<const Clock> clock, const Settings& settings);
@@ -63,6 +64,7 @@ public:
     QString path() const;
     QString name() const;                ///< the household's name, the file's base name until it is set
     Day today() const;
+    /// Opened for reading only, or moved or removed meanwhile: then every verb fails, and says why.
     bool readOnly() const;
 
     std::shared_ptr<const JournalView> journal() const;
@@ -71,11 +73,14 @@ public:
     bool reckoningIsCurrent() const;
     Usual usual(const std::string& stack) const;
 
-    /// Why the edit would be refused, as a sentence; empty when it is fine. Also lists later entries that it moves to another batch.
+    /// Why the edit would be refused, as a sentence; empty when it is fine.
     QString refusalOf(const journal::Edit& edit) const;
+    /// Later entries that it moves to another batch.
     std::vector<journal::EntryId> movedBy(const journal::Edit& edit) const;
 
-    // Verbs: each one transaction and one undo step, named by `label`.
+    // Verbs: each one transaction and one undo step, named by `label`. What is asked for is seen in journal() at once, as pending.
+    // recorded() or failed() comes later, never before the verb returns. After a failure all that was asked for before it was told
+    // fails too, and the view goes back. A verb that changes nothing is answered by recorded() without ids, writes nothing and is no undo step.
     Ticket record(const journal::Entry& entry, const QString& label);
     Ticket recordAll(const journal::Entries& entries, const QString& label);
     Ticket edit(const journal::Entry& replaced, const QString& label);
@@ -83,6 +88,8 @@ public:
     Ticket apply(const journal::Edit& edit, const QString& label);
     Ticket rename(const QString& name);
 
+    /// Undo and redo are writes like the verbs: seen at once, answered by recorded() or failed() with a ticket of their own. A failed one
+    /// leaves its step where it was; one that has become impossible takes its step off the stack.
     QUndoStack* undoStack() const;
     /// Looks at once for what another process wrote (normally once a second and on file events).
     void lookForForeignWrites();

@@ -1,0 +1,131 @@
+#include "core/household/household_private.h"
+
+#include "core/exchange/refusal_text.h"
+#include "core/household/text.h"
+#include "core/store/setting_names.h"
+
+#include <QFileInfo>
+#include <QTimer>
+
+namespace tierloam::household {
+
+Household::Private::Private(std::unique_ptr<store::Writer> openWriter, store::Contents contents, std::shared_ptr<const Clock> givenClock,
+                            const Settings& givenSettings)
+    : writer{std::move(openWriter)}, clock{std::move(givenClock)}, settings{givenSettings}, journal{std::move(contents.entries)},
+      stored{std::move(contents.settings)}, undo{[this](const UndoHistory::StepRef& step, Direction direction) { askAgain(step, direction); }}
+{
+}
+
+/// The threads end while everything that they answer into is still there; the writer first does what was asked for.
+Household::Private::~Private()
+{
+    watch_.reset();
+    reckoner_.reset();
+    writer.reset();
+}
+
+void Household::Private::begin(Household* q)
+{
+    q_ = q;
+    watch_ = std::make_unique<FileWatch>(writer->path(), settings.lookEvery, [this] {
+        lookSoon();
+        reckonIfNeeded(); // the day may have changed
+    });
+    startReckoner();
+    reckonIfNeeded();
+}
+
+QString Household::Private::setting(const QString& name) const
+{
+    const auto found = stored.find(name);
+    return found == stored.end() ? QString{} : found->second;
+}
+
+std::variant<std::unique_ptr<Household>, store::OpenFailure> Household::open(const QString& path, std::shared_ptr<const Clock> clock, const Settings& settings)
+{
+    using Mode = store::HouseholdFile::Mode;
+    store::Contents contents;
+    QString notice;
+    auto opened = store::Writer::open(path, settings.createIfAbsent ? Mode::createIfAbsent : Mode::mustExist, settings.busyTimeout, contents);
+    if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
+        // What may only be read is shown all the same, and says that it takes nothing.
+        if (failure->problem != store::OpenProblem::newer && failure->problem != store::OpenProblem::noPermission) return *failure;
+        auto toRead = store::Writer::open(path, Mode::readOnly, settings.busyTimeout, contents);
+        if (std::holds_alternative<store::OpenFailure>(toRead)) return *failure;
+        notice = failure->problem == store::OpenProblem::newer
+            ? failure->why
+            : HouseholdText::tr("%1 is open for reading only: there is no permission to write to it or to its folder. Nothing can be recorded until that is changed.").arg(path);
+        opened = std::move(toRead);
+    }
+    auto d = std::make_unique<Private>(std::move(std::get<std::unique_ptr<store::Writer>>(opened)), std::move(contents), std::move(clock), settings);
+    std::unique_ptr<Household> household{new Household{std::move(d)}};
+    if (!notice.isEmpty())
+        QTimer::singleShot(0, household.get(), [q = household.get(), notice] { Q_EMIT q->notice(notice); });
+    return household;
+}
+
+Household::Household(std::unique_ptr<Private> d) : d_{std::move(d)} { d_->begin(this); }
+Household::~Household() = default;
+
+QString Household::path() const { return d_->writer->path(); }
+
+QString Household::name() const
+{
+    const QString given = d_->setting(store::settingHouseholdName);
+    return given.isEmpty() ? QFileInfo{path()}.completeBaseName() : given;
+}
+
+Day Household::today() const { return d_->clock->today(); }
+bool Household::readOnly() const { return !d_->whyNoVerbs().isEmpty(); }
+std::shared_ptr<const JournalView> Household::journal() const { return d_->journal.view(); }
+std::shared_ptr<const reckoning::Reckoning> Household::reckoning() const { return d_->reckoning; }
+bool Household::reckoningIsCurrent() const { return d_->estimatesCurrent(); }
+
+Usual Household::usual(const std::string& stack) const
+{
+    const auto view = d_->journal.view();
+    return usualOf(view->entries, view->materials, stack, today());
+}
+
+QString Household::refusalOf(const journal::Edit& edit) const
+{
+    const journal::Edit prepared = d_->journal.prepared(edit);
+    return exchange::editRefusalText(d_->journal.effectOf(prepared), prepared);
+}
+
+std::vector<journal::EntryId> Household::movedBy(const journal::Edit& edit) const
+{
+    return d_->journal.effectOf(d_->journal.prepared(edit)).movedToOtherBatch;
+}
+
+Ticket Household::record(const journal::Entry& entry, const QString& label) { return recordAll({entry}, label); }
+
+Ticket Household::recordAll(const journal::Entries& entries, const QString& label)
+{
+    journal::Edit edit;
+    edit.added = entries;
+    for (auto& entry : edit.added) entry.id = journal::EntryId::none;
+    return d_->ask(edit, label);
+}
+
+Ticket Household::edit(const journal::Entry& replaced, const QString& label) { return d_->ask({{}, {replaced}, {}}, label); }
+Ticket Household::remove(const std::vector<journal::EntryId>& ids, const QString& label) { return d_->ask({{}, {}, ids}, label); }
+Ticket Household::apply(const journal::Edit& edit, const QString& label) { return d_->ask(edit, label); }
+
+Ticket Household::rename(const QString& name)
+{
+    return d_->askSetting(store::settingHouseholdName, name.trimmed(), HouseholdText::tr("Rename the household"));
+}
+
+QUndoStack* Household::undoStack() const { return d_->undo.stack(); }
+void Household::lookForForeignWrites() { d_->lookSoon(); }
+
+void Household::finishWrites()
+{
+    do {
+        d_->writer->finish();
+        d_->takeMail();
+    } while (d_->looking());
+}
+
+}

@@ -1,0 +1,147 @@
+#include "core/household/household_private.h"
+
+#include "core/exchange/refusal_text.h"
+#include "core/household/text.h"
+
+#include <algorithm>
+
+namespace tierloam::household {
+
+namespace {
+
+/// Looks again when another program has written since: runs in the writer's thread, on the journal as it then stands.
+store::Guard guardOf(const journal::Edit& edit)
+{
+    return [edit](const journal::Entries& now) -> std::optional<QString> {
+        const auto effect = journal::applyEdit(now, edit);
+        if (!effect.refusal) return std::nullopt;
+        return exchange::editRefusalText(effect, edit);
+    };
+}
+
+}
+
+QString Household::Private::whyNoVerbs() const
+{
+    if (movedAway_)
+        return HouseholdText::tr("%1 was moved or removed while it was open. Nothing was written; put it back, or open it where it is now.").arg(writer->path());
+    if (writer->newerSchema()) return HouseholdText::tr("%1 was written by a newer release and can only be read. Nothing was written.").arg(writer->path());
+    if (writer->readOnly()) return HouseholdText::tr("%1 is open for reading only. Nothing was written.").arg(writer->path());
+    return {};
+}
+
+/// A verb never fails before it returns.
+Ticket Household::Private::failLater(Ticket ticket, const QString& why)
+{
+    post([this, ticket, why] { Q_EMIT q_->failed(ticket, why); });
+    return ticket;
+}
+
+void Household::Private::rememberRowsBefore(UnderWay& underWay) const
+{
+    const auto& entries = journal.view()->entries;
+    const auto now = [&](journal::EntryId id) { return std::ranges::find(entries, id, &journal::Entry::id); };
+    for (const auto& entry : underWay.edit.replaced)
+        if (const auto found = now(entry.id); found != entries.end()) underWay.step.changed.emplace_back(*found, entry);
+    for (const auto id : underWay.edit.deleted)
+        if (const auto found = now(id); found != entries.end()) underWay.step.went.push_back(*found);
+}
+
+Ticket Household::Private::ask(const journal::Edit& edit, const QString& label)
+{
+    const Ticket ticket = nextTicket();
+    if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
+    UnderWay underWay;
+    underWay.ticket = ticket;
+    underWay.edit = journal.prepared(edit);
+    underWay.step.label = label;
+    if (OpenJournal::changesNothing(underWay.edit)) {
+        post([this, ticket] { Q_EMIT q_->recorded(ticket, {}); });
+        return ticket;
+    }
+    if (OpenJournal::namesUnwritten(underWay.edit))
+        return failLater(ticket, HouseholdText::tr("The entry is still being written. Nothing was changed; try again in a moment."));
+    auto effect = journal.effectOf(underWay.edit);
+    if (effect.refusal) return failLater(ticket, exchange::editRefusalText(effect, underWay.edit));
+    rememberRowsBefore(underWay);
+    std::vector<journal::EntryId> ids = underWay.edit.deleted;
+    for (const auto* entries : {&underWay.edit.added, &underWay.edit.replaced})
+        for (const auto& entry : *entries) ids.push_back(entry.id);
+    journal.ask(static_cast<quint64>(ticket), underWay.edit, std::move(effect.after));
+    send(std::move(underWay));
+    tellChanged(std::move(ids), false, false);
+    return ticket;
+}
+
+Ticket Household::Private::askSetting(const QString& name, const QString& value, const QString& label)
+{
+    const Ticket ticket = nextTicket();
+    if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
+    if (setting(name) == value) {
+        post([this, ticket] { Q_EMIT q_->recorded(ticket, {}); });
+        return ticket;
+    }
+    UnderWay underWay;
+    underWay.ticket = ticket;
+    underWay.setting = UndoStep::Setting{name, setting(name), value};
+    underWay.step.label = label;
+    underWay.step.setting = underWay.setting;
+    stored[name] = value;
+    send(std::move(underWay));
+    tellChanged({}, false, true);
+    return ticket;
+}
+
+/// Undo and redo. Called by the stack while it moves, so everything that moves it again comes later.
+void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction direction)
+{
+    UnderWay underWay;
+    underWay.ticket = nextTicket();
+    underWay.again = step;
+    underWay.direction = direction;
+    if (const QString why = whyNoVerbs(); !why.isEmpty()) {
+        failLater(underWay.ticket, why);
+        post([this] { undo.allFailed(); });
+        return;
+    }
+    const bool undoing = direction == Direction::undo;
+    if (step->setting) {
+        underWay.setting = *step->setting;
+        if (undoing) std::swap(underWay.setting->before, underWay.setting->after);
+        stored[underWay.setting->name] = underWay.setting->after;
+        send(std::move(underWay));
+        tellChanged({}, false, true);
+        return;
+    }
+    underWay.edit = undoing ? step->undoing() : step->redoing();
+    auto effect = journal.effectOf(underWay.edit);
+    if (effect.refusal) {
+        failLater(underWay.ticket, exchange::editRefusalText(effect, underWay.edit));
+        post([this, step] { undo.drop(step); });
+        return;
+    }
+    std::vector<journal::EntryId> ids = underWay.edit.deleted;
+    for (const auto* entries : {&underWay.edit.added, &underWay.edit.replaced})
+        for (const auto& entry : *entries) ids.push_back(entry.id);
+    journal.ask(static_cast<quint64>(underWay.ticket), underWay.edit, std::move(effect.after));
+    send(std::move(underWay));
+    tellChanged(std::move(ids), false, false);
+}
+
+void Household::Private::send(UnderWay underWay)
+{
+    underWay.series = series_;
+    store::WriteJob job;
+    job.series = series_;
+    if (underWay.setting) {
+        job.setting = {underWay.setting->name, underWay.setting->after};
+    } else {
+        job.edit = underWay.edit;
+        job.guard = guardOf(underWay.edit);
+    }
+    writer->write(std::move(job), [this, underWay = std::move(underWay)](store::WriteAnswer answer) {
+        post([this, underWay, answer = std::move(answer)] { answered(underWay, answer); });
+    });
+}
+
+}

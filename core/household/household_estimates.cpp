@@ -1,0 +1,67 @@
+#include "core/household/household_private.h"
+
+#include "core/store/setting_names.h"
+
+#include <set>
+
+namespace tierloam::household {
+
+namespace {
+
+/// The reckoner wants a legal journal. A file may hold one that is not (an older release was laxer): what the replay leaves out is left out.
+journal::Entries legalOf(const journal::Entries& entries)
+{
+    const auto replayed = journal::replay(entries);
+    if (replayed.refusals.empty()) return entries;
+    std::set<std::size_t> refused;
+    for (const auto& refusal : replayed.refusals) refused.insert(refusal.entry);
+    journal::Entries legal;
+    for (std::size_t i = 0; i < entries.size(); ++i)
+        if (!refused.contains(i)) legal.push_back(entries[i]);
+    return legal;
+}
+
+}
+
+void Household::Private::startReckoner()
+{
+    ReckonFunction reckon = settings.reckon;
+    if (!reckon)
+        reckon = [](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+            return reckoning::reckon(entries, options, stop);
+        };
+    reckoner_ = std::make_unique<Reckoner>(std::move(reckon), [this](std::uint64_t number, std::shared_ptr<const reckoning::Reckoning> made) {
+        post([this, number, made = std::move(made)] {
+            if (number != asked_) return; // a newer one is under way
+            reckoning = made;
+            have_ = wanted_;
+            Q_EMIT q_->reckoned();
+        });
+    });
+}
+
+Household::Private::Basis Household::Private::basisNow() const
+{
+    return {journal::digest(journal.recorded()), clock->today(), setting(store::settingHemisphere) == store::hemisphereSouth};
+}
+
+/// Asks for estimates unless those that are there, or under way, rest on the same: a note or a new name changes none.
+void Household::Private::reckonIfNeeded()
+{
+    const Basis basis = basisNow();
+    if (wanted_ == basis) return;
+    wanted_ = basis;
+    Reckoner::Request request;
+    request.number = ++asked_;
+    request.entries = legalOf(journal.recorded());
+    request.options.asOf = basis.asOf;
+    request.options.members = settings.members;
+    request.options.threads = settings.threads;
+    request.options.southern = basis.southern;
+    request.options.previous = reckoning;
+    reckoner_->ask(std::move(request));
+}
+
+bool Household::Private::estimatesCurrent() const { return have_ && have_ == wanted_ && !journal.anythingPending(); }
+
+}

@@ -1,0 +1,49 @@
+#include "core/household/reckoner.h"
+
+namespace tierloam::household {
+
+Reckoner::Reckoner(Function reckon, Answer answer)
+    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, thread_{[this] { run(); }}
+{
+}
+
+Reckoner::~Reckoner()
+{
+    {
+        const std::lock_guard lock{mutex_};
+        closing_ = true;
+        running_.request_stop();
+    }
+    wake_.notify_one();
+}
+
+void Reckoner::ask(Request request)
+{
+    {
+        const std::lock_guard lock{mutex_};
+        next_ = std::move(request);
+        running_.request_stop();
+    }
+    wake_.notify_one();
+}
+
+void Reckoner::run()
+{
+    for (;;) {
+        Request request;
+        std::stop_token stop;
+        {
+            std::unique_lock lock{mutex_};
+            wake_.wait(lock, [this] { return closing_ || next_; });
+            if (closing_) return;
+            request = std::move(*next_);
+            next_.reset();
+            running_ = std::stop_source{};
+            stop = running_.get_token();
+        }
+        auto result = reckon_(request.entries, request.options, stop);
+        if (result && !stop.stop_requested()) answer_(request.number, std::move(result));
+    }
+}
+
+}

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/journal/entry.h"
+#include "core/reckoning/reckon.h"
+
+#include <condition_variable>
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <mutex>
+#include <optional>
+#include <stop_token>
+#include <thread>
+
+namespace tierloam::household {
+
+/// The thread that makes estimates. A newer request stops the run of an older one and takes its place; an older one that was stopped is
+/// never answered. No Qt inside: the answer is given from this thread, and hopping over to another is the asker's business.
+class Reckoner {
+public:
+    using Function = std::function<std::shared_ptr<const reckoning::Reckoning>(const journal::Entries&, const reckoning::Options&, std::stop_token)>;
+    using Answer = std::function<void(std::uint64_t number, std::shared_ptr<const reckoning::Reckoning>)>;
+
+    struct Request {
+        std::uint64_t number = 0;      ///< given back with the answer
+        journal::Entries entries;      ///< a copy of its own, in journal order and legal
+        reckoning::Options options;
+    };
+
+    Reckoner(Function reckon, Answer answer);
+    /// Stops the run, answers nothing any more.
+    ~Reckoner();
+    Reckoner(const Reckoner&) = delete;
+    Reckoner& operator=(const Reckoner&) = delete;
+
+    void ask(Request request);
+
+private:
+    void run();
+
+    Function reckon_;
+    Answer answer_;
+    std::mutex mutex_;
+    std::condition_variable wake_;
+    std::optional<Request> next_;
+    std::stop_source running_;
+    bool closing_ = false;
+    std::jthread thread_;              ///< last: the others outlive it
+};
+
+}

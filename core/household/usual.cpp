@@ -1,0 +1,96 @@
+#include "core/household/usual.h"
+
+#include "core/quantity/number_text.h"
+
+#include <algorithm>
+#include <vector>
+
+namespace tierloam::household {
+
+namespace {
+
+constexpr std::size_t remembered = 5;
+
+/// One time that something was done.
+struct Done {
+    Amount amount;
+    std::string material;
+    Day day{};
+};
+
+/// In the unit of another amount; nullopt when there is no way from one to the other.
+std::optional<double> valueIn(Unit unit, const Done& done, const Done& last, const materials::Table& materials)
+{
+    if (done.amount.unit == unit) return done.amount.value;
+    if (kindOf(done.amount.unit) == kindOf(unit)) return done.amount.value * inBaseUnit(done.amount.unit) / inBaseUnit(unit);
+    const auto named = [&](const std::string& name) { return materials.find(name.empty() ? journal::defaultFood : std::string_view{name}); };
+    const materials::Material* from = named(done.material);
+    const materials::Material* to = named(last.material);
+    if (!from || !to || to->bulkKgPerM3 <= 0) return std::nullopt;
+    const auto mass = materials::freshMass(done.amount, *from);
+    if (!mass) return std::nullopt;
+    if (kindOf(unit) == UnitKind::mass) return mass->base() / inBaseUnit(unit);
+    return mass->base() / to->bulkKgPerM3 * 1000.0 / inBaseUnit(unit);
+}
+
+/// Three significant digits: what comes of a conversion or of a mean is an amount to be measured out, not a figure.
+double rounded(double value) { return parseNumber(significantText(value, 3)).value_or(value); }
+
+/// Median of the last few, in the unit of the last; nullopt when there is none.
+std::optional<Amount> medianOf(const std::vector<Done>& latestFirst, const materials::Table& materials)
+{
+    if (latestFirst.empty()) return std::nullopt;
+    const Done& last = latestFirst.front();
+    const Unit unit = last.amount.unit;
+    std::vector<std::pair<double, bool>> values; // and whether it was typed in this unit
+    for (const Done& done : latestFirst)
+        if (const auto value = valueIn(unit, done, last, materials)) values.emplace_back(*value, done.amount.unit == unit);
+    std::sort(values.begin(), values.end());
+    const std::size_t half = values.size() / 2;
+    if (values.size() % 2 == 1) return Amount{values[half].second ? values[half].first : rounded(values[half].first), unit};
+    if (values[half - 1].first == values[half].first) return Amount{values[half].first, unit};
+    return Amount{rounded((values[half - 1].first + values[half].first) / 2.0), unit};
+}
+
+void remember(std::vector<Done>& latestFirst, const Done& done)
+{
+    if (latestFirst.size() < remembered) latestFirst.push_back(done);
+}
+
+}
+
+Usual usualOf(const journal::Entries& entries, const materials::Table& materials, const std::string& stack, Day upTo)
+{
+    std::vector<Done> feeds, covers, waters, drains;
+    std::vector<Day> coverDays;
+    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
+        if (entry->stack != stack || entry->date.day > upTo) continue;
+        const Day day = entry->date.day;
+        if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) remember(feeds, {feed->food, feed->material, day});
+        if (const auto* water = std::get_if<journal::Water>(&entry->action)) remember(waters, {water->poured, {}, day});
+        const auto* drain = std::get_if<journal::Drain>(&entry->action);
+        if (drain && drain->volume && drain->volume->value > 0) remember(drains, {*drain->volume, {}, day});
+        const auto* cover = std::get_if<journal::Cover>(&entry->action);
+        if (!cover) continue;
+        remember(covers, {cover->paper.value_or(journal::defaultCoverAmount), cover->material, day});
+        if (feeds.size() < remembered || day >= feeds.back().day) coverDays.push_back(day);
+    }
+
+    Usual usual;
+    const auto take = [&](const std::vector<Done>& done, Amount& into, bool& known) {
+        const auto median = medianOf(done, materials);
+        if (median) into = *median;
+        known = median.has_value();
+    };
+    take(feeds, usual.feed, usual.feedKnown);
+    take(waters, usual.water, usual.waterKnown);
+    take(drains, usual.drain, usual.drainKnown);
+    if (!feeds.empty()) usual.feedMaterial = feeds.front().material;
+    if (!covers.empty()) usual.coverMaterial = covers.front().material;
+    const auto covered = std::count_if(feeds.begin(), feeds.end(), [&](const Done& feed) { return std::ranges::find(coverDays, feed.day) != coverDays.end(); });
+    const bool usually = feeds.empty() || 2 * covered > static_cast<std::ptrdiff_t>(feeds.size());
+    if (usually) usual.coverWithFeed = medianOf(covers, materials).value_or(journal::defaultCoverAmount);
+    return usual;
+}
+
+}

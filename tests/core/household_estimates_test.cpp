@@ -1,0 +1,170 @@
+#include "core/household/reckoner.h"
+#include "tests/core/household_fixture.h"
+
+#include <atomic>
+#include <semaphore>
+
+namespace tierloam::household {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+class HouseholdEstimates : public HouseholdTest {
+protected:
+    void waitForEstimates()
+    {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return household().reckoningIsCurrent(); }, patience));
+    }
+};
+
+TEST_F(HouseholdEstimates, ComeAfterOpeningAndAfterEachEditThatMatters)
+{
+    std::atomic<int> runs{0};
+    auto settings = quickSettings();
+    settings.reckon = [&runs, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+        ++runs;
+        return inner(entries, options, stop);
+    };
+    open(settings);
+    EXPECT_EQ(household().reckoning(), nullptr);
+    EXPECT_FALSE(household().reckoningIsCurrent());
+    waitForEstimates();
+    EXPECT_EQ(runs, 1);
+    recordNow(newStack(start));
+    waitForEstimates();
+    EXPECT_EQ(runs, 2);
+    EXPECT_EQ(household().reckoning()->journalDigest, journal::digest(entries()));
+    ASSERT_TRUE(done(household().rename(QStringLiteral("Mill"))));
+    EXPECT_TRUE(household().reckoningIsCurrent());
+    EXPECT_EQ(runs, 2) << "a name changes no estimate";
+    undoNow();
+    undoNow();
+    waitForEstimates();
+    EXPECT_EQ(household().reckoning()->journalDigest, journal::digest({}));
+}
+
+TEST_F(HouseholdEstimates, TheNextDayBringsNewOnes)
+{
+    auto settings = quickSettings();
+    settings.lookEvery = 20ms;
+    open(settings);
+    waitForEstimates();
+    EXPECT_EQ(household().reckoning()->asOf, today);
+    clock->set(today + std::chrono::days{1});
+    EXPECT_TRUE(QTest::qWaitFor([&] { return household().reckoning()->asOf == today + std::chrono::days{1}; }, patience));
+}
+
+TEST_F(HouseholdEstimates, ANewerEditStopsAnOlderRun)
+{
+    std::counting_semaphore<> began{0};
+    std::atomic<int> stopped{0};
+    auto settings = quickSettings();
+    settings.reckon = [&, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+        if (entries.size() == 3) { // the first edit's run goes on until it is stopped
+            began.release();
+            std::binary_semaphore told{0};
+            const std::stop_callback onStop{stop, [&] { told.release(); }};
+            told.acquire();
+            ++stopped;
+            return std::shared_ptr<const reckoning::Reckoning>{};
+        }
+        return inner(entries, options, stop);
+    };
+    open(settings);
+    waitForEstimates();
+    recordNow(newStack(start));
+    began.acquire();
+    EXPECT_FALSE(household().reckoningIsCurrent());
+    recordNow({feed(1, today)});
+    waitForEstimates();
+    EXPECT_EQ(stopped, 1);
+    EXPECT_EQ(household().reckoning()->journalDigest, journal::digest(entries()));
+}
+
+TEST_F(HouseholdEstimates, ClosingStopsARun)
+{
+    std::counting_semaphore<> began{0};
+    auto settings = quickSettings();
+    settings.reckon = [&](const journal::Entries&, const reckoning::Options&, std::stop_token stop) {
+        began.release();
+        std::binary_semaphore told{0};
+        const std::stop_callback onStop{stop, [&] { told.release(); }};
+        told.acquire();
+        return std::shared_ptr<const reckoning::Reckoning>{};
+    };
+    open(settings);
+    began.acquire();
+    close(); // would hang otherwise
+}
+
+TEST_F(HouseholdEstimates, TheRealModelIsBehindTheDoor)
+{
+    auto settings = quickSettings();
+    settings.reckon = {};
+    settings.members = 64;
+    open(settings);
+    recordNow(newStack(start));
+    waitForEstimates();
+    ASSERT_EQ(household().reckoning()->stacks.size(), 1U);
+    EXPECT_EQ(household().reckoning()->stacks[0].name, "Scullery");
+    EXPECT_GT(household().reckoning()->stacks[0].now.colonyKg.p50, 0.0);
+}
+
+/// Without any Qt: fit for the thread sanitizer.
+TEST(Reckoner, AnswersTheNewestOfManyRequestsLast)
+{
+    std::atomic<std::uint64_t> newest{0};
+    std::atomic<int> answers{0};
+    std::binary_semaphore last{0};
+    constexpr std::uint64_t many = 200;
+    {
+        Reckoner reckoner{[](const journal::Entries&, const reckoning::Options&, std::stop_token stop) -> std::shared_ptr<const reckoning::Reckoning> {
+                              for (int i = 0; i < 100; ++i) {
+                                  if (stop.stop_requested()) return nullptr;
+                                  std::this_thread::yield();
+                              }
+                              return std::make_shared<reckoning::Reckoning>();
+                          },
+                          [&](std::uint64_t number, const std::shared_ptr<const reckoning::Reckoning>& made) {
+                              EXPECT_NE(made, nullptr);
+                              EXPECT_GT(number, newest);
+                              newest = number;
+                              ++answers;
+                              if (number == many) last.release();
+                          }};
+        for (std::uint64_t i = 1; i <= many; ++i) reckoner.ask({i, journal::Entries(3), {}});
+        last.acquire();
+    }
+    EXPECT_EQ(newest, many);
+    EXPECT_LE(answers, static_cast<int>(many));
+}
+
+TEST(Reckoner, NeverAnswersAStoppedRun)
+{
+    std::binary_semaphore began{0};
+    std::binary_semaphore answered{0};
+    std::vector<std::uint64_t> numbers;
+    Reckoner reckoner{[&](const journal::Entries& entries, const reckoning::Options&, std::stop_token stop) {
+                          if (entries.empty()) {
+                              began.release();
+                              std::binary_semaphore told{0};
+                              const std::stop_callback onStop{stop, [&] { told.release(); }};
+                              told.acquire();
+                          }
+                          return std::make_shared<const reckoning::Reckoning>(); // even when it hands something over
+                      },
+                      [&](std::uint64_t number, const std::shared_ptr<const reckoning::Reckoning>&) {
+                          numbers.push_back(number);
+                          answered.release();
+                      }};
+    reckoner.ask({1, {}, {}});
+    began.acquire();
+    reckoner.ask({2, journal::Entries(1), {}});
+    answered.acquire();
+    EXPECT_EQ(numbers, std::vector<std::uint64_t>{2});
+}
+
+}
+
+}

@@ -1,0 +1,138 @@
+#include "tests/core/household_fixture.h"
+
+namespace tierloam::household {
+
+namespace {
+
+class HouseholdForeign : public HouseholdTest {
+protected:
+    /// As the command line would, from a connection of its own.
+    void writeFromOutside(const journal::Edit& edit)
+    {
+        auto file = store::HouseholdFile::open(path(), store::HouseholdFile::Mode::mustExist);
+        ASSERT_TRUE(std::holds_alternative<std::unique_ptr<store::HouseholdFile>>(file));
+        const auto written = std::get<std::unique_ptr<store::HouseholdFile>>(file)->apply(edit);
+        ASSERT_TRUE(std::holds_alternative<std::vector<journal::EntryId>>(written));
+    }
+    bool heardFromOutside() const
+    {
+        return std::ranges::any_of(changes_, [](const Changes& changes) { return changes.fromOutside; });
+    }
+};
+
+TEST_F(HouseholdForeign, AWriteOfAnotherProgramIsSeenWithinTwoSeconds)
+{
+    open();
+    const auto id = recordNow(newStack(start));
+    changes_.clear();
+    ASSERT_TRUE(tests::OtherProcess::run(path(), QStringLiteral("UPDATE entries SET note = 'from outside' WHERE id = %1").arg(static_cast<qint64>(id))));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return heardFromOutside(); }, 2000));
+    EXPECT_EQ(entries().front().note, "from outside");
+    EXPECT_EQ(changes_.back().ids, std::vector{id});
+}
+
+TEST_F(HouseholdForeign, OwnWritesAreNoNews)
+{
+    open();
+    recordNow(newStack(start));
+    recordNow({feed(1, today)});
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_FALSE(heardFromOutside());
+}
+
+TEST_F(HouseholdForeign, StepsWhoseRowsChangedAreDroppedWithANotice)
+{
+    open();
+    recordNow(newStack(start));
+    recordNow({feed(1, today)});
+    const auto fed = recordNow({feed(2, today)});
+    recordNow({feed(3, today)});
+    undoNow();
+    QUndoStack& stack = *household().undoStack();
+    ASSERT_EQ(stack.count(), 4);
+    ASSERT_EQ(stack.index(), 3);
+    writeFromOutside({{}, {}, {fed}});
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_TRUE(heardFromOutside());
+    ASSERT_EQ(stack.count(), 3);
+    EXPECT_EQ(stack.index(), 2);
+    ASSERT_EQ(notices_.size(), 1);
+    EXPECT_TRUE(notices_.front().contains(QStringLiteral("Another program"))) << notices_.front().toStdString();
+    // The others still work, both ways.
+    redoNow();
+    undoNow();
+    undoNow();
+    EXPECT_EQ(entries().size(), 3U);
+    EXPECT_EQ(entries(), inFile());
+    EXPECT_TRUE(failed_.empty());
+}
+
+TEST_F(HouseholdForeign, NewEntriesFromOutsideDropNoSteps)
+{
+    open();
+    recordNow(newStack(start));
+    writeFromOutside({{feed(1, today)}, {}, {}});
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_EQ(entries().size(), 4U);
+    EXPECT_EQ(household().undoStack()->count(), 1);
+    EXPECT_TRUE(notices_.isEmpty());
+}
+
+TEST_F(HouseholdForeign, AVerbOnAJournalThatChangedMeanwhileIsLookedAtAgain)
+{
+    open();
+    recordNow(newStack(start));
+    // Retired from outside; the window does not know of it yet when it feeds.
+    writeFromOutside({{entry(journal::Retire{}, today - std::chrono::days{1})}, {}, {}});
+    const Ticket ticket = household().record(feed(1, today), QStringLiteral("Feed"));
+    EXPECT_FALSE(done(ticket));
+    EXPECT_TRUE(failed_[ticket].contains(QStringLiteral("retired"))) << failed_[ticket].toStdString();
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_EQ(entries(), inFile());
+    EXPECT_EQ(entries().size(), 4U);
+}
+
+TEST_F(HouseholdForeign, AnUndoThatHasBecomeImpossibleIsToldAndTakenOff)
+{
+    open();
+    recordNow(newStack(start));
+    // Their stack is needed by what another program wrote: undoing its set-up would strand it.
+    writeFromOutside({{feed(1, today)}, {}, {}});
+    household().lookForForeignWrites();
+    household().finishWrites();
+    undoNow();
+    EXPECT_EQ(failed_.size(), 1U);
+    household().finishWrites();
+    EXPECT_EQ(household().undoStack()->count(), 0);
+    EXPECT_EQ(entries().size(), 4U);
+}
+
+TEST_F(HouseholdForeign, PendingEntriesStayDrawnOnTopOfForeignOnes)
+{
+    open();
+    recordNow(newStack(start));
+    writeFromOutside({{feed(1, today)}, {}, {}});
+    household().lookForForeignWrites();
+    const Ticket ticket = household().record(feed(2, today), QStringLiteral("Feed"));
+    EXPECT_EQ(entries().size(), 4U);
+    ASSERT_TRUE(done(ticket));
+    household().finishWrites();
+    EXPECT_EQ(entries().size(), 5U);
+    EXPECT_EQ(entries(), inFile());
+}
+
+TEST_F(HouseholdForeign, ANameGivenFromOutsideIsTaken)
+{
+    open();
+    ASSERT_TRUE(tests::OtherProcess::run(path(), QStringLiteral("INSERT INTO settings VALUES ('name', 'Outside', 'x')")));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return household().name() == QStringLiteral("Outside"); }, 2000));
+    EXPECT_TRUE(changes_.back().settings);
+}
+
+}
+
+}

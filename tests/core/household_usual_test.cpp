@@ -1,0 +1,98 @@
+#include "core/household/usual.h"
+#include "tests/core/household_fixture.h"
+
+namespace tierloam::household {
+
+namespace {
+
+const Day first = day(2031, 3, 1);
+
+journal::Entries weekly(const std::vector<journal::Action>& actions, const std::string& stack = "Scullery")
+{
+    journal::Entries entries;
+    for (std::size_t i = 0; i < actions.size(); ++i) entries.push_back(entry(actions[i], first + std::chrono::days{7 * i}, stack));
+    return entries;
+}
+
+journal::Action fed(double value, Unit unit = Unit::g, std::string material = {}) { return journal::Feed{Amount{value, unit}, std::move(material), {}}; }
+
+Usual usual(const journal::Entries& entries) { return usualOf(entries, materials::Table::builtIn(), "Scullery", day(2032, 1, 1)); }
+
+TEST(HouseholdUsual, WithoutARecordTheDefaults)
+{
+    const Usual none = usual({});
+    EXPECT_FALSE(none.feedKnown || none.waterKnown || none.drainKnown);
+    EXPECT_EQ(none.feed, (Amount{300, Unit::g}));
+    EXPECT_EQ(none.coverWithFeed, journal::defaultCoverAmount);
+}
+
+TEST(HouseholdUsual, IsTheMedianOfTheLastFive)
+{
+    const Usual of = usual(weekly({fed(5000), fed(5000), fed(100), fed(900), fed(250), fed(400), fed(300)}));
+    EXPECT_TRUE(of.feedKnown);
+    EXPECT_EQ(of.feed, (Amount{300, Unit::g})) << "100 250 300 400 900";
+    EXPECT_EQ(usual(weekly({fed(100), fed(200), fed(300), fed(451)})).feed, (Amount{250, Unit::g})) << "of an even number: the mean of the middle two";
+    EXPECT_EQ(usual(weekly({fed(123.4567)})).feed, (Amount{123.4567, Unit::g})) << "as typed";
+}
+
+TEST(HouseholdUsual, IsInTheUnitOfTheLast)
+{
+    EXPECT_EQ(usual(weekly({fed(200), fed(0.3, Unit::kg), fed(1, Unit::lb)})).feed, (Amount{0.661, Unit::lb})) << "300 g in lb, three digits";
+    const Usual drained = usual(weekly({journal::Drain{Amount{1, Unit::gal}, {}, {}, {}, {}}, journal::Drain{Amount{2, Unit::L}, {}, {}, {}, {}},
+                                        journal::Drain{Amount{3, Unit::L}, {}, {}, {}, {}}}));
+    EXPECT_EQ(drained.drain, (Amount{3, Unit::L})) << "2, 3 and 3.785 L";
+}
+
+TEST(HouseholdUsual, FoodByVolumeAndByMassMeetByItsBulk)
+{
+    const materials::Material* mix = materials::Table::builtIn().find(journal::defaultFood);
+    ASSERT_NE(mix, nullptr);
+    const double twoLitres = 2.0 / 1000.0 * mix->bulkKgPerM3 * 1000.0; // g
+    const Usual inGrams = usual(weekly({fed(2, Unit::L), fed(1), fed(1e6)}));
+    EXPECT_EQ(inGrams.feed.unit, Unit::g);
+    EXPECT_NEAR(inGrams.feed.value, twoLitres, twoLitres * 0.005);
+    const Usual inLitres = usual(weekly({fed(twoLitres), fed(1e6), fed(0.1, Unit::L)}));
+    EXPECT_EQ(inLitres.feed.unit, Unit::L);
+    EXPECT_NEAR(inLitres.feed.value, 2.0, 0.01);
+}
+
+TEST(HouseholdUsual, LooksAtOneStackAndNotIntoTheFuture)
+{
+    auto entries = weekly({fed(100), fed(100)});
+    for (auto& other : weekly({fed(900), fed(900), fed(900)}, "Cellar")) entries.push_back(other);
+    std::stable_sort(entries.begin(), entries.end(), journal::inJournalOrder);
+    EXPECT_EQ(usual(entries).feed.value, 100);
+    entries.push_back(feed(5000, day(2040, 1, 1)));
+    EXPECT_EQ(usual(entries).feed.value, 100);
+}
+
+TEST(HouseholdUsual, CoverComesWithFeedWhenItUsuallyDid)
+{
+    journal::Entries entries;
+    const auto week = [&](int number, bool covered) {
+        const Day on = first + std::chrono::days{7 * number};
+        if (covered) entries.push_back(entry(journal::Cover{Amount{20.0 + number, Unit::g}, "leaves"}, on));
+        entries.push_back(feed(300, on));
+    };
+    for (int i = 0; i < 5; ++i) week(i, i >= 2);
+    EXPECT_EQ(usual(entries).coverWithFeed, (Amount{23, Unit::g}));
+    EXPECT_EQ(usual(entries).coverMaterial, "leaves");
+    week(5, false);
+    EXPECT_TRUE(usual(entries).coverWithFeed) << "three of the last five";
+    week(6, false);
+    EXPECT_TRUE(usual(entries).coverWithFeed) << "still three: weeks 2, 3 and 4";
+    week(7, false);
+    EXPECT_FALSE(usual(entries).coverWithFeed);
+}
+
+TEST(HouseholdUsual, ADrainThatGaveNothingOrOnlyTurnedTheSpigotIsNoAmount)
+{
+    const Usual of = usual(weekly({journal::Drain{Amount{0.8, Unit::L}, {}, {}, {}, {}}, journal::Drain{Amount{0, Unit::L}, {}, {}, {}, {}},
+                                   journal::Drain{{}, {}, {}, {}, journal::Spigot::open}}));
+    EXPECT_EQ(of.drain, (Amount{0.8, Unit::L}));
+    EXPECT_FALSE(usual(weekly({journal::Drain{{}, {}, {}, {}, journal::Spigot::open}})).drainKnown);
+}
+
+}
+
+}
