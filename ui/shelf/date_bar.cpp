@@ -1,0 +1,69 @@
+#include "ui/shelf/date_bar.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/panels.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSlider>
+
+#include <algorithm>
+
+namespace tierloam::shelf {
+
+DateBar::DateBar(QWidget* parent)
+    : QWidget{parent},
+      from_{ui::makeLabel({}, ui::TextRole::smallMuted, this)},
+      word_{ui::makeLabel({}, ui::TextRole::strong, this)},
+      slider_{new QSlider{Qt::Horizontal, this}},
+      today_{ui::makeButton(tr("Today"), ui::Tone::plain, this)}
+{
+    slider_->setObjectName(QStringLiteral("daySlider"));
+    today_->setObjectName(QStringLiteral("todayButton"));
+    slider_->setPageStep(7);
+    slider_->setMinimumWidth(80);
+    ui::keepWheelOut(slider_);
+    ui::setAccess(slider_, tr("Day shown"), tr("Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week."));
+    ui::setAccess(today_, tr("Back to today"));
+    today_->setToolTip(tr("Back to today"));
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(10);
+    row->addWidget(from_);
+    row->addWidget(slider_, 1);
+    row->addWidget(word_);
+    row->addWidget(today_);
+    connect(slider_, &QSlider::valueChanged, this, [this] {
+        say();
+        Q_EMIT dayChosen(shown());
+    });
+    connect(today_, &QPushButton::clicked, slider_, [this] { slider_->setValue(slider_->maximum()); });
+}
+
+Day DateBar::shown() const { return first_ + std::chrono::days{slider_->value()}; }
+
+void DateBar::setDays(Day first, Day shown, Day today)
+{
+    const QSignalBlocker quiet{slider_};
+    first_ = std::min(first, today);
+    todayDay_ = today;
+    const int span = daysBetween(first_, today);
+    slider_->setRange(0, span);
+    slider_->setTickInterval(std::max(1, span / 12));
+    slider_->setValue(std::clamp(daysBetween(first_, shown), 0, span));
+    from_->setText(ui::shortDay(first_, today));
+    setVisible(span > 0);
+    say();
+}
+
+void DateBar::say()
+{
+    const bool past = shown() < todayDay_;
+    word_->setText(past ? tr("%1 – the past").arg(ui::shortDay(shown(), todayDay_)) : tr("today"));
+    ui::setTone(word_, past ? ui::Tone::amber : ui::Tone::plain);
+    today_->setEnabled(past);
+}
+
+}

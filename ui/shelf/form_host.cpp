@@ -1,0 +1,80 @@
+#include "ui/shelf/form_host.h"
+
+#include <QEvent>
+#include <QResizeEvent>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::shelf {
+
+FormHost::FormHost(QWidget* parent) : QFrame{parent}, scroll_{new QScrollArea{this}}
+{
+    setProperty("card", true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setWidgetResizable(true);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->viewport()->setAutoFillBackground(false);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(14, 10, 14, 10);
+    column->addWidget(scroll_);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    hide();
+}
+
+void FormHost::show(QWidget* content)
+{
+    if (content_) content_->removeEventFilter(this);
+    content_ = content;
+    if (QWidget* before = scroll_->takeWidget()) before->deleteLater();
+    content->setAutoFillBackground(false);
+    content->installEventFilter(this);
+    scroll_->setWidget(content);
+    content->setAutoFillBackground(false); // setWidget turns it on
+    content->show();
+    QFrame::show();
+    fit();
+}
+
+void FormHost::clear()
+{
+    if (content_) content_->removeEventFilter(this);
+    content_ = nullptr;
+    if (QWidget* before = scroll_->takeWidget()) before->deleteLater();
+    hide();
+}
+
+void FormHost::setRoom(int height)
+{
+    room_ = height;
+    fit();
+}
+
+void FormHost::resizeEvent(QResizeEvent* event)
+{
+    QFrame::resizeEvent(event);
+    if (event->oldSize().width() != width()) fit();
+}
+
+bool FormHost::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == content_ && event->type() == QEvent::LayoutRequest) fit();
+    return QFrame::eventFilter(watched, event);
+}
+
+void FormHost::fit()
+{
+    if (!content_) return;
+    const QMargins around = layout()->contentsMargins();
+    const int wide = std::max(1, width() - around.left() - around.right() - 2);
+    const auto heightAt = [this](int width) { return content_->hasHeightForWidth() ? content_->heightForWidth(width) : content_->sizeHint().height(); };
+    int wanted = heightAt(wide);
+    const int frame = around.top() + around.bottom() + 2;
+    if (wanted + frame > room_) wanted = heightAt(wide - scroll_->verticalScrollBar()->sizeHint().width());
+    setFixedHeight(std::min(wanted + frame, std::max(room_, 60)));
+}
+
+}

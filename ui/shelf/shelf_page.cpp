@@ -1,0 +1,381 @@
+#include "ui/shelf/shelf_page.h"
+
+#include "ui/common/formats.h"
+#include "ui/common/panels.h"
+#include "ui/forms/action_form.h"
+#include "ui/forms/new_stack.h"
+#include "ui/shelf/date_bar.h"
+#include "ui/shelf/form_host.h"
+#include "ui/shelf/part_panel.h"
+#include "ui/shelf/shelf_board.h"
+#include "ui/shelf/usual_acts.h"
+
+#include <QAction>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::shelf {
+
+using forms::FormKind;
+
+ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
+    : QWidget{parent}, household_{household}, theme_{theme}, head_{new ui::PageHead{this}}, host_{new FormHost{this}}, dates_{new DateBar{this}}
+{
+    setProperty("page", true);
+    setObjectName(QStringLiteral("shelfPage"));
+    shown_ = household_.today();
+
+    auto* failure = new QFrame{this};
+    failure->setProperty("failure", true);
+    failureText_ = ui::makeLabel({}, ui::TextRole::body, failure, true);
+    auto* seen = ui::makeButton(tr("Close"), ui::Tone::plain, failure);
+    connect(seen, &QPushButton::clicked, failure, &QWidget::hide);
+    auto* failureRow = new QHBoxLayout{failure};
+    failureRow->addWidget(failureText_, 1);
+    failureRow->addWidget(seen, 0, Qt::AlignTop);
+    failure_ = failure;
+    failure_->hide();
+
+    scroll_ = new QScrollArea{this};
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    board_ = new ShelfBoard{theme_};
+    scroll_->setWidget(board_);
+    scroll_->viewport()->installEventFilter(this);
+
+    const auto inset = [](QWidget* widget) {
+        auto* row = new QHBoxLayout;
+        row->setContentsMargins(18, 0, 18, 0);
+        row->addWidget(widget);
+        return row;
+    };
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 14, 0, 10);
+    column->setSpacing(8);
+    column->addLayout(inset(head_));
+    column->addLayout(inset(failure_));
+    column->addWidget(scroll_, 1);
+    column->addLayout(inset(host_));
+    column->addLayout(inset(dates_));
+
+    connect(board_, &ShelfBoard::feedWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::feed); });
+    connect(board_, &ShelfBoard::waterWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::water); });
+    connect(board_, &ShelfBoard::drainWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::drain); });
+    connect(board_, &ShelfBoard::moreWanted, this, [this](const QString& stack) { openPanel(stack, std::nullopt); });
+    connect(board_, &ShelfBoard::partActivated, this, [this](const QString& stack, int part) { openPanel(stack, part); });
+    connect(board_, &ShelfBoard::newStackWanted, this, &ShelfPage::openNewStack);
+    connect(board_, &ShelfBoard::columnWalked, this, [this](QWidget* walked) {
+        scroll_->ensureWidgetVisible(static_cast<StackColumn*>(walked)->canvas(), 20, 0);
+        enableActions();
+        Q_EMIT currentStackChanged(currentStack());
+    });
+    connect(dates_, &DateBar::dayChosen, this, &ShelfPage::showDay);
+    connect(&household_, &household::Household::changed, this, &ShelfPage::refresh);
+    connect(&household_, &household::Household::reckoned, this, &ShelfPage::refresh);
+    connect(&household_, &household::Household::recorded, this, [this](household::Ticket ticket) { recorded(ticket); });
+    connect(&household_, &household::Household::failed, this, &ShelfPage::failed);
+    auto* midnight = new QTimer{this};
+    midnight->setInterval(60'000);
+    connect(midnight, &QTimer::timeout, this, [this] {
+        if (model_ && model_->today != household_.today()) refresh();
+    });
+    midnight->start();
+    makeActions();
+}
+
+ShelfPage::~ShelfPage() = default;
+
+void ShelfPage::makeActions()
+{
+    for (const ui::ActionRow& row : ui::actionTable()) {
+        if (row.where != ui::Where::shelf) continue;
+        QAction* made = ui::makeAction(row.id, this);
+        connect(made, &QAction::triggered, this, [this, id = row.id] { act(id); });
+        addAction(made);
+        actions_[row.id] = made;
+    }
+}
+
+QAction* ShelfPage::action(ui::ActionId id) const
+{
+    const auto found = actions_.find(id);
+    return found == actions_.end() ? nullptr : found->second;
+}
+
+QList<QAction*> ShelfPage::stackActions() const
+{
+    QList<QAction*> all;
+    for (const ui::ActionRow& row : ui::actionTable())
+        if (QAction* each = action(row.id)) all << each;
+    return all;
+}
+
+void ShelfPage::act(ui::ActionId id)
+{
+    if (const std::optional<int> days = daysMoved(id)) return showDay(shown_ + std::chrono::days{*days});
+    if (id == ui::ActionId::backToToday) return showDay(household_.today());
+    const QString stack = currentStack();
+    if (stack.isEmpty()) return;
+    if (id == ui::ActionId::moreActs) {
+        openPanel(stack, std::nullopt);
+        return;
+    }
+    const std::optional<FormKind> kind = formOf(id);
+    if (!kind) return;
+    if (isUsual(id) && !model_->past()) recordUsual(stack, *kind);
+    else openForm(stack, *kind);
+}
+
+void ShelfPage::enableActions()
+{
+    const journal::Standing* standing = standingOf(currentStack());
+    const int others = model_ ? static_cast<int>(model_->stacks.size()) - 1 : 0;
+    const QList<FormKind> kinds = standing ? forms::kindsForStack(*standing, others) : QList<FormKind>{};
+    for (const auto& [id, action] : actions_) {
+        if (daysMoved(id) || id == ui::ActionId::backToToday) {
+            const int days = daysMoved(id).value_or(1);
+            action->setEnabled(model_ && model_->first < model_->today && (days > 0 ? model_->past() : shown_ > model_->first));
+        } else if (id == ui::ActionId::moreActs) {
+            action->setEnabled(standing);
+        } else if (const std::optional<FormKind> kind = formOf(id)) {
+            action->setEnabled(kinds.contains(*kind));
+        }
+    }
+}
+
+QString ShelfPage::currentStack() const
+{
+    const StackColumn* column = board_->current();
+    return column ? QString::fromStdString(column->key()) : QString{};
+}
+
+void ShelfPage::chooseStack(const QString& stack)
+{
+    board_->setCurrent(stack.toStdString());
+    if (StackColumn* column = board_->column(stack.toStdString())) scroll_->ensureWidgetVisible(column->canvas(), 20, 0);
+    enableActions();
+    Q_EMIT currentStackChanged(currentStack());
+}
+
+const journal::Standing* ShelfPage::standingOf(const QString& stack) const
+{
+    const journal::StackHistory* history = household_.journal()->replay.stack(stack.toStdString());
+    const journal::Standing* standing = history ? history->on(shown_) : nullptr;
+    return standing && !standing->retired ? standing : nullptr;
+}
+
+void ShelfPage::recordUsual(const QString& stack, FormKind kind)
+{
+    const household::Usual usual = household_.usual(stack.toStdString());
+    const journal::Entries entries = usualEntries(kind, usual, stack.toStdString(), household_.today());
+    const journal::Standing* standing = standingOf(stack);
+    if (entries.empty() || !standing || model_->past()) {
+        openForm(stack, kind);
+        return;
+    }
+    const QString label = usualLabel(kind, usual, stack);
+    journal::Edit edit;
+    edit.added = entries;
+    if (const QString refusal = household_.refusalOf(edit); !refusal.isEmpty()) {
+        failureText_->setText(tr("%1: not written down. %2").arg(label, refusal));
+        failure_->show();
+        return;
+    }
+    failure_->hide();
+    board_->setCurrent(stack.toStdString());
+    const household::Ticket ticket = household_.recordAll(entries, label);
+    asked_[ticket] = label;
+}
+
+void ShelfPage::recorded(household::Ticket ticket)
+{
+    asked_.erase(ticket);
+    refresh();
+}
+
+void ShelfPage::failed(household::Ticket ticket, const QString& why)
+{
+    const auto found = asked_.find(ticket);
+    if (found == asked_.end()) return; // asked for elsewhere, told there
+    failureText_->setText(tr("%1: not written down. %2 Nothing else was changed; try again when that is put right.").arg(found->second, why));
+    failure_->show();
+    asked_.erase(found);
+    refresh();
+}
+
+bool ShelfPage::formBegun() const
+{
+    if (const auto* form = qobject_cast<forms::ActionForm*>(host_->content())) return form->touched();
+    if (const auto* form = qobject_cast<forms::NewStack*>(host_->content())) return form->touched();
+    return false;
+}
+
+void ShelfPage::showForm(QWidget* form)
+{
+    host_->setRoom(qobject_cast<forms::NewStack*>(form) ? height() * 4 / 5 : height() * 11 / 20);
+    host_->show(form);
+    form->setFocus(Qt::OtherFocusReason);
+}
+
+bool ShelfPage::openForm(const QString& stack, FormKind kind, std::optional<int> slot)
+{
+    if (formBegun()) {
+        host_->content()->setFocus(Qt::OtherFocusReason);
+        return false;
+    }
+    chooseStack(stack);
+    auto* form = new forms::ActionForm{household_, kind, stack, slot};
+    if (shown_ < household_.today()) form->setDay(shown_);
+    connect(form, &forms::ActionForm::finished, this, [this, form] {
+        if (host_->content() == form) closePanel(true);
+    });
+    showForm(form);
+    board_->markSelected(stack.toStdString(), slot ? slot : kind == FormKind::drain || kind == FormKind::flush ? std::optional{0} : std::nullopt);
+    return true;
+}
+
+bool ShelfPage::openNewStack()
+{
+    if (formBegun()) {
+        host_->content()->setFocus(Qt::OtherFocusReason);
+        return false;
+    }
+    auto* form = new forms::NewStack{household_};
+    connect(form, &forms::NewStack::started, this, [this](const QString& stack) {
+        showDay(household_.today());
+        chooseStack(stack);
+    });
+    connect(form, &forms::NewStack::finished, this, [this, form] {
+        if (host_->content() == form) closePanel(true);
+    });
+    board_->markSelected({}, std::nullopt);
+    showForm(form);
+    return true;
+}
+
+bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
+{
+    if (formBegun()) {
+        host_->content()->setFocus(Qt::OtherFocusReason);
+        return false;
+    }
+    const journal::Standing* standing = standingOf(stack);
+    const StackColumn* column = board_->column(stack.toStdString());
+    if (!standing || !column) return false;
+    const auto* open = qobject_cast<PartPanel*>(host_->content());
+    const bool again = open && open->stack() == stack.toStdString() && open->part() == part;
+    const bool hadFocus = host_->content() && host_->content()->isAncestorOf(focusWidget());
+    auto* panel = new PartPanel{column->canvas()->stack(), *standing, static_cast<int>(model_->stacks.size()) - 1, part};
+    connect(panel, &PartPanel::closeWanted, this, [this] { closePanel(true); });
+    connect(panel, &PartPanel::actWanted, this, [this, stack, part](FormKind kind) { openForm(stack, kind, part && *part > 0 ? part : std::nullopt); });
+    host_->setRoom(height() * 2 / 5);
+    host_->show(panel);
+    if (hadFocus || !again) panel->setFocus(Qt::OtherFocusReason);
+    board_->markSelected(stack.toStdString(), part);
+    return true;
+}
+
+bool ShelfPage::closePanel(bool force)
+{
+    if (!host_->content()) return true;
+    if (!force && formBegun()) return false;
+    const bool hadFocus = host_->content()->isAncestorOf(focusWidget());
+    host_->clear();
+    board_->markSelected({}, std::nullopt);
+    if (hadFocus)
+        if (StackColumn* column = board_->current()) column->canvas()->setFocus(Qt::OtherFocusReason);
+    return true;
+}
+
+void ShelfPage::showDay(Day day)
+{
+    const Day today = household_.today();
+    const Day held = std::clamp(day, std::min(model_ ? model_->first : today, today), today);
+    followsToday_ = held == today;
+    if (held == shown_ && model_ && !stale_) return;
+    shown_ = held;
+    if (!formBegun()) closePanel();
+    refresh();
+}
+
+void ShelfPage::refresh()
+{
+    stale_ = true;
+    if (isVisible()) refreshNow();
+}
+
+void ShelfPage::refreshNow()
+{
+    stale_ = false;
+    const Day today = household_.today();
+    if (followsToday_ || shown_ > today) shown_ = today;
+    ShelfInputs inputs;
+    inputs.household = household_.name();
+    inputs.today = today;
+    inputs.shown = shown_;
+    inputs.journal = household_.journal();
+    inputs.reckoning = household_.reckoning();
+    inputs.current = household_.reckoningIsCurrent();
+    inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
+    inputs.advice = advice::adviceFor;
+    const QString before = currentStack();
+    model_ = std::make_shared<const ShelfModel>(makeShelf(inputs));
+    head_->setTitle(model_->household);
+    head_->setLine(model_->line);
+    board_->setModel(model_);
+    board_->setView(scroll_->viewport()->size());
+    dates_->setDays(model_->first, shown_, today);
+    enableActions();
+    refreshPanel();
+    if (currentStack() != before) Q_EMIT currentStackChanged(currentStack());
+}
+
+void ShelfPage::refreshPanel()
+{
+    const auto* panel = qobject_cast<PartPanel*>(host_->content());
+    if (!panel) return;
+    const StackColumn* column = board_->column(panel->stack());
+    const bool there = column && (!panel->part() || *panel->part() < static_cast<int>(column->canvas()->stack().parts.size()));
+    if (there) openPanel(QString::fromStdString(panel->stack()), panel->part());
+    else closePanel(true);
+}
+
+void ShelfPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_) refreshNow();
+}
+
+void ShelfPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (host_->content()) host_->setRoom(qobject_cast<forms::NewStack*>(host_->content()) ? height() * 4 / 5 : height() / 2);
+}
+
+void ShelfPage::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape && closePanel()) return;
+    QWidget::keyPressEvent(event);
+}
+
+void ShelfPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange) refresh();
+}
+
+bool ShelfPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == scroll_->viewport() && event->type() == QEvent::Resize) board_->setView(scroll_->viewport()->size());
+    return QWidget::eventFilter(watched, event);
+}
+
+}

@@ -1,0 +1,107 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "ui/common/actions.h"
+#include "ui/common/theme.h"
+#include "ui/forms/form_kind.h"
+#include "ui/shelf/shelf_model.h"
+
+#include <QWidget>
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <set>
+
+class QAction;
+class QLabel;
+class QScrollArea;
+
+namespace tierloam::ui {
+class PageHead;
+}
+
+namespace tierloam::shelf {
+
+class DateBar;
+class FormHost;
+class ShelfBoard;
+
+/// The main page: every stack drawn at one scale as it stands, or stood on a chosen day, what to do with it next, and the daily things
+/// at one click. Clicking a tray, the sump or "…" opens what can be done there in place; forms open in the same place.
+/// It works from the values that the household hands out and is made anew after each change; nothing of it is kept.
+class ShelfPage : public QWidget {
+    Q_OBJECT
+
+public:
+    ShelfPage(household::Household& household, const ui::Theme& theme, QWidget* parent = nullptr);
+    ~ShelfPage() override;
+
+    /// Room for the window's buttons (undo, record, new stack).
+    ui::PageHead* head() const { return head_; }
+    /// Actions of the chosen stack and of the day shown, as in the table; they live in the page and work while it has the focus.
+    QAction* action(ui::ActionId id) const;
+    QList<QAction*> stackActions() const;
+    /// The stack that has or last had the focus; empty when none stands.
+    QString currentStack() const;
+    Day shownDay() const { return shown_; }
+    const ShelfModel& model() const { return *model_; }
+    ShelfBoard* board() const { return board_; }
+    DateBar* dateBar() const { return dates_; }
+    FormHost* host() const { return host_; }
+
+    /// Writes the usual amount down for today: feed (with its usual cover), water or drain. Other kinds open their form.
+    void recordUsual(const QString& stack, forms::FormKind kind);
+    /// Opens a form in place; false when a form that was begun is open and stays.
+    bool openForm(const QString& stack, forms::FormKind kind, std::optional<int> slot = std::nullopt);
+    /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
+    bool openPanel(const QString& stack, std::optional<int> part);
+    bool openNewStack();
+    /// Closes the panel or form; one that was begun stays unless `force`.
+    bool closePanel(bool force = false);
+    void showDay(Day day);
+    void chooseStack(const QString& stack);
+    /// Draws now what would be drawn when the page is next shown; for portraits and tests.
+    void refreshNow();
+
+Q_SIGNALS:
+    void currentStackChanged(const QString& stack);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void refresh();
+    void refreshPanel();
+    void makeActions();
+    void enableActions();
+    void act(ui::ActionId id);
+    bool formBegun() const;
+    void showForm(QWidget* form);
+    void recorded(household::Ticket ticket);
+    void failed(household::Ticket ticket, const QString& why);
+    const journal::Standing* standingOf(const QString& stack) const;
+
+    household::Household& household_;
+    const ui::Theme& theme_;
+    std::shared_ptr<const ShelfModel> model_;
+    Day shown_{};
+    bool followsToday_ = true;      ///< the slider is at its end
+    bool stale_ = true;
+    std::map<ui::ActionId, QAction*> actions_;
+    std::map<household::Ticket, QString> asked_; ///< one-click records on their way, by what they are called
+
+    ui::PageHead* head_;
+    QWidget* failure_;
+    QLabel* failureText_;
+    QScrollArea* scroll_;
+    ShelfBoard* board_;
+    FormHost* host_;
+    DateBar* dates_;
+};
+
+}

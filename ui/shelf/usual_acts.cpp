@@ -1,0 +1,103 @@
+#include "ui/shelf/usual_acts.h"
+
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+
+namespace tierloam::shelf {
+
+namespace {
+
+struct UsualActs {
+    Q_DECLARE_TR_FUNCTIONS(UsualActs)
+};
+
+using forms::FormKind;
+using ui::ActionId;
+
+}
+
+std::optional<FormKind> formOf(ActionId id)
+{
+    switch (id) {
+    case ActionId::feed:
+    case ActionId::feedOther: return FormKind::feed;
+    case ActionId::water:
+    case ActionId::waterOther: return FormKind::water;
+    case ActionId::drain:
+    case ActionId::drainOther: return FormKind::drain;
+    case ActionId::cover: return FormKind::cover;
+    case ActionId::flush: return FormKind::flush;
+    case ActionId::rotate: return FormKind::rotate;
+    case ActionId::harvest: return FormKind::harvest;
+    case ActionId::addTray: return FormKind::addTray;
+    case ActionId::rebed: return FormKind::bedding;
+    case ActionId::loosen: return FormKind::loosen;
+    case ActionId::check: return FormKind::check;
+    case ActionId::weighWorms: return FormKind::weigh;
+    case ActionId::countWorms: return FormKind::count;
+    case ActionId::weighTray: return FormKind::trayWeight;
+    case ActionId::reading: return FormKind::reading;
+    case ActionId::stockWorms: return FormKind::stock;
+    case ActionId::removeWorms: return FormKind::remove;
+    case ActionId::moveWorms: return FormKind::move;
+    case ActionId::routine: return FormKind::routine;
+    case ActionId::event: return FormKind::event;
+    case ActionId::note: return FormKind::note;
+    case ActionId::changeStack: return FormKind::setup;
+    case ActionId::retire: return FormKind::retire;
+    default: return std::nullopt;
+    }
+}
+
+bool isUsual(ActionId id) { return id == ActionId::feed || id == ActionId::water || id == ActionId::drain; }
+
+std::optional<int> daysMoved(ActionId id)
+{
+    switch (id) {
+    case ActionId::dayBack: return -1;
+    case ActionId::dayForward: return 1;
+    case ActionId::weekBack: return -7;
+    case ActionId::weekForward: return 7;
+    default: return std::nullopt;
+    }
+}
+
+journal::Entries usualEntries(FormKind kind, const household::Usual& usual, const std::string& stack, Day day)
+{
+    journal::Entries entries;
+    const auto add = [&](journal::Action action) {
+        journal::Entry entry;
+        entry.date.day = day;
+        entry.stack = stack;
+        entry.action = std::move(action);
+        entries.push_back(std::move(entry));
+    };
+    switch (kind) {
+    case FormKind::feed:
+        add(journal::Feed{usual.feed, usual.feedMaterial, {}});
+        if (usual.coverWithFeed) add(journal::Cover{usual.coverWithFeed, {}});
+        break;
+    case FormKind::water: add(journal::Water{usual.water}); break;
+    case FormKind::drain: {
+        journal::Drain drain;
+        drain.volume = usual.drain;
+        add(drain);
+        break;
+    }
+    default: break;
+    }
+    return entries;
+}
+
+QString usualLabel(FormKind kind, const household::Usual& usual, const QString& stack)
+{
+    switch (kind) {
+    case FormKind::feed: return UsualActs::tr("Feed %1, %2", "amount, stack").arg(ui::amountText(usual.feed), stack);
+    case FormKind::water: return UsualActs::tr("Water %1, %2", "amount, stack").arg(ui::amountText(usual.water), stack);
+    case FormKind::drain: return UsualActs::tr("Drain %1, %2", "amount, stack").arg(ui::amountText(usual.drain), stack);
+    default: return stack;
+    }
+}
+
+}

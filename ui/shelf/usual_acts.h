@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "ui/common/actions.h"
+#include "ui/forms/form_kind.h"
+
+#include <optional>
+
+/// What one click or one key means on the shelf.
+namespace tierloam::shelf {
+
+/// The form that an action of the shelf opens, or whose usual entry it writes; nullopt for those of the date slider and "more".
+std::optional<forms::FormKind> formOf(ui::ActionId id);
+/// Writes the usual amount at once instead of opening a form.
+bool isUsual(ui::ActionId id);
+/// Days that an action of the date slider moves, negative into the past; nullopt for the others.
+std::optional<int> daysMoved(ui::ActionId id);
+
+/// What one click on Feed, Water or Drain writes down: a feeding comes with its usual cover. Empty for every other kind.
+journal::Entries usualEntries(forms::FormKind kind, const household::Usual& usual, const std::string& stack, Day day);
+/// "Feed 450 g, Scullery": names the undo step.
+QString usualLabel(forms::FormKind kind, const household::Usual& usual, const QString& stack);
+
+}
