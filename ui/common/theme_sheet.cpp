@@ -135,7 +135,7 @@ QString grown(const QString& text, double scale)
 QString styleSheetFor(const drawing::Palette& p, double bodyPoints, double scale)
 {
     QString text = grown(QString::fromLatin1(sheet), scale);
-    const auto points = [&](TextSize size) { return QString::number(pointsOf(size, bodyPoints), 'f', 2) % QLatin1StringView("pt"); };
+    const auto points = [&](TextSize size) -> QString { return QString::number(pointsOf(size, bodyPoints), 'f', 2) % QLatin1StringView("pt"); };
     const auto hover = [&](const QColor& soft, const QColor& full) { return hex(drawing::mixed(soft, full, 0.14)); };
     // Longer names first: "@mossSoft" must not be read as "@moss" and "Soft".
     const std::pair<const char*, QString> names[] = {
