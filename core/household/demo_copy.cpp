@@ -1,6 +1,7 @@
 #include "core/household/demo_copy.h"
 
 #include "core/exchange/journal_csv.h"
+#include "core/household/text.h"
 #include "core/store/household_file.h"
 
 #include <QFileInfo>
@@ -18,7 +19,7 @@ int demoShift(Day last, Day today)
 
 std::optional<QString> makeDemoHousehold(std::string_view csv, const QString& path, Day today)
 {
-    if (QFileInfo::exists(path)) return path;
+    if (QFileInfo::exists(path)) return HouseholdText::tr("%1 is there already. It was left as it is.").arg(path);
     exchange::ReadJournal read = exchange::readJournal(csv, {});
     if (!read.faults.empty()) return exchange::faultText(QStringLiteral("journal.csv"), read.faults.front());
     journal::Entries& entries = read.edit.added;

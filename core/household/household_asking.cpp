@@ -2,6 +2,7 @@
 
 #include "core/exchange/refusal_text.h"
 #include "core/household/text.h"
+#include "core/materials/edit.h"
 
 #include <algorithm>
 
@@ -13,7 +14,7 @@ namespace {
 store::Guard guardOf(const journal::Edit& edit)
 {
     return [edit](const journal::Entries& now) -> std::optional<QString> {
-        const auto effect = journal::applyEdit(now, edit);
+        const auto effect = materials::applyEdit(now, edit);
         if (!effect.refusal) return std::nullopt;
         return exchange::editRefusalText(effect, edit);
     };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/household/household.h"
+#include "core/materials/edit.h"
 
 #include <cstdint>
 #include <deque>
@@ -27,7 +28,7 @@ public:
     static bool changesNothing(const journal::Edit& edit) { return edit.added.empty() && edit.replaced.empty() && edit.deleted.empty(); }
     /// An entry that is still being written cannot be named by another edit: its id is not known yet.
     static bool namesUnwritten(const journal::Edit& edit);
-    journal::EditEffect effectOf(const journal::Edit& edit) const { return journal::applyEdit(view_->entries, edit); }
+    journal::EditEffect effectOf(const journal::Edit& edit) const { return materials::applyEdit(view_->entries, edit); }
 
     /// Draws the edit as pending. `after` is what effectOf gave.
     void ask(std::uint64_t ticket, journal::Edit edit, journal::Entries after);
