@@ -1,0 +1,292 @@
+// Stacks run over a journal: what the estimates say, what they rest on, and that they are the same however they are made.
+#include "core/journal/replay.h"
+#include "core/reckoning/reckon.h"
+#include "core/reckoning/stack_run.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <future>
+
+namespace tierloam::reckoning {
+namespace {
+
+using namespace journal;
+
+const Day start{std::chrono::year{2031} / 1 / 6};
+Day onDay(int day) { return start + std::chrono::days{day}; }
+
+/// A journal in the making; entries may be written in any order of days.
+class Notes {
+public:
+    Notes& add(int day, const std::string& stack, Action action, std::optional<int> slot = {})
+    {
+        Entry entry;
+        entry.id = EntryId{++number_};
+        entry.positionInDay = number_;
+        entry.date.day = onDay(day);
+        entry.stack = stack;
+        entry.slot = slot;
+        entry.action = std::move(action);
+        entries_.push_back(std::move(entry));
+        std::stable_sort(entries_.begin(), entries_.end(), inJournalOrder);
+        return *this;
+    }
+    Notes& begun(const std::string& stack, Setup setup = {})
+    {
+        add(0, stack, setup);
+        add(0, stack, Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+        return add(0, stack, Stock{{450, Unit::g}, {}, {}});
+    }
+    Notes& fedWeekly(const std::string& stack, int from, int to, double grams = 800)
+    {
+        for (int day = from; day <= to; day += 7) {
+            add(day, stack, Feed{{grams, Unit::g}, {}, {}});
+            add(day, stack, Cover{});
+        }
+        return *this;
+    }
+    const Entries& entries() const { return entries_; }
+
+private:
+    Entries entries_;
+    std::int64_t number_ = 0;
+};
+
+Options until(int day, int threads = 1)
+{
+    Options options;
+    options.asOf = onDay(day);
+    options.members = TIERLOAM_TEST_MEMBERS < 128 ? 64 : 128;
+    options.threads = threads;
+    return options;
+}
+
+const StackReckoning& mill(const std::shared_ptr<const Reckoning>& all) { return *all->stack("Mill"); }
+
+bool same(const Band& a, const Band& b) { return a == b; }
+
+void expectSame(const StackReckoning& a, const StackReckoning& b)
+{
+    ASSERT_EQ(a.history.size(), b.history.size());
+    for (std::size_t i = 0; i < a.history.size(); ++i) {
+        EXPECT_TRUE(same(a.history[i].colonyKg, b.history[i].colonyKg)) << i;
+        EXPECT_TRUE(same(a.history[i].sumpL, b.history[i].sumpL)) << i;
+        ASSERT_EQ(a.history[i].slots.size(), b.history[i].slots.size());
+        for (std::size_t s = 0; s < a.history[i].slots.size(); ++s) EXPECT_TRUE(same(a.history[i].slots[s].feedToCast, b.history[i].slots[s].feedToCast));
+    }
+    EXPECT_EQ(a.forecast.turnOn, b.forecast.turnOn);
+    EXPECT_EQ(a.forecast.feedHighKg, b.forecast.feedHighKg);
+}
+
+TEST(Reckon, SaysWhatStandsWithBandsInOrder)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 60);
+    const auto all = reckon(notes.entries(), until(60));
+    ASSERT_EQ(all->stacks.size(), 1u);
+    const StackReckoning& stack = mill(all);
+    EXPECT_EQ(stack.now.day, onDay(60));
+    ASSERT_EQ(stack.now.slots.size(), 1u);
+    EXPECT_EQ(stack.now.slots[0].ageDays, 60);
+    EXPECT_EQ(stack.now.slots[0].batch, 1);
+    EXPECT_EQ(stack.now.slots[0].tray, 1);
+    for (const StackEstimate& at : stack.history) {
+        EXPECT_LE(at.colonyKg.p05, at.colonyKg.p50);
+        EXPECT_LE(at.colonyKg.p50, at.colonyKg.p95);
+        EXPECT_GT(at.colonyKg.p05, 0.0);
+        for (const TrayEstimate& tray : at.slots) EXPECT_TRUE(std::isfinite(tray.feedToCast.p95) && std::isfinite(tray.cnRatio.p95));
+    }
+    EXPECT_GT(stack.now.colonyKg.p95 / stack.now.colonyKg.p05, 1.3) << "a band that says nothing of uncertainty";
+    EXPECT_GT(stack.now.slots[0].castingsDepthCm.p50, 0.5);
+    EXPECT_GT(stack.now.processingGDryPerDay.p50, 1.0);
+    EXPECT_EQ(stack.forecast.days.size(), 52u);
+    EXPECT_LE(stack.forecast.feedLowKg, stack.forecast.feedHighKg);
+    EXPECT_LE(stack.forecast.feedUsualKg, stack.forecast.feedHighKg);
+    EXPECT_LE(stack.forecast.feedHighKg, 7 * 0.7 * 0.16 + 1e-12);
+}
+
+TEST(Reckon, IsTheSameForAnyNumberOfThreadsAndWithOtherStacksBeside)
+{
+    Notes one, three;
+    one.begun("Mill").fedWeekly("Mill", 2, 100);
+    three.begun("Barn").fedWeekly("Barn", 1, 100, 500).begun("Mill").fedWeekly("Mill", 2, 100).begun("Yard").fedWeekly("Yard", 4, 100, 900);
+    const auto alone = reckon(one.entries(), until(100, 1));
+    const auto beside = reckon(three.entries(), until(100, 1));
+    const auto threaded = reckon(three.entries(), until(100, 2));
+    expectSame(mill(alone), mill(beside));
+    for (std::size_t i = 0; i < 3; ++i) expectSame(beside->stacks[i], threaded->stacks[i]);
+}
+
+TEST(Reckon, TakesOverStacksThatDidNotChangeAndNoOthers)
+{
+    Notes notes;
+    notes.begun("Mill").begun("Barn").fedWeekly("Mill", 2, 50).fedWeekly("Barn", 2, 50);
+    const auto first = reckon(notes.entries(), until(60));
+    notes.add(55, "Barn", Feed{{1, Unit::kg}, {}, {}});
+    Options options = until(60);
+    options.previous = first;
+    const auto second = reckon(notes.entries(), options);
+    const auto fresh = reckon(notes.entries(), until(60));
+    expectSame(mill(second), mill(fresh));
+    expectSame(*second->stack("Barn"), *fresh->stack("Barn"));
+    EXPECT_FALSE(same(first->stack("Barn")->now.slots[0].unprocessedDryKg, second->stack("Barn")->now.slots[0].unprocessedDryKg));
+    options.asOf = onDay(61); // another day is another reckoning
+    EXPECT_EQ(reckon(notes.entries(), options)->stack("Mill")->now.day, onDay(61));
+}
+
+TEST(Reckon, ReadsTheJournalUpToItsDayOnly)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 50);
+    const auto before = reckon(notes.entries(), until(50));
+    notes.add(51, "Mill", Harvest{{2, Unit::kg}, {}, {}}, 1);
+    expectSame(mill(before), mill(reckon(notes.entries(), until(50))));
+    EXPECT_TRUE(reckon(notes.entries(), until(51))->stack("Mill")->now.slots.empty());
+}
+
+TEST(Reckon, LeavesOutStacksNotBeddedYetAndThoseRetired)
+{
+    Notes notes;
+    notes.begun("Mill").add(0, "Empty", journal::Setup{}).begun("Old").add(20, "Old", Retire{});
+    const auto all = reckon(notes.entries(), until(30));
+    ASSERT_EQ(all->stacks.size(), 1u);
+    EXPECT_EQ(all->stacks[0].name, "Mill");
+    EXPECT_NE(reckon(notes.entries(), until(10))->stack("Old"), nullptr);
+    EXPECT_TRUE(reckon(notes.entries(), until(-1))->stacks.empty());
+}
+
+TEST(Reckon, StopsWhenAsked)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 700);
+    std::stop_source source;
+    source.request_stop();
+    EXPECT_EQ(reckon(notes.entries(), until(700), source.get_token()), nullptr);
+}
+
+TEST(Reckon, HistoryIsDailyForNinetyDaysWeeklyBeforeAndAroundLooks)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 300);
+    Check look;
+    look.bits = Share::fromPercent(30);
+    notes.add(101, "Mill", look);
+    const StackReckoning stack = mill(reckon(notes.entries(), until(300)));
+    EXPECT_EQ(stack.history.back().day, onDay(300));
+    for (int day = 210; day <= 300; ++day) EXPECT_EQ(stack.on(onDay(day))->day, onDay(day));
+    EXPECT_EQ(stack.on(onDay(101))->day, onDay(101));
+    for (std::size_t i = 1; i < stack.history.size(); ++i) EXPECT_LE(daysBetween(stack.history[i - 1].day, stack.history[i].day), 7);
+    EXPECT_EQ(stack.on(onDay(-1)), nullptr);
+    EXPECT_LT(stack.history.size(), 150u);
+}
+
+TEST(Reckon, ActsChangeTheState)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 60);
+    const auto usual = reckon(notes.entries(), until(60));
+    {
+        Notes other = notes;
+        other.add(59, "Mill", Remove{{200, Unit::g}});
+        EXPECT_LT(reckon(other.entries(), until(60))->stack("Mill")->now.colonyKg.p50, mill(usual).now.colonyKg.p50 - 0.1);
+    }
+    {
+        Notes other = notes;
+        other.begun("Barn");
+        const double barnBefore = reckon(other.entries(), until(60))->stack("Barn")->now.colonyKg.p50;
+        other.add(59, "Mill", Move{{200, Unit::g}, "Barn"});
+        const auto moved = reckon(other.entries(), until(60));
+        EXPECT_LT(moved->stack("Mill")->now.colonyKg.p50, mill(usual).now.colonyKg.p50 - 0.1);
+        EXPECT_NEAR(moved->stack("Barn")->now.colonyKg.p50, barnBefore + 0.2, 0.03);
+    }
+    {
+        Notes other = notes;
+        other.add(59, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+        const auto added = reckon(other.entries(), until(60));
+        ASSERT_EQ(added->stack("Mill")->now.slots.size(), 2u);
+        EXPECT_LT(added->stack("Mill")->now.slots[1].wormShare.p50, 0.6);
+    }
+    {
+        Notes other = notes;
+        other.add(50, "Mill", Water{{4, Unit::L}});
+        EXPECT_GT(reckon(other.entries(), until(51))->stack("Mill")->now.drainedLPerWeek.p50, 0.8);
+    }
+}
+
+TEST(Reckon, RoutinesActWithoutBeingWrittenDown)
+{
+    Notes dry, watered;
+    dry.begun("Mill").fedWeekly("Mill", 2, 60);
+    watered.begun("Mill").fedWeekly("Mill", 2, 60).add(10, "Mill", Routine{{100, Unit::mL}, RoutineOf::water, 1});
+    EXPECT_GT(mill(reckon(watered.entries(), until(60))).now.drainedLPerWeek.p50, mill(reckon(dry.entries(), until(60))).now.drainedLPerWeek.p50 + 0.2);
+    watered.add(20, "Mill", Routine{{0, Unit::mL}, RoutineOf::water, {}});
+    EXPECT_LT(mill(reckon(watered.entries(), until(60))).now.drainedLPerWeek.p50, mill(reckon(dry.entries(), until(60))).now.drainedLPerWeek.p50 + 0.1);
+}
+
+TEST(Reckon, ShutSumpFillsAndTellsWhen)
+{
+    journal::Setup shut;
+    shut.spigot = Spigot::shut;
+    Notes notes;
+    notes.begun("Mill", shut).fedWeekly("Mill", 2, 80, 500);
+    const StackReckoning stack = mill(reckon(notes.entries(), until(80)));
+    EXPECT_TRUE(stack.record.spigotShut);
+    EXPECT_GT(stack.now.sumpL.p50, 0.3);
+    ASSERT_TRUE(stack.forecast.sumpFullOn.p50);
+    EXPECT_GT(*stack.forecast.sumpFullOn.p50, onDay(80));
+    notes.add(80, "Mill", Drain{Amount{1, Unit::L}, {}, {}, {}, {}});
+    const StackReckoning drained = mill(reckon(notes.entries(), until(80)));
+    EXPECT_LT(drained.now.sumpL.p50, 0.3);
+    EXPECT_GT(drained.forecast.sumpFullOn.p50.value_or(onDay(9999)), *stack.forecast.sumpFullOn.p50);
+}
+
+TEST(Reckon, LightDryingEmptiesTheTrayOfWorms)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 120).add(70, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}}).add(115, "Mill", Rotate{});
+    const StackReckoning stack = mill(reckon(notes.entries(), until(120)));
+    ASSERT_EQ(stack.now.slots.size(), 2u);
+    EXPECT_EQ(stack.now.slots[1].state, TrayState::drying);
+    EXPECT_EQ(stack.record.daysDrying, 5);
+    EXPECT_LT(stack.now.slots[1].wormShare.p50, 0.05);
+    EXPECT_GT(stack.now.slots[0].wormShare.p50, 0.9);
+}
+
+TEST(Reckon, EntryBeyondTheRoomIsKeptAndFlagged)
+{
+    Notes notes;
+    notes.begun("Mill").add(5, "Mill", Feed{{15, Unit::kg}, {}, {}});
+    const StackReckoning stack = mill(reckon(notes.entries(), until(6)));
+    ASSERT_EQ(stack.flags.size(), 1u);
+    EXPECT_EQ(stack.flags[0], "beyond-room:" + dayText(onDay(5)));
+    EXPECT_GT(stack.now.slots[0].inputDryKg.p50, 2.0);
+}
+
+TEST(Reckon, ColdStackIsSlower)
+{
+    journal::Setup warm, cold;
+    warm.temp = celsius(22);
+    cold.temp = celsius(12);
+    Notes notes;
+    notes.begun("Mill", warm).fedWeekly("Mill", 2, 90).begun("Barn", cold).fedWeekly("Barn", 2, 90);
+    const auto all = reckon(notes.entries(), until(90));
+    EXPECT_GT(all->stack("Mill")->now.slots[0].castingsDryKg.p50, 1.15 * all->stack("Barn")->now.slots[0].castingsDryKg.p50);
+}
+
+TEST(Raised, AtFourFifthsAndWithdrawnAtThreeFifths)
+{
+    Raised raised;
+    raised.note(0.79, onDay(1));
+    EXPECT_FALSE(raised.since());
+    raised.note(0.80, onDay(2));
+    raised.note(0.65, onDay(3));
+    EXPECT_EQ(raised.since(), onDay(2));
+    raised.note(0.60, onDay(4));
+    EXPECT_FALSE(raised.since());
+    raised.note(0.79, onDay(5));
+    EXPECT_FALSE(raised.since());
+}
+
+}
+}
