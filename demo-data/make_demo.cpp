@@ -52,6 +52,8 @@ int main(int argc, char** argv)
     demo::Habits cellar{.stack = "Cellar", .setup = setup(19, journal::Spigot::open, journal::Stand::legs), .stockedGrams = 500, .feedGrams = 950, .missed = 0.08, .seed = 37};
 
     journal::Entries all = livedUntil(end, scullery, 900, [](const demo::Keeper& k) {
+        return k.day() > 690 && k.daysDrying() < 0 && k.advised("harvest-ready");
+    });
     const journal::Entries young = livedUntil(end, leanTo, 260, [](const demo::Keeper& k) {
         return k.day() > 105 && k.trays() == 2 && k.daysDrying() < 0 && k.advised("sump-full") && k.estimate()->now.sumpL.p50 < 3.7;
     });
