@@ -182,7 +182,7 @@ void Keeper::reckonNow()
 {
     reckoning::Options options;
     options.asOf = start_ + std::chrono::days{day_};
-    options.members = 64;
+    options.members = day_ >= habits_.carefulFrom ? 512 : 64;
     options.threads = 1;
     estimate_ = reckoning::reckon(entries_, options);
 }

@@ -22,6 +22,7 @@ struct Habits {
     double missed = 0.06;            ///< chance that a week is left out
     double drainAboveLitres = 0.6;   ///< of what is there or ran off
     int looksEvery = 31;             ///< days between looks at depth or bits
+    int carefulFrom = 0;             ///< from this day on the keeper's estimates use as many members as the program does
     std::uint64_t seed = 1;
 };
 
