@@ -3,6 +3,8 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHash>
+#include <QInputDialog>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QSettings>
@@ -24,6 +26,13 @@ bool SystemDialogs::ask(QWidget* parent, const QString& title, const QString& te
     box.setDefaultButton(QMessageBox::Cancel);
     box.exec();
     return box.clickedButton() == act;
+}
+
+QString SystemDialogs::text(QWidget* parent, const QString& title, const QString& label, const QString& before)
+{
+    bool accepted = false;
+    const QString text = QInputDialog::getText(parent, title, label, QLineEdit::Normal, before, &accepted).trimmed();
+    return accepted ? text : QString{};
 }
 
 QString SystemDialogs::fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter)

@@ -20,6 +20,8 @@ public:
     virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
     /// true when the act named by `yes` was chosen; closing the box means no.
     virtual bool ask(QWidget* parent, const QString& title, const QString& text, const QString& yes) = 0;
+    /// A line of text; empty when called off.
+    virtual QString text(QWidget* parent, const QString& title, const QString& label, const QString& before) = 0;
     /// An existing file; empty when called off. `filter` as in QFileDialog: "Journals (*.csv)".
     virtual QString fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter) = 0;
     /// A file to write, `suffix` ("csv") added when none was typed; replacing an existing one has been confirmed. Empty when called off.
@@ -31,6 +33,7 @@ class SystemDialogs final : public Dialogs {
 public:
     void tell(QWidget* parent, const QString& title, const QString& text) override;
     bool ask(QWidget* parent, const QString& title, const QString& text, const QString& yes) override;
+    QString text(QWidget* parent, const QString& title, const QString& label, const QString& before) override;
     QString fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter) override;
     QString fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix) override;
 };

@@ -1,6 +1,7 @@
 #include "ui/journal/journal_page.h"
 
 #include "ui/common/actions.h"
+#include "ui/common/field_edit.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
@@ -93,7 +94,7 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
 
     filters_ = new QWidget{this};
     auto* flow = new ui::FlowLayout{filters_, 8};
-    words_ = new QLineEdit{filters_};
+    words_ = new ui::FieldEdit{filters_};
     words_->setObjectName(QStringLiteral("findField"));
     words_->setPlaceholderText(tr("Find (%1)").arg(ui::keysText(ui::ActionId::find)));
     words_->setClearButtonEnabled(true);
@@ -102,11 +103,10 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     ui::setAccess(words_, tr("Find in the journal"), tr("All words must be in the row"));
     flow->addWidget(words_);
     const auto combo = [&](const QString& name, const QString& object) {
-        auto* box = new QComboBox{filters_};
+        auto* box = new ui::FieldCombo{filters_};
         box->setObjectName(object);
         box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
         ui::setAccess(box, name);
-        ui::keepWheelOut(box);
         flow->addWidget(box);
         return box;
     };
@@ -291,7 +291,7 @@ void JournalPage::showAll()
 void JournalPage::editChosen()
 {
     const auto ids = chosen();
-    if (ids.size() != 1 || ids.front() == journal::EntryId::none || household_.readOnly()) return;
+    if (ids.size() != 1 || ids.front() <= journal::EntryId::none || household_.readOnly()) return;
     if (editor_ && editor_->entry() == ids.front()) {
         editor_->setFocus();
         return;
@@ -329,7 +329,7 @@ void JournalPage::closeEditor()
 void JournalPage::deleteChosen()
 {
     auto ids = chosen();
-    std::erase(ids, journal::EntryId::none);
+    std::erase_if(ids, [](journal::EntryId id) { return id <= journal::EntryId::none; }); // still being written: not known by name yet
     if (ids.empty() || household_.readOnly()) return;
     journal::Edit edit;
     edit.deleted = ids;

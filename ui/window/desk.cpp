@@ -1,0 +1,231 @@
+#include "ui/window/desk.h"
+
+#include "ui/common/formats.h"
+#include "ui/common/panels.h"
+#include "ui/common/seams.h"
+#include "ui/forms/action_form.h"
+#include "ui/forms/form_kind.h"
+#include "ui/forms/new_stack.h"
+#include "ui/journal/journal_page.h"
+#include "ui/shelf/form_host.h"
+#include "ui/shelf/shelf_page.h"
+#include "ui/trends/trends_page.h"
+#include "ui/window/due_list.h"
+#include "ui/window/notices.h"
+#include "ui/window/rail.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QResizeEvent>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::window {
+
+namespace {
+
+/// A page narrower than this at 100 % font is not squeezed further by the due list.
+constexpr int pageAtLeast = 760;
+
+bool isToldOn(const QWidget* page, const QString& why)
+{
+    const auto labels = page->findChildren<QLabel*>();
+    return std::ranges::any_of(labels, [&](const QLabel* label) { return label->isVisible() && label->text().contains(why); });
+}
+
+QPushButton* headButton(QAction* action, QWidget* parent)
+{
+    auto* button = ui::makeButton(action->text(), ui::Tone::plain, parent);
+    const auto sync = [button, action] {
+        button->setEnabled(action->isEnabled());
+        button->setToolTip(action->toolTip());
+    };
+    sync();
+    QObject::connect(action, &QAction::changed, button, sync);
+    QObject::connect(button, &QPushButton::clicked, action, &QAction::trigger);
+    return button;
+}
+
+}
+
+Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
+    : QWidget{parent}, household_{household}, lent_{std::move(lent)}, rail_{new Rail{lent_.theme, this}}, pages_{new QStackedWidget{this}},
+      shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
+      journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
+      row_{new QHBoxLayout{this}}, dueAction_{lent_.action(ui::ActionId::goDue)}
+{
+    setObjectName(QStringLiteral("desk"));
+    row_->setContentsMargins(0, 0, 0, 0);
+    row_->setSpacing(0);
+    row_->addWidget(rail_);
+    row_->addWidget(pages_, 1);
+    row_->addWidget(due_);
+    pages_->addWidget(shelf_);
+    pages_->addWidget(trends_);
+    pages_->addWidget(journal_);
+    pages_->addWidget(duePage_);
+    auto* dueRows = new QVBoxLayout{duePage_};
+    dueRows->setContentsMargins(0, 0, 0, 0);
+
+    rail_->addPage(lent_.action(ui::ActionId::pageShelf));
+    rail_->addPage(lent_.action(ui::ActionId::pageTrends));
+    rail_->addPage(lent_.action(ui::ActionId::pageJournal));
+    rail_->addPage(dueAction_);
+
+    for (const ui::ActionId id : {ui::ActionId::undo, ui::ActionId::recordOther, ui::ActionId::newStack}) {
+        QPushButton* button = headButton(lent_.action(id), shelf_);
+        button->setObjectName(QString::fromLatin1(ui::actionRow(id).name) % QStringLiteral("Button"));
+        // Undo names its deed in the tool tip and the menu; on the button that would push the others about.
+        button->setText(ui::actionText(id));
+        shelf_->head()->addButton(button);
+    }
+
+    connect(due_, &DueList::act, this, &Desk::act);
+    connect(due_, &DueList::counted, this, [this] { tellState(); });
+    connect(journal_, &journal_page::JournalPage::refused, this,
+            [this](const QString& why) { lent_.notices.show(Notices::Kind::failure, why, QStringLiteral("journal")); });
+    connect(&household_, &household::Household::recorded, this, [this](household::Ticket, const std::vector<journal::EntryId>&) {
+        savedAt_ = lent_.minuteOfDay();
+        lent_.notices.settle(QStringLiteral("journal"));
+        tellState();
+    });
+    // Queued: a form or the shelf that asked for the write tells its failure itself, and once is enough.
+    connect(&household_, &household::Household::failed, this, [this](household::Ticket, const QString& why) {
+        if (!isToldOn(pages_->currentWidget(), why)) lent_.notices.show(Notices::Kind::failure, why);
+        tellState();
+    }, Qt::QueuedConnection);
+    connect(&household_, &household::Household::notice, this, [this](const QString& text) {
+        lent_.notices.show(Notices::Kind::notice, text);
+        tellState();
+    });
+    connect(&household_, &household::Household::changed, this, [this] { tellState(); });
+    connect(&lent_.theme, &ui::Theme::changed, this, [this] { placeDue(); });
+    placeDue();
+    showPage(Page::shelf);
+    tellState();
+}
+
+void Desk::showPage(Page page)
+{
+    if (page == Page::due && beside_) {
+        due_->enter();
+        return;
+    }
+    page_ = page;
+    switch (page) {
+    case Page::shelf: pages_->setCurrentWidget(shelf_); break;
+    case Page::trends: pages_->setCurrentWidget(trends_); break;
+    case Page::journal: pages_->setCurrentWidget(journal_); break;
+    case Page::due: pages_->setCurrentWidget(duePage_); break;
+    }
+    lent_.action(ui::ActionId::pageShelf)->setChecked(page == Page::shelf);
+    lent_.action(ui::ActionId::pageTrends)->setChecked(page == Page::trends);
+    lent_.action(ui::ActionId::pageJournal)->setChecked(page == Page::journal);
+    dueAction_->setChecked(page == Page::due);
+    if (page == Page::due) due_->enter();
+    else pages_->currentWidget()->setFocus(Qt::OtherFocusReason);
+}
+
+QString Desk::savedText() const
+{
+    return rail_->savedText();
+}
+
+void Desk::goDue()
+{
+    showPage(Page::due);
+}
+
+void Desk::doFirstDue()
+{
+    due_->doFirst();
+}
+
+void Desk::newStack()
+{
+    showPage(Page::shelf);
+    shelf_->openNewStack();
+}
+
+void Desk::recordOther()
+{
+    showPage(Page::shelf);
+    if (const QString stack = shelf_->currentStack(); !stack.isEmpty()) shelf_->openPanel(stack, std::nullopt);
+}
+
+bool Desk::anythingTyped() const
+{
+    const QWidget* content = shelf_->host()->content();
+    if (const auto* form = qobject_cast<const forms::ActionForm*>(content); form && form->touched()) return true;
+    if (const auto* form = qobject_cast<const forms::NewStack*>(content); form && form->touched()) return true;
+    return journal_->editing();
+}
+
+void Desk::act(const advice::Advice& advice)
+{
+    const QString stack = QString::fromStdString(advice.stack);
+    const auto* history = household_.journal()->replay.stack(advice.stack);
+    const auto* standing = history ? history->on(household_.today()) : nullptr;
+    const bool drying = standing && standing->drying;
+    const auto open = [&](forms::FormKind kind, std::optional<int> slot) {
+        showPage(Page::shelf);
+        shelf_->openForm(stack, kind, slot);
+    };
+    switch (advice.code) {
+    case advice::Code::feedDue: shelf_->recordUsual(stack, forms::FormKind::feed); return;
+    case advice::Code::sumpFull: open(forms::FormKind::drain, std::nullopt); return;
+    case advice::Code::addTray: open(forms::FormKind::addTray, std::nullopt); return;
+    case advice::Code::harvestSoon:
+    case advice::Code::trayFull: open(forms::FormKind::check, advice.slot); return;
+    case advice::Code::harvestReady:
+    case advice::Code::readyNoHurry:
+    case advice::Code::harvestOverdue: open(drying ? forms::FormKind::harvest : forms::FormKind::rotate, std::nullopt); return;
+    }
+}
+
+void Desk::placeDue()
+{
+    const int room = width() - rail_->wantedWidth() - due_->wantedWidth();
+    const bool beside = room >= lent_.theme.px(pageAtLeast);
+    due_->setFixedWidth(beside ? due_->wantedWidth() : QWIDGETSIZE_MAX);
+    due_->setMinimumWidth(beside ? due_->wantedWidth() : 0);
+    rail_->setPageShown(dueAction_, !beside);
+    if (beside == beside_ && due_->parentWidget() != nullptr && (beside ? row_->indexOf(due_) >= 0 : duePage_->layout()->indexOf(due_) >= 0)) return;
+    beside_ = beside;
+    if (beside) {
+        if (page_ == Page::due) showPage(Page::shelf);
+        row_->addWidget(due_);
+    } else {
+        duePage_->layout()->addWidget(due_);
+    }
+    due_->show();
+}
+
+void Desk::tellState()
+{
+    const auto journal = household_.journal();
+    QString saved;
+    if (household_.readOnly()) saved = tr("Read only");
+    else if (!journal->pending.empty()) saved = tr("Saving…");
+    else if (savedAt_ >= 0) saved = tr("Saved %1").arg(ui::timeOfDay(savedAt_));
+    else saved = tr("All saved");
+    int stacks = 0;
+    for (const auto& history : journal->replay.stacks) {
+        const auto* standing = history.on(household_.today());
+        if (standing && !standing->retired) ++stacks;
+    }
+    rail_->setState(saved, tr("%n stack(s)", nullptr, stacks));
+    rail_->setPageText(dueAction_, due_->count() > 0 ? tr("Due (%1)").arg(due_->count()) : tr("Due"));
+}
+
+void Desk::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeDue();
+}
+
+}

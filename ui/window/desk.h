@@ -1,0 +1,95 @@
+#pragma once
+
+#include "core/advice/advice.h"
+#include "core/household/household.h"
+#include "ui/common/actions.h"
+#include "ui/common/theme.h"
+
+#include <QWidget>
+
+#include <functional>
+
+class QAction;
+class QHBoxLayout;
+class QStackedWidget;
+
+namespace tierloam::ui {
+class Settings;
+}
+namespace tierloam::shelf {
+class ShelfPage;
+}
+namespace tierloam::trends {
+class TrendsPage;
+}
+namespace tierloam::journal_page {
+class JournalPage;
+}
+
+namespace tierloam::window {
+
+class DueList;
+class Notices;
+class Rail;
+
+/// Everything that shows one household: rail, pages, due list. Lives as long as the household is open.
+class Desk : public QWidget {
+    Q_OBJECT
+
+public:
+    enum class Page { shelf, trends, journal, due };
+
+    /// What the desk borrows from the window, which outlives it.
+    struct Lent {
+        const ui::Theme& theme;
+        ui::Settings& settings;
+        Notices& notices;
+        std::function<QAction*(ui::ActionId)> action; ///< the window's action
+        std::function<int()> minuteOfDay;
+    };
+
+    Desk(household::Household& household, Lent lent, QWidget* parent = nullptr);
+
+    Page page() const { return page_; }
+    void showPage(Page page);
+    shelf::ShelfPage* shelf() const { return shelf_; }
+    trends::TrendsPage* trends() const { return trends_; }
+    journal_page::JournalPage* journal() const { return journal_; }
+    DueList* due() const { return due_; }
+    bool dueBeside() const { return beside_; }
+    QString savedText() const;
+
+    /// Focus to the due list, wherever it is.
+    void goDue();
+    void doFirstDue();
+    void newStack();
+    void recordOther();
+    /// Something typed in a form or editor would be lost.
+    bool anythingTyped() const;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void act(const advice::Advice& advice);
+    void feedUsual(const std::string& stack);
+    void placeDue();
+    void tellState();
+
+    household::Household& household_;
+    Lent lent_;
+    Page page_ = Page::shelf;
+    bool beside_ = true;
+    int savedAt_ = -1;               ///< minute of the day of the last write
+    Rail* rail_;
+    QStackedWidget* pages_;
+    shelf::ShelfPage* shelf_;
+    trends::TrendsPage* trends_;
+    journal_page::JournalPage* journal_;
+    DueList* due_;
+    QWidget* duePage_;
+    QHBoxLayout* row_;
+    QAction* dueAction_;             ///< in the rail while there is no room beside the page
+};
+
+}

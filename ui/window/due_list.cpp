@@ -1,0 +1,241 @@
+#include "ui/window/due_list.h"
+
+#include "ui/common/formats.h"
+#include "ui/common/panels.h"
+#include "ui/drawing/tray_icon.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace tierloam::window {
+
+namespace {
+
+/// Advice that lies further ahead is not for this list.
+constexpr int daysAhead = 7;
+
+ui::Tone toneOf(advice::Code code, advice::Severity severity)
+{
+    if (severity == advice::Severity::urgent) return ui::Tone::brick;
+    switch (code) {
+    case advice::Code::sumpFull: return ui::Tone::water;
+    case advice::Code::harvestOverdue:
+    case advice::Code::harvestSoon:
+    case advice::Code::trayFull: return ui::Tone::amber;
+    default: return ui::Tone::moss;
+    }
+}
+
+QColor colourOf(ui::Tone tone, const drawing::Palette& palette)
+{
+    switch (tone) {
+    case ui::Tone::plain: return palette.outline;
+    case ui::Tone::moss: return palette.moss;
+    case ui::Tone::amber: return palette.amber;
+    case ui::Tone::brick: return palette.brick;
+    case ui::Tone::water: return palette.water;
+    }
+    return palette.outline;
+}
+
+/// The small stack beside a line.
+class TrayMark final : public QWidget {
+public:
+    TrayMark(const ui::Theme& theme, int trays, std::optional<int> slot, ui::Tone tone, QWidget* parent)
+        : QWidget{parent}, theme_{theme}, trays_{trays}, slot_{slot}, tone_{tone}
+    {
+        setFixedSize(theme.px(24), theme.px(44));
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter{this};
+        painter.setRenderHint(QPainter::Antialiasing);
+        drawing::TrayIcon icon;
+        icon.trays = std::clamp(trays_, 1, 5);
+        icon.slot = slot_;
+        icon.colour = colourOf(tone_, theme_.palette());
+        drawing::drawTrayIcon(painter, rect(), icon, theme_.palette());
+    }
+
+private:
+    const ui::Theme& theme_;
+    int trays_;
+    std::optional<int> slot_;
+    ui::Tone tone_;
+};
+
+}
+
+DueList::DueList(household::Household& household, const ui::Theme& theme, QWidget* parent)
+    : QFrame{parent}, household_{household}, theme_{theme}, title_{ui::makeLabel(tr("Due"), ui::TextRole::title, this)},
+      summary_{ui::makeLabel({}, ui::TextRole::smallMuted, this)}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)}
+{
+    setProperty("due", true);
+    setObjectName(QStringLiteral("dueList"));
+    ui::setAccess(this, tr("Due list"));
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(16, 20, 0, 10);
+    column->setSpacing(8);
+    auto* head = new QHBoxLayout;
+    head->addWidget(title_);
+    head->addStretch(1);
+    head->addWidget(summary_, 0, Qt::AlignBottom);
+    head->setContentsMargins(4, 0, 18, 0);
+    column->addLayout(head);
+
+    list_ = new QWidget;
+    list_->setObjectName(QStringLiteral("dueLines"));
+    rows_ = new QVBoxLayout{list_};
+    rows_->setContentsMargins(0, 0, 14, 0);
+    rows_->setSpacing(6);
+    auto* scroll = new QScrollArea{this};
+    scroll->setObjectName(QStringLiteral("dueScroll"));
+    scroll->setWidget(list_);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->viewport()->setAutoFillBackground(false);
+    list_->setAutoFillBackground(false);
+    nothing_->setContentsMargins(4, 0, 18, 0);
+    column->addWidget(nothing_);
+    column->addWidget(scroll, 1);
+
+    connect(&household_, &household::Household::reckoned, this, [this] { rebuild(); });
+    connect(&household_, &household::Household::changed, this, [this] { rebuild(); });
+    connect(&theme_, &ui::Theme::changed, this, [this] { rebuild(); });
+    rebuild();
+}
+
+int DueList::wantedWidth() const
+{
+    return theme_.px(312);
+}
+
+QString DueList::actName(advice::Code code, bool drying)
+{
+    switch (code) {
+    case advice::Code::harvestReady:
+    case advice::Code::readyNoHurry:
+    case advice::Code::harvestOverdue: return drying ? tr("Take") : tr("Lift");
+    case advice::Code::harvestSoon: return tr("Look");
+    case advice::Code::addTray: return tr("Add");
+    case advice::Code::feedDue: return tr("Feed");
+    case advice::Code::trayFull: return tr("Look");
+    case advice::Code::sumpFull: return tr("Drain");
+    }
+    return {};
+}
+
+QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
+{
+    const Day today = household_.today();
+    const ui::Tone tone = toneOf(advice.code, advice.severity);
+    auto* line = new QWidget;
+    auto* row = new QHBoxLayout{line};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(9);
+    const bool sump = advice.code == advice::Code::sumpFull;
+    row->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, Qt::AlignTop);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(1);
+    const QString what = QString::fromStdString(advice.text);
+    const QString why = QString::fromStdString(advice.because);
+    const QString when = ui::dueDay(advice.on, today);
+    words->addWidget(ui::makeLabel(what, ui::TextRole::strong, line, true));
+    words->addWidget(ui::makeLabel(why, ui::TextRole::smallMuted, line, true));
+    auto* date = ui::makeLabel(when, ui::TextRole::small, line);
+    ui::setTone(date, tone);
+    words->addWidget(date);
+    row->addLayout(words, 1);
+    const QString name = actName(advice.code, drying);
+    auto* button = ui::makeButton(name, tone, line);
+    button->setObjectName(QStringLiteral("dueButton"));
+    button->setProperty("line", QString{QString::fromStdString(advice.stack) % u'/' % QString::number(static_cast<int>(advice.code))});
+    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), tr("%1 %2").arg(why, when));
+    button->setToolTip(tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
+    button->setMinimumWidth(theme_.px(56));
+    button->setEnabled(!household_.readOnly());
+    connect(button, &QPushButton::clicked, this, [this, advice] { Q_EMIT act(advice); });
+    row->addWidget(button, 0, Qt::AlignVCenter);
+    return line;
+}
+
+void DueList::addStack(const std::string& name, const std::vector<advice::Advice>& lines, int trays, bool drying)
+{
+    auto* heading = ui::makeLabel(QString::fromStdString(name), ui::TextRole::section, list_);
+    heading->setContentsMargins(4, 4, 0, 0);
+    rows_->addWidget(heading);
+    auto* card = new ui::Card{list_};
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (i > 0) card->column()->addWidget(ui::makeHairline(card));
+        card->column()->addWidget(makeLine(lines[i], trays, drying));
+    }
+    rows_->addWidget(card);
+}
+
+void DueList::rebuild()
+{
+    QString focused;
+    if (const QWidget* focus = list_->focusWidget(); focus && focus->hasFocus()) focused = focus->property("line").toString();
+    while (QLayoutItem* item = rows_->takeAt(0)) {
+        if (item->widget()) {
+            item->widget()->hide();
+            item->widget()->deleteLater(); // one of its buttons may be the sender
+        }
+        delete item;
+    }
+    shown_.clear();
+    const auto reckoning = household_.reckoning();
+    const auto journal = household_.journal();
+    const Day today = household_.today();
+    if (reckoning) {
+        for (const auto& stack : reckoning->stacks) {
+            std::vector<advice::Advice> lines = advice::adviceFor(stack);
+            std::erase_if(lines, [&](const advice::Advice& one) { return daysBetween(today, one.on) > daysAhead; });
+            if (lines.empty()) continue;
+            const auto* history = journal->replay.stack(stack.name);
+            const auto* standing = history ? history->on(today) : nullptr;
+            addStack(stack.name, lines, static_cast<int>(stack.now.slots.size()), standing && standing->drying);
+            shown_.insert(shown_.end(), lines.begin(), lines.end());
+        }
+    }
+    rows_->addStretch(1);
+    summary_->setText(shown_.empty() ? QString{} : tr("%n this week", nullptr, static_cast<int>(shown_.size())));
+    nothing_->setVisible(shown_.empty());
+    if (journal->replay.stacks.empty()) nothing_->setText(tr("What is to be done stands here, with its reason, once there is a stack."));
+    else if (!reckoning) nothing_->setText(tr("The estimates are being made; then what is due stands here."));
+    else nothing_->setText(tr("Nothing is due this week."));
+    if (!focused.isEmpty()) {
+        for (auto* button : list_->findChildren<QPushButton*>(QStringLiteral("dueButton"))) {
+            if (button->property("line").toString() == focused && button->parentWidget()->parentWidget() && !button->isHidden()) {
+                button->setFocus();
+                break;
+            }
+        }
+    }
+    Q_EMIT counted(count());
+}
+
+void DueList::enter()
+{
+    for (auto* button : list_->findChildren<QPushButton*>(QStringLiteral("dueButton"))) {
+        if (button->isVisible() && button->isEnabled()) {
+            button->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+    }
+}
+
+void DueList::doFirst()
+{
+    if (!shown_.empty() && !household_.readOnly()) Q_EMIT act(advice::Advice{shown_.front()});
+}
+
+}

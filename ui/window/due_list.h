@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/advice/advice.h"
+#include "core/household/household.h"
+#include "ui/common/theme.h"
+
+#include <QFrame>
+
+#include <optional>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace tierloam::window {
+
+/// What is to be done over all stacks, grouped by stack: what, why in numbers, when, and a button that names the act. Rebuilt when a
+/// reckoning comes in; the focus stays on the line it was on.
+class DueList : public QFrame {
+    Q_OBJECT
+
+public:
+    DueList(household::Household& household, const ui::Theme& theme, QWidget* parent = nullptr);
+
+    int count() const { return static_cast<int>(shown_.size()); }
+    const std::vector<advice::Advice>& lines() const { return shown_; }
+    /// Puts the focus on the first button.
+    void enter();
+    /// As a click on the first button.
+    void doFirst();
+    /// What the button of that advice is called.
+    static QString actName(advice::Code code, bool drying);
+    int wantedWidth() const;
+
+Q_SIGNALS:
+    void act(const tierloam::advice::Advice& advice);
+    void counted(int lines);
+
+private:
+    void rebuild();
+    void addStack(const std::string& name, const std::vector<advice::Advice>& lines, int trays, bool drying);
+    QWidget* makeLine(const advice::Advice& advice, int trays, bool drying);
+
+    household::Household& household_;
+    const ui::Theme& theme_;
+    std::vector<advice::Advice> shown_;
+    QLabel* title_;
+    QLabel* summary_;
+    QLabel* nothing_;
+    QWidget* list_;
+    QVBoxLayout* rows_;
+};
+
+}

@@ -1,0 +1,281 @@
+#include "ui/window/main_window.h"
+
+#include "core/exchange/journal_csv.h"
+#include "ui/forms/welcome.h"
+#include "ui/window/demo.h"
+#include "ui/window/desk.h"
+#include "ui/window/journal_files.h"
+#include "ui/window/notices.h"
+#include "ui/window/one_window.h"
+#include "ui/window/recent_files.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDir>
+#include <QFileInfo>
+#include <QMenu>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+namespace tierloam::window {
+
+MainWindow::MainWindow(const Needs& needs, QWidget* parent)
+    : QMainWindow{parent}, clock_{needs.clock}, theme_{needs.theme}, dialogs_{needs.dialogs}, settings_{needs.settings},
+      householdSettings_{needs.household}, version_{needs.version}, shared_{needs.shared}, notices_{new Notices}, body_{new QStackedWidget}, welcome_{new forms::Welcome},
+      oneWindow_{new OneWindow{this}}
+{
+    setObjectName(QStringLiteral("mainWindow"));
+    makeActions();
+    makeMenus();
+    auto* middle = new QWidget{this};
+    middle->setProperty("page", true);
+    auto* rows = new QVBoxLayout{middle};
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    rows->addWidget(notices_);
+    rows->addWidget(body_, 1);
+    auto* welcomeScroll = new QScrollArea;
+    welcomeScroll->setWidget(welcome_);
+    welcomeScroll->setWidgetResizable(true);
+    welcomeScroll->setFrameShape(QFrame::NoFrame);
+    welcomeScroll->setFocusPolicy(Qt::NoFocus);
+    body_->addWidget(welcomeScroll);
+    setCentralWidget(middle);
+    setMinimumSize(640, 480);
+    resize(1440, 900);
+
+    connect(welcome_, &forms::Welcome::startFirstStack, this, &MainWindow::startFirstStack);
+    connect(welcome_, &forms::Welcome::openDemo, this, [this] { openDemo(); });
+    connect(welcome_, &forms::Welcome::openFile, action(ui::ActionId::openHousehold), &QAction::trigger);
+    connect(welcome_, &forms::Welcome::importJournal, action(ui::ActionId::importJournal), &QAction::trigger);
+    connect(welcome_, &forms::Welcome::openRecent, this, [this](const QString& path) { openFile(path); });
+    connect(oneWindow_, &OneWindow::asked, this, &MainWindow::bringToFront);
+    connect(&theme_, &ui::Theme::changed, this, [this] {
+        theme_.remember(settings_);
+        syncActions();
+    });
+    showWelcome();
+}
+
+MainWindow::~MainWindow()
+{
+    dropHousehold();
+}
+
+QString MainWindow::documents() const
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return folder.isEmpty() ? QDir::homePath() : folder;
+}
+
+void MainWindow::dropHousehold()
+{
+    if (!household_) return;
+    household_->finishWrites(); // what was recorded is durable before the window lets go
+    delete desk_;               // its pages look at the household
+    household_.reset();
+    oneWindow_->take({});
+}
+
+bool MainWindow::mayLeave()
+{
+    if (!desk_ || !desk_->anythingTyped()) return true;
+    return dialogs_.ask(this, tr("Not recorded yet"), tr("A form holds something that has not been recorded. It is lost when you go on."), tr("Go on"));
+}
+
+bool MainWindow::take(const QString& path, bool create)
+{
+    household::Household::Settings settings = householdSettings_;
+    settings.createIfAbsent = create;
+    auto opened = household::Household::open(path, clock_, settings);
+    if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
+        notices_->show(Notices::Kind::failure, failure->why, QStringLiteral("open"));
+        return false;
+    }
+    dropHousehold();
+    notices_->clear();
+    household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
+    if (shared_) oneWindow_->take(household_->path());
+    desk_ = new Desk{*household_, {theme_, settings_, *notices_, [this](ui::ActionId id) { return action(id); }, [this] { return clock_->minuteOfDay(); }}, body_};
+    body_->addWidget(desk_);
+    body_->setCurrentWidget(desk_);
+    if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
+
+    QUndoStack* undo = household_->undoStack();
+    connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
+    connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);
+    connect(undo, &QUndoStack::canRedoChanged, this, &MainWindow::syncActions);
+    connect(household_.get(), &household::Household::changed, this, [this] { setTitle(); syncActions(); });
+    if (shared_ && !isDemo(household_->path())) rememberFile(settings_, household_->path());
+    fillRecent();
+    fillRecordMenu();
+    setTitle();
+    syncActions();
+    desk_->showPage(Desk::Page::shelf);
+    return true;
+}
+
+bool MainWindow::openFile(const QString& path)
+{
+    if (household_ && QFileInfo{path}.canonicalFilePath() == QFileInfo{household_->path()}.canonicalFilePath()) {
+        bringToFront();
+        return true;
+    }
+    if (shared_ && OneWindow::raiseOther(path)) {
+        notices_->show(Notices::Kind::notice, tr("%1 is already open in another window, which has been brought to the front.").arg(QFileInfo{path}.fileName()),
+                       QStringLiteral("open"));
+        return false;
+    }
+    if (!mayLeave()) return false;
+    if (!QFileInfo::exists(path)) forgetFile(settings_, path);
+    return take(path, false);
+}
+
+bool MainWindow::createFile(const QString& path)
+{
+    if (QFileInfo::exists(path)) {
+        notices_->show(Notices::Kind::failure, tr("%1 is already there. Nothing was replaced: choose another name, or open it.").arg(QDir::toNativeSeparators(path)),
+                       QStringLiteral("open"));
+        return false;
+    }
+    if (!mayLeave()) return false;
+    return take(path, true);
+}
+
+bool MainWindow::openDemo()
+{
+    if (!mayLeave()) return false;
+    const Demo demo = freshDemo(clock_->today());
+    if (demo.path.isEmpty()) {
+        notices_->show(Notices::Kind::failure, tr("The demo household could not be made: %1").arg(demo.why), QStringLiteral("open"));
+        return false;
+    }
+    return take(demo.path, false);
+}
+
+void MainWindow::showWelcome()
+{
+    dropHousehold();
+    welcome_->setRecentFiles(recentFiles(settings_));
+    body_->setCurrentIndex(0);
+    fillRecent();
+    fillRecordMenu();
+    setTitle();
+    syncActions();
+}
+
+void MainWindow::startFirstStack()
+{
+    // One question less on the way to the first feeding: the file has a name and a place of its own, and both are told.
+    const QDir folder{documents()};
+    folder.mkpath(QStringLiteral("."));
+    QString path = folder.filePath(tr("My worm bins") % QStringLiteral(".tierloam"));
+    for (int n = 2; QFileInfo::exists(path); ++n) path = folder.filePath(tr("My worm bins %1").arg(n) % QStringLiteral(".tierloam"));
+    if (!createFile(path)) return;
+    notices_->show(Notices::Kind::notice, tr("Your household is kept in %1.").arg(QDir::toNativeSeparators(path)));
+    desk_->newStack();
+}
+
+void MainWindow::chooseAndCreate()
+{
+    const QString path = dialogs_.fileToSave(this, tr("New household"), QDir{documents()}.filePath(tr("Household") % QStringLiteral(".tierloam")),
+                                             tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
+    if (!path.isEmpty()) createFile(path);
+}
+
+void MainWindow::importFile(const QString& csv)
+{
+    const journal::Entries existing = household_ ? household_->journal()->entries : journal::Entries{};
+    const Imported imported = readJournalFile(csv, existing);
+    if (!imported.why.isEmpty()) {
+        notices_->show(Notices::Kind::failure, imported.why, QStringLiteral("import"));
+        return;
+    }
+    if (!imported.faults.isEmpty()) {
+        notices_->show(Notices::Kind::failure, tr("Nothing was imported from %1: %n row(s) are at fault.", nullptr, static_cast<int>(imported.faults.size()))
+                                                   .arg(QFileInfo{csv}.fileName()),
+                       QStringLiteral("import"));
+        auto* view = new FaultsView{csv, imported.faults, this};
+        view->show();
+        return;
+    }
+    if (imported.entries.empty()) {
+        notices_->show(Notices::Kind::notice, tr("%1 holds no entries.").arg(QFileInfo{csv}.fileName()), QStringLiteral("import"));
+        return;
+    }
+    if (!household_) {
+        const QFileInfo file{csv};
+        const QString path = dialogs_.fileToSave(this, tr("New household for the imported journal"),
+                                                 QDir{documents()}.filePath(file.completeBaseName() % QStringLiteral(".tierloam")),
+                                                 tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
+        if (path.isEmpty() || !createFile(path)) return;
+    }
+    const int count = static_cast<int>(imported.entries.size());
+    const household::Ticket ticket = household_->recordAll(imported.entries, tr("Import %n entries", nullptr, count));
+    for (const QString& warning : imported.warnings) notices_->show(Notices::Kind::notice, warning);
+    auto* once = new QObject{household_.get()};
+    connect(household_.get(), &household::Household::recorded, once, [this, ticket, once, count, csv](household::Ticket done) {
+        if (done != ticket) return;
+        notices_->show(Notices::Kind::notice, tr("%n entries imported from %1.", nullptr, count).arg(QFileInfo{csv}.fileName()), QStringLiteral("import"));
+        once->deleteLater();
+    });
+}
+
+bool MainWindow::exportFile(const QString& csv)
+{
+    if (!household_) return false;
+    household_->finishWrites(); // the file is to hold what has been recorded, all of it
+    if (const auto why = exchange::exportJournal(csv, household_->journal()->entries)) {
+        notices_->show(Notices::Kind::failure, *why, QStringLiteral("export"));
+        return false;
+    }
+    notices_->show(Notices::Kind::notice, tr("The journal was written to %1.").arg(QDir::toNativeSeparators(csv)), QStringLiteral("export"));
+    return true;
+}
+
+void MainWindow::rename()
+{
+    if (!household_) return;
+    const QString name = dialogs_.text(this, tr("Name of the household"), tr("Name:"), household_->name());
+    if (!name.isEmpty() && name != household_->name()) household_->rename(name);
+}
+
+void MainWindow::setTitle()
+{
+    setWindowTitle(household_ ? tr("%1 – Tierloam").arg(household_->name()) : QStringLiteral("Tierloam"));
+    setWindowFilePath(household_ ? household_->path() : QString{});
+}
+
+void MainWindow::bringToFront()
+{
+    setWindowState(windowState() & ~Qt::WindowMinimized);
+    show();
+    raise();
+    activateWindow();
+}
+
+void MainWindow::restoreState()
+{
+    const QByteArray geometry = settings_.value(QStringLiteral("window/geometry")).toByteArray();
+    if (!geometry.isEmpty()) restoreGeometry(geometry);
+    const int page = settings_.value(QStringLiteral("window/page"), 0).toInt();
+    if (desk_ && page > 0 && page <= static_cast<int>(Desk::Page::journal)) desk_->showPage(static_cast<Desk::Page>(page));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (!mayLeave()) {
+        event->ignore();
+        return;
+    }
+    settings_.setValue(QStringLiteral("window/geometry"), saveGeometry());
+    if (desk_) settings_.setValue(QStringLiteral("window/page"), static_cast<int>(desk_->page()));
+    theme_.remember(settings_);
+    if (household_) household_->finishWrites();
+    event->accept();
+}
+
+}

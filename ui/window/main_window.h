@@ -1,0 +1,107 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "ui/common/actions.h"
+#include "ui/common/seams.h"
+#include "ui/common/theme.h"
+
+#include <QHash>
+#include <QMainWindow>
+#include <QPointer>
+
+#include <memory>
+
+class QAction;
+class QMenu;
+class QStackedWidget;
+
+namespace tierloam::forms {
+class Welcome;
+}
+
+namespace tierloam::window {
+
+class Desk;
+class Notices;
+class OneWindow;
+
+/// The window of the program: menus, the welcome page while no household is open, and the desk of the one that is. It opens, closes,
+/// imports and exports; the desk shows.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// What it needs from outside; theme, dialogs and settings outlive it.
+    struct Needs {
+        std::shared_ptr<const household::Clock> clock;
+        ui::Theme& theme;
+        ui::Dialogs& dialogs;
+        ui::Settings& settings;
+        household::Household::Settings household; ///< createIfAbsent is set by the window as it needs
+        QString version;
+        bool shared = true;          ///< other programs that are asked for the file find this window; not for portraits
+    };
+
+    explicit MainWindow(const Needs& needs, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a file in this window; what was open before is closed, durable. When it cannot be opened, that is said and the window
+    /// stays as it was. A file that another window shows is brought to the front there.
+    bool openFile(const QString& path);
+    bool openDemo();
+    void showWelcome();
+    /// A new file that must not exist yet.
+    bool createFile(const QString& path);
+    /// Reads the CSV into the open household, or into a new one when none is open. Bad rows are listed and nothing is added.
+    void importFile(const QString& csv);
+    bool exportFile(const QString& csv);
+
+    household::Household* household() const { return household_.get(); }
+    Desk* desk() const { return desk_; }
+    Notices* notices() const { return notices_; }
+    QAction* action(ui::ActionId id) const { return actions_.value(static_cast<int>(id)); }
+    /// Size, place and page of the last time.
+    void restoreState();
+
+public Q_SLOTS:
+    void bringToFront();
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void makeActions();
+    void makeMenus();
+    void fillRecent();
+    void fillRecordMenu();
+    bool take(const QString& path, bool create);
+    /// false when people chose to stay with what they have typed.
+    bool mayLeave();
+    void dropHousehold();
+    void syncActions();
+    void setTitle();
+    void startFirstStack();
+    void chooseAndCreate();
+    QString documents() const;
+    void stepFont(int by);
+    void rename();
+
+    std::shared_ptr<const household::Clock> clock_;
+    ui::Theme& theme_;
+    ui::Dialogs& dialogs_;
+    ui::Settings& settings_;
+    household::Household::Settings householdSettings_;
+    QString version_;
+    bool shared_;
+    QHash<int, QAction*> actions_;
+    QMenu* recentMenu_ = nullptr;
+    QMenu* recordMenu_ = nullptr;
+    Notices* notices_;
+    QStackedWidget* body_;
+    forms::Welcome* welcome_;
+    std::unique_ptr<household::Household> household_;
+    QPointer<Desk> desk_;
+    OneWindow* oneWindow_;
+};
+
+}

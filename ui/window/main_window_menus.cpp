@@ -1,0 +1,162 @@
+#include "ui/shelf/shelf_page.h"
+#include "ui/window/desk.h"
+#include "ui/window/main_window.h"
+#include "ui/window/recent_files.h"
+#include "ui/window/shortcuts_view.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QMenu>
+#include <QMenuBar>
+
+namespace tierloam::window {
+
+void MainWindow::makeActions()
+{
+    for (const ui::ActionRow& row : ui::actionTable()) {
+        if (row.where != ui::Where::window) continue;
+        QAction* made = ui::makeAction(row.id, this);
+        addAction(made); // works also while the menu bar is hidden
+        actions_.insert(static_cast<int>(row.id), made);
+    }
+    const auto on = [this](ui::ActionId id, auto act) { connect(action(id), &QAction::triggered, this, act); };
+    on(ui::ActionId::newHousehold, [this] { chooseAndCreate(); });
+    on(ui::ActionId::openHousehold, [this] {
+        const QString path = dialogs_.fileToOpen(this, tr("Open household"), documents(), tr("Households (*.tierloam);;All files (*)"));
+        if (!path.isEmpty()) openFile(path);
+    });
+    on(ui::ActionId::renameHousehold, [this] { rename(); });
+    on(ui::ActionId::importJournal, [this] {
+        const QString path = dialogs_.fileToOpen(this, tr("Import journal"), documents(), tr("Journals (*.csv);;All files (*)"));
+        if (!path.isEmpty()) importFile(path);
+    });
+    on(ui::ActionId::exportJournal, [this] {
+        if (!household_) return;
+        const QString path = dialogs_.fileToSave(this, tr("Export journal"), documents() % u'/' % household_->name() % QStringLiteral(".csv"),
+                                                 tr("Journals (*.csv)"), QStringLiteral("csv"));
+        if (!path.isEmpty()) exportFile(path);
+    });
+    on(ui::ActionId::openDemo, [this] { openDemo(); });
+    on(ui::ActionId::closeWindow, [this] { close(); });
+    on(ui::ActionId::quit, [this] { close(); });
+    on(ui::ActionId::undo, [this] { if (household_) household_->undoStack()->undo(); });
+    on(ui::ActionId::redo, [this] { if (household_) household_->undoStack()->redo(); });
+    on(ui::ActionId::newStack, [this] { if (desk_) desk_->newStack(); });
+    on(ui::ActionId::recordOther, [this] { if (desk_) desk_->recordOther(); });
+    on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
+    on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
+    on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
+    on(ui::ActionId::goDue, [this] { if (desk_) desk_->goDue(); });
+    on(ui::ActionId::doDue, [this] { if (desk_) desk_->doFirstDue(); });
+    on(ui::ActionId::themeLight, [this] { theme_.setMode(ui::ThemeMode::light); });
+    on(ui::ActionId::themeDark, [this] { theme_.setMode(ui::ThemeMode::dark); });
+    on(ui::ActionId::themeSystem, [this] { theme_.setMode(ui::ThemeMode::system); });
+    on(ui::ActionId::fontLarger, [this] { stepFont(ui::Theme::scaleStep); });
+    on(ui::ActionId::fontSmaller, [this] { stepFont(-ui::Theme::scaleStep); });
+    on(ui::ActionId::fontNormal, [this] { theme_.setFontScale(100); });
+    on(ui::ActionId::fullScreen, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+    on(ui::ActionId::shortcuts, [this] { (new ShortcutsView{this})->show(); });
+    on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
+    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue, ui::ActionId::themeLight,
+                                  ui::ActionId::themeDark, ui::ActionId::themeSystem}) {
+        action(id)->setCheckable(true);
+    }
+    auto* themes = new QActionGroup{this};
+    for (const ui::ActionId id : {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem}) themes->addAction(action(id));
+}
+
+void MainWindow::stepFont(int by)
+{
+    theme_.setFontScale(theme_.fontScale() + by);
+}
+
+void MainWindow::makeMenus()
+{
+    const auto fill = [this](QMenu* menu, std::initializer_list<ui::ActionId> ids) {
+        for (const ui::ActionId id : ids) menu->addAction(action(id));
+    };
+    QMenu* file = menuBar()->addMenu(tr("&Household"));
+    fill(file, {ui::ActionId::newHousehold, ui::ActionId::openHousehold});
+    recentMenu_ = file->addMenu(tr("&Recent"));
+    fill(file, {ui::ActionId::openDemo});
+    file->addSeparator();
+    fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::exportJournal});
+    file->addSeparator();
+    fill(file, {ui::ActionId::closeWindow, ui::ActionId::quit});
+
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    fill(edit, {ui::ActionId::undo, ui::ActionId::redo});
+
+    recordMenu_ = menuBar()->addMenu(tr("&Stack"));
+
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal});
+    view->addSeparator();
+    fill(view, {ui::ActionId::goDue, ui::ActionId::doDue});
+    view->addSeparator();
+    QMenu* colours = view->addMenu(tr("&Colours"));
+    fill(colours, {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem});
+    QMenu* text = view->addMenu(tr("&Text size"));
+    fill(text, {ui::ActionId::fontLarger, ui::ActionId::fontSmaller, ui::ActionId::fontNormal});
+    fill(view, {ui::ActionId::fullScreen});
+
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    fill(help, {ui::ActionId::shortcuts, ui::ActionId::about});
+}
+
+void MainWindow::fillRecent()
+{
+    recentMenu_->clear();
+    const QStringList files = recentFiles(settings_);
+    int number = 1;
+    for (const QString& path : files) {
+        if (household_ && path == household_->path()) continue;
+        QString name = shownName(path, files);
+        QAction* open = recentMenu_->addAction(QStringLiteral("&%1  %2").arg(QString::number(number), name.replace(u'&', QStringLiteral("&&"))));
+        open->setStatusTip(path);
+        open->setToolTip(path);
+        connect(open, &QAction::triggered, this, [this, path] { openFile(path); });
+        ++number;
+    }
+    recentMenu_->setEnabled(!recentMenu_->isEmpty());
+}
+
+void MainWindow::fillRecordMenu()
+{
+    recordMenu_->clear();
+    recordMenu_->addAction(action(ui::ActionId::newStack));
+    recordMenu_->addAction(action(ui::ActionId::recordOther));
+    if (!desk_) return;
+    recordMenu_->addSeparator();
+    const auto acts = desk_->shelf()->stackActions();
+    for (QAction* act : acts) recordMenu_->addAction(act);
+}
+
+void MainWindow::syncActions()
+{
+    const bool open = household_ != nullptr;
+    const bool writable = open && !household_->readOnly();
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue}) {
+        action(id)->setEnabled(open);
+    }
+    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::newStack, ui::ActionId::recordOther, ui::ActionId::doDue}) {
+        action(id)->setEnabled(writable);
+    }
+    action(ui::ActionId::importJournal)->setEnabled(!open || writable);
+    const QUndoStack* undo = open ? household_->undoStack() : nullptr;
+    const auto name = [](ui::ActionId id, const QString& what) {
+        return what.isEmpty() ? ui::actionText(id) : QStringLiteral("%1: %2").arg(ui::actionText(id), what);
+    };
+    action(ui::ActionId::undo)->setEnabled(undo && undo->canUndo());
+    action(ui::ActionId::undo)->setText(name(ui::ActionId::undo, undo && undo->canUndo() ? undo->undoText() : QString{}));
+    action(ui::ActionId::redo)->setEnabled(undo && undo->canRedo());
+    action(ui::ActionId::redo)->setText(name(ui::ActionId::redo, undo && undo->canRedo() ? undo->redoText() : QString{}));
+    action(ui::ActionId::themeLight)->setChecked(theme_.mode() == ui::ThemeMode::light);
+    action(ui::ActionId::themeDark)->setChecked(theme_.mode() == ui::ThemeMode::dark);
+    action(ui::ActionId::themeSystem)->setChecked(theme_.mode() == ui::ThemeMode::system);
+    action(ui::ActionId::fontLarger)->setEnabled(theme_.fontScale() < ui::Theme::largestScale);
+    action(ui::ActionId::fontSmaller)->setEnabled(theme_.fontScale() > ui::Theme::smallestScale);
+}
+
+}

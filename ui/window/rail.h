@@ -1,0 +1,42 @@
+#pragma once
+
+#include "ui/common/theme.h"
+
+#include <QFrame>
+#include <QList>
+
+class QAction;
+class QLabel;
+class QToolButton;
+class QVBoxLayout;
+
+namespace tierloam::window {
+
+/// The list of pages at the leading edge, and the state of the file at its foot.
+class Rail : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit Rail(const ui::Theme& theme, QWidget* parent = nullptr);
+
+    /// A page in the list; the action is checkable and chosen by the window.
+    void addPage(QAction* action);
+    void setPageShown(const QAction* action, bool shown);
+    /// Another word on the button than the action has, e.g. "Due (3)".
+    void setPageText(const QAction* action, const QString& text);
+    /// "Saved 18:42", "Saving…", "Read only"; and what the file holds.
+    void setState(const QString& saved, const QString& holds);
+    QString savedText() const;
+    int wantedWidth() const;
+
+private:
+    void fit();
+
+    const ui::Theme& theme_;
+    QVBoxLayout* pages_;
+    QList<QToolButton*> buttons_;
+    QLabel* saved_;
+    QLabel* holds_;
+};
+
+}

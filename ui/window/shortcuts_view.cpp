@@ -1,0 +1,114 @@
+#include "ui/window/shortcuts_view.h"
+
+#include "core/materials/table.h"
+#include "ui/common/actions.h"
+#include "ui/common/panels.h"
+
+#include <QDialogButtonBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace tierloam::window {
+
+namespace {
+
+/// A dialog that scrolls one column of text and has a Close button.
+QVBoxLayout* layOut(QDialog* dialog, const QString& title)
+{
+    dialog->setWindowTitle(title);
+    auto* rows = new QVBoxLayout{dialog};
+    rows->setContentsMargins(20, 18, 20, 14);
+    rows->setSpacing(10);
+    rows->addWidget(ui::makeLabel(title, ui::TextRole::title, dialog));
+    auto* body = new QWidget;
+    body->setProperty("page", true);
+    auto* column = new QVBoxLayout{body};
+    column->setContentsMargins(0, 0, 12, 0);
+    column->setSpacing(10);
+    auto* scroll = new QScrollArea{dialog};
+    scroll->setWidget(body);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    ui::setAccess(scroll, title);
+    rows->addWidget(scroll, 1);
+    auto* buttons = new QDialogButtonBox{dialog};
+    auto* close = buttons->addButton(QDialogButtonBox::Close);
+    close->setText(QObject::tr("Close"));
+    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
+    rows->addWidget(buttons);
+    close->setFocus();
+    return column;
+}
+
+}
+
+ShortcutsView::ShortcutsView(QWidget* parent) : QDialog{parent}
+{
+    setObjectName(QStringLiteral("shortcutsView"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    QVBoxLayout* column = layOut(this, tr("Keys and shortcuts"));
+    for (const ui::Where where : {ui::Where::window, ui::Where::shelf, ui::Where::trends, ui::Where::journal, ui::Where::form}) {
+        auto* card = new ui::Card{this};
+        card->column()->addWidget(ui::makeLabel(ui::whereText(where), ui::TextRole::section, card));
+        auto* grid = new QGridLayout;
+        grid->setHorizontalSpacing(24);
+        grid->setVerticalSpacing(4);
+        int row = 0;
+        for (const ui::ActionRow& action : ui::actionTable()) {
+            if (action.where != where) continue;
+            QStringList keys;
+            for (const QKeySequence& key : ui::actionKeys(action.id)) keys << key.toString(QKeySequence::NativeText);
+            auto* name = ui::makeLabel(ui::actionName(action.id), ui::TextRole::body, card);
+            auto* key = ui::makeLabel(keys.join(tr(" or ")), ui::TextRole::strong, card);
+            ui::setAccess(key, tr("%1: %2").arg(ui::actionName(action.id), key->text()));
+            grid->addWidget(name, row, 0);
+            grid->addWidget(key, row, 1);
+            ++row;
+        }
+        grid->setColumnStretch(0, 1);
+        card->column()->addLayout(grid);
+        column->addWidget(card);
+    }
+    auto* more = new ui::Card{this};
+    more->column()->addWidget(ui::makeLabel(tr("Walking"), ui::TextRole::section, more));
+    more->column()->addWidget(ui::makeLabel(
+        tr("Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what "
+           "has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form."),
+        ui::TextRole::body, more, true));
+    column->addWidget(more);
+    column->addStretch(1);
+    resize(560, 620);
+}
+
+AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
+{
+    setObjectName(QStringLiteral("aboutView"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    QVBoxLayout* column = layOut(this, tr("Tierloam %1").arg(version));
+    const auto say = [&](const QString& heading, const QString& text) {
+        auto* card = new ui::Card{this};
+        card->column()->addWidget(ui::makeLabel(heading, ui::TextRole::section, card));
+        auto* label = ui::makeLabel(text, ui::TextRole::body, card, true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+        card->column()->addWidget(label);
+        column->addWidget(card);
+    };
+    say(tr("What it does"), tr("It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are "
+                               "no measurements: a look into the tray decides. Local codes and licensed practice come first."));
+    say(tr("Licence"), tr("Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. "
+                          "The text of the licence is in the file LICENSE."));
+    say(tr("Made with"), tr("Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network."));
+    QStringList sources;
+    for (const materials::Material& material : materials::Table::builtIn().rows()) {
+        const QString source = QString::fromStdString(material.source);
+        if (!source.isEmpty() && !sources.contains(source)) sources << source;
+    }
+    say(tr("Sources of the materials table"), sources.join(QStringLiteral("\n")));
+    column->addStretch(1);
+    resize(560, 520);
+}
+
+}

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <QDialog>
+
+namespace tierloam::window {
+
+/// The list of all keys, made from the table of actions. Not modal; Esc closes it.
+class ShortcutsView : public QDialog {
+    Q_OBJECT
+
+public:
+    explicit ShortcutsView(QWidget* parent = nullptr);
+};
+
+/// What the program is, its licences and the sources of its data. Not modal; Esc closes it.
+class AboutView : public QDialog {
+    Q_OBJECT
+
+public:
+    explicit AboutView(const QString& version, QWidget* parent = nullptr);
+};
+
+}
