@@ -1,6 +1,8 @@
 #include "core/exchange/refusal_text.h"
 
+#include "core/exchange/cells.h"
 #include "core/exchange/text.h"
+#include "core/materials/table.h"
 #include "core/quantity/number_text.h"
 
 #include <algorithm>
@@ -82,6 +84,8 @@ QString refusalText(const journal::Refusal& refusal, const journal::Entries& ent
         return ExchangeText::tr("The castings cannot be deeper than the tray, %1 cm.").arg(heightText(refusal, entries));
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("An own material belongs to the household and to no stack.");
+    case RefusalReason::itemUnknown:
+        return ExchangeText::tr("«%1» is known neither to the table of materials nor as an own material.").arg(shown(itemOf(entries[refusal.entry].action)));
     case RefusalReason::entryGone:
         return ExchangeText::tr("The entry is not there any more.");
     }
@@ -138,6 +142,8 @@ Column columnOf(const journal::Refusal& refusal, const journal::Entry& entry)
     case RefusalReason::stackNameInOwnMaterial:
     case RefusalReason::entryGone:
         return Column::stack;
+    case RefusalReason::itemUnknown:
+        return Column::item;
     case RefusalReason::beforeFirstSetup:
         return Column::date;
     case RefusalReason::slotMissing:
@@ -199,6 +205,8 @@ QString allowedText(const journal::Refusal& refusal, const journal::Entries& ent
         return ExchangeText::tr("depth=0 to %1").arg(heightText(refusal, entries));
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("nothing (an own material is of the household)");
+    case RefusalReason::itemUnknown:
+        return Cells::joined(materials::Table::withOwn(entries).nearest(itemOf(entries[refusal.entry].action)));
     case RefusalReason::entryGone:
         return ExchangeText::tr("an entry that is there");
     }

@@ -25,6 +25,7 @@ enum class RefusalReason {
     sameStack,             ///< move to itself
     tooDeep,               ///< check depth above the tray's height
     stackNameInOwnMaterial, ///< `material` with a stack
+    itemUnknown,           ///< a material or species that is not known (any more); found by core/materials, which knows them
     entryGone              ///< an edit of an entry that is not there (any more)
 };
 
