@@ -1,5 +1,6 @@
 #include "app/command_line.h"
 #include "app/core_calls.h"
+#include "app/languages.h"
 #ifdef TIERLOAM_UI
 #include "app/window_start.h"
 #endif
@@ -32,6 +33,7 @@ int printed(const std::string& text) { return print(text) ? exitDone : exitFaile
 int answerWithoutDisplay(int& argc, char** argv, const CommandLine& call)
 {
     const QCoreApplication application{argc, argv};
+    useLanguage();
     switch (call.call) {
     case Call::importJournal:
     case Call::record:

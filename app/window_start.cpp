@@ -1,6 +1,7 @@
 #include "app/window_start.h"
 
 #include "app/core_calls.h"
+#include "app/languages.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/paper/portrait.h"
@@ -12,9 +13,6 @@
 #include <QApplication>
 #include <QFileInfo>
 #include <QFont>
-#include <QLibraryInfo>
-#include <QLocale>
-#include <QTranslator>
 
 #include <memory>
 
@@ -27,20 +25,7 @@ struct Start {
     std::unique_ptr<ui::Settings> settings;
     ui::SystemDialogs dialogs;
     std::unique_ptr<ui::Theme> theme;
-    QTranslator own, qt;
 };
-
-/// Our own texts in that language, and Qt's with them; never Qt's alone, which would mix two languages in one window.
-void useLanguage(Start& start, const QString& language)
-{
-    if (!language.isEmpty()) QLocale::setDefault(QLocale{language});
-    const QLocale locale;
-    if (!start.own.load(locale, QStringLiteral("tierloam"), QStringLiteral("_"), QStringLiteral(":/i18n"))) return;
-    QCoreApplication::installTranslator(&start.own);
-    if (start.qt.load(locale, QStringLiteral("qtbase"), QStringLiteral("_"), QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
-        QCoreApplication::installTranslator(&start.qt);
-    }
-}
 
 window::MainWindow::Needs needsOf(Start& start, std::shared_ptr<const household::Clock> clock)
 {
@@ -61,7 +46,7 @@ int drawPages(int& argc, char** argv, const CommandLine& call)
     const QApplication application{argc, argv};
     QApplication::setFont(QFont{QStringLiteral("DejaVu Sans"), 10});
     Start start;
-    useLanguage(start, call.portrait.language);
+    useLanguage(call.portrait.language);
     start.settings = ui::passingSettings();
     start.theme = std::make_unique<ui::Theme>();
     start.theme->setMode(call.portrait.theme == Theme::dark ? ui::ThemeMode::dark : ui::ThemeMode::light);
@@ -101,7 +86,7 @@ int startWindow(int& argc, char** argv, const CommandLine& call)
     const QApplication application{argc, argv};
     QGuiApplication::setDesktopFileName(QStringLiteral("tierloam"));
     Start start;
-    useLanguage(start, {});
+    useLanguage();
     start.settings = ui::systemSettings();
     start.theme = std::make_unique<ui::Theme>();
     start.theme->restore(*start.settings);

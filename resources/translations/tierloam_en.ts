@@ -1,0 +1,129 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+    <context>
+        <name>Advice</name>
+        <message numerus="yes">
+            <source>%n day(s)</source>
+            <translation>
+                <numerusform>%n day</numerusform>
+                <numerusform>%n days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>HouseholdText</name>
+        <message numerus="yes">
+            <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
+            <translation>
+                <numerusform>Another program changed entries of this household. %n step that could be undone touched them and can no longer be undone.</numerusform>
+                <numerusform>Another program changed entries of this household. %n steps that could be undone touched them and can no longer be undone.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Shelf</name>
+        <message numerus="yes">
+            <source>%n tray(s)</source>
+            <translation>
+                <numerusform>%n tray</numerusform>
+                <numerusform>%n trays</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::journal_page::JournalPage</name>
+        <message numerus="yes">
+            <source>%n entry(ies)</source>
+            <translation>
+                <numerusform>%n entry</numerusform>
+                <numerusform>%n entries</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %n entry(ies)</source>
+            <translation>
+                <numerusform>%1 of %n entry</numerusform>
+                <numerusform>%1 of %n entries</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Delete %n entries</source>
+            <translation>
+                <numerusform>Delete %n entries</numerusform>
+                <numerusform>Delete %n entries</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::ui::DateField</name>
+        <message numerus="yes">
+            <source>%1, %n days ago</source>
+            <translation>
+                <numerusform>%1, %n days ago</numerusform>
+                <numerusform>%1, %n days ago</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1, %n days from now</source>
+            <translation>
+                <numerusform>%1, %n days from now</numerusform>
+                <numerusform>%1, %n days from now</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::window::Desk</name>
+        <message numerus="yes">
+            <source>%n stack(s)</source>
+            <translation>
+                <numerusform>%n stack</numerusform>
+                <numerusform>%n stacks</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::window::DueList</name>
+        <message numerus="yes">
+            <source>%n this week</source>
+            <translation>
+                <numerusform>%n this week</numerusform>
+                <numerusform>%n this week</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::window::FaultsView</name>
+        <message numerus="yes">
+            <source>%n row(s) of %1 are at fault, so nothing was added. Put them right and import again.</source>
+            <translation>
+                <numerusform>%n row of %1 are at fault, so nothing was added. Put them right and import again.</numerusform>
+                <numerusform>%n rows of %1 are at fault, so nothing was added. Put them right and import again.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::window::MainWindow</name>
+        <message numerus="yes">
+            <source>Nothing was imported from %1: %n row(s) are at fault.</source>
+            <translation>
+                <numerusform>Nothing was imported from %1: %n row are at fault.</numerusform>
+                <numerusform>Nothing was imported from %1: %n rows are at fault.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Import %n entries</source>
+            <translation>
+                <numerusform>Import %n entries</numerusform>
+                <numerusform>Import %n entries</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n entries imported from %1.</source>
+            <translation>
+                <numerusform>%n entries imported from %1.</numerusform>
+                <numerusform>%n entries imported from %1.</numerusform>
+            </translation>
+        </message>
+    </context>
+</TS>
