@@ -110,8 +110,14 @@ StackEstimate stackOn(const StackSpec& spec, std::size_t index, int daysBack)
     // Before the rotation the drying tray stood at the bottom.
     if (spec.dryingDays > 0 && daysBack > spec.dryingDays)
         std::sort(standing.begin(), standing.end(), [](const TraySpec& a, const TraySpec& b) { return a.age > b.age; });
-    for (std::size_t i = 0; i < standing.size(); ++i)
+    for (std::size_t i = 0; i < standing.size(); ++i) {
         estimate.slots.push_back(trayOn(standing[i], static_cast<int>(i) + 1, batchOf(spec, standing[i]), standing[i].age - daysBack));
+        if (standing[i].state == TrayState::drying) { // its worms leave once it is in the light
+            const double before = 1 + 15.0 * std::min(1.0, static_cast<double>(daysBack) / spec.dryingDays);
+            reckoning::Band& worms = estimate.slots.back().wormsKgPerM2;
+            worms = {worms.p05 * before, worms.p50 * before, worms.p95 * before};
+        }
+    }
     const double back = static_cast<double>(daysBack);
     const double growth = 1 - 0.0022 * back;
     const double colony = spec.colonyKg * growth * (daysBack == 0 ? 1 : wave(index, back, 0.05));
@@ -159,6 +165,8 @@ StackReckoning stackReckoning(const StackSpec& spec, std::size_t index)
     return stack;
 }
 
+constexpr int setUpBack = 230; // all on one day, in this order, so that the shelf shows them in it
+
 struct Dated { Day day; int order; journal::Entry entry; };
 
 void addStack(std::vector<Dated>& all, const StackSpec& spec, const std::string& name)
@@ -179,7 +187,7 @@ void addStack(std::vector<Dated>& all, const StackSpec& spec, const std::string&
     Setup setup;
     setup.spigot = spec.spigot;
     setup.stand = spec.stand;
-    add(ages.front(), setup);
+    add(setUpBack, setup);
     for (const int age : ages) add(age, Bed{{400, Unit::g}, "corrugated cardboard shredded", {}});
     add(ages.front(), Stock{{450, Unit::g}, {}, {}});
     // The three trays were bedded one by one; a rotation comes last.

@@ -37,6 +37,8 @@ QPushButton:pressed, QToolButton[button="true"]:pressed { background: @line; }
 QPushButton:focus, QToolButton[button="true"]:focus { border: 2hair solid @ink; padding: 4px 10px; }
 QPushButton:disabled, QToolButton[button="true"]:disabled { color: @faint; border-color: @line; }
 QPushButton:checked, QToolButton[button="true"]:checked { background: @mossSoft; border: 2hair solid @moss; color: @moss; font-weight: bold; padding: 4px 10px; }
+QPushButton[compact="true"] { font-size: @small; padding: 5px 6px; }
+QPushButton[compact="true"]:focus { padding: 4px 5px; }
 QPushButton[tone="moss"] { background: @mossSoft; color: @moss; border-color: @moss; }
 QPushButton[tone="amber"] { background: @amberSoft; color: @amber; border-color: @amber; }
 QPushButton[tone="brick"] { background: @brickSoft; color: @brick; border-color: @brick; }
@@ -58,6 +60,12 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox {
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus { border: 2hair solid @moss; padding: 3px 6px; }
 QLineEdit[wrong="true"], QAbstractSpinBox[wrong="true"], QComboBox[wrong="true"] { border: 2hair solid @brick; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { color: @faint; background: @ground; }
+QComboBox[field="true"] { padding-right: 24px; }
+QComboBox[field="true"]::drop-down { border: none; width: 22px; }
+QComboBox QLineEdit { border: none; padding: 0px; min-height: 0px; background: transparent; }
+QComboBox QLineEdit:focus { border: none; padding: 0px; }
+QCheckBox { color: @ink; spacing: 7px; }
+QCheckBox::indicator { width: 15px; height: 15px; }
 QComboBox QAbstractItemView { background: @panel; color: @ink; border: 1hair solid @line; selection-background-color: @mossSoft; selection-color: @ink; }
 
 QMenuBar { background: @rail; color: @ink; }

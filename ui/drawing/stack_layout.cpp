@@ -30,6 +30,8 @@ double sumpDepthCm(const StackPicture& stack)
     return stack.sump.capacityL / 1000.0 / std::max(stack.trayAreaM2, 0.001) * 100.0;
 }
 
+double overhang(double pxPerCm) { return std::clamp(0.5 * pxPerCm, 3.0, 6.0); }
+
 bool anyDrying(const StackPicture& stack)
 {
     return std::any_of(stack.trays.begin(), stack.trays.end(), [](const TrayPicture& tray) { return tray.drying; });
@@ -96,7 +98,9 @@ ShelfScale scaleFor(std::span<const StackPicture> stacks, const LabelSpace& labe
     return scale;
 }
 
-double sideSpace(const ShelfScale& scale) { return std::max(18.0, 3.2 * scale.pxPerCm); }
+double sideSpace(const ShelfScale& scale) { return std::clamp(3.2 * scale.pxPerCm, 18.0, 44.0); }
+
+double labelGap(const ShelfScale& scale) { return overhang(scale.pxPerCm) + 9; }
 
 StackLayout layOut(const StackPicture& stack, const ShelfScale& scale, const LabelSpace& labels, double left, double boxWidth, double ground)
 {
@@ -106,7 +110,7 @@ StackLayout layOut(const StackPicture& stack, const ShelfScale& scale, const Lab
     // Boxes of a small tray keep a width that its strata can be read in.
     const double width = std::clamp(sideCm(stack) * scale.pxPerWidthCm, boxWidth * 0.5, boxWidth);
     const double x = left + (boxWidth - width) / 2;
-    const double over = std::max(3.0, 0.5 * cm);
+    const double over = overhang(cm);
     double y = ground;
 
     const double standHeight = standCm(stack.stand) * cm;
@@ -118,7 +122,7 @@ StackLayout layOut(const StackPicture& stack, const ShelfScale& scale, const Lab
     layout.sump = QRectF{x, y - sumpHeight, width, sumpHeight};
     const double water = sumpDepthCm(stack) * sumpCm;
     layout.sumpInside = QRectF{x + 4, y - floorGapCm * sumpCm - water, width - 8, water};
-    const double labelLeft = left + boxWidth + over + 6;
+    const double labelLeft = left + boxWidth + labelGap(scale);
     layout.sumpLabels = QRectF{labelLeft, layout.sump.top(), labels.width, sumpHeight + standHeight};
     y -= sumpHeight;
 

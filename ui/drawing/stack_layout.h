@@ -65,5 +65,7 @@ StackLayout layOut(const StackPicture& stack, const ShelfScale& scale, const Lab
 
 /// Space at the start side of a box that a leaning lid and a spigot take.
 double sideSpace(const ShelfScale& scale);
+/// Space between a box and its labels, that the overhang of a rim and the mark around a tray take.
+double labelGap(const ShelfScale& scale);
 
 }

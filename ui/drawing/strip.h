@@ -51,8 +51,8 @@ struct Bars {
     QColor colour;
 };
 
-/// Height of one strip: a line of text and its plot.
-double stripHeight(const Type& type);
+/// Height of one strip: a line of text and its plot. `roomy` 0…1: from the least plot that can be read to a comfortable one.
+double stripHeight(const Type& type, double roomy = 0);
 double axisHeight(const Type& type);
 
 /// Both return false when title and value did not fit side by side and the title was elided (the range is left out first).

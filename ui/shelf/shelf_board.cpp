@@ -17,8 +17,8 @@ namespace tierloam::shelf {
 
 namespace {
 
-constexpr int margin = 18, columnGap = 22;
-constexpr double topSpace = 4, labelGap = 14;
+constexpr int margin = 18, columnGap = 18;
+constexpr double topSpace = 4;
 
 }
 
@@ -157,15 +157,15 @@ void ShelfBoard::layColumns()
     double tallest = 1;
     for (const drawing::StackPicture& picture : pictures) tallest = std::max(tallest, drawing::heightCm(picture));
     const double least = drawing::smallestScale(pictures, frame.labels);
-    frame.side = drawing::sideSpace({least, 1});
+    const auto besideAt = [&](double pxPerCm) { return drawing::sideSpace({pxPerCm, 1}) + drawing::labelGap({pxPerCm, 1}) + frame.labels.width + 1; };
 
     // Width of a column: three share the view; where more fit comfortably, more do; none is narrower than its words and a readable tray.
-    const double beside = frame.side + frame.labels.width + labelGap;
+    const double beside = besideAt(least);
     const double narrowest = beside + std::max(104.0, 7.2 * drawing::lineHeight(type.small));
     const double comfortable = narrowest * 1.35;
     const double room = view_.width() - 2.0 * margin + columnGap;
     const int together = std::min(count, std::max(3, static_cast<int>(room / (comfortable + columnGap))));
-    const double widest = beside + theme_.px(330);
+    const double widest = beside + theme_.px(360);
     const int width = static_cast<int>(std::clamp(room / together - columnGap, narrowest, widest));
     frame.boxWidth = width - beside;
 
@@ -175,16 +175,23 @@ void ShelfBoard::layColumns()
         rows.verdict = std::max(rows.verdict, columns_[i]->verdictHeight(width));
         rows.buttons = std::max(rows.buttons, columns_[i]->buttonsHeight(width));
     }
-    rows.strips = static_cast<int>(std::ceil(StripsView::heightFor(font())));
     const double boardWidth = std::max<double>(count * (width + columnGap) - columnGap + 2 * margin, view_.width());
     const double legendWidth = view_.width() - 2.0 * margin;
     const double legendHeight = drawing::legendHeight(legendWidth, type);
 
-    const double others = rows.total() + legendHeight + 3 * rows.gap + frame.head + topSpace + 4;
-    const double smallest = tallest * least, largest = tallest * 2.0 * frame.boxWidth / 40.0;
-    const double drawing = std::clamp(view_.height() - others, smallest, std::max(smallest, largest));
+    // What the words leave goes to the drawing first, a part of it to the small charts.
+    const double leastStrips = std::ceil(StripsView::heightFor(font(), 0)), mostStrips = std::ceil(StripsView::heightFor(font(), 1));
+    const double others = rows.total() + leastStrips + legendHeight + 3 * rows.gap + frame.head + topSpace + 4;
+    const double smallest = tallest * least;
+    const double spare = std::max(0.0, view_.height() - others - smallest);
+    rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));
+    const double drawing = smallest + std::max(0.0, spare - (rows.strips - leastStrips));
     frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
-    rows.canvas = static_cast<int>(std::ceil(frame.head + topSpace + std::max(drawing, tallest * frame.scale.pxPerCm) + 4));
+    // The space beside a box grows with the scale and takes from its width; once more with what came out.
+    frame.side = drawing::sideSpace(frame.scale);
+    frame.boxWidth = width - besideAt(frame.scale.pxPerCm);
+    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
+    rows.canvas = static_cast<int>(std::ceil(frame.head + topSpace + tallest * frame.scale.pxPerCm + 4));
 
     const int height = rows.total();
     const bool leftToRight = layoutDirection() == Qt::LeftToRight;

@@ -182,7 +182,8 @@ ShelfModel makeShelf(const ShelfInputs& inputs)
     for (const journal::StackHistory& history : inputs.journal->replay.stacks) {
         shelf.first = std::min(shelf.first, history.firstBedding.value_or(history.firstSetup));
         const journal::Standing* standing = history.on(shelf.shown);
-        if (!standing || standing->retired) {
+        if (!standing) continue;
+        if (standing->retired) {
             shelf.retiredOnly = true;
             continue;
         }

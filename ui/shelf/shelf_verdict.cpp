@@ -47,7 +47,7 @@ Verdict ofAdvice(const advice::Advice& advice)
 Verdict drying(const VerdictFacts& facts)
 {
     const bool known = facts.dryingWormsLeft >= 0;
-    const QString left = known ? ShelfVerdict::tr("About %1 of its worms left.").arg(ui::percentText(std::clamp(facts.dryingWormsLeft, 0.0, 1.0))) : QString{};
+    const QString left = known ? ShelfVerdict::tr("About %1 of its worms are still in it.").arg(ui::percentText(std::clamp(facts.dryingWormsLeft, 0.0, 1.0))) : QString{};
     const bool done = known && facts.dryingWormsLeft <= 0.06;
     const QString act = done ? ShelfVerdict::tr("Take the castings.") : ShelfVerdict::tr("Leave it in the light; most worms go down in 2 to 7 days.");
     return said(Sign::light, Tone::amber, done ? ShelfVerdict::tr("Light-drying is done, day %1").arg(facts.dryingDays) : ShelfVerdict::tr("Light-drying, day %1").arg(facts.dryingDays),

@@ -14,7 +14,7 @@ StackColumn::StackColumn(const ui::Theme& theme, QWidget* parent)
       canvas_{new StackCanvas{theme, this}},
       verdict_{new VerdictBox{theme, this}},
       buttons_{new QWidget{this}},
-      flow_{new ui::FlowLayout{buttons_, 6}},
+      flow_{new ui::FlowLayout{buttons_, 5}},
       feed_{ui::makeButton({}, ui::Tone::moss, buttons_)},
       water_{ui::makeButton({}, ui::Tone::plain, buttons_)},
       drain_{ui::makeButton({}, ui::Tone::plain, buttons_)},
@@ -22,7 +22,10 @@ StackColumn::StackColumn(const ui::Theme& theme, QWidget* parent)
       strips_{new StripsView{theme, this}}
 {
     flow_->setContentsMargins(0, 0, 0, 0);
-    for (QPushButton* button : {feed_, water_, drain_, more_}) flow_->addWidget(button);
+    for (QPushButton* button : {feed_, water_, drain_, more_}) {
+        button->setProperty("compact", true);
+        flow_->addWidget(button);
+    }
     feed_->setObjectName(QStringLiteral("feedButton"));
     water_->setObjectName(QStringLiteral("waterButton"));
     drain_->setObjectName(QStringLiteral("drainButton"));

@@ -4,6 +4,8 @@
 
 #include <QPainter>
 
+#include <cmath>
+
 namespace tierloam::shelf {
 
 namespace {
@@ -24,10 +26,10 @@ void StripsView::setStack(std::shared_ptr<const ShelfModel> model, std::size_t i
     update();
 }
 
-double StripsView::heightFor(const QFont& font)
+double StripsView::heightFor(const QFont& font, double roomy)
 {
     const drawing::Type type = drawing::Type::from(font);
-    return 3 * (drawing::stripHeight(type) + gap) + drawing::axisHeight(type);
+    return 3 * (drawing::stripHeight(type, roomy) + gap) + drawing::axisHeight(type);
 }
 
 void StripsView::paintEvent(QPaintEvent*)
@@ -40,7 +42,7 @@ void StripsView::paintEvent(QPaintEvent*)
     stack.processing.colour = palette.moss;
     stack.drained.colour = palette.water;
     stack.colony.colour = palette.brick;
-    const double height = drawing::stripHeight(type);
+    const double height = std::floor((this->height() - drawing::axisHeight(type)) / 3 - gap);
     QRectF room{1, 0, width() - 2.0, height};
     fits_ = drawing::drawStrip(painter, room, stack.processing, model_->axis, palette, type);
     room.translate(0, height + gap);

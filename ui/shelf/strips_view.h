@@ -16,7 +16,8 @@ class StripsView : public QWidget {
 public:
     explicit StripsView(const ui::Theme& theme, QWidget* parent = nullptr);
     void setStack(std::shared_ptr<const ShelfModel> model, std::size_t index);
-    static double heightFor(const QFont& font);
+    /// `roomy` 0…1, as in drawing::stripHeight.
+    static double heightFor(const QFont& font, double roomy);
     bool labelsFit() const { return fits_; } ///< of the last paint
 
 protected:

@@ -1,0 +1,286 @@
+#include "tests/support/sample_shelf.h"
+#include "ui/shelf/shelf_verdict.h"
+#include "ui/shelf/usual_acts.h"
+
+#include <gtest/gtest.h>
+
+using namespace tierloam;
+using namespace tierloam::shelf;
+using std::chrono::days;
+
+namespace {
+
+const StackModel& stackOf(const ShelfModel& shelf, const std::string& name)
+{
+    const auto found = std::find_if(shelf.stacks.begin(), shelf.stacks.end(), [&](const StackModel& stack) { return stack.key == name; });
+    if (found == shelf.stacks.end()) throw std::runtime_error{"no stack " + name};
+    return *found;
+}
+
+std::shared_ptr<reckoning::Reckoning> changed(const ShelfInputs& inputs) { return std::make_shared<reckoning::Reckoning>(*inputs.reckoning); }
+
+}
+
+TEST(SampleHousehold, IsLegalAndAgreesWithItsJournal)
+{
+    const ShelfInputs inputs = tests::sampleInputs();
+    EXPECT_TRUE(inputs.journal->replay.refusals.empty());
+    for (const reckoning::StackReckoning& stack : inputs.reckoning->stacks)
+        for (const reckoning::StackEstimate& day : stack.history) {
+            const journal::Standing* standing = inputs.journal->replay.stack(stack.name)->on(day.day);
+            ASSERT_TRUE(standing);
+            std::vector<int> batches;
+            for (const reckoning::TrayEstimate& tray : day.slots) batches.push_back(tray.batch);
+            EXPECT_EQ(batches, standing->slots) << stack.name << " " << dayText(day.day);
+        }
+}
+
+TEST(ShelfModel, SaysWhatStandsWhere)
+{
+    const ShelfModel shelf = makeShelf(tests::sampleInputs());
+    ASSERT_EQ(shelf.stacks.size(), 3U);
+    EXPECT_FALSE(shelf.past());
+    EXPECT_EQ(shelf.first, tests::sampleToday() - days{226});
+    EXPECT_TRUE(shelf.line.startsWith(QStringLiteral("Friday 2 May"))) << shelf.line.toStdString();
+
+    const StackModel& scullery = stackOf(shelf, "Scullery");
+    EXPECT_EQ(scullery.line, QStringLiteral("colony 1.1\u00a0kg (0.9–1.4) · 21\u00a0°C"));
+    ASSERT_EQ(scullery.picture.trays.size(), 3U);
+    EXPECT_EQ(scullery.picture.trays[0].ageDays, 214);
+    EXPECT_EQ(scullery.picture.trays[0].labels, (QStringList{QStringLiteral("0.07\u00a0:\u00a01"), QStringLiteral("ready")}));
+    EXPECT_EQ(scullery.picture.trays[2].labels.back(), QStringLiteral("being fed"));
+    EXPECT_TRUE(scullery.picture.lidOn);
+    EXPECT_EQ(scullery.picture.sump.levelLabel, QStringLiteral("1.4\u00a0L of 4"));
+
+    const StackModel& cellar = stackOf(shelf, "Cellar");
+    EXPECT_FALSE(cellar.picture.lidOn);
+    EXPECT_TRUE(cellar.picture.trays.back().drying);
+    EXPECT_EQ(cellar.picture.trays.back().ageDays, 226);
+    EXPECT_EQ(cellar.verdict.sign, Sign::light);
+    EXPECT_TRUE(cellar.verdict.state.contains(QStringLiteral("day 4"))) << cellar.verdict.state.toStdString();
+    EXPECT_EQ(stackOf(shelf, "Lean-to").picture.sump.spigot, journal::Spigot::shut);
+}
+
+TEST(ShelfModel, RingStandsOnEveryTrayButTheOneBeingFed)
+{
+    const ShelfModel shelf = makeShelf(tests::sampleInputs());
+    for (const StackModel& stack : shelf.stacks) {
+        int without = 0;
+        for (const drawing::TrayPicture& tray : stack.picture.trays) without += !tray.ready;
+        EXPECT_EQ(without, 1) << stack.key;
+    }
+    EXPECT_FALSE(stackOf(shelf, "Scullery").picture.trays[2].ready);
+    EXPECT_FALSE(stackOf(shelf, "Cellar").picture.trays[1].ready); // the top one is drying: food goes beneath
+    EXPECT_DOUBLE_EQ(stackOf(shelf, "Scullery").picture.trays[0].ready->probability, 0.93);
+}
+
+TEST(ShelfModel, WordsSayWhatTheDrawingSays)
+{
+    const ShelfModel shelf = makeShelf(tests::sampleInputs());
+    const StackModel& scullery = stackOf(shelf, "Scullery");
+    ASSERT_EQ(scullery.parts.size(), 4U);
+    EXPECT_EQ(scullery.parts[0].name, QStringLiteral("Sump"));
+    EXPECT_TRUE(scullery.parts[0].value.contains(QStringLiteral("1.4\u00a0L (1.2–1.6)"))) << scullery.parts[0].value.toStdString();
+    EXPECT_TRUE(scullery.parts[0].value.contains(QStringLiteral("spigot open")));
+    EXPECT_EQ(scullery.parts[1].name, QStringLiteral("Bottom tray, slot 1 of 3, batch 1"));
+    const QString& bottom = scullery.parts[1].value;
+    for (const QString& said : {QStringLiteral("214 day"), QStringLiteral("0.07\u00a0:\u00a01"), QStringLiteral("ready, chance 93\u00a0%"), QStringLiteral("castings 6.0\u00a0cm"), QStringLiteral("worms 180\u00a0g")})
+        EXPECT_TRUE(bottom.contains(said)) << said.toStdString() << " in " << bottom.toStdString();
+    EXPECT_TRUE(scullery.value.contains(QStringLiteral("Bottom tray is ready")));
+    EXPECT_TRUE(scullery.parts[1].facts.join(u' ').contains(QStringLiteral("normal")));
+}
+
+TEST(ShelfModel, ButtonsCarryTheUsualAmount)
+{
+    const ShelfModel shelf = makeShelf(tests::sampleInputs());
+    const StackModel& stack = stackOf(shelf, "Scullery");
+    EXPECT_EQ(stack.feedLabel, QStringLiteral("Feed 450\u00a0g"));
+    EXPECT_EQ(stack.waterLabel, QStringLiteral("Water 0.5\u00a0L"));
+    EXPECT_EQ(stack.drainLabel, QStringLiteral("Drain 1.3\u00a0L"));
+    EXPECT_TRUE(stack.feedTip.contains(QStringLiteral("30\u00a0g of paper")));
+    EXPECT_TRUE(stack.drainTip.contains(QStringLiteral("never drunk")));
+    EXPECT_TRUE(stack.canFeed && stack.canDrain);
+}
+
+TEST(ShelfModel, StripsShareOneAxisAndOneScale)
+{
+    const ShelfModel shelf = makeShelf(tests::sampleInputs());
+    EXPECT_EQ(daysBetween(shelf.axis.from, shelf.axis.to), stripDays);
+    EXPECT_EQ(shelf.axis.to, tests::sampleToday());
+    for (const StackModel& stack : shelf.stacks) {
+        EXPECT_EQ(stack.processing.top, shelf.stacks[0].processing.top);
+        EXPECT_EQ(stack.drained.top, shelf.stacks[0].drained.top);
+        EXPECT_EQ(stack.colony.top, shelf.stacks[0].colony.top);
+        EXPECT_GT(stack.processing.points.size(), 80U);
+        for (const auto& point : stack.processing.points) EXPECT_LE(point.high, stack.processing.top);
+    }
+    EXPECT_EQ(stackOf(shelf, "Scullery").processing.value, QStringLiteral("31\u00a0g/d"));
+}
+
+TEST(ShelfModel, BarsAddUpWhatWasDrainedInTheirWeek)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    double inJournal = 0, inBars = 0;
+    const ShelfModel shelf = makeShelf(inputs);
+    const StackModel& stack = stackOf(shelf, "Scullery");
+    for (const auto& bar : stack.drained.bars) inBars += bar.measured.value_or(0);
+    const Day from = stack.drained.bars.front().from;
+    EXPECT_EQ(stack.drained.bars.back().to, tests::sampleToday() + days{1});
+    for (const journal::Entry& entry : inputs.journal->entries)
+        if (const auto* drain = std::get_if<journal::Drain>(&entry.action); drain && entry.stack == "Scullery" && entry.date.day >= from) inJournal += drain->volume->volume()->base();
+    EXPECT_NEAR(inBars, inJournal, 1e-9);
+    EXPECT_GT(inBars, 20);
+    // Weeks without an entry have no bar, rather than one of no height.
+    EXPECT_TRUE(std::any_of(stackOf(shelf, "Lean-to").drained.bars.begin(), stackOf(shelf, "Lean-to").drained.bars.end(), [](const auto& bar) { return !bar.measured; }));
+}
+
+TEST(ShelfModel, ThePastIsDrawnAsItStood)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.shown = tests::sampleToday() - days{10}; // before the rotation in the cellar
+    const ShelfModel shelf = makeShelf(inputs);
+    EXPECT_TRUE(shelf.past());
+    EXPECT_TRUE(shelf.line.contains(QStringLiteral("the past"))) << shelf.line.toStdString();
+    EXPECT_EQ(shelf.axis.mark, inputs.shown);
+    const StackModel& cellar = stackOf(shelf, "Cellar");
+    EXPECT_EQ(cellar.picture.trays.front().ageDays, 216); // still at the bottom
+    EXPECT_TRUE(cellar.picture.lidOn);
+    EXPECT_FALSE(cellar.canFeed || cellar.canDrain);
+    EXPECT_NE(cellar.verdict.sign, Sign::light);
+    EXPECT_EQ(cellar.picture.trays.front().strata->castingsCm, inputs.reckoning->stack("Cellar")->on(inputs.shown)->slots.front().strata.castingsCm);
+
+    inputs.shown = tests::sampleToday() - days{100};
+    EXPECT_EQ(stackOf(makeShelf(inputs), "Scullery").picture.trays.size(), 2U); // the third was bedded 41 days ago
+    inputs.shown = tests::sampleToday() - days{220};
+    EXPECT_EQ(stackOf(makeShelf(inputs), "Cellar").picture.trays.size(), 1U);
+    EXPECT_TRUE(stackOf(makeShelf(inputs), "Scullery").picture.trays.empty()); // set up, not bedded yet
+    inputs.shown = tests::sampleToday() - days{231};
+    EXPECT_TRUE(makeShelf(inputs).stacks.empty());
+    EXPECT_FALSE(makeShelf(inputs).retiredOnly);
+}
+
+TEST(ShelfModel, WithoutEstimatesTheJournalIsDrawn)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.reckoning = nullptr;
+    const ShelfModel shelf = makeShelf(inputs);
+    EXPECT_TRUE(shelf.estimating);
+    ASSERT_EQ(shelf.stacks.size(), 3U);
+    for (const StackModel& stack : shelf.stacks) {
+        EXPECT_FALSE(stack.picture.trays.empty());
+        for (const auto& tray : stack.picture.trays) {
+            EXPECT_FALSE(tray.strata || tray.ready);
+            EXPECT_FALSE(tray.ageLabel.isEmpty());
+        }
+        EXPECT_FALSE(stack.picture.sump.levelL);
+        EXPECT_EQ(stack.verdict.sign, Sign::question);
+        EXPECT_FALSE(stack.feedLabel.isEmpty());
+    }
+}
+
+TEST(ShelfModel, SaysWhatIsOnItsWayAndWhatIsStale)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.current = false;
+    EXPECT_EQ(makeShelf(inputs).stacks[0].flag, QStringLiteral("updating…"));
+    auto view = std::make_shared<household::JournalView>(*inputs.journal);
+    const auto lastOf = std::find_if(view->entries.rbegin(), view->entries.rend(), [](const journal::Entry& entry) { return entry.stack == "Scullery"; });
+    view->pending = {lastOf->id};
+    inputs.journal = view;
+    const ShelfModel saving = makeShelf(inputs);
+    EXPECT_EQ(stackOf(saving, "Scullery").flag, QStringLiteral("saving…"));
+    EXPECT_EQ(stackOf(saving, "Cellar").flag, QStringLiteral("updating…"));
+
+    inputs = tests::sampleInputs();
+    auto reckoned = changed(inputs);
+    for (auto& stack : reckoned->stacks) stack.record.lastEntry = tests::sampleToday() - days{60};
+    inputs.reckoning = reckoned;
+    inputs.advice = [](const reckoning::StackReckoning&) { return std::vector<advice::Advice>{}; };
+    const ShelfModel silent = makeShelf(inputs);
+    EXPECT_EQ(stackOf(silent, "Scullery").verdict.sign, Sign::silent);
+    EXPECT_TRUE(stackOf(silent, "Scullery").verdict.state.contains(QStringLiteral("60 day")));
+}
+
+TEST(ShelfModel, EmptyAndRetired)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.journal = tests::viewOf({});
+    inputs.reckoning = std::make_shared<reckoning::Reckoning>();
+    EXPECT_TRUE(makeShelf(inputs).stacks.empty());
+    EXPECT_FALSE(makeShelf(inputs).retiredOnly);
+    EXPECT_EQ(makeShelf(inputs).first, inputs.today);
+
+    journal::Entries entries = tests::sampleJournal(1);
+    journal::Entry retire;
+    retire.date.day = tests::sampleToday();
+    retire.positionInDay = 99;
+    retire.stack = "Scullery";
+    retire.action = journal::Retire{};
+    entries.push_back(retire);
+    inputs.journal = tests::viewOf(entries);
+    EXPECT_TRUE(makeShelf(inputs).stacks.empty());
+    EXPECT_TRUE(makeShelf(inputs).retiredOnly);
+    inputs.shown = tests::sampleToday() - days{1};
+    EXPECT_EQ(makeShelf(inputs).stacks.size(), 1U);
+}
+
+TEST(ShelfModel, AStackWithoutTraysSaysSo)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    journal::Entry setup;
+    setup.date.day = tests::sampleToday();
+    setup.stack = "Bothy";
+    setup.action = journal::Setup{};
+    inputs.journal = tests::viewOf({setup});
+    inputs.reckoning = std::make_shared<reckoning::Reckoning>();
+    const ShelfModel shelf = makeShelf(inputs);
+    ASSERT_EQ(shelf.stacks.size(), 1U);
+    EXPECT_EQ(shelf.stacks[0].verdict.state, QStringLiteral("No tray stands"));
+    EXPECT_FALSE(shelf.stacks[0].canFeed);
+    EXPECT_EQ(shelf.stacks[0].parts.size(), 1U);
+}
+
+TEST(Verdict, UrgentAdviceComesBeforeDryingAndSilence)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.advice = [](const reckoning::StackReckoning& stack) {
+        return std::vector{tests::adviceOf(stack.name, advice::Code::sumpFull, advice::Severity::urgent, "Drain.", "Full.")};
+    };
+    EXPECT_EQ(stackOf(makeShelf(inputs), "Cellar").verdict.sign, Sign::drop);
+    inputs.advice = [](const reckoning::StackReckoning& stack) {
+        return std::vector{tests::adviceOf(stack.name, advice::Code::feedDue, advice::Severity::due, "Feed.", "9 days.")};
+    };
+    EXPECT_EQ(stackOf(makeShelf(inputs), "Cellar").verdict.sign, Sign::light);
+    EXPECT_EQ(silentAfter(7), 21);
+    EXPECT_EQ(silentAfter(14), 42);
+}
+
+TEST(Verdict, EveryCodeHasAStateAndASign)
+{
+    using advice::Code;
+    for (const Code code : {Code::harvestReady, Code::readyNoHurry, Code::harvestSoon, Code::harvestOverdue, Code::addTray, Code::feedDue, Code::trayFull, Code::sumpFull}) {
+        ShelfInputs inputs = tests::sampleInputs();
+        inputs.advice = [code](const reckoning::StackReckoning& stack) { return std::vector{tests::adviceOf(stack.name, code, advice::Severity::concern, "Do.", "Because.")}; };
+        const Verdict verdict = stackOf(makeShelf(inputs), "Scullery").verdict;
+        EXPECT_FALSE(verdict.state.isEmpty());
+        EXPECT_EQ(verdict.reason, QStringLiteral("Do. Because."));
+    }
+}
+
+TEST(UsualActs, FeedComesWithItsCoverAndOthersStandAlone)
+{
+    const household::Usual usual = tests::sampleUsual("Scullery");
+    const journal::Entries fed = usualEntries(forms::FormKind::feed, usual, "Scullery", tests::sampleToday());
+    ASSERT_EQ(fed.size(), 2U);
+    EXPECT_EQ(std::get<journal::Feed>(fed[0].action).food, (Amount{450, Unit::g}));
+    EXPECT_EQ(std::get<journal::Cover>(fed[1].action).paper, (Amount{30, Unit::g}));
+    EXPECT_EQ(usualEntries(forms::FormKind::water, usual, "Scullery", tests::sampleToday()).size(), 1U);
+    const journal::Entries drained = usualEntries(forms::FormKind::drain, usual, "Scullery", tests::sampleToday());
+    EXPECT_EQ(std::get<journal::Drain>(drained.at(0).action).volume, (Amount{1.3, Unit::L}));
+    EXPECT_TRUE(usualEntries(forms::FormKind::rotate, usual, "Scullery", tests::sampleToday()).empty());
+    // Every action of the shelf's part of the table means something.
+    for (const ui::ActionRow& row : ui::actionTable())
+        if (row.where == ui::Where::shelf) {
+            EXPECT_TRUE(formOf(row.id) || daysMoved(row.id) || row.id == ui::ActionId::moreActs || row.id == ui::ActionId::backToToday) << row.name;
+        }
+}
