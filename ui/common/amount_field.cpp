@@ -31,7 +31,7 @@ AmountField::AmountField(std::vector<Unit> units, QWidget* parent) : Field{paren
     edit_ = new FieldEdit{this};
     edit_->setObjectName(QStringLiteral("amount"));
     edit_->setAlignment(Qt::AlignRight);
-    edit_->setMinimumWidth(edit_->fontMetrics().horizontalAdvance(QStringLiteral("0000000000")));
+    edit_->setRoomFor(QStringLiteral("00000.00"));
     addEditor(edit_, 1);
     list_ = new FieldCombo{this};
     list_->setObjectName(QStringLiteral("unit"));

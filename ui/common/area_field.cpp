@@ -38,7 +38,7 @@ AreaField::AreaField(QWidget* parent) : Field{parent}
     way_->addItem(tr("sq ft"), squareFoot);
     for (FieldEdit* edit : {first_, second_}) {
         edit->setAlignment(Qt::AlignRight);
-        edit->setMinimumWidth(edit->fontMetrics().horizontalAdvance(QStringLiteral("00000")));
+        edit->setRoomFor(QStringLiteral("00.00"));
         connect(edit, &QLineEdit::textEdited, this, &AreaField::noteEdited);
     }
     addEditor(first_, 1);

@@ -69,13 +69,15 @@ DateField::DateField(Day today, QWidget* parent) : Field{parent}, today_{today}
 {
     edit_ = new FieldEdit{this};
     edit_->setObjectName(QStringLiteral("date"));
-    edit_->setMinimumWidth(edit_->fontMetrics().horizontalAdvance(QStringLiteral("00.00.0000  ")));
+    edit_->setRoomFor(QStringLiteral("00.00.0000"));
     addEditor(edit_, 2);
     calendar_ = new QToolButton{this};
     calendar_->setObjectName(QStringLiteral("calendar"));
-    calendar_->setArrowType(Qt::DownArrow);
+    calendar_->setText(QStringLiteral("▾")); // a letter, so that it grows with the font
     addEditor(calendar_);
+    calendar_->setProperty("fieldButton", true);
     addTime_ = new QToolButton{this};
+    addTime_->setProperty("fieldButton", true);
     addTime_->setObjectName(QStringLiteral("addTime"));
     addTime_->setText(tr("+ time"));
     addTime_->setToolTip(tr("Note the time of day as well"));
@@ -83,7 +85,7 @@ DateField::DateField(Day today, QWidget* parent) : Field{parent}, today_{today}
     time_ = new FieldEdit{this};
     time_->setObjectName(QStringLiteral("time"));
     time_->setPlaceholderText(QStringLiteral("18:30"));
-    time_->setMinimumWidth(time_->fontMetrics().horizontalAdvance(QStringLiteral("00:00 pm ")));
+    time_->setRoomFor(QStringLiteral("00:00 pm"));
     addEditor(time_, 1);
     time_->hide();
 
@@ -216,8 +218,9 @@ void DateField::showDistance()
     const QString weekday = QLocale{}.dayName(qDate(*day.value).dayOfWeek());
     if (past == 0) setHint(tr("%1, today").arg(weekday));
     else if (past == 1) setHint(tr("%1, yesterday").arg(weekday));
-    else if (past > 1) setHint(tr("%1, %n day(s) ago", nullptr, past).arg(weekday));
-    else setHint(tr("%1, %n day(s) from now", nullptr, -past).arg(weekday));
+    else if (past > 1) setHint(tr("%1, %n days ago", nullptr, past).arg(weekday));
+    else if (past == -1) setHint(tr("%1, tomorrow").arg(weekday));
+    else setHint(tr("%1, %n days from now", nullptr, -past).arg(weekday));
 }
 
 void DateField::showTime(bool shown)

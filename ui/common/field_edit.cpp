@@ -2,7 +2,12 @@
 
 #include <QAbstractItemView>
 #include <QKeyEvent>
+#include <QPainter>
+#include <QStyle>
+#include <QStyleOptionFrame>
 #include <QWheelEvent>
+
+#include <algorithm>
 
 namespace tierloam::ui {
 
@@ -19,6 +24,23 @@ bool isIdleUndo(const QLineEdit& edit, QKeyEvent* event)
 }
 
 FieldEdit::FieldEdit(QWidget* parent) : QLineEdit{parent} {}
+
+void FieldEdit::setRoomFor(const QString& text)
+{
+    roomFor_ = text;
+    updateGeometry();
+}
+
+QSize FieldEdit::minimumSizeHint() const
+{
+    const QSize least = QLineEdit::minimumSizeHint();
+    if (roomFor_.isEmpty()) return least;
+    QStyleOptionFrame frame;
+    initStyleOption(&frame);
+    constexpr int innerMargin = 2; // px that QLineEdit keeps on either side of its text, and one for the cursor
+    const QSize text{fontMetrics().horizontalAdvance(roomFor_) + 2 * innerMargin + 1, fontMetrics().height()};
+    return {std::max(least.width(), style()->sizeFromContents(QStyle::CT_LineEdit, &frame, text, this).width()), least.height()};
+}
 
 bool FieldEdit::event(QEvent* event)
 {
@@ -43,6 +65,21 @@ FieldCombo::FieldCombo(QWidget* parent) : QComboBox{parent}
 {
     setFocusPolicy(Qt::StrongFocus); // not WheelFocus: the wheel must not take the focus either
     setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    setProperty("field", true);
+}
+
+void FieldCombo::paintEvent(QPaintEvent* event)
+{
+    QComboBox::paintEvent(event);
+    // A style sheet that sets the frame of a list can draw its arrow only from a picture file, which neither scales nor follows the theme.
+    const double half = fontMetrics().height() * 0.24;
+    const double across = fontMetrics().height() * 0.75;
+    const double middle = layoutDirection() == Qt::LeftToRight ? width() - across : across;
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen{palette().color(isEnabled() ? QPalette::Active : QPalette::Disabled, QPalette::Text), std::max(1.0, half * 0.35), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+    const double y = height() / 2.0 - half / 2;
+    painter.drawPolyline(QPolygonF{{QPointF{middle - half, y}, QPointF{middle, y + half}, QPointF{middle + half, y}}});
 }
 
 void FieldCombo::wheelEvent(QWheelEvent* event)

@@ -13,13 +13,19 @@ class FieldEdit : public QLineEdit {
 
 public:
     explicit FieldEdit(QWidget* parent = nullptr);
+    /// Never so narrow that this text is cut, at any font and style.
+    void setRoomFor(const QString& text);
+    QSize minimumSizeHint() const override;
 
 protected:
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QString roomFor_;
 };
 
-/// A list to choose from. The wheel passes it by unless it has the focus, so that scrolling a form changes nothing.
+/// A list to choose from, with an arrow that grows with the letters. The wheel passes it by unless it has the focus, so that scrolling a form changes nothing.
 class FieldCombo : public QComboBox {
     Q_OBJECT
 
@@ -27,6 +33,7 @@ public:
     explicit FieldCombo(QWidget* parent = nullptr);
 
 protected:
+    void paintEvent(QPaintEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 };

@@ -43,7 +43,7 @@ NumberField::NumberField(std::vector<Scale> scales, Range range, QWidget* parent
     edit_ = new FieldEdit{this};
     edit_->setObjectName(QStringLiteral("number"));
     edit_->setAlignment(Qt::AlignRight);
-    edit_->setMinimumWidth(edit_->fontMetrics().horizontalAdvance(QStringLiteral("00000000")));
+    edit_->setRoomFor(QStringLiteral("0000.00"));
     addEditor(edit_, 1);
     list_ = new FieldCombo{this};
     list_->setObjectName(QStringLiteral("unit"));

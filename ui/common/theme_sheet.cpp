@@ -60,6 +60,9 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox {
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus { border: 2hair solid @moss; padding: 3px 6px; }
 QLineEdit[wrong="true"], QAbstractSpinBox[wrong="true"], QComboBox[wrong="true"] { border: 2hair solid @brick; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { color: @faint; background: @ground; }
+QToolButton[fieldButton="true"] { background: @panel; color: @ink; border: 1hair solid @outlineSoft; border-radius: 6px; padding: 4px 6px; min-height: 18px; }
+QToolButton[fieldButton="true"]:hover { background: @hover; }
+QToolButton[fieldButton="true"]:focus { border: 2hair solid @moss; padding: 3px 5px; }
 QComboBox[field="true"] { padding-right: 24px; }
 QComboBox[field="true"]::drop-down { border: none; width: 22px; }
 QComboBox QLineEdit { border: none; padding: 0px; min-height: 0px; background: transparent; }

@@ -20,7 +20,7 @@ public:
 
     /// Shows an action that is there already; its alternative is that of the kind.
     virtual void fill(const journal::Action& action) = 0;
-    /// The action as typed; call only after the grid was found sound.
+    /// The action as typed. Where nothing sound stands yet it is a guess, good for looking ahead; written only after the grid was found sound.
     virtual journal::Action action() const = 0;
     /// What is recorded together with it, in one undo step: the cover of a feeding. Never in an editor.
     virtual std::optional<journal::Action> companion() const { return std::nullopt; }

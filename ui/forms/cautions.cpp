@@ -32,7 +32,7 @@ QString trayName(int tray)
 
 Caution lifting(const CautionFacts& facts)
 {
-    const QString how = Cautions::tr("Lift with care: close to the body, knees bent, no twist; empty part of it first or lift it with someone if it is too heavy for you.");
+    const QString how = Cautions::tr("Lift it close to the body, knees bent, without a twist; if that is too heavy, in parts or with someone.");
     QString text;
     if (facts.weight) {
         // One helper for every range of the program: the same digits as on the shelf.
@@ -60,7 +60,7 @@ Caution wormsInBottomTray()
 Caution cocoonsLeave()
 {
     return {CautionTopic::cocoonsLeave,
-            Cautions::tr("Cocoons and some young worms leave with the castings; castings without any worm cannot be promised."),
+            Cautions::tr("It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised."),
             QStringLiteral("common practice, no source"), true};
 }
 

@@ -165,7 +165,7 @@ void EntrySheet::refreshTrays()
         if (empty == SlotMeans::dryingTray && standing && standing->drying) slot_->addChoice(tr("the drying one (slot %1)").arg(standing->trays()));
         for (int i = standing ? standing->trays() : 0; i >= 1; --i) {
             const journal::Batch& batch = context_.history()->batch(standing->batchIn(i));
-            slot_->addChoice(tr("slot %1: tray %2, %3").arg(i).arg(batch.tray).arg(ui::daysLong(daysBetween(batch.bedded, day()))), i);
+            slot_->addChoice(tr("slot %1: tray %2, %3").arg(i).arg(batch.tray).arg(ui::daysShort(daysBetween(batch.bedded, day()))), i);
         }
         if (chosen && !(standing && standing->has(*chosen))) slot_->addChoice(tr("slot %1, which is not there that day").arg(*chosen), *chosen);
         if (chosen) slot_->setValue(*chosen);
@@ -255,16 +255,17 @@ void EntrySheet::lookAhead()
 {
     ahead_.stop();
     if (isBusy()) return; // the journal holds what is being written already
-    for (const ui::Field* field : grid_->fields()) {
-        if (!field->isHidden() && !field->problem().isEmpty()) {
-            setEffect(standText()); // half typed: nothing can be said of it yet
-            return;
-        }
+    if (!date_->problem().isEmpty()) {
+        setEffect({});
+        return;
     }
     const journal::Edit ahead = edit();
     const journal::EditEffect effect = journal::applyEdit(context_.journal->entries, ahead);
     if (effect.refusal) {
-        setEffect(tr("Not possible so: %1").arg(household_.refusalOf(ahead)));
+        // While a field is still wrong or empty the refusal may be of that; the field speaks for itself.
+        const auto fields = grid_->fields();
+        const bool whole = std::all_of(fields.begin(), fields.end(), [](const ui::Field* each) { return each->isHidden() || each->problem().isEmpty(); });
+        setEffect(whole ? tr("Not possible so: %1").arg(household_.refusalOf(ahead)) : QString{});
         return;
     }
     setEffect(effectText(effect, ahead));
@@ -295,7 +296,7 @@ QString EntrySheet::standText() const
     const std::optional<int> meant = kind_ == FormKind::rotate ? std::optional{1} : slot() ? slot() : standing->dryingSlot();
     const reckoning::TrayEstimate* tray = meant ? context_.tray(*meant) : nullptr;
     if (!tray) return {};
-    return tr("It is ready with %1; feed-to-cast %2.").arg(ui::percentText(tray->readyProbability), ui::ratioBand(tray->feedToCast));
+    return tr("Ready %1; feed-to-cast %2.").arg(ui::percentText(tray->readyProbability), ui::ratioBand(tray->feedToCast));
 }
 
 void EntrySheet::focusFirst()

@@ -45,7 +45,7 @@ public:
         cover_->setRequired(tr("How much paper?"));
         cover_->setAmount(context.usual.coverWithFeed.value_or(usualCover));
         paper_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
-        if (const auto* last = context.lastHere<journal::Cover>()) paper_->setMaterial(last->material);
+        paper_->setMaterial(context.usual.coverMaterial);
         showCover();
         QObject::connect(withCover_, &QCheckBox::toggled, &grid, [this] {
             showCover();
@@ -67,7 +67,7 @@ public:
 
     journal::Action action() const override
     {
-        return journal::Feed{*amount_->amount().value, material_->material().value.value_or(std::string{}), side_->chosen<journal::Side>()};
+        return journal::Feed{amount_->amount().value.value_or(Amount{}), material_->material().value.value_or(std::string{}), side_->chosen<journal::Side>()};
     }
 
     std::optional<journal::Action> companion() const override
@@ -125,7 +125,7 @@ public:
         const auto* last = context.lastHere<journal::Cover>();
         amount_->setAmount(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(usualCover));
         material_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
-        if (last) material_->setMaterial(last->material);
+        material_->setMaterial(context.usual.coverMaterial);
     }
 
     void fill(const journal::Action& action) override
@@ -163,7 +163,7 @@ public:
     }
 
     void fill(const journal::Action& action) override { amount_->setAmount(std::get<journal::Water>(action).poured); }
-    journal::Action action() const override { return journal::Water{*amount_->amount().value}; }
+    journal::Action action() const override { return journal::Water{amount_->amount().value.value_or(Amount{})}; }
 
 private:
     AmountField* amount_ = nullptr;
@@ -209,7 +209,7 @@ public:
         std::optional<int> every = every_->count();
         if (leftOut_ && every == 1) every.reset();
         const auto of = of_->chosen<journal::RoutineOf>().value_or(journal::RoutineOf::water);
-        return journal::Routine{*(of == journal::RoutineOf::water ? water_ : paper_)->amount().value, of, every};
+        return journal::Routine{(of == journal::RoutineOf::water ? water_ : paper_)->amount().value.value_or(Amount{}), of, every};
     }
 
 private:

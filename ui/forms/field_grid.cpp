@@ -1,8 +1,8 @@
 #include "ui/forms/field_grid.h"
 
 #include "ui/common/panels.h"
+#include "ui/forms/rows_layout.h"
 
-#include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 
@@ -10,14 +10,7 @@ namespace tierloam::forms {
 
 FieldGrid::FieldGrid(QWidget* parent) : QWidget{parent}
 {
-    rows_ = new QFormLayout{this};
-    rows_->setContentsMargins(0, 0, 0, 0);
-    rows_->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    rows_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    rows_->setLabelAlignment(Qt::AlignLeading | Qt::AlignTop);
-    rows_->setFormAlignment(Qt::AlignLeading | Qt::AlignTop);
-    rows_->setHorizontalSpacing(10);
-    rows_->setVerticalSpacing(7);
+    rows_ = new RowsLayout{this};
     QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Minimum};
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
@@ -27,7 +20,8 @@ void FieldGrid::addField(const QString& label, ui::Field* field)
 {
     auto* words = ui::makeLabel(label, ui::TextRole::muted, this);
     words->setBuddy(field);
-    words->setContentsMargins(0, 4, 0, 0);
+    words->setAlignment(Qt::AlignLeading | Qt::AlignTop);
+    words->setContentsMargins(0, 5, 0, 0);
     rows_->addRow(words, field);
     field->setName(label);
     fields_.append(field);
@@ -36,12 +30,12 @@ void FieldGrid::addField(const QString& label, ui::Field* field)
 
 void FieldGrid::addWide(QWidget* widget)
 {
-    rows_->addRow(widget);
+    rows_->addWide(widget);
 }
 
 void FieldGrid::setRowShown(QWidget* field, bool shown)
 {
-    rows_->setRowVisible(field, shown);
+    rows_->setRowShown(field, shown);
 }
 
 bool FieldGrid::isRowShown(const QWidget* field) const

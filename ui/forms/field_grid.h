@@ -5,11 +5,11 @@
 #include <QList>
 #include <QWidget>
 
-class QFormLayout;
-
 namespace tierloam::forms {
 
-/// The rows of a form: each a label and its field; narrow or with large letters the label goes above. Fields report their own faults.
+class RowsLayout;
+
+/// The rows of a form: each a label and its field; narrow or with large letters the labels go above. Fields report their own faults.
 class FieldGrid : public QWidget {
     Q_OBJECT
 
@@ -39,7 +39,7 @@ Q_SIGNALS:
 private:
     void addField(const QString& label, ui::Field* field);
 
-    QFormLayout* rows_ = nullptr;
+    RowsLayout* rows_ = nullptr;
     QList<ui::Field*> fields_;
 };
 

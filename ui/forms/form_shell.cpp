@@ -96,7 +96,7 @@ void FormShell::setCautions(const QList<Caution>& cautions)
     }
     for (const Caution& each : cautions) {
         // A word, not only the colour of the bar, tells a caution from what is normal.
-        const QString words = each.normal ? tr("Normal: %1").arg(each.text) : tr("Caution: %1").arg(each.text);
+        const QString words = each.normal ? each.text : tr("Caution: %1").arg(each.text);
         auto* label = ui::makeLabel(words, each.normal ? ui::TextRole::smallMuted : ui::TextRole::small, cautionCard_, true);
         label->setToolTip(tr("Source: %1").arg(each.source));
         cautionColumn_->addWidget(label);
@@ -111,6 +111,12 @@ void FormShell::setEffect(const QString& words)
 {
     effect_->setText(words);
     effect_->setHidden(words.isEmpty());
+}
+
+void FormShell::setEffectProminent()
+{
+    ui::setRole(effect_, ui::TextRole::body);
+    ui::setTone(effect_, ui::Tone::moss);
 }
 
 QString FormShell::effect() const
@@ -164,7 +170,7 @@ void FormShell::settleTabOrder()
 {
     QList<QWidget*> stops;
     for (QWidget* widget : area_->findChildren<QWidget*>()) {
-        if ((widget->focusPolicy() & Qt::TabFocus) && !widget->focusProxy()) stops.append(widget);
+        if ((widget->focusPolicy() & Qt::TabFocus) && !widget->focusProxy() && widget->window() == window()) stops.append(widget); // not the popups
     }
     for (qsizetype i = 0; i < buttons_->count(); ++i) {
         if (QWidget* button = buttons_->itemAt(static_cast<int>(i))->widget(); button && button != accept_ && button != cancel_) stops.append(button);

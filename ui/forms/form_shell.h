@@ -31,6 +31,8 @@ public:
     QList<Caution> cautions() const { return cautions_; }
     /// What it will do: which tray it falls to, what it moves. Quiet.
     void setEffect(const QString& words);
+    /// In the size and ink of the text, where what is said there is what the form is for.
+    void setEffectProminent();
     QString effect() const;
     /// What stands against it, in words.
     void setProblem(const QString& words);

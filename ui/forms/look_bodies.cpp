@@ -152,7 +152,7 @@ public:
         tare_->setMass(weighed.tare);
     }
 
-    journal::Action action() const override { return journal::TrayWeight{*weight_->amount().value, tare_->mass()}; }
+    journal::Action action() const override { return journal::TrayWeight{weight_->amount().value.value_or(Amount{}), tare_->mass()}; }
 
     QString wholeProblem() const override
     {

@@ -30,6 +30,9 @@ Q_SIGNALS:
     void started(const QString& stack);
     void finished();
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     class Private;
     std::unique_ptr<Private> d_;

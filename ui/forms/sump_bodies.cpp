@@ -127,7 +127,7 @@ public:
 
     journal::Action action() const override
     {
-        return journal::Flush{*poured_->amount().value, drained_->volume(), read(*ec_), worms_->count()};
+        return journal::Flush{poured_->amount().value.value_or(Amount{}), drained_->volume(), read(*ec_), worms_->count()};
     }
 
 private:

@@ -81,7 +81,7 @@ public:
     journal::Action action() const override
     {
         journal::Harvest harvest;
-        harvest.taken = *amount_->amount().value;
+        harvest.taken = amount_->amount().value.value_or(Amount{});
         harvest.moisture = moisture_->share();
         if (!whole()) harvest.share = share_->share();
         else if (saidWhole_) harvest.share = Share::fromPercent(100);
@@ -166,7 +166,7 @@ public:
 
     journal::Action action() const override
     {
-        return journal::Bed{*amount_->amount().value, material_->material().value.value_or(std::string{}), moisture_->share()};
+        return journal::Bed{amount_->amount().value.value_or(Amount{}), material_->material().value.value_or(std::string{}), moisture_->share()};
     }
 
     void follow(const journal::Standing* standing, std::optional<int>) override

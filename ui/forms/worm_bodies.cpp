@@ -39,7 +39,7 @@ public:
         share_->setShare(weigh.share);
     }
 
-    journal::Action action() const override { return journal::Weigh{*worms_->amount().value, share_->share()}; }
+    journal::Action action() const override { return journal::Weigh{worms_->amount().value.value_or(Amount{}), share_->share()}; }
 
 private:
     AmountField* worms_ = nullptr;
@@ -67,7 +67,7 @@ public:
         volume_->setVolume(count.volume);
     }
 
-    journal::Action action() const override { return journal::Count{*number_->amount().value, volume_->volume()}; }
+    journal::Action action() const override { return journal::Count{number_->amount().value.value_or(Amount{}), volume_->volume()}; }
 
 private:
     AmountField* number_ = nullptr;
@@ -111,7 +111,7 @@ public:
         const std::string chosen = species_->value().toString().toStdString();
         // As it was written when it still means the same: an empty one stays empty.
         const bool same = materials::speciesNamed(written_) == materials::speciesNamed(chosen);
-        return journal::Stock{*worms_->amount().value, same ? written_ : chosen, count_->count()};
+        return journal::Stock{worms_->amount().value.value_or(Amount{}), same ? written_ : chosen, count_->count()};
     }
 
 private:
@@ -150,7 +150,7 @@ public:
     }
 
     void fill(const journal::Action& action) override { worms_->setAmount(std::get<journal::Remove>(action).worms); }
-    journal::Action action() const override { return journal::Remove{*worms_->amount().value}; }
+    journal::Action action() const override { return journal::Remove{worms_->amount().value.value_or(Amount{})}; }
 
 private:
     AmountField* worms_ = nullptr;
@@ -186,7 +186,7 @@ public:
         }
     }
 
-    journal::Action action() const override { return journal::Move{*worms_->amount().value, to_->value().toString().toStdString()}; }
+    journal::Action action() const override { return journal::Move{worms_->amount().value.value_or(Amount{}), to_->value().toString().toStdString()}; }
 
 private:
     AmountField* worms_ = nullptr;
