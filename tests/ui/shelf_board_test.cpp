@@ -134,6 +134,7 @@ TEST(ShelfBoard, KeysWalkStacksAndParts)
 TEST(ShelfBoard, FocusIsSeen)
 {
     const Shown shown;
+    shown.board->columns()[0]->feedButton()->setFocus();
     const QImage before = shown.canvas(0)->grab().toImage();
     shown.canvas(0)->setFocus();
     const QImage on = shown.canvas(0)->grab().toImage();

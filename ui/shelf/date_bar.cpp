@@ -33,6 +33,7 @@ DateBar::DateBar(QWidget* parent)
     row->setSpacing(10);
     row->addWidget(from_);
     row->addWidget(slider_, 1);
+    word_->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     row->addWidget(word_);
     row->addWidget(today_);
     connect(slider_, &QSlider::valueChanged, this, [this] {
@@ -60,6 +61,8 @@ void DateBar::setDays(Day first, Day shown, Day today)
 
 void DateBar::say()
 {
+    // The widest day of the year, so that the slider keeps its length while it moves.
+    word_->setMinimumWidth(word_->fontMetrics().horizontalAdvance(tr("%1 – the past").arg(ui::fullDay(todayDay_))));
     const bool past = shown() < todayDay_;
     word_->setText(past ? tr("%1 – the past").arg(ui::shortDay(shown(), todayDay_)) : tr("today"));
     ui::setTone(word_, past ? ui::Tone::amber : ui::Tone::plain);

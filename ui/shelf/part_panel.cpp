@@ -48,10 +48,8 @@ PartPanel::PartPanel(const StackModel& stack, const journal::Standing& standing,
     column->addLayout(head);
 
     if (about) {
-        auto* facts = new QWidget{this};
-        auto* flow = new ui::FlowLayout{facts, 18};
-        flow->setContentsMargins(0, 0, 0, 0);
-        for (const QString& fact : about->facts) flow->addWidget(ui::makeLabel(fact, ui::TextRole::small, facts));
+        auto* facts = ui::makeLabel(about->facts.join(QStringLiteral("  ·  ")), ui::TextRole::small, this, true);
+        facts->setObjectName(QStringLiteral("panelFacts"));
         column->addWidget(facts);
     }
     QList<forms::FormKind> kinds = !part ? forms::kindsForStack(standing, otherStacks) : *part == 0 ? forms::kindsForSump(standing) : forms::kindsForTray(standing, *part);

@@ -25,11 +25,17 @@ QString wormsBelow() { return ShelfVerdict::tr("Worms in the bottom tray are nor
 
 Verdict said(Sign sign, Tone tone, const QString& state, const QString& reason, const QString& normal = {}) { return {sign, tone, state, reason, normal}; }
 
+/// Ends what is said with a stop, unless it has one.
+QString sentence(const std::string& text)
+{
+    const QString said = QString::fromStdString(text).trimmed();
+    return said.isEmpty() || said.endsWith(u'.') || said.endsWith(u'!') || said.endsWith(u'?') || said.endsWith(u'…') ? said : said % u'.';
+}
+
 Verdict ofAdvice(const advice::Advice& advice)
 {
-    const QString reason = QString::fromStdString(advice.because).isEmpty()
-                               ? QString::fromStdString(advice.text)
-                               : ShelfVerdict::tr("%1 %2", "what to do, and why").arg(QString::fromStdString(advice.text), QString::fromStdString(advice.because));
+    const QString why = sentence(advice.because);
+    const QString reason = why.isEmpty() ? sentence(advice.text) : ShelfVerdict::tr("%1 %2", "what to do, and why").arg(sentence(advice.text), why);
     switch (advice.code) {
     case Code::harvestReady: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Bottom tray is ready"), reason, wormsBelow());
     case Code::readyNoHurry: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Ready, no hurry"), reason, wormsBelow());
@@ -58,7 +64,7 @@ Verdict drying(const VerdictFacts& facts)
 Verdict byState(const VerdictFacts& facts)
 {
     const reckoning::TrayEstimate& bottom = facts.estimate->slots.front();
-    const QString ratio = ShelfVerdict::tr("Feed-to-cast %1, chance %2\u00a0%.").arg(ui::ratioText(bottom.feedToCast.p50)).arg(drawing::percentShown(bottom.readyProbability));
+    const QString ratio = ShelfVerdict::tr("Feed-to-cast %1, ready with %2\u00a0%.").arg(ui::ratioText(bottom.feedToCast.p50)).arg(drawing::percentShown(bottom.readyProbability));
     const QString dates = facts.reckoning ? ui::datesText(bottom.readyOn, facts.today) : QString{};
     const QString when = dates.isEmpty() ? QString{} : ShelfVerdict::tr("Ready about %1.").arg(dates);
     const auto reason = [&](const QString& first) { return when.isEmpty() ? first : ShelfVerdict::tr("%1 %2").arg(when, first); };
