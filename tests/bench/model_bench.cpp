@@ -1,0 +1,137 @@
+// Costs of the model and of a reckoning from scratch. Medians and ratios within one run say more than any one figure:
+//     model_bench --benchmark_repetitions=5 --benchmark_report_aggregates_only=true
+#include "core/model/acts.h"
+#include "core/model/masses.h"
+#include "core/model/step.h"
+#include "core/reckoning/reckon.h"
+
+#include <benchmark/benchmark.h>
+
+using namespace tierloam;
+
+namespace {
+
+constexpr int members = 512;
+
+model::Ensemble threeTrays()
+{
+    using namespace model;
+    Ensemble stack = Ensemble::drawn(77, members, {}, 20);
+    const auto all = [&](double value) { return PerMember(static_cast<std::size_t>(stack.members()), value); };
+    const Substance kitchen{1, 0.16, 0.0195, 0.4875, 4.0, 450};
+    const Substance cardboard{4, 0.92, 0.001, 0.563, 3.0, 60};
+    for (int t = 0; t < 3; ++t) {
+        addTray(stack, t + 1, t + 1, 0);
+        addMatter(stack, t, cardboard, all(0.48), all(0.92), 0.95 * 3.0, false);
+        addMatter(stack, t, kitchen, all(0.8), all(0.16), std::nullopt, true);
+        if (t == 0) stock(stack, 0, 0.45, std::nullopt, true);
+    }
+    return stack;
+}
+
+/// A day of all members: two steps by one kernel, without the draws of process noise.
+void memberDay(benchmark::State& state, model::Step step)
+{
+    model::Ensemble stack = threeTrays();
+    model::StepForcing forcing{};
+    forcing.days = 0.5;
+    forcing.area = stack.area;
+    forcing.height = stack.height;
+    forcing.sumpCapacity = 4;
+    forcing.spigotOpen = true;
+    forcing.usualTemperature = 20;
+    forcing.relativeHumidity = 0.55;
+    for ([[maybe_unused]] auto round : state)
+        for (model::Ensemble::Block& block : stack.blocks)
+            for (int half = 0; half < 2; ++half) {
+                forcing.backward = half != 0;
+                step(block.stack, block.trays.data(), stack.shapes.data(), stack.trays(), block.parameters, model::massClassTable(), forcing);
+            }
+    state.counters["ns_per_member_day"] =
+        benchmark::Counter(static_cast<double>(members) * 1e-9, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+}
+BENCHMARK_CAPTURE(memberDay, base, &model::stepBase)->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(memberDay, avx2, &model::stepAvx2)->Unit(benchmark::kMicrosecond);
+
+/// The same with process noise, as a reckoning runs it.
+void memberDayWithNoise(benchmark::State& state)
+{
+    model::Ensemble stack = threeTrays();
+    model::DayForcing forcing;
+    for ([[maybe_unused]] auto round : state) {
+        model::advanceDay(stack, forcing);
+        ++forcing.day;
+    }
+    state.counters["ns_per_member_day"] =
+        benchmark::Counter(static_cast<double>(members) * 1e-9, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+}
+BENCHMARK(memberDayWithNoise)->Unit(benchmark::kMicrosecond);
+
+journal::Entries yearsOfThreeStacks(int years)
+{
+    using namespace journal;
+    Entries entries;
+    std::int64_t number = 0;
+    const Day start = *parseDay("2031-01-06");
+    const auto add = [&](int day, const char* stack, Action action) {
+        Entry entry;
+        entry.id = EntryId{++number};
+        entry.positionInDay = number;
+        entry.date.day = start + std::chrono::days{day};
+        entry.stack = stack;
+        entry.action = std::move(action);
+        entries.push_back(std::move(entry));
+    };
+    const Bed bed{{480, Unit::g}, "corrugated cardboard shredded", {}};
+    for (int day = 0; day < years * 365; ++day)
+        for (const char* stack : {"Scullery", "Lean-to", "Cellar"}) {
+            if (day == 0) {
+                add(day, stack, Setup{});
+                add(day, stack, bed);
+                add(day, stack, Stock{{450, Unit::g}, {}, {}});
+            }
+            if (day == 75 || day == 150) add(day, stack, bed);
+            if (day >= 228 && (day - 228) % 70 == 0) add(day, stack, Rotate{});
+            if (day >= 228 && (day - 228) % 70 == 5) {
+                add(day, stack, Harvest{{3, Unit::kg}, {}, {}});
+                add(day, stack, bed);
+            }
+            if (day % 7 == 3) {
+                add(day, stack, Feed{{900, Unit::g}, {}, {}});
+                add(day, stack, Cover{});
+            }
+        }
+    return entries;
+}
+
+void reckoning(benchmark::State& state)
+{
+    const journal::Entries entries = yearsOfThreeStacks(static_cast<int>(state.range(0)));
+    reckoning::Options options;
+    options.asOf = entries.back().date.day;
+    options.members = members;
+    for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(reckoning::reckon(entries, options));
+    state.counters["entries"] = static_cast<double>(entries.size());
+}
+BENCHMARK(reckoning)->Name("three_stacks_from_scratch_years")->Arg(2)->Arg(10)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// One feeding more on one of three stacks: the others are taken over.
+void oneEntryMore(benchmark::State& state)
+{
+    journal::Entries entries = yearsOfThreeStacks(2);
+    reckoning::Options options;
+    options.asOf = entries.back().date.day;
+    options.members = members;
+    options.previous = reckoning::reckon(entries, options);
+    journal::Entry more = entries.back();
+    more.id = journal::EntryId{1000000};
+    more.positionInDay = 1000000;
+    more.action = journal::Feed{{500, Unit::g}, {}, {}};
+    entries.push_back(more);
+    for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(reckoning::reckon(entries, options));
+}
+BENCHMARK(oneEntryMore)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+}
+
+BENCHMARK_MAIN();
