@@ -12,6 +12,16 @@
         </message>
     </context>
     <context>
+        <name>Dates</name>
+        <message numerus="yes">
+            <source>%n day(s)</source>
+            <translation type="unfinished">
+                <numerusform>%n day</numerusform>
+                <numerusform>%n days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>HouseholdText</name>
         <message numerus="yes">
             <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
@@ -22,12 +32,53 @@
         </message>
     </context>
     <context>
+        <name>JournalWords</name>
+        <message numerus="yes">
+            <source>%n worm(s) put back</source>
+            <translation>
+                <numerusform>%n worm put back</numerusform>
+                <numerusform>%n worms put back</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tray(s)</source>
+            <translation type="unfinished">
+                <numerusform>%n tray</numerusform>
+                <numerusform>%n trays</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n counted</source>
+            <translation>
+                <numerusform>%n counted</numerusform>
+                <numerusform>%n counted</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %2, every %n day(s)</source>
+            <translation>
+                <numerusform>%1: %2, every %n day</numerusform>
+                <numerusform>%1: %2, every %n days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>Shelf</name>
         <message numerus="yes">
             <source>%n tray(s)</source>
             <translation>
                 <numerusform>%n tray</numerusform>
                 <numerusform>%n trays</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>TrendWords</name>
+        <message numerus="yes">
+            <source>Drained %1 in %n week(s).</source>
+            <translation>
+                <numerusform>Drained %1 in %n week.</numerusform>
+                <numerusform>Drained %1 in %n weeks.</numerusform>
             </translation>
         </message>
     </context>

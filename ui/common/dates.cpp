@@ -8,10 +8,9 @@ namespace tierloam::ui {
 
 namespace {
 
-QString tr(const char* text, int n = -1)
-{
-    return QCoreApplication::translate("Dates", text, nullptr, n);
-}
+struct Dates {
+    Q_DECLARE_TR_FUNCTIONS(Dates)
+};
 
 /// Day and month in the order of the locale's own short date; "2 May", "May 2", "2. Mai".
 QString dayMonthPattern()
@@ -77,15 +76,15 @@ QString timeOfDay(int minuteOfDay)
 QString fullMoment(const DayAndTime& moment)
 {
     if (!moment.minuteOfDay) return fullDay(moment.day);
-    return tr("%1, %2").arg(fullDay(moment.day), timeOfDay(*moment.minuteOfDay));
+    return Dates::tr("%1, %2").arg(fullDay(moment.day), timeOfDay(*moment.minuteOfDay));
 }
 
 QString dueDay(Day day, Day today)
 {
     const int ahead = daysBetween(today, day);
-    if (ahead == 0) return tr("today");
-    if (ahead == 1) return tr("tomorrow");
-    if (ahead < 0) return tr("since %1").arg(shortDay(day, today));
+    if (ahead == 0) return Dates::tr("today");
+    if (ahead == 1) return Dates::tr("tomorrow");
+    if (ahead < 0) return Dates::tr("since %1").arg(shortDay(day, today));
     if (ahead < 7) return QLocale{}.dayName(qDate(day).dayOfWeek());
     return shortDay(day, today);
 }
@@ -96,36 +95,36 @@ QString dayRange(Day from, Day to, Day today)
     if (from == to) return shortDay(from, today);
     const QDate a = qDate(from), b = qDate(to);
     const QLocale locale;
-    if (a.year() != b.year()) return tr("%1 – %2").arg(fullDay(from), fullDay(to));
-    if (a.month() != b.month()) return tr("%1 – %2").arg(locale.toString(a, dayMonthPattern()), shortDay(to, today));
+    if (a.year() != b.year()) return Dates::tr("%1 – %2").arg(fullDay(from), fullDay(to));
+    if (a.month() != b.month()) return Dates::tr("%1 – %2").arg(locale.toString(a, dayMonthPattern()), shortDay(to, today));
     if (monthFirst()) {
         const QString tail = sameYear(to, today) ? QString{} : QStringLiteral(", %1").arg(b.year());
-        return tr("%1–%2").arg(locale.toString(a, dayMonthPattern()), QString::number(b.day())) % tail;
+        return Dates::tr("%1–%2").arg(locale.toString(a, dayMonthPattern()), QString::number(b.day())) % tail;
     }
     const QString dot = dayMonthPattern().startsWith(QLatin1StringView("d.")) ? QStringLiteral(".") : QString{};
-    return tr("%1–%2").arg(QString::number(a.day()) % dot, shortDay(to, today));
+    return Dates::tr("%1–%2").arg(QString::number(a.day()) % dot, shortDay(to, today));
 }
 
 QString datesText(const reckoning::Dates& dates, Day today)
 {
     if (!dates.any()) return {};
-    if (!dates.p50) return dates.p10 ? tr("after %1").arg(shortDay(*dates.p10, today)) : QString{};
+    if (!dates.p50) return dates.p10 ? Dates::tr("after %1").arg(shortDay(*dates.p10, today)) : QString{};
     const QString middle = shortDay(*dates.p50, today);
     if (dates.p10 && dates.p90) {
-        return *dates.p10 == *dates.p90 ? middle : tr("%1 (%2)").arg(middle, dayRange(*dates.p10, *dates.p90, today));
+        return *dates.p10 == *dates.p90 ? middle : Dates::tr("%1 (%2)").arg(middle, dayRange(*dates.p10, *dates.p90, today));
     }
-    if (dates.p10) return tr("%1 (%2 or later)").arg(middle, shortDay(*dates.p10, today));
+    if (dates.p10) return Dates::tr("%1 (%2 or later)").arg(middle, shortDay(*dates.p10, today));
     return middle;
 }
 
 QString daysShort(int days)
 {
-    return tr("%1\u00a0d").arg(days);
+    return Dates::tr("%1\u00a0d").arg(days);
 }
 
 QString daysLong(int days)
 {
-    return tr("%n day(s)", days);
+    return Dates::tr("%n day(s)", nullptr, days);
 }
 
 }

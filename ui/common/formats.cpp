@@ -10,10 +10,9 @@ namespace tierloam::ui {
 
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Formats", text);
-}
+struct Formats {
+    Q_DECLARE_TR_FUNCTIONS(Formats)
+};
 
 Measures chosen = Measures::metric;
 
@@ -57,7 +56,7 @@ QString shownNumber(double value, const Shown& shown)
 
 QString withUnit(const QString& number, const QString& unit)
 {
-    return tr("%1\u00a0%2").arg(number, unit); // never broken over two lines
+    return Formats::tr("%1\u00a0%2").arg(number, unit); // never broken over two lines
 }
 
 QString bandText(const reckoning::Band& band, const Shown& shown, const QString& unit)
@@ -112,13 +111,13 @@ QString countText(double count, bool rough)
 
 QString withRange(const QString& value, const QString& low, const QString& high)
 {
-    return low == high ? value : tr("%1 (%2–%3)").arg(value, low, high);
+    return low == high ? value : Formats::tr("%1 (%2–%3)").arg(value, low, high);
 }
 
 QString unitText(Unit unit)
 {
     switch (unit) {
-    case Unit::floz: return tr("fl oz");
+    case Unit::floz: return Formats::tr("fl oz");
     case Unit::count: return {};
     default: break;
     }
@@ -149,7 +148,7 @@ QString massBand(const reckoning::Band& kg)
 QString massRange(const reckoning::Band& kg)
 {
     const Shown shown = massShown(kg.p50);
-    return tr("%1–%2").arg(shownNumber(kg.p05, shown), shownNumber(kg.p95, shown));
+    return Formats::tr("%1–%2").arg(shownNumber(kg.p05, shown), shownNumber(kg.p95, shown));
 }
 
 QString volumeText(double litres)
@@ -169,12 +168,12 @@ QString volumeOf(double litres, double whole)
     const Shown shown = volumeShown(whole);
     const double size = whole / shown.size;
     const bool round = std::abs(size - std::round(size)) < 0.05;
-    return tr("%1 of %2").arg(withUnit(shownNumber(litres, shown), unitText(shown.unit)), numberText(size, round ? 0 : 1));
+    return Formats::tr("%1 of %2").arg(withUnit(shownNumber(litres, shown), unitText(shown.unit)), numberText(size, round ? 0 : 1));
 }
 
 QString lengthText(double cm)
 {
-    return chosen == Measures::us ? withUnit(numberText(cm / 2.54, 1), tr("in")) : withUnit(numberText(cm, 1), tr("cm"));
+    return chosen == Measures::us ? withUnit(numberText(cm / 2.54, 1), Formats::tr("in")) : withUnit(numberText(cm, 1), Formats::tr("cm"));
 }
 
 QString lengthBand(const reckoning::Band& cm)
@@ -185,7 +184,7 @@ QString lengthBand(const reckoning::Band& cm)
 
 QString temperatureText(double celsius)
 {
-    return chosen == Measures::us ? withUnit(numberText(celsius * 1.8 + 32.0, 0), tr("°F")) : withUnit(numberText(celsius, 0), tr("°C"));
+    return chosen == Measures::us ? withUnit(numberText(celsius * 1.8 + 32.0, 0), Formats::tr("°F")) : withUnit(numberText(celsius, 0), Formats::tr("°C"));
 }
 
 QString temperatureBand(const reckoning::Band& celsius)
@@ -196,12 +195,12 @@ QString temperatureBand(const reckoning::Band& celsius)
 
 QString percentText(double fraction)
 {
-    return tr("%1\u00a0%").arg(numberText(fraction * 100.0, 0));
+    return Formats::tr("%1\u00a0%").arg(numberText(fraction * 100.0, 0));
 }
 
 QString rateText(double gramsPerDay)
 {
-    return tr("%1\u00a0g/d").arg(numberText(gramsPerDay, rateDecimals(gramsPerDay)));
+    return Formats::tr("%1\u00a0g/d").arg(numberText(gramsPerDay, rateDecimals(gramsPerDay)));
 }
 
 QString rateBand(const reckoning::Band& gramsPerDay)
@@ -212,19 +211,19 @@ QString rateBand(const reckoning::Band& gramsPerDay)
 
 QString flowText(double litresPerWeek)
 {
-    return tr("%1/wk").arg(volumeText(litresPerWeek));
+    return Formats::tr("%1/wk").arg(volumeText(litresPerWeek));
 }
 
 QString flowBand(const reckoning::Band& litresPerWeek)
 {
     const Shown shown = volumeShown(litresPerWeek.p50);
-    return bandText(litresPerWeek, shown, tr("%1/wk").arg(unitText(shown.unit)));
+    return bandText(litresPerWeek, shown, Formats::tr("%1/wk").arg(unitText(shown.unit)));
 }
 
 QString ratioText(double feedToCast)
 {
-    if (feedToCast >= 998.5) return tr("no castings yet");
-    return tr("%1\u00a0:\u00a01").arg(ratioNumber(feedToCast));
+    if (feedToCast >= 998.5) return Formats::tr("no castings yet");
+    return Formats::tr("%1\u00a0:\u00a01").arg(ratioNumber(feedToCast));
 }
 
 QString ratioBand(const reckoning::Band& feedToCast)
