@@ -11,6 +11,7 @@
 #include <QAction>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSlider>
 #include <QTemporaryDir>
 #include <QtTest/QTest>
@@ -119,6 +120,8 @@ TEST_F(ShelfPageTest, IsUsableInTheSmallestWindowAndAtTheLargestText)
             page_->resize(size);
             clickPart("Scullery", 1);
             keep(QStringLiteral("page-%1-%2").arg(percent).arg(size.width()).toLatin1().constData());
+            QWidget* inner = page_->host()->findChild<QScrollArea*>();
+            EXPECT_GE(inner->height(), page_->host()->height() - 30) << percent << " " << size.width();
             EXPECT_EQ(page_->size(), size) << "nothing forces it to be larger";
             EXPECT_GE(page_->dateBar()->geometry().top(), page_->host()->geometry().bottom()) << percent;
             for (const QWidget* part : {static_cast<QWidget*>(page_->host()), static_cast<QWidget*>(page_->dateBar())})

@@ -79,6 +79,7 @@ void FormShell::setLine(const QString& line)
 void FormShell::setContent(QWidget* content)
 {
     area_->setWidget(content);
+    content->setAutoFillBackground(false); // setWidget turns it on; the form shows what it lies on
 }
 
 void FormShell::setCautions(const QList<Caution>& cautions)

@@ -35,8 +35,8 @@ void FormHost::show(QWidget* content)
     scroll_->setWidget(content);
     content->setAutoFillBackground(false); // setWidget turns it on
     content->show();
+    fit(); // before it is shown: a resize on the way in would not reach its layout
     QFrame::show();
-    fit();
 }
 
 void FormHost::clear()
@@ -56,7 +56,8 @@ void FormHost::setRoom(int height)
 void FormHost::resizeEvent(QResizeEvent* event)
 {
     QFrame::resizeEvent(event);
-    if (event->oldSize().width() != width()) fit();
+    // Not at once: a height set while a resize is delivered is not laid out.
+    if (event->oldSize().width() != width()) QMetaObject::invokeMethod(this, &FormHost::fit, Qt::QueuedConnection);
 }
 
 bool FormHost::eventFilter(QObject* watched, QEvent* event)
@@ -69,7 +70,8 @@ void FormHost::fit()
 {
     if (!content_) return;
     const QMargins around = layout()->contentsMargins();
-    const int wide = std::max(1, width() - around.left() - around.right() - 2);
+    const int given = isVisible() || !parentWidget() ? width() : parentWidget()->width() - 2 * sideSpace_;
+    const int wide = std::max(1, given - around.left() - around.right() - 2);
     const auto heightAt = [this](int width) { return content_->hasHeightForWidth() ? content_->heightForWidth(width) : content_->sizeHint().height(); };
     int wanted = heightAt(wide);
     const int frame = around.top() + around.bottom() + 2;

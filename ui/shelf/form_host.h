@@ -21,6 +21,7 @@ public:
     void setRoom(int height);
 
 protected:
+    // While it is hidden its width is not known; it is then taken from its page.
     void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -30,6 +31,7 @@ private:
     QScrollArea* scroll_;
     QWidget* content_ = nullptr;
     int room_ = 240;
+    static constexpr int sideSpace_ = 18; ///< that its page leaves at either side of it
 };
 
 }

@@ -165,7 +165,7 @@ void ShelfBoard::layColumns()
     const double comfortable = narrowest * 1.35;
     const double room = view_.width() - 2.0 * margin + columnGap;
     const int together = std::min(count, std::max(3, static_cast<int>(room / (comfortable + columnGap))));
-    const double widest = beside + theme_.px(360);
+    const double widest = beside + theme_.px(520);
     const int width = static_cast<int>(std::clamp(room / together - columnGap, narrowest, widest));
     frame.boxWidth = width - beside;
 

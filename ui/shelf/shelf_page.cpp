@@ -212,6 +212,26 @@ void ShelfPage::failed(household::Ticket ticket, const QString& why)
     refresh();
 }
 
+/// A panel leaves the shelf in view; a form may take more; the guided first stack nearly all.
+int ShelfPage::roomFor(const QWidget* content) const
+{
+    const int others = head_->height() + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
+    const bool guided = qobject_cast<const forms::NewStack*>(content);
+    const int shelf = guided ? 0 : height() * (qobject_cast<const PartPanel*>(content) ? 30 : 22) / 100;
+    return std::max(height() / 4, std::min(height() - others - shelf, guided ? height() : height() * 11 / 20));
+}
+
+/// The part whose panel is open stays seen when the panel takes room from the shelf.
+void ShelfPage::keepSelectedInView()
+{
+    for (const StackColumn* column : board_->columns()) {
+        const std::optional<int> part = column->canvas()->selectedPart();
+        if (!part) continue;
+        const QRect place = column->canvas()->partRect(*part).translated(column->canvas()->mapTo(board_, QPoint{}));
+        scroll_->ensureVisible(place.center().x(), place.center().y(), place.width() / 2 + 10, place.height() / 2 + 6);
+    }
+}
+
 bool ShelfPage::formBegun() const
 {
     if (const auto* form = qobject_cast<forms::ActionForm*>(host_->content())) return form->touched();
@@ -221,7 +241,7 @@ bool ShelfPage::formBegun() const
 
 void ShelfPage::showForm(QWidget* form)
 {
-    host_->setRoom(qobject_cast<forms::NewStack*>(form) ? height() * 4 / 5 : height() * 11 / 20);
+    host_->setRoom(roomFor(form));
     host_->show(form);
     form->setFocus(Qt::OtherFocusReason);
 }
@@ -277,7 +297,7 @@ bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
     auto* panel = new PartPanel{column->canvas()->stack(), *standing, static_cast<int>(model_->stacks.size()) - 1, part};
     connect(panel, &PartPanel::closeWanted, this, [this] { closePanel(true); });
     connect(panel, &PartPanel::actWanted, this, [this, stack, part](FormKind kind) { openForm(stack, kind, part && *part > 0 ? part : std::nullopt); });
-    host_->setRoom(height() * 2 / 5);
+    host_->setRoom(roomFor(panel));
     host_->show(panel);
     if (hadFocus || !again) panel->setFocus(Qt::OtherFocusReason);
     board_->markSelected(stack.toStdString(), part);
@@ -358,7 +378,7 @@ void ShelfPage::showEvent(QShowEvent* event)
 void ShelfPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    if (host_->content()) host_->setRoom(qobject_cast<forms::NewStack*>(host_->content()) ? height() * 4 / 5 : height() / 2);
+    if (host_->content()) host_->setRoom(roomFor(host_->content()));
 }
 
 void ShelfPage::keyPressEvent(QKeyEvent* event)
@@ -375,7 +395,10 @@ void ShelfPage::changeEvent(QEvent* event)
 
 bool ShelfPage::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == scroll_->viewport() && event->type() == QEvent::Resize) board_->setView(scroll_->viewport()->size());
+    if (watched == scroll_->viewport() && event->type() == QEvent::Resize) {
+        board_->setView(scroll_->viewport()->size());
+        QMetaObject::invokeMethod(this, &ShelfPage::keepSelectedInView, Qt::QueuedConnection); // after the scroll bars know
+    }
     return QWidget::eventFilter(watched, event);
 }
 

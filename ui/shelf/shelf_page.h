@@ -82,6 +82,8 @@ private:
     void act(ui::ActionId id);
     bool formBegun() const;
     void showForm(QWidget* form);
+    int roomFor(const QWidget* content) const;
+    void keepSelectedInView();
     void recorded(household::Ticket ticket);
     void failed(household::Ticket ticket, const QString& why);
     const journal::Standing* standingOf(const QString& stack) const;

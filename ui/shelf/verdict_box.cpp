@@ -111,7 +111,7 @@ void VerdictBox::setVerdict(const Verdict& verdict, const QString& stack)
 int VerdictBox::heightForWidth(int width) const
 {
     const drawing::Type type = drawing::Type::from(font());
-    const double room = width - bar - 2 * padding;
+    const double room = width - 1 - bar - 2 * padding; // as painted: half a pixel off each side
     double height = drawing::wrappedHeight(type.strong, verdict_.state, room - signSize(type) - 6);
     height += drawing::wrappedHeight(type.small, verdict_.reason, room);
     if (!verdict_.normal.isEmpty()) height += 3 + drawing::wrappedHeight(type.small, verdict_.normal, room);
