@@ -32,6 +32,7 @@ double layOut(const QFont& font, const QString& text, double width, Line line)
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
         option.setTextDirection(QGuiApplication::layoutDirection());
+        option.setAlignment((QGuiApplication::layoutDirection() == Qt::RightToLeft ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute);
         layout.setTextOption(option);
         layout.beginLayout();
         for (QTextLine each = layout.createLine(); each.isValid(); each = layout.createLine()) {

@@ -21,29 +21,40 @@ FormHost::FormHost(QWidget* parent) : QFrame{parent}, scroll_{new QScrollArea{th
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(14, 10, 14, 10);
     column->addWidget(scroll_);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     hide();
+}
+
+void FormHost::takeOut()
+{
+    if (!content_) return;
+    content_->removeEventFilter(this);
+    if (scroll_->widget() == content_) scroll_->takeWidget();
+    layout()->removeWidget(content_);
+    content_->hide();
+    content_->deleteLater();
+    content_ = nullptr;
 }
 
 void FormHost::show(QWidget* content)
 {
-    if (content_) content_->removeEventFilter(this);
+    takeOut();
     content_ = content;
-    if (QWidget* before = scroll_->takeWidget()) before->deleteLater();
-    content->setAutoFillBackground(false);
     content->installEventFilter(this);
-    scroll_->setWidget(content);
+    content->setParent(this); // takes the font of the place before it is measured
+    const bool whole = content->property("scrollsItself").toBool() && content->minimumSizeHint().height() + 24 <= room_;
+    scroll_->setVisible(!whole);
+    if (whole) layout()->addWidget(content);
+    else scroll_->setWidget(content);
     content->setAutoFillBackground(false); // setWidget turns it on
     content->show();
-    fit(); // before it is shown: a resize on the way in would not reach its layout
+    fit();
     QFrame::show();
 }
 
 void FormHost::clear()
 {
-    if (content_) content_->removeEventFilter(this);
-    content_ = nullptr;
-    if (QWidget* before = scroll_->takeWidget()) before->deleteLater();
+    takeOut();
     hide();
 }
 
@@ -56,7 +67,7 @@ void FormHost::setRoom(int height)
 void FormHost::resizeEvent(QResizeEvent* event)
 {
     QFrame::resizeEvent(event);
-    // Not at once: a height set while a resize is delivered is not laid out.
+    // Not at once: the layout that gave the width is still at work.
     if (event->oldSize().width() != width()) QMetaObject::invokeMethod(this, &FormHost::fit, Qt::QueuedConnection);
 }
 
@@ -75,8 +86,9 @@ void FormHost::fit()
     const auto heightAt = [this](int width) { return content_->hasHeightForWidth() ? content_->heightForWidth(width) : content_->sizeHint().height(); };
     int wanted = heightAt(wide);
     const int frame = around.top() + around.bottom() + 2;
-    if (wanted + frame > room_) wanted = heightAt(wide - scroll_->verticalScrollBar()->sizeHint().width());
-    setFixedHeight(std::min(wanted + frame, std::max(room_, 60)));
+    if (wanted + frame > room_ && scroll_->widget() == content_) wanted = heightAt(wide - scroll_->verticalScrollBar()->sizeHint().width());
+    height_ = std::min(wanted + frame, std::max(room_, 60));
+    updateGeometry();
 }
 
 }

@@ -47,6 +47,7 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     scroll_ = new QScrollArea{this};
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setFocusPolicy(Qt::NoFocus);
+    scroll_->setMinimumSize(60, 60);
     board_ = new ShelfBoard{theme_};
     scroll_->setWidget(board_);
     scroll_->viewport()->installEventFilter(this);
@@ -215,9 +216,9 @@ void ShelfPage::failed(household::Ticket ticket, const QString& why)
 /// A panel leaves the shelf in view; a form may take more; the guided first stack nearly all.
 int ShelfPage::roomFor(const QWidget* content) const
 {
-    const int others = head_->height() + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
+    const int others = head_->sizeHint().height() + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
     const bool guided = qobject_cast<const forms::NewStack*>(content);
-    const int shelf = guided ? 0 : height() * (qobject_cast<const PartPanel*>(content) ? 30 : 22) / 100;
+    const int shelf = guided ? theme_.px(16) : height() * (qobject_cast<const PartPanel*>(content) ? 30 : 22) / 100;
     return std::max(height() / 4, std::min(height() - others - shelf, guided ? height() : height() * 11 / 20));
 }
 
@@ -241,6 +242,7 @@ bool ShelfPage::formBegun() const
 
 void ShelfPage::showForm(QWidget* form)
 {
+    form->setProperty("scrollsItself", true);
     host_->setRoom(roomFor(form));
     host_->show(form);
     form->setFocus(Qt::OtherFocusReason);
