@@ -213,7 +213,7 @@ int Keeper::live(int most, const std::function<bool(const Keeper&)>& enough)
         forcing.spigotOpen = habits_.setup.spigot.value_or(journal::Spigot::open) == journal::Spigot::open;
         forcing.lidOff = liftedOn_.has_value();
         advanceDay(truth_, forcing);
-        if (day_ % 7 == 5 && (day_ > 40)) {
+        if ((day_ % 7 == 5 && day_ > 40) || (habits_.dailyFrom && day_ >= *habits_.dailyFrom)) {
             reckonNow();
             if (enough(*this)) return day_ + 1;
         } else if (liftedOn_ && enough(*this)) {

@@ -23,6 +23,7 @@ struct Habits {
     double drainAboveLitres = 0.6;   ///< of what is there or ran off
     int looksEvery = 31;             ///< days between looks at depth or bits
     int carefulFrom = 0;             ///< from this day on the keeper's estimates use as many members as the program does
+    std::optional<int> dailyFrom;    ///< from this day on the keeper reckons every day, else once a week
     std::uint64_t seed = 1;
 };
 

@@ -46,17 +46,18 @@ int main(int argc, char** argv)
 {
     if (argc != 2) return 2;
     const Day end = *parseDay("2031-05-04");
-    demo::Habits scullery{.stack = "Scullery", .setup = setup(21, journal::Spigot::open, journal::Stand::legs), .stockedGrams = 450, .feedGrams = 1050, .carefulFrom = 680, .seed = 12};
+    demo::Habits scullery{.stack = "Scullery", .setup = setup(21, journal::Spigot::open, journal::Stand::legs), .stockedGrams = 450, .feedGrams = 1000, .carefulFrom = 680, .seed = 14};
     demo::Habits leanTo{.stack = "Lean-to", .setup = setup(19, journal::Spigot::shut, journal::Stand::legs), .stockedGrams = 450, .feedGrams = 850,
-                        .missed = 0.03, .drainAboveLitres = 3.9, .carefulFrom = 120, .seed = 23};
+                        .missed = 0.03, .drainAboveLitres = 3.9, .carefulFrom = 120, .dailyFrom = 150, .seed = 23};
     demo::Habits cellar{.stack = "Cellar", .setup = setup(19, journal::Spigot::open, journal::Stand::legs), .stockedGrams = 500, .feedGrams = 800, .missed = 0.08, .carefulFrom = 480, .seed = 37};
 
-    journal::Entries all = livedUntil(end, scullery, 900, [](const demo::Keeper& k) {
-        return k.day() > 690 && k.daysDrying() < 0 && k.advised("harvest-ready");
+    journal::Entries all = livedUntil(end, scullery, 770, [](const demo::Keeper& k) {
+        return k.day() > 690 && k.daysDrying() < 0 && k.advised("harvest-ready")
+            && k.estimate()->forecast.colonyMedianIn60DaysKg > 0.87 * k.estimate()->now.colonyKg.p50;
     });
     const journal::Entries young = livedUntil(end, leanTo, 260, [](const demo::Keeper& k) {
         return k.day() > 105 && k.trays() == 2 && k.daysDrying() < 0 && k.estimate()->forecast.sumpFullOn.p50
-            && daysBetween(k.estimate()->asOf, *k.estimate()->forecast.sumpFullOn.p50) <= 8 && k.estimate()->now.sumpL.p50 < 3.7;
+            && daysBetween(k.estimate()->asOf, *k.estimate()->forecast.sumpFullOn.p50) <= 5 && k.estimate()->now.sumpL.p50 < 3.85;
     });
     const journal::Entries drying = livedUntil(end, cellar, 800, [](const demo::Keeper& k) { return k.day() > 480 && k.daysDrying() == 1; });
     all.insert(all.end(), young.begin(), young.end());
