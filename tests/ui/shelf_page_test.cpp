@@ -123,6 +123,10 @@ TEST_F(ShelfPageTest, IsUsableInTheSmallestWindowAndAtTheLargestText)
             const QWidget* inner = page_->host()->findChild<QScrollArea*>();
             EXPECT_GE(inner->height(), page_->host()->height() - 30) << percent << " " << size.width();
             ASSERT_TRUE(page_->openForm(QStringLiteral("Scullery"), FormKind::rotate, 1));
+            const StackCanvas* canvas = column("Scullery")->canvas();
+            EXPECT_EQ(canvas->selectedPart(), 1);
+            const QWidget* view = page_->board()->parentWidget();
+            EXPECT_TRUE(QTest::qWaitFor([&] { return view->rect().contains(canvas->mapTo(view, canvas->partRect(1).center())); }, 2000)) << "the tray it is about is seen, " << percent << " " << size.width();
             keep(QStringLiteral("page-form-%1-%2").arg(percent).arg(size.width()).toLatin1().constData());
             const auto* accept = page_->host()->findChild<QPushButton*>(QStringLiteral("accept"));
             ASSERT_TRUE(accept);
