@@ -75,7 +75,17 @@ protected:
         QApplication::setActiveWindow(window_.get());
         EXPECT_TRUE(QTest::qWaitForWindowActive(window_.get()));
         shown_ = form;
+        giveItsHeight();
         return *form;
+    }
+    /// As an owner does that gives the form the height it asks for, now that styles have taken hold.
+    void giveItsHeight()
+    {
+        for (int i = 0; i < 3; ++i) {
+            QCoreApplication::processEvents();
+            window_->resize(window_->width(), window_->layout()->totalHeightForWidth(window_->width()));
+        }
+        QCoreApplication::processEvents();
     }
     ActionForm& open(FormKind kind, const char* stack = "Scullery", std::optional<int> slot = std::nullopt)
     {

@@ -87,6 +87,7 @@ void Field::tell(const QString& words)
         editor->setProperty("wrong", !words.isEmpty());
         editor->style()->unpolish(editor);
         editor->style()->polish(editor);
+        editor->updateGeometry(); // its frame is thicker now
     }
     updateGeometry();
 }

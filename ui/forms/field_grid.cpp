@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QShowEvent>
 
 namespace tierloam::forms {
 
@@ -41,6 +42,18 @@ void FieldGrid::setRowShown(QWidget* field, bool shown)
 bool FieldGrid::isRowShown(const QWidget* field) const
 {
     return !field->isHidden();
+}
+
+/// A style sheet takes hold of widgets only when they are shown, and tells no layout that they grew by it.
+void FieldGrid::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    for (ui::Field* field : std::as_const(fields_)) {
+        field->layout()->invalidate();
+        field->updateGeometry();
+    }
+    rows_->invalidate();
+    updateGeometry();
 }
 
 bool FieldGrid::check()

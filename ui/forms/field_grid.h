@@ -36,6 +36,9 @@ public:
 Q_SIGNALS:
     void edited();
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void addField(const QString& label, ui::Field* field);
 

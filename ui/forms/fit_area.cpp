@@ -42,10 +42,28 @@ QSize FitArea::minimumSizeHint() const
     return {least.width() + verticalScrollBar()->sizeHint().width(), std::min(least.height(), threeLines)};
 }
 
+void FitArea::resizeEvent(QResizeEvent* event)
+{
+    QScrollArea::resizeEvent(event);
+    settleBar();
+}
+
+/// The bar's own width can make the content taller; left to itself it would then stay although without it all would fit.
+void FitArea::settleBar()
+{
+    const bool fits = !widget() || heightForWidth(width()) <= height();
+    const Qt::ScrollBarPolicy policy = fits ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAlwaysOn;
+    if (policy != verticalScrollBarPolicy()) setVerticalScrollBarPolicy(policy);
+}
+
 bool FitArea::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == widget() && event->type() == QEvent::LayoutRequest) updateGeometry(); // a problem came or went
-    return QScrollArea::eventFilter(watched, event);
+    const bool done = QScrollArea::eventFilter(watched, event);
+    if (watched == widget() && event->type() == QEvent::LayoutRequest) { // a problem came or went
+        updateGeometry();
+        settleBar();
+    }
+    return done;
 }
 
 bool FitArea::focusNextPrevChild(bool next)

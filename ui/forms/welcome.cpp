@@ -68,11 +68,6 @@ Welcome::Welcome(QWidget* parent) : QWidget{parent}
     connect(open, &QPushButton::clicked, this, &Welcome::openFile);
     connect(import, &QPushButton::clicked, this, &Welcome::importJournal);
 
-    recentBox_ = new ui::Card{middle};
-    recent_ = static_cast<ui::Card*>(recentBox_)->column();
-    recentBox_->hide();
-    column->addWidget(recentBox_);
-
     auto* care = new ui::Card{middle, ui::Tone::amber};
     care->setObjectName(QStringLiteral("cautions"));
     care->column()->addWidget(ui::makeLabel(tr("Before you begin"), ui::TextRole::section, care, true));
@@ -82,6 +77,11 @@ Welcome::Welcome(QWidget* parent) : QWidget{parent}
         care->column()->addWidget(words);
     }
     column->addWidget(care);
+
+    recentBox_ = new ui::Card{middle};
+    recent_ = static_cast<ui::Card*>(recentBox_)->column();
+    recentBox_->hide();
+    column->addWidget(recentBox_);
     column->addStretch(1);
     area->setWidget(page);
     setAccessibleName(tr("Welcome"));

@@ -1,0 +1,286 @@
+#include "tests/ui/forms_fixture.h"
+#include "ui/common/material_field.h"
+
+#include <QAction>
+#include <QSignalSpy>
+#include <QSqlDatabase>
+#include <QSqlError>
+#include <QSqlQuery>
+
+/// How forms behave: keys, refusals, failures, order of Tab, cautions.
+namespace tierloam::forms {
+
+namespace {
+
+/// Another program that holds the file's write lock while it lives.
+class WriteLock {
+public:
+    explicit WriteLock(const QString& path)
+    {
+        auto database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name());
+        database.setDatabaseName(path);
+        if (!database.open()) ADD_FAILURE() << database.lastError().text().toStdString();
+        QSqlQuery begin{database};
+        if (!begin.exec(QStringLiteral("BEGIN IMMEDIATE"))) ADD_FAILURE() << begin.lastError().text().toStdString();
+    }
+    ~WriteLock()
+    {
+        {
+            auto database = QSqlDatabase::database(name());
+            QSqlQuery{database}.exec(QStringLiteral("ROLLBACK"));
+            database.close();
+        }
+        QSqlDatabase::removeDatabase(name());
+    }
+    WriteLock(const WriteLock&) = delete;
+    WriteLock& operator=(const WriteLock&) = delete;
+
+private:
+    static QString name() { return QStringLiteral("the other program"); }
+};
+
+bool says(const QList<Caution>& cautions, CautionTopic topic)
+{
+    return std::any_of(cautions.begin(), cautions.end(), [topic](const Caution& each) { return each.topic == topic; });
+}
+
+}
+
+TEST_F(FormsTest, EscGivesUpAndWritesNothing)
+{
+    open(FormKind::feed);
+    type("Amount", "999");
+    pressEscape();
+    EXPECT_TRUE(finished());
+    household().finishWrites();
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(recorded_.empty());
+}
+
+TEST_F(FormsTest, EnterOnCancelCancels)
+{
+    open(FormKind::water);
+    window().findChild<QPushButton*>(QStringLiteral("cancel"))->setFocus();
+    pressEnter();
+    EXPECT_TRUE(finished());
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(recorded_.empty());
+}
+
+TEST_F(FormsTest, TheRecordButtonRecords)
+{
+    open(FormKind::water);
+    click("accept");
+    EXPECT_TRUE(QTest::qWaitFor([this] { return recorded_.size() == 1; }, patience));
+    EXPECT_TRUE(finished());
+}
+
+TEST_F(FormsTest, TabWalksTheFieldsDownwardsAndThenTheButtons)
+{
+    for (const FormKind kind : {FormKind::feed, FormKind::drain, FormKind::harvest, FormKind::setup}) {
+        open(kind);
+        std::vector<QWidget*> walked;
+        QWidget* first = QApplication::focusWidget();
+        ASSERT_NE(first, nullptr);
+        for (int i = 0; i < 60; ++i) {
+            QWidget* now = QApplication::focusWidget();
+            if (i > 0 && now == first) break;
+            walked.push_back(now);
+            QTest::keyClick(now, Qt::Key_Tab);
+        }
+        ASSERT_GE(walked.size(), 4u);
+        EXPECT_EQ(walked[walked.size() - 2]->objectName(), u"accept");
+        EXPECT_EQ(walked.back()->objectName(), u"cancel");
+        for (std::size_t i = 1; i + 2 < walked.size(); ++i) {
+            const int above = walked[i - 1]->mapTo(&window(), QPoint{0, walked[i - 1]->height() / 2}).y();
+            const int here = walked[i]->mapTo(&window(), QPoint{0, walked[i]->height() / 2}).y();
+            EXPECT_GE(here, above - 8) << walked[i]->objectName().toStdString();
+        }
+        for (ui::Field* each : window().findChildren<ui::Field*>()) {
+            if (!each->isVisible()) continue;
+            EXPECT_NE(std::find(walked.begin(), walked.end(), each->focusProxy()), walked.end()) << each->name().toStdString() << " cannot be reached by Tab";
+        }
+    }
+}
+
+TEST_F(FormsTest, EveryEditorOfEveryFormHasAnAccessibleName)
+{
+    for (int kind = 0; kind <= static_cast<int>(FormKind::setup); ++kind) {
+        open(static_cast<FormKind>(kind));
+        for (const QWidget* each : window().findChildren<QWidget*>()) {
+            const bool reached = (each->focusPolicy() & Qt::TabFocus) && each->isVisible() && each->window() == &window() && !each->focusProxy();
+            const auto* button = qobject_cast<const QAbstractButton*>(each);
+            if (reached) {
+                EXPECT_FALSE(each->accessibleName().isEmpty() && (!button || button->text().isEmpty())) << kind << " " << each->metaObject()->className();
+            }
+        }
+        EXPECT_FALSE(formName(static_cast<FormKind>(kind)).isEmpty());
+        EXPECT_FALSE(formDeed(static_cast<FormKind>(kind)).isEmpty());
+    }
+}
+
+TEST_F(FormsTest, ARefusalIsToldInWordsAndNothingIsLost)
+{
+    open(FormKind::addTray, "Scullery"); // all three trays stand
+    EXPECT_FALSE(shell().effect().isEmpty()) << "told before it is tried";
+    type("Amount, dry", "444");
+    pressEnter();
+    EXPECT_NE(shell().problem().indexOf(QStringLiteral("storage")), -1) << shell().problem().toStdString();
+    EXPECT_FALSE(finished());
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Amount, dry")->focusProxy())->text(), u"444");
+    household().finishWrites();
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(recorded_.empty());
+}
+
+TEST_F(FormsTest, AFailedWriteKeepsTheContentsAndSaysWhy)
+{
+    open(FormKind::feed);
+    type("Amount", "321");
+    type("Note", "kept");
+    {
+        const WriteLock lock{path()};
+        pressEnter();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !failures_.isEmpty(); }, patience));
+    }
+    EXPECT_FALSE(finished());
+    EXPECT_NE(shell().problem().indexOf(failures_.front()), -1) << shell().problem().toStdString();
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Amount")->focusProxy())->text(), u"321");
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Note")->focusProxy())->text(), u"kept");
+    failures_.clear();
+    const auto made = record(); // once the lock is gone the same Enter records
+    ASSERT_FALSE(made.empty());
+    EXPECT_EQ(made[0].note, "kept");
+}
+
+TEST_F(FormsTest, AFormOfAPastDaySaysWhichTrayItFallsTo)
+{
+    open(FormKind::feed, "Scullery");
+    EXPECT_NE(shell().effect().indexOf(QStringLiteral("tray 3 in slot 3")), -1) << shell().effect().toStdString();
+    type("Date", "2031-01-10"); // the third tray was bedded later
+    ASSERT_TRUE(QTest::qWaitFor([this] { return shell().effect().contains(QStringLiteral("slot 2")); }, patience)) << shell().effect().toStdString();
+    const auto made = record();
+    ASSERT_FALSE(made.empty());
+    const auto& steps = household().journal()->replay.stack("Scullery")->steps;
+    const auto entries = household().journal()->entries;
+    const auto step = std::find_if(steps.begin(), steps.end(), [&](const journal::Step& each) { return entries[each.entry].id == made[0].id; });
+    ASSERT_NE(step, steps.end());
+    EXPECT_EQ(step->slot, 2) << "what was said is what happened";
+}
+
+TEST_F(FormsTest, ABackDatedStepSaysWhatItMovesToAnotherBatch)
+{
+    open(FormKind::harvest, "Scullery", 3);
+    type("Castings", "2");
+    type("Date", "2031-04-01"); // later feedings went into that tray; now they fall to the one below
+    ASSERT_TRUE(QTest::qWaitFor([this] { return shell().effect().contains(QStringLiteral("another batch")); }, patience)) << shell().effect().toStdString();
+    EXPECT_EQ(record().size(), 1u);
+}
+
+TEST_F(FormsTest, CtrlZGoesToTheWindowOnlyWhenTheFieldHasNothingToUndo)
+{
+    open(FormKind::feed);
+    auto* undo = new QAction{&window()};
+    undo->setShortcut(QKeySequence::Undo);
+    window().addAction(undo);
+    QSignalSpy undone{undo, &QAction::triggered};
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(undone.count(), 1);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("5"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(undone.count(), 1);
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Amount")->focusProxy())->text(), u"450");
+    field("Food")->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(undone.count(), 2) << "a list to type in has the same manners";
+}
+
+TEST_F(FormsTest, CautionsStandAtTheWork)
+{
+    open(FormKind::drain, "Lean-to");
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::leachate));
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::wormsInSump));
+    open(FormKind::rotate);
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::dustAndMould));
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::wormsInBottomTray));
+    EXPECT_TRUE(shell().cautions().front().text.contains(QStringLiteral("7.0\u00a0kg (6.3–7.7)"))) << "the estimated weight: " << shell().cautions().front().text.toStdString();
+    open(FormKind::reading);
+    EXPECT_TRUE(shell().cautions().isEmpty());
+    type("In the bed", "6");
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::heater)) << "cold is handled";
+    open(FormKind::event);
+    type("What", "mites");
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::remedy));
+    for (const FormKind kind : {FormKind::drain, FormKind::harvest, FormKind::remove}) {
+        open(kind);
+        for (const Caution& each : shell().cautions()) EXPECT_FALSE(each.source.isEmpty()) << each.text.toStdString();
+    }
+}
+
+TEST_F(FormsTest, ADoubtfulMaterialIsToldOnceAndNeverBlocks)
+{
+    open(FormKind::feed);
+    EXPECT_FALSE(says(shell().cautions(), CautionTopic::doubtfulMaterial));
+    type("Food", "lemon peel");
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::doubtfulMaterial));
+    EXPECT_FALSE(record().empty());
+    open(FormKind::feed);
+    type("Food", "lemon peel");
+    EXPECT_FALSE(says(shell().cautions(), CautionTopic::doubtfulMaterial)) << "once";
+    type("Food", "horse manure aged");
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::manure));
+}
+
+TEST_F(FormsTest, AHouseholdForReadingOnlySaysSoAtOnce)
+{
+    household().finishWrites();
+    QFile::setPermissions(path(), QFileDevice::ReadOwner);
+    QFile::remove(path()); // moved away while it is open: nothing can be written any more
+    household().lookForForeignWrites();
+    if (!QTest::qWaitFor([this] { return household().readOnly(); }, 5000)) FAIL() << "the household did not notice that its file is gone";
+    open(FormKind::feed);
+    EXPECT_FALSE(shell().problem().isEmpty());
+    EXPECT_FALSE(window().findChild<QPushButton*>(QStringLiteral("accept"))->isEnabled());
+}
+
+TEST_F(FormsTest, KindsOfferedAreThoseThatCanBeDone)
+{
+    const auto standing = [this](const char* stack) { return *household().journal()->replay.stack(stack)->on(today); };
+    EXPECT_TRUE(kindsForTray(standing("Scullery"), 1).contains(FormKind::rotate));
+    EXPECT_FALSE(kindsForTray(standing("Scullery"), 2).contains(FormKind::rotate));
+    EXPECT_FALSE(kindsForTray(standing("Cellar"), 3).contains(FormKind::feed)) << "a drying tray is not fed";
+    EXPECT_EQ(kindsForTray(standing("Cellar"), 3).front(), FormKind::harvest);
+    EXPECT_TRUE(kindsForTray(standing("Scullery"), 4).isEmpty());
+    EXPECT_FALSE(kindsForStack(standing("Scullery"), 2).contains(FormKind::addTray)) << "no spare tray";
+    EXPECT_TRUE(kindsForStack(standing("Lean-to"), 2).contains(FormKind::addTray));
+    EXPECT_FALSE(kindsForStack(standing("Lean-to"), 0).contains(FormKind::move));
+    EXPECT_TRUE(kindsForSump(standing("Lean-to")).contains(FormKind::drain));
+    // Nothing that is offered is refused as the stack stands.
+    for (const char* stack : {"Scullery", "Lean-to", "Cellar"}) {
+        for (const FormKind kind : kindsForStack(standing(stack), 2)) {
+            open(kind, stack);
+            EXPECT_FALSE(shell().effect().contains(QStringLiteral("Not possible"))) << stack << " " << formName(kind).toStdString();
+        }
+    }
+}
+
+TEST(MaterialField, CompletesOffersTheNearestAndRefusesTheUnknown)
+{
+    journal::Entry own;
+    own.action = journal::OwnMaterial{"beer mash", {}, {}, {}, {}, {}, {}};
+    const journal::Entries entries{own};
+    ui::MaterialField field{materials::Table::withOwn(entries), materials::Kind::food, {"banana peel"}, "kitchen mix"};
+    field.setName(QStringLiteral("Food"));
+    EXPECT_EQ(field.list()->itemText(0), u"banana peel") << "used lately comes first";
+    EXPECT_EQ(field.list()->itemText(1), u"beer mash") << "own ones next";
+    EXPECT_TRUE(field.problem().isEmpty()) << "empty means the usual";
+    EXPECT_EQ(field.row()->name, "kitchen mix");
+    field.setMaterial("Coffee Grounds");
+    EXPECT_EQ(field.material().value, "coffee grounds") << "as the table writes it";
+    field.setMaterial("cofee grounds");
+    EXPECT_FALSE(field.material().value);
+    EXPECT_NE(field.problem().indexOf(QStringLiteral("coffee grounds")), -1);
+    EXPECT_EQ(field.edit()->accessibleName(), u"Food");
+}
+
+}
