@@ -77,16 +77,16 @@ DateField::DateField(Day today, QWidget* parent) : Field{parent}, today_{today}
     addEditor(calendar_);
     calendar_->setProperty("fieldButton", true);
     addTime_ = new QToolButton{this};
-    addTime_->setProperty("fieldButton", true);
+    addTime_->setProperty("fieldButton", QStringLiteral("quiet"));
     addTime_->setObjectName(QStringLiteral("addTime"));
     addTime_->setText(tr("+ time"));
     addTime_->setToolTip(tr("Note the time of day as well"));
-    addEditor(addTime_);
+    addEditor(addTime_, 0, Row::beneath);
     time_ = new FieldEdit{this};
     time_->setObjectName(QStringLiteral("time"));
     time_->setPlaceholderText(QStringLiteral("18:30"));
     time_->setRoomFor(QStringLiteral("00:00 pm"));
-    addEditor(time_, 1);
+    addEditor(time_, 0, Row::beneath);
     time_->hide();
 
     setMoment({today, std::nullopt});

@@ -23,10 +23,13 @@ Field::Field(QWidget* parent) : QWidget{parent}
     problemLabel_ = makeLabel({}, TextRole::small, this, true);
     problemLabel_->setObjectName(QStringLiteral("problem"));
     setTone(problemLabel_, Tone::brick);
-    for (QLabel* label : {hintLabel_, problemLabel_}) {
-        label->hide();
-        column->addWidget(label);
-    }
+    beneath_ = new QHBoxLayout;
+    beneath_->setSpacing(6);
+    beneath_->addWidget(hintLabel_, 1);
+    column->addLayout(beneath_);
+    column->addWidget(problemLabel_);
+    hintLabel_->hide();
+    problemLabel_->hide();
     QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Minimum};
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
@@ -92,9 +95,9 @@ void Field::tell(const QString& words)
     updateGeometry();
 }
 
-void Field::addEditor(QWidget* editor, int stretch)
+void Field::addEditor(QWidget* editor, int stretch, Row row)
 {
-    row_->addWidget(editor, stretch);
+    (row == Row::main ? row_ : beneath_)->addWidget(editor, stretch);
     editors_.append(editor);
     if (!focusProxy()) setFocusProxy(editor);
     editor->installEventFilter(this);

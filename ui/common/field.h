@@ -53,8 +53,9 @@ Q_SIGNALS:
 protected:
     virtual QString problemOfValue() const = 0;
     virtual void nameEditors(const QString& name) = 0;
-    /// Adds an editor to the row; the first one takes the focus for the field. Leaving it shows what is wrong.
-    void addEditor(QWidget* editor, int stretch = 0);
+    enum class Row { main, beneath };
+    /// Adds an editor to the row, or beneath it beside the hint; the first one takes the focus for the field. Leaving it shows what is wrong.
+    void addEditor(QWidget* editor, int stretch = 0, Row row = Row::main);
     /// To be called after each change by the person.
     void noteEdited();
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -63,6 +64,7 @@ private:
     void tell(const QString& words);
 
     QHBoxLayout* row_ = nullptr;
+    QHBoxLayout* beneath_ = nullptr;
     QLabel* problemLabel_ = nullptr;
     QLabel* hintLabel_ = nullptr;
     QString name_;

@@ -61,6 +61,7 @@ MaterialField::MaterialField(const materials::Table& table, materials::Kind want
     list_->setCompleter(completer);
     list_->setCurrentIndex(-1);
     edit_->setPlaceholderText(QString::fromStdString(usual_));
+    setMaterial({});
     addEditor(list_, 1);
     edit_->installEventFilter(this); // the line has the focus, not the list around it
     connect(edit_, &QLineEdit::textEdited, this, &MaterialField::noteEdited);
@@ -73,7 +74,9 @@ MaterialField::MaterialField(const materials::Table& table, materials::Kind want
 
 void MaterialField::setMaterial(std::string_view name)
 {
-    edit_->setText(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+    leftOut_ = name.empty();
+    const std::string_view text = leftOut_ ? std::string_view{usual_} : name;
+    edit_->setText(QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())));
     edit_->setCursorPosition(0);
 }
 
@@ -82,7 +85,10 @@ Typed<std::string> MaterialField::material() const
     const QString typed = edit_->text().trimmed();
     if (typed.isEmpty()) return {};
     const std::string name = typed.toStdString();
-    if (const materials::Material* row = table_.find(name)) return {row->name, {}};
+    if (const materials::Material* row = table_.find(name)) {
+        if (leftOut_ && row == table_.find(usual_)) return {}; // what was left out stays so while it means the same
+        return {row->name, {}};
+    }
     QStringList near;
     for (const std::string& each : table_.nearest(name)) near.append(QStringLiteral("«") + QString::fromStdString(each) + QStringLiteral("»"));
     if (near.isEmpty()) return {std::nullopt, tr("«%1» is not among the materials.").arg(typed)};

@@ -14,12 +14,13 @@ class MaterialField : public Field {
     Q_OBJECT
 
 public:
-    /// `table` is copied. `usual`: what an empty field means, shown greyed; empty when it must be given.
+    /// `table` is copied. `usual`: what is meant when the entry names none; empty when it must be given.
     MaterialField(const materials::Table& table, materials::Kind wanted, const std::vector<std::string>& lately, std::string_view usual,
                   QWidget* parent = nullptr);
 
+    /// Empty: the usual one is shown, and is not written unless another was chosen.
     void setMaterial(std::string_view name);
-    /// The name as the table writes it; nullopt without a problem when it is left empty.
+    /// The name as the table writes it; nullopt without a problem when the entry is to name none.
     Typed<std::string> material() const;
     /// The row that is meant, the usual one when it is left empty; nullptr when what was typed is unknown.
     const materials::Material* row() const;
@@ -35,6 +36,7 @@ protected:
 private:
     materials::Table table_;
     std::string usual_;
+    bool leftOut_ = true;
     FieldCombo* list_ = nullptr;
     FieldEdit* edit_ = nullptr;
 };

@@ -86,7 +86,11 @@ void NewStack::Private::build(QWidget* content)
     grid = new FieldGrid{content};
     column->addWidget(grid);
     column->addStretch(1);
-    const auto section = [this](const QString& text) { grid->addWide(ui::makeLabel(text, ui::TextRole::section, grid)); };
+    const auto section = [this](const QString& text) {
+        auto* label = ui::makeLabel(text, ui::TextRole::section, grid);
+        label->setContentsMargins(0, grid->fields().isEmpty() ? 0 : 8, 0, 0);
+        grid->addWide(label);
+    };
     const journal::StackSettings usual;
     const auto required = [](ui::Field* field, const QString& words) { field->setRequired(words); };
 

@@ -44,6 +44,7 @@ QString stepText(const journal::StackHistory& history, const journal::Step& step
     if (const auto* move = std::get_if<journal::Move>(&entry.action); move && !step.incoming) {
         return TrayWords::tr("Worms leave the whole stack and go into the fed tray of %1.").arg(QString::fromStdString(move->to));
     }
+    if (std::holds_alternative<journal::Retire>(entry.action)) return TrayWords::tr("The stack ends with that day. Its record stays; its name cannot be used again.");
     QString words;
     if (step.slot && step.batch) words = TrayWords::tr("Falls to %1.").arg(trayText(history, *step.slot, *step.batch));
     const bool endsDrying = stood && stood->drying && !step.after.drying && step.after.trays() == stood->trays();
