@@ -168,6 +168,18 @@ TEST_F(FormsTest, AFormOfAPastDaySaysWhichTrayItFallsTo)
     EXPECT_EQ(step->slot, 2) << "what was said is what happened";
 }
 
+TEST_F(FormsTest, AFormOpenedOnAPastDayRecordsOnThatDay)
+{
+    auto* form = new ActionForm{household(), FormKind::water, QStringLiteral("Scullery")};
+    form->setDay(today - std::chrono::days{9});
+    show(form);
+    EXPECT_FALSE(form->touched()) << "the program set the day, not the person";
+    EXPECT_EQ(field("Date")->hint(), u"Wednesday, 9 days ago");
+    const auto made = record();
+    ASSERT_EQ(made.size(), 1u);
+    EXPECT_EQ(made[0].date.day, today - std::chrono::days{9});
+}
+
 TEST_F(FormsTest, ABackDatedStepSaysWhatItMovesToAnotherBatch)
 {
     open(FormKind::harvest, "Scullery", 3);

@@ -160,6 +160,22 @@ TEST_F(FormLooks, EveryFormInBothThemesAndSizes)
     }
 }
 
+/// The search for clipped text must find text that is clipped on purpose.
+TEST_F(FormLooks, ClippedTextIsFound)
+{
+    open(FormKind::drain, "Lean-to");
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(clipped(window()).isEmpty());
+    auto* effect = window().findChild<QWidget*>(QStringLiteral("cautions"))->findChild<QLabel*>();
+    const QRect right = effect->geometry();
+    effect->resize(right.width(), right.height() / 2);
+    EXPECT_FALSE(clipped(window()).isEmpty()) << "a sentence cut at half its height";
+    effect->setGeometry(right);
+    auto* button = window().findChild<QPushButton*>(QStringLiteral("accept"));
+    button->resize(button->width() / 2, button->height());
+    EXPECT_FALSE(clipped(window()).isEmpty()) << "a button too narrow for its word";
+}
+
 TEST_F(FormLooks, FaultsStandBesideTheirFieldsAtBothSizes)
 {
     for (const int scale : {100, 200}) {

@@ -13,7 +13,7 @@ namespace tierloam::forms {
 /// A small form in place, never a dialog: records one thing done to a stack (with a feeding, its cover too: one undo step).
 /// Usual amounts and the last choices are filled in and the date is today until changed. Enter records, Esc gives up.
 /// It says in words what is wrong with a field, why a step is impossible, and which tray the entry falls to on its date.
-/// When a write fails it keeps its contents and says why. The owner shows it and deletes it on finished().
+/// When a write fails it keeps its contents and says why. The owner shows it and lets it go by deleteLater() on finished().
 class ActionForm : public QWidget {
     Q_OBJECT
 

@@ -10,7 +10,7 @@ namespace tierloam::forms {
 
 /// Edits one entry of the journal in place, with the form of its kind filled in: what was done, date, slot and note.
 /// Before it is saved it says which later entries would move to another batch, or why the edit is impossible.
-/// When the write fails it keeps its contents and says why. Enter saves, Esc gives up; the owner deletes it on finished().
+/// When the write fails it keeps its contents and says why. Enter saves, Esc gives up; the owner lets it go by deleteLater() on finished().
 class EntryEditor : public QWidget {
     Q_OBJECT
 
