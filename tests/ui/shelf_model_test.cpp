@@ -102,6 +102,19 @@ TEST(ShelfModel, ButtonsCarryTheUsualAmount)
     EXPECT_TRUE(stack.canFeed && stack.canDrain);
 }
 
+TEST(ShelfModel, SaysWhyAButtonCannotBePressed)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    EXPECT_TRUE(makeShelf(inputs).stacks[0].whyNot.isEmpty());
+    inputs.readOnly = true;
+    const ShelfModel shelf = makeShelf(inputs);
+    EXPECT_FALSE(shelf.stacks[0].canFeed || shelf.stacks[0].canDrain);
+    EXPECT_TRUE(shelf.stacks[0].whyNot.contains(QStringLiteral("reading only")));
+    inputs.readOnly = false;
+    inputs.shown -= days{1};
+    EXPECT_TRUE(makeShelf(inputs).stacks[0].whyNot.contains(QStringLiteral("today")));
+}
+
 TEST(ShelfModel, StripsShareOneAxisAndOneScale)
 {
     const ShelfModel shelf = makeShelf(tests::sampleInputs());
@@ -260,10 +273,10 @@ TEST(Verdict, EveryCodeHasAStateAndASign)
     using advice::Code;
     for (const Code code : {Code::harvestReady, Code::readyNoHurry, Code::harvestSoon, Code::harvestOverdue, Code::addTray, Code::feedDue, Code::trayFull, Code::sumpFull}) {
         ShelfInputs inputs = tests::sampleInputs();
-        inputs.advice = [code](const reckoning::StackReckoning& stack) { return std::vector{tests::adviceOf(stack.name, code, advice::Severity::concern, "Do.", "Because.")}; };
+        inputs.advice = [code](const reckoning::StackReckoning& stack) { return std::vector{tests::adviceOf(stack.name, code, advice::Severity::concern, "Do", "feed-to-cast 0.02 : 1, ready 88 %")}; };
         const Verdict verdict = stackOf(makeShelf(inputs), "Scullery").verdict;
         EXPECT_FALSE(verdict.state.isEmpty());
-        EXPECT_EQ(verdict.reason, QStringLiteral("Do. Because."));
+        EXPECT_EQ(verdict.reason, QStringLiteral("Do. Feed-to-cast 0.02\u00a0:\u00a01, ready 88\u00a0%."));
     }
 }
 

@@ -88,7 +88,10 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
 {
     const household::Usual usual = inputs.usual ? inputs.usual(stack.key) : household::Usual{};
     const QString feed = ui::amountText(usual.feed);
-    stack.canDrain = inputs.shown == inputs.today;
+    stack.canDrain = inputs.shown == inputs.today && !inputs.readOnly;
+    if (inputs.readOnly) stack.whyNot = ShelfModelWords::tr("The file is open for reading only: nothing can be written down.");
+    else if (!stack.canDrain) stack.whyNot = ShelfModelWords::tr("Go back to today to record with one click; “…” records on the day shown.");
+    else if (!standing.feedSlot()) stack.whyNot = ShelfModelWords::tr("No tray stands that takes food.");
     stack.canFeed = stack.canDrain && standing.feedSlot().has_value();
     stack.feedLabel = ShelfModelWords::tr("Feed %1").arg(feed);
     stack.waterLabel = ShelfModelWords::tr("Water %1").arg(ui::amountText(usual.water));

@@ -50,7 +50,8 @@ struct StackModel {
     QString value;                   ///< what the whole drawing says, in a few sentences
     QString feedLabel, waterLabel, drainLabel; ///< on the buttons, with the usual amount
     QString feedTip, waterTip, drainTip;       ///< what one click writes down
-    bool canFeed = false, canDrain = false;    ///< a tray stands that takes food; the stack stands today
+    bool canFeed = false, canDrain = false;    ///< a tray stands that takes food; the stack stands today and the file can be written
+    QString whyNot;                            ///< why a button cannot be pressed
     drawing::Strip processing, colony;
     drawing::Bars drained;
     QString stripsText;              ///< the small charts in words
@@ -74,6 +75,7 @@ struct ShelfInputs {
     Day today{}, shown{};            ///< shown ≤ today
     std::shared_ptr<const household::JournalView> journal;
     std::shared_ptr<const reckoning::Reckoning> reckoning;
+    bool readOnly = false;           ///< nothing can be written down
     bool current = true;             ///< the reckoning has seen the whole journal
     std::function<household::Usual(const std::string&)> usual;
     std::function<std::vector<advice::Advice>(const reckoning::StackReckoning&)> advice;

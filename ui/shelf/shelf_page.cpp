@@ -244,8 +244,8 @@ void ShelfPage::showForm(QWidget* form)
 {
     form->setProperty("scrollsItself", true);
     host_->setRoom(roomFor(form));
-    host_->show(form);
-    form->setFocus(Qt::OtherFocusReason);
+    host_->show(form); // which takes the focus to its first field
+    if (!form->isAncestorOf(focusWidget())) form->setFocus(Qt::OtherFocusReason);
 }
 
 bool ShelfPage::openForm(const QString& stack, FormKind kind, std::optional<int> slot)
@@ -347,6 +347,7 @@ void ShelfPage::refreshNow()
     inputs.journal = household_.journal();
     inputs.reckoning = household_.reckoning();
     inputs.current = household_.reckoningIsCurrent();
+    inputs.readOnly = household_.readOnly();
     inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
     inputs.advice = advice::adviceFor;
     const QString before = currentStack();

@@ -25,10 +25,12 @@ QString wormsBelow() { return ShelfVerdict::tr("Worms in the bottom tray are nor
 
 Verdict said(Sign sign, Tone tone, const QString& state, const QString& reason, const QString& normal = {}) { return {sign, tone, state, reason, normal}; }
 
-/// Ends what is said with a stop, unless it has one.
+/// As a sentence: begun with a capital, ended with a stop, ratios and percentages unbroken over two lines.
 QString sentence(const std::string& text)
 {
-    const QString said = QString::fromStdString(text).trimmed();
+    QString said = QString::fromStdString(text).trimmed();
+    if (!said.isEmpty()) said[0] = said[0].toUpper();
+    said.replace(QStringLiteral(" : 1"), QStringLiteral("\u00a0:\u00a01")).replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
     return said.isEmpty() || said.endsWith(u'.') || said.endsWith(u'!') || said.endsWith(u'?') || said.endsWith(u'…') ? said : said % u'.';
 }
 

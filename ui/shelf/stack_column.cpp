@@ -48,17 +48,13 @@ void StackColumn::setStack(std::shared_ptr<const ShelfModel> model, std::size_t 
     strips_->setStack(model, index);
     const auto named = [&](QPushButton* button, const QString& label, const QString& tip, bool enabled) {
         button->setText(label);
-        button->setToolTip(enabled ? tip : tr("Go back to today to record with one click; “…” records on the day shown."));
+        button->setToolTip(enabled ? tip : stack.whyNot);
         ui::setAccess(button, tr("%1, %2", "what a button does, and the stack").arg(label, stack.title), button->toolTip());
         button->setEnabled(enabled);
     };
     named(feed_, stack.feedLabel, stack.feedTip, stack.canFeed);
     named(water_, stack.waterLabel, stack.waterTip, stack.canFeed);
     named(drain_, stack.drainLabel, stack.drainTip, stack.canDrain);
-    if (!stack.canFeed && stack.canDrain) {
-        feed_->setToolTip(tr("No tray stands that takes food."));
-        water_->setToolTip(feed_->toolTip());
-    }
     more_->setToolTip(tr("Everything else that can be recorded for %1").arg(stack.title));
     ui::setAccess(more_, tr("More for %1").arg(stack.title), more_->toolTip());
 }
