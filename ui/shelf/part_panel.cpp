@@ -20,9 +20,9 @@ bool isMeant(forms::FormKind kind, const StackModel& stack, std::optional<int> p
     if (!part) return kind == forms::FormKind::feed;
     const auto& tray = stack.picture.trays[static_cast<std::size_t>(*part) - 1];
     if (tray.drying) return kind == forms::FormKind::harvest;
-    if (*part == 1 && tray.ready && (tray.ready->state == reckoning::TrayState::ready || tray.ready->state == reckoning::TrayState::overdue))
-        return kind == forms::FormKind::rotate;
-    return false;
+    using reckoning::TrayState;
+    const bool ready = tray.ready && (tray.ready->state == TrayState::ready || tray.ready->state == TrayState::overdue);
+    return *part == 1 && ready && kind == forms::FormKind::rotate;
 }
 
 }
@@ -52,12 +52,15 @@ PartPanel::PartPanel(const StackModel& stack, const journal::Standing& standing,
         facts->setObjectName(QStringLiteral("panelFacts"));
         column->addWidget(facts);
     }
-    QList<forms::FormKind> kinds = !part ? forms::kindsForStack(standing, otherStacks) : *part == 0 ? forms::kindsForSump(standing) : forms::kindsForTray(standing, *part);
+    const QList<forms::FormKind> kinds = !part        ? forms::kindsForStack(standing, otherStacks)
+                                         : *part == 0 ? forms::kindsForSump(standing)
+                                                      : forms::kindsForTray(standing, *part);
     auto* acts = new QWidget{this};
     auto* flow = new ui::FlowLayout{acts, 6};
     flow->setContentsMargins(0, 2, 0, 0);
     for (const forms::FormKind kind : kinds) {
-        auto* button = ui::makeButton(tr("%1…", "an act that opens a form").arg(forms::formName(kind)), isMeant(kind, stack, part) ? ui::Tone::moss : ui::Tone::plain, acts);
+        const ui::Tone tone = isMeant(kind, stack, part) ? ui::Tone::moss : ui::Tone::plain;
+        auto* button = ui::makeButton(tr("%1…", "an act that opens a form").arg(forms::formName(kind)), tone, acts);
         button->setProperty("kind", static_cast<int>(kind));
         ui::setAccess(button, tr("%1, %2", "an act, and what it is done to").arg(forms::formName(kind), about ? about->name : stack.title));
         connect(button, &QPushButton::clicked, this, [this, kind] { Q_EMIT actWanted(kind); });

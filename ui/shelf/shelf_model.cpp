@@ -102,7 +102,8 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("%1 %2 %3, and %4 of paper over it").arg(today, feed, food, ui::amountText(*usual.coverWithFeed))
                                         : ShelfModelWords::tr("%1 %2 %3").arg(today, feed, food);
     stack.waterTip = ShelfModelWords::tr("%1 %2 of water into the tray being fed").arg(today, ui::amountText(usual.water));
-    stack.drainTip = ShelfModelWords::tr("%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.").arg(today, ui::amountText(usual.drain));
+    stack.drainTip = ShelfModelWords::tr("%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. "
+                                         "A few worms in it are normal: put them back.").arg(today, ui::amountText(usual.drain));
 }
 
 /// A word at the end of the title: what is going on with the data.

@@ -55,18 +55,20 @@ Verdict ofAdvice(const advice::Advice& advice)
 Verdict drying(const VerdictFacts& facts)
 {
     const bool known = facts.dryingWormsLeft >= 0;
-    const QString left = known ? ShelfVerdict::tr("About %1 of its worms are still in it.").arg(ui::percentText(std::clamp(facts.dryingWormsLeft, 0.0, 1.0))) : QString{};
+    const QString share = ui::percentText(std::clamp(facts.dryingWormsLeft, 0.0, 1.0));
+    const QString left = known ? ShelfVerdict::tr("About %1 of its worms are still in it.").arg(share) : QString{};
     const bool done = known && facts.dryingWormsLeft <= 0.06;
     const QString act = done ? ShelfVerdict::tr("Take the castings.") : ShelfVerdict::tr("Leave it in the light; most worms go down in 2 to 7 days.");
-    return said(Sign::light, Tone::amber, done ? ShelfVerdict::tr("Light-drying is done, day %1").arg(facts.dryingDays) : ShelfVerdict::tr("Light-drying, day %1").arg(facts.dryingDays),
-                left.isEmpty() ? act : ShelfVerdict::tr("%1 %2").arg(left, act), ShelfVerdict::tr("Cocoons and some young always stay in the castings."));
+    const QString state = done ? ShelfVerdict::tr("Light-drying is done, day %1") : ShelfVerdict::tr("Light-drying, day %1");
+    return said(Sign::light, Tone::amber, state.arg(facts.dryingDays), left.isEmpty() ? act : ShelfVerdict::tr("%1 %2").arg(left, act), ShelfVerdict::tr("Cocoons and some young always stay in the castings."));
 }
 
 /// When nothing presses: how far the bottom tray is.
 Verdict byState(const VerdictFacts& facts)
 {
     const reckoning::TrayEstimate& bottom = facts.estimate->slots.front();
-    const QString ratio = ShelfVerdict::tr("Feed-to-cast %1, ready with %2\u00a0%.").arg(ui::ratioText(bottom.feedToCast.p50)).arg(drawing::percentShown(bottom.readyProbability));
+    const QString ratio = ShelfVerdict::tr("Feed-to-cast %1, ready with %2\u00a0%.")
+                              .arg(ui::ratioText(bottom.feedToCast.p50)).arg(drawing::percentShown(bottom.readyProbability));
     const QString dates = facts.reckoning ? ui::datesText(bottom.readyOn, facts.today) : QString{};
     const QString when = dates.isEmpty() ? QString{} : ShelfVerdict::tr("Ready about %1.").arg(dates);
     const auto reason = [&](const QString& first) { return when.isEmpty() ? first : ShelfVerdict::tr("%1 %2").arg(when, first); };

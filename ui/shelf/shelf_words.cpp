@@ -100,8 +100,9 @@ Part trayPart(const TrayFacts& tray)
     if (const QString dates = ui::datesText(e.readyOn, tray.today); !dates.isEmpty() && !tray.drying)
         part.facts << (e.readyOn.p50 && *e.readyOn.p50 <= tray.today ? ShelfWords::tr("Ready since about %1").arg(dates) : ShelfWords::tr("Ready about %1").arg(dates));
     part.facts << ShelfWords::tr("Castings %1 deep, %2 dry").arg(ui::lengthBand(e.castingsDepthCm), ui::massBand(e.castingsDryKg));
-    const auto tray4 = [&](const reckoning::Band& b) { return reckoning::Band{b.p05 * tray.areaM2, b.p50 * tray.areaM2, b.p95 * tray.areaM2}; };
-    part.facts << ShelfWords::tr("Worms in it %1").arg(ui::massBand(tray4(e.wormsKgPerM2)));
+    const reckoning::Band& density = e.wormsKgPerM2;
+    const reckoning::Band worms{density.p05 * tray.areaM2, density.p50 * tray.areaM2, density.p95 * tray.areaM2};
+    part.facts << ShelfWords::tr("Worms in it %1").arg(ui::massBand(worms));
     part.facts << ShelfWords::tr("Weight, tray and all, %1").arg(ui::massBand(e.weightKg));
     if (e.slowDryKg.p50 > 0.02) part.facts << ShelfWords::tr("Bulk that stays %1 dry: use as it is, or sift").arg(ui::massBand(e.slowDryKg));
     if (tray.slot == 1 && tray.slots > 1 && !tray.drying) part.facts << ShelfWords::tr("Worms in the bottom tray are normal: they go down in the light.");
@@ -135,7 +136,9 @@ Part sumpPart(const SumpFacts& sump)
         if (sump.fullOn && sump.spigot == journal::Spigot::shut)
             if (const QString dates = ui::datesText(*sump.fullOn, sump.today); !dates.isEmpty()) part.facts << ShelfWords::tr("Full about %1").arg(dates);
         part.facts << ShelfWords::tr("Runs in now %1").arg(ui::flowBand(sump.estimate->drainedLPerWeek));
-        part.facts << ShelfWords::tr("Strength about %1 mS/cm").arg(ui::withRange(ui::numberText(sump.estimate->leachateEc.p50, 1), ui::numberText(sump.estimate->leachateEc.p05, 1), ui::numberText(sump.estimate->leachateEc.p95, 1)));
+        const reckoning::Band& ec = sump.estimate->leachateEc;
+        const QString strength = ui::withRange(ui::numberText(ec.p50, 1), ui::numberText(ec.p05, 1), ui::numberText(ec.p95, 1));
+        part.facts << ShelfWords::tr("Strength about %1 mS/cm").arg(strength);
     }
     part.facts << ShelfWords::tr("A few worms in the sump are normal: put them back.");
     return part;
