@@ -71,19 +71,30 @@ int FlowLayout::lay(const QRect& rect, bool place) const
     const QRect inside = rect.marginsRemoved(margins);
     const Qt::LayoutDirection direction = parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;
     int x = inside.left(), y = inside.top(), line = 0;
+    std::vector<std::pair<QLayoutItem*, QRect>> inLine;
+    const auto endLine = [&] {
+        for (auto& [item, box] : inLine) {
+            if (!place) break;
+            box.moveTop(y + (line - box.height()) / 2); // small words beside large ones stand on their middle
+            item->setGeometry(QStyle::visualRect(direction, inside, box));
+        }
+        inLine.clear();
+    };
     for (QLayoutItem* item : items_) {
         if (item->isEmpty()) continue;
         QSize size = item->sizeHint().expandedTo(item->minimumSize());
         size.setWidth(std::min(size.width(), std::max(inside.width(), item->minimumSize().width())));
         if (x > inside.left() && x + size.width() > inside.left() + inside.width()) {
+            endLine();
             x = inside.left();
             y += line + gap_;
             line = 0;
         }
-        if (place) item->setGeometry(QStyle::visualRect(direction, inside, QRect{QPoint{x, y}, size}));
+        inLine.emplace_back(item, QRect{QPoint{x, y}, size});
         x += size.width() + gap_;
         line = std::max(line, size.height());
     }
+    endLine();
     return y + line - rect.top() + margins.bottom();
 }
 

@@ -110,24 +110,27 @@ QFrame* makeHairline(QWidget* parent)
 }
 
 PageHead::PageHead(QWidget* parent)
-    : QWidget{parent}, title_{makeLabel({}, TextRole::title, this)}, line_{makeLabel({}, TextRole::muted, this)}, buttons_{new QHBoxLayout}
+    : QWidget{parent}, title_{makeLabel({}, TextRole::title, this, true)}, line_{makeLabel({}, TextRole::muted, this, true)}, buttons_{new QHBoxLayout}
 {
     title_->setObjectName(QStringLiteral("pageTitle"));
     line_->setObjectName(QStringLiteral("pageLine"));
     for (QLabel* label : {title_, line_}) {
         label->setMinimumWidth(0);
-        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        QSizePolicy policy{QSizePolicy::Ignored, QSizePolicy::Preferred};
+        policy.setHeightForWidth(true);
+        label->setSizePolicy(policy);
     }
-    auto* words = new QVBoxLayout;
-    words->setSpacing(2);
-    words->addWidget(title_);
-    words->addWidget(line_);
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addLayout(words, 1);
+    auto* row = new QHBoxLayout;
+    row->addWidget(title_, 1);
     buttons_->setSpacing(8);
     row->addLayout(buttons_);
     row->setAlignment(buttons_, Qt::AlignTop);
+    // The line has the whole width: beside the buttons there would be no room for it in large text.
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(2);
+    rows->addLayout(row);
+    rows->addWidget(line_);
 }
 
 void PageHead::setTitle(const QString& title)

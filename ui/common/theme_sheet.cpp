@@ -25,6 +25,7 @@ QLabel[tone="brick"] { color: @brick; }
 QLabel[tone="water"] { color: @water; }
 
 QFrame[card="true"] { background: @panel; border: 1hair solid @line; border-radius: 8px; }
+QFrame[card="true"][tone] { border-top-left-radius: 0; border-bottom-left-radius: 0; }
 QFrame[card="true"][tone="moss"] { border-left: 5px solid @moss; }
 QFrame[card="true"][tone="amber"] { border-left: 5px solid @amber; }
 QFrame[card="true"][tone="brick"] { border-left: 5px solid @brick; }
@@ -36,9 +37,9 @@ QPushButton:hover, QToolButton[button="true"]:hover { background: @hover; }
 QPushButton:pressed, QToolButton[button="true"]:pressed { background: @line; }
 QPushButton:focus, QToolButton[button="true"]:focus { border: 2hair solid @ink; padding: 4px 10px; }
 QPushButton:disabled, QToolButton[button="true"]:disabled { color: @faint; border-color: @line; }
-QPushButton:checked, QToolButton[button="true"]:checked { background: @mossSoft; border: 2hair solid @moss; color: @moss; font-weight: bold; padding: 4px 10px; }
-QPushButton[compact="true"] { font-size: @small; padding: 5px 6px; }
-QPushButton[compact="true"]:focus { padding: 4px 5px; }
+QPushButton:checked, QToolButton[button="true"]:checked { background: @mossSoft; border: 2hair solid @moss; color: @moss; padding: 4px 10px; }
+QPushButton[compact="true"] { font-size: @small; padding: 5px 4px; }
+QPushButton[compact="true"]:focus { padding: 4px 3px; }
 QPushButton[tone="moss"] { background: @mossSoft; color: @moss; border-color: @moss; }
 QPushButton[tone="amber"] { background: @amberSoft; color: @amber; border-color: @amber; }
 QPushButton[tone="brick"] { background: @brickSoft; color: @brick; border-color: @brick; }
@@ -58,12 +59,15 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox {
     background: @panel; color: @ink; border: 1hair solid @outlineSoft; border-radius: 6px; padding: 4px 7px; min-height: 18px;
     selection-background-color: @moss; selection-color: @panel; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus { border: 2hair solid @moss; padding: 3px 6px; }
-QLineEdit[wrong="true"], QAbstractSpinBox[wrong="true"], QComboBox[wrong="true"] { border: 2hair solid @brick; }
+QLineEdit[wrong="true"], QAbstractSpinBox[wrong="true"], QComboBox[wrong="true"] { border: 2hair solid @brick; padding: 3px 6px; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { color: @faint; background: @ground; }
 QToolButton[fieldButton="true"] { background: @panel; color: @ink; border: 1hair solid @outlineSoft; border-radius: 6px; padding: 4px 6px; min-height: 18px; }
 QToolButton[fieldButton="true"]:hover { background: @hover; }
 QToolButton[fieldButton="true"]:focus { border: 2hair solid @moss; padding: 3px 5px; }
-QComboBox[field="true"] { padding-right: 24px; }
+QToolButton[fieldButton="quiet"] { background: transparent; color: @moss; border: 2hair solid transparent; border-radius: 4px; padding: 0px 3px; font-size: @small; }
+QToolButton[fieldButton="quiet"]:hover { background: @mossSoft; }
+QToolButton[fieldButton="quiet"]:focus { border: 2hair solid @moss; }
+QComboBox[field="true"], QComboBox[field="true"]:focus, QComboBox[field="true"][wrong="true"] { padding-right: 24px; }
 QComboBox[field="true"]::drop-down { border: none; width: 22px; }
 QComboBox QLineEdit { border: none; padding: 0px; min-height: 0px; background: transparent; }
 QComboBox QLineEdit:focus { border: none; padding: 0px; }
@@ -96,14 +100,15 @@ QTableView::item { padding: 3px 8px; border: none; }
 QTableView::item:selected { background: @mossSoft; color: @ink; }
 QTableView::item:focus { background: @mossHover; color: @ink; }
 QHeaderView { background: @panel; border: none; }
-QHeaderView::section { background: @rail; color: @ink; border: none; border-bottom: 1hair solid @line; padding: 6px 8px; font-weight: bold; }
+QHeaderView::section { background: @rail; color: @ink; border: none; border-bottom: 1hair solid @line; padding: 6px 8px 6px 11px; font-weight: bold; }
 
 QFrame[rail="true"] { background: @rail; border: none; }
 QFrame[due="true"] { background: @ground2; border: none; border-left: 1hair solid @line; }
-QToolButton[railButton="true"] { background: transparent; color: @mutedInk; border: none; border-left: 4px solid transparent; border-radius: 6px; padding: 11px 12px; text-align: left; font-weight: normal; }
-QToolButton[railButton="true"]:hover { color: @ink; background: @ground; }
-QToolButton[railButton="true"]:checked { background: @panel; color: @ink; font-weight: bold; border-left: 4px solid @moss; }
-QToolButton[railButton="true"]:focus { border: 2hair solid @moss; border-left: 4px solid @moss; }
+QPushButton[railButton="true"] { background: transparent; color: @mutedInk; border: none; border-left: 4px solid transparent; border-radius: 0;
+    border-top-right-radius: 7px; border-bottom-right-radius: 7px; padding: 11px 12px; text-align: left; }
+QPushButton[railButton="true"]:hover { color: @ink; background: @ground; }
+QPushButton[railButton="true"]:checked { background: @panel; color: @ink; font-weight: bold; border: none; border-left: 4px solid @moss; padding: 11px 12px; }
+QPushButton[railButton="true"]:focus { border: 2hair solid @moss; border-left: 4px solid @moss; padding: 9px 10px 9px 12px; }
 QFrame[notice="true"] { background: @amberSoft; border: 1hair solid @amber; border-radius: 8px; }
 QFrame[failure="true"] { background: @brickSoft; border: 1hair solid @brick; border-radius: 8px; }
 QSplitter::handle { background: @line; }

@@ -57,7 +57,7 @@ Welcome::Welcome(QWidget* parent) : QWidget{parent}
 
     auto* ways = new ui::Card{middle};
     column->addWidget(ways);
-    auto* start = addWay(ways->column(), tr("&Start my first stack…"), tr("Choose where to keep the record, then answer a few questions. It says how much bedding and water to put in."),
+    auto* start = addWay(ways->column(), tr("&Start my first stack…"), tr("Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents."),
                          ui::Tone::moss, "startFirstStack");
     auto* demo = addWay(ways->column(), tr("Look at the &demo"), tr("A household of our own invention with three stacks and two years of record, in a copy that is yours to play with."), ui::Tone::plain,
                         "openDemo");

@@ -51,7 +51,7 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
     setProperty("page", true);
     ui::setAccess(this, tr("Journal"));
     auto* rows = new QVBoxLayout{this};
-    rows->setContentsMargins(24, 20, 24, 16);
+    rows->setContentsMargins(18, 14, 18, 14);
     rows->setSpacing(10);
     head_->setTitle(tr("Journal"));
     rows->addWidget(head_);
@@ -183,6 +183,7 @@ void JournalPage::showEvent(QShowEvent* event)
 void JournalPage::takeJournal()
 {
     stale_ = false;
+    taking_ = true; // half-way the table is empty: hiding it then would cost it the focus
     const std::vector<journal::EntryId> kept = chosen();
     const QModelIndex current = filter_->mapToSource(table_->currentIndex());
     const int column = std::max(0, current.column());
@@ -209,10 +210,11 @@ void JournalPage::takeJournal()
         const QFontMetrics metrics = table_->fontMetrics();
         table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
         const int letter = metrics.averageCharWidth();
-        const int widths[] = {22, 15, 16, 34, 27};
+        const int widths[] = {19, 14, 17, 44, 27};
         for (int c = 0; c < JournalModel::note; ++c) table_->setColumnWidth(c, letter * widths[c]);
     }
     if (editor_ && model_->rowOf(editor_->entry()) < 0) closeEditor();
+    taking_ = false;
     tellCount();
 }
 
@@ -232,6 +234,7 @@ void JournalPage::applyPeriod()
 
 void JournalPage::tellCount()
 {
+    if (taking_) return;
     const int all = model_->rowCount(), shown = filter_->rowCount();
     const int picked = static_cast<int>(table_->selectionModel()->selectedRows().size());
     QString line = shown == all ? tr("%n entry(ies)", nullptr, all) : tr("%1 of %n entry(ies)", nullptr, all).arg(shown);
@@ -265,7 +268,7 @@ void JournalPage::choose(journal::EntryId id)
         showAll();
         index = filter_->mapFromSource(model_->index(row, 0));
     }
-    table_->selectRow(index.row());
+    table_->selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     table_->scrollTo(index);
 }
 
@@ -293,12 +296,11 @@ void JournalPage::editChosen()
     const auto ids = chosen();
     if (ids.size() != 1 || ids.front() <= journal::EntryId::none || household_.readOnly()) return;
     if (editor_ && editor_->entry() == ids.front()) {
-        editor_->setFocus();
+        focusNextPrevChild(true);
         return;
     }
     if (editing()) {
         Q_EMIT refused(tr("The entry below has been changed and is not saved. Save it or give it up first."));
-        editor_->setFocus();
         return;
     }
     closeEditor();
@@ -310,7 +312,6 @@ void JournalPage::editChosen()
         closeEditor();
         table_->setFocus();
     });
-    editor_->setFocus();
     const QModelIndex index = table_->currentIndex();
     QMetaObject::invokeMethod(table_, [this, index] { table_->scrollTo(index); }, Qt::QueuedConnection); // once the editor has taken its room
 }

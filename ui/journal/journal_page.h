@@ -84,6 +84,7 @@ private:
     forms::EntryEditor* editor_ = nullptr;
     bool stale_ = true;
     bool widthsSet_ = false;
+    bool taking_ = false;            ///< while the table is filled anew
 };
 
 }

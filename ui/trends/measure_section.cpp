@@ -18,13 +18,13 @@
 namespace tierloam::trends {
 
 MeasureSection::MeasureSection(Measure measure, const ui::Theme& theme, QWidget* parent)
-    : Card{parent}, measure_{measure}, theme_{theme}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)}, key_{new QWidget{this}},
+    : Card{parent}, measure_{measure}, theme_{theme}, note_{ui::makeLabel(measureNote(measure, 7), ui::TextRole::smallMuted)}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)}, key_{new QWidget{this}},
       charts_{new QWidget{this}}, grid_{new QGridLayout{charts_}}, model_{new TrendTable{this}}, table_{new QTableView{this}}
 {
     auto* head = new QWidget{this};
     auto* words = new ui::FlowLayout{head, 8};
     words->addWidget(ui::makeLabel(measureName(measure), ui::TextRole::section, head));
-    words->addWidget(ui::makeLabel(measureNote(measure), ui::TextRole::smallMuted, head));
+    words->addWidget(note_);
     column()->addWidget(head);
     new ui::FlowLayout{key_, 16};
     column()->addWidget(nothing_);
@@ -100,9 +100,11 @@ void MeasureSection::setContents(Contents contents)
     contents_ = std::move(contents);
     const auto& series = contents_.series;
     nothing_->setVisible(series.empty());
-    nothing_->setText(tr("No stack is chosen. Choose one above, and its chart stands here."));
+    nothing_->setText(contents_.anyStack ? tr("No stack is chosen. Choose one above, and its chart stands here.") : sentenceOf(measure_, {}, contents_.period, true));
     table_->setVisible(contents_.table && !series.empty());
     charts_->setVisible(!contents_.table && !series.empty());
+    const bool bars = !series.empty() && !series.front().bars.empty();
+    note_->setText(measureNote(measure_, bars ? series.front().bars.front().days : 7));
     fillKey();
     if (contents_.table) {
         model_->setContents(measure_, series, contents_.period);

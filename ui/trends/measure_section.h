@@ -28,6 +28,7 @@ public:
         Period period;
         bool together = false;
         bool table = false;
+        bool anyStack = false;       ///< there are stacks to choose from
         bool reckoned = false;       ///< estimates are there; else the empty charts say that they are being made
     };
     void setContents(Contents contents);
@@ -60,6 +61,7 @@ private:
     const ui::Theme& theme_;
     Contents contents_;
     std::optional<Day> cursor_;
+    QLabel* note_;
     QLabel* nothing_;
     QWidget* key_;
     QWidget* charts_;

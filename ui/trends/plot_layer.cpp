@@ -22,6 +22,16 @@ QColor markColour(MarkKind kind, const drawing::Palette& p)
     return p.outline;
 }
 
+/// What is often done on one day (lifted, taken, bedded anew) stands above each other, not over each other.
+int laneOf(MarkKind kind)
+{
+    switch (kind) {
+    case MarkKind::harvest: return 1;
+    case MarkKind::turn: return 2;
+    default: return 0;
+    }
+}
+
 bool frequent(MarkKind kind)
 {
     return kind == MarkKind::feed || kind == MarkKind::water || kind == MarkKind::drain;
@@ -96,9 +106,10 @@ void PlotLayer::setContents(std::vector<Series> series, const Period& period, bo
     update();
 }
 
-void PlotLayer::setLook(const drawing::Palette& palette, double scale)
+void PlotLayer::setLook(const drawing::Palette& palette, double scale, const QColor& alone)
 {
     palette_ = palette;
+    alone_ = alone;
     scale_ = scale;
     update();
 }
@@ -143,8 +154,7 @@ void PlotLayer::paintForecastShade(QPainter& painter) const
 
 void PlotLayer::paintBand(QPainter& painter, const Series& series) const
 {
-    QColor colour = penOf(series.place, palette_, 1).color();
-    if (!grouped_) colour = penOf(series.place, palette_, 1).color();
+    const QColor colour = grouped_ ? penOf(series.place, palette_, 1).color() : alone_;
     const auto band = [&](const std::vector<Point>& points, double share) {
         if (points.size() < 2) return;
         QPolygonF outline;
@@ -194,7 +204,7 @@ void PlotLayer::paintMarks(QPainter& painter, const Series& series) const
     for (const Mark& mark : series.marks) {
         if (frequent(mark.kind)) continue;
         QPointF centre = at(mark.day, mark.value.value_or(0.0));
-        if (!mark.value) centre.setY(foot - size * 1.6);
+        if (!mark.value) centre.setY(foot - size * (1.6 + 1.15 * laneOf(mark.kind)));
         paintSign(painter, mark.kind, centre, size, palette_);
     }
 }

@@ -24,7 +24,8 @@ public:
     void setPlace(Place place) { place_ = std::move(place); }
     void setArea(const QRectF& area);
     void setContents(std::vector<Series> series, const Period& period, bool grouped);
-    void setLook(const drawing::Palette& palette, double scale);
+    /// `alone`: the colour of the band when one stack is shown; several have their own.
+    void setLook(const drawing::Palette& palette, double scale, const QColor& alone);
     void setCursor(std::optional<Day> day);
 
     QRectF boundingRect() const override { return area_; }
@@ -45,6 +46,7 @@ private:
     std::optional<Day> cursor_;
     drawing::Palette palette_;
     double scale_ = 1;
+    QColor alone_;
 };
 
 /// The sign of a kind of mark, centred on `centre`; also drawn in the key below the charts.

@@ -39,13 +39,13 @@ std::vector<QDate> datesOf(QDate from, QDate until, Step step)
 
 }
 
-std::vector<Tick> timeTicks(Day from, Day until, int most)
+std::vector<Tick> timeTicks(Day from, Day until, int mostDays, int mostMonths)
 {
     const QDate first = ui::qDate(from), last = ui::qDate(until);
     const QLocale locale;
     for (const Step& step : steps) {
         const auto dates = datesOf(first, last, step);
-        if (dates.size() > static_cast<std::size_t>(std::max(most, 2))) continue;
+        if (dates.size() > static_cast<std::size_t>(std::max(step.days > 0 ? mostDays : mostMonths, 2))) continue;
         std::vector<Tick> ticks;
         for (const QDate date : dates) {
             QString label;

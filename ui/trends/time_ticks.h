@@ -14,8 +14,9 @@ struct Tick {
     QString label;
 };
 
-/// At most `most` ticks (2 or more) between two days, on civil dates that people count by: days, Mondays, firsts of months, of
+/// Ticks between two days, at most `mostDays` (2 or more) where they name days and `mostMonths` where they name months or years,
+/// on civil dates that people count by: days, Mondays, firsts of months, of
 /// quarters and of years. Labels: "5 May"; "May", with the year at each January and at the first tick of a longer span.
-std::vector<Tick> timeTicks(Day from, Day until, int most);
+std::vector<Tick> timeTicks(Day from, Day until, int mostDays, int mostMonths);
 
 }

@@ -46,6 +46,7 @@ TrendChart::TrendChart(const ui::Theme& theme, QWidget* parent) : QChartView{par
     setRenderHint(QPainter::Antialiasing);
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
+    viewport()->setFocusPolicy(Qt::NoFocus); // a graphics view would make of it a second stop for Tab
     setMouseTracking(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -61,7 +62,7 @@ TrendChart::TrendChart(const ui::Theme& theme, QWidget* parent) : QChartView{par
     ground_->attachAxis(days_);
     ground_->attachAxis(values_);
     layer_ = new PlotLayer{chart()};
-    connect(chart(), &QChart::plotAreaChanged, this, [this] { placeLayer(); });
+    connect(chart(), &QChart::plotAreaChanged, this, [this](const QRectF& area) { layer_->setArea(area); });
     connect(&theme_, &ui::Theme::changed, this, [this] { style(); layTicks(); });
     style();
 }
@@ -118,7 +119,7 @@ void TrendChart::style()
     chart()->setTheme(palette.isDark ? QChart::ChartThemeDark : QChart::ChartThemeLight);
     chart()->setBackgroundVisible(false);
     chart()->setPlotAreaBackgroundVisible(false);
-    setBackgroundBrush(Qt::NoBrush);
+    setBackgroundBrush(palette.panel);
     const QFont small = theme_.font(ui::TextSize::small);
     for (QAbstractAxis* axis : {static_cast<QAbstractAxis*>(days_), static_cast<QAbstractAxis*>(values_)}) {
         axis->setLabelsFont(small);
@@ -130,11 +131,11 @@ void TrendChart::style()
     values_->setLinePen(Qt::NoPen);
     days_->setGridLineVisible(false);
     ground_->setPen(Qt::NoPen);
+    // Water is the colour of what was drained; what was to be expected is drawn over it in ink.
+    const QColor own = measure_ == Measure::processing ? palette.moss : measure_ == Measure::colony ? palette.brick : palette.outline;
     for (std::size_t i = 0; i < series_.size(); ++i) {
         QPen pen = penOf(series_.size() > 1 ? series_[i].place : 0, palette, 1.6 * theme_.scale());
-        if (series_.size() == 1) {
-            pen.setColor(measure_ == Measure::processing ? palette.moss : measure_ == Measure::colony ? palette.brick : palette.ink);
-        }
+        if (series_.size() == 1) pen.setColor(own);
         lines_[2 * i]->setPen(pen);
         QColor faint = pen.color();
         faint.setAlphaF(0.75f);
@@ -142,7 +143,7 @@ void TrendChart::style()
         pen.setStyle(series_.size() > 1 ? pen.style() : Qt::DashLine);
         lines_[2 * i + 1]->setPen(pen);
     }
-    layer_->setLook(palette, theme_.scale());
+    layer_->setLook(palette, theme_.scale(), own);
     placeLayer();
 }
 
@@ -165,12 +166,14 @@ void TrendChart::layTicks()
     values_->setTickInterval(step);
     values_->setLabelFormat(QStringLiteral("%.%1f").arg(std::max(0, decimals)));
 
-    const double plotWidth = std::max(80.0, width() - metrics.horizontalAdvance(QStringLiteral("0000")));
-    const int most = std::clamp(static_cast<int>(plotWidth / (metrics.horizontalAdvance(QStringLiteral("88 Mmm")) * 1.35)), 2, 14);
+    const double plotWidth = std::max(80.0, plotRect().width());
+    const auto fit = [&](const QString& label) {
+        return std::clamp(static_cast<int>(plotWidth / (metrics.horizontalAdvance(label) * 1.5)), 2, 14);
+    };
     for (const QString& label : days_->categoriesLabels()) days_->remove(label);
     days_->setStartValue(number(period_.from));
     QStringList used;
-    for (const Tick& tick : timeTicks(period_.from, period_.until, most)) {
+    for (const Tick& tick : timeTicks(period_.from, period_.until, fit(QStringLiteral("88 Mmm")), fit(QStringLiteral("8888")))) {
         // Category labels are keys: a month that comes again gets an unseen mark.
         QString label = tick.label;
         while (used.contains(label)) label += QChar{0x200b};
@@ -180,8 +183,19 @@ void TrendChart::layTicks()
     days_->setRange(number(period_.from), number(period_.until));
 }
 
+QRectF TrendChart::plotRect() const
+{
+    // Fixed by the font, not by the labels of the moment, so that the days of all charts stand below each other.
+    const QFontMetricsF metrics{theme_.font(ui::TextSize::small)};
+    const double left = metrics.horizontalAdvance(QStringLiteral("0000")) + 10;
+    const double right = metrics.horizontalAdvance(QStringLiteral("00")) / 2;
+    const double top = metrics.height() / 2 + 3; // the topmost label is centred on its line
+    return QRectF{left, top, std::max(20.0, width() - left - right), std::max(20.0, height() - top - metrics.height() - 10)};
+}
+
 void TrendChart::placeLayer()
 {
+    if (chart()->plotArea() != plotRect()) chart()->setPlotArea(plotRect());
     const double factor = axisUnit(measure_).factor;
     layer_->setPlace([this, factor](double day, double value) { return chart()->mapToPosition(QPointF{day, value * factor}, ground_); });
     layer_->setArea(chart()->plotArea());
@@ -259,6 +273,7 @@ void TrendChart::resizeEvent(QResizeEvent* event)
 {
     QChartView::resizeEvent(event);
     if (event->oldSize().width() != event->size().width()) layTicks();
+    placeLayer();
 }
 
 void TrendChart::paintEvent(QPaintEvent* event)

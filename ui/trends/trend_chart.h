@@ -47,6 +47,7 @@ private:
     void rebuildLines();
     void style();
     void layTicks();
+    QRectF plotRect() const;
     void placeLayer();
     void walk(int days);
 

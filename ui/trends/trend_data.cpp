@@ -73,6 +73,7 @@ Period periodOf(Range range, Day today, std::optional<Day> first)
     if (first) from = std::max(from, *first);
     else if (range == Range::all) from = today - days{30};
     from = std::min(from, today - days{7});
+    ahead = std::min(ahead, std::max(14, daysBetween(from, today) / 3)); // the past has most of the room
     return {from, today, today + days{ahead}};
 }
 
@@ -127,7 +128,7 @@ std::vector<Point> thinned(std::vector<Point> points, std::size_t most)
 std::vector<Bar> drainedBars(const household::JournalView& journal, const std::string& stack, const Period& period)
 {
     const int length = daysBetween(period.from, period.today) + 1;
-    const int step = length > 160 * 7 ? 28 : 7;
+    const int step = length > mostWeekBars * 7 ? 28 : 7;
     const int count = (length + step - 1) / step;
     const Day begin = period.today + days{1} - days{count * step};
     std::vector<double> sums(static_cast<std::size_t>(count), 0.0);

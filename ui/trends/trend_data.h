@@ -23,7 +23,7 @@ struct Period {
     bool operator==(const Period&) const = default;
 };
 
-/// `first`: the first day of any chosen stack; nothing starts before it, so that a young stack is not a sliver at the edge.
+/// The forecast takes at most a quarter of the width. `first`: the first day of any chosen stack; nothing starts before it, so that a young stack is not a sliver at the edge.
 Period periodOf(Range range, Day today, std::optional<Day> first);
 
 /// An estimate on one day, in the measure's base: g dry per day, L per week, kg.
@@ -72,7 +72,10 @@ Series seriesOf(Measure measure, const QString& name, int place, const reckoning
 /// Keeps the highest and the lowest median of each of `most`/2 equal spans of time, and both ends; order is kept.
 std::vector<Point> thinned(std::vector<Point> points, std::size_t most = mostPoints);
 
-/// Measured drainage in equal spans that end at `period.today`: weeks, or four weeks when there would be more than 160.
+/// More bars than these are too thin to be read beside each other.
+inline constexpr int mostWeekBars = 60;
+
+/// Measured drainage in equal spans that end at `period.today`: weeks, or four weeks when there would be more than mostWeekBars.
 std::vector<Bar> drainedBars(const household::JournalView& journal, const std::string& stack, const Period& period);
 
 /// The upper end of the value axis that holds all series: a round number, at least `least`.

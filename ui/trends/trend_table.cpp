@@ -18,7 +18,11 @@ void TrendTable::setContents(Measure measure, std::vector<Series> series, const 
     const int step = daysBetween(period.from, period.today) <= 31 ? 1 : 7;
     if (any) {
         // Counted from today both ways, so that today has a row.
-        const int later = daysBetween(period.today, period.until) / 7 * 7;
+        Day last = period.today;
+        for (const Series& one : series_) {
+            if (!one.ahead.empty()) last = std::max(last, std::min(one.ahead.back().day, period.until));
+        }
+        const int later = daysBetween(period.today, last) / 7 * 7;
         for (Day day = period.today + std::chrono::days{later}; day > period.today; day -= std::chrono::days{7}) days_.push_back(day);
         for (Day day = period.today; day >= period.from; day -= std::chrono::days{step}) days_.push_back(day);
     }

@@ -51,11 +51,14 @@ QString measureName(Measure measure)
     return {};
 }
 
-QString measureNote(Measure measure)
+QString measureNote(Measure measure, int barDays)
 {
     switch (measure) {
     case Measure::processing: return TrendWords::tr("dry matter that the worms eat, g a day");
-    case Measure::drainage: return TrendWords::tr("bars: drained, %1 a week; line: to be expected").arg(axisUnit(measure).unit);
+    case Measure::drainage:
+        return (barDays > 7 ? TrendWords::tr("bars: drained, %1 a week, each over four weeks; line: to be expected")
+                            : TrendWords::tr("bars: drained, %1 a week; line: to be expected"))
+            .arg(axisUnit(measure).unit);
     case Measure::colony: return TrendWords::tr("live worms, %1; crosses: weighed").arg(axisUnit(measure).unit);
     }
     return {};

@@ -9,8 +9,8 @@ namespace tierloam::trends {
 
 /// "Processing rate", "Drainage", "Colony".
 QString measureName(Measure measure);
-/// What it is and in which unit: "dry matter eaten, g a day".
-QString measureNote(Measure measure);
+/// What it is and in which unit: "dry matter that the worms eat, g a day". `barDays`: how long a bar of drainage is.
+QString measureNote(Measure measure, int barDays);
 QString rangeName(Range range);
 
 /// The axis: base value times `factor` is shown, with that many decimals.

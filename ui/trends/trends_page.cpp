@@ -47,7 +47,7 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
     together_ = settings_.value(QStringLiteral("trends/together"), false).toBool();
 
     auto* rows = new QVBoxLayout{this};
-    rows->setContentsMargins(24, 20, 24, 0);
+    rows->setContentsMargins(18, 14, 10, 0);
     rows->setSpacing(10);
     head_->setTitle(tr("Trends"));
     rows->addWidget(head_);
@@ -70,7 +70,8 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
         column->addWidget(section);
         sections_.push_back(section);
     }
-    column->addWidget(new SignKey{theme_, body});
+    key_ = new SignKey{theme_, body};
+    column->addWidget(key_);
     column->addStretch(1);
     scroll_->setWidget(body);
     scroll_->setWidgetResizable(true);
@@ -197,10 +198,16 @@ void TrendsPage::refreshStacks(const QStringList& names)
     }
     chips_->setVisible(names.size() > 1);
     for (const QString& name : names) {
-        auto* chip = ui::makeButton(QString{name}.replace(u'&', QStringLiteral("&&")), ui::Tone::plain, chips_);
+        auto* chip = ui::makeButton({}, ui::Tone::plain, chips_);
         chip->setCheckable(true);
         chip->setChecked(!hidden_.contains(name));
         chip->setProperty("stack", name);
+        const auto say = [chip, name] {
+            const QString box = chip->isChecked() ? QStringLiteral("☑ ") : QStringLiteral("☐ ");
+            chip->setText(box % QString{name}.replace(u'&', QStringLiteral("&&")));
+        };
+        say();
+        connect(chip, &QPushButton::toggled, chip, say);
         ui::setAccess(chip, tr("Show stack %1").arg(name));
         // Queued: the chips are made anew by the refresh, and the one that was clicked must live until its click is over.
         connect(chip, &QPushButton::toggled, this, [this, name](bool on) { setStackShown(name, on); }, Qt::QueuedConnection);
@@ -224,6 +231,7 @@ void TrendsPage::refresh()
     if (names != known_ || chips_->layout()->count() != names.size()) refreshStacks(names);
     head_->setLine(names.isEmpty() ? tr("Charts stand here once there is a stack.") : household_.name());
     controls_->setVisible(!names.isEmpty());
+    key_->setVisible(!names.isEmpty() && !table_);
 
     const QStringList shown = shownStacks();
     std::optional<Day> first;
@@ -237,6 +245,7 @@ void TrendsPage::refresh()
         contents.period = period;
         contents.together = together_ && shown.size() > 1;
         contents.table = table_;
+        contents.anyStack = !names.isEmpty();
         contents.reckoned = reckoning != nullptr;
         for (const QString& name : shown) {
             const auto* stack = reckoning ? reckoning->stack(plain(name)) : nullptr;

@@ -73,6 +73,7 @@ private:
     QPushButton* tableButton_ = nullptr;
     QWidget* chips_;
     QScrollArea* scroll_;
+    QWidget* key_ = nullptr;
     std::vector<MeasureSection*> sections_;
 };
 

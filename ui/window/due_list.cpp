@@ -4,6 +4,7 @@
 #include "ui/common/panels.h"
 #include "ui/drawing/tray_icon.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
@@ -80,7 +81,7 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     setObjectName(QStringLiteral("dueList"));
     ui::setAccess(this, tr("Due list"));
     auto* column = new QVBoxLayout{this};
-    column->setContentsMargins(16, 20, 0, 10);
+    column->setContentsMargins(16, 14, 0, 10);
     column->setSpacing(8);
     auto* head = new QHBoxLayout;
     head->addWidget(title_);
@@ -138,22 +139,22 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     const Day today = household_.today();
     const ui::Tone tone = toneOf(advice.code, advice.severity);
     auto* line = new QWidget;
-    auto* row = new QHBoxLayout{line};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(9);
+    auto* grid = new QGridLayout{line};
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(9);
+    grid->setVerticalSpacing(1);
+    grid->setColumnStretch(1, 1);
     const bool sump = advice.code == advice::Code::sumpFull;
-    row->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, Qt::AlignTop);
-    auto* words = new QVBoxLayout;
-    words->setSpacing(1);
+    grid->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, 0, 3, 1, Qt::AlignTop);
     const QString what = QString::fromStdString(advice.text);
     const QString why = QString::fromStdString(advice.because);
     const QString when = ui::dueDay(advice.on, today);
-    words->addWidget(ui::makeLabel(what, ui::TextRole::strong, line, true));
-    words->addWidget(ui::makeLabel(why, ui::TextRole::smallMuted, line, true));
+    // The button stands beside the first line, so that the reasons have the whole width.
+    grid->addWidget(ui::makeLabel(what, ui::TextRole::strong, line, true), 0, 1);
+    grid->addWidget(ui::makeLabel(why, ui::TextRole::smallMuted, line, true), 1, 1, 1, 2);
     auto* date = ui::makeLabel(when, ui::TextRole::small, line);
     ui::setTone(date, tone);
-    words->addWidget(date);
-    row->addLayout(words, 1);
+    grid->addWidget(date, 2, 1, 1, 2);
     const QString name = actName(advice.code, drying);
     auto* button = ui::makeButton(name, tone, line);
     button->setObjectName(QStringLiteral("dueButton"));
@@ -163,7 +164,7 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     button->setMinimumWidth(theme_.px(56));
     button->setEnabled(!household_.readOnly());
     connect(button, &QPushButton::clicked, this, [this, advice] { Q_EMIT act(advice); });
-    row->addWidget(button, 0, Qt::AlignVCenter);
+    grid->addWidget(button, 0, 2, Qt::AlignTop);
     return line;
 }
 

@@ -15,7 +15,6 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QMenu>
-#include <QScrollArea>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
@@ -37,12 +36,7 @@ MainWindow::MainWindow(const Needs& needs, QWidget* parent)
     rows->setSpacing(0);
     rows->addWidget(notices_);
     rows->addWidget(body_, 1);
-    auto* welcomeScroll = new QScrollArea;
-    welcomeScroll->setWidget(welcome_);
-    welcomeScroll->setWidgetResizable(true);
-    welcomeScroll->setFrameShape(QFrame::NoFrame);
-    welcomeScroll->setFocusPolicy(Qt::NoFocus);
-    body_->addWidget(welcomeScroll);
+    body_->addWidget(welcome_);
     setCentralWidget(middle);
     setMinimumSize(640, 480);
     resize(1440, 900);
@@ -161,6 +155,7 @@ void MainWindow::showWelcome()
     dropHousehold();
     welcome_->setRecentFiles(recentFiles(settings_));
     body_->setCurrentIndex(0);
+    welcome_->setFocus();
     fillRecent();
     fillRecordMenu();
     setTitle();

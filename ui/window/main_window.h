@@ -4,6 +4,7 @@
 #include "ui/common/actions.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
+#include "ui/window/desk.h"
 
 #include <QHash>
 #include <QMainWindow>
@@ -21,7 +22,6 @@ class Welcome;
 
 namespace tierloam::window {
 
-class Desk;
 class Notices;
 class OneWindow;
 

@@ -12,7 +12,7 @@ namespace tierloam::window {
 Notices::Notices(QWidget* parent) : QWidget{parent}, rows_{new QVBoxLayout{this}}
 {
     setObjectName(QStringLiteral("notices"));
-    rows_->setContentsMargins(24, 12, 24, 0);
+    rows_->setContentsMargins(18, 10, 18, 0);
     rows_->setSpacing(6);
     hide();
 }

@@ -4,7 +4,7 @@
 
 #include <QAction>
 #include <QLabel>
-#include <QToolButton>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -16,7 +16,7 @@ Rail::Rail(const ui::Theme& theme, QWidget* parent) : QFrame{parent}, theme_{the
     setProperty("rail", true);
     setObjectName(QStringLiteral("rail"));
     auto* rows = new QVBoxLayout{this};
-    rows->setContentsMargins(8, 22, 8, 16);
+    rows->setContentsMargins(8, 16, 8, 12);
     rows->setSpacing(4);
     auto* name = ui::makeLabel(QStringLiteral("Tierloam"), ui::TextRole::section, this);
     ui::setTone(name, ui::Tone::moss);
@@ -37,35 +37,37 @@ Rail::Rail(const ui::Theme& theme, QWidget* parent) : QFrame{parent}, theme_{the
 
 void Rail::addPage(QAction* action)
 {
-    auto* button = new QToolButton{this};
-    button->setProperty("railButton", true);
-    button->setDefaultAction(action);
-    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
-    button->setFocusPolicy(Qt::StrongFocus);
-    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     const QString text = QString{action->text()}.remove(u'&');
-    // Set by hand: a tool button shows the action's icon text, which loses the page's name when the action changes.
-    button->setText(text);
-    connect(action, &QAction::changed, button, [button] { button->setText(button->accessibleName()); });
+    auto* button = new QPushButton{text, this};
+    button->setProperty("railButton", true);
+    button->setCheckable(true);
+    button->setAutoDefault(false);
+    button->setChecked(action->isChecked());
+    button->setToolTip(action->toolTip());
     ui::setAccess(button, text);
+    connect(button, &QPushButton::clicked, action, [button, action] {
+        action->trigger();
+        button->setChecked(action->isChecked()); // the window decides which page is shown
+    });
+    connect(action, &QAction::toggled, button, &QPushButton::setChecked);
     pages_->addWidget(button);
-    buttons_ << button;
+    buttons_ << Entry{action, button};
     fit();
 }
 
 void Rail::setPageShown(const QAction* action, bool shown)
 {
-    for (QToolButton* button : buttons_) {
-        if (button->defaultAction() == action) button->setVisible(shown);
+    for (const Entry& entry : buttons_) {
+        if (entry.action == action) entry.button->setVisible(shown);
     }
 }
 
 void Rail::setPageText(const QAction* action, const QString& text)
 {
-    for (QToolButton* button : buttons_) {
-        if (button->defaultAction() != action) continue;
-        ui::setAccess(button, text);
-        button->setText(text);
+    for (const Entry& entry : buttons_) {
+        if (entry.action != action) continue;
+        ui::setAccess(entry.button, text);
+        entry.button->setText(text);
     }
     fit();
 }
@@ -87,7 +89,7 @@ int Rail::wantedWidth() const
 {
     int width = theme_.px(96);
     const QFontMetrics metrics{theme_.font(ui::TextSize::body, true)};
-    for (const QToolButton* button : buttons_) width = std::max(width, metrics.horizontalAdvance(button->text()) + theme_.px(28) + 16);
+    for (const Entry& entry : buttons_) width = std::max(width, metrics.horizontalAdvance(entry.button->text()) + theme_.px(28) + 16);
     return width;
 }
 

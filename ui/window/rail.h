@@ -7,7 +7,7 @@
 
 class QAction;
 class QLabel;
-class QToolButton;
+class QPushButton;
 class QVBoxLayout;
 
 namespace tierloam::window {
@@ -34,7 +34,11 @@ private:
 
     const ui::Theme& theme_;
     QVBoxLayout* pages_;
-    QList<QToolButton*> buttons_;
+    struct Entry {
+        const QAction* action;
+        QPushButton* button;
+    };
+    QList<Entry> buttons_;
     QLabel* saved_;
     QLabel* holds_;
 };

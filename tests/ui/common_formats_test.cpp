@@ -1,0 +1,171 @@
+#include "ui/common/formats.h"
+
+#include <gtest/gtest.h>
+
+#include <QLocale>
+
+namespace tierloam::ui {
+
+using std::chrono::sys_days;
+using namespace std::chrono_literals;
+
+namespace {
+
+constexpr Day day(int year, unsigned month, unsigned dayOfMonth)
+{
+    return sys_days{std::chrono::year{year} / std::chrono::month{month} / std::chrono::day{dayOfMonth}};
+}
+
+/// No-break spaces read as blanks, so that the expected text can be typed.
+std::string plain(QString text)
+{
+    return text.replace(QChar{0xA0}, u' ').toStdString();
+}
+
+class Formats : public testing::Test {
+protected:
+    void TearDown() override
+    {
+        QLocale::setDefault(before_);
+        setMeasures(Measures::metric);
+    }
+    void use(const char* locale) { QLocale::setDefault(QLocale{QString::fromLatin1(locale)}); }
+
+private:
+    QLocale before_;
+};
+
+}
+
+TEST_F(Formats, MassIsRoundedToWhatAnEstimateIsWorth)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(massText(0.4472)), "450 g");
+    EXPECT_EQ(plain(massText(0.0123)), "12 g");
+    EXPECT_EQ(plain(massText(0.996)), "1.0 kg");
+    EXPECT_EQ(plain(massText(1.14)), "1.1 kg");
+    EXPECT_EQ(plain(massText(12.4)), "12 kg");
+    EXPECT_EQ(plain(massText(0)), "0 g");
+}
+
+TEST_F(Formats, RangeStandsInTheUnitOfTheValue)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(massBand({0.9, 1.1, 1.4})), "1.1 kg (0.9–1.4)");
+    EXPECT_EQ(plain(massBand({0.4, 0.6, 1.2})), "600 g (400–1200)");
+    EXPECT_EQ(plain(volumeBand({1.0, 1.4, 2.0})), "1.4 L (1.0–2.0)");
+    EXPECT_EQ(plain(rateBand({24, 31, 39})), "31 g/d (24–39)");
+    EXPECT_EQ(plain(ratioBand({0.04, 0.07, 0.11})), "0.07 : 1 (0.04–0.11)");
+}
+
+TEST_F(Formats, RangeThatSaysNothingIsLeftOut)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(massBand({1.1, 1.1, 1.1})), "1.1 kg");
+}
+
+TEST_F(Formats, DecimalMarkFollowsTheLocale)
+{
+    use("de_DE");
+    EXPECT_EQ(plain(massBand({0.9, 1.1, 1.4})), "1,1 kg (0,9–1,4)");
+    EXPECT_EQ(plain(amountText({0.5, Unit::L})), "0,5 L");
+    EXPECT_EQ(plain(amountText({1250, Unit::g})), "1250 g");
+}
+
+TEST_F(Formats, WhatWasTypedIsShownAsTyped)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(amountText({0.123, Unit::kg})), "0.123 kg");
+    EXPECT_EQ(plain(amountText({3, Unit::floz})), "3 fl oz");
+    EXPECT_EQ(plain(amountText({12, Unit::count})), "12");
+}
+
+TEST_F(Formats, UsMeasures)
+{
+    use("en_US");
+    setMeasures(Measures::us);
+    EXPECT_EQ(plain(massText(0.45359237)), "1.0 lb");
+    EXPECT_EQ(plain(massText(0.2)), "7.1 oz");
+    EXPECT_EQ(plain(volumeText(3.785411784)), "1.00 gal");
+    EXPECT_EQ(plain(temperatureText(20)), "68 °F");
+}
+
+TEST_F(Formats, RatioWithoutCastingsIsSaidInWords)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(ratioText(999)), "no castings yet");
+    EXPECT_EQ(plain(ratioText(3.42)), "3.4 : 1");
+}
+
+TEST_F(Formats, PartOfAWhole)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(volumeOf(1.42, 4)), "1.4 L of 4");
+    EXPECT_EQ(plain(volumeOf(0.5, 3.8)), "0.5 L of 3.8");
+    EXPECT_EQ(plain(percentText(0.934)), "93 %");
+}
+
+TEST_F(Formats, CountsCarryThousandsMarksAndNoMinusZero)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(countText(12345)), "12,345");
+    EXPECT_EQ(plain(countText(4567, true)), "4,600");
+    EXPECT_EQ(plain(numberText(-0.001, 1)), "0.0");
+}
+
+TEST_F(Formats, DayAndMonthStandInTheOrderOfTheLocale)
+{
+    const Day may = day(2031, 5, 2);
+    use("en_GB");
+    EXPECT_EQ(plain(longDay(may, may)), "Friday 2 May");
+    EXPECT_EQ(plain(shortDay(may, day(2032, 1, 1))), "2 May 2031");
+    use("en_US");
+    EXPECT_EQ(plain(shortDay(may, may)), "May 2");
+    EXPECT_EQ(plain(fullDay(may)), "May 2, 2031");
+    use("de_DE");
+    EXPECT_EQ(plain(shortDay(may, may)), "2. Mai");
+}
+
+TEST_F(Formats, RangesOfDaysSayTheMonthOnce)
+{
+    const Day today = day(2031, 5, 2);
+    use("en_GB");
+    EXPECT_EQ(plain(dayRange(day(2031, 5, 2), day(2031, 5, 9), today)), "2–9 May");
+    EXPECT_EQ(plain(dayRange(day(2031, 4, 28), day(2031, 5, 3), today)), "28 Apr – 3 May");
+    EXPECT_EQ(plain(dayRange(day(2031, 12, 30), day(2032, 1, 4), today)), "30 Dec 2031 – 4 Jan 2032");
+    EXPECT_EQ(plain(dayRange(day(2032, 1, 2), day(2032, 1, 4), today)), "2–4 Jan 2032");
+    EXPECT_EQ(plain(dayRange(today, today, today)), "2 May");
+    use("en_US");
+    EXPECT_EQ(plain(dayRange(day(2031, 5, 2), day(2031, 5, 9), today)), "May 2–9");
+    use("de_DE");
+    EXPECT_EQ(plain(dayRange(day(2031, 5, 2), day(2031, 5, 9), today)), "2.–9. Mai");
+}
+
+TEST_F(Formats, DatesWithTheirRange)
+{
+    const Day today = day(2031, 5, 2);
+    use("en_GB");
+    EXPECT_EQ(plain(datesText({day(2031, 5, 4), day(2031, 5, 12), day(2031, 6, 3)}, today)), "12 May (4 May – 3 Jun)");
+    EXPECT_EQ(plain(datesText({day(2031, 5, 4), std::nullopt, std::nullopt}, today)), "after 4 May");
+    EXPECT_EQ(plain(datesText({day(2031, 5, 4), day(2031, 5, 12), std::nullopt}, today)), "12 May (4 May or later)");
+    EXPECT_EQ(plain(datesText({}, today)), "");
+}
+
+TEST_F(Formats, DueDaysAreNamedAsPeopleCount)
+{
+    const Day today = day(2031, 5, 2);
+    use("en_GB");
+    EXPECT_EQ(plain(dueDay(today, today)), "today");
+    EXPECT_EQ(plain(dueDay(today + std::chrono::days{1}, today)), "tomorrow");
+    EXPECT_EQ(plain(dueDay(today + std::chrono::days{5}, today)), "Wednesday");
+    EXPECT_EQ(plain(dueDay(today + std::chrono::days{7}, today)), "9 May");
+    EXPECT_EQ(plain(dueDay(today - std::chrono::days{3}, today)), "since 29 Apr");
+}
+
+TEST_F(Formats, CivilDaysGoBothWays)
+{
+    for (const Day each : {day(1900, 1, 1), day(1970, 1, 1), day(2000, 2, 29), day(2199, 12, 31)}) EXPECT_EQ(civilDay(qDate(each)), each);
+    EXPECT_EQ(qDate(day(2031, 5, 2)), (QDate{2031, 5, 2}));
+}
+
+}

@@ -1,0 +1,86 @@
+#include "ui/common/seams.h"
+#include "ui/common/theme.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QRegularExpression>
+#include <QSignalSpy>
+
+namespace tierloam::ui {
+
+namespace {
+
+class ThemeTest : public testing::Test {
+protected:
+    void TearDown() override
+    {
+        Theme plain;
+        plain.setMode(ThemeMode::light);
+        plain.apply();
+        qApp->setStyleSheet({});
+        QApplication::setFont(font_);
+    }
+
+private:
+    QFont font_ = QApplication::font();
+};
+
+}
+
+TEST_F(ThemeTest, AppliesPaletteAndTextSizeToTheApplication)
+{
+    Theme theme;
+    QSignalSpy changed{&theme, &Theme::changed};
+    const double body = QApplication::font().pointSizeF();
+    theme.setMode(ThemeMode::dark);
+    theme.setFontScale(150);
+    EXPECT_EQ(changed.count(), 2);
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::dark().ground);
+    EXPECT_EQ(QApplication::palette().color(QPalette::WindowText), drawing::Palette::dark().ink);
+    EXPECT_NEAR(QApplication::font().pointSizeF(), body * 1.5, 0.01);
+    EXPECT_EQ(theme.px(10), 15);
+}
+
+TEST_F(ThemeTest, ScaleIsHeldToItsRange)
+{
+    Theme theme;
+    theme.setFontScale(500);
+    EXPECT_EQ(theme.fontScale(), 200);
+    theme.setFontScale(10);
+    EXPECT_EQ(theme.fontScale(), 100);
+}
+
+TEST_F(ThemeTest, IsRememberedAndNonsenseIsNot)
+{
+    const auto settings = passingSettings();
+    Theme theme;
+    theme.setMode(ThemeMode::dark);
+    theme.setFontScale(175);
+    theme.remember(*settings);
+    Theme later;
+    later.restore(*settings);
+    EXPECT_EQ(later.mode(), ThemeMode::dark);
+    EXPECT_EQ(later.fontScale(), 175);
+    settings->setValue(QStringLiteral("window/theme"), QStringLiteral("plaid"));
+    settings->setValue(QStringLiteral("window/fontScale"), 9000);
+    Theme last;
+    last.restore(*settings);
+    EXPECT_EQ(last.mode(), ThemeMode::system);
+    EXPECT_EQ(last.fontScale(), 100);
+}
+
+TEST_F(ThemeTest, SheetHasNoUnknownNamesAndGrowsButItsHairlinesDoNot)
+{
+    const QString small = styleSheetFor(drawing::Palette::light(), 10, 1.0);
+    const QString large = styleSheetFor(drawing::Palette::light(), 20, 2.0);
+    EXPECT_FALSE(small.contains(u'@')) << small.mid(small.indexOf(u'@'), 40).toStdString();
+    EXPECT_FALSE(QRegularExpression{QStringLiteral("[0-9]hair")}.match(small).hasMatch());
+    EXPECT_TRUE(small.contains(QStringLiteral("border-radius: 8px")));
+    EXPECT_TRUE(large.contains(QStringLiteral("border-radius: 16px")));
+    EXPECT_TRUE(large.contains(QStringLiteral("border: 1px solid")));
+    // No colour was cut by a shorter name that it begins with: "@mossSoft" is not "#466630Soft".
+    EXPECT_FALSE(QRegularExpression{QStringLiteral("#[0-9a-f]{6}[A-Za-z0-9]")}.match(small).hasMatch());
+}
+
+}

@@ -1,0 +1,208 @@
+#include "tests/support/sample_reckoning.h"
+#include "ui/trends/time_ticks.h"
+#include "ui/trends/trend_data.h"
+#include "ui/trends/trend_words.h"
+
+#include <gtest/gtest.h>
+
+#include <QLocale>
+
+namespace tierloam::trends {
+
+namespace {
+
+using std::chrono::days;
+
+constexpr Day day(int year, unsigned month, unsigned dayOfMonth)
+{
+    return std::chrono::sys_days{std::chrono::year{year} / std::chrono::month{month} / std::chrono::day{dayOfMonth}};
+}
+
+household::JournalView viewOf(journal::Entries entries)
+{
+    household::JournalView view;
+    view.entries = std::move(entries);
+    view.replay = journal::replay(view.entries);
+    return view;
+}
+
+journal::Entry entryOn(Day on, journal::Action action, const char* stack = "Scullery")
+{
+    journal::Entry entry;
+    entry.date.day = on;
+    entry.stack = stack;
+    entry.action = std::move(action);
+    return entry;
+}
+
+journal::Drain drained(double litre)
+{
+    journal::Drain drain;
+    drain.volume = Amount{litre, Unit::L};
+    return drain;
+}
+
+std::vector<Point> wave(int count)
+{
+    std::vector<Point> points;
+    for (int i = 0; i < count; ++i) {
+        const double y = 10 + 5 * std::sin(i * 0.1) + (i == count / 3 ? 100 : 0);
+        points.push_back({day(2000, 1, 1) + days{i}, {y - 1, y, y + 1}});
+    }
+    return points;
+}
+
+}
+
+TEST(TrendData, ThinnedKeepsEndsPeaksAndOrder)
+{
+    const auto points = wave(8000);
+    const auto kept = thinned(points, 1000);
+    EXPECT_LE(kept.size(), 1000u);
+    EXPECT_GT(kept.size(), 800u);
+    EXPECT_EQ(kept.front().day, points.front().day);
+    EXPECT_EQ(kept.back().day, points.back().day);
+    EXPECT_TRUE(std::ranges::is_sorted(kept, {}, &Point::day));
+    const auto highest = [](const std::vector<Point>& p) {
+        return std::ranges::max_element(p, {}, [](const Point& each) { return each.band.p50; })->band.p50;
+    };
+    EXPECT_EQ(highest(kept), highest(points)) << "the one day that stands out is what people look for";
+}
+
+TEST(TrendData, ShortSeriesIsLeftAlone)
+{
+    EXPECT_EQ(thinned(wave(500), 1000).size(), 500u);
+}
+
+TEST(TrendData, PeriodDoesNotStartBeforeTheFirstStack)
+{
+    const Day today = day(2031, 5, 2);
+    const Period young = periodOf(Range::twoYears, today, day(2031, 1, 10));
+    EXPECT_EQ(young.from, day(2031, 1, 10));
+    const Period old = periodOf(Range::days30, today, day(2029, 1, 1));
+    EXPECT_EQ(old.from, today - days{30});
+    EXPECT_GT(old.until, today);
+    EXPECT_LE(daysBetween(today, old.until) * 2, daysBetween(old.from, today)) << "the past has most of the room";
+    EXPECT_EQ(periodOf(Range::all, today, std::nullopt).from, today - days{30});
+    EXPECT_LE(periodOf(Range::year, today, today).from, today - days{7}) << "a chart of no width";
+}
+
+TEST(TrendData, BarsSumWhatWasDrainedPerWeek)
+{
+    const Day today = day(2031, 5, 2);
+    const Period period{today - days{27}, today, today};
+    journal::Flush flush;
+    flush.poured = Amount{2, Unit::L};
+    flush.drained = litres(3.2);
+    const auto view = viewOf({entryOn(today - days{20}, drained(1.0)), entryOn(today - days{6}, drained(0.5)), entryOn(today, drained(0.25)),
+                              entryOn(today, flush), entryOn(today, drained(9), "Cellar")});
+    const auto bars = drainedBars(view, "Scullery", period);
+    ASSERT_EQ(bars.size(), 4u);
+    EXPECT_DOUBLE_EQ(bars[1].perWeek, 1.0);
+    EXPECT_DOUBLE_EQ(bars[2].perWeek, 0.0);
+    EXPECT_NEAR(bars[3].perWeek, 0.75 + 1.2, 1e-12) << "what a flush poured in is not the stack's own";
+    EXPECT_EQ(bars[3].from + days{bars[3].days}, today + days{1}) << "the last week ends today";
+}
+
+TEST(TrendData, ManyYearsAreBarsOfFourWeeks)
+{
+    const Day today = day(2031, 5, 2);
+    const Period period{today - days{365 * 10}, today, today};
+    const auto bars = drainedBars(viewOf({entryOn(today, drained(8))}), "Scullery", period);
+    ASSERT_FALSE(bars.empty());
+    EXPECT_EQ(bars.back().days, 28);
+    EXPECT_DOUBLE_EQ(bars.back().perWeek, 2.0);
+    EXPECT_LE(bars.size(), 3650u / 28 + 1);
+}
+
+TEST(TrendData, SeriesOfTheSampleHoldsPastForecastAndMarks)
+{
+    const auto reckoning = tests::sampleReckoning();
+    const auto view = viewOf(tests::sampleJournal());
+    const Period period = periodOf(Range::year, tests::sampleToday(), std::nullopt);
+    ASSERT_NE(reckoning->stack("Scullery"), nullptr);
+    reckoning::StackReckoning stack = *reckoning->stack("Scullery");
+    for (int week = 0; week < 60; ++week) { // 0: the present once more, as some forecasts begin
+        stack.forecast.days.push_back(stack.now);
+        stack.forecast.days.back().day = stack.now.day + days{week * 7};
+    }
+    const Series series = seriesOf(Measure::processing, QStringLiteral("Scullery"), 0, &stack, view, period);
+    ASSERT_GT(series.past.size(), 20u);
+    EXPECT_EQ(series.past.back().day, tests::sampleToday());
+    EXPECT_TRUE(std::ranges::any_of(series.marks, [](const Mark& mark) { return mark.kind == MarkKind::feed; }));
+    for (const Point& point : series.past) EXPECT_GE(point.day, period.from);
+    ASSERT_FALSE(series.ahead.empty());
+    EXPECT_EQ(series.ahead.front().day, series.past.back().day) << "no gap between past and forecast";
+    EXPECT_LE(series.ahead.back().day, period.until);
+    EXPECT_TRUE(std::ranges::adjacent_find(series.ahead, std::ranges::greater_equal{}, &Point::day) == series.ahead.end()) << "a day twice";
+    const Point* now = series.at(tests::sampleToday());
+    ASSERT_NE(now, nullptr);
+    EXPECT_EQ(now->band, stack.now.processingGDryPerDay);
+    EXPECT_EQ(series.at(period.from - days{40}), nullptr);
+}
+
+TEST(TrendData, WeighingOfAShareStandsAtTheWhole)
+{
+    journal::Weigh weigh;
+    weigh.worms = Amount{200, Unit::g};
+    weigh.share = Share::fromPercent(25);
+    const Day today = day(2031, 5, 2);
+    const Series series = seriesOf(Measure::colony, QStringLiteral("Scullery"), 0, nullptr, viewOf({entryOn(today, weigh)}), {today - days{30}, today, today});
+    ASSERT_EQ(series.marks.size(), 1u);
+    EXPECT_NEAR(series.marks.front().value.value(), 0.8, 1e-12);
+}
+
+TEST(TrendData, TopHoldsEverythingAndIsRound)
+{
+    Series series;
+    series.past = {{day(2031, 1, 1), {20, 31, 39}}};
+    EXPECT_DOUBLE_EQ(roundTop({series}, 10), 40);
+    series.bars = {{day(2031, 1, 1), 7, 41}};
+    EXPECT_DOUBLE_EQ(roundTop({series}, 10), 50);
+    EXPECT_DOUBLE_EQ(roundTop({}, 0.5), 0.5);
+}
+
+TEST(TimeTicks, FallOnCivilDatesAndAreFewEnough)
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
+    const auto month = timeTicks(day(2031, 4, 2), day(2031, 5, 16), 8, 8);
+    ASSERT_FALSE(month.empty());
+    for (const Tick& tick : month) EXPECT_EQ((std::chrono::weekday{tick.day}), std::chrono::Monday);
+    EXPECT_EQ(month.front().label.toStdString(), "7 Apr");
+    const auto years = timeTicks(day(2029, 5, 2), day(2031, 11, 1), 4, 7);
+    ASSERT_LE(years.size(), 7u);
+    ASSERT_GE(years.size(), 4u);
+    for (const Tick& tick : years) EXPECT_EQ(unsigned{std::chrono::year_month_day{tick.day}.day()}, 1u);
+    EXPECT_TRUE(std::ranges::any_of(years, [](const Tick& tick) { return tick.label == QStringLiteral("2030"); }));
+    for (int most = 2; most <= 14; ++most) {
+        for (const int length : {7, 30, 90, 365, 800, 4000, 36500}) {
+            const auto ticks = timeTicks(day(2031, 5, 2) - days{length}, day(2031, 5, 2), most, most);
+            EXPECT_LE(ticks.size(), static_cast<std::size_t>(most)) << length;
+        }
+    }
+    QLocale::setDefault(before);
+}
+
+TEST(TrendWords, EmptyChartSaysWhatWillStandThere)
+{
+    const Period period = periodOf(Range::year, day(2031, 5, 2), std::nullopt);
+    for (const Measure measure : allMeasures) {
+        const QString waiting = sentenceOf(measure, {}, period, false);
+        const QString empty = sentenceOf(measure, {}, period, true);
+        EXPECT_FALSE(waiting.isEmpty());
+        EXPECT_TRUE(empty.startsWith(QStringLiteral("Here stand"))) << empty.toStdString();
+        EXPECT_NE(waiting, empty);
+    }
+}
+
+TEST(TrendWords, SentenceSaysValueRangeAndMovement)
+{
+    Series series;
+    series.past = {{day(2031, 1, 1), {10, 20, 30}}, {day(2031, 5, 2), {24, 31, 39}}};
+    const Period period{day(2031, 1, 1), day(2031, 5, 2), day(2031, 6, 1)};
+    const std::string text = sentenceOf(Measure::processing, series, period, true).replace(QChar{0xA0}, u' ').toStdString();
+    EXPECT_EQ(text, "The worms eat 31 g/d (24–39) of dry matter. Up from 20 g/d on 1 Jan.");
+}
+
+}

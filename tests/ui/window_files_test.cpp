@@ -1,0 +1,228 @@
+#include "tests/ui/window_fixture.h"
+
+#include "core/exchange/journal_csv.h"
+#include "ui/forms/new_stack.h"
+#include "ui/forms/welcome.h"
+#include "ui/shelf/form_host.h"
+#include "ui/window/demo.h"
+#include "ui/window/one_window.h"
+#include "ui/window/recent_files.h"
+
+#include <QFile>
+#include <QPlainTextEdit>
+#include <QSignalSpy>
+
+namespace tierloam::window {
+
+namespace {
+
+void write(const QString& path, const std::string& text)
+{
+    QFile file{path};
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    ASSERT_EQ(file.write(text.data(), static_cast<qint64>(text.size())), static_cast<qint64>(text.size()));
+}
+
+}
+
+TEST_F(WindowTest, FirstRunStartsTheGuidedFormInANewHousehold)
+{
+    show();
+    auto* welcome = window_->findChild<forms::Welcome*>();
+    ASSERT_NE(welcome, nullptr);
+    ASSERT_TRUE(welcome->isVisible());
+    EXPECT_EQ(window_->household(), nullptr);
+    Q_EMIT welcome->startFirstStack();
+    ASSERT_NE(window_->household(), nullptr);
+    EXPECT_TRUE(QFile::exists(household().path()));
+    EXPECT_TRUE(household().path().startsWith(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)));
+    EXPECT_NE(qobject_cast<forms::NewStack*>(desk().shelf()->host()->content()), nullptr);
+    ASSERT_FALSE(notices().isEmpty()) << "people are told where their file is";
+    EXPECT_TRUE(notices().front().contains(household().path()));
+}
+
+TEST_F(WindowTest, EmptyHouseholdShowsSentencesNotEmptyPages)
+{
+    ASSERT_TRUE(window_->createFile(path(QStringLiteral("new.tierloam"))));
+    show();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoning() != nullptr; }, patience));
+    for (const auto page : {Desk::Page::trends, Desk::Page::journal}) {
+        desk().showPage(page);
+        settle();
+        bool said = false;
+        QWidget* shown = page == Desk::Page::trends ? static_cast<QWidget*>(desk().trends()) : desk().journal();
+        for (const QLabel* label : shown->findChildren<QLabel*>()) said = said || (label->isVisible() && label->text().size() > 30);
+        EXPECT_TRUE(said);
+    }
+}
+
+TEST_F(WindowTest, CreatingNeverReplacesAFile)
+{
+    write(path(QStringLiteral("dear.tierloam")), "dear");
+    EXPECT_FALSE(window_->createFile(path(QStringLiteral("dear.tierloam"))));
+    QFile file{path(QStringLiteral("dear.tierloam"))};
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll(), QByteArray{"dear"});
+    EXPECT_EQ(notices().size(), 1);
+}
+
+TEST_F(WindowTest, JunkIsRefusedAndWhatWasOpenStaysOpen)
+{
+    openSample();
+    const QString before = household().path();
+    write(path(QStringLiteral("junk.tierloam")), std::string(5000, 'x'));
+    EXPECT_FALSE(window_->openFile(path(QStringLiteral("junk.tierloam"))));
+    EXPECT_EQ(household().path(), before);
+    EXPECT_EQ(notices().size(), 1);
+    EXPECT_FALSE(window_->openFile(path(QStringLiteral("absent.tierloam"))));
+    EXPECT_EQ(household().path(), before);
+    EXPECT_FALSE(QFile::exists(path(QStringLiteral("absent.tierloam"))));
+}
+
+TEST_F(WindowTest, RecentFilesAreRememberedNewestFirst)
+{
+    const QString a = sampleFile(QStringLiteral("a.tierloam")), b = sampleFile(QStringLiteral("b.tierloam"));
+    ASSERT_TRUE(window_->openFile(a));
+    ASSERT_TRUE(window_->openFile(b));
+    EXPECT_EQ(recentFiles(*settings_), (QStringList{b, a}));
+    EXPECT_EQ(lastFile(*settings_), b);
+    QFile::remove(b);
+    EXPECT_EQ(recentFiles(*settings_), QStringList{a});
+    EXPECT_TRUE(lastFile(*settings_).isEmpty()) << "the last file is gone: the welcome page, not another file";
+}
+
+TEST_F(WindowTest, DemoIsAPrivateCopyAndNeverTheLastFile)
+{
+    ASSERT_TRUE(window_->openDemo()) << notices().join(u' ').toStdString();
+    const QString first = household().path();
+    EXPECT_TRUE(isDemo(first));
+    EXPECT_TRUE(recentFiles(*settings_).isEmpty());
+    EXPECT_EQ(household().name(), QStringLiteral("Millrace Cottage"));
+    Day last{};
+    for (const journal::Entry& entry : household().journal()->entries) last = std::max(last, entry.date.day);
+    EXPECT_LE(last, tests::sampleToday());
+    EXPECT_LT(daysBetween(last, tests::sampleToday()), 7);
+    ASSERT_TRUE(window_->openDemo());
+    EXPECT_NE(household().path(), first);
+}
+
+TEST_F(WindowTest, ImportedJournalIsOneStepAndExportGivesItBack)
+{
+    ASSERT_TRUE(window_->createFile(path(QStringLiteral("new.tierloam"))));
+    show();
+    const std::string csv = exchange::writeJournal(tests::sampleJournal());
+    write(path(QStringLiteral("in.csv")), csv);
+    answers_.files = {path(QStringLiteral("in.csv"))};
+    press("Ctrl+I");
+    ASSERT_TRUE(written(tests::sampleJournal().size()));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !notices().isEmpty(); }, patience));
+    EXPECT_TRUE(notices().back().contains(QString::number(tests::sampleJournal().size())));
+    answers_.files = {path(QStringLiteral("out.csv"))};
+    press("Ctrl+E");
+    QFile out{path(QStringLiteral("out.csv"))};
+    ASSERT_TRUE(out.open(QIODevice::ReadOnly));
+    EXPECT_EQ(out.readAll().toStdString(), csv);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return household().undoStack()->canUndo(); }, patience));
+    press("Ctrl+Z");
+    EXPECT_TRUE(written(0));
+}
+
+TEST_F(WindowTest, BadRowsAreListedAndNothingIsAdded)
+{
+    openSample();
+    const std::size_t before = entries();
+    write(path(QStringLiteral("bad.csv")), "date,stack,action,slot,amount,unit,item,detail,note\n"
+                                           "2031-05-01,Scullery,feed,,200,g,,,\n"
+                                           "2031-05-01,Scullery,feed,9,200,g,,,\n"
+                                           "2031-05-99,Scullery,feed,,200,g,,,\n");
+    answers_.files = {path(QStringLiteral("bad.csv"))};
+    press("Ctrl+I");
+    auto* text = window_->findChild<QPlainTextEdit*>(QStringLiteral("faultsText"));
+    ASSERT_NE(text, nullptr);
+    EXPECT_TRUE(text->toPlainText().contains(QStringLiteral("bad.csv:3: slot: found «9»"))) << text->toPlainText().toStdString();
+    EXPECT_TRUE(text->toPlainText().contains(QStringLiteral("bad.csv:4: date: found «2031-05-99»")));
+    EXPECT_EQ(entries(), before);
+    EXPECT_FALSE(household().undoStack()->canUndo());
+    window_->findChild<QWidget*>(QStringLiteral("faultsView"))->close();
+}
+
+TEST_F(WindowTest, ImportWithoutAHouseholdMakesOneOnlyWhenTheRowsAreGood)
+{
+    show();
+    write(path(QStringLiteral("bad.csv")), "date,stack\n1,2\n");
+    answers_.files = {path(QStringLiteral("bad.csv"))};
+    press("Ctrl+I");
+    EXPECT_EQ(window_->household(), nullptr);
+    write(path(QStringLiteral("good.csv")), exchange::writeJournal(tests::sampleJournal()));
+    answers_.files = {path(QStringLiteral("good.csv")), path(QStringLiteral("good.tierloam"))};
+    press("Ctrl+I");
+    ASSERT_NE(window_->household(), nullptr);
+    EXPECT_TRUE(written(tests::sampleJournal().size()));
+}
+
+TEST_F(WindowTest, HouseholdIsRenamed)
+{
+    openSample();
+    answers_.texts = {QStringLiteral("Old Mill")};
+    press("Ctrl+Shift+M");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return window_->windowTitle() == QStringLiteral("Old Mill – Tierloam"); }, patience));
+}
+
+TEST_F(WindowTest, FileHasOneWindowWhateverTheWayItsPathIsWritten)
+{
+    const QString file = sampleFile();
+    EXPECT_FALSE(OneWindow::isTaken(file));
+    ASSERT_TRUE(window_->openFile(file));
+    EXPECT_TRUE(OneWindow::isTaken(file));
+    QFile::link(file, path(QStringLiteral("link.tierloam")));
+    EXPECT_EQ(OneWindow::address(path(QStringLiteral("link.tierloam"))), OneWindow::address(file));
+    EXPECT_EQ(OneWindow::address(folder_.path() + QStringLiteral("/./mill.tierloam")), OneWindow::address(file));
+    EXPECT_NE(OneWindow::address(path(QStringLiteral("other.tierloam"))), OneWindow::address(file));
+    window_->showWelcome();
+    EXPECT_FALSE(OneWindow::isTaken(file));
+}
+
+TEST_F(WindowTest, WindowIsAskedToComeToTheFront)
+{
+    const QString file = sampleFile();
+    OneWindow shown;
+    shown.take(file);
+    QSignalSpy asked{&shown, &OneWindow::asked};
+    // The one who knocks is another program; here another thread, since this one must answer.
+    bool raised = false;
+    std::unique_ptr<QThread> other{QThread::create([&] { raised = OneWindow::raiseOther(file); })};
+    other->start();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return other->isFinished(); }, patience));
+    EXPECT_TRUE(raised);
+    EXPECT_EQ(asked.count(), 1);
+}
+
+TEST_F(WindowTest, FormThatWasBegunIsNotLostWithoutAWord)
+{
+    openSample();
+    desk().shelf()->openForm(QStringLiteral("Scullery"), forms::FormKind::feed);
+    settle();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("7"));
+    ASSERT_TRUE(desk().anythingTyped()) << QApplication::focusWidget()->metaObject()->className();
+    answers_.decisions = {false};
+    EXPECT_FALSE(window_->close());
+    EXPECT_TRUE(window_->isVisible());
+    answers_.decisions = {true};
+    EXPECT_TRUE(window_->close());
+    EXPECT_EQ(answers_.asked.size(), 2);
+}
+
+TEST_F(WindowTest, WindowStateIsRemembered)
+{
+    openSample({1200, 800});
+    press("Ctrl+2");
+    window_->close();
+    const QString file = path(QStringLiteral("mill.tierloam"));
+    make();
+    ASSERT_TRUE(window_->openFile(file));
+    window_->restoreState();
+    EXPECT_EQ(window_->size(), QSize(1200, 800));
+    EXPECT_EQ(desk().page(), Desk::Page::trends);
+}
+
+}
