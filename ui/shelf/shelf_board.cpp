@@ -17,7 +17,7 @@ namespace tierloam::shelf {
 
 namespace {
 
-constexpr int margin = 18, columnGap = 18;
+constexpr int margin = 18, columnGap = 12;
 constexpr double topSpace = 4;
 
 }

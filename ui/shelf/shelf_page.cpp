@@ -216,7 +216,7 @@ void ShelfPage::failed(household::Ticket ticket, const QString& why)
 /// A panel leaves the shelf in view; a form may take more; the guided first stack nearly all.
 int ShelfPage::roomFor(const QWidget* content) const
 {
-    const int others = head_->sizeHint().height() + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
+    const int others = head_->heightForWidth(width() - 36) + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
     const bool guided = qobject_cast<const forms::NewStack*>(content);
     const int shelf = guided ? theme_.px(16) : height() * (qobject_cast<const PartPanel*>(content) ? 30 : 22) / 100;
     return std::max(height() / 4, std::min(height() - others - shelf, guided ? height() : height() * 11 / 20));

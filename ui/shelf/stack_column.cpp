@@ -14,7 +14,7 @@ StackColumn::StackColumn(const ui::Theme& theme, QWidget* parent)
       canvas_{new StackCanvas{theme, this}},
       verdict_{new VerdictBox{theme, this}},
       buttons_{new QWidget{this}},
-      flow_{new ui::FlowLayout{buttons_, 5}},
+      flow_{new ui::FlowLayout{buttons_, 4}},
       feed_{ui::makeButton({}, ui::Tone::moss, buttons_)},
       water_{ui::makeButton({}, ui::Tone::plain, buttons_)},
       drain_{ui::makeButton({}, ui::Tone::plain, buttons_)},
