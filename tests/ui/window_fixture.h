@@ -147,7 +147,7 @@ protected:
     void click(QWidget* widget)
     {
         ASSERT_NE(widget, nullptr);
-        ASSERT_TRUE(widget->isVisible());
+        ASSERT_TRUE(QTest::qWaitFor([widget] { return widget->isVisible(); }, patience));
         ASSERT_TRUE(widget->isEnabled());
         QTest::mouseClick(widget, Qt::LeftButton);
     }

@@ -133,6 +133,8 @@ TEST_F(WindowTest, EntriesAreDeletedFromTheKeyboardAndComeBack)
     ASSERT_EQ(desk().journal()->chosen().size(), 1u) << "the next row is chosen, so that Del can go on";
     press("Del");
     ASSERT_TRUE(written(before - 2));
+    EXPECT_EQ(QApplication::focusWidget(), table);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return household().undoStack()->index() == 2; }, patience));
     press("Ctrl+Z");
     ASSERT_TRUE(written(before - 1));
     press("Ctrl+Z");

@@ -55,8 +55,8 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
     rows->setSpacing(10);
     head_->setTitle(tr("Journal"));
     rows->addWidget(head_);
-    buildFilters(rows);
     buildTable();
+    buildFilters(rows);
     rows->addWidget(table_, 3);
     nothing_ = ui::makeLabel({}, ui::TextRole::muted, this, true);
     nothing_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
@@ -73,20 +73,19 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
         if (isVisible()) takeJournal();
     });
     connect(&theme_, &ui::Theme::changed, this, [this] { widthsSet_ = false; stale_ = true; if (isVisible()) takeJournal(); });
+    setFocusProxy(table_); // where its keys work
     takeJournal();
 }
 
 void JournalPage::buildFilters(QVBoxLayout* rows)
 {
-    const auto own = [this](ui::ActionId id) {
-        QAction* action = ui::makeAction(id, this);
-        addAction(action);
-        return action;
-    };
-    QAction* find = own(ui::ActionId::find);
-    QAction* edit = own(ui::ActionId::editEntry);
-    QAction* remove = own(ui::ActionId::deleteEntry);
-    QAction* all = own(ui::ActionId::clearFilters);
+    QAction* find = ui::makeAction(ui::ActionId::find, this);
+    QAction* edit = ui::makeAction(ui::ActionId::editEntry, this);
+    QAction* remove = ui::makeAction(ui::ActionId::deleteEntry, this);
+    QAction* all = ui::makeAction(ui::ActionId::clearFilters, this);
+    addAction(find);
+    // Return, Del and Esc mean something else in the editor below the table, so they work in the table and the filters only.
+    table_->addActions({edit, remove, all});
     connect(find, &QAction::triggered, this, &JournalPage::find);
     connect(all, &QAction::triggered, this, &JournalPage::showAll);
     connect(edit, &QAction::triggered, this, &JournalPage::editChosen);
@@ -94,6 +93,7 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
 
     filters_ = new QWidget{this};
     auto* flow = new ui::FlowLayout{filters_, 8};
+    filters_->addAction(all);
     words_ = new ui::FieldEdit{filters_};
     words_->setObjectName(QStringLiteral("findField"));
     words_->setPlaceholderText(tr("Find (%1)").arg(ui::keysText(ui::ActionId::find)));
@@ -312,8 +312,8 @@ void JournalPage::editChosen()
         closeEditor();
         table_->setFocus();
     });
-    const QModelIndex index = table_->currentIndex();
-    QMetaObject::invokeMethod(table_, [this, index] { table_->scrollTo(index); }, Qt::QueuedConnection); // once the editor has taken its room
+    // Once the editor has taken its room; the index is asked for then, since the journal may have been taken anew meanwhile.
+    QMetaObject::invokeMethod(table_, [this] { table_->scrollTo(table_->currentIndex()); }, Qt::QueuedConnection);
 }
 
 void JournalPage::closeEditor()
@@ -357,14 +357,6 @@ bool JournalPage::eventFilter(QObject* watched, QEvent* event)
         if (down && table_->isVisible()) {
             table_->setFocus();
             if (!table_->selectionModel()->hasSelection() && filter_->rowCount() > 0) table_->selectRow(0);
-            return true;
-        }
-    }
-    // The keys of the page must not take Return, Del and Esc from a field that is being typed in.
-    if (watched == words_ && event->type() == QEvent::ShortcutOverride) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
-            event->accept();
             return true;
         }
     }

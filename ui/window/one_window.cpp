@@ -5,7 +5,8 @@
 #include <QFileInfo>
 #include <QLocalServer>
 #include <QLocalSocket>
-#include <QStandardPaths>
+
+#include <unistd.h>
 
 namespace tierloam::window {
 
@@ -27,9 +28,10 @@ QString OneWindow::address(const QString& path)
     const QString canonical = file.canonicalFilePath();
     const QByteArray name = (canonical.isEmpty() ? file.absoluteFilePath() : canonical).toUtf8();
     const QByteArray digest = QCryptographicHash::hash(name, QCryptographicHash::Sha256).toHex().left(24);
-    QString folder = QStandardPaths::writableLocation(QStandardPaths::RuntimeLocation);
-    if (folder.isEmpty()) folder = QDir::tempPath();
-    return folder % QStringLiteral("/tierloam-") % QString::fromLatin1(digest);
+    // The session's own folder; without a session the common one, where the user's number keeps users apart.
+    const QString session = qEnvironmentVariable("XDG_RUNTIME_DIR");
+    const QString folder = session.isEmpty() ? QDir::tempPath() % QStringLiteral("/tierloam-%1-").arg(getuid()) : session % QStringLiteral("/tierloam-");
+    return folder % QString::fromLatin1(digest);
 }
 
 bool OneWindow::raiseOther(const QString& path)
