@@ -21,6 +21,17 @@ protected:
                 EXPECT_GE(label->width() + 1, label->sizeHint().width()) << name.toStdString() << ": " << label->text().toStdString();
             }
         }
+        for (const QWidget* widget : window_->findChildren<QWidget*>()) {
+            if (!widget->isVisible() || (!qobject_cast<const QLabel*>(widget) && !qobject_cast<const QPushButton*>(widget))) continue;
+            // What scrolls only down must not be wider than what can be seen of it.
+            for (const QWidget* above = widget->parentWidget(); above; above = above->parentWidget()) {
+                const auto* area = qobject_cast<const QAbstractScrollArea*>(above->parentWidget());
+                if (!area || area->viewport() != above || area->horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff) continue;
+                const int right = widget->mapTo(above, QPoint{widget->width(), 0}).x();
+                EXPECT_LE(right, above->width()) << name.toStdString() << ": cut at the side: " << widget->accessibleName().toStdString()
+                                                 << (qobject_cast<const QLabel*>(widget) ? static_cast<const QLabel*>(widget)->text().toStdString() : "");
+            }
+        }
         for (const QPushButton* button : window_->findChildren<QPushButton*>()) {
             if (!button->isVisible() || button->text().isEmpty()) continue;
             const int text = button->fontMetrics().horizontalAdvance(QString{button->text()}.remove(u'&'));
@@ -89,8 +100,9 @@ TEST_F(WindowPictures, EditorUnderTheJournal)
 {
     openSample({1000, 640});
     desk().showPage(Desk::Page::journal);
-    desk().journal()->table()->selectRow(0);
+    desk().journal()->choose(household().journal()->entries.back().id);
     desk().journal()->editChosen();
+    ASSERT_NE(window_->findChild<QWidget*>(QStringLiteral("entryEditor")), nullptr);
     look(QStringLiteral("editor-small"));
     window_->resize(1440, 900);
     look(QStringLiteral("editor"));

@@ -33,6 +33,7 @@ QFrame[card="true"][tone="water"] { border-left: 5px solid @water; }
 QFrame[hairline="true"] { background: @line; border: none; max-height: 1hair; min-height: 1hair; }
 
 QPushButton, QToolButton[button="true"] { background: @panel; color: @ink; border: 1hair solid @outlineSoft; border-radius: 7px; padding: 5px 11px; min-height: 18px; }
+QPushButton:focus, QTableView::item { outline: none; }
 QPushButton:hover, QToolButton[button="true"]:hover { background: @hover; }
 QPushButton:pressed, QToolButton[button="true"]:pressed { background: @line; }
 QPushButton:focus, QToolButton[button="true"]:focus { border: 2hair solid @ink; padding: 4px 10px; }
@@ -93,7 +94,7 @@ QScrollBar::handle:hover { background: @outline; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 
-QTableView { background: @panel; alternate-background-color: @stripe; color: @ink; gridline-color: @line; border: 1hair solid @line; border-radius: 8px;
+QTableView { background: @panel; alternate-background-color: @stripe; color: @ink; gridline-color: @line; border: 2hair solid @line; border-radius: 8px; outline: none;
     selection-background-color: @mossSoft; selection-color: @ink; }
 QTableView:focus { border: 2hair solid @moss; }
 QTableView::item { padding: 3px 8px; border: none; }

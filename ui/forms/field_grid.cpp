@@ -56,6 +56,13 @@ void FieldGrid::showEvent(QShowEvent* event)
     updateGeometry();
 }
 
+FieldGrid::~FieldGrid()
+{
+    // A field that loses the focus settles what was typed, which it cannot any more while it is being destroyed.
+    QWidget* focus = focusWidget();
+    if (focus && isAncestorOf(focus)) focus->clearFocus();
+}
+
 bool FieldGrid::check()
 {
     ui::Field* first = nullptr;

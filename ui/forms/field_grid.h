@@ -15,6 +15,7 @@ class FieldGrid : public QWidget {
 
 public:
     explicit FieldGrid(QWidget* parent = nullptr);
+    ~FieldGrid() override;
 
     /// Takes the field; its label names it for people who do not see it. Returns it.
     template <class F>

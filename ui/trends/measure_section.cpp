@@ -7,6 +7,7 @@
 #include "ui/trends/trend_words.h"
 
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QScrollBar>
@@ -21,11 +22,12 @@ MeasureSection::MeasureSection(Measure measure, const ui::Theme& theme, QWidget*
     : Card{parent}, measure_{measure}, theme_{theme}, note_{ui::makeLabel(measureNote(measure, 7), ui::TextRole::smallMuted)}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)}, key_{new QWidget{this}},
       charts_{new QWidget{this}}, grid_{new QGridLayout{charts_}}, model_{new TrendTable{this}}, table_{new QTableView{this}}
 {
-    auto* head = new QWidget{this};
-    auto* words = new ui::FlowLayout{head, 8};
-    words->addWidget(ui::makeLabel(measureName(measure), ui::TextRole::section, head));
-    words->addWidget(note_);
-    column()->addWidget(head);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(10);
+    head->addWidget(ui::makeLabel(measureName(measure), ui::TextRole::section, this), 0, Qt::AlignTop);
+    note_->setWordWrap(true);
+    head->addWidget(note_, 1);
+    column()->addLayout(head);
     new ui::FlowLayout{key_, 16};
     column()->addWidget(nothing_);
     column()->addWidget(key_);

@@ -22,12 +22,12 @@ QColor markColour(MarkKind kind, const drawing::Palette& p)
     return p.outline;
 }
 
-/// What is often done on one day (lifted, taken, bedded anew) stands above each other, not over each other.
+/// What is often done on one day (lifted, taken, bedded anew) stands below each other along the top, not over each other.
 int laneOf(MarkKind kind)
 {
     switch (kind) {
     case MarkKind::harvest: return 1;
-    case MarkKind::turn: return 2;
+    case MarkKind::bedding: return 2;
     default: return 0;
     }
 }
@@ -181,8 +181,10 @@ void PlotLayer::paintBars(QPainter& painter) const
         fill.setAlphaF(palette_.isDark ? 0.75f : 0.8f);
         for (const Bar& bar : series.bars) {
             if (bar.perWeek <= 0) continue;
-            const QPointF from = at(bar.from, 0);
-            const QPointF to = at(bar.from + std::chrono::days{bar.days}, bar.perWeek);
+            // A day stands at its end, where its estimate is: the days a bar sums lie before that.
+            const Day before = bar.from - std::chrono::days{1};
+            const QPointF from = at(before, 0);
+            const QPointF to = at(before + std::chrono::days{bar.days}, bar.perWeek);
             const double gap = std::min((to.x() - from.x()) * 0.2, 2.0 * scale_);
             const double width = (to.x() - from.x() - gap) / many;
             painter.fillRect(QRectF{from.x() + gap / 2 + place * width, to.y(), width, from.y() - to.y()}, fill);
@@ -204,7 +206,7 @@ void PlotLayer::paintMarks(QPainter& painter, const Series& series) const
     for (const Mark& mark : series.marks) {
         if (frequent(mark.kind)) continue;
         QPointF centre = at(mark.day, mark.value.value_or(0.0));
-        if (!mark.value) centre.setY(foot - size * (1.6 + 1.15 * laneOf(mark.kind)));
+        if (!mark.value) centre.setY(area_.top() + size * (0.7 + 1.15 * laneOf(mark.kind)));
         paintSign(painter, mark.kind, centre, size, palette_);
     }
 }
