@@ -307,6 +307,7 @@ void JournalPage::editChosen()
     editor_ = new forms::EntryEditor{household_, ids.front(), editorBox_};
     editor_->setObjectName(QStringLiteral("entryEditor"));
     editorBox_->layout()->addWidget(editor_);
+    editorBox_->setMaximumWidth(theme_.px(720)); // a line of the form is not read across the whole window
     editorBox_->show();
     connect(editor_, &forms::EntryEditor::finished, this, [this] {
         closeEditor();

@@ -89,7 +89,6 @@ void MeasureSection::fillCell(Cell& cell, std::vector<Series> series, double top
     cell.head->setVisible(alone);
     cell.sentence->setText(sentences.join(alone ? u' ' : u'\n'));
     cell.chart->setVisible(any);
-    cell.chart->setFixedHeight(theme_.px(alone ? 140 : 220));
     const QString name = alone ? tr("%1, %2").arg(measureName(measure_), series.front().stack) : tr("%1, stacks together").arg(measureName(measure_));
     ui::setAccess(cell.chart, name, sentences.join(u' '));
     cell.chart->setObjectName(QStringLiteral("chart"));
@@ -127,7 +126,22 @@ void MeasureSection::setContents(Contents contents)
     }
     columns_ = 0;
     layCells();
+    setChartHeight(chartHeight_);
     tellReadouts();
+}
+
+void MeasureSection::setChartHeight(int height)
+{
+    chartHeight_ = height;
+    const int held = std::clamp(height, theme_.px(140), theme_.px(320));
+    for (const Cell& cell : cells_) cell.chart->setFixedHeight(contents_.together ? held * 3 / 2 : held);
+}
+
+int MeasureSection::chartRows() const
+{
+    if (contents_.table || cells_.empty()) return 0;
+    const int columns = std::max(1, columns_);
+    return (static_cast<int>(cells_.size()) + columns - 1) / columns;
 }
 
 void MeasureSection::fillKey()

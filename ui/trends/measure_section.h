@@ -33,6 +33,10 @@ public:
     };
     void setContents(Contents contents);
     void setCursorDay(std::optional<Day> day);
+    /// Of one chart; held to what can be read. Charts of stacks together get half as much again.
+    void setChartHeight(int height);
+    /// Rows of charts that it has at its present width; 0 as table.
+    int chartRows() const;
 
 Q_SIGNALS:
     void cursorMoved(std::optional<tierloam::Day> day);
@@ -70,6 +74,7 @@ private:
     TrendTable* model_;
     QTableView* table_;
     int columns_ = 0;
+    int chartHeight_ = 0;
 };
 
 }

@@ -11,12 +11,11 @@ QColor markColour(MarkKind kind, const drawing::Palette& p)
 {
     switch (kind) {
     case MarkKind::feed: return p.moss;
-    case MarkKind::water:
-    case MarkKind::drain: return p.water;
     case MarkKind::turn:
     case MarkKind::harvest: return p.amber;
     case MarkKind::worms:
     case MarkKind::weighing: return p.brick;
+    case MarkKind::water: // over the bars of drained water
     case MarkKind::bedding: return p.outline;
     }
     return p.outline;
@@ -34,7 +33,7 @@ int laneOf(MarkKind kind)
 
 bool frequent(MarkKind kind)
 {
-    return kind == MarkKind::feed || kind == MarkKind::water || kind == MarkKind::drain;
+    return kind == MarkKind::feed || kind == MarkKind::water;
 }
 
 }
@@ -59,11 +58,6 @@ void paintSign(QPainter& painter, MarkKind kind, QPointF c, double size, const d
     switch (kind) {
     case MarkKind::feed:
     case MarkKind::water: painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r}); break;
-    case MarkKind::drain:
-        painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r});
-        painter.drawLine(QPointF{c.x() - r / 2, c.y() + r / 2}, QPointF{c.x(), c.y() + r});
-        painter.drawLine(QPointF{c.x() + r / 2, c.y() + r / 2}, QPointF{c.x(), c.y() + r});
-        break;
     case MarkKind::bedding:
         painter.setBrush(palette.panel);
         painter.drawPolygon(QPolygonF{{c.x(), c.y() - r}, {c.x() + r, c.y() + r}, {c.x() - r, c.y() + r}});
@@ -201,7 +195,7 @@ void PlotLayer::paintMarks(QPainter& painter, const Series& series) const
         if (!frequent(mark.kind) || grouped_) continue; // in one chart together the small ticks of several stacks could not be told apart
         QPointF centre = at(mark.day, 0);
         centre.setY(foot - size / 2);
-        paintSign(painter, mark.kind, centre, mark.kind == MarkKind::drain ? size : size * 0.7, palette_);
+        paintSign(painter, mark.kind, centre, size * 0.7, palette_);
     }
     for (const Mark& mark : series.marks) {
         if (frequent(mark.kind)) continue;

@@ -39,11 +39,7 @@ std::optional<Mark> markOf(Measure measure, const journal::Entry& entry, const s
         break;
     case Measure::drainage:
         if (std::holds_alternative<journal::Water>(action)) return mark(MarkKind::water);
-        if (const auto* drain = std::get_if<journal::Drain>(&action)) {
-            return drain->volume ? std::optional{mark(MarkKind::drain)} : std::nullopt;
-        }
-        if (std::holds_alternative<journal::Flush>(action)) return mark(MarkKind::drain);
-        break;
+        break; // what was drained is told by the bars
     case Measure::colony:
         if (std::holds_alternative<journal::Stock>(action) || std::holds_alternative<journal::Remove>(action)) return mark(MarkKind::worms);
         if (std::holds_alternative<journal::Harvest>(action)) return mark(MarkKind::harvest);
@@ -70,7 +66,7 @@ Period periodOf(Range range, Day today, std::optional<Day> first)
     case Range::all: back = 73000; ahead = 182; break;
     }
     Day from = today - days{back};
-    if (first) from = std::max(from, *first);
+    if (first) from = std::max(from, *first - days{std::max(1, daysBetween(*first, today) / 60)}); // room for the signs of the first day
     else if (range == Range::all) from = today - days{30};
     from = std::min(from, today - days{7});
     ahead = std::min(ahead, std::max(14, daysBetween(from, today) / 3)); // the past has most of the room

@@ -39,7 +39,7 @@ struct Bar {
     double perWeek = 0;
 };
 
-enum class MarkKind { feed, bedding, turn, harvest, worms, weighing, water, drain };
+enum class MarkKind { feed, bedding, turn, harvest, worms, weighing, water };
 
 /// An entry of the journal on the time axis; with a value it stands at its height (a weighing on the colony chart).
 struct Mark {

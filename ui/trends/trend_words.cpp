@@ -161,7 +161,6 @@ QString markName(MarkKind kind)
     case MarkKind::worms: return TrendWords::tr("worms in or out");
     case MarkKind::weighing: return TrendWords::tr("worms weighed");
     case MarkKind::water: return TrendWords::tr("watered");
-    case MarkKind::drain: return TrendWords::tr("drained");
     }
     return {};
 }

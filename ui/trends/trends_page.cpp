@@ -78,6 +78,7 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setFocusPolicy(Qt::NoFocus);
+    scroll_->viewport()->installEventFilter(this);
     rows->addWidget(scroll_, 1);
 
     const auto changed = [this] {
@@ -181,6 +182,22 @@ void TrendsPage::changeEvent(QEvent* event)
     if (event->type() == QEvent::LocaleChange && isVisible()) refresh();
 }
 
+bool TrendsPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == scroll_->viewport() && event->type() == QEvent::Resize) shareHeight();
+    return QWidget::eventFilter(watched, event);
+}
+
+/// A tall window gives its height to the charts; a low one scrolls.
+void TrendsPage::shareHeight()
+{
+    int rows = 0;
+    for (const MeasureSection* section : sections_) rows += section->chartRows();
+    if (rows == 0) return;
+    const int words = static_cast<int>(sections_.size()) * theme_.px(44) + rows * theme_.px(64) + theme_.px(40); // headings, sentences, key
+    for (MeasureSection* section : sections_) section->setChartHeight((scroll_->viewport()->height() - words) / (together_ ? rows * 3 / 2 : rows));
+}
+
 void TrendsPage::refreshStacks(const QStringList& names)
 {
     for (const QString& name : names) {
@@ -253,6 +270,7 @@ void TrendsPage::refresh()
         }
         sections_[i]->setContents(std::move(contents));
     }
+    shareHeight();
 }
 
 }

@@ -48,12 +48,14 @@ public:
 protected:
     void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void refresh();
     void refreshStacks(const QStringList& names);
     void buildControls();
     void syncControls();
+    void shareHeight();
     QPushButton* toggle(ui::ActionId id);
 
     household::Household& household_;

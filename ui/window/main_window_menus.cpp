@@ -10,7 +10,22 @@
 #include <QMenu>
 #include <QMenuBar>
 
+#include <algorithm>
+
 namespace tierloam::window {
+
+namespace {
+
+bool anyStackStands(const household::Household& household)
+{
+    const auto journal = household.journal();
+    return std::ranges::any_of(journal->replay.stacks, [&](const journal::StackHistory& stack) {
+        const auto* standing = stack.on(household.today());
+        return standing && !standing->retired;
+    });
+}
+
+}
 
 void MainWindow::makeActions()
 {
@@ -140,9 +155,8 @@ void MainWindow::syncActions()
     for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
-    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::newStack, ui::ActionId::recordOther, ui::ActionId::doDue}) {
-        action(id)->setEnabled(writable);
-    }
+    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
+    action(ui::ActionId::recordOther)->setEnabled(writable && anyStackStands(*household_));
     action(ui::ActionId::importJournal)->setEnabled(!open || writable);
     const QUndoStack* undo = open ? household_->undoStack() : nullptr;
     const auto name = [](ui::ActionId id, const QString& what) {
