@@ -99,9 +99,9 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>Delete %n entries</source>
+            <source>Delete %n entry(ies)</source>
             <translation>
-                <numerusform>Delete %n entries</numerusform>
+                <numerusform>Delete %n entry</numerusform>
                 <numerusform>Delete %n entries</numerusform>
             </translation>
         </message>
@@ -146,33 +146,33 @@
     <context>
         <name>tierloam::window::FaultsView</name>
         <message numerus="yes">
-            <source>%n row(s) of %1 are at fault, so nothing was added. Put them right and import again.</source>
+            <source>Nothing was added: %n row(s) of %1 at fault. Put right what is listed and import again.</source>
             <translation>
-                <numerusform>%n row of %1 are at fault, so nothing was added. Put them right and import again.</numerusform>
-                <numerusform>%n rows of %1 are at fault, so nothing was added. Put them right and import again.</numerusform>
+                <numerusform>Nothing was added: %n row of %1 at fault. Put right what is listed and import again.</numerusform>
+                <numerusform>Nothing was added: %n rows of %1 at fault. Put right what is listed and import again.</numerusform>
             </translation>
         </message>
     </context>
     <context>
         <name>tierloam::window::MainWindow</name>
         <message numerus="yes">
-            <source>Nothing was imported from %1: %n row(s) are at fault.</source>
+            <source>Nothing was imported from %1: %n row(s) at fault.</source>
             <translation>
-                <numerusform>Nothing was imported from %1: %n row are at fault.</numerusform>
-                <numerusform>Nothing was imported from %1: %n rows are at fault.</numerusform>
+                <numerusform>Nothing was imported from %1: %n row at fault.</numerusform>
+                <numerusform>Nothing was imported from %1: %n rows at fault.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>Import %n entries</source>
+            <source>Import %n entry(ies)</source>
             <translation>
-                <numerusform>Import %n entries</numerusform>
+                <numerusform>Import %n entry</numerusform>
                 <numerusform>Import %n entries</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>%n entries imported from %1.</source>
+            <source>%n entry(ies) imported from %1.</source>
             <translation>
-                <numerusform>%n entries imported from %1.</numerusform>
+                <numerusform>%n entry imported from %1.</numerusform>
                 <numerusform>%n entries imported from %1.</numerusform>
             </translation>
         </message>

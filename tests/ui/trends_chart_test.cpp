@@ -132,11 +132,13 @@ TEST_F(ChartTest, CrosshairWalksByKeyAndReadsTheDay)
 {
     chart_->setContents(Measure::processing, {waveOf(0, 300, today_)}, yearOf(today_), 40);
     QObject::connect(chart_.get(), &TrendChart::cursorMoved, chart_.get(), &TrendChart::setCursorDay);
+    chart_->setSentence(QStringLiteral("A sentence."));
     QTest::keyClick(chart_.get(), Qt::Key_Left);
     EXPECT_EQ(chart_->cursorDay(), today_ - days{1});
     QTest::keyClick(chart_.get(), Qt::Key_Left, Qt::ControlModifier);
     EXPECT_EQ(chart_->cursorDay(), today_ - days{8});
-    EXPECT_TRUE(chart_->statusTip().contains(valueText(Measure::processing, chart_->contents().front().at(today_ - days{8})->band)));
+    EXPECT_TRUE(chart_->accessibleDescription().contains(QStringLiteral("A sentence."))) << chart_->accessibleDescription().toStdString();
+    EXPECT_TRUE(chart_->accessibleDescription().contains(valueText(Measure::processing, chart_->contents().front().at(today_ - days{8})->band)));
     QTest::keyClick(chart_.get(), Qt::Key_Home);
     EXPECT_EQ(chart_->cursorDay(), today_ - days{365});
     QTest::keyClick(chart_.get(), Qt::Key_Left);

@@ -47,6 +47,21 @@ TEST_F(WindowTest, PagesAreReachedByKeyAndByTheRail)
     EXPECT_EQ(window_->windowTitle(), QStringLiteral("mill – Tierloam"));
 }
 
+TEST_F(WindowTest, ActOfAStackChosenInTheMenuOnAnotherPageOpensWhereTheStackIs)
+{
+    openSample();
+    press("Ctrl+2");
+    QAction* check = desk().shelf()->action(ui::ActionId::check);
+    ASSERT_NE(check, nullptr);
+    ASSERT_TRUE(check->isEnabled());
+    check->trigger();
+    EXPECT_EQ(desk().page(), Desk::Page::shelf);
+    auto* form = qobject_cast<forms::ActionForm*>(desk().shelf()->host()->content());
+    ASSERT_NE(form, nullptr);
+    EXPECT_EQ(form->kind(), forms::FormKind::check);
+    EXPECT_TRUE(form->isAncestorOf(QApplication::focusWidget())) << "one can go on typing";
+}
+
 TEST_F(WindowTest, DueListFeedsAtOnceAndOpensFormsForTheRest)
 {
     openSample();

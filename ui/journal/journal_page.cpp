@@ -345,7 +345,7 @@ void JournalPage::deleteChosen()
         const journal::Entry* entry = model_->entryAt(model_->rowOf(ids.front()));
         label = tr("Delete “%1”").arg(entry ? actionWord(entry->action) : QString{});
     } else {
-        label = tr("Delete %n entries", nullptr, static_cast<int>(ids.size()));
+        label = tr("Delete %n entry(ies)", nullptr, static_cast<int>(ids.size()));
     }
     household_.remove(ids, label);
 }

@@ -90,7 +90,8 @@ void MeasureSection::fillCell(Cell& cell, std::vector<Series> series, double top
     cell.sentence->setText(sentences.join(alone ? u' ' : u'\n'));
     cell.chart->setVisible(any);
     const QString name = alone ? tr("%1, %2").arg(measureName(measure_), series.front().stack) : tr("%1, stacks together").arg(measureName(measure_));
-    ui::setAccess(cell.chart, name, sentences.join(u' '));
+    ui::setAccess(cell.chart, name);
+    cell.chart->setSentence(sentences.join(u' '));
     cell.chart->setObjectName(QStringLiteral("chart"));
     cell.chart->setContents(measure_, std::move(series), contents_.period, top);
     cell.box->show();

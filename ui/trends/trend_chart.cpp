@@ -213,8 +213,17 @@ void TrendChart::setCursorDay(std::optional<Day> day)
             parts << (series_.size() > 1 ? series.stack % QStringLiteral(", ") % readout : readout);
         }
     }
-    setToolTip({});
-    setStatusTip(parts.join(QStringLiteral("; ")));
+    const QString reading = parts.join(QStringLiteral("; "));
+    setStatusTip(reading);
+    const QString told = reading.isEmpty() ? sentence_ : reading % QStringLiteral(". ") % sentence_;
+    if (told == accessibleDescription()) return;
+    setAccessibleDescription(told); // tells assistive techniques by itself
+}
+
+void TrendChart::setSentence(const QString& sentence)
+{
+    sentence_ = sentence;
+    setCursorDay(cursor_);
 }
 
 void TrendChart::mouseMoveEvent(QMouseEvent* event)

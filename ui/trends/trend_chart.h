@@ -25,6 +25,8 @@ public:
 
     /// `top`: the upper end of the value axis, in the measure's base, common to all charts that are compared.
     void setContents(Measure measure, std::vector<Series> series, const Period& period, double top);
+    /// What it shows, in a sentence; the reading at the crosshair is told after it.
+    void setSentence(const QString& sentence);
     void setCursorDay(std::optional<Day> day);
     std::optional<Day> cursorDay() const { return cursor_; }
     const std::vector<Series>& contents() const { return series_; }
@@ -57,6 +59,7 @@ private:
     Period period_;
     double top_ = 1;
     std::optional<Day> cursor_;
+    QString sentence_;
     QCategoryAxis* days_ = nullptr;
     QValueAxis* values_ = nullptr;
     QLineSeries* ground_ = nullptr;  ///< never seen; gives the layer its coordinates even when nothing is drawn

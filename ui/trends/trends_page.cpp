@@ -246,7 +246,9 @@ void TrendsPage::refresh()
         if (!standing || !standing->retired) names << QString::fromStdString(stack.name);
     }
     if (names != known_ || chips_->layout()->count() != names.size()) refreshStacks(names);
-    head_->setLine(names.isEmpty() ? tr("Charts stand here once there is a stack.") : household_.name());
+    QString line = names.isEmpty() ? tr("Charts stand here once there is a stack.") : household_.name();
+    if (!names.isEmpty() && !household_.reckoningIsCurrent()) line = tr("%1 · estimates are being made anew").arg(line);
+    head_->setLine(line);
     controls_->setVisible(!names.isEmpty());
     key_->setVisible(!names.isEmpty() && !table_);
 

@@ -126,8 +126,14 @@ void Desk::showPage(Page page)
     lent_.action(ui::ActionId::pageTrends)->setChecked(page == Page::trends);
     lent_.action(ui::ActionId::pageJournal)->setChecked(page == Page::journal);
     dueAction_->setChecked(page == Page::due);
-    if (page == Page::due) due_->enter();
-    else pages_->currentWidget()->setFocus(Qt::OtherFocusReason);
+    if (page == Page::due) {
+        due_->enter();
+        return;
+    }
+    // Back to where one was on this page; a form that has just come up has taken the focus already.
+    QWidget* shown = pages_->currentWidget();
+    QWidget* place = shown->focusWidget();
+    (place && place->isVisible() && place->isEnabled() ? place : shown)->setFocus(Qt::OtherFocusReason);
 }
 
 QString Desk::savedText() const

@@ -47,7 +47,7 @@ FaultsView::FaultsView(const QString& file, const QStringList& faults, QWidget* 
     auto* rows = new QVBoxLayout{this};
     rows->setContentsMargins(20, 18, 20, 14);
     rows->setSpacing(10);
-    rows->addWidget(ui::makeLabel(tr("%n row(s) of %1 are at fault, so nothing was added. Put them right and import again.", nullptr,
+    rows->addWidget(ui::makeLabel(tr("Nothing was added: %n row(s) of %1 at fault. Put right what is listed and import again.", nullptr,
                                      static_cast<int>(faults.size())).arg(QFileInfo{file}.fileName()),
                                   ui::TextRole::body, this, true));
     auto* text = new QPlainTextEdit{this};

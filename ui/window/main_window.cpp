@@ -190,7 +190,7 @@ void MainWindow::importFile(const QString& csv)
         return;
     }
     if (!imported.faults.isEmpty()) {
-        notices_->show(Notices::Kind::failure, tr("Nothing was imported from %1: %n row(s) are at fault.", nullptr, static_cast<int>(imported.faults.size()))
+        notices_->show(Notices::Kind::failure, tr("Nothing was imported from %1: %n row(s) at fault.", nullptr, static_cast<int>(imported.faults.size()))
                                                    .arg(QFileInfo{csv}.fileName()),
                        QStringLiteral("import"));
         auto* view = new FaultsView{csv, imported.faults, this};
@@ -209,12 +209,12 @@ void MainWindow::importFile(const QString& csv)
         if (path.isEmpty() || !createFile(path)) return;
     }
     const int count = static_cast<int>(imported.entries.size());
-    const household::Ticket ticket = household_->recordAll(imported.entries, tr("Import %n entries", nullptr, count));
+    const household::Ticket ticket = household_->recordAll(imported.entries, tr("Import %n entry(ies)", nullptr, count));
     for (const QString& warning : imported.warnings) notices_->show(Notices::Kind::notice, warning);
     auto* once = new QObject{household_.get()};
     connect(household_.get(), &household::Household::recorded, once, [this, ticket, once, count, csv](household::Ticket done) {
         if (done != ticket) return;
-        notices_->show(Notices::Kind::notice, tr("%n entries imported from %1.", nullptr, count).arg(QFileInfo{csv}.fileName()), QStringLiteral("import"));
+        notices_->show(Notices::Kind::notice, tr("%n entry(ies) imported from %1.", nullptr, count).arg(QFileInfo{csv}.fileName()), QStringLiteral("import"));
         once->deleteLater();
     });
 }

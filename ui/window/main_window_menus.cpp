@@ -145,7 +145,13 @@ void MainWindow::fillRecordMenu()
     if (!desk_) return;
     recordMenu_->addSeparator();
     const auto acts = desk_->shelf()->stackActions();
-    for (QAction* act : acts) recordMenu_->addAction(act);
+    for (QAction* act : acts) {
+        recordMenu_->addAction(act);
+        // Chosen from the menu on another page, it is done where its stack can be seen.
+        connect(act, &QAction::triggered, desk_, [this] {
+            if (desk_->page() != Desk::Page::shelf) desk_->showPage(Desk::Page::shelf);
+        });
+    }
 }
 
 void MainWindow::syncActions()
