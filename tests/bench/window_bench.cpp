@@ -7,6 +7,7 @@
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/shelf/shelf_page.h"
+#include "ui/window/desk.h"
 #include "ui/window/main_window.h"
 
 #include <QAbstractButton>
@@ -132,6 +133,20 @@ int main(int argc, char** argv)
     std::printf("first paint                    %8.1f ms  (bar 1000)\n", firstPaint);
     std::printf("estimates there                %8.1f ms, on screen %.1f ms after the first paint  (bar 2000)\n", estimates, onScreen - firstPaint);
     std::printf("longest block while opening    %8.1f ms\n", heart.longestMs());
+
+    for (const auto& [page, name] : {std::pair{window::Desk::Page::trends, "trends"}, std::pair{window::Desk::Page::journal, "journal"}, std::pair{window::Desk::Page::shelf, "shelf"}}) {
+        std::vector<double> switches;
+        for (int turn = 0; turn < 5; ++turn) {
+            window.desk()->showPage(page == window::Desk::Page::shelf ? window::Desk::Page::journal : window::Desk::Page::shelf);
+            QCoreApplication::processEvents();
+            QElapsedTimer since;
+            since.start();
+            window.desk()->showPage(page);
+            window.grab(); // laid out and painted
+            switches.push_back(static_cast<double>(since.nsecsElapsed()) / 1e6);
+        }
+        std::printf("page switch to %-9s       %8.1f ms median, %.1f the first time  (bar 100)\n", name, median(switches), switches.front());
+    }
 
     std::vector<double> durable, reckoned;
     double worstBlock = 0.0;

@@ -134,6 +134,27 @@ TEST_F(WindowPictures, EmptyHouseholdWelcomeAndNotices)
     look(QStringLiteral("notices"));
 }
 
+TEST_F(WindowPictures, KeysAndAbout)
+{
+    openSample();
+    for (const int scale : {100, 200}) {
+        theme_->setFontScale(scale);
+        for (const auto& [keys, name] : {std::pair{"Ctrl+K", "shortcutsView"}, std::pair{"Shift+F1", "aboutView"}}) {
+            press(keys);
+            auto* view = window_->findChild<QWidget*>(QString::fromLatin1(name));
+            ASSERT_NE(view, nullptr);
+            settle();
+            tests::keepPicture(view->grab().toImage(), QStringLiteral("window-%1-%2").arg(QString::fromLatin1(name)).arg(scale));
+            const QStringList cut = cutWords(*view);
+            EXPECT_TRUE(cut.isEmpty()) << name << ' ' << scale << ": " << cut.join(u'\n').toStdString();
+            view->close();
+            settle();
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+            QApplication::setActiveWindow(window_.get());
+        }
+    }
+}
+
 TEST_F(WindowPictures, EditorUnderTheJournal)
 {
     openSample({1000, 640});

@@ -48,12 +48,22 @@ void FitArea::resizeEvent(QResizeEvent* event)
     settleBar();
 }
 
+void FitArea::showEvent(QShowEvent* event)
+{
+    QScrollArea::showEvent(event);
+    settleBar();
+}
+
 /// The bar's own width can make the content taller; left to itself it would then stay although without it all would fit.
 void FitArea::settleBar()
 {
     const bool fits = !widget() || heightForWidth(width()) <= height();
     const Qt::ScrollBarPolicy policy = fits ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAlwaysOn;
     if (policy != verticalScrollBarPolicy()) setVerticalScrollBarPolicy(policy);
+    // Sized before it was shown, the content still has the width it had without the bar.
+    if (widget() && viewport()->width() > 0 && widget()->width() > viewport()->width()) {
+        widget()->resize(viewport()->width(), std::max(viewport()->height(), heightForWidth(viewport()->width())));
+    }
 }
 
 bool FitArea::eventFilter(QObject* watched, QEvent* event)

@@ -74,7 +74,7 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
     });
     connect(&theme_, &ui::Theme::changed, this, [this] { widthsSet_ = false; stale_ = true; if (isVisible()) takeJournal(); });
     setFocusProxy(table_); // where its keys work
-    takeJournal();
+    tellCount();           // the journal is taken when the page is first shown
 }
 
 void JournalPage::buildFilters(QVBoxLayout* rows)
@@ -261,6 +261,7 @@ std::vector<journal::EntryId> JournalPage::chosen() const
 
 void JournalPage::choose(journal::EntryId id)
 {
+    if (stale_) takeJournal();
     const int row = model_->rowOf(id);
     if (row < 0) return;
     QModelIndex index = filter_->mapFromSource(model_->index(row, 0));

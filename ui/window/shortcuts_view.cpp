@@ -4,10 +4,12 @@
 #include "ui/common/actions.h"
 #include "ui/common/panels.h"
 
+#include <QApplication>
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -41,6 +43,14 @@ QVBoxLayout* layOut(QDialog* dialog, const QString& title)
     rows->addWidget(buttons);
     close->setFocus();
     return column;
+}
+
+/// So many lines of text wide and high, as far as the screen has room.
+QSize sizeInText(const QWidget* widget, int wide, int high)
+{
+    const int line = QFontMetrics{QApplication::font()}.height();
+    const QSize room = widget->screen() ? widget->screen()->availableSize() * 0.9 : QSize{1000, 700};
+    return QSize{wide * line, high * line}.boundedTo(room);
 }
 
 }
@@ -80,7 +90,7 @@ ShortcutsView::ShortcutsView(QWidget* parent) : QDialog{parent}
         ui::TextRole::body, more, true));
     column->addWidget(more);
     column->addStretch(1);
-    resize(560, 620);
+    resize(sizeInText(this, 36, 40));
 }
 
 AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
@@ -108,7 +118,7 @@ AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
     }
     say(tr("Sources of the materials table"), sources.join(QStringLiteral("\n")));
     column->addStretch(1);
-    resize(560, 520);
+    resize(sizeInText(this, 36, 34));
 }
 
 }
