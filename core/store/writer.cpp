@@ -30,13 +30,14 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
                                                                 Contents& contents)
 {
     std::unique_ptr<Writer> writer{new Writer};
-    std::promise<std::variant<Contents, OpenFailure>> opened;
-    auto answer = opened.get_future();
+    // Shared: the thread is still inside set_value when this function has its answer and leaves.
+    const auto opened = std::make_shared<std::promise<std::variant<Contents, OpenFailure>>>();
+    auto answer = opened->get_future();
     // The file is opened, used and closed in the thread: a Qt Sql connection belongs to the thread that made it.
-    writer->thread_ = std::jthread{[&, self = writer.get(), path, mode, busyTimeout] {
+    writer->thread_ = std::jthread{[opened, self = writer.get(), path, mode, busyTimeout] {
         auto tried = HouseholdFile::open(path, mode, busyTimeout);
         if (auto* failure = std::get_if<OpenFailure>(&tried)) {
-            opened.set_value(std::move(*failure));
+            opened->set_value(std::move(*failure));
             return;
         }
         const auto file = std::move(std::get<std::unique_ptr<HouseholdFile>>(tried));
@@ -46,10 +47,10 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
         self->versionSeen_ = file->dataVersion();
         auto held = contentsOf(*file);
         if (auto* failure = std::get_if<WriteFailure>(&held)) {
-            opened.set_value(OpenFailure{failure->inUse ? OpenProblem::inUse : OpenProblem::damaged, failure->why});
+            opened->set_value(OpenFailure{failure->inUse ? OpenProblem::inUse : OpenProblem::damaged, failure->why});
             return;
         }
-        opened.set_value(std::move(std::get<Contents>(held)));
+        opened->set_value(std::move(std::get<Contents>(held)));
         self->run(*file);
     }};
     auto result = answer.get();
@@ -147,9 +148,9 @@ Look Writer::lookNow(HouseholdFile& file)
 
 void Writer::finish()
 {
-    std::promise<void> done;
-    auto reached = done.get_future();
-    post([&done](HouseholdFile&) { done.set_value(); });
+    const auto done = std::make_shared<std::promise<void>>();
+    auto reached = done->get_future();
+    post([done](HouseholdFile&) { done->set_value(); });
     reached.wait();
 }
 

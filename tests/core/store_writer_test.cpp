@@ -29,16 +29,16 @@ WriteJob job(double grams, std::uint64_t series = 1)
 
 WriteAnswer answerTo(Writer& writer, WriteJob asked)
 {
-    std::promise<WriteAnswer> answer;
-    writer.write(std::move(asked), [&](WriteAnswer given) { answer.set_value(std::move(given)); });
-    return answer.get_future().get();
+    const auto answer = std::make_shared<std::promise<WriteAnswer>>();
+    writer.write(std::move(asked), [answer](WriteAnswer given) { answer->set_value(std::move(given)); });
+    return answer->get_future().get();
 }
 
 Look lookAt(Writer& writer)
 {
-    std::promise<Look> answer;
-    writer.look([&](Look given) { answer.set_value(std::move(given)); });
-    return answer.get_future().get();
+    const auto answer = std::make_shared<std::promise<Look>>();
+    writer.look([answer](Look given) { answer->set_value(std::move(given)); });
+    return answer->get_future().get();
 }
 
 TEST(StoreWriter, SaysWhyAFileCannotBeOpened)

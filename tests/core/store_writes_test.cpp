@@ -54,17 +54,7 @@ TEST(StoreWrites, ALockLeftByADeadProgramKeepsNobodyOut)
 {
     const Place place;
     idsOf(opened(place.path())->apply({{feed(1)}, {}, {}}));
-    QProcess crash;
-    crash.start(QStringLiteral("/usr/bin/python3"),
-                {QStringLiteral("-c"),
-                 QStringLiteral("import sqlite3, sys, os, signal\n"
-                                "c = sqlite3.connect(sys.argv[1], isolation_level=None)\n"
-                                "c.execute('BEGIN IMMEDIATE')\n"
-                                "c.execute(\"UPDATE entries SET note = 'half'\")\n"
-                                "os.kill(os.getpid(), signal.SIGKILL)\n"),
-                 place.path()});
-    ASSERT_TRUE(crash.waitForFinished(30000));
-    ASSERT_EQ(crash.exitStatus(), QProcess::CrashExit);
+    ASSERT_TRUE(tests::OtherProcess::dyingWhileWriting(place.path(), QStringLiteral("UPDATE entries SET note = 'half'")));
     const auto file = opened(place.path(), Mode::mustExist, 200ms);
     idsOf(file->apply({{feed(2)}, {}, {}}));
     ASSERT_EQ(journalOf(*file).size(), 2U);
