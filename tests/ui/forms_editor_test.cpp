@@ -266,7 +266,7 @@ TEST_F(NewStackTest, EscGivesUp)
 TEST(WelcomePage, ThreeWaysInEachByItsButton)
 {
     Welcome page;
-    page.setRecentFiles({QStringLiteral("/home/a/one.tierloam"), QStringLiteral("/home/a/tea & oats.tierloam")});
+    page.setRecentFiles({QStringLiteral("/pantry/one.tierloam"), QStringLiteral("/pantry/tea & oats.tierloam")});
     page.resize(1000, 640);
     page.show();
     QSignalSpy start{&page, &Welcome::startFirstStack};
@@ -288,7 +288,7 @@ TEST(WelcomePage, ThreeWaysInEachByItsButton)
         if (button->text() == u"tea && oats") QTest::mouseClick(button, Qt::LeftButton);
     }
     ASSERT_EQ(recent.count(), 1);
-    EXPECT_EQ(recent.front().front().toString(), u"/home/a/tea & oats.tierloam");
+    EXPECT_EQ(recent.front().front().toString(), u"/pantry/tea & oats.tierloam");
     QWidget* card = page.findChild<QWidget*>(QStringLiteral("cautions"));
     QCoreApplication::processEvents();
     EXPECT_EQ(card->visibleRegion().boundingRect(), card->rect()) << "cautions in full without scrolling at 1000 by 640";
