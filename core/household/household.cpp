@@ -1,3 +1,5 @@
+#include "core/household/household.h"
+
 #include "core/household/household_private.h"
 
 #include "core/exchange/refusal_text.h"

@@ -10,7 +10,7 @@ namespace tierloam::household {
 
 namespace {
 
-/// Looks again when another program has written since: runs in the writer's thread, on the journal as it then stands.
+/// Looks at each edit as the file then stands: runs in the writer's thread, on the journal as it then stands.
 store::Guard guardOf(const journal::Edit& edit)
 {
     return [edit](const journal::Entries& now) -> std::optional<QString> {

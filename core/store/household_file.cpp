@@ -16,7 +16,6 @@ class HouseholdFile::Private {
 public:
     QString path;
     Opened opened;
-    mutable std::optional<qint64> versionRead; ///< data version when the journal was last read through this connection
 
     const Connection& connection() const { return *opened.connection; }
     WriteFailure failure(const QSqlError& error) const { return writeFailure(error, path); }
@@ -56,11 +55,8 @@ bool HouseholdFile::movedAway() const { return d_->connection().movedAway(); }
 
 std::variant<journal::Entries, WriteFailure> HouseholdFile::entries() const
 {
-    // Asked before the read: a write that falls between the two makes the guard look once too often, never once too few.
-    const qint64 version = dataVersion();
     auto read = readEntries(d_->connection());
     if (const auto* trouble = std::get_if<RowTrouble>(&read)) return d_->failure(*trouble);
-    d_->versionRead = version;
     return std::move(std::get<journal::Entries>(read));
 }
 
@@ -88,9 +84,7 @@ std::optional<WriteFailure> HouseholdFile::Private::mayNotWrite() const
 std::optional<WriteFailure> HouseholdFile::Private::checkAgain(const Guard& guard) const
 {
     if (!guard) return std::nullopt;
-    const auto version = connection().value(QStringLiteral("PRAGMA data_version"));
-    if (const auto* error = std::get_if<QSqlError>(&version)) return failure(*error);
-    if (versionRead && std::get<QVariant>(version).toLongLong() == *versionRead) return std::nullopt;
+    // Always: an edit asked while others were under way was looked at on a view that may not have held, and another program may have written.
     const auto now = readEntries(connection());
     if (const auto* trouble = std::get_if<RowTrouble>(&now)) return failure(*trouble);
     const auto why = guard(std::get<journal::Entries>(now));

@@ -35,8 +35,8 @@ struct WriteFailure {
 /// Ids of the entries added and replaced, in the order of the edit.
 using Written = std::variant<std::vector<journal::EntryId>, WriteFailure>;
 
-/// Looks at an edit again, inside the transaction that writes it, when another program has written since this connection last
-/// read the journal; gets the live entries as they now stand and returns why the edit must not be written, or nothing.
+/// Looks at an edit again, inside the transaction that writes it: gets the live entries as they now stand, whoever wrote them, and
+/// returns why the edit must not be written, or nothing.
 using Guard = std::function<std::optional<QString>(const journal::Entries& now)>;
 
 /// One household file, one SQLite connection, used by one thread. Every write is one BEGIN IMMEDIATE transaction and durable

@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
 """Holds every #include to the rooms: a file may include its own room and those its room uses, and of the system only what the room links.
+A source includes its own header first, by which that header is compiled alone.
 
 Usage: rooms.py --source DIR --rooms FILE --qt DIR
   --source  the source tree
@@ -79,6 +80,18 @@ def reason_against_own(room, header, rooms):
     return f"{room} does not use {other}"
 
 
+def own_header_later(path, source):
+    """The line of the first include of a source that is not its own header, though there is one; else None."""
+    own = path.with_suffix(".h")
+    if path.suffix != ".cpp" or not own.exists():
+        return None
+    for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+        match = INCLUDE.match(line)
+        if match:
+            return None if match[2] == own.relative_to(source).as_posix() else number
+    return 1
+
+
 def violations(source, rooms, qt):
     """Yields (file, line, reason); a tree without sources is a violation too."""
     seen = 0
@@ -89,6 +102,8 @@ def violations(source, rooms, qt):
             if room not in rooms.uses:
                 yield path, 1, f"{room} is no room"
                 continue
+            if (number := own_header_later(path, source)):
+                yield path, number, "a source includes its own header first"
             for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
                 match = INCLUDE.match(line)
                 if not match:
@@ -100,6 +115,8 @@ def violations(source, rooms, qt):
                     yield path, number, f"includes {header}: {against}"
     for path in sorted(file for pattern in SOURCES for file in (source / "app").glob(pattern)):
         seen += 1
+        if (number := own_header_later(path, source)):
+            yield path, number, "a source includes its own header first"
         if path.stem.startswith("window_"):
             continue
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
