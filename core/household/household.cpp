@@ -13,7 +13,7 @@ namespace tierloam::household {
 
 Household::Private::Private(std::unique_ptr<store::Writer> openWriter, store::Contents contents, std::shared_ptr<const Clock> givenClock,
                             const Settings& givenSettings)
-    : writer{std::move(openWriter)}, clock{std::move(givenClock)}, settings{givenSettings}, journal{std::move(contents.entries)},
+    : writer{std::move(openWriter)}, clock{std::move(givenClock)}, settings{givenSettings}, journal{std::move(contents.entries), std::move(contents.ends)},
       stored{std::move(contents.settings)}, undo{[this](const UndoHistory::StepRef& step, Direction direction) { askAgain(step, direction); }}
 {
 }

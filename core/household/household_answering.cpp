@@ -93,7 +93,7 @@ void Household::Private::looked(store::Look look)
     if (lookAgain_) lookSoon();
     tellMoved(look.movedAway);
     if (!look.foreign) return;
-    const auto differing = journal.replaceRecorded(std::move(look.foreign->entries));
+    const auto differing = journal.replaceRecorded(std::move(look.foreign->entries), std::move(look.foreign->ends));
     const bool settingsDiffer = stored != look.foreign->settings && !journal.anythingPending();
     if (settingsDiffer) stored = std::move(look.foreign->settings);
     if (differing.empty() && !settingsDiffer) return;

@@ -20,17 +20,38 @@ bool sameButForPlace(Entry a, const Entry& b)
     return a == b;
 }
 
+/// With the positions that the store will give, in the order in which it gives them.
+journal::Edit placed(journal::Edit edit, const Entries& entries, OpenJournal::Ends& ends)
+{
+    for (Entry& entry : edit.replaced) {
+        if (entry.positionInDay != 0) continue;
+        const auto before = std::ranges::find(entries, entry.id, &Entry::id);
+        const bool stays = before != entries.end() && before->date.day == entry.date.day;
+        entry.positionInDay = stays ? before->positionInDay : ++ends[entry.date.day];
+    }
+    for (Entry& entry : edit.added)
+        if (entry.positionInDay == 0) entry.positionInDay = ++ends[entry.date.day];
+    return edit;
 }
 
-OpenJournal::OpenJournal(Entries recorded) : recorded_{std::move(recorded)} { show(recorded_); }
+}
 
-journal::Edit OpenJournal::prepared(const journal::Edit& edit)
+OpenJournal::OpenJournal(Entries recorded, Ends ends) : recorded_{std::move(recorded)}, ends_{std::move(ends)} { draw(); }
+
+journal::EditEffect OpenJournal::effectOf(const journal::Edit& edit) const
+{
+    Ends ends = drawnEnds_;
+    return materials::applyEdit(view_->entries, placed(edit, view_->entries, ends));
+}
+
+journal::Edit OpenJournal::prepared(const journal::Edit& edit) const
 {
     journal::Edit made;
     made.deleted = edit.deleted;
+    std::int64_t temporary = lastTemporary_;
     for (Entry entry : edit.added) {
         if (static_cast<std::int64_t>(entry.id) <= 0) {
-            entry.id = EntryId{--lastTemporary_};
+            entry.id = EntryId{--temporary};
             entry.positionInDay = 0;
         }
         made.added.push_back(std::move(entry));
@@ -53,6 +74,8 @@ bool OpenJournal::namesUnwritten(const journal::Edit& edit)
 
 void OpenJournal::ask(std::uint64_t ticket, journal::Edit edit, Entries after)
 {
+    placed(edit, view_->entries, drawnEnds_);
+    for (const Entry& entry : edit.added) lastTemporary_ = std::min(lastTemporary_, static_cast<std::int64_t>(entry.id));
     asked_.push_back({ticket, std::move(edit)});
     show(std::move(after));
 }
@@ -71,6 +94,7 @@ void OpenJournal::settle(std::uint64_t ticket, const Entries& stored)
     std::erase_if(recorded_, [&](const Entry& entry) { return leaving.contains(entry.id); });
     recorded_.insert(recorded_.end(), stored.begin(), stored.end());
     std::stable_sort(recorded_.begin(), recorded_.end(), journal::inJournalOrder);
+    for (const Entry& entry : stored) ends_[entry.date.day] = std::max(ends_[entry.date.day], entry.positionInDay);
     asked_.erase(asked);
     draw();
 }
@@ -81,7 +105,7 @@ void OpenJournal::giveUp(std::uint64_t ticket)
     draw();
 }
 
-std::set<EntryId> OpenJournal::replaceRecorded(Entries now)
+std::set<EntryId> OpenJournal::replaceRecorded(Entries now, Ends ends)
 {
     std::unordered_map<EntryId, const Entry*> before;
     for (const Entry& entry : recorded_) before.emplace(entry.id, &entry);
@@ -97,6 +121,7 @@ std::set<EntryId> OpenJournal::replaceRecorded(Entries now)
     }
     for (const auto& [id, entry] : before) differing.insert(id);
     recorded_ = std::move(now);
+    ends_ = std::move(ends);
     draw();
     return differing;
 }
@@ -105,8 +130,9 @@ std::set<EntryId> OpenJournal::replaceRecorded(Entries now)
 void OpenJournal::draw()
 {
     Entries entries = recorded_;
+    drawnEnds_ = ends_;
     for (const Asked& asked : asked_) {
-        auto effect = journal::applyEdit(entries, asked.edit);
+        auto effect = journal::applyEdit(entries, placed(asked.edit, entries, drawnEnds_));
         if (!effect.refusal) entries = std::move(effect.after);
     }
     show(std::move(entries));

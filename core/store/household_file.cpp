@@ -60,6 +60,18 @@ std::variant<journal::Entries, WriteFailure> HouseholdFile::entries() const
     return std::move(std::get<journal::Entries>(read));
 }
 
+std::variant<std::map<Day, std::int64_t>, WriteFailure> HouseholdFile::endsOfDays() const
+{
+    QSqlQuery query{d_->connection().database()};
+    query.setForwardOnly(true);
+    if (!query.exec(QStringLiteral("SELECT day, max(position_in_day) FROM entries GROUP BY day"))) return d_->failure(query.lastError());
+    std::map<Day, std::int64_t> ends;
+    while (query.next())
+        if (const auto day = parseDay(query.value(0).toString().toStdString())) ends.emplace(*day, query.value(1).toLongLong());
+    if (query.lastError().isValid()) return d_->failure(query.lastError());
+    return ends;
+}
+
 std::variant<journal::Entries, WriteFailure> HouseholdFile::entriesWith(std::span<const journal::EntryId> ids) const
 {
     journal::Entries entries;

@@ -58,6 +58,8 @@ public:
     bool movedAway() const;                  ///< the path no longer leads to the file that was opened
     /// Live entries in journal order.
     std::variant<journal::Entries, WriteFailure> entries() const;
+    /// The last position taken on each day, deleted entries included: an entry that is added goes behind it.
+    std::variant<std::map<Day, std::int64_t>, WriteFailure> endsOfDays() const;
     /// Writes the edit as given (legality is the caller's). Added entries go to the end of their day and get a new id, unless
     /// they name the id of a deleted entry: that row is brought back, id and position with it (this is how a deletion is undone).
     /// Deletion sets deleted_at. Replaced rows keep their id; one moved to another day is appended there unless its positionInDay is given (not 0).

@@ -12,9 +12,15 @@ std::variant<Contents, WriteFailure> contentsOf(const HouseholdFile& file)
 {
     auto entries = file.entries();
     if (auto* failure = std::get_if<WriteFailure>(&entries)) return std::move(*failure);
+    auto ends = file.endsOfDays();
+    if (auto* failure = std::get_if<WriteFailure>(&ends)) return std::move(*failure);
     auto settings = file.settings();
     if (auto* failure = std::get_if<WriteFailure>(&settings)) return std::move(*failure);
-    return Contents{std::move(std::get<journal::Entries>(entries)), std::move(std::get<std::map<QString, QString>>(settings))};
+    Contents contents;
+    contents.entries = std::move(std::get<journal::Entries>(entries));
+    contents.ends = std::move(std::get<std::map<Day, std::int64_t>>(ends));
+    contents.settings = std::move(std::get<std::map<QString, QString>>(settings));
+    return contents;
 }
 
 WriteFailure afterAFailure()

@@ -14,6 +14,7 @@ namespace tierloam::store {
 /// What a household file holds at one moment.
 struct Contents {
     journal::Entries entries;          ///< live, in journal order
+    std::map<Day, std::int64_t> ends;  ///< the last position taken on each day, deleted entries included
     std::map<QString, QString> settings;
 };
 

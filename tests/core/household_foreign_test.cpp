@@ -96,6 +96,20 @@ TEST_F(HouseholdForeign, AVerbOnAJournalThatChangedMeanwhileIsLookedAtAgain)
     EXPECT_EQ(entries().size(), 4U);
 }
 
+TEST_F(HouseholdForeign, AVerbThatWasAskedForBeforeTheNewsArrivedIsLookedAtAgain)
+{
+    open();
+    recordNow(newStack(start));
+    writeFromOutside({{entry(journal::Retire{}, today - std::chrono::days{1})}, {}, {}});
+    // The writer reads the news first, but the one who asks has not heard of it.
+    household().lookForForeignWrites();
+    const Ticket ticket = household().record(feed(1, today), QStringLiteral("Feed"));
+    household().finishWrites();
+    EXPECT_TRUE(failed_.contains(ticket));
+    EXPECT_EQ(entries(), inFile());
+    EXPECT_EQ(entries().size(), 4U);
+}
+
 TEST_F(HouseholdForeign, AnUndoThatHasBecomeImpossibleIsToldAndTakenOff)
 {
     open();

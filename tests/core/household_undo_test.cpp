@@ -82,6 +82,25 @@ TEST_F(HouseholdUndo, AMixedEditIsOneStepBothWays)
     }
 }
 
+TEST_F(HouseholdUndo, WhatIsAddedStandsBehindWhatMayComeBack)
+{
+    open();
+    recordNow(newStack(start));
+    const auto bed = [this](double grams) { return entry(journal::Bed{Amount{grams, Unit::g}, "corrugated cardboard shredded", {}}, start); };
+    const auto second = recordNow({bed(500)});
+    ASSERT_TRUE(done(household().remove({second}, QStringLiteral("Delete"))));
+    // Drawn and written order must agree although the deleted row's place looks free.
+    const Ticket third = household().record(bed(400), QStringLiteral("Add a tray"));
+    household().undoStack()->undo();
+    const auto drawn = entries();
+    ASSERT_TRUE(done(third));
+    household().finishWrites();
+    ASSERT_EQ(entries().size(), 5U);
+    EXPECT_EQ(entries()[3].id, second);
+    EXPECT_EQ(drawn[3].id, second);
+    EXPECT_EQ(entries(), inFile());
+}
+
 /// The journal without what a second, direct way of writing would number differently.
 Entries bare(Entries entries)
 {

@@ -96,6 +96,16 @@ TEST(StoreEntries, ADeletedRowKeepsItsPlaceAndComesBackUnderItsOwnId)
     EXPECT_EQ(back, before);
 }
 
+TEST(StoreEntries, TheEndOfADayCountsDeletedEntries)
+{
+    const Place place;
+    const auto file = opened(place.path());
+    const auto ids = idsOf(file->apply({{feed(1), feed(2), feed(3, day(2031, 5, 2))}, {}, {}}));
+    idsOf(file->apply({{}, {}, {ids[1]}}));
+    const auto ends = std::get<std::map<Day, std::int64_t>>(file->endsOfDays());
+    EXPECT_EQ(ends, (std::map<Day, std::int64_t>{{day(2031, 5, 1), 2}, {day(2031, 5, 2), 1}}));
+}
+
 TEST(StoreEntries, IdsAreNeverGivenTwice)
 {
     const Place place;
