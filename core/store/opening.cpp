@@ -102,6 +102,15 @@ std::variant<Marks, QSqlError> marksOf(const Connection& connection)
     return marks;
 }
 
+/// All marks as they were at one moment: another program may just be setting the file up, and half of its marks would make it a stranger's.
+std::variant<Marks, QSqlError> marksAtOnce(const Connection& connection)
+{
+    if (auto error = connection.run(QStringLiteral("BEGIN"))) return *error;
+    auto marks = marksOf(connection);
+    if (auto error = connection.run(QStringLiteral("COMMIT")); error && std::holds_alternative<Marks>(marks)) return *error;
+    return marks;
+}
+
 std::optional<QSqlError> runStep(const Connection& connection, int from)
 {
     for (const QString& sql : schemaSteps()[static_cast<std::size_t>(from)])
@@ -182,7 +191,7 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
     opened.readOnly = mode == Mode::readOnly;
     const Connection& connection = *opened.connection;
 
-    const auto found = marksOf(connection);
+    const auto found = marksAtOnce(connection);
     if (const auto* error = std::get_if<QSqlError>(&found)) return openFailure(*error, path);
     const Marks marks = std::get<Marks>(found);
     const bool toSetUp = marks.blank() && mode == Mode::createIfAbsent;
