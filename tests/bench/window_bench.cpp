@@ -126,13 +126,16 @@ int main(int argc, char** argv)
     window.show();
     PaintWatch paint{window.desk()->shelf()};
     const double firstPaint = waitFor(start, [&] { return paint.painted; });
+    const double before = heart.longestMs(); // the window is not there yet: what people wait for is the first paint
+    heart.reset();
     const double estimates = waitFor(start, [&] { return window.household()->reckoningIsCurrent(); });
     paint.arm();
     window.desk()->shelf()->update();
     const double onScreen = waitFor(start, [&] { return paint.painted; });
     std::printf("first paint                    %8.1f ms  (bar 1000)\n", firstPaint);
     std::printf("estimates there                %8.1f ms, on screen %.1f ms after the first paint  (bar 2000)\n", estimates, onScreen - firstPaint);
-    std::printf("longest block while opening    %8.1f ms\n", heart.longestMs());
+    std::printf("longest block before it        %8.1f ms\n", before);
+    std::printf("longest block from it on       %8.1f ms  (bar 50)\n", heart.longestMs());
 
     for (const auto& [page, name] : {std::pair{window::Desk::Page::trends, "trends"}, std::pair{window::Desk::Page::journal, "journal"}, std::pair{window::Desk::Page::shelf, "shelf"}}) {
         std::vector<double> switches;

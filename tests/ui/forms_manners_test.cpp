@@ -211,6 +211,7 @@ TEST_F(FormsTest, CautionsStandAtTheWork)
 {
     open(FormKind::drain, "Lean-to");
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::leachate));
+    EXPECT_FALSE(says(shell().cautions(), CautionTopic::looksKept));
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::wormsInSump));
     open(FormKind::rotate);
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::dustAndMould));
@@ -220,6 +221,8 @@ TEST_F(FormsTest, CautionsStandAtTheWork)
     EXPECT_TRUE(shell().cautions().isEmpty());
     type("In the bed", "6");
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::heater)) << "cold is handled";
+    open(FormKind::check);
+    EXPECT_TRUE(says(shell().cautions(), CautionTopic::looksKept));
     open(FormKind::event);
     type("What", "mites");
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::remedy));
