@@ -29,6 +29,7 @@ Household::Private::~Private()
 void Household::Private::begin(Household* q)
 {
     q_ = q;
+    QObject::connect(q, &Household::mailCame, q, [this] { takeMail(); }, Qt::QueuedConnection);
     watch_ = std::make_unique<FileWatch>(writer->path(), settings.lookEvery, [this] {
         lookSoon();
         reckonIfNeeded(); // the day may have changed

@@ -103,6 +103,8 @@ Q_SIGNALS:
     void reckoned();
     /// Something people must know: undo steps dropped, file moved or gone.
     void notice(const QString& text);
+    /// From the writer or the reckoner to the window's thread; for nobody else.
+    void mailCame(QPrivateSignal);
 
 private:
     class Private;
