@@ -202,7 +202,7 @@ ShelfModel makeShelf(const ShelfInputs& inputs)
     double usualKg = 0;
     if (inputs.reckoning && !shelf.past())
         for (const StackModel& stack : shelf.stacks)
-            if (const auto* reckoned = inputs.reckoning->stack(stack.key)) usualKg += reckoned->forecast.feedUsualKg;
+            if (const auto* reckoned = inputs.reckoning->stack(stack.key)) usualKg += reckoned->record.usualFeedKgPerWeek;
     if (shelf.past()) shelf.line = ShelfModelWords::tr("As it stood on %1, the past").arg(shelf.line);
     else if (shelf.estimating) shelf.line = ShelfModelWords::tr("%1 · estimating…").arg(shelf.line);
     else if (usualKg > 0.005) shelf.line = ShelfModelWords::tr("%1 · usual feeding about %2 a week").arg(shelf.line, ui::massText(usualKg));
