@@ -22,7 +22,7 @@ double liveMass(const StackBlock& stack, int m)
     return kg;
 }
 
-/// Takes a share of the worms and of their reserve; returns the dry matter that left.
+/// Takes a share of the worms and of their reserve, and books their carbon as taken out; returns the dry matter that left.
 double wormsLeave(StackBlock& stack, int m, double share)
 {
     double dry = stack.reserve[m] * share;
@@ -32,7 +32,9 @@ double wormsLeave(StackBlock& stack, int m, double share)
         stack.worms[i][m] -= number;
         dry += dryPerLive * massClassTable().kilograms[i] * number;
     }
-    stack.wormCarbon[m] -= stack.wormCarbon[m] * share;
+    const double carbon = stack.wormCarbon[m] * share;
+    stack.wormCarbon[m] -= carbon;
+    stack.carbonOut[m] += carbon;
     return dry;
 }
 
@@ -61,6 +63,7 @@ void putWorms(Ensemble::Block& block, int m, double kg, double each)
     }
     stack.putIn[m] += dry;
     stack.wormCarbon[m] += wormCarbonShare * dry;
+    stack.carbonIn[m] += wormCarbonShare * dry;
 }
 
 }
@@ -116,11 +119,16 @@ void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const P
             const std::size_t member = static_cast<std::size_t>(b * lanes + m);
             const double dry = fresh[member] * dryShare[member];
             tray.unsoftened[c][m] += dry;
+            const double water = waterInstead ? dry * *waterInstead : fresh[member] - dry;
             tray.nitrogen[m] += dry * substance.nitrogen;
             tray.carbon[m] += dry * substance.carbon;
-            tray.water[m] += waterInstead ? dry * *waterInstead : fresh[member] - dry;
+            tray.water[m] += water;
             tray.input[m] += dry;
-            block.stack.putIn[m] += dry;
+            StackBlock& stack = block.stack;
+            stack.putIn[m] += dry;
+            stack.nitrogenIn[m] += dry * substance.nitrogen;
+            stack.carbonIn[m] += dry * substance.carbon;
+            stack.waterIn[m] += water;
             if (isFeeding) tray.tracer[m] = tray.tracerStart[m] = dry;
         }
     }
@@ -137,6 +145,7 @@ void pour(Ensemble& ensemble, int slot, double litres)
             const double salts = tray.salts[m] * through / (tray.water[m] + litres + 1e-30);
             tray.water[m] += litres - through;
             tray.salts[m] -= salts;
+            block.stack.waterIn[m] += litres;
             block.stack.sump[m] += through; // a full sump runs over, an open spigot lets it off, at the next step
             block.stack.sumpSalts[m] += salts;
             block.stack.intoSump[m] += through;
@@ -182,8 +191,11 @@ void drain(Ensemble& ensemble, std::optional<double> litres)
         for (int m = 0; m < lanes; ++m) {
             const double taken = litres ? least(*litres, stack.sump[m]) : stack.sump[m];
             const double share = stack.sump[m] > 0.0 ? taken / stack.sump[m] : 0.0;
-            stack.sumpSalts[m] -= stack.sumpSalts[m] * share;
+            const double salts = stack.sumpSalts[m] * share;
+            stack.sumpSalts[m] -= salts;
+            stack.saltsOut[m] += salts;
             stack.sump[m] -= taken;
+            stack.waterOut[m] += taken;
         }
     }
 }
@@ -219,12 +231,19 @@ void harvest(Ensemble& ensemble, int slot, double share)
             dry += take(tray.castings[m]);
             double cocoons = 0.0;
             for (Members& stage : tray.cocoons) cocoons += take(stage[m]);
-            for (Members* pool : {&tray.nitrogen, &tray.carbon, &tray.salts, &tray.water, &tray.tracer, &tray.tracerStart}) take((*pool)[m]);
             StackBlock& stack = block.stack;
+            stack.nitrogenOut[m] += take(tray.nitrogen[m]);
+            stack.carbonOut[m] += take(tray.carbon[m]);
+            stack.saltsOut[m] += take(tray.salts[m]);
+            stack.waterOut[m] += take(tray.water[m]);
+            take(tray.tracer[m]);
+            take(tray.tracerStart[m]);
             const double cocoonDry = cocoons * dryPerLive * cocoonMass;
             double live = stack.reserve[m] + cocoonDry;
             for (int i = 0; i < massClasses; ++i) live += dryPerLive * massClassTable().kilograms[i] * stack.worms[i][m];
-            if (live > 0.0) stack.wormCarbon[m] -= stack.wormCarbon[m] * least(1.0, cocoonDry / live);
+            const double cocoonCarbon = live > 0.0 ? stack.wormCarbon[m] * least(1.0, cocoonDry / live) : 0.0;
+            stack.wormCarbon[m] -= cocoonCarbon;
+            stack.carbonOut[m] += cocoonCarbon;
             const double worms = tray.share[m] * (whole ? 1.0 : share);
             dry += cocoonDry + wormsLeave(stack, m, least(worms, 1.0));
             stack.takenOut[m] += dry;

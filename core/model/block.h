@@ -64,6 +64,17 @@ struct alignas(64) StackBlock {
     Members putIn;
     Members respired;
     Members takenOut;
+    // Ledgers of carbon, nitrogen (of trays alone), salts and water, kg since the first bedding. Water made is 0.6 · respired.
+    Members carbonIn;
+    Members carbonRespired;
+    Members carbonOut;                    ///< with what was taken out
+    Members nitrogenIn;
+    Members nitrogenOut;
+    Members saltsFormed;
+    Members saltsOut;                     ///< ran off, drained or taken out
+    Members waterIn;                      ///< in matter and poured
+    Members waterOut;                     ///< drained by hand or taken out with trays; what runs off by itself stands below
+    Members evaporated;
     // Totals since the first bedding that daily rates are read from:
     Members ingested;                     ///< kg DM
     Members assimilated;                  ///< kg DM
@@ -77,7 +88,7 @@ struct alignas(64) StackBlock {
 };
 
 /// Parameters of 64 members; the rows and their ranges are those of parameters.h.
-inline constexpr int parameterCount = 30;
+inline constexpr int parameterCount = 32;
 struct alignas(64) ParameterBlock {
     Members value[parameterCount];
     Members growthAt25;                   ///< g(25 °C) of the member's own curve, by which g(T) is divided

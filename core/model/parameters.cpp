@@ -48,6 +48,8 @@ constexpr std::array<ParameterRow, parameterCount> rows{{
     {P::scaleBias, "household's scale, true mass to mass read", "", 1, 0.7813, 1.2799, logarithmic, "judgement (15 %)"},
     {P::tare, "empty tray", "kg", 1.2, 0.7065, 1.6935, linear, "judgement"},
     {P::recovery, "worms found in a search", "", 0.85, 0.7, 0.95, logit, "judgement"},
+    {P::abundanceSense, "what is called some or many worms, log shift", "", 0, -0.8225, 0.8225, linear, "judgement (sd 0.5)"},
+    {P::unwritten, "usual feedings not written down", "", 0.087, 0.019, 0.226, logit, "judgement; Beta(2, 18) as a logit-normal of the same median and 90 % range"},
 }};
 
 double onScale(double x, Scale scale)

@@ -40,6 +40,8 @@ enum class Parameter : int {
     scaleBias,            ///< true mass ÷ mass read on the household's scale
     tare,                 ///< kg, of an empty tray
     recovery,             ///< share of the worms found by one who searches
+    abundanceSense,       ///< u: how many worms this household calls some or many, log shift of the cuts
+    unwritten,            ///< chance that a usual feeding without an entry was given all the same
     count
 };
 static_assert(static_cast<int>(Parameter::count) == parameterCount);

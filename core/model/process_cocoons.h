@@ -48,14 +48,17 @@ inline void develop(StepContext& at)
             const double hatched = dryPerLive * (intoFirst * first + intoSecond * (first + gap));
             const double left = greatest(cocoonStored * ended[m] - hatched, 0.0);
             const double live = dryPerLive * at.biomass[m] + stack.reserve[m] + cocoonStored * ended[m];
-            const double carbon = least(stack.wormCarbon[m], left * stack.wormCarbon[m] / (live + nothing));
             const bool removed = at.forcing.hatchlingsRemoved;
+            const double carbonShare = stack.wormCarbon[m] / (live + nothing);
+            const double carbon = least(stack.wormCarbon[m], left * carbonShare);
+            const double carbonAway = removed ? least(stack.wormCarbon[m] - carbon, hatched * carbonShare) : 0.0;
             stack.worms[0][m] += removed ? 0.0 : intoFirst;
             stack.worms[1][m] += removed ? 0.0 : intoSecond;
             stack.takenOut[m] += removed ? hatched : 0.0;
             tray.softened[m] += left;
             tray.carbon[m] += carbon;
-            stack.wormCarbon[m] -= carbon;
+            stack.wormCarbon[m] -= carbon + carbonAway;
+            stack.carbonOut[m] += carbonAway;
         }
     }
 }

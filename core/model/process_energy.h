@@ -76,7 +76,9 @@ inline void spendEnergy(StepContext& at)
         const double breathed = mobilised[m] - dryPerLive * stored[m] - cocoonStored * laid[m];
         // Carbon follows at the share of the worms' pool, whose dry matter is what stays plus what is breathed.
         const double live = dryPerLive * at.biomass[m] + stack.reserve[m] + mobilised[m];
-        stack.wormCarbon[m] -= least(stack.wormCarbon[m], greatest(breathed, 0.0) * stack.wormCarbon[m] / (live + nothing));
+        const double carbon = least(stack.wormCarbon[m], greatest(breathed, 0.0) * stack.wormCarbon[m] / (live + nothing));
+        stack.wormCarbon[m] -= carbon;
+        stack.carbonRespired[m] += carbon;
         at.respired[m] += breathed;
     }
     for (int t = 0; t < at.trayCount; ++t) {

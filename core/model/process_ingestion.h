@@ -38,7 +38,9 @@ inline void ingest(StepContext& at)
             tray.softened[m] -= eaten;
             tray.castings[m] += eaten - assimilated;
             tray.carbon[m] -= carbon;
-            tray.salts[m] += saltYield[m] * eaten;
+            const double formed = saltYield[m] * eaten;
+            tray.salts[m] += formed;
+            stack.saltsFormed[m] += formed;
             stack.wormCarbon[m] += carbon;
             stack.reserve[m] += assimilated;
             stack.ingested[m] += eaten;

@@ -68,7 +68,9 @@ inline void soften(StepContext& at, int t)
         tray.castings[m] -= ofCastings;
         const double direct = ofSoftened + ofCastings;
         const double all = respired[m] + direct;
-        tray.carbon[m] -= least(tray.carbon[m], carbonLost[m] + direct * restShare);
+        const double carbon = least(tray.carbon[m], carbonLost[m] + direct * restShare);
+        tray.carbon[m] -= carbon;
+        at.stack.carbonRespired[m] += carbon;
         tray.water[m] += waterOfRespiration * all;
         at.respired[m] += all;
     }

@@ -48,6 +48,7 @@ inline void drainAndEvaporate(StepContext& at)
                 const double rate = k * forcing.area * demand * least(1.0, moisture / 0.60);
                 const double lost = tray.water[m] * lossFactor(rate * forcing.days / (tray.water[m] + nothing));
                 tray.water[m] -= lost;
+                stack.evaporated[m] += lost;
                 stack.evaporationRate[m] = lost / forcing.days;
             }
         }
@@ -59,6 +60,7 @@ inline void drainAndEvaporate(StepContext& at)
             const double out = forcing.holdWater ? excess : excess * drains;
             const double saltsOut = salts * out / (water + nothing);
             tray.water[m] = forcing.holdWater ? tray.capacity[m] : water - out;
+            stack.waterIn[m] += forcing.holdWater ? tray.capacity[m] - (water - out) : 0.0; // given as it is missing
             tray.salts[m] = salts - saltsOut;
             coming[m] = out;
             comingSalts[m] = saltsOut;
@@ -71,7 +73,9 @@ inline void drainAndEvaporate(StepContext& at)
         const double kept = least(volume, most);
         const double away = volume - kept;
         stack.sump[m] = kept;
-        stack.sumpSalts[m] = salts * kept / (volume + nothing);
+        const double saltsKept = salts * (kept / (volume + nothing));
+        stack.sumpSalts[m] = saltsKept;
+        stack.saltsOut[m] += salts - saltsKept;
         stack.intoSump[m] += coming[m];
         stack.ranOff[m] += forcing.spigotOpen ? away : 0.0;
         stack.overflowed[m] += forcing.spigotOpen ? 0.0 : away;
