@@ -28,22 +28,18 @@ struct DailyNoise {
     explicit DailyNoise(double sd) : keep{exponential(-1.0 / 30.0)}, renew{sd * std::sqrt(1.0 - keep * keep)} {}
 };
 
-void drawNoise(Ensemble& ensemble, int day)
+void drawNoise(Ensemble& ensemble, int b, int day)
 {
     static const DailyNoise warmth{1.2};
     static const DailyNoise softening{0.15};
-    const std::uint64_t ofWarmth = streamOf(ensemble.key, day, Use::warmth);
-    const std::uint64_t ofSoftening = streamOf(ensemble.key, day, Use::softening);
-    for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) {
-        StackBlock& stack = ensemble.blocks[static_cast<std::size_t>(b)].stack;
-        Members normal;
-        standardNormals(ofWarmth, b, normal);
-        for (int m = 0; m < lanes; ++m) stack.drift[m] = day == 0 ? 1.2 * normal[m] : stack.drift[m] * warmth.keep + warmth.renew * normal[m];
-        standardNormals(ofSoftening, b, normal);
-        for (int m = 0; m < lanes; ++m) {
-            stack.softNoise[m] = day == 0 ? 0.15 * normal[m] : stack.softNoise[m] * softening.keep + softening.renew * normal[m];
-            stack.softFactor[m] = exponential(stack.softNoise[m]);
-        }
+    StackBlock& stack = ensemble.blocks[static_cast<std::size_t>(b)].stack;
+    Members normal;
+    standardNormals(streamOf(ensemble.key, day, Use::warmth), b, normal);
+    for (int m = 0; m < lanes; ++m) stack.drift[m] = day == 0 ? 1.2 * normal[m] : stack.drift[m] * warmth.keep + warmth.renew * normal[m];
+    standardNormals(streamOf(ensemble.key, day, Use::softening), b, normal);
+    for (int m = 0; m < lanes; ++m) {
+        stack.softNoise[m] = day == 0 ? 0.15 * normal[m] : stack.softNoise[m] * softening.keep + softening.renew * normal[m];
+        stack.softFactor[m] = exponential(stack.softNoise[m]);
     }
 }
 
@@ -60,10 +56,12 @@ Ensemble Ensemble::drawn(std::uint64_t key, int members, std::string_view specie
 {
     Ensemble ensemble;
     ensemble.key = key;
+    ensemble.species = speciesTemperatures(species);
     ensemble.blocks.resize(static_cast<std::size_t>(members / lanes));
     for (int b = 0; b < members / lanes; ++b) {
         Block& block = ensemble.blocks[static_cast<std::size_t>(b)];
-        draw(block.parameters, key, b, speciesTemperatures(species));
+        draw(block.standing, key, b);
+        setFrom(block.parameters, block.standing, ensemble.species);
         clear(block.stack, startTemperature);
     }
     return ensemble;
@@ -73,15 +71,29 @@ Ensemble Ensemble::median(std::string_view species, double startTemperature)
 {
     Ensemble ensemble;
     ensemble.noisy = false;
+    ensemble.species = speciesTemperatures(species);
     ensemble.blocks.resize(1);
-    setToCentre(ensemble.blocks[0].parameters, speciesTemperatures(species));
+    std::memset(&ensemble.blocks[0].standing, 0, sizeof ensemble.blocks[0].standing);
+    setToCentre(ensemble.blocks[0].parameters, ensemble.species);
     clear(ensemble.blocks[0].stack, startTemperature);
     return ensemble;
 }
 
 void advanceDay(Ensemble& ensemble, const DayForcing& day, int steps)
 {
-    if (ensemble.noisy) drawNoise(ensemble, day.day);
+    for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) advanceDay(ensemble, b, day, steps);
+}
+
+void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)
+{
+    Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(index)];
+    if (ensemble.noisy) {
+        if (day.day > 0 && day.day % driftEveryDays == 0) {
+            drift(block.standing, ensemble.key, day.day, index);
+            setFrom(block.parameters, block.standing, ensemble.species);
+        }
+        drawNoise(ensemble, index, day.day);
+    }
     StepForcing forcing{};
     forcing.days = 1.0 / steps;
     forcing.area = ensemble.area;
@@ -99,11 +111,9 @@ void advanceDay(Ensemble& ensemble, const DayForcing& day, int steps)
     forcing.holdWater = day.holdWater;
     const Step step = chosenStep();
     const MassClassTable& classes = massClassTable();
-    for (Ensemble::Block& block : ensemble.blocks) {
-        for (int k = 0; k < steps; ++k) {
-            forcing.backward = k % 2 != 0;
-            step(block.stack, block.trays.data(), ensemble.shapes.data(), ensemble.trays(), block.parameters, classes, forcing);
-        }
+    for (int k = 0; k < steps; ++k) {
+        forcing.backward = k % 2 != 0;
+        step(block.stack, block.trays.data(), ensemble.shapes.data(), ensemble.trays(), block.parameters, classes, forcing);
     }
 }
 

@@ -13,6 +13,7 @@ namespace tierloam::model {
 /// The members of one stack: parameters and state in blocks of 64, and what all members share.
 struct Ensemble {
     struct Block {
+        StandingBlock standing;       ///< where the parameters stand in their prior
         ParameterBlock parameters;
         StackBlock stack;
         std::vector<TrayBlock> trays; ///< from slot 1 up
@@ -23,6 +24,7 @@ struct Ensemble {
     double height = 0.11;             ///< m of one tray
     double sumpCapacity = 4.0;        ///< L
     bool noisy = true;                ///< process noise and noise of amounts; off for a median member
+    SpeciesTemperatures species{};
     std::vector<TrayShape> shapes;    ///< from slot 1 up
     std::vector<Block> blocks;
 
@@ -54,8 +56,10 @@ struct DayForcing {
 
 inline constexpr int stepsPerDay = 2;   ///< the default step is 0.5 d
 
-/// One day: process noise, then forward and backward steps in turn. `steps` is even.
+/// One day: drift of the parameters when it is due, process noise, then forward and backward steps in turn. `steps` is even.
 void advanceDay(Ensemble& ensemble, const DayForcing& forcing, int steps = stepsPerDay);
+/// The same for one block. Blocks know nothing of each other, so that threads may share them out.
+void advanceDay(Ensemble& ensemble, int block, const DayForcing& forcing, int steps = stepsPerDay);
 
 /// a·cos(2π(day of year − 200)/365): a = 1 indoors, 6 garage, 9 outdoors; half a year later in the south.
 double seasonOffset(double amplitude, int dayOfYear, bool southern);

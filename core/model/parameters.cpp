@@ -103,22 +103,36 @@ void setToCentre(ParameterBlock& block, const SpeciesTemperatures& species)
     derive(block, species);
 }
 
-void draw(ParameterBlock& block, std::uint64_t stackKey, int index, const SpeciesTemperatures& species)
+void draw(StandingBlock& standing, std::uint64_t stackKey, int index)
+{
+    for (int r = 0; r < parameterCount; ++r) standardNormals(streamOf(stackKey, -1, Use::parameter, r), index, standing.z[r]);
+}
+
+void setFrom(ParameterBlock& block, const StandingBlock& standing, const SpeciesTemperatures& species)
 {
     constexpr double width90 = 3.29; // of the standard normal, both sides
     for (const ParameterRow& row : rows) {
         const int r = static_cast<int>(row.parameter);
-        Members normal;
-        standardNormals(streamOf(stackKey, -1, Use::parameter, r), index, normal);
         const double centre = onScale(row.centre, row.scale);
         const double sd = (onScale(row.upper, row.scale) - onScale(row.lower, row.scale)) / width90;
-        for (int m = 0; m < lanes; ++m) block.value[r][m] = fromScale(centre + sd * normal[m], row.scale);
+        for (int m = 0; m < lanes; ++m) block.value[r][m] = fromScale(centre + sd * standing.z[r][m], row.scale);
     }
     for (int m = 0; m < lanes; ++m) { // physical limits of what was drawn on a linear scale
         double& tare = block.value[static_cast<int>(P::tare)][m];
         if (tare < 0.1) tare = 0.1;
     }
     derive(block, species);
+}
+
+void drift(StandingBlock& standing, std::uint64_t stackKey, int day, int index)
+{
+    static const double keep = exponential(-driftEveryDays / 730.0);
+    static const double renew = __builtin_sqrt(1.0 - keep * keep);
+    for (int r = 0; r < parameterCount; ++r) {
+        Members normal;
+        standardNormals(streamOf(stackKey, day, Use::drift, r), index, normal);
+        for (int m = 0; m < lanes; ++m) standing.z[r][m] = keep * standing.z[r][m] + renew * normal[m];
+    }
 }
 
 }

@@ -67,7 +67,17 @@ SpeciesTemperatures speciesTemperatures(std::string_view species);
 
 /// Every member at the centre of every row.
 void setToCentre(ParameterBlock& block, const SpeciesTemperatures& species);
+
+/// Where 64 members stand in the prior: every row as a standard normal, 0 at the centre. Filters and drift work on these, values follow.
+struct alignas(64) StandingBlock { Members z[parameterCount]; };
+
 /// Drawn, keyed by the stack key and the number of the member; block `index` holds members 64·index …
-void draw(ParameterBlock& block, std::uint64_t stackKey, int index, const SpeciesTemperatures& species);
+void draw(StandingBlock& standing, std::uint64_t stackKey, int index);
+/// The values that belong to these standings.
+void setFrom(ParameterBlock& block, const StandingBlock& standing, const SpeciesTemperatures& species);
+
+/// Parameters drift back to their prior with a time constant of 730 d and renew as much as they lose; taken in one go every so many days.
+inline constexpr int driftEveryDays = 30;
+void drift(StandingBlock& standing, std::uint64_t stackKey, int day, int index);
 
 }
