@@ -15,7 +15,11 @@ Substance substance(const std::string& name) { return Substance::of(*materials::
 
 class MedianHousehold {
 public:
-    explicit MedianHousehold(const Habit& habit) : habit_{habit}, stack_{Ensemble::median({}, habit.temperature)} {}
+    explicit MedianHousehold(const Habit& habit) : habit_{habit}, stack_{Ensemble::median({}, habit.temperature)}
+    {
+        for (const auto& [parameter, centre] : habit.centres)
+            std::fill_n(stack_.blocks[0].parameters.value[static_cast<int>(parameter)], lanes, centre);
+    }
 
     Diary live(int days)
     {

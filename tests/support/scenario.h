@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// A household as the trade describes it, run on the median member: fed weekly by the worms' mass, trays added and harvested on their turn.
@@ -24,6 +25,7 @@ struct Habit {
     bool harvests = true;
     int daysDrying = 5;
     std::optional<int> overfedFrom;     ///< from that day on, 3.5 kg a week whatever the worms weigh
+    std::vector<std::pair<model::Parameter, double>> centres; ///< in place of those of the table, for tuning
 };
 
 struct Diary {
