@@ -144,6 +144,23 @@ bool ready(const MemberOf& of, int slot) { return feedToCast(of, slot) <= readyR
 bool nearly(const MemberOf& of, int slot) { return feedToCast(of, slot) <= nearlyRatio; }
 bool filled(const MemberOf& of, int slot) { return castingsDepth(of, slot) >= filledDepth && feedToCast(of, slot) <= filledRatio; }
 
+void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out)
+{
+    const TrayBlock& tray = ensemble.blocks[static_cast<std::size_t>(block)].trays[static_cast<std::size_t>(slot)];
+    Members raw;
+    for (int m = 0; m < lanes; ++m) raw[m] = 0.0;
+    for (int c = 0; c < quickClasses; ++c)
+        for (int m = 0; m < lanes; ++m) raw[m] += tray.unsoftened[c][m];
+    const double area = ensemble.area;
+    for (int m = 0; m < lanes; ++m) {
+        const double castings = tray.castings[m];
+        const double ratio = (tray.softened[m] + raw[m]) / castings; // without castings the depth rules it out
+        const double depth = castings / castingsDensity / area * 100.0;
+        out.ready[m] = depth >= readyDepth && ratio <= readyRatio;
+        out.filled[m] = depth >= filledDepth && ratio <= filledRatio;
+    }
+}
+
 double ledgerError(const MemberOf& of)
 {
     const StackBlock& stack = of.block.stack;

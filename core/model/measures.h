@@ -50,6 +50,10 @@ bool ready(const MemberOf& of, int slot);
 bool nearly(const MemberOf& of, int slot);
 bool filled(const MemberOf& of, int slot);
 
+/// The rules for the 64 members of a block at once.
+struct Readiness { bool ready[lanes]; bool filled[lanes]; };
+void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out);
+
 /// put in − (in trays + worms, cocoons and reserve + respired + taken out), relative to what was put in.
 double ledgerError(const MemberOf& of);
 

@@ -127,13 +127,19 @@ bool Deeds::perform(Ensemble& stack, const journal::Step& step, const journal::S
 
 std::vector<char> Deeds::giveWithinRoom(Ensemble& stack, int slot, const Substance& what, double kg, bool isFeeding)
 {
-    PerMember fresh = same(stack, kg);
+    return addWithinRoom(stack, slot, what, same(stack, kg), isFeeding);
+}
+
+std::vector<char> Deeds::addWithinRoom(Ensemble& stack, int slot, const Substance& what, PerMember fresh, bool isFeeding)
+{
     std::vector<char> cut(static_cast<std::size_t>(stack.members()), 0);
     const double volume = volumeOfDry(what.softening, what.bulk * what.dryShare) * what.dryShare; // m³ per kg fresh
     for (int i = 0; i < stack.members(); ++i) {
+        double& kg = fresh[static_cast<std::size_t>(i)];
+        if (kg <= 0.0) continue;
         const double fits = volume > 0.0 ? std::max(room(MemberOf{stack, i}, slot), 0.0) / volume : kg;
         if (fits >= kg) continue;
-        fresh[static_cast<std::size_t>(i)] = fits;
+        kg = fits;
         cut[static_cast<std::size_t>(i)] = 1;
     }
     addMatter(stack, slot, what, fresh, same(stack, what.dryShare), std::nullopt, isFeeding);

@@ -21,6 +21,9 @@ public:
     /// Food or paper of the base case: `kg` fresh a member, cut to the room of each; returns the members for which it did not all fit.
     static std::vector<char> giveWithinRoom(model::Ensemble& stack, int slot, const model::Substance& what, double kg, bool isFeeding);
 
+    /// The same for amounts that differ from member to member; nothing is given to those with 0.
+    static std::vector<char> addWithinRoom(model::Ensemble& stack, int slot, const model::Substance& what, model::PerMember fresh, bool isFeeding);
+
     /// The substance and fresh kg of an amount as written; nullopt when the material is not known (it cannot be, in a legal journal).
     struct Portion { model::Substance what; double kg = 0; bool byVolume = false; };
     std::optional<Portion> portion(const std::string& material, const Amount& amount) const;

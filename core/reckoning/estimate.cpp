@@ -127,6 +127,16 @@ int PastWeek::gain(Total total, int days, std::vector<double>& values) const
     return days;
 }
 
+void PastWeek::inherit(std::span<const int> ancestors)
+{
+    std::vector<double> before;
+    for (DayTotals& day : days_)
+        for (std::vector<double>& values : day.values) {
+            before = values;
+            for (std::size_t i = 0; i < values.size(); ++i) values[i] = before[static_cast<std::size_t>(ancestors[i])];
+        }
+}
+
 double readyProbability(const Ensemble& stack, int slot, Weights weights)
 {
     return Reader{stack, weights}.share([&](const MemberOf& m) { return ready(m, slot); });

@@ -5,6 +5,7 @@
 
 #include <array>
 #include <deque>
+#include <span>
 
 namespace tierloam::reckoning {
 
@@ -16,6 +17,8 @@ public:
     void note(const model::Ensemble& stack);
     /// Gain over the last `days` days (fewer when the stack is younger) and how many they were.
     int gain(Total total, int days, std::vector<double>& values) const;
+    /// Member i becomes what ancestors[i] was.
+    void inherit(std::span<const int> ancestors);
 
 private:
     struct DayTotals { std::array<std::vector<double>, totals> values; };

@@ -34,66 +34,64 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
 {
     const UsualCare care = usualCare(entries_, history_, deeds_, options_.asOf);
     result.record.usualFeedKgPerWeek = care.medianFeedKg;
-    const Ensemble today = stack_;
-    const std::vector<double> sumpNow = perMember(stack_, sump);
-    const std::vector<double> sumpInNow = perMember(stack_, intoSump);
-    const std::vector<double> colonyNow = perMember(stack_, colony);
+    const Population today = members_;
+    const std::vector<double> sumpNow = perMember(members_.stack, sump);
+    const std::vector<double> sumpInNow = perMember(members_.stack, intoSump);
+    const std::vector<double> colonyNow = perMember(members_.stack, colony);
     std::vector<int> sumpFull(sumpNow.size(), never);
     std::vector<int> trayFull(sumpNow.size(), never);
     if (result.record.spigotShut)
         for (std::size_t i = 0; i < sumpNow.size(); ++i)
-            if (sumpNow[i] >= stack_.sumpCapacity) sumpFull[i] = last_;
-    const int top = stack_.topToFeed();
-    const int topBatch = top >= 0 ? stack_.shapes[static_cast<std::size_t>(top)].batch : 0;
+            if (sumpNow[i] >= members_.stack.sumpCapacity) sumpFull[i] = last_;
+    const int top = members_.stack.topToFeed();
+    const int topBatch = top >= 0 ? members_.stack.shapes[static_cast<std::size_t>(top)].batch : 0;
     if (!care.given.empty() && top >= 0) {
         const UsualCare::Weekly& food = care.given.front();
         const double volume = volumeOfDry(food.what.softening, food.what.bulk * food.what.dryShare) * food.what.dryShare;
         std::vector<double> room(sumpNow.size());
-        for (int i = 0; i < stack_.members(); ++i) room[static_cast<std::size_t>(i)] = std::max(model::room(MemberOf{stack_, i}, top), 0.0) / volume;
-        if (volume > 0.0) result.forecast.roomTopTrayFreshKg = quantile(room, weights_, 0.5);
+        for (int i = 0; i < members_.stack.members(); ++i) room[static_cast<std::size_t>(i)] = std::max(model::room(MemberOf{members_.stack, i}, top), 0.0) / volume;
+        if (volume > 0.0) result.forecast.roomTopTrayFreshKg = quantile(room, members_.shares(), 0.5);
     }
 
     for (int ahead = 1; ahead <= horizon; ++ahead) {
         if (stop.stop_requested()) return false;
         const int day = last_ + ahead;
         if (ahead % 7 == 1) {
-            const std::vector<char> cut = careForAWeek(stack_, care);
+            const std::vector<char> cut = careForAWeek(members_.stack, care);
             for (std::size_t i = 0; i < cut.size(); ++i)
                 if (cut[i] != 0 && trayFull[i] == never) trayFull[i] = day;
         }
-        advanceDay(stack_, forcingOf(day));
-        week_.note(stack_);
-        noteFirstDays(day);
+        passDay(day);
         if (result.record.spigotShut) {
-            const std::vector<double> in = perMember(stack_, intoSump);
+            const std::vector<double> in = perMember(members_.stack, intoSump);
             for (std::size_t i = 0; i < in.size(); ++i)
-                if (sumpFull[i] == never && sumpNow[i] + in[i] - sumpInNow[i] >= stack_.sumpCapacity) sumpFull[i] = day;
+                if (sumpFull[i] == never && sumpNow[i] + in[i] - sumpInNow[i] >= members_.stack.sumpCapacity) sumpFull[i] = day;
         }
         if (ahead == 7) {
-            std::vector<double> in = perMember(stack_, intoSump);
+            std::vector<double> in = perMember(members_.stack, intoSump);
             for (std::size_t i = 0; i < in.size(); ++i) in[i] -= sumpInNow[i];
-            result.forecast.drainedExpectedLPerWeek = band(in, weights_);
+            result.forecast.drainedExpectedLPerWeek = band(in, members_.shares());
         }
         if (ahead == declineAfter) {
-            std::vector<double> then = perMember(stack_, colony);
-            result.forecast.colonyMedianIn60DaysKg = quantile(then, weights_, 0.5);
+            std::vector<double> then = perMember(members_.stack, colony);
+            result.forecast.colonyMedianIn60DaysKg = quantile(then, members_.shares(), 0.5);
         }
-        if (ahead % 7 == 0) result.forecast.days.push_back(estimate(stack_, week_, weights_, dayAt(day), day));
+        if (ahead % 7 == 0) result.forecast.days.push_back(estimate(members_.stack, members_.week, members_.shares(), dayAt(day), day));
     }
 
     const Day start = *history_.firstBedding;
-    const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, weights_, start, last_ + horizon); };
-    for (TrayEstimate& tray : result.now.slots) tray.readyOn = asDates(firsts_[tray.batch].ready);
-    if (topBatch != 0) result.forecast.turnOn = asDates(firsts_[topBatch].filled);
+    const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, members_.shares(), start, last_ + horizon); };
+    for (TrayEstimate& tray : result.now.slots) tray.readyOn = asDates(members_.firsts[tray.batch].ready);
+    if (topBatch != 0) result.forecast.turnOn = asDates(members_.firsts[topBatch].filled);
     result.forecast.turnLikelyOn = result.forecast.turnOn.p50;
     result.forecast.sumpFullOn = asDates(sumpFull);
     result.forecast.topTrayFullOn = asDates(trayFull);
     if (topBatch != 0) {
-        const FirstDays& bottom = firsts_[today.shapes.front().batch];
-        const FirstDays& filling = firsts_[topBatch];
+        const FirstDays& bottom = members_.firsts[today.stack.shapes.front().batch];
+        const FirstDays& filling = members_.firsts[topBatch];
         std::vector<char> both(sumpNow.size());
         for (std::size_t i = 0; i < both.size(); ++i) both[i] = bottom.ready[i] <= last_ + 14 && filling.filled[i] <= last_ + 14 ? 1 : 0;
-        result.forecast.readyAndTurnWithin14Days = probability(both, weights_);
+        result.forecast.readyAndTurnWithin14Days = probability(both, members_.shares());
     }
     // A bottom tray left although it is ready costs colony, and a full top tray has nowhere to go: overdue without waiting 30 days.
     if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0) {
@@ -105,7 +103,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     }
     result.history.back() = result.now;
 
-    stack_ = today;
+    members_ = today;
     result.forecast.feedUsualKg = care.medianFeedKg;
     feedLimits(result);
     return true;
@@ -115,14 +113,14 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
 void StackRun::feedLimits(StackReckoning& result) const
 {
     Forecast& to = result.forecast;
-    const int top = stack_.topToFeed();
+    const int top = members_.stack.topToFeed();
     const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg});
     if (top < 0 || !kitchen) {
         to.feedUsualKg = 0.0;
         return;
     }
     const auto overfedBy = [&](double kg) {
-        Ensemble trial = stack_;
+        Ensemble trial = members_.stack;
         Deeds::giveWithinRoom(trial, top, kitchen->what, kg, true);
         std::vector<char> overfed(static_cast<std::size_t>(trial.members()), 0);
         for (int ahead = 1; ahead <= 7; ++ahead) {
@@ -132,9 +130,9 @@ void StackRun::feedLimits(StackReckoning& result) const
                 if (m.tray(top).air[m.lane] < overfedAir || m.block.stack.bed[m.lane] > overfedWarmth) overfed[static_cast<std::size_t>(i)] = 1;
             }
         }
-        return probability(overfed, weights_);
+        return probability(overfed, members_.shares());
     };
-    const double most = 7.0 * mostFreshPerArea * stack_.area * std::max(stack_.trays(), 1);
+    const double most = 7.0 * mostFreshPerArea * members_.stack.area * std::max(members_.stack.trays(), 1);
     const double bound = std::min(most, to.roomTopTrayFreshKg.value_or(most));
     double bearable = 0.0;
     if (overfedBy(bound) <= overfedChance) {
@@ -150,16 +148,16 @@ void StackRun::feedLimits(StackReckoning& result) const
     }
     to.feedHighKg = bearable;
 
-    std::vector<double> wanted(static_cast<std::size_t>(stack_.members()));
+    std::vector<double> wanted(static_cast<std::size_t>(members_.stack.members()));
     std::vector<double> need;
-    const int days = week_.gain(PastWeek::maintenance, 7, need);
-    for (int i = 0; i < stack_.members(); ++i) {
-        const MemberOf m{stack_, i};
+    const int days = members_.week.gain(PastWeek::maintenance, 7, need);
+    for (int i = 0; i < members_.stack.members(); ++i) {
+        const MemberOf m{members_.stack, i};
         const double perFresh = kitchen->what.dryShare * (1.0 - m.parameter(Parameter::respiredSoftening)) * m.parameter(Parameter::assimilation);
         const double upkeep = days > 0 ? need[static_cast<std::size_t>(i)] / days * 7.0 : 0.0;
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }
-    to.feedLowKg = std::min(quantile(wanted, weights_, 0.5), to.feedHighKg);
+    to.feedLowKg = std::min(quantile(wanted, members_.shares(), 0.5), to.feedHighKg);
     to.feedUsualKg = std::min(to.feedUsualKg, to.feedHighKg);
 }
 

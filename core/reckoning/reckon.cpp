@@ -54,26 +54,41 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
     result->members = options.members;
     result->stacks.resize(wanted.size());
 
-    std::atomic<std::size_t> next{0};
-    std::atomic<bool> stopped{false};
-    const auto work = [&] {
-        for (std::size_t i = next++; i < wanted.size() && !stopped; i = next++) {
-            const std::uint64_t digest = digestOf(entries, *wanted[i]);
-            const Reckoning* before = options.previous.get();
-            const StackReckoning* same = before != nullptr && before->asOf == options.asOf && before->members == options.members
-                ? before->stack(wanted[i]->name) : nullptr;
-            if (same != nullptr && same->digest == digest) {
-                result->stacks[i] = *same;
-                continue;
-            }
+    std::vector<std::size_t> toRun;
+    for (std::size_t i = 0; i < wanted.size(); ++i) {
+        const std::uint64_t digest = digestOf(entries, *wanted[i]);
+        const Reckoning* before = options.previous.get();
+        const StackReckoning* same = before != nullptr && before->asOf == options.asOf && before->members == options.members
+            ? before->stack(wanted[i]->name) : nullptr;
+        if (same != nullptr && same->digest == digest) {
+            result->stacks[i] = *same;
+        } else {
             result->stacks[i].digest = digest;
-            if (!StackRun{entries, *wanted[i], materials, options}.run(result->stacks[i], stop)) stopped = true;
+            toRun.push_back(i);
         }
+    }
+
+    std::atomic<bool> stopped{false};
+    const auto run = [&](std::size_t i, Crew& crew) {
+        if (!StackRun{entries, *wanted[i], materials, options, crew}.run(result->stacks[i], stop)) stopped = true;
     };
-    std::vector<std::jthread> helpers;
-    for (int t = 1; t < std::min<int>(options.threads, static_cast<int>(wanted.size())); ++t) helpers.emplace_back(work);
-    work();
-    helpers.clear();
+    // As many stacks at once as there are threads; the few that are left over are shared out by blocks of members.
+    const std::size_t threads = static_cast<std::size_t>(std::max(options.threads, 1));
+    const std::size_t together = toRun.size() - toRun.size() % threads;
+    std::atomic<std::size_t> next{0};
+    const auto work = [&] {
+        Crew alone{1};
+        for (std::size_t k = next++; k < together && !stopped; k = next++) run(toRun[k], alone);
+    };
+    {
+        std::vector<std::jthread> helpers;
+        for (std::size_t t = 1; t < threads && t < together; ++t) helpers.emplace_back(work);
+        work();
+    }
+    if (together < toRun.size() && !stopped) {
+        Crew crew{static_cast<int>(threads)};
+        for (std::size_t k = together; k < toRun.size() && !stopped; ++k) run(toRun[k], crew);
+    }
     if (stopped) return nullptr;
     return result;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/quantity/measures.h"
+#include "core/reckoning/look_kind.h"
 
 #include <cstdint>
 #include <memory>
@@ -87,6 +88,28 @@ struct Record {
     double trayHeightCm = 11;
 };
 
+/// A value that the members could not explain, or hardly.
+struct Disagreement {
+    std::int64_t entry = 0;             ///< id of the entry
+    Day day{};
+    LookKind kind{};
+    int slot = 0;                       ///< 1 = bottom; 0: the whole stack
+    double value = 0;
+    Band expected;                      ///< what they expected to be read
+    bool operator==(const Disagreement&) const = default;
+};
+
+/// Usual feedings that are not in the journal and yet seem to have been given.
+struct UnwrittenGuess {
+    Day from{}, to{};                   ///< the usual days that have no entry, first and last
+    int feedings = 0;
+    double probability = 0;             ///< that they were so many or more
+    double kgEach = 0;                  ///< fresh
+    std::string material;
+    std::vector<Day> days;              ///< likeliest first, as many as `feedings`
+    bool operator==(const UnwrittenGuess&) const = default;
+};
+
 struct StackReckoning {
     std::string name;
     std::uint64_t digest = 0;           ///< of the entries that it rests on
@@ -100,6 +123,8 @@ struct StackReckoning {
     std::optional<Day> turnSince;       ///< since when it has been raised (0.8, withdrawn at 0.6)
     std::optional<Day> readySince;      ///< the bottom tray likewise
     std::vector<std::string> flags;     ///< codes of what is odd in the record, e.g. "beyond-room"
+    std::vector<Disagreement> disagreements; ///< in order of the journal
+    std::vector<UnwrittenGuess> unwritten;   ///< of the last half year, by month
     double effectiveSize = 0;           ///< of the members' weights
     bool retired = false;
 

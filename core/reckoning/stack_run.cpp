@@ -46,9 +46,11 @@ void Raised::note(double probability, Day day)
     if (since_ && probability <= withdrawAt) since_.reset();
 }
 
-StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options)
-    : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options},
-      last_{daysBetween(*history.firstBedding, options.asOf)}
+StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options,
+                   Crew& crew, const FilterManner& manner)
+    : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options}, crew_{crew}, manner_{manner},
+      last_{daysBetween(*history.firstBedding, options.asOf)},
+      members_{Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base())}
 {
     firstStepOf_.assign(static_cast<std::size_t>(last_) + 2, history.steps.size());
     looked_.assign(static_cast<std::size_t>(last_) + 1, 0);
@@ -60,16 +62,17 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
     }
     for (std::size_t day = firstStepOf_.size() - 1; day-- > 0;) firstStepOf_[day] = std::min(firstStepOf_[day], firstStepOf_[day + 1]);
     firstStepOf_[0] = 0; // what was written before the first bedding acts on the first day
-    stack_ = Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base());
+    missed_ = missedFeedings(entries, history, deeds_, last_);
 }
 
-void StackRun::actsOf(int day)
+void StackRun::entriesOf(int day)
 {
     int number = 0;
+    looksToday_ = 0;
     for (std::size_t i = firstStepOf_[static_cast<std::size_t>(day)]; i < firstStepOf_[static_cast<std::size_t>(day) + 1]; ++i, ++number) {
         const journal::Step& step = history_.steps[i];
         const journal::Action& action = entries_[step.entry].action;
-        standing_ = &step.after;
+        const journal::Standing& before = standing_ != nullptr ? *standing_ : step.after;
         if (const auto* routine = std::get_if<journal::Routine>(&action)) {
             const bool water = routine->of == journal::RoutineOf::water;
             const double each = water ? routine->each.volume().value_or(Volume{}).base() : routine->each.mass().value_or(Mass{}).base();
@@ -78,20 +81,49 @@ void StackRun::actsOf(int day)
             if (reading->air) air_ = {day, reading->air->base()};
             if (reading->relativeHumidity) humidity_ = {day, reading->relativeHumidity->fraction()};
         }
-        // A weighing against what was observed comes before what the entry takes.
-        if (deeds_.perform(stack_, step, history_, day, number)) flags_.push_back("beyond-room:" + dayText(dayAt(day)));
+        // What was read is weighed before the entry takes anything.
+        weighEntry(step, before, day);
+        standing_ = &step.after;
+        if (deeds_.perform(members_.stack, step, history_, day, number)) flags_.push_back("beyond-room:" + dayText(dayAt(day)));
+        emptied(action);
+        members_.forgetBatchesGone();
+    }
+    for (const MissedFeeding& missed : missed_)
+        if (missed.day == day) giveUnwritten(members_, missed, deeds_);
+}
+
+void StackRun::weighEntry(const journal::Step& step, const journal::Standing& before, int day)
+{
+    if (members_.stack.trays() == 0 || step.incoming) return;
+    const journal::Entry& entry = entries_[step.entry];
+    for (const Look& look : looksOf(entry.action, step.slot, before)) {
+        if (look.slot >= members_.stack.trays()) continue;
+        if (onLook) onLook(step.entry, look, members_);
+        const Verdict verdict = weigh(members_, look, day, looksToday_++, manner_);
+        if (verdict.disagrees()) disagreements_.push_back({static_cast<std::int64_t>(entry.id), dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
+    }
+}
+
+/// What ran off through an open spigot is counted anew from here.
+void StackRun::emptied(const journal::Action& action)
+{
+    const auto* drain = std::get_if<journal::Drain>(&action);
+    if (!(drain != nullptr && drain->volume) && !std::holds_alternative<journal::Flush>(action)) return;
+    for (int i = 0; i < members_.stack.members(); ++i) {
+        const MemberOf member{members_.stack, i};
+        members_.ranOffBefore[static_cast<std::size_t>(i)] = member.block.stack.ranOff[member.lane];
     }
 }
 
 void StackRun::routinesOf(int day)
 {
-    const int slot = stack_.topToFeed();
+    const int slot = members_.stack.topToFeed();
     if (slot < 0) return;
     const auto due = [&](const std::optional<Habit>& habit) { return habit && (day - habit->from) % habit->every == 0; };
-    if (due(waterHabit_)) pour(stack_, slot, waterHabit_->each);
+    if (due(waterHabit_)) pour(members_.stack, slot, waterHabit_->each);
     if (due(coverHabit_))
         if (const auto paper = deeds_.portion(std::string{journal::defaultCover}, Amount{coverHabit_->each, Unit::kg}))
-            Deeds::giveWithinRoom(stack_, slot, paper->what, paper->kg, false);
+            Deeds::giveWithinRoom(members_.stack, slot, paper->what, paper->kg, false);
 }
 
 DayForcing StackRun::forcingOf(int day) const
@@ -107,23 +139,14 @@ DayForcing StackRun::forcingOf(int day) const
     return forcing;
 }
 
-void StackRun::noteFirstDays(int day)
+void StackRun::passDay(int day)
 {
-    const int top = stack_.topToFeed();
-    for (int slot = 0; slot < stack_.trays(); ++slot) {
-        FirstDays& first = firsts_[stack_.shapes[static_cast<std::size_t>(slot)].batch];
-        if (first.ready.empty()) {
-            first.ready.assign(static_cast<std::size_t>(stack_.members()), never);
-            first.filled = first.ready;
-        }
-        for (int i = 0; i < stack_.members(); ++i) {
-            const MemberOf member{stack_, i};
-            int& readyOn = first.ready[static_cast<std::size_t>(i)];
-            int& filledOn = first.filled[static_cast<std::size_t>(i)];
-            if (readyOn == never && ready(member, slot)) readyOn = day;
-            if (slot == top && filledOn == never && filled(member, slot)) filledOn = day;
-        }
-    }
+    const DayForcing forcing = forcingOf(day);
+    crew_.each(static_cast<int>(members_.stack.blocks.size()), [&](int block) {
+        advanceDay(members_.stack, block, forcing);
+        members_.noteReadiness(day, block);
+    });
+    members_.week.note(members_.stack);
 }
 
 bool StackRun::worthASample(int day) const
@@ -147,19 +170,17 @@ void StackRun::settleStates(StackEstimate& at, int day) const
 
 void StackRun::noteDay(int day, StackReckoning& result)
 {
-    week_.note(stack_);
-    noteFirstDays(day);
-    const int top = stack_.topToFeed();
-    const int topBatch = top >= 0 ? stack_.shapes[static_cast<std::size_t>(top)].batch : 0;
+    const int top = members_.stack.topToFeed();
+    const int topBatch = top >= 0 ? members_.stack.shapes[static_cast<std::size_t>(top)].batch : 0;
     if (topBatch != turnBatch_) {
         turn_ = {};
         turnBatch_ = topBatch;
     }
-    if (top >= 0) turn_.note(filledProbability(stack_, top, weights_), dayAt(day));
-    for (int slot = 0; slot < stack_.trays(); ++slot)
-        ready_[stack_.shapes[static_cast<std::size_t>(slot)].batch].note(readyProbability(stack_, slot, weights_), dayAt(day));
+    if (top >= 0) turn_.note(members_.filledProbability(top), dayAt(day));
+    for (int slot = 0; slot < members_.stack.trays(); ++slot)
+        ready_[members_.stack.shapes[static_cast<std::size_t>(slot)].batch].note(members_.readyProbability(slot), dayAt(day));
     if (!worthASample(day)) return;
-    StackEstimate sample = estimate(stack_, week_, weights_, dayAt(day), day);
+    StackEstimate sample = estimate(members_.stack, members_.week, members_.shares(), dayAt(day), day);
     settleStates(sample, day);
     result.history.push_back(std::move(sample));
 }
@@ -171,21 +192,23 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop)
     result.asOf = options_.asOf;
     for (int day = 0; day <= last_; ++day) {
         if (stop.stop_requested()) return false;
-        actsOf(day);
+        entriesOf(day);
         routinesOf(day);
-        advanceDay(stack_, forcingOf(day));
+        passDay(day);
         noteDay(day, result);
     }
     result.now = result.history.back();
     result.retired = standing_->retired;
     result.flags = flags_;
-    result.effectiveSize = options_.members;
+    result.disagreements = disagreements_;
+    result.unwritten = guessUnwritten(members_, missed_, result.firstBedding);
+    result.effectiveSize = members_.weights.effectiveSize();
     result.record = recordOf(entries_, history_, options_.asOf);
-    const int top = stack_.topToFeed();
-    result.turnProbability = top >= 0 ? filledProbability(stack_, top, weights_) : 0.0;
+    const int top = members_.stack.topToFeed();
+    result.turnProbability = top >= 0 ? members_.filledProbability(top) : 0.0;
     result.turnSince = turn_.since();
-    if (!stack_.shapes.empty()) {
-        const auto bottom = ready_.find(stack_.shapes.front().batch);
+    if (!members_.stack.shapes.empty()) {
+        const auto bottom = ready_.find(members_.stack.shapes.front().batch);
         if (bottom != ready_.end()) result.readySince = bottom->second.since();
     }
     return forecast(result, stop);

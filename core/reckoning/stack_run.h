@@ -3,9 +3,12 @@
 #include "core/journal/replay.h"
 #include "core/reckoning/care.h"
 #include "core/reckoning/deeds.h"
-#include "core/reckoning/estimate.h"
+#include "core/reckoning/crew.h"
+#include "core/reckoning/population.h"
 #include "core/reckoning/reckon.h"
+#include "core/reckoning/unwritten.h"
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <stop_token>
@@ -22,19 +25,27 @@ private:
     std::optional<Day> since_;
 };
 
-/// One stack through its journal, day by day: acts at the start of a day in the order of the journal, then the day passes.
+/// One stack through its journal, day by day: entries at the start of a day in the order of the journal, each weighed for what it reads and
+/// then done; then what is usual and unwritten; then the day passes.
 class StackRun {
 public:
-    StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options);
+    StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options,
+             Crew& crew, const FilterManner& manner = {});
 
     /// False when it was stopped.
     bool run(StackReckoning& result, std::stop_token stop);
 
+    /// Called at each value that is read, before it is weighed; for tests that make journals.
+    std::function<void(std::size_t entry, const Look&, const Population&)> onLook;
+    const Population& population() const { return members_; }
+
 private:
-    void actsOf(int day);
+    void entriesOf(int day);
+    void weighEntry(const journal::Step& step, const journal::Standing& before, int day);
+    void emptied(const journal::Action& action);
     void routinesOf(int day);
+    void passDay(int day);
     void noteDay(int day, StackReckoning& result);
-    void noteFirstDays(int day);
     bool worthASample(int day) const;
     void settleStates(StackEstimate& at, int day) const;
     model::DayForcing forcingOf(int day) const;
@@ -46,22 +57,23 @@ private:
     const journal::StackHistory& history_;
     Deeds deeds_;
     Options options_;
+    Crew& crew_;
+    FilterManner manner_;
     int last_ = 0;                           ///< day number of asOf
     std::vector<std::size_t> firstStepOf_;   ///< by day number: index of the first step of that day; size last_ + 2
     std::vector<char> looked_;               ///< days with an observation
-    std::size_t before_ = 0;                 ///< steps before the first bedding
-    model::Ensemble stack_;
-    PastWeek week_;
-    std::vector<double> weights_;            ///< empty: all members weigh the same; the filter sets them
-    std::map<int, FirstDays> firsts_;        ///< by batch
+    std::vector<MissedFeeding> missed_;
+    Population members_;
     std::map<int, Raised> ready_;            ///< by batch
     Raised turn_;
     int turnBatch_ = 0;                      ///< top batch that turn_ speaks of
     const journal::Standing* standing_ = nullptr;
+    int looksToday_ = 0;
     struct Habit { double each = 0; int every = 1; int from = 0; };
     std::optional<Habit> waterHabit_, coverHabit_;
     std::optional<std::pair<int, double>> air_, humidity_; ///< last reading: day, value
     std::vector<std::string> flags_;
+    std::vector<Disagreement> disagreements_;
 };
 
 }

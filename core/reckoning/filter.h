@@ -1,0 +1,63 @@
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <span>
+#include <vector>
+
+/// A particle filter that knows no worms: weights, resampling and the jitter of parameters over plain arrays.
+/// Gordon, Salmond & Smith 1993; Liu & West 2001 (kernel from memory); tempering after Neal 2001 (from memory).
+namespace tierloam::reckoning {
+
+/// Log-weights of the members; never raw weights, which underflow after a few observations.
+class LogWeights {
+public:
+    explicit LogWeights(std::size_t members) : log_(members, 0.0) {}
+    LogWeights() = default;
+
+    std::size_t size() const { return log_.size(); }
+    bool equal() const { return equal_; }
+    std::span<const double> log() const { return log_; }
+    /// Adds `exponent` times a log-likelihood of each member; −∞ rules a member out.
+    void add(std::span<const double> logLikelihood, double exponent = 1.0);
+    void reset();
+    void restore(std::vector<double> log);
+    /// Summing to 1; all equal when every member is ruled out.
+    std::vector<double> normalised() const;
+    /// 1/Σw², between 1 and the number of members; 0 when every member is ruled out.
+    double effectiveSize() const;
+    /// The same after `exponent` times this log-likelihood.
+    double effectiveSizeWith(std::span<const double> logLikelihood, double exponent) const;
+
+private:
+    std::vector<double> log_;
+    bool equal_ = true;
+};
+
+/// Systematic resampling: member i of the next generation descends from ancestors[i]. `u` in (0, 1). Pure.
+/// Members that keep a place of their own are not moved: an ancestor with offspring has one of them in its own place.
+std::vector<int> systematic(std::span<const double> weights, double u);
+
+/// Liu–West kernel: z ← mean + a·(z − mean) + √(1 − a²)·L·n with L the Cholesky factor of the weighted covariance before resampling, so
+/// that mean and covariance stay. z[r·members + i] of `rows` rows, already resampled; `weights` and `before` are those before resampling.
+/// `normal(r, i)` gives standard normals.
+void liuWest(std::span<double> z, std::span<const double> before, std::span<const double> weights, std::size_t rows, double a,
+             const std::function<double(std::size_t row, std::size_t member)>& normal);
+
+inline constexpr double liuWestKeeps = 0.98;
+
+/// The greatest exponent in (0, 1] under which the observation leaves at least `wanted` effective members.
+double temperedExponent(const LogWeights& weights, std::span<const double> logLikelihood, double wanted);
+
+/// One observation: what it did to the weights.
+struct Update {
+    double effectiveSize = 0;  ///< after it as it stands, without tempering and before resampling
+    double exponent = 1;       ///< below 1: fewer than 10 effective members would have been left, and it was weighed that much less
+    bool resampled = false;
+};
+/// Weighs, tempers when no member explains the observation, and resamples when the effective size falls below half. `u` in (0, 1) is
+/// for the resampling; `inherit` makes members into copies of their ancestors and may jitter them by the weights from before.
+Update update(LogWeights& weights, std::span<const double> logLikelihood, double u,
+              const std::function<void(std::span<const int> ancestors, std::span<const double> weightsBefore)>& inherit);
+
+}

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "core/reckoning/estimate.h"
+#include "core/reckoning/filter.h"
+#include "core/reckoning/looks.h"
+
+#include <map>
+#include <vector>
+
+namespace tierloam::reckoning {
+
+/// A usual feeding that is not in the journal, as each member has it.
+struct UnwrittenFeeding {
+    int day = 0;              ///< since the first bedding
+    double usualKg = 0;       ///< fresh
+    std::vector<char> given;  ///< by member
+};
+
+/// One stack's members and all that goes with each of them when one takes another's place.
+struct Population {
+    model::Ensemble stack;
+    LogWeights weights;
+    std::vector<double> normalised;     ///< weights that sum to 1; empty while all are equal
+    PastWeek week;
+    std::map<int, FirstDays> firsts;    ///< by batch, of those that stand
+    std::vector<double> ranOffBefore;   ///< L that had run off when the sump was last emptied
+    std::vector<UnwrittenFeeding> unwritten; ///< of the last half year
+
+    explicit Population(model::Ensemble drawn);
+    Weights shares() const { return normalised; }
+    /// Member i becomes what ancestors[i] was.
+    void inherit(std::span<const int> ancestors);
+    /// Which members of a block are ready and filled today, and the first day of those that were not before.
+    void noteReadiness(int day, int block);
+    void forgetBatchesGone();
+    /// Weight of the members whose tray in this slot (0-based) was ready, or filled, when it was noted last.
+    double readyProbability(int slot) const;
+    double filledProbability(int slot) const;
+
+    std::vector<std::vector<char>> readyNow, filledNow; ///< by slot and member
+};
+
+/// How the members took an observation.
+struct Verdict {
+    double effectiveSize = 0;  ///< after it, before any resampling; as it stands without tempering
+    double exponent = 1;       ///< below 1: no member could explain it, and it was weighed that much less
+    Band expected;             ///< what the members expected to be read, set only where they disagree
+    double surprise = 0;       ///< sd between the value and what was expected
+    bool disagrees() const { return exponent < 1.0 || surprise > 4.0 || surprise < -4.0; }
+};
+
+/// How the filter of one run weighs. Anything but the default is for tests that must see a broken filter fail.
+struct FilterManner {
+    bool ignoresLooks = false;
+    double noiseScale = 1.0;
+};
+
+/// Weighs the members against one value: likelihood, tempering where less than 10 effective members would be left, systematic
+/// resampling below half, and the Liu–West jitter of the parameters. `number` counts the values of the day.
+Verdict weigh(Population& population, const Look& look, int day, int number, const FilterManner& manner = {});
+
+}
