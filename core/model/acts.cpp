@@ -184,6 +184,12 @@ void takeWorms(Ensemble& ensemble, double kg)
     }
 }
 
+void takeWormShare(Ensemble& ensemble, double share)
+{
+    for (Ensemble::Block& block : ensemble.blocks)
+        for (int m = 0; m < lanes; ++m) block.stack.takenOut[m] += wormsLeave(block.stack, m, least(share, 1.0));
+}
+
 void drain(Ensemble& ensemble, std::optional<double> litres)
 {
     for (Ensemble::Block& block : ensemble.blocks) {
@@ -247,9 +253,10 @@ void harvest(Ensemble& ensemble, int slot, double share)
             const double worms = tray.share[m] * (whole ? 1.0 : share);
             dry += cocoonDry + wormsLeave(stack, m, least(worms, 1.0));
             stack.takenOut[m] += dry;
-            // Shares are of the worms that stay.
-            const double left = 1.0 - worms;
-            tray.share[m] -= worms;
+            // Shares are of the worms that stay; by their own sum, since 1 − worms loses its digits when nearly all leave.
+            tray.share[m] -= least(worms, tray.share[m]);
+            double left = 0.0;
+            for (const TrayBlock& any : block.trays) left += any.share[m];
             if (left > 1e-12)
                 for (TrayBlock& any : block.trays) any.share[m] /= left;
         }

@@ -41,6 +41,8 @@ void stock(Ensemble& ensemble, int slot, double kg, std::optional<int> number, b
 
 /// Worms taken out, all masses alike, their reserve along.
 void takeWorms(Ensemble& ensemble, double kg);
+/// The same for a share of each member's colony.
+void takeWormShare(Ensemble& ensemble, double share);
 
 /// The sump: emptied, or so much drawn off. Runs after an open spigot has let off what it does.
 void drain(Ensemble& ensemble, std::optional<double> litres);

@@ -14,7 +14,6 @@ namespace {
 
 constexpr double dryShareNoise = 0.25;  ///< sd of the logit of a feeding's dry share
 constexpr double volumeNoise = 0.25;    ///< log-sd more of an amount given by volume
-constexpr double laidWetness = 0.95;    ///< of what the bedding holds, when the journal does not say
 
 PerMember same(const Ensemble& stack, double value) { return PerMember(static_cast<std::size_t>(stack.members()), value); }
 

@@ -9,6 +9,8 @@
 
 namespace tierloam::reckoning {
 
+inline constexpr double laidWetness = 0.95; ///< of what the bedding holds, when the journal does not say
+
 /// What an entry does to the state of a stack, amounts and their noise drawn. Observations act only in what they take.
 class Deeds {
 public:

@@ -9,126 +9,107 @@ using namespace model;
 
 namespace {
 
-constexpr int horizon = 365;
 constexpr double declineTo = 0.85;           ///< of the present median colony, 60 days on
-constexpr int declineAfter = 60;
 constexpr double mostFreshPerArea = 0.7;     ///< kg fresh a day per m² of tray area in use
 constexpr double overfedChance = 0.05;       ///< chance of air below 0.7 or a bed above 30 °C within a week
 constexpr double overfedAir = 0.7;
 constexpr double overfedWarmth = 30.0;       ///< °C
 
-std::vector<double> perMember(const Ensemble& stack, double (*read)(const MemberOf&))
-{
-    std::vector<double> values(static_cast<std::size_t>(stack.members()));
-    for (int i = 0; i < stack.members(); ++i) values[static_cast<std::size_t>(i)] = read(MemberOf{stack, i});
-    return values;
 }
 
-double intoSump(const MemberOf& m) { return m.block.stack.intoSump[m.lane]; }
-double sump(const MemberOf& m) { return m.block.stack.sump[m.lane]; }
-
+Course StackRun::courseFromToday() const
+{
+    Course course;
+    course.today = last_;
+    course.surroundings = surroundings_;
+    course.care = usualCare(entries_, history_, deeds_, options_.asOf);
+    if (const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg})) course.kitchen = kitchen->what;
+    for (const journal::Step& step : history_.steps)
+        if (const auto* bed = std::get_if<journal::Bed>(&entries_[step.entry].action))
+            if (const auto portion = deeds_.portion(bed->material, bed->bedding)) {
+                course.bedding = portion->what;
+                course.beddingKg = portion->kg;
+                course.beddingWater = laidWetness * portion->what.held;
+            }
+    return course;
 }
 
 /// All members go on under usual care; the present standing stays as it is.
 bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
 {
-    const UsualCare care = usualCare(entries_, history_, deeds_, options_.asOf);
+    Course course = courseFromToday();
+    const UsualCare& care = course.care;
+    const Ensemble& stack = members_.stack;
+    const Weights weights = members_.shares();
+    Forecast& to = result.forecast;
     result.record.usualFeedKgPerWeek = care.medianFeedKg;
-    const Population today = members_;
-    const std::vector<double> sumpNow = perMember(members_.stack, sump);
-    const std::vector<double> sumpInNow = perMember(members_.stack, intoSump);
-    const std::vector<double> colonyNow = perMember(members_.stack, colony);
-    std::vector<int> sumpFull(sumpNow.size(), never);
-    std::vector<int> trayFull(sumpNow.size(), never);
-    if (result.record.spigotShut)
-        for (std::size_t i = 0; i < sumpNow.size(); ++i)
-            if (sumpNow[i] >= members_.stack.sumpCapacity) sumpFull[i] = last_;
-    const int top = members_.stack.topToFeed();
-    const int topBatch = top >= 0 ? members_.stack.shapes[static_cast<std::size_t>(top)].batch : 0;
+    const int top = stack.topToFeed();
+    const int topBatch = top >= 0 ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
     if (!care.given.empty() && top >= 0) {
         const UsualCare::Weekly& food = care.given.front();
         const double volume = volumeOfDry(food.what.softening, food.what.bulk * food.what.dryShare) * food.what.dryShare;
-        std::vector<double> room(sumpNow.size());
-        for (int i = 0; i < members_.stack.members(); ++i) room[static_cast<std::size_t>(i)] = std::max(model::room(MemberOf{members_.stack, i}, top), 0.0) / volume;
-        if (volume > 0.0) result.forecast.roomTopTrayFreshKg = quantile(room, members_.shares(), 0.5);
+        std::vector<double> room(static_cast<std::size_t>(stack.members()));
+        for (int i = 0; i < stack.members(); ++i) room[static_cast<std::size_t>(i)] = std::max(model::room(MemberOf{stack, i}, top), 0.0) / volume;
+        if (volume > 0.0) to.roomTopTrayFreshKg = quantile(room, weights, 0.5);
     }
 
-    for (int ahead = 1; ahead <= horizon; ++ahead) {
-        if (stop.stop_requested()) return false;
-        const int day = last_ + ahead;
-        if (ahead % 7 == 1) {
-            const std::vector<char> cut = careForAWeek(members_.stack, care);
-            for (std::size_t i = 0; i < cut.size(); ++i)
-                if (cut[i] != 0 && trayFull[i] == never) trayFull[i] = day;
-        }
-        passDay(day);
-        if (result.record.spigotShut) {
-            const std::vector<double> in = perMember(members_.stack, intoSump);
-            for (std::size_t i = 0; i < in.size(); ++i)
-                if (sumpFull[i] == never && sumpNow[i] + in[i] - sumpInNow[i] >= members_.stack.sumpCapacity) sumpFull[i] = day;
-        }
-        if (ahead == 7) {
-            std::vector<double> in = perMember(members_.stack, intoSump);
-            for (std::size_t i = 0; i < in.size(); ++i) in[i] -= sumpInNow[i];
-            result.forecast.drainedExpectedLPerWeek = band(in, members_.shares());
-        }
-        if (ahead == declineAfter) {
-            std::vector<double> then = perMember(members_.stack, colony);
-            result.forecast.colonyMedianIn60DaysKg = quantile(then, members_.shares(), 0.5);
-        }
-        if (ahead % 7 == 0) result.forecast.days.push_back(estimate(members_.stack, members_.week, members_.shares(), dayAt(day), day));
-    }
-
+    std::optional<Outlook> ahead = lookAhead(members_, course, {}, crew_, stop);
+    if (!ahead) return false;
     const Day start = *history_.firstBedding;
-    const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, members_.shares(), start, last_ + horizon); };
-    for (TrayEstimate& tray : result.now.slots) tray.readyOn = asDates(members_.firsts[tray.batch].ready);
-    if (topBatch != 0) result.forecast.turnOn = asDates(members_.firsts[topBatch].filled);
-    result.forecast.turnLikelyOn = result.forecast.turnOn.p50;
-    result.forecast.sumpFullOn = asDates(sumpFull);
-    result.forecast.topTrayFullOn = asDates(trayFull);
+    const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, weights, start, last_ + outlookDays); };
+    to.days = std::move(ahead->days);
+    to.drainedExpectedLPerWeek = band(std::vector<double>{ahead->drainedNextWeek}, weights);
+    to.colonyMedianIn60DaysKg = quantile(std::vector<double>{ahead->colonyIn60Days}, weights, 0.5);
+    for (TrayEstimate& tray : result.now.slots) tray.readyOn = asDates(ahead->firsts.at(tray.batch).ready);
+    if (topBatch != 0) to.turnOn = asDates(ahead->firsts.at(topBatch).filled);
+    to.turnLikelyOn = to.turnOn.p50;
+    to.sumpFullOn = asDates(ahead->sumpFull);
+    to.topTrayFullOn = asDates(ahead->trayFull);
     if (topBatch != 0) {
-        const FirstDays& bottom = members_.firsts[today.stack.shapes.front().batch];
-        const FirstDays& filling = members_.firsts[topBatch];
-        std::vector<char> both(sumpNow.size());
+        const FirstDays& bottom = ahead->firsts.at(stack.shapes.front().batch);
+        const FirstDays& filling = ahead->firsts.at(topBatch);
+        std::vector<char> both(bottom.ready.size());
         for (std::size_t i = 0; i < both.size(); ++i) both[i] = bottom.ready[i] <= last_ + 14 && filling.filled[i] <= last_ + 14 ? 1 : 0;
-        result.forecast.readyAndTurnWithin14Days = probability(both, members_.shares());
+        to.readyAndTurnWithin14Days = probability(both, weights);
     }
     // A bottom tray left although it is ready costs colony, and a full top tray has nowhere to go: overdue without waiting 30 days.
     if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0) {
         const double now = result.now.colonyKg.p50;
         const TrayEstimate& highest = result.now.slots[static_cast<std::size_t>(std::max(top, 0))];
-        const bool declines = now > 0.0 && result.forecast.colonyMedianIn60DaysKg <= declineTo * now;
+        const bool declines = now > 0.0 && to.colonyMedianIn60DaysKg <= declineTo * now;
         const bool full = top > 0 && highest.depthCm >= result.record.trayHeightCm - 1.0;
         if (declines || full) result.now.slots.front().state = TrayState::overdue;
     }
     result.history.back() = result.now;
-
-    members_ = today;
-    result.forecast.feedUsualKg = care.medianFeedKg;
-    feedLimits(result);
+    to.feedUsualKg = care.medianFeedKg;
+    feedLimits(result, course);
+    result.present = std::make_shared<const Present>(Present{members_, std::move(course), std::move(*ahead)});
     return true;
 }
 
 /// Next week's feeding: what keeps the median member's ration at 1, and the most that 5 % of the members at most do not bear.
-void StackRun::feedLimits(StackReckoning& result) const
+void StackRun::feedLimits(StackReckoning& result, const Course& course) const
 {
     Forecast& to = result.forecast;
     const int top = members_.stack.topToFeed();
-    const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg});
-    if (top < 0 || !kitchen) {
+    const Substance& kitchen = course.kitchen;
+    if (top < 0 || kitchen.dryShare <= 0.0) {
         to.feedUsualKg = 0.0;
         return;
     }
     const auto overfedBy = [&](double kg) {
         Ensemble trial = members_.stack;
-        Deeds::giveWithinRoom(trial, top, kitchen->what, kg, true);
+        Deeds::giveWithinRoom(trial, top, kitchen, kg, true);
         std::vector<char> overfed(static_cast<std::size_t>(trial.members()), 0);
         for (int ahead = 1; ahead <= 7; ++ahead) {
-            advanceDay(trial, forcingOf(last_ + ahead));
-            for (int i = 0; i < trial.members(); ++i) {
-                const MemberOf m{trial, i};
-                if (m.tray(top).air[m.lane] < overfedAir || m.block.stack.bed[m.lane] > overfedWarmth) overfed[static_cast<std::size_t>(i)] = 1;
-            }
+            const DayForcing forcing = course.surroundings.on(last_ + ahead);
+            crew_.each(static_cast<int>(trial.blocks.size()), [&](int block) {
+                advanceDay(trial, block, forcing);
+                for (int i = block * lanes; i < (block + 1) * lanes; ++i) {
+                    const MemberOf m{trial, i};
+                    if (m.tray(top).air[m.lane] < overfedAir || m.block.stack.bed[m.lane] > overfedWarmth) overfed[static_cast<std::size_t>(i)] = 1;
+                }
+            });
         }
         return probability(overfed, members_.shares());
     };
@@ -153,7 +134,7 @@ void StackRun::feedLimits(StackReckoning& result) const
     const int days = members_.week.gain(PastWeek::maintenance, 7, need);
     for (int i = 0; i < members_.stack.members(); ++i) {
         const MemberOf m{members_.stack, i};
-        const double perFresh = kitchen->what.dryShare * (1.0 - m.parameter(Parameter::respiredSoftening)) * m.parameter(Parameter::assimilation);
+        const double perFresh = kitchen.dryShare * (1.0 - m.parameter(Parameter::respiredSoftening)) * m.parameter(Parameter::assimilation);
         const double upkeep = days > 0 ? need[static_cast<std::size_t>(i)] / days * 7.0 : 0.0;
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }

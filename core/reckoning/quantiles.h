@@ -15,6 +15,8 @@ using Weights = std::span<const double>;
 double quantile(std::vector<double>& values, Weights weights, double share);
 /// 5, 50 and 95 %. `values` is scratch: its order is lost.
 Band band(std::vector<double>& values, Weights weights);
+inline Band band(std::vector<double>&& values, Weights weights) { return band(values, weights); }
+inline double quantile(std::vector<double>&& values, Weights weights, double share) { return quantile(values, weights, share); }
 
 inline constexpr int never = std::numeric_limits<int>::max();
 /// 10, 50 and 90 % of a day counted from `start`; a member at `never`, or a quantile beyond `horizon`, is nullopt.

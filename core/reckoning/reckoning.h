@@ -110,6 +110,8 @@ struct UnwrittenGuess {
     bool operator==(const UnwrittenGuess&) const = default;
 };
 
+struct Present; // outlook.h: the members themselves
+
 struct StackReckoning {
     std::string name;
     std::uint64_t digest = 0;           ///< of the entries that it rests on
@@ -127,6 +129,7 @@ struct StackReckoning {
     std::vector<UnwrittenGuess> unwritten;   ///< of the last half year, by month
     double effectiveSize = 0;           ///< of the members' weights
     bool retired = false;
+    std::shared_ptr<const Present> present; ///< for questions about what would be; empty in a reckoning read from estimates
 
     /// The sample of `history` on that day or the last before it; nullptr before the first.
     const StackEstimate* on(Day day) const;

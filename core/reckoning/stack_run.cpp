@@ -13,18 +13,7 @@ namespace {
 constexpr double raiseAt = 0.8;
 constexpr double withdrawAt = 0.6;
 constexpr int dailyBack = 90;        ///< days before asOf with a sample each
-constexpr int readingHolds = 14;     ///< days that a reading of the air is used
 constexpr int overdueAfter = 30;     ///< days after turn and ready
-
-double seasonAmplitude(journal::Place place)
-{
-    switch (place) {
-    case journal::Place::garage: return 6.0;
-    case journal::Place::outdoors: return 9.0;
-    case journal::Place::indoors: break;
-    }
-    return 1.0;
-}
 
 /// The species of the latest `stock` rules.
 std::string speciesOf(const journal::Entries& entries, const journal::StackHistory& history)
@@ -62,6 +51,8 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
     }
     for (std::size_t day = firstStepOf_.size() - 1; day-- > 0;) firstStepOf_[day] = std::min(firstStepOf_[day], firstStepOf_[day + 1]);
     firstStepOf_[0] = 0; // what was written before the first bedding acts on the first day
+    surroundings_.firstBedding = *history.firstBedding;
+    surroundings_.southern = options.southern;
     missed_ = missedFeedings(entries, history, deeds_, last_);
 }
 
@@ -78,12 +69,15 @@ void StackRun::entriesOf(int day)
             const double each = water ? routine->each.volume().value_or(Volume{}).base() : routine->each.mass().value_or(Mass{}).base();
             (water ? waterHabit_ : coverHabit_) = each > 0.0 ? std::optional{Habit{each, std::max(routine->everyDays.value_or(1), 1), day}} : std::nullopt;
         } else if (const auto* reading = std::get_if<journal::Reading>(&action)) {
-            if (reading->air) air_ = {day, reading->air->base()};
-            if (reading->relativeHumidity) humidity_ = {day, reading->relativeHumidity->fraction()};
+            if (reading->air) surroundings_.air = {day, reading->air->base()};
+            if (reading->relativeHumidity) surroundings_.humidity = {day, reading->relativeHumidity->fraction()};
         }
         // What was read is weighed before the entry takes anything.
         weighEntry(step, before, day);
         standing_ = &step.after;
+        surroundings_.settings = step.after.settings;
+        surroundings_.spigot = step.after.spigot;
+        surroundings_.lidOn = step.after.lidOn;
         if (deeds_.perform(members_.stack, step, history_, day, number)) flags_.push_back("beyond-room:" + dayText(dayAt(day)));
         emptied(action);
         members_.forgetBatchesGone();
@@ -126,22 +120,9 @@ void StackRun::routinesOf(int day)
             Deeds::giveWithinRoom(members_.stack, slot, paper->what, paper->kg, false);
 }
 
-DayForcing StackRun::forcingOf(int day) const
-{
-    DayForcing forcing;
-    forcing.day = day;
-    forcing.usualTemperature = standing_->settings.temp.base()
-        + seasonOffset(seasonAmplitude(standing_->settings.place), dayOfYear(dayAt(day)), options_.southern);
-    if (air_ && day - air_->first <= readingHolds) forcing.airTemperature = air_->second;
-    if (humidity_ && day - humidity_->first <= readingHolds) forcing.relativeHumidity = humidity_->second;
-    forcing.spigotOpen = standing_->spigot == journal::Spigot::open;
-    forcing.lidOff = !standing_->lidOn;
-    return forcing;
-}
-
 void StackRun::passDay(int day)
 {
-    const DayForcing forcing = forcingOf(day);
+    const DayForcing forcing = surroundings_.on(day);
     crew_.each(static_cast<int>(members_.stack.blocks.size()), [&](int block) {
         advanceDay(members_.stack, block, forcing);
         members_.noteReadiness(day, block);

@@ -4,6 +4,7 @@
 #include "core/reckoning/care.h"
 #include "core/reckoning/deeds.h"
 #include "core/reckoning/crew.h"
+#include "core/reckoning/outlook.h"
 #include "core/reckoning/population.h"
 #include "core/reckoning/reckon.h"
 #include "core/reckoning/unwritten.h"
@@ -48,9 +49,9 @@ private:
     void noteDay(int day, StackReckoning& result);
     bool worthASample(int day) const;
     void settleStates(StackEstimate& at, int day) const;
-    model::DayForcing forcingOf(int day) const;
+    Course courseFromToday() const;
     bool forecast(StackReckoning& result, std::stop_token stop);
-    void feedLimits(StackReckoning& result) const;
+    void feedLimits(StackReckoning& result, const Course& course) const;
     Day dayAt(int day) const { return *history_.firstBedding + std::chrono::days{day}; }
 
     const journal::Entries& entries_;
@@ -71,7 +72,7 @@ private:
     int looksToday_ = 0;
     struct Habit { double each = 0; int every = 1; int from = 0; };
     std::optional<Habit> waterHabit_, coverHabit_;
-    std::optional<std::pair<int, double>> air_, humidity_; ///< last reading: day, value
+    Surroundings surroundings_;
     std::vector<std::string> flags_;
     std::vector<Disagreement> disagreements_;
 };

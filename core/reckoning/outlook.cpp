@@ -1,0 +1,135 @@
+#include "core/reckoning/outlook.h"
+
+#include "core/model/measures.h"
+
+#include <algorithm>
+
+namespace tierloam::reckoning {
+
+using namespace model;
+
+namespace {
+
+constexpr int readingHolds = 14;     ///< days that a reading of the air is used
+constexpr int declineAfter = 60;
+constexpr int airWatched = 14;
+
+double seasonAmplitude(journal::Place place)
+{
+    switch (place) {
+    case journal::Place::garage: return 6.0;
+    case journal::Place::outdoors: return 9.0;
+    case journal::Place::indoors: break;
+    }
+    return 1.0;
+}
+
+template <class Read>
+std::vector<double> perMember(const Ensemble& stack, Read read)
+{
+    std::vector<double> values(static_cast<std::size_t>(stack.members()));
+    for (int i = 0; i < stack.members(); ++i) values[static_cast<std::size_t>(i)] = read(MemberOf{stack, i});
+    return values;
+}
+
+double intoSump(const MemberOf& m) { return m.block.stack.intoSump[m.lane]; }
+
+UsualCare planned(UsualCare care, const ChangedPlan& plan, const Substance& kitchen)
+{
+    if (!plan.feedKgPerWeek) return care;
+    if (care.feedKg > 0.0) {
+        for (UsualCare::Weekly& each : care.given)
+            if (each.isFood) each.kg *= *plan.feedKgPerWeek / care.feedKg;
+    } else {
+        care.given.insert(care.given.begin(), {kitchen, *plan.feedKgPerWeek, true});
+    }
+    care.feedKg = *plan.feedKgPerWeek;
+    return care;
+}
+
+void deedsOf(Population& members, const Course& course, const ChangedPlan& plan, Day day, int number)
+{
+    Ensemble& stack = members.stack;
+    if (plan.split && plan.split->on == day) takeWormShare(stack, plan.split->share);
+    if (plan.harvestOn == day && stack.trays() > 0) harvest(stack, 0, 1.0);
+    if (plan.trayAddedOn == day) {
+        int batch = 0;
+        for (const TrayShape& shape : stack.shapes) batch = std::max(batch, shape.batch);
+        addTray(stack, batch + 1, 0, number);
+        const PerMember fresh(static_cast<std::size_t>(stack.members()), course.beddingKg);
+        addMatter(stack, stack.trays() - 1, course.bedding, fresh, PerMember(fresh.size(), course.bedding.dryShare), course.beddingWater, false);
+    }
+    members.forgetBatchesGone();
+}
+
+}
+
+DayForcing Surroundings::on(int day) const
+{
+    DayForcing forcing;
+    forcing.day = day;
+    forcing.usualTemperature = settings.temp.base()
+        + seasonOffset(seasonAmplitude(settings.place), dayOfYear(firstBedding + std::chrono::days{day}), southern);
+    if (air && day - air->first <= readingHolds) forcing.airTemperature = air->second;
+    if (humidity && day - humidity->first <= readingHolds) forcing.relativeHumidity = humidity->second;
+    forcing.spigotOpen = spigot == journal::Spigot::open;
+    forcing.lidOff = !lidOn;
+    return forcing;
+}
+
+std::optional<Outlook> lookAhead(Population members, const Course& course, const ChangedPlan& plan, Crew& crew, std::stop_token stop, int ahead, bool sampled)
+{
+    Surroundings around = course.surroundings;
+    if (plan.usualTemperature) around.settings.temp = celsius(*plan.usualTemperature);
+    const UsualCare care = planned(course.care, plan, course.kitchen);
+    Ensemble& stack = members.stack;
+    const std::size_t count = static_cast<std::size_t>(stack.members());
+    Outlook out;
+    out.sumpFull.assign(count, never);
+    out.trayFull.assign(count, never);
+    out.leastAir.assign(count, 1.0);
+    // An open spigot never fills the sump; of a shut one the usual drains are left out: the date is that on which it must be drained.
+    const bool shut = around.spigot == journal::Spigot::shut;
+    const std::vector<double> sumpNow = perMember(stack, [](const MemberOf& m) { return m.block.stack.sump[m.lane]; });
+    const std::vector<double> inNow = perMember(stack, intoSump);
+    for (std::size_t i = 0; shut && i < count; ++i)
+        if (sumpNow[i] >= stack.sumpCapacity) out.sumpFull[i] = course.today;
+
+    for (int step = 1; step <= ahead; ++step) {
+        if (stop.stop_requested()) return std::nullopt;
+        const int number = course.today + step;
+        const Day day = around.firstBedding + std::chrono::days{number};
+        deedsOf(members, course, plan, day, number);
+        const bool away = plan.away && day >= plan.away->first && day <= plan.away->second;
+        if (step % 7 == 1 && !away) {
+            const std::vector<char> cut = careForAWeek(stack, care);
+            for (std::size_t i = 0; i < count; ++i)
+                if (cut[i] != 0 && out.trayFull[i] == never) out.trayFull[i] = number;
+        }
+        const DayForcing forcing = around.on(number);
+        crew.each(static_cast<int>(stack.blocks.size()), [&](int b) {
+            advanceDay(stack, b, forcing);
+            members.noteReadiness(number, b);
+            const Ensemble::Block& block = stack.blocks[static_cast<std::size_t>(b)];
+            const std::size_t from = static_cast<std::size_t>(b) * lanes;
+            for (std::size_t m = 0; shut && m < lanes; ++m)
+                if (out.sumpFull[from + m] == never && sumpNow[from + m] + block.stack.intoSump[m] - inNow[from + m] >= stack.sumpCapacity)
+                    out.sumpFull[from + m] = number;
+            if (step > airWatched) return;
+            for (const TrayBlock& tray : block.trays)
+                for (std::size_t m = 0; m < lanes; ++m) out.leastAir[from + m] = std::min(out.leastAir[from + m], tray.air[m]);
+        });
+        if (sampled) members.week.note(stack);
+        if (step == 7) {
+            out.drainedNextWeek = perMember(stack, intoSump);
+            for (std::size_t i = 0; i < count; ++i) out.drainedNextWeek[i] -= inNow[i];
+        }
+        if (step == declineAfter) out.colonyIn60Days = perMember(stack, colony);
+        if (sampled && step % 7 == 0) out.days.push_back(estimate(stack, members.week, members.shares(), day, number));
+    }
+    out.colonyAtEnd = perMember(stack, colony);
+    out.firsts = std::move(members.firsts);
+    return out;
+}
+
+}

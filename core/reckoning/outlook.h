@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/journal/standing.h"
+#include "core/reckoning/care.h"
+#include "core/reckoning/crew.h"
+#include "core/reckoning/population.h"
+
+#include <optional>
+#include <stop_token>
+
+/// A stack from today on: all members under usual care, or under a changed plan with the same members and the same random numbers.
+namespace tierloam::reckoning {
+
+/// What acts on a stack from outside, on any day.
+struct Surroundings {
+    Day firstBedding{};
+    journal::StackSettings settings;
+    journal::Spigot spigot = journal::Spigot::open;
+    bool lidOn = true;
+    bool southern = false;
+    std::optional<std::pair<int, double>> air, humidity; ///< last reading: day number, °C and 0…1; used for 14 days
+
+    model::DayForcing on(int day) const;
+};
+
+/// How a stack goes on: everything but the members themselves.
+struct Course {
+    int today = 0;                    ///< day number of the last day of the journal
+    Surroundings surroundings;
+    UsualCare care;
+    model::Substance kitchen;         ///< of a feeding that is planned
+    model::Substance bedding;         ///< of a tray that is added: that of the last bedding
+    double beddingKg = 0.48;          ///< fresh, as the last
+    double beddingWater = 0;          ///< kg per kg DM
+};
+
+/// What is done otherwise than usual; an empty plan is the base case.
+struct ChangedPlan {
+    std::optional<double> feedKgPerWeek;      ///< fresh, all foods together, in the proportions of the usual care
+    std::optional<Day> trayAddedOn;           ///< with the bedding of the last one
+    std::optional<Day> harvestOn;             ///< all of the bottom tray
+    std::optional<std::pair<Day, Day>> away;  ///< nobody feeds, waters or drains, both days included
+    std::optional<double> usualTemperature;   ///< °C from tomorrow on
+    struct Split { Day on; double share; };
+    std::optional<Split> split;               ///< that share of the colony leaves
+};
+
+/// What becomes of every member; days are counted from the first bedding, `never` within the horizon stays never.
+struct Outlook {
+    std::map<int, FirstDays> firsts;          ///< by batch
+    std::vector<int> sumpFull, trayFull;
+    std::vector<double> drainedNextWeek;      ///< L from the trays into the sump
+    std::vector<double> colonyIn60Days, colonyAtEnd; ///< kg
+    std::vector<double> leastAir;             ///< least air multiplier of any tray, first 14 days
+    std::vector<StackEstimate> days;          ///< weekly, when asked for
+};
+
+inline constexpr int outlookDays = 365;
+
+/// nullopt when it was stopped. `ahead` days, weekly estimates only if `sampled`.
+std::optional<Outlook> lookAhead(Population members, const Course& course, const ChangedPlan& plan, Crew& crew, std::stop_token stop,
+                                 int ahead = outlookDays, bool sampled = true);
+
+/// The stack as it stands at the end of a run, kept for questions about what would be.
+struct Present {
+    Population members;
+    Course course;
+    Outlook base;
+};
+
+}
