@@ -31,7 +31,13 @@ struct alignas(64) TrayBlock {
     Members air;                          ///< multiplier 0…1
     Members wet;                          ///< moisture multiplier 0…1
     Members capacity;                     ///< field capacity, kg water
-    Members preference;                   ///< scratch of moving
+    // Scratch of one step, so that nothing is summed twice:
+    Members unsoftenedDry;                ///< ΣF, kg DM
+    Members unsoftenedHeld;               ///< kg water that F holds, before the member's scale
+    Members unsoftenedCarbon;             ///< kg
+    Members unsoftenedRate;               ///< Σ k·scale·F, kg DM/d at 25 °C without worms
+    Members shredding;                    ///< Q10 · noise · worm factor
+    Members preference;                   ///< of worms for this tray
 };
 
 /// What all members of a tray share.
@@ -103,6 +109,8 @@ struct MassClassTable {
     double adultShare[massClasses];       ///< of the class's log-width above 0.28 g
     double gapUp[massClasses];            ///< kg to the next class; the last: 0
     double gapDown[massClasses];          ///< kg to the class below; the first: its own mass
+    double growthRate[massClasses];       ///< worms that a kg DM of growth moves up; the last: 0
+    double shrinkRate[massClasses];       ///< worms that a kg DM of deficit moves down
 };
 
 /// What acts on a step from outside, the same for all members.

@@ -6,6 +6,9 @@
 namespace tierloam::model {
 namespace {
 
+inline double least(double a, double b) { return a < b ? a : b; }
+inline double greatest(double a, double b) { return a > b ? a : b; }
+
 /// e^x; x is clamped to ±700.
 inline double exponential(double x)
 {
@@ -68,8 +71,34 @@ inline double lossFactor(double x)
     return h / (1.0 + h);
 }
 
-inline double least(double a, double b) { return a < b ? a : b; }
-inline double greatest(double a, double b) { return a > b ? a : b; }
+/// lossFactor(amount/pool) with a single division.
+inline double lossFactor(double amount, double pool)
+{
+    const double h = amount * (pool + 0.5 * amount);
+    return h / (pool * pool + h);
+}
+
+/// lossFactor of x and of y with a single division.
+[[gnu::always_inline]] inline void lossFactors(double x, double y, double& ofX, double& ofY)
+{
+    const double hx = x * (1.0 + 0.5 * x);
+    const double hy = y * (1.0 + 0.5 * y);
+    const double inverse = 1.0 / ((1.0 + hx) * (1.0 + hy));
+    ofX = least(hx * (1.0 + hy) * inverse, 1.0); // rounding could pass 1 where all leaves
+    ofY = least(hy * (1.0 + hx) * inverse, 1.0);
+}
+
+/// x^(−1/3) for a normal x > 0, without division: a guess from the exponent bits, then Newton's y(4 − x·y³)/3. Relative error below 1e-14.
+inline double inverseCubeRoot(double x)
+{
+    const unsigned long long bits = __builtin_bit_cast(unsigned long long, x);
+    // The upper half of the bits as a number, −1/3 of it, back again.
+    const double high = __builtin_bit_cast(double, (bits >> 32) | 0x4330000000000000ULL) - 4503599627370496.0;
+    const double guess = 4503599627370496.0 + (1430188664.0 - 0.3333333333333333 * high); // within 3.5 %
+    double y = __builtin_bit_cast(double, __builtin_bit_cast(unsigned long long, guess) << 32);
+    for (int round = 0; round < 4; ++round) y = y * (4.0 - x * y * y * y) * (1.0 / 3.0);
+    return y;
+}
 
 }
 }

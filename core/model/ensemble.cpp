@@ -22,27 +22,6 @@ void clear(StackBlock& stack, double temperature)
     }
 }
 
-/// AR(1) with a time constant of 30 d, one step a day, stationary from the first day.
-struct DailyNoise {
-    double keep, renew;
-    explicit DailyNoise(double sd) : keep{exponential(-1.0 / 30.0)}, renew{sd * std::sqrt(1.0 - keep * keep)} {}
-};
-
-void drawNoise(Ensemble& ensemble, int b, int day)
-{
-    static const DailyNoise warmth{1.2};
-    static const DailyNoise softening{0.15};
-    StackBlock& stack = ensemble.blocks[static_cast<std::size_t>(b)].stack;
-    Members normal;
-    standardNormals(streamOf(ensemble.key, day, Use::warmth), b, normal);
-    for (int m = 0; m < lanes; ++m) stack.drift[m] = day == 0 ? 1.2 * normal[m] : stack.drift[m] * warmth.keep + warmth.renew * normal[m];
-    standardNormals(streamOf(ensemble.key, day, Use::softening), b, normal);
-    for (int m = 0; m < lanes; ++m) {
-        stack.softNoise[m] = day == 0 ? 0.15 * normal[m] : stack.softNoise[m] * softening.keep + softening.renew * normal[m];
-        stack.softFactor[m] = exponential(stack.softNoise[m]);
-    }
-}
-
 }
 
 int Ensemble::topToFeed() const
@@ -86,13 +65,14 @@ void advanceDay(Ensemble& ensemble, const DayForcing& day, int steps)
 
 void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)
 {
+    const Kernels& kernels = chosenKernels();
     Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(index)];
     if (ensemble.noisy) {
         if (day.day > 0 && day.day % driftEveryDays == 0) {
             drift(block.standing, ensemble.key, day.day, index);
             setFrom(block.parameters, block.standing, ensemble.species);
         }
-        drawNoise(ensemble, index, day.day);
+        kernels.noise(block.stack, streamOf(ensemble.key, day.day, Use::warmth), streamOf(ensemble.key, day.day, Use::softening), index, day.day == 0);
     }
     StepForcing forcing{};
     forcing.days = 1.0 / steps;
@@ -109,11 +89,10 @@ void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)
     forcing.hatchlingsRemoved = day.hatchlingsRemoved;
     forcing.holdTemperature = day.holdTemperature;
     forcing.holdWater = day.holdWater;
-    const Step step = chosenStep();
     const MassClassTable& classes = massClassTable();
     for (int k = 0; k < steps; ++k) {
         forcing.backward = k % 2 != 0;
-        step(block.stack, block.trays.data(), ensemble.shapes.data(), ensemble.trays(), block.parameters, classes, forcing);
+        kernels.step(block.stack, block.trays.data(), ensemble.shapes.data(), ensemble.trays(), block.parameters, classes, forcing);
     }
 }
 

@@ -24,6 +24,8 @@ MassClassTable made()
     for (int i = 0; i < massClasses; ++i) {
         table.gapUp[i] = i + 1 < massClasses ? table.kilograms[i + 1] - table.kilograms[i] : 0.0;
         table.gapDown[i] = i > 0 ? table.kilograms[i] - table.kilograms[i - 1] : table.kilograms[0];
+        table.growthRate[i] = table.gapUp[i] > 0.0 ? 1.0 / (growthCost * table.gapUp[i]) : 0.0;
+        table.shrinkRate[i] = 1.0 / (shrinkYield * table.gapDown[i]);
     }
     return table;
 }

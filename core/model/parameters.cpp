@@ -80,6 +80,9 @@ void derive(ParameterBlock& block, const SpeciesTemperatures& species)
         row(P::growthColdest)[m] += species.coldest - usual.coldest;
         row(P::growthBest)[m] += species.best - usual.best;
         row(P::growthHottest)[m] += species.hottest - usual.hottest;
+        // Rosso's curve has a pole inside its range, and is negative beyond it, when the best lies below the middle of coldest and hottest.
+        const double middle = 0.5 * (row(P::growthColdest)[m] + row(P::growthHottest)[m]) + 0.5;
+        if (row(P::growthBest)[m] < middle) row(P::growthBest)[m] = middle;
         block.growthAt25[m] = cardinal(25.0, row(P::growthColdest)[m], row(P::growthBest)[m], row(P::growthHottest)[m]);
     }
 }

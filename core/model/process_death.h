@@ -27,74 +27,74 @@ inline void hunger(const StepContext& at, Members& unmet)
 {
     const Members& reserveRate = at.parameters.value[rowReserveRate];
     const Members& maintenance = at.parameters.value[rowMaintenance];
-    Members perAppetite, upkeep, missing, needed;
+    const MassClassTable& classes = at.classes;
     TIERLOAM_EACH_MEMBER(m) {
-        perAppetite[m] = at.stack.reserve[m] * reserveRate[m] / (at.appetite[m] + nothing);
-        upkeep[m] = 1e-3 * maintenance[m] * at.arrhenius[m];
-        missing[m] = needed[m] = 0.0;
-    }
-    for (int i = 0; i < massClasses; ++i) {
-        const Members& number = at.stack.worms[i];
-        const double threeQuarters = at.classes.threeQuarters[i];
-        const double twoThirds = at.classes.twoThirds[i];
-        TIERLOAM_EACH_MEMBER(m) {
-            const double need = upkeep[m] * threeQuarters;
-            missing[m] += number[m] * greatest(need - perAppetite[m] * twoThirds, 0.0);
-            needed[m] += number[m] * need;
+        const double perAppetite = at.stack.reserve[m] * reserveRate[m] / (at.appetite[m] + nothing);
+        const double upkeep = 1e-3 * maintenance[m] * at.arrhenius[m];
+        double missing = 0.0;
+        double needed = 0.0;
+        for (int i = 0; i < massClasses; ++i) {
+            const double need = upkeep * classes.threeQuarters[i];
+            missing += at.stack.worms[i][m] * greatest(need - perAppetite * classes.twoThirds[i], 0.0);
+            needed += at.stack.worms[i][m] * need;
         }
+        unmet[m] = missing / (needed + nothing);
     }
-    TIERLOAM_EACH_MEMBER(m) unmet[m] = missing[m] / (needed[m] + nothing);
+}
+
+/// What kills a share of the worms of one tray a day besides what kills everywhere: bad air and drought.
+inline double deathHere(double air, double wet) { return 0.06 * greatest(0.5 - air, 0.0) + (wet <= 0.0 ? 0.05 : 0.0); }
+
+/// Any member outside the range where neither heat nor cold kills.
+inline bool anyHotOrCold(const Members& bed)
+{
+    Members outside;
+    TIERLOAM_EACH_MEMBER(m) outside[m] = greatest(bed[m] - 31.0, 3.0 - bed[m]);
+    for (int half = lanes / 2; half > 0; half /= 2)
+        for (int m = 0; m < half; ++m) outside[m] = greatest(outside[m], outside[m + half]);
+    return outside[0] >= 0.0;
 }
 
 /// Background, unmet maintenance, heat and cold strike all worms; bad air and drought those of the tray where they are.
-/// The dead enter H where they lay and take their part of the reserve along.
+/// The dead enter H where they lay and take their part of the reserve along. Reads breathe() and keeps the sums of worms.
 inline void die(StepContext& at)
 {
     StackBlock& stack = at.stack;
     const double days = at.forcing.days;
-    const Members& background = at.parameters.value[rowDeath];
-    Members everywhere, unmet;
-    hunger(at, unmet);
-    double hottest = -100.0;
-    double coldest = 100.0;
-    TIERLOAM_EACH_MEMBER(m) {
-        everywhere[m] = (at.forcing.noBackgroundDeath ? 0.0 : background[m]) + 0.03 * unmet[m];
-    }
-    for (int m = 0; m < lanes; ++m) {
-        hottest = greatest(hottest, stack.bed[m]);
-        coldest = least(coldest, stack.bed[m]);
-    }
-    if (hottest >= 31.0 || coldest <= 3.0)
+    const double background = at.forcing.noBackgroundDeath ? 0.0 : 1.0;
+    const Members& backgroundDeath = at.parameters.value[rowDeath];
+    Members everywhere, total, dead, carbon, inverse;
+    hunger(at, everywhere);
+    TIERLOAM_EACH_MEMBER(m) everywhere[m] = background * backgroundDeath[m] + 0.03 * everywhere[m];
+    if (anyHotOrCold(stack.bed))
         TIERLOAM_EACH_MEMBER(m) everywhere[m] += heatDeath(stack.bed[m]) + coldDeath(stack.bed[m]);
-    Members total;
     TIERLOAM_EACH_MEMBER(m) total[m] = 0.0;
     for (int t = 0; t < at.trayCount; ++t) {
         const TrayBlock& tray = at.trays[t];
-        TIERLOAM_EACH_MEMBER(m) {
-            const double here = 0.06 * greatest(0.5 - tray.air[m], 0.0) + (tray.wet[m] <= 0.0 ? 0.05 : 0.0);
-            total[m] += tray.share[m] * (everywhere[m] + here);
-        }
+        TIERLOAM_EACH_MEMBER(m) total[m] += tray.share[m] * (everywhere[m] + deathHere(tray.air[m], tray.wet[m]));
     }
-    Members dead;
-    Members carbon;
     TIERLOAM_EACH_MEMBER(m) {
-        const double share = lossFactor(total[m] * days);
-        double mass = stack.reserve[m] * share;
-        stack.reserve[m] -= mass;
-        for (int i = 0; i < massClasses; ++i) {
-            const double lost = stack.worms[i][m] * share;
-            stack.worms[i][m] -= lost;
-            mass += dryPerLive * at.classes.kilograms[i] * lost;
-        }
-        dead[m] = mass;
+        const double x = total[m] * days;
+        const double h = x * (1.0 + 0.5 * x);
+        const double both = 1.0 / ((1.0 + h) * (total[m] + nothing));
+        const double share = h * (total[m] + nothing) * both;
+        inverse[m] = (1.0 + h) * both;
+        const double stays = 1.0 - share;
+        for (int i = 0; i < massClasses; ++i) stack.worms[i][m] *= stays;
+        const double reserve = stack.reserve[m] * share;
+        const double live = at.biomass[m] * share;
+        // As the pools lost them, to rounding.
+        stack.reserve[m] -= reserve;
+        dead[m] = reserve + dryPerLive * live;
         carbon[m] = stack.wormCarbon[m] * share;
         stack.wormCarbon[m] -= carbon[m];
+        at.biomass[m] -= live;
+        at.appetite[m] *= stays;
     }
     for (int t = 0; t < at.trayCount; ++t) {
         TrayBlock& tray = at.trays[t];
         TIERLOAM_EACH_MEMBER(m) {
-            const double here = 0.06 * greatest(0.5 - tray.air[m], 0.0) + (tray.wet[m] <= 0.0 ? 0.05 : 0.0);
-            const double part = tray.share[m] * (everywhere[m] + here) / (total[m] + nothing);
+            const double part = tray.share[m] * (everywhere[m] + deathHere(tray.air[m], tray.wet[m])) * inverse[m];
             tray.softened[m] += dead[m] * part;
             tray.carbon[m] += carbon[m] * part;
         }

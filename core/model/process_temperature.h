@@ -10,20 +10,23 @@ namespace {
 ///     T → temp + season + u + q − q̄     (no air reading)     T → T_air + q + u     (air known)
 ///     q = (17e6 · respired − 2.45e6 · evaporated)/86400/UA,  UA = 2.4·(2A + 4·√A·h·trays in use) W/K
 /// with the rates of the step that touches this moment. q̄ is the running mean of q over 30 d. Heat of respiration 17 MJ/kg DM, of evaporation 2.45 MJ/kg (FAO-56).
-inline void relaxTemperature(StepContext& at, const Members& respiredRate)
+inline void relaxTemperature(StepContext& at)
 {
     StackBlock& stack = at.stack;
     const StepForcing& forcing = at.forcing;
     const double conductance = 2.4 * (2.0 * forcing.area + 4.0 * __builtin_sqrt(forcing.area) * forcing.height * at.trayCount);
-    const double follow = 1.0 - exponential(-forcing.days / 0.5);
+    const double kelvinPerWatt = 1.0 / 86400.0 / conductance;
     const double remember = 1.0 - exponential(-forcing.days / 30.0);
+    const double follow = forcing.holdTemperature ? 1.0 : 1.0 - exponential(-forcing.days / 0.5);
+    const double around = forcing.airKnown && !forcing.holdTemperature ? forcing.airTemperature : forcing.usualTemperature;
+    const double usual = forcing.airKnown ? 0.0 : 1.0;        // q̄ is already in what is usual
+    const double own = forcing.holdTemperature ? 0.0 : 1.0;
     TIERLOAM_EACH_MEMBER(m) {
-        const double q = (17e6 * respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) / 86400.0 / conductance;
+        const double q = (17e6 * stack.respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) * kelvinPerWatt;
         stack.warmth[m] = q;
         stack.meanWarmth[m] += (q - stack.meanWarmth[m]) * remember;
-        const double base = forcing.airKnown ? forcing.airTemperature : forcing.usualTemperature - stack.meanWarmth[m];
-        const double target = forcing.holdTemperature ? forcing.usualTemperature : base + q + stack.drift[m];
-        stack.bed[m] += (target - stack.bed[m]) * (forcing.holdTemperature ? 1.0 : follow);
+        const double target = around + own * (q - usual * stack.meanWarmth[m] + stack.drift[m]);
+        stack.bed[m] += (target - stack.bed[m]) * follow;
     }
 }
 
@@ -34,27 +37,13 @@ inline void temperatureFactors(StepContext& at)
     const Members& coldest = at.parameters.value[rowGrowthColdest];
     const Members& best = at.parameters.value[rowGrowthBest];
     const Members& hottest = at.parameters.value[rowGrowthHottest];
-    const double layingAt25 = cardinal(25.0, 5.0, 24.0, 33.0);
+    const double perLayingAt25 = 1.0 / cardinal(25.0, 5.0, 24.0, 33.0);
     TIERLOAM_EACH_MEMBER(m) {
         const double t = at.stack.bed[m];
         at.q10[m] = exponential((t - 25.0) * (0.6931471805599453 / 10.0));
         at.arrhenius[m] = exponential(0.25 / electronVoltsPerKelvin * (1.0 / 298.15 - 1.0 / (t + 273.15)));
         at.growth[m] = cardinal(t, coldest[m], best[m], hottest[m]) / at.parameters.growthAt25[m];
-        at.laying[m] = cardinal(t, 5.0, 24.0, 33.0) / layingAt25;
-    }
-}
-
-/// B and Σ n m^(2/3).
-inline void colonySums(StepContext& at)
-{
-    TIERLOAM_EACH_MEMBER(m) at.biomass[m] = at.appetite[m] = 0.0;
-    for (int i = 0; i < massClasses; ++i) {
-        const double kg = at.classes.kilograms[i];
-        const double twoThirds = at.classes.twoThirds[i];
-        TIERLOAM_EACH_MEMBER(m) {
-            at.biomass[m] += at.stack.worms[i][m] * kg;
-            at.appetite[m] += at.stack.worms[i][m] * twoThirds;
-        }
+        at.laying[m] = cardinal(t, 5.0, 24.0, 33.0) * perLayingAt25;
     }
 }
 

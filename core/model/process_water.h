@@ -9,77 +9,102 @@ namespace {
 inline constexpr double sumpKeeps = 0.1;        ///< L that stay below an open spigot
 inline constexpr double evaporationLidOff = 1.6; ///< kg/m²/d/kPa, lid off and castings loosened
 
-/// What exceeds field capacity drains through the trays below with a time constant of 0.5 d, salts with it; the highest tray
-/// evaporates k·A·(es(T_bed) − RH·es(T_air))·min(1, moisture/0.60). An open spigot lets all but 0.1 L run off; a full sump
-/// runs over outside, never into slot 1.
-inline void drainAndEvaporate(StepContext& at)
+/// The highest tray, which alone lies open under the lid, evaporates k·A·(es(T_bed) − RH·es(T_air))·min(1, moisture/0.60).
+inline void evaporate(StepContext& at)
 {
     StackBlock& stack = at.stack;
     const StepForcing& forcing = at.forcing;
-    const int top = at.trayCount - 1;
-    const Members& lidEvaporation = at.parameters.value[rowEvaporation];
-    const Members& capacityScale = at.parameters.value[rowFieldCapacity];
-    const double drains = 1.0 - exponential(-forcing.days / 0.5);
-    Members coming, comingSalts, dry;
-    TIERLOAM_EACH_MEMBER(m) coming[m] = comingSalts[m] = 0.0;
-    if (top < 0)
+    if (at.trayCount <= 0) {
         TIERLOAM_EACH_MEMBER(m) stack.evaporationRate[m] = 0.0;
-    for (int t = top; t >= 0; --t) {
-        TrayBlock& tray = at.trays[t];
-        const TrayShape& shape = at.shapes[t];
-        TIERLOAM_EACH_MEMBER(m) {
-            tray.capacity[m] = softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m];
-            dry[m] = tray.softened[m] + tray.castings[m];
-        }
-        for (int c = 0; c < softeningClasses; ++c) {
-            if (shape.weight[c] <= 0.0) continue;
-            TIERLOAM_EACH_MEMBER(m) {
-                tray.capacity[m] += shape.held[c] * tray.unsoftened[c][m];
-                dry[m] += tray.unsoftened[c][m];
-            }
-        }
-        if (t == top) {
-            TIERLOAM_EACH_MEMBER(m) {
-                const double bed = stack.bed[m];
-                const double air = forcing.airKnown ? forcing.airTemperature : bed - stack.warmth[m];
-                const double demand = greatest(saturationVapourPressure(bed) - forcing.relativeHumidity * saturationVapourPressure(air), 0.0);
-                const double moisture = tray.water[m] / (tray.water[m] + dry[m] + nothing);
-                const double k = forcing.lidOff ? evaporationLidOff : lidEvaporation[m];
-                const double rate = k * forcing.area * demand * least(1.0, moisture / 0.60);
-                const double lost = tray.water[m] * lossFactor(rate * forcing.days / (tray.water[m] + nothing));
-                tray.water[m] -= lost;
-                stack.evaporated[m] += lost;
-                stack.evaporationRate[m] = lost / forcing.days;
-            }
-        }
-        TIERLOAM_EACH_MEMBER(m) {
-            tray.capacity[m] *= capacityScale[m];
-            const double water = tray.water[m] + coming[m];
-            const double salts = tray.salts[m] + comingSalts[m];
-            const double excess = greatest(water - tray.capacity[m], 0.0);
-            const double out = forcing.holdWater ? excess : excess * drains;
-            const double saltsOut = salts * out / (water + nothing);
-            tray.water[m] = forcing.holdWater ? tray.capacity[m] : water - out;
-            stack.waterIn[m] += forcing.holdWater ? tray.capacity[m] - (water - out) : 0.0; // given as it is missing
-            tray.salts[m] = salts - saltsOut;
-            coming[m] = out;
-            comingSalts[m] = saltsOut;
-        }
+        return;
     }
+    TrayBlock& tray = at.trays[at.trayCount - 1];
+    const Members& lidEvaporation = at.parameters.value[rowEvaporation];
+    Members pressureOfAir;
+    if (forcing.airKnown) {
+        const double same = forcing.relativeHumidity * saturationVapourPressure(forcing.airTemperature);
+        TIERLOAM_EACH_MEMBER(m) pressureOfAir[m] = same;
+    } else {
+        const double humidity = forcing.relativeHumidity;
+        TIERLOAM_EACH_MEMBER(m) pressureOfAir[m] = humidity * saturationVapourPressure(stack.bed[m] - stack.warmth[m]);
+    }
+    const double lidOn = forcing.lidOff ? 0.0 : 1.0;
+    const double lidOff = forcing.lidOff ? evaporationLidOff : 0.0;
+    const double area = forcing.area;
+    const double days = forcing.days;
+    const double perDay = 1.0 / days;
     TIERLOAM_EACH_MEMBER(m) {
-        const double volume = stack.sump[m] + coming[m];
-        const double salts = stack.sumpSalts[m] + comingSalts[m];
-        const double most = forcing.spigotOpen ? least(sumpKeeps, forcing.sumpCapacity) : forcing.sumpCapacity;
-        const double kept = least(volume, most);
-        const double away = volume - kept;
-        stack.sump[m] = kept;
-        const double saltsKept = salts * (kept / (volume + nothing));
-        stack.sumpSalts[m] = saltsKept;
-        stack.saltsOut[m] += salts - saltsKept;
-        stack.intoSump[m] += coming[m];
-        stack.ranOff[m] += forcing.spigotOpen ? away : 0.0;
-        stack.overflowed[m] += forcing.spigotOpen ? 0.0 : away;
+        const double demand = greatest(saturationVapourPressure(stack.bed[m]) - pressureOfAir[m], 0.0);
+        const double wet = tray.water[m] + tray.unsoftenedDry[m] + tray.softened[m] + tray.castings[m];
+        // min(1, moisture/0.60) in terms of the pool, so that one division serves for loss and moisture.
+        const double full = (lidOn * lidEvaporation[m] + lidOff) * area * demand * days;
+        const double moisture = tray.water[m] / (wet + nothing);
+        const double lost = tray.water[m] * lossFactor(full * least(1.0, moisture * (1.0 / 0.60)), tray.water[m] + nothing);
+        tray.water[m] -= lost;
+        stack.evaporated[m] += lost;
+        stack.evaporationRate[m] = lost * perDay;
     }
+}
+
+/// What exceeds field capacity of tray t drains into the tray below with a time constant of 0.5 d, salts with it; from the lowest into the sump.
+inline void drainTray(StepContext& at, int t)
+{
+    StackBlock& stack = at.stack;
+    TrayBlock& tray = at.trays[t];
+    const Members& capacityScale = at.parameters.value[rowFieldCapacity];
+    const double drains = at.forcing.holdWater ? 1.0 : 1.0 - exponential(-at.forcing.days / 0.5);
+    Members out, saltsOut;
+    TIERLOAM_EACH_MEMBER(m) {
+        const double capacity = capacityScale[m] * (tray.unsoftenedHeld[m] + softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m]);
+        out[m] = greatest(tray.water[m] - capacity, 0.0) * drains;
+        saltsOut[m] = tray.salts[m] * (out[m] / (tray.water[m] + nothing));
+        tray.capacity[m] = capacity;
+        tray.water[m] -= out[m];
+        tray.salts[m] -= saltsOut[m];
+    }
+    if (at.forcing.holdWater)
+        TIERLOAM_EACH_MEMBER(m) { // given as it is missing
+            stack.waterIn[m] += tray.capacity[m] - tray.water[m];
+            tray.water[m] = tray.capacity[m];
+        }
+    Members& water = t > 0 ? at.trays[t - 1].water : stack.sump;
+    Members& salts = t > 0 ? at.trays[t - 1].salts : stack.sumpSalts;
+    TIERLOAM_EACH_MEMBER(m) {
+        water[m] += out[m];
+        salts[m] += saltsOut[m];
+    }
+    if (t == 0)
+        TIERLOAM_EACH_MEMBER(m) stack.intoSump[m] += out[m];
+}
+
+/// An open spigot lets all but 0.1 L run off; a full sump runs over outside, never into slot 1.
+inline void runOff(StepContext& at)
+{
+    StackBlock& stack = at.stack;
+    const bool open = at.forcing.spigotOpen;
+    const double most = open ? least(sumpKeeps, at.forcing.sumpCapacity) : at.forcing.sumpCapacity;
+    Members& beyond = open ? stack.ranOff : stack.overflowed;
+    TIERLOAM_EACH_MEMBER(m) {
+        const double kept = least(stack.sump[m], most);
+        const double saltsKept = stack.sumpSalts[m] * (kept / (stack.sump[m] + nothing));
+        beyond[m] += stack.sump[m] - kept;
+        stack.saltsOut[m] += stack.sumpSalts[m] - saltsKept;
+        stack.sump[m] = kept;
+        stack.sumpSalts[m] = saltsKept;
+    }
+}
+
+/// Evaporation from above and drainage from the highest tray down; in the other half of the day from the lowest up.
+inline void drainAndEvaporate(StepContext& at)
+{
+    if (at.forcing.backward) {
+        for (int t = 0; t < at.trayCount; ++t) drainTray(at, t);
+        evaporate(at);
+    } else {
+        evaporate(at);
+        for (int t = at.trayCount - 1; t >= 0; --t) drainTray(at, t);
+    }
+    runOff(at);
 }
 
 }

@@ -13,11 +13,24 @@ namespace tierloam::model {
 using Step = void (*)(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
                       const MassClassTable& classes, const StepForcing& forcing);
 
-void stepBase(StackBlock&, TrayBlock*, const TrayShape*, int, const ParameterBlock&, const MassClassTable&, const StepForcing&);
-void stepAvx2(StackBlock&, TrayBlock*, const TrayShape*, int, const ParameterBlock&, const MassClassTable&, const StepForcing&);
+/// Process noise of one day on block `index`, from two streams of random numbers (random.h).
+using Noise = void (*)(StackBlock& stack, unsigned long long ofWarmth, unsigned long long ofSoftening, int index, bool firstDay);
 
-/// The widest kernel that this processor runs; TIERLOAM_ISA=base forces the other. Both give the same bits.
-Step chosenStep();
+/// Standard normals of the 64 members of block `index` of one stream.
+using Normals = void (*)(unsigned long long stream, int index, Members& out);
+
+/// What is compiled for one instruction set.
+struct Kernels {
+    Step step;
+    Noise noise;
+    Normals normals;
+};
+
+Kernels baseKernels();
+Kernels avx2Kernels();
+
+/// The widest kernels that this processor runs; TIERLOAM_ISA=base forces the others. Both give the same bits.
+const Kernels& chosenKernels();
 bool processorHasAvx2();
 
 }

@@ -2,10 +2,6 @@
 
 namespace tierloam::model {
 
-void stepBase(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
-              const MassClassTable& classes, const StepForcing& forcing)
-{
-    step(stack, trays, shapes, trayCount, parameters, classes, forcing);
-}
+Kernels baseKernels() { return {&step, &noise, &normalsOf}; }
 
 }

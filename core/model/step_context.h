@@ -18,6 +18,8 @@ enum Row : int {
     rowEvaporation, rowLightDrying, rowSaltYield
 };
 
+inline constexpr double nothing = 1e-30;               ///< keeps 0/0 out where a pool is empty
+
 /// What the processes of one step share: the state, and what is computed once a step.
 struct StepContext {
     StackBlock& stack;
@@ -32,8 +34,9 @@ struct StepContext {
     Members arrhenius;     ///< maintenance, 1 at 25 °C
     Members growth;        ///< g(T)/g(25) of growth and ingestion
     Members laying;        ///< g(T)/g(25) of laying
-    Members biomass;       ///< kg LW
-    Members appetite;      ///< Σ n (m/1 g)^(2/3)
+    Members biomass;       ///< kg LW, kept up by what changes it
+    Members appetite;      ///< Σ n (m/1 g)^(2/3), likewise
+    Members cocoons;       ///< number in all trays, likewise
 };
 
 }

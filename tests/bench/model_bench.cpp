@@ -49,8 +49,8 @@ void memberDay(benchmark::State& state, model::Step step)
             }
     state.counters["per_member_day"] = benchmark::Counter(members, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
-BENCHMARK_CAPTURE(memberDay, base, &model::stepBase)->Unit(benchmark::kMicrosecond);
-BENCHMARK_CAPTURE(memberDay, avx2, &model::stepAvx2)->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(memberDay, base, model::baseKernels().step)->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(memberDay, avx2, model::avx2Kernels().step)->Unit(benchmark::kMicrosecond);
 
 /// The same with process noise, as a reckoning runs it.
 void memberDayWithNoise(benchmark::State& state)

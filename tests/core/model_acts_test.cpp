@@ -1,4 +1,4 @@
-// What people do to a stack, on the state; the ledger of dry matter under random journals.
+// What people do to a stack, on the state.
 #include "core/model/acts.h"
 #include "core/model/masses.h"
 #include "core/model/measures.h"
@@ -6,15 +6,12 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numeric>
-#include <random>
 
 namespace tierloam::model {
 namespace {
 
 const Substance kitchen{1, 0.16, 0.0195, 0.4875, 4.0, 450};
 const Substance cardboard{4, 0.92, 0.001, 0.563, 3.0, 60};
-const Substance eggshell{7, 0.98, 0.005, 0.0, 0.3, 900};
 
 PerMember all(const Ensemble& stack, double value) { return PerMember(static_cast<std::size_t>(stack.members()), value); }
 
@@ -167,57 +164,6 @@ TEST(Acts, DrainEmptiesOrTakesWhatIsThere)
     for (int m = 0; m < lanes; ++m) stack.blocks[0].stack.sump[m] = 2.0;
     drain(stack, std::nullopt);
     EXPECT_DOUBLE_EQ(stack.blocks[0].stack.sump[0], 0.0);
-}
-
-/// Any order of acts and days, on members that all differ.
-class RandomJournal : public ::testing::TestWithParam<unsigned> {};
-INSTANTIATE_TEST_SUITE_P(Seeds, RandomJournal, ::testing::Range(0u, 24u));
-
-TEST_P(RandomJournal, ClosesTheDryMatterLedgerForEveryMemberOnEveryDay)
-{
-    std::mt19937 random{GetParam()};
-    const auto upTo = [&](double most) { return std::uniform_real_distribution<double>{0.0, most}(random); };
-    const auto oneIn = [&](int n) { return std::uniform_int_distribution<int>{1, n}(random) == 1; };
-    Ensemble stack = Ensemble::drawn(GetParam(), 64, GetParam() % 2 != 0 ? "Eudrilus eugeniae" : "", 20);
-    int batch = 0;
-    const auto lay = [&](int day) {
-        ++batch;
-        addTray(stack, batch, batch, day);
-        addMatter(stack, stack.trays() - 1, cardboard, all(stack, 0.2 + upTo(0.6)), all(stack, 0.92), 2.8, false);
-    };
-    lay(0);
-    stock(stack, 0, 0.1 + upTo(1.0), oneIn(2) ? std::optional<int>{300} : std::nullopt, true);
-    double worst = 0.0;
-    for (int day = 0; day < 400; ++day) {
-        if (stack.trays() > 0) {
-            const int slot = std::uniform_int_distribution<int>{0, stack.trays() - 1}(random);
-            if (oneIn(5)) addMatter(stack, slot, kitchen, all(stack, upTo(3.0)), all(stack, 0.16), std::nullopt, true);
-            if (oneIn(9)) addMatter(stack, slot, eggshell, all(stack, upTo(0.1)), all(stack, 0.98), std::nullopt, true);
-            if (oneIn(10)) pour(stack, slot, upTo(2.0));
-            if (oneIn(60)) stock(stack, slot, upTo(0.3), std::nullopt, false);
-            if (oneIn(40)) takeWorms(stack, upTo(0.3));
-            if (oneIn(80) && stack.trays() > 1) rotate(stack);
-            if (oneIn(70)) harvest(stack, slot, oneIn(2) ? 1.0 : upTo(1.0));
-        }
-        if (oneIn(10)) drain(stack, oneIn(2) ? std::optional{upTo(2.0)} : std::nullopt);
-        if (stack.trays() < 4 && oneIn(50)) lay(day);
-        DayForcing forcing;
-        forcing.day = day;
-        forcing.usualTemperature = 20 + 16 * std::sin(day / 40.0);
-        forcing.spigotOpen = oneIn(2);
-        forcing.lidOff = oneIn(3);
-        advanceDay(stack, forcing);
-        for (int i = 0; i < stack.members(); ++i) worst = std::max(worst, std::fabs(ledgerError(MemberOf{stack, i})));
-    }
-    EXPECT_LT(worst, 1e-9);
-}
-
-// The ledger would see a thousandth of a tray go astray.
-TEST(LedgerMutation, LostMatterIsSeen)
-{
-    Ensemble stack = bedded(1);
-    for (int m = 0; m < lanes; ++m) stack.blocks[0].trays[0].unsoftened[4][m] *= 0.999;
-    EXPECT_GT(std::fabs(ledgerError(MemberOf{stack, 0})), 1e-9);
 }
 
 TEST(Measures, FeedToCastCountsSoftenedAndQuickMatterOnly)

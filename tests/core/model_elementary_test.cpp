@@ -1,6 +1,7 @@
 // Our own elementary functions and random numbers against the C library and against shape.
 #include "core/model/cardinal.h"
 #include "core/model/elementary.h"
+#include "core/model/ensemble.h"
 #include "core/model/masses.h"
 #include "core/model/random.h"
 
@@ -46,6 +47,35 @@ TEST(Elementary, LossFactorIsSecondOrderAndBelowOne)
     EXPECT_EQ(lossFactor(0.0), 0.0);
 }
 
+TEST(Elementary, MergedLossFactorsAgreeWithTheSingleOne)
+{
+    std::mt19937_64 random{3};
+    std::uniform_real_distribution<double> exponent{-8.0, 4.0};
+    for (int i = 0; i < 10000; ++i) {
+        const double x = std::pow(10.0, exponent(random)), y = std::pow(10.0, exponent(random)), pool = std::pow(10.0, exponent(random));
+        double ofX = 0.0, ofY = 0.0;
+        lossFactors(x, y, ofX, ofY);
+        EXPECT_NEAR(ofX / lossFactor(x), 1.0, 2e-15) << x;
+        EXPECT_NEAR(ofY / lossFactor(y), 1.0, 2e-15) << y;
+        EXPECT_NEAR(lossFactor(x * pool, pool) / lossFactor(x), 1.0, 2e-15) << x;
+        EXPECT_LE(ofX, 1.0);
+    }
+    double all = 0.0, none = 1.0;
+    lossFactors(1e30, 0.0, all, none);
+    EXPECT_EQ(all, 1.0);
+    EXPECT_EQ(none, 0.0);
+}
+
+TEST(Elementary, InverseCubeRootAgreesWithTheCLibrary)
+{
+    std::mt19937_64 random{4};
+    std::uniform_real_distribution<double> exponent{-6.0, 6.0};
+    for (int i = 0; i < 100000; ++i) {
+        const double x = std::pow(10.0, exponent(random));
+        EXPECT_NEAR(inverseCubeRoot(x) * std::cbrt(x), 1.0, 1e-14) << x;
+    }
+}
+
 TEST(Cardinal, IsOneAtTheBestAndZeroOutside)
 {
     EXPECT_DOUBLE_EQ(cardinal(26, 3, 26, 36), 1.0);
@@ -55,6 +85,22 @@ TEST(Cardinal, IsOneAtTheBestAndZeroOutside)
     EXPECT_EQ(cardinal(50, 3, 26, 36), 0.0);
     for (double t = 4; t < 26; t += 1) EXPECT_LT(cardinal(t, 3, 26, 36), cardinal(t + 1, 3, 26, 36)) << t;
     for (double t = 26; t < 36; t += 1) EXPECT_GT(cardinal(t, 3, 26, 36), cardinal(t + 1, 3, 26, 36)) << t;
+}
+
+// No drawn member of any species has a curve that is negative or passes 1.02, which Rosso's does when its best lies below the middle.
+TEST(Cardinal, OfDrawnMembersStaysBetweenNothingAndTheBest)
+{
+    for (const char* species : {"", "Eudrilus eugeniae", "Perionyx excavatus"}) {
+        const Ensemble stack = Ensemble::drawn(11, 1024, species, 20);
+        for (int i = 0; i < stack.members(); ++i)
+            for (double t = -5.0; t < 45.0; t += 0.5) {
+                const double g = cardinal(t, stack.parameter(Parameter::growthColdest, i), stack.parameter(Parameter::growthBest, i),
+                                          stack.parameter(Parameter::growthHottest, i));
+                ASSERT_GE(g, 0.0) << species << " member " << i << " at " << t;
+                ASSERT_LE(g, 1.02) << species << " member " << i << " at " << t;
+            }
+    }
+    EXPECT_LT(cardinal(13.0, 12.0, 23.0, 39.0), 0.0) << "the fault that the limit keeps out";
 }
 
 TEST(MassClasses, AreGeometricWithMaturityInsideOne)
@@ -70,6 +116,9 @@ TEST(MassClasses, AreGeometricWithMaturityInsideOne)
         if (table.kilograms[i] / 1.23 > maturity) { EXPECT_EQ(table.adultShare[i], 1.0); }
     }
     EXPECT_EQ(partly, 1);
+    // The step passes over the laying of classes without adults.
+    for (int i = 0; i < firstAdultClass; ++i) EXPECT_EQ(table.adultShare[i], 0.0);
+    EXPECT_GT(table.adultShare[firstAdultClass], 0.0);
 }
 
 TEST(MassClasses, NeighboursKeepNumberAndMass)
