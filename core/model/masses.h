@@ -8,6 +8,7 @@ inline constexpr double smallestWorm = 4e-6;      ///< kg, first class
 inline constexpr double largestWorm = 1.6e-3;     ///< kg, last class
 inline constexpr double maturity = 0.28e-3;       ///< kg
 inline constexpr double dryPerLive = 0.18;        ///< kg DM per kg LW of worms and cocoons
+inline constexpr double adultGrowthMost = 0.014e-3; ///< kg LW/d of an adult of 1 g at 25 °C. Fitted to pots A, B, C and E (tests/reference)
 inline constexpr int firstAdultClass = 11;        ///< maturity lies inside this class; none below it has adults
 inline constexpr double cocoonMass = 14.3e-6;     ///< kg live. Venter & Reinecke 1988
 inline constexpr double hatchlingMass = 5.3e-6;   ///< kg live. Venter & Reinecke 1988

@@ -15,7 +15,7 @@ enum class Parameter : int {
     assimilation,         ///< share
     maintenance,          ///< g DM/d of a worm of 1 g at 25 °C
     reserveRate,          ///< 1/d
-    layingShare,          ///< share of an adult's surplus
+    layingShare,          ///< least share of an adult's surplus
     hatchSuccess,         ///< share
     youngPerCocoon,
     incubation,           ///< d·K

@@ -15,23 +15,27 @@ struct Spending {
     double upkeep;        ///< kg DM of maintenance of a worm of 1 g in this step
     double layingShare;
     double taper;         ///< 2/m_max^(1/3), m in g
-    double laysPerSurplus; ///< cocoons per kg DM of surplus, before the limit by mass
+    double growthMost;    ///< kg DM that an adult of 1 g can grow by in this step
+    double laysPerSpare;  ///< cocoons per kg DM that is not grown by, before the limit by mass
     double layingMost;    ///< cocoons per kg of adult in this step
     double laid;          ///< cocoons, all classes
     double needed;        ///< Σ n (m/1 g)^(3/4), all classes
 };
 
-/// Surplus and deficit of one worm of a class, and how fast they would empty the class: up at gain ÷ gap, or down at deficit ÷ gap.
-struct ClassBudget { double net, surplus, rate; };
+/// What one worm of a class has beyond its maintenance, what an adult of it does not grow by, and how fast growth and deficit would empty
+/// the class: up at gain ÷ gap, or down at deficit ÷ gap.
+struct ClassBudget { double net, spare, rate; };
 [[gnu::always_inline]] inline ClassBudget budgetOf(const MassClassTable& classes, int i, const Spending& of)
 {
     const double net = of.perAppetite * classes.twoThirds[i] - of.upkeep * classes.threeQuarters[i];
     const double surplus = greatest(net, 0.0);
     const double deficit = surplus - net;
-    const double grows = i < firstAdultClass ? surplus : surplus * (1.0 - classes.adultShare[i] * of.layingShare);
     const double use = least(1.0, greatest(0.0, 2.0 - classes.cubeRoot[i] * of.taper));
-    const double up = i + 1 < massClasses ? grows * use * classes.growthRate[i] : 0.0;
-    return {net, surplus, up + deficit * classes.shrinkRate[i]};
+    const double ofYoung = surplus * use;
+    const double ofAdult = i < firstAdultClass ? 0.0 : least(ofYoung * (1.0 - of.layingShare), of.growthMost * classes.twoThirds[i]);
+    const double gain = i < firstAdultClass ? ofYoung : ofYoung + classes.adultShare[i] * (ofAdult - ofYoung);
+    const double up = i + 1 < massClasses ? gain * classes.growthRate[i] : 0.0;
+    return {net, surplus - ofAdult, up + deficit * classes.shrinkRate[i]};
 }
 
 /// Moves the worms of class i by the share that leaves it, and lets its adults lay.
@@ -43,7 +47,7 @@ struct ClassBudget { double net, surplus, rate; };
     const double down = moved - up;
     of.needed += here * classes.threeQuarters[i];
     if (i >= firstAdultClass)
-        of.laid += classes.adultShare[i] * here * least(of.laysPerSurplus * budget.surplus, of.layingMost * classes.kilograms[i]);
+        of.laid += classes.adultShare[i] * here * least(of.laysPerSpare * budget.spare, of.layingMost * classes.kilograms[i]);
     stack.worms[i][m] = here - moved;
     if (i + 1 < massClasses) stack.worms[i + 1][m] += up;
     if (i > 0) stack.worms[i - 1][m] += down; // from the lowest class they die, burnt as maintenance
@@ -79,7 +83,8 @@ template <bool backward>
 }
 
 /// k_R·R a day is mobilised and shared among worms by m^(2/3). Maintenance is paid first; what is left of it grows the worm,
-/// an adult lays with a share of it. A deficit shrinks it; in the lowest class it is death. What cannot be used is respired.
+/// an adult lays with a share of it at least, with all that it does not grow by, and grows by 0.014 g LW/d · (m/1 g)^(2/3) · g(T)/g(25) at most.
+/// A deficit shrinks it; in the lowest class it is death. What cannot be used is respired.
 /// Growth moves worms up a class at gain ÷ gap, deficit down; the sweep over classes turns with the half of the day.
 /// Everything that the worms do not store is respired, so the ledger closes whatever the rates are. Reads the sums, keeps them, and reads breathe().
 template <bool backward>
@@ -108,7 +113,7 @@ inline void spendEnergy(StepContext& at)
         const double root = inverseCubeRoot(room);
         taper[m] = 2.0 * room * root * root;
         const double crowding = inverse * crowdingGrowth[m];
-        lays[m] = layingShare[m] * (1.0 / cocoonCost) * exponential(-crowding * crowding) * at.laying[m] * airShare[m];
+        lays[m] = (1.0 / cocoonCost) * exponential(-crowding * crowding) * at.laying[m] * airShare[m];
     }
     TIERLOAM_EACH_MEMBER(m) {
         // The share mobilised and its part for a worm of 1 g, with one division.
@@ -119,7 +124,8 @@ inline void spendEnergy(StepContext& at)
         const double perAppetite = stack.reserve[m] * inverse;
         const double mobilised = least(perAppetite * appetite, stack.reserve[m]);
         stack.reserve[m] -= mobilised;
-        Spending of{perAppetite, 1e-3 * maintenance[m] * at.arrhenius[m] * days, layingShare[m], taper[m], lays[m],
+        Spending of{perAppetite, 1e-3 * maintenance[m] * at.arrhenius[m] * days, layingShare[m], taper[m],
+                    adultGrowthMost * growthCost * days * at.growth[m], lays[m],
                     cocoonsPerAdultKg * days, 0.0, 0.0};
         moveClasses<backward>(stack, classes, m, of);
         double biomass = 0.0;

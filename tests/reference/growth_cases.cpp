@@ -179,7 +179,7 @@ std::vector<GrowthRun> runGrowth(const GrowthCase& measured, const PotSetting& s
             const double laid = pot.cocoonsLaid(member);
             runs[m].mass.push_back(pot.meanMass(member) / gram);
             runs[m].laid.push_back(laid / setting.worms);
-            runs[m].cocoons.push_back(i == 0 ? 0.0 : (laid - before[m]) * 10.0 / setting.worms);
+            runs[m].cocoons.push_back(i == 0 || !measured.points[i].cocoons ? 0.0 : (laid - before[m]) * 10.0 / setting.worms);
             runs[m].worstLedger = std::max(runs[m].worstLedger, std::fabs(pot.ledger(member)));
         }
     }

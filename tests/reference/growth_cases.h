@@ -19,8 +19,8 @@ namespace tierloam::testing {
 struct PotBlanks {
     double area = 0.0078;             ///< m², where none is given
     int worms = 1;                    ///< where none is given
-    double dryShare = 0.25;           ///< softened DM of fresh feed where no moisture is given; 0.20 to 0.30
-    double feedingOfUnknownMass = 20; ///< g fresh for each ten worms, where only its days are told
+    double dryShare = 0.30;           ///< softened DM of fresh feed where no moisture is given; 0.20 to 0.30
+    double feedingOfUnknownMass = 19; ///< g fresh for each ten worms, where only its days are told
 };
 
 struct GrowthPoint {
