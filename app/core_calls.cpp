@@ -48,6 +48,7 @@ std::optional<Opened> open(const QString& path, HouseholdFile::Mode mode)
         return std::nullopt;
     }
     Opened result{std::move(std::get<std::unique_ptr<HouseholdFile>>(opened)), {}};
+    if (const QString told = result.file->toldWhenOpened(); !told.isEmpty()) complain(told);
     auto read = result.file->entries();
     if (const auto* failure = std::get_if<store::WriteFailure>(&read)) {
         complain(failure->why);
@@ -126,6 +127,8 @@ int addToJournal(const CommandLine& call)
     if (read.faults.empty()) {
         // The rows themselves do not change when the guard reads them again; only what they mean in the journal can.
         const journal::Edit edit = read.edit;
+        if (call.call == Call::importJournal)
+            if (const auto trouble = opened->file->backUpBeforeImport()) complain(*trouble);
         const store::Written written = opened->file->apply(edit, addition->importName(), guard);
         if (const auto* ids = std::get_if<std::vector<journal::EntryId>>(&written)) {
             const bool single = call.call == Call::record;
@@ -133,6 +136,8 @@ int addToJournal(const CommandLine& call)
             const bool printed = print(said + '\n');
             for (const journal::Warning& warning : read.warnings) complain(exchange::warningText(warning, read.effect.after));
             if (const QString moved = exchange::movedText(read.effect); !moved.isEmpty()) complain(moved);
+            // A backup that fails is told; what was recorded stands, so the call has done what was asked.
+            if (const auto trouble = opened->file->backUpIfDue()) complain(*trouble);
             if (!printed) complain(Text::tr("what was written is kept, but the answer could not be printed"));
             return printed ? exitDone : exitFailed;
         }

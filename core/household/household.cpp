@@ -2,6 +2,9 @@
 
 #include "core/household/household_private.h"
 
+#include "core/household/mailbox.h"
+#include "core/store/backup.h"
+
 #include "core/exchange/refusal_text.h"
 #include "core/household/text.h"
 #include "core/store/setting_names.h"
@@ -49,19 +52,26 @@ std::variant<std::unique_ptr<Household>, store::OpenFailure> Household::open(con
     using Mode = store::HouseholdFile::Mode;
     store::Contents contents;
     QString notice;
-    auto opened = store::Writer::open(path, settings.createIfAbsent ? Mode::createIfAbsent : Mode::mustExist, settings.busyTimeout, contents);
+    // What the writer tells before there is anybody to listen waits here; afterwards it goes by mail.
+    const auto mailbox = std::make_shared<Mailbox>();
+    const auto tell = [mailbox](const QString& text) { mailbox->put(text); };
+    auto opened = store::Writer::open(path, settings.createIfAbsent ? Mode::createIfAbsent : Mode::mustExist, settings.busyTimeout, contents, tell);
     if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
         // What may only be read is shown all the same, and says that it takes nothing.
-        if (failure->problem != store::OpenProblem::newer && failure->problem != store::OpenProblem::noPermission) return *failure;
-        auto toRead = store::Writer::open(path, Mode::readOnly, settings.busyTimeout, contents);
+        const auto problem = failure->problem;
+        const bool canBeRead = problem == store::OpenProblem::newer || problem == store::OpenProblem::noPermission || problem == store::OpenProblem::noBackup
+            || problem == store::OpenProblem::diskFull;
+        if (!canBeRead) return *failure;
+        auto toRead = store::Writer::open(path, Mode::readOnly, settings.busyTimeout, contents, tell);
         if (std::holds_alternative<store::OpenFailure>(toRead)) return *failure;
-        notice = failure->problem == store::OpenProblem::newer
+        notice = problem != store::OpenProblem::noPermission
             ? failure->why
             : HouseholdText::tr("%1 is open for reading only: there is no permission to write to it or to its folder. Nothing can be recorded until that is changed.").arg(path);
         opened = std::move(toRead);
     }
     auto d = std::make_unique<Private>(std::move(std::get<std::unique_ptr<store::Writer>>(opened)), std::move(contents), std::move(clock), settings);
     std::unique_ptr<Household> household{new Household{std::move(d)}};
+    mailbox->deliverTo([inner = household->d_.get(), q = household.get()](const QString& text) { inner->post([q, text] { Q_EMIT q->notice(text); }); });
     if (!notice.isEmpty())
         QTimer::singleShot(0, household.get(), [q = household.get(), notice] { Q_EMIT q->notice(notice); });
     return household;
@@ -118,6 +128,45 @@ Ticket Household::apply(const journal::Edit& edit, const QString& label) { retur
 Ticket Household::rename(const QString& name)
 {
     return d_->askSetting(store::settingHouseholdName, name.trimmed(), HouseholdText::tr("Rename the household"));
+}
+
+Ticket Household::importAll(const journal::Entries& entries, const QString& fileName, const QString& label)
+{
+    journal::Edit edit;
+    edit.added = entries;
+    for (auto& entry : edit.added) entry.id = journal::EntryId::none;
+    return d_->ask(edit, label, fileName);
+}
+
+Ticket Household::keepBackupsIn(const QString& folder)
+{
+    const QString absolute = folder.isEmpty() ? QString{} : QFileInfo{folder}.absoluteFilePath();
+    return d_->askSetting(store::settingBackupFolder, absolute, HouseholdText::tr("Folder for backups"));
+}
+
+QString Household::backupFolder() const { return d_->setting(store::settingBackupFolder); }
+
+QString Household::backupsLieIn() const
+{
+    const QString real = QFileInfo{path()}.canonicalFilePath();
+    return store::backupFolderOf(real.isEmpty() ? path() : real, backupFolder());
+}
+
+void Household::listDeleted(std::function<void(const std::vector<store::DeletedEntry>&)> then)
+{
+    d_->writer->listDeleted([d = d_.get(), this, then = std::move(then)](std::variant<std::vector<store::DeletedEntry>, store::WriteFailure> read) {
+        d->post([this, then, read = std::move(read)] {
+            if (const auto* failure = std::get_if<store::WriteFailure>(&read)) Q_EMIT notice(failure->why);
+            else then(std::get<std::vector<store::DeletedEntry>>(read));
+        });
+    });
+}
+
+void Household::saveCopy(const QString& target, std::function<void(const QString&)> then)
+{
+    d_->writer->saveCopy(target, [d = d_.get(), then = std::move(then)](std::optional<QString> why) {
+        d->post([then, why = why.value_or(QString{})] { then(why); });
+    });
 }
 
 QUndoStack* Household::undoStack() const { return d_->undo.stack(); }

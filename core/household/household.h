@@ -86,7 +86,19 @@ public:
     Ticket edit(const journal::Entry& replaced, const QString& label);
     Ticket remove(const std::vector<journal::EntryId>& ids, const QString& label);
     Ticket apply(const journal::Edit& edit, const QString& label);
+    /// As recordAll, from a file of that name: a backup is made first, and the entries stay known as one import.
+    Ticket importAll(const journal::Entries& entries, const QString& fileName, const QString& label);
     Ticket rename(const QString& name);
+    /// Absolute path of the folder for backups; empty: beside the file.
+    Ticket keepBackupsIn(const QString& folder);
+    QString backupFolder() const;        ///< as chosen; empty: beside the file
+    QString backupsLieIn() const;        ///< where the next one goes
+
+    /// Entries that were taken out, latest first, also those of earlier days: `then` is called in this thread, later. An entry is brought
+    /// back by apply() with it among the added ones, under its own id.
+    void listDeleted(std::function<void(const std::vector<store::DeletedEntry>&)> then);
+    /// A copy of the file under a new name; `then` is told why there is none, or an empty text.
+    void saveCopy(const QString& target, std::function<void(const QString&)> then);
 
     /// Undo and redo are writes like the verbs: seen at once, answered by recorded() or failed() with a ticket of their own. A failed one
     /// leaves its step where it was; one that has become impossible takes its step off the stack.

@@ -48,7 +48,7 @@ void Household::Private::rememberRowsBefore(UnderWay& underWay) const
         if (const auto found = now(id); found != entries.end()) underWay.step.went.push_back(*found);
 }
 
-Ticket Household::Private::ask(const journal::Edit& edit, const QString& label)
+Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, const QString& importName)
 {
     const Ticket ticket = nextTicket();
     if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
@@ -56,6 +56,7 @@ Ticket Household::Private::ask(const journal::Edit& edit, const QString& label)
     underWay.ticket = ticket;
     underWay.edit = journal.prepared(edit);
     underWay.step.label = label;
+    underWay.importName = importName;
     if (OpenJournal::changesNothing(underWay.edit)) {
         post([this, ticket] { Q_EMIT q_->recorded(ticket, {}); });
         return ticket;
@@ -138,6 +139,7 @@ void Household::Private::send(UnderWay underWay)
         job.setting = {underWay.setting->name, underWay.setting->after};
     } else {
         job.edit = underWay.edit;
+        job.importName = underWay.importName;
         job.guard = guardOf(underWay.edit);
     }
     writer->write(std::move(job), [this, underWay = std::move(underWay)](store::WriteAnswer answer) {

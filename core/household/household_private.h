@@ -24,7 +24,8 @@ public:
     void begin(Household* q);
 
     // Asking (household_asking.cpp)
-    Ticket ask(const journal::Edit& edit, const QString& label);
+    /// `importName`: the file that the entries came from; empty: none.
+    Ticket ask(const journal::Edit& edit, const QString& label, const QString& importName = {});
     Ticket askSetting(const QString& name, const QString& value, const QString& label);
     void askAgain(const UndoHistory::StepRef& step, Direction direction);
     QString whyNoVerbs() const;                 ///< empty while writing is possible
@@ -60,6 +61,7 @@ private:
         UndoHistory::StepRef again;             ///< for undo and redo
         Direction direction = Direction::undo;
         std::optional<UndoStep::Setting> setting;
+        QString importName;
     };
 
     Ticket nextTicket() { return Ticket{++lastTicket_}; }

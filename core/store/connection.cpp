@@ -6,7 +6,9 @@
 #include <QUrl>
 
 #include <sqlite3.h>
+#include <sys/vfs.h>
 
+#include <algorithm>
 #include <array>
 #include <atomic>
 #include <cstring>
@@ -41,6 +43,7 @@ QSqlError trouble(const QString& text) { return QSqlError{text, {}, QSqlError::C
 std::variant<std::unique_ptr<Connection>, QSqlError> Connection::open(const QString& path, Access access, std::chrono::milliseconds busyTimeout)
 {
     std::unique_ptr<Connection> connection{new Connection{freshName()}};
+    connection->path_ = path;
     QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection->name_);
     const bool reading = access == Access::readOnly || access == Access::immutable;
     database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeout.count())
@@ -80,6 +83,10 @@ std::optional<QSqlError> Connection::secure(std::chrono::milliseconds busyTimeou
         if (sqlite3_db_config(handle_, which, on, &now) != SQLITE_OK || now != on)
             return trouble(QStringLiteral("SQLite would not take a safety setting"));
     }
+    // Nothing of ours comes near these; a file made to exhaust the machine does.
+    sqlite3_limit(handle_, SQLITE_LIMIT_LENGTH, 64 << 20);
+    sqlite3_limit(handle_, SQLITE_LIMIT_EXPR_DEPTH, 200);
+    sqlite3_limit(handle_, SQLITE_LIMIT_COLUMN, 200);
     if (const auto error = run(QStringLiteral("PRAGMA cell_size_check = ON"))) return error;
     if (const auto error = run(QStringLiteral("PRAGMA temp_store = MEMORY"))) return error;
     if (queryOnly) return run(QStringLiteral("PRAGMA query_only = ON"));
@@ -123,7 +130,34 @@ bool Connection::beginsLikeSqlite() const
 
 bool Connection::insideTransaction() const { return sqlite3_get_autocommit(handle_) == 0; }
 
-std::optional<QSqlError> makeDurable(const Connection& connection)
+long Connection::fileSystemType() const
+{
+    struct statfs found{};
+    return ::statfs(QFile::encodeName(path_).constData(), &found) == 0 ? static_cast<long>(found.f_type) : 0;
+}
+
+bool logIsSafeOn(long fileSystemType)
+{
+    // Numbers of statfs(2): NFS, SMB, SMB2, CIFS, 9P, AFS, Coda, NCP, Ceph, FUSE (which may be any of them).
+    constexpr std::array<long, 10> shares{0x6969, 0x517B, 0xFE534D42L, 0xFF534D42L, 0x01021997, 0x5346414F, 0x73757245, 0x564C, 0x00C36400, 0x65735546};
+    return std::ranges::find(shares, fileSystemType & 0xFFFFFFFFL) == shares.end();
+}
+
+std::optional<QSqlError> leaveTheLog(const Connection& connection, bool queryOnly)
+{
+    if (const auto error = connection.run(QStringLiteral("PRAGMA locking_mode = EXCLUSIVE"))) return error;
+    const auto read = connection.value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
+    if (const auto* error = std::get_if<QSqlError>(&read)) return *error;
+    if (queryOnly) return std::nullopt;
+    const auto mode = connection.value(QStringLiteral("PRAGMA journal_mode = DELETE"));
+    if (const auto* error = std::get_if<QSqlError>(&mode)) return *error;
+    if (const auto error = connection.run(QStringLiteral("PRAGMA locking_mode = NORMAL"))) return error;
+    const auto again = connection.value(QStringLiteral("SELECT count(*) FROM sqlite_schema")); // lets go of the lock
+    if (const auto* error = std::get_if<QSqlError>(&again)) return *error;
+    return std::nullopt;
+}
+
+std::optional<QSqlError> makeDurable(const Connection& connection, bool logWanted)
 {
     const auto journalMode = [&](const QString& sql) {
         const auto answer = connection.value(sql);
@@ -132,8 +166,8 @@ std::optional<QSqlError> makeDurable(const Connection& connection)
     };
     const QString log = QStringLiteral("wal");
     QString mode = journalMode(QStringLiteral("PRAGMA journal_mode"));
-    if (mode != log) mode = journalMode(QStringLiteral("PRAGMA journal_mode = WAL"));
-    if (mode != log) mode = journalMode(QStringLiteral("PRAGMA journal_mode = DELETE"));
+    if (mode != log && logWanted) mode = journalMode(QStringLiteral("PRAGMA journal_mode = WAL"));
+    if (mode != log || !logWanted) mode = journalMode(QStringLiteral("PRAGMA journal_mode = DELETE"));
     if (mode != log && mode != QStringLiteral("delete")) return trouble(QStringLiteral("No journal mode that keeps writes safe works here"));
 
     // With a rollback journal a commit is final once the journal's removal is on the disk: that takes EXTRA.

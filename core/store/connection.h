@@ -44,17 +44,27 @@ public:
     bool movedAway() const;         ///< the path no longer leads to this file
     bool beginsLikeSqlite() const;  ///< the file's first bytes are those of an SQLite file
     bool insideTransaction() const;
+    long fileSystemType() const;    ///< of the file, as statfs says; 0 when it says nothing
 
 private:
     explicit Connection(QString name) : name_{std::move(name)} {}
     std::optional<QSqlError> secure(std::chrono::milliseconds busyTimeout, bool queryOnly);
 
     QString name_;
+    QString path_;
     sqlite3* handle_ = nullptr;     ///< owned by the driver
 };
 
-/// Makes every commit durable before it returns: a write-ahead log synced at each commit, or, where that does not work, a rollback
-/// journal with its folder synced too. Each setting is read back. Returns what went wrong.
-std::optional<QSqlError> makeDurable(const Connection& connection);
+/// Makes every commit durable before it returns: a write-ahead log synced at each commit, or, where that does not work or is not wanted,
+/// a rollback journal with its folder synced too. Each setting is read back. Returns what went wrong.
+std::optional<QSqlError> makeDurable(const Connection& connection, bool logWanted = true);
+
+/// Whether a write-ahead log is safe on a file system (f_type of statfs): its index is memory that all writers share, so not where they
+/// may sit on several machines.
+bool logIsSafeOn(long fileSystemType);
+
+/// For a file that keeps a log in a place where the log's index cannot be shared: takes the file for itself, folds the log in and goes
+/// over to a rollback journal. Nothing but reading is possible with Access::queryOnly, which then holds the file until it closes.
+std::optional<QSqlError> leaveTheLog(const Connection& connection, bool queryOnly);
 
 }

@@ -81,6 +81,23 @@ std::variant<std::optional<journal::Entry>, RowTrouble> readEntry(const Connecti
     return std::optional{std::move(std::get<journal::Entry>(entry))};
 }
 
+std::variant<std::vector<DeletedEntry>, RowTrouble> readDeleted(const Connection& connection)
+{
+    QSqlQuery query{connection.database()};
+    query.setForwardOnly(true);
+    if (!query.exec(QStringLiteral("SELECT id, ") + columnList() + QStringLiteral(", deleted_at FROM entries WHERE deleted_at IS NOT NULL ORDER BY deleted_at DESC, id DESC")))
+        return troubleOf(query);
+    std::vector<DeletedEntry> deleted;
+    while (query.next()) {
+        auto entry = entryAt(query);
+        if (auto* trouble = std::get_if<RowTrouble>(&entry)) return std::move(*trouble);
+        const auto when = QDateTime::fromString(query.value(static_cast<int>(columnCount) + 1).toString(), Qt::ISODateWithMs);
+        deleted.push_back({std::move(std::get<journal::Entry>(entry)), when});
+    }
+    if (query.lastError().isValid()) return troubleOf(query);
+    return deleted;
+}
+
 EntryChanges::EntryChanges(const Connection& connection, std::optional<qint64> importId)
     : connection_{connection}, importId_{importId}, now_{QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)}, insert_{connection.database()}
 {

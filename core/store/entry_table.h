@@ -21,6 +21,9 @@ std::variant<journal::Entries, RowTrouble> readEntries(const Connection& connect
 /// One live entry; none when it is not there.
 std::variant<std::optional<journal::Entry>, RowTrouble> readEntry(const Connection& connection, journal::EntryId id);
 
+/// Entries that were taken out, latest first.
+std::variant<std::vector<DeletedEntry>, RowTrouble> readDeleted(const Connection& connection);
+
 /// The changes of one edit. Its statements are prepared once, and it remembers the ends of days, so that a long import stays quick.
 class EntryChanges {
 public:

@@ -12,6 +12,7 @@ constexpr int primary(int code) { return code & 0xff; }
 
 OpenProblem problemOf(int code)
 {
+    if (code == SQLITE_IOERR_SHMSIZE) return OpenProblem::diskFull; // no room for the index of the log
     switch (primary(code)) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED: return OpenProblem::inUse;
@@ -43,6 +44,7 @@ QString sentence(OpenProblem problem, const QString& path)
         return StoreText::tr("%1 is in use by another program. It was left as it is; try again when that program is done.").arg(path);
     case OpenProblem::diskFull:
         return StoreText::tr("The disk with %1 is full. Nothing was written; make room and try again.").arg(path);
+    case OpenProblem::noBackup: // told where it happens, with the reason
     case OpenProblem::other: break;
     }
     return StoreText::tr("%1 cannot be opened. It was left as it is.").arg(path);
@@ -79,7 +81,7 @@ WriteFailure writeFailure(const QSqlError& error, const QString& path)
     const int code = resultCode(error);
     if (code == SQLITE_READONLY_DBMOVED) return goneFailure(path);
     WriteFailure failure;
-    switch (primary(code)) {
+    switch (code == SQLITE_IOERR_SHMSIZE ? SQLITE_FULL : primary(code)) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         failure.inUse = true;

@@ -1,38 +1,13 @@
 #include "core/store/household_file.h"
 
-#include "core/store/entry_table.h"
-#include "core/store/failures.h"
-#include "core/store/opening.h"
+#include "core/store/household_file_private.h"
 #include "core/store/text.h"
-#include "core/store/transaction.h"
 
 #include <QDateTime>
 #include <QFileInfo>
 #include <QSqlQuery>
 
 namespace tierloam::store {
-
-class HouseholdFile::Private {
-public:
-    QString path;
-    Opened opened;
-
-    const Connection& connection() const { return *opened.connection; }
-    WriteFailure failure(const QSqlError& error) const { return writeFailure(error, path); }
-    WriteFailure failure(const RowTrouble& trouble) const
-    {
-        if (trouble.error) return failure(*trouble.error);
-        WriteFailure failure;
-        failure.refused = true;
-        failure.why = trouble.sentence;
-        return failure;
-    }
-    std::optional<WriteFailure> mayNotWrite() const;
-    std::optional<WriteFailure> checkAgain(const Guard& guard) const;
-    std::variant<std::optional<qint64>, WriteFailure> noteImport(const QString& name, std::size_t entries) const;
-    Written write(const journal::Edit& edit, const QString& importName) const;
-    std::optional<WriteFailure> commit(const Transaction& transaction) const;
-};
 
 HouseholdFile::HouseholdFile(std::unique_ptr<Private> d) : d_{std::move(d)} {}
 HouseholdFile::~HouseholdFile() = default;
@@ -41,7 +16,9 @@ std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(co
 {
     auto d = std::make_unique<Private>();
     d->path = QFileInfo{path}.absoluteFilePath();
-    auto opened = openHousehold(d->path, mode, busyTimeout);
+    // A link is followed once, here: the log, the journal and the backups lie beside the file itself.
+    const QString real = QFileInfo{path}.canonicalFilePath();
+    auto opened = openHousehold(real.isEmpty() ? d->path : real, mode, busyTimeout);
     if (auto* failure = std::get_if<OpenFailure>(&opened)) return std::move(*failure);
     d->opened = std::move(std::get<Opened>(opened));
     return std::unique_ptr<HouseholdFile>{new HouseholdFile{std::move(d)}};
@@ -58,6 +35,13 @@ std::variant<journal::Entries, WriteFailure> HouseholdFile::entries() const
     auto read = readEntries(d_->connection());
     if (const auto* trouble = std::get_if<RowTrouble>(&read)) return d_->failure(*trouble);
     return std::move(std::get<journal::Entries>(read));
+}
+
+std::variant<std::vector<DeletedEntry>, WriteFailure> HouseholdFile::deletedEntries() const
+{
+    auto read = readDeleted(d_->connection());
+    if (const auto* trouble = std::get_if<RowTrouble>(&read)) return d_->failure(*trouble);
+    return std::move(std::get<std::vector<DeletedEntry>>(read));
 }
 
 std::variant<std::map<Day, std::int64_t>, WriteFailure> HouseholdFile::endsOfDays() const

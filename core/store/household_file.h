@@ -2,6 +2,7 @@
 
 #include "core/journal/edit.h"
 
+#include <QDateTime>
 #include <QString>
 
 #include <chrono>
@@ -15,7 +16,7 @@
 
 namespace tierloam::store {
 
-enum class OpenProblem { absent, notAHousehold, damaged, newer, noPermission, inUse, diskFull, other };
+enum class OpenProblem { absent, notAHousehold, damaged, newer, noPermission, inUse, diskFull, noBackup, other };
 
 /// Why a file could not be opened: what happened, what was kept, what to do.
 struct OpenFailure {
@@ -38,6 +39,21 @@ using Written = std::variant<std::vector<journal::EntryId>, WriteFailure>;
 /// Looks at an edit again, inside the transaction that writes it: gets the live entries as they now stand, whoever wrote them, and
 /// returns why the edit must not be written, or nothing.
 using Guard = std::function<std::optional<QString>(const journal::Entries& now)>;
+
+enum class BackupKind { day, beforeImport, beforeStep };
+
+/// A backup as its name tells it; `made` is local time.
+struct Backup {
+    QString path;
+    QDateTime made;
+    BackupKind kind{};
+};
+
+/// An entry that was taken out and when (UTC). It can be brought back by an edit that adds it with its id.
+struct DeletedEntry {
+    journal::Entry entry;
+    QDateTime deletedAt;
+};
 
 /// One household file, one SQLite connection, used by one thread. Every write is one BEGIN IMMEDIATE transaction and durable
 /// (fdatasync) before the call returns. Busy timeout 5 s.
@@ -70,6 +86,17 @@ public:
     std::optional<QString> setting(const QString& name) const;
     std::variant<std::map<QString, QString>, WriteFailure> settings() const;
     std::optional<WriteFailure> setSetting(const QString& name, const QString& value);
+    /// Entries that were taken out, latest first.
+    std::variant<std::vector<DeletedEntry>, WriteFailure> deletedEntries() const;
+    /// Makes the day's backup unless there is one, or open() made the file, which then holds nothing older. To be called after a change.
+    /// Returns what people must be told: none could be made (it is tried again ten minutes later at the earliest), or it lies elsewhere.
+    std::optional<QString> backUpIfDue(const QDateTime& now = QDateTime::currentDateTime());
+    /// Before an import; nothing is done for a file without entries. Returns what people must be told.
+    std::optional<QString> backUpBeforeImport(const QDateTime& now = QDateTime::currentDateTime());
+    /// What open() did that people must be told: a backup before a step of the schema that lies elsewhere. Empty: nothing.
+    QString toldWhenOpened() const;
+    /// A copy under a new name, durable. Returns why there is none.
+    std::optional<QString> saveCopy(const QString& target) const;
     /// PRAGMA data_version: differs when another connection has written since the last call.
     qint64 dataVersion() const;
     /// Closes and removes a file that createdNow(), or empties it when it was one of 0 bytes; for an import that failed.

@@ -1,7 +1,10 @@
 #include "core/store/opening.h"
 
+#include "core/store/backup.h"
 #include "core/store/failures.h"
 #include "core/store/schema.h"
+#include "core/store/schema_check.h"
+#include "core/store/setting_names.h"
 #include "core/store/text.h"
 #include "core/store/transaction.h"
 
@@ -9,6 +12,7 @@
 #include <QFileInfo>
 
 #include <fcntl.h>
+#include <sqlite3.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -74,6 +78,7 @@ std::variant<Origin, OpenFailure> lookAt(const QString& path, Mode mode)
     if (const auto orphan = orphanedLog(path, {QStringLiteral("-wal"), QStringLiteral("-journal")})) return *orphan;
     const int made = ::open(encoded(path).constData(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0666);
     if (made < 0) {
+        if (errno == EEXIST && QFileInfo{path}.isSymLink() && !QFileInfo::exists(path)) return openFailure(OpenProblem::absent, path); // leads nowhere
         if (errno == EEXIST) return Origin::wasThere; // another program was faster
         return openFailure(problemOfErrno(), path);
     }
@@ -119,6 +124,18 @@ std::optional<QSqlError> runStep(const Connection& connection, int from)
     return connection.run(QStringLiteral("PRAGMA user_version = %1").arg(from + 1));
 }
 
+/// A step of the schema is not done without a backup: nothing else undoes it. Fills `told`.
+std::optional<OpenFailure> backUpBeforeSteps(const Connection& connection, const QString& path, QString& told)
+{
+    const auto chosen = connection.value(QStringLiteral("SELECT value FROM settings WHERE name = '%1'").arg(settingBackupFolder));
+    const auto* folder = std::get_if<QVariant>(&chosen);
+    const auto made = makeBackup(connection, path, folder ? folder->toString() : QString{}, BackupKind::beforeStep, QDateTime::currentDateTime());
+    told = made.trouble;
+    if (!made.path.isEmpty()) return std::nullopt;
+    return OpenFailure{OpenProblem::noBackup, StoreText::tr("%1 was written by an older release and has to be brought up to date, but the backup that is made before could not "
+                                                            "be. It was left as it is and can be read. %2").arg(path, made.trouble)};
+}
+
 /// Brings a household file up to date, each step a transaction; a blank one in a single transaction, so that it is either blank or whole.
 std::optional<OpenFailure> runSteps(const Connection& connection, const QString& path)
 {
@@ -146,6 +163,19 @@ std::optional<OpenFailure> checkWhole(const Connection& connection, const QStrin
     return std::nullopt;
 }
 
+/// A place where the log that the file keeps cannot be used, or where it does not look as if it could.
+bool indexOfLogFails(const QSqlError& error)
+{
+    const int code = resultCode(error);
+    switch (code) {
+    case SQLITE_IOERR_SHMOPEN:
+    case SQLITE_IOERR_SHMSIZE:
+    case SQLITE_IOERR_SHMLOCK:
+    case SQLITE_IOERR_SHMMAP: return true;
+    default: return (code & 0xff) == SQLITE_CANTOPEN || (code & 0xff) == SQLITE_PROTOCOL;
+    }
+}
+
 /// The connection that the mode and the permissions allow, with a first read done on it.
 std::variant<std::unique_ptr<Connection>, OpenFailure> connect(const QString& path, Mode mode, std::chrono::milliseconds busyTimeout)
 {
@@ -153,7 +183,8 @@ std::variant<std::unique_ptr<Connection>, OpenFailure> connect(const QString& pa
     const bool writable = mayWrite(path) && mayWrite(folderOf(path));
     std::vector<Access> ways{Access::readWrite};
     if (mode == Mode::readOnly) ways = {writable ? Access::queryOnly : Access::readOnly};
-    if (mode == Mode::readOnly && !writable && !holdsBytes(path + QStringLiteral("-wal")) && !holdsBytes(path + QStringLiteral("-journal")))
+    // Without any lock only where no log is left to be read: nobody can be writing, or nobody is.
+    if (mode == Mode::readOnly && !holdsBytes(path + QStringLiteral("-wal")) && !holdsBytes(path + QStringLiteral("-journal")))
         ways.push_back(Access::immutable);
 
     OpenFailure failure;
@@ -165,12 +196,14 @@ std::variant<std::unique_ptr<Connection>, OpenFailure> connect(const QString& pa
         }
         auto& connection = std::get<std::unique_ptr<Connection>>(opened);
         if (mode != Mode::readOnly && !connection->mayWrite()) return openFailure(OpenProblem::noPermission, path);
-        const auto first = connection->value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
+        const bool forWriting = way == Access::readWrite || way == Access::queryOnly;
+        auto first = connection->value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
         const auto* error = std::get_if<QSqlError>(&first);
+        if (error && forWriting && indexOfLogFails(*error) && !leaveTheLog(*connection, way == Access::queryOnly)) error = nullptr;
         if (!error) return std::move(connection);
         failure = openFailure(*error, path);
         if (failure.problem == OpenProblem::damaged && !connection->beginsLikeSqlite()) return openFailure(OpenProblem::notAHousehold, path);
-        if (failure.problem != OpenProblem::noPermission) return failure;
+        if (failure.problem != OpenProblem::noPermission && failure.problem != OpenProblem::diskFull) return failure;
     }
     return failure;
 }
@@ -188,6 +221,7 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
     Opened opened;
     opened.connection = std::move(std::get<std::unique_ptr<Connection>>(connected));
     opened.origin = origin;
+    opened.realPath = path;
     opened.readOnly = mode == Mode::readOnly;
     const Connection& connection = *opened.connection;
 
@@ -197,9 +231,15 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
     const bool toSetUp = marks.blank() && mode == Mode::createIfAbsent;
     if (!toSetUp) {
         if (marks.application != applicationId) return openFailure(OpenProblem::notAHousehold, path);
-        if (const auto failure = checkWhole(connection, path)) return *failure;
         if (marks.schema < 1) return openFailure(OpenProblem::damaged, path);
         opened.newer = marks.schema > newestSchema();
+        // Before the check of the whole file, which computes what its tables say: only tables of this program are let through.
+        if (!opened.newer) {
+            const auto ours = tablesAreOurs(connection, marks.schema);
+            if (const auto* error = std::get_if<QSqlError>(&ours)) return openFailure(*error, path);
+            if (!std::get<bool>(ours)) return openFailure(OpenProblem::damaged, path);
+        }
+        if (const auto failure = checkWhole(connection, path)) return *failure;
         if (opened.newer && !opened.readOnly) return openFailure(OpenProblem::newer, path);
     }
     if (opened.readOnly) return opened;
@@ -210,8 +250,12 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
         if (const auto failure = runSteps(connection, path)) return *failure;
     }
     std::optional<OpenFailure> failure;
-    if (const auto error = makeDurable(connection)) failure = openFailure(*error, path);
-    else if (!toSetUp) failure = runSteps(connection, path);
+    const bool older = !toSetUp && marks.schema < newestSchema();
+    if (older) failure = backUpBeforeSteps(connection, path, opened.told);
+    if (failure) return *failure;
+    if (const auto error = makeDurable(connection, logIsSafeOn(connection.fileSystemType()))) failure = openFailure(*error, path);
+    else if (older) failure = runSteps(connection, path);
+    else if (!toSetUp) return opened;
     else if (!syncFolderOf(path)) failure = openFailure(OpenProblem::other, path);
     if (!failure) return opened;
     if (toSetUp) discardUnused(std::move(opened), path);

@@ -13,6 +13,8 @@ struct Opened {
     Origin origin = Origin::wasThere;
     bool readOnly = false;
     bool newer = false;
+    QString realPath;                ///< where the file lies, links followed
+    QString told;                    ///< what people must know of what was done; empty: nothing
 };
 
 /// Looks at what lies at the path before anything is done to it, opens it, and brings the schema up to date.

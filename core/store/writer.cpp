@@ -33,9 +33,10 @@ WriteFailure afterAFailure()
 }
 
 std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& path, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
-                                                                Contents& contents)
+                                                                Contents& contents, Tell tell)
 {
     std::unique_ptr<Writer> writer{new Writer};
+    writer->tell_ = tell ? std::move(tell) : [](const QString&) {};
     // Shared: the thread is still inside set_value when this function has its answer and leaves.
     const auto opened = std::make_shared<std::promise<std::variant<Contents, OpenFailure>>>();
     auto answer = opened->get_future();
@@ -56,6 +57,7 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
             opened->set_value(OpenFailure{failure->inUse ? OpenProblem::inUse : OpenProblem::damaged, failure->why});
             return;
         }
+        if (const QString told = file->toldWhenOpened(); !told.isEmpty()) self->tell_(told);
         opened->set_value(std::move(std::get<Contents>(held)));
         self->run(*file);
     }};
@@ -102,9 +104,23 @@ void Writer::write(WriteJob job, std::function<void(WriteAnswer)> answer)
 {
     post([this, job = std::move(job), answer = std::move(answer)](HouseholdFile& file) {
         WriteAnswer done = perform(file, job);
-        if (done.failure) failedSeries_ = std::max(job.series, failedSeries_.value_or(0));
+        const bool written = !done.failure;
+        if (!written) failedSeries_ = std::max(job.series, failedSeries_.value_or(0));
         answer(std::move(done));
+        // Only now: whoever clicked has the answer, and does not wait for a copy of ten years.
+        if (!written) return;
+        if (const auto trouble = file.backUpIfDue()) tell_(*trouble);
     });
+}
+
+void Writer::listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer)
+{
+    post([answer = std::move(answer)](HouseholdFile& file) { answer(file.deletedEntries()); });
+}
+
+void Writer::saveCopy(const QString& target, std::function<void(std::optional<QString>)> answer)
+{
+    post([target, answer = std::move(answer)](HouseholdFile& file) { answer(file.saveCopy(target)); });
 }
 
 WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
@@ -118,6 +134,8 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
         answer.failure = file.setSetting(job.setting->first, job.setting->second);
         return answer;
     }
+    if (!job.importName.isEmpty())
+        if (const auto trouble = file.backUpBeforeImport()) tell_(*trouble);
     auto written = file.apply(job.edit, job.importName, job.guard);
     if (auto* failure = std::get_if<WriteFailure>(&written)) {
         answer.failure = std::move(*failure);

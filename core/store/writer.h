@@ -34,6 +34,9 @@ struct WriteAnswer {
     journal::Entries stored;
 };
 
+/// Something people must know that is no answer to a job: where a backup went, or why there is none. Called from the writer's thread.
+using Tell = std::function<void(const QString&)>;
+
 /// What has become of the file since the last look.
 struct Look {
     bool movedAway = false;
@@ -42,12 +45,13 @@ struct Look {
 };
 
 /// The thread that owns a household file: the only one that touches it. Jobs are done one after another in the order in which they
-/// were asked for; each answer is given from that thread. The destructor first does all that was asked for.
+/// were asked for; each answer is given from that thread. The destructor first does all that was asked for. The day's backup is made
+/// after the first change of the day has been answered, one before each import; a backup that fails is told and stops nothing.
 class Writer {
 public:
     /// Waits until the file is open. `contents` is what it holds.
     static std::variant<std::unique_ptr<Writer>, OpenFailure> open(const QString& path, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
-                                                                   Contents& contents);
+                                                                   Contents& contents, Tell tell = {});
     ~Writer();
     Writer(const Writer&) = delete;
     Writer& operator=(const Writer&) = delete;
@@ -60,6 +64,10 @@ public:
     /// would stand. The asker begins a new series once it has heard of the failure.
     void write(WriteJob job, std::function<void(WriteAnswer)> answer);
     void look(std::function<void(Look)> answer);
+    /// Entries that were taken out, latest first; or why they cannot be read.
+    void listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer);
+    /// A copy under a new name; why there is none.
+    void saveCopy(const QString& target, std::function<void(std::optional<QString>)> answer);
     /// Blocks until all that was asked for so far has been answered.
     void finish();
 
@@ -75,6 +83,7 @@ private:
     QString path_;
     bool readOnly_ = false;
     bool newerSchema_ = false;
+    Tell tell_;
 
     std::mutex mutex_;
     std::condition_variable wake_;

@@ -209,7 +209,7 @@ void MainWindow::importFile(const QString& csv)
         if (path.isEmpty() || !createFile(path)) return;
     }
     const int count = static_cast<int>(imported.entries.size());
-    const household::Ticket ticket = household_->recordAll(imported.entries, tr("Import %n entry(ies)", nullptr, count));
+    const household::Ticket ticket = household_->importAll(imported.entries, QFileInfo{csv}.fileName(), tr("Import %n entry(ies)", nullptr, count));
     for (const QString& warning : imported.warnings) notices_->show(Notices::Kind::notice, warning);
     auto* once = new QObject{household_.get()};
     connect(household_.get(), &household::Household::recorded, once, [this, ticket, once, count, csv](household::Ticket done) {

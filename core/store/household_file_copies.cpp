@@ -1,0 +1,56 @@
+#include "core/store/household_file_private.h"
+
+#include "core/store/backup.h"
+#include "core/store/setting_names.h"
+
+#include <algorithm>
+
+/// What a household file does to be kept twice: backups and copies.
+namespace tierloam::store {
+
+namespace {
+
+constexpr qint64 secondsBetweenTries = 600;
+
+}
+
+std::optional<QString> HouseholdFile::backUpIfDue(const QDateTime& now)
+{
+    if (readOnly() || createdNow() || d_->backedUpOn == now.date()) return std::nullopt;
+    const bool justFailed = d_->backupFailedAt.isValid() && std::abs(d_->backupFailedAt.secsTo(now)) < secondsBetweenTries;
+    if (justFailed) return std::nullopt;
+    const QString chosen = setting(QString{settingBackupFolder}).value_or(QString{});
+    for (const QString& folder : {backupFolderOf(d_->opened.realPath, chosen), backupFolderOf(d_->opened.realPath)}) {
+        const auto there = backupsIn(folder);
+        const bool madeToday = std::ranges::any_of(there, [&](const Backup& backup) { return backup.kind == BackupKind::day && backup.made.date() == now.date(); });
+        if (!madeToday) continue;
+        d_->backedUpOn = now.date();
+        return std::nullopt;
+    }
+    const auto made = makeBackup(d_->connection(), d_->opened.realPath, chosen, BackupKind::day, now);
+    if (made.path.isEmpty()) d_->backupFailedAt = now;
+    else d_->backedUpOn = now.date();
+    return made.trouble.isEmpty() ? std::nullopt : std::optional{made.trouble};
+}
+
+std::optional<QString> HouseholdFile::backUpBeforeImport(const QDateTime& now)
+{
+    if (readOnly()) return std::nullopt;
+    const auto any = d_->connection().value(QStringLiteral("SELECT EXISTS (SELECT 1 FROM entries)"));
+    if (const auto* value = std::get_if<QVariant>(&any); value && !value->toBool()) return std::nullopt;
+    const auto made = makeBackup(d_->connection(), d_->opened.realPath, setting(QString{settingBackupFolder}).value_or(QString{}), BackupKind::beforeImport, now);
+    return made.trouble.isEmpty() ? std::nullopt : std::optional{made.trouble};
+}
+
+QString HouseholdFile::toldWhenOpened() const { return d_->opened.told; }
+
+std::optional<QString> HouseholdFile::saveCopy(const QString& target) const
+{
+    const Connection& connection = d_->connection();
+    if (readOnly()) connection.run(QStringLiteral("PRAGMA query_only = OFF")); // which stands in the way of writing into the copy too
+    auto why = copyInto(connection, target);
+    if (readOnly()) connection.run(QStringLiteral("PRAGMA query_only = ON"));
+    return why;
+}
+
+}
