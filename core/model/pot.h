@@ -43,7 +43,7 @@ public:
     int day() const { return day_; }
     double worms(int member = 0) const;        ///< number alive
     double meanMass(int member = 0) const;     ///< kg live per worm; 0 when none is left
-    double cocoonsLaid(int member = 0) const;  ///< by all worms since firstDay
+    double cocoonsLaid(int member = 0) const;  ///< by all worms since firstDay; told only while hatchlings are removed
     double softened(int member = 0) const;     ///< kg DM that can still be eaten
     double ledger(int member = 0) const;       ///< relative error of the dry-matter ledger, see ledgerError()
 
