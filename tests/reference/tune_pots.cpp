@@ -1,6 +1,6 @@
 // Fits centres of parameters to the measured pots A, B, C and E, with the timing of the trade as constraint. F, J and the life table
 // are only printed: they are checks. Run by hand, any number of times; the same seed gives the same centres:
-//     cmake --preset release && cmake --build build --target tune_pots && build/tests/reference/tune_pots [generations [seed]]
+//     cmake -G Ninja -DCMAKE_BUILD_TYPE=Release -B build-tune && cmake --build build-tune --target tune_pots && build-tune/tests/reference/tune_pots [generations [seed]]
 // It prints the figures of the present centres, then those of the best it finds, each within its 90 % range.
 // With the option --figures FILE it prints the figures of the present centres for any file of curves (columns in growth_cases.h).
 #include "tests/reference/growth_cases.h"
