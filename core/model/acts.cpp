@@ -22,9 +22,26 @@ double liveMass(const StackBlock& stack, int m)
     return kg;
 }
 
-/// Takes a share of the worms and of their reserve, and books their carbon as taken out; returns the dry matter that left.
-double wormsLeave(StackBlock& stack, int m, double share)
+double cocoonDryMatter(const TrayBlock& tray, int m)
 {
+    double number = 0.0;
+    for (const Members& stage : tray.cocoons) number += stage[m];
+    return dryPerLive * cocoonMass * number;
+}
+
+/// Dry matter of worms, cocoons and reserve, of which wormCarbon is the carbon.
+double livingDryMatter(const Ensemble::Block& block, int m)
+{
+    double dry = block.stack.reserve[m] + dryPerLive * liveMass(block.stack, m);
+    for (const TrayBlock& tray : block.trays) dry += cocoonDryMatter(tray, m);
+    return dry;
+}
+
+/// Takes a share of the worms and of their reserve, and books their carbon as taken out; returns the dry matter that left.
+double wormsLeave(Ensemble::Block& block, int m, double share)
+{
+    StackBlock& stack = block.stack;
+    const double living = livingDryMatter(block, m);
     double dry = stack.reserve[m] * share;
     stack.reserve[m] -= dry;
     for (int i = 0; i < massClasses; ++i) {
@@ -32,7 +49,7 @@ double wormsLeave(StackBlock& stack, int m, double share)
         stack.worms[i][m] -= number;
         dry += dryPerLive * massClassTable().kilograms[i] * number;
     }
-    const double carbon = stack.wormCarbon[m] * share;
+    const double carbon = living > 0.0 ? stack.wormCarbon[m] * least(1.0, dry / living) : 0.0;
     stack.wormCarbon[m] -= carbon;
     stack.carbonOut[m] += carbon;
     return dry;
@@ -179,7 +196,7 @@ void takeWorms(Ensemble& ensemble, double kg)
         for (int m = 0; m < lanes; ++m) {
             const double there = liveMass(block.stack, m);
             const double share = there > 0.0 ? least(kg / there, 1.0) : 0.0;
-            block.stack.takenOut[m] += wormsLeave(block.stack, m, share);
+            block.stack.takenOut[m] += wormsLeave(block, m, share);
         }
     }
 }
@@ -187,7 +204,7 @@ void takeWorms(Ensemble& ensemble, double kg)
 void takeWormShare(Ensemble& ensemble, double share)
 {
     for (Ensemble::Block& block : ensemble.blocks)
-        for (int m = 0; m < lanes; ++m) block.stack.takenOut[m] += wormsLeave(block.stack, m, least(share, 1.0));
+        for (int m = 0; m < lanes; ++m) block.stack.takenOut[m] += wormsLeave(block, m, least(share, 1.0));
 }
 
 void drain(Ensemble& ensemble, std::optional<double> litres)
@@ -235,9 +252,10 @@ void harvest(Ensemble& ensemble, int slot, double share)
             for (Members& pool : tray.unsoftened) dry += take(pool[m]);
             dry += take(tray.softened[m]);
             dry += take(tray.castings[m]);
+            StackBlock& stack = block.stack;
+            const double living = livingDryMatter(block, m);
             double cocoons = 0.0;
             for (Members& stage : tray.cocoons) cocoons += take(stage[m]);
-            StackBlock& stack = block.stack;
             stack.nitrogenOut[m] += take(tray.nitrogen[m]);
             stack.carbonOut[m] += take(tray.carbon[m]);
             stack.saltsOut[m] += take(tray.salts[m]);
@@ -245,13 +263,11 @@ void harvest(Ensemble& ensemble, int slot, double share)
             take(tray.tracer[m]);
             take(tray.tracerStart[m]);
             const double cocoonDry = cocoons * dryPerLive * cocoonMass;
-            double live = stack.reserve[m] + cocoonDry;
-            for (int i = 0; i < massClasses; ++i) live += dryPerLive * massClassTable().kilograms[i] * stack.worms[i][m];
-            const double cocoonCarbon = live > 0.0 ? stack.wormCarbon[m] * least(1.0, cocoonDry / live) : 0.0;
+            const double cocoonCarbon = living > 0.0 ? stack.wormCarbon[m] * least(1.0, cocoonDry / living) : 0.0;
             stack.wormCarbon[m] -= cocoonCarbon;
             stack.carbonOut[m] += cocoonCarbon;
             const double worms = tray.share[m] * (whole ? 1.0 : share);
-            dry += cocoonDry + wormsLeave(stack, m, least(worms, 1.0));
+            dry += cocoonDry + wormsLeave(block, m, least(worms, 1.0));
             stack.takenOut[m] += dry;
             // Shares are of the worms that stay; by their own sum, since 1 − worms loses its digits when nearly all leave.
             tray.share[m] -= least(worms, tray.share[m]);

@@ -37,6 +37,8 @@ struct alignas(64) TrayBlock {
     Members unsoftenedCarbon;             ///< kg
     Members unsoftenedRate;               ///< Σ k·scale·F, kg DM/d at 25 °C without worms
     Members shredding;                    ///< Q10 · noise · worm factor
+    Members gain;                         ///< kg DM that softens in this step and enters H while worms eat; 0 between steps
+    Members gainFall;                     ///< kg DM by which that slows from the step's beginning to its end
     Members preference;                   ///< of worms for this tray
 };
 
@@ -115,8 +117,7 @@ struct MassClassTable {
 
 /// What acts on a step from outside, the same for all members.
 struct StepForcing {
-    double days;                          ///< length of the step
-    bool backward;                        ///< processes in reverse order: a pair of steps is a symmetric composition, second order
+    double days;                          ///< length of one step of the pair
     double area;                          ///< m² of one tray
     double height;                        ///< m of one tray
     double sumpCapacity;                  ///< L

@@ -18,8 +18,7 @@ inline double exponential(double x)
     const double shifted = x * 1.4426950408889634 + roundBits;
     const double n = shifted - roundBits;
     const double r = (x - n * 0.69314718036912381649) - n * 1.9082149292705877e-10;
-    double p = 1.0 / 6227020800.0;
-    p = p * r + 1.0 / 479001600.0;
+    double p = 1.0 / 479001600.0;
     p = p * r + 1.0 / 39916800.0;
     p = p * r + 1.0 / 3628800.0;
     p = p * r + 1.0 / 362880.0;

@@ -5,6 +5,7 @@
 #include "core/model/random.h"
 #include "core/model/step.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
 #include <numbers>
@@ -20,6 +21,18 @@ void clear(StackBlock& stack, double temperature)
         stack.bed[m] = temperature;
         stack.softFactor[m] = 1.0;
     }
+}
+
+/// Steps of a day that a tray asks for besides the usual. In a tray just laid everything starts from nothing and grows as a power of
+/// time, and in one that dries the worms leave within days: steps of half a day would miss them by more than a hundredth.
+int stepsFor(const TrayShape& shape, int day)
+{
+    if (shape.drying) return 8;
+    const int age = day - shape.beddedDay;
+    if (age < 0 || age >= 14) return 0;
+    if (age < 1) return 32;
+    if (age < 2) return 16;
+    return age < 4 ? 8 : 4;
 }
 
 }
@@ -74,6 +87,7 @@ void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)
         }
         kernels.noise(block.stack, streamOf(ensemble.key, day.day, Use::warmth), streamOf(ensemble.key, day.day, Use::softening), index, day.day == 0);
     }
+    for (const TrayShape& shape : ensemble.shapes) steps = std::max(steps, stepsFor(shape, day.day));
     StepForcing forcing{};
     forcing.days = 1.0 / steps;
     forcing.area = ensemble.area;
@@ -90,10 +104,8 @@ void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)
     forcing.holdTemperature = day.holdTemperature;
     forcing.holdWater = day.holdWater;
     const MassClassTable& classes = massClassTable();
-    for (int k = 0; k < steps; ++k) {
-        forcing.backward = k % 2 != 0;
+    for (int pair = 0; pair < steps / 2; ++pair)
         kernels.step(block.stack, block.trays.data(), ensemble.shapes.data(), ensemble.trays(), block.parameters, classes, forcing);
-    }
 }
 
 double seasonOffset(double amplitude, int dayOfYear, bool southern)

@@ -56,7 +56,8 @@ struct DayForcing {
 
 inline constexpr int stepsPerDay = 2;   ///< the default step is 0.5 d
 
-/// One day: drift of the parameters when it is due, process noise, then forward and backward steps in turn. `steps` is even.
+/// One day: drift of the parameters when it is due, process noise, then forward and backward steps in turn. `steps` is even; the first fortnight
+/// of a tray and light-drying take more.
 void advanceDay(Ensemble& ensemble, const DayForcing& forcing, int steps = stepsPerDay);
 /// The same for one block. Blocks know nothing of each other, so that threads may share them out.
 void advanceDay(Ensemble& ensemble, int block, const DayForcing& forcing, int steps = stepsPerDay);

@@ -17,10 +17,11 @@ inline void breathe(StepContext& at, int t)
     const double area = at.forcing.area;
     const double held = at.forcing.holdWater ? 1.0 : 0.0;
     TIERLOAM_EACH_MEMBER(m) {
-        const double respired = tray.unsoftenedRate[m] * tray.shredding[m] * respiredShare[m] + softenedRespiration * at.q10[m] * tray.softened[m];
+        const double softened = tray.softened[m] + tray.gain[m];
+        const double respired = tray.unsoftenedRate[m] * tray.shredding[m] * respiredShare[m] + softenedRespiration * at.q10[m] * softened;
         const double ratio = respired / (half[m] * area);
         const double fourth = 1.0 + (ratio * ratio) * (ratio * ratio);
-        const double capacity = (tray.unsoftenedHeld[m] + softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m]) * capacityScale[m];
+        const double capacity = (tray.unsoftenedHeld[m] + softenedHeld * softened + castingsHeld * tray.castings[m]) * capacityScale[m];
         const double filled = capacity + nothing;
         const double inverse = 1.0 / (fourth * filled); // one division for both quotients
         tray.air[m] = filled * inverse;

@@ -51,7 +51,7 @@ inline void develop(StepContext& at)
         Members& c2 = tray.cocoons[2];
         Members& c3 = tray.cocoons[3];
         static_assert(cocoonStages == 4);
-        if (at.forcing.backward) {
+        if (at.backward) {
             TIERLOAM_EACH_MEMBER(m) {
                 ended[m] = c3[m] * loss[m];
                 c3[m] += c2[m] * loss[m] - ended[m];

@@ -87,10 +87,11 @@ inline void die(StepContext& at)
         for (int i = 0; i < massClasses; ++i) stack.worms[i][m] *= stays;
         const double reserve = stack.reserve[m] * share;
         const double live = at.biomass[m] * share;
-        // As the pools lost them, to rounding.
         stack.reserve[m] -= reserve;
         dead[m] = reserve + dryPerLive * live;
-        carbon[m] = stack.wormCarbon[m] * share;
+        // Of the carbon of worms, cocoons and reserve the part of what died.
+        const double living = cocoonStored * at.cocoons[m] + (stack.reserve[m] + reserve) + dryPerLive * at.biomass[m];
+        carbon[m] = stack.wormCarbon[m] * least(1.0, dead[m] / (living + nothing));
         stack.wormCarbon[m] -= carbon[m];
         at.biomass[m] -= live;
         at.appetite[m] *= stays;

@@ -5,9 +5,27 @@
 namespace tierloam::model {
 namespace {
 
+/// H·L + g·(1 − L/x) with x = demand/pool and L = x(1+x/2)/(1 + x(1+x/2)), by one division: for a first guess.
+inline double eatenIn(double demand, double pool, double softened, double gain)
+{
+    const double half = 0.5 * demand;
+    return demand * (softened * (pool + half) + 0.5 * gain * (pool + demand)) / (pool * pool + demand * (pool + half));
+}
+
+/// H·L + g·(1 − L/x) with L = h/(1 + h), h = x·p, p = 1 + x/2·r, r = 1 + x/3·(1 + x/4): e^x to fourth order, since here x reaches 3 and
+/// more; and the part of a gain that falls evenly by `fall` during the step.
+inline double eatenAt(double x, double softened, double gain, double fall)
+{
+    const double r = 1.0 + x * (1.0 / 3.0 + x * (1.0 / 12.0));
+    const double p = 1.0 + 0.5 * x * r;
+    return (x * (softened * p + gain * (p - 0.5 * r)) + 0.5 * fall * (p - r)) / (1.0 + x * p);
+}
+
 /// What the worms of each tray eat, by a Holling type II response to softened matter:
 ///     dH/dt = −demand · H / (H + K·A),  demand = s · Σ n_i · 0.20 g/d · (m_i/1 g)^(2/3) · g(T) · moisture · air
-/// A share of it is assimilated into the reserve, the rest becomes castings. Reads breathe() and unsoftenedSums().
+/// solved together with what softens meanwhile (g in a step, from soften()), or H would be far off wherever worms eat it within a day:
+///     eaten = H·L + g·(1 − L/x),  x = demand/(H + K·A) at the middle of the step, L its loss factor
+/// second order, positive, and exact where gain and eating balance. A share of it is assimilated into the reserve, the rest becomes castings. Reads breathe() and unsoftenedSums().
 /// Source: scale and half-saturation after Johnston et al. 2014, Ecol. Modelling 280:5–17.
 inline void ingest(StepContext& at)
 {
@@ -25,15 +43,17 @@ inline void ingest(StepContext& at)
         TrayBlock& tray = at.trays[t];
         TIERLOAM_EACH_MEMBER(m) {
             const double demand = all[m] * tray.share[m] * tray.wet[m] * tray.air[m];
-            // demand/(H + K·A) is taken at the middle of the step, by a first guess of half of what is eaten: second order, still positive.
+            const double gain = tray.gain[m];
             const double saturation = half[m] * area;
-            const double guess = lossFactor(demand, tray.softened[m] + saturation);
-            const double middle = tray.softened[m] * (1.0 - 0.5 * guess);
-            const double eaten = tray.softened[m] * lossFactor(demand, middle + saturation);
+            // The middle by a first guess of half of what comes and is eaten.
+            const double guess = eatenIn(demand, tray.softened[m] + 0.5 * gain + saturation, tray.softened[m], gain);
+            const double middle = greatest(tray.softened[m] + 0.5 * (gain - guess), 0.0);
+            const double eaten = eatenAt(demand / (middle + saturation), tray.softened[m], gain, tray.gainFall[m]);
             const double assimilated = eaten * assimilation[m];
-            const double carbonShare = greatest(tray.carbon[m] - tray.unsoftenedCarbon[m], 0.0) / (tray.softened[m] + tray.castings[m] + nothing);
+            const double carbonShare = greatest(tray.carbon[m] - tray.unsoftenedCarbon[m], 0.0) / (tray.softened[m] + gain + tray.castings[m] + nothing);
             const double carbon = least(tray.carbon[m], assimilated * carbonShare);
-            tray.softened[m] -= eaten;
+            tray.softened[m] = greatest(tray.softened[m] + gain - eaten, 0.0);
+            tray.gain[m] = 0.0;
             tray.castings[m] += eaten - assimilated;
             tray.carbon[m] -= carbon;
             tray.salts[m] += saltYield[m] * eaten;

@@ -21,7 +21,8 @@ inline void shred(const StepContext& at, int t)
 }
 
 /// F[c] → H at k_c · Q10 · noise · (0.30 + w·b/(b+0.5)), of which a share is respired; H and C are respired directly.
-/// Carbon leaves at the C share of the pool that the matter leaves; water is made. Reads shred() and unsoftenedSums().
+/// Carbon leaves at the C share of the pool that the matter leaves; water is made. What enters H is left in `gain` for ingest().
+/// Reads shred() and unsoftenedSums(), and keeps these.
 inline void soften(StepContext& at, int t)
 {
     TrayBlock& tray = at.trays[t];
@@ -30,39 +31,50 @@ inline void soften(StepContext& at, int t)
     const Members& respiredShare = at.parameters.value[rowRespiredSoftening];
     const Members& castingsRate = at.parameters.value[rowCastingsRespiration];
     Members gone;
+    Members slowing;
     Members carbonGone;
-    TIERLOAM_EACH_MEMBER(m) gone[m] = carbonGone[m] = 0.0;
+    TIERLOAM_EACH_MEMBER(m) gone[m] = slowing[m] = carbonGone[m] = 0.0;
     for (int c = 0; c < softeningClasses; ++c) {
         if (shape.weight[c] <= 0.0 || softeningRate[c] <= 0.0) continue;
         const double carbonShare = shape.carbonShare[c];
-        const double rate = softeningRate[c] * days;
+        const double held = shape.held[c];
+        const double perDay = softeningRate[c];
+        const double rate = perDay * days;
         const Members& scale = at.parameters.value[softeningScaleRow(c)];
-        const double tracerHere = shape.tracerClass == c ? 1.0 : 0.0;
+        if (shape.tracerClass == c)
+            TIERLOAM_EACH_MEMBER(m) tray.tracer[m] -= tray.tracer[m] * lossFactor(rate * scale[m] * tray.shredding[m]);
         TIERLOAM_EACH_MEMBER(m) {
             const double loss = lossFactor(rate * scale[m] * tray.shredding[m]);
             const double softened = tray.unsoftened[c][m] * loss;
             tray.unsoftened[c][m] -= softened;
-            tray.tracer[m] -= tray.tracer[m] * loss * tracerHere;
             gone[m] += softened;
+            slowing[m] += softened * loss;
             carbonGone[m] += softened * carbonShare;
+            tray.unsoftenedHeld[m] = greatest(tray.unsoftenedHeld[m] - softened * held, 0.0);
+            tray.unsoftenedRate[m] = greatest(tray.unsoftenedRate[m] - softened * perDay * scale[m], 0.0);
         }
     }
     TIERLOAM_EACH_MEMBER(m) {
         const double breathed = gone[m] * respiredShare[m];
         const double softenedIn = gone[m] - breathed;
+        tray.unsoftenedDry[m] = greatest(tray.unsoftenedDry[m] - gone[m], 0.0);
         const double rest = greatest(tray.carbon[m] - tray.unsoftenedCarbon[m], 0.0);
         const double restShare = rest / (tray.softened[m] + tray.castings[m] + nothing);
         double lossOfSoftened, lossOfCastings;
         lossFactors(softenedRespiration * days * at.q10[m], castingsRate[m] * days * at.q10[m], lossOfSoftened, lossOfCastings);
-        // Gain and respiration of H as one: half of the gain is there while it is respired.
-        const double ofSoftened = (tray.softened[m] + 0.5 * softenedIn) * lossOfSoftened;
+        // Half of the gain is there while H is respired.
+        const double ofSoftened = tray.softened[m] * lossOfSoftened;
+        const double ofGain = 0.5 * softenedIn * lossOfSoftened;
         const double ofCastings = tray.castings[m] * lossOfCastings;
-        tray.softened[m] += softenedIn - ofSoftened;
+        tray.softened[m] -= ofSoftened;
         tray.castings[m] -= ofCastings;
-        const double direct = ofSoftened + ofCastings;
+        tray.gain[m] = softenedIn - ofGain;
+        tray.gainFall[m] = slowing[m] * (1.0 - respiredShare[m]);
+        const double direct = ofSoftened + ofGain + ofCastings;
         const double all = breathed + direct;
         const double carbon = least(tray.carbon[m], carbonGone[m] * respiredShare[m] + direct * restShare);
         tray.carbon[m] -= carbon;
+        tray.unsoftenedCarbon[m] -= carbonGone[m];
         at.stack.carbonRespired[m] += carbon;
         tray.water[m] += waterOfRespiration * all;
         at.respired[m] += all;

@@ -30,7 +30,9 @@ inline void relaxTemperature(StepContext& at)
     }
 }
 
-/// Rates at the bed's temperature: microbes Q10 = 2; maintenance by Arrhenius, 0.25 eV; growth and laying by Rosso's curve.
+inline constexpr double hottestMicrobes = 60.0; ///< °C; beyond it they get no faster, or a heap that heats itself would do so without end. Judgement
+
+/// Rates at the bed's temperature: microbes Q10 = 2 up to 60 °C; maintenance by Arrhenius, 0.25 eV; growth and laying by Rosso's curve.
 inline void temperatureFactors(StepContext& at)
 {
     constexpr double electronVoltsPerKelvin = 8.617333262e-5; // Boltzmann constant, CODATA 2018
@@ -40,7 +42,7 @@ inline void temperatureFactors(StepContext& at)
     const double perLayingAt25 = 1.0 / cardinal(25.0, 5.0, 24.0, 33.0);
     TIERLOAM_EACH_MEMBER(m) {
         const double t = at.stack.bed[m];
-        at.q10[m] = exponential((t - 25.0) * (0.6931471805599453 / 10.0));
+        at.q10[m] = exponential((least(t, hottestMicrobes) - 25.0) * (0.6931471805599453 / 10.0));
         at.arrhenius[m] = exponential(0.25 / electronVoltsPerKelvin * (1.0 / 298.15 - 1.0 / (t + 273.15)));
         at.growth[m] = cardinal(t, coldest[m], best[m], hottest[m]) / at.parameters.growthAt25[m];
         at.laying[m] = cardinal(t, 5.0, 24.0, 33.0) * perLayingAt25;

@@ -20,13 +20,17 @@ inline void evaporate(StepContext& at)
     }
     TrayBlock& tray = at.trays[at.trayCount - 1];
     const Members& lidEvaporation = at.parameters.value[rowEvaporation];
-    Members pressureOfAir;
+    Members demand; // kPa, greatest(es(T_bed) − RH·es(T_air), 0)
+    const double humidity = forcing.relativeHumidity;
     if (forcing.airKnown) {
-        const double same = forcing.relativeHumidity * saturationVapourPressure(forcing.airTemperature);
-        TIERLOAM_EACH_MEMBER(m) pressureOfAir[m] = same;
+        const double ofAir = humidity * saturationVapourPressure(forcing.airTemperature);
+        TIERLOAM_EACH_MEMBER(m) demand[m] = greatest(saturationVapourPressure(stack.bed[m]) - ofAir, 0.0);
     } else {
-        const double humidity = forcing.relativeHumidity;
-        TIERLOAM_EACH_MEMBER(m) pressureOfAir[m] = humidity * saturationVapourPressure(stack.bed[m] - stack.warmth[m]);
+        TIERLOAM_EACH_MEMBER(m) {
+            double ofBed, ofAir;
+            saturationVapourPressures(stack.bed[m], stack.bed[m] - stack.warmth[m], ofBed, ofAir);
+            demand[m] = greatest(ofBed - humidity * ofAir, 0.0);
+        }
     }
     const double lidOn = forcing.lidOff ? 0.0 : 1.0;
     const double lidOff = forcing.lidOff ? evaporationLidOff : 0.0;
@@ -34,10 +38,8 @@ inline void evaporate(StepContext& at)
     const double days = forcing.days;
     const double perDay = 1.0 / days;
     TIERLOAM_EACH_MEMBER(m) {
-        const double demand = greatest(saturationVapourPressure(stack.bed[m]) - pressureOfAir[m], 0.0);
         const double wet = tray.water[m] + tray.unsoftenedDry[m] + tray.softened[m] + tray.castings[m];
-        // min(1, moisture/0.60) in terms of the pool, so that one division serves for loss and moisture.
-        const double full = (lidOn * lidEvaporation[m] + lidOff) * area * demand * days;
+        const double full = (lidOn * lidEvaporation[m] + lidOff) * area * demand[m] * days;
         const double moisture = tray.water[m] / (wet + nothing);
         const double lost = tray.water[m] * lossFactor(full * least(1.0, moisture * (1.0 / 0.60)), tray.water[m] + nothing);
         tray.water[m] -= lost;
@@ -97,7 +99,7 @@ inline void runOff(StepContext& at)
 /// Evaporation from above and drainage from the highest tray down; in the other half of the day from the lowest up.
 inline void drainAndEvaporate(StepContext& at)
 {
-    if (at.forcing.backward) {
+    if (at.backward) {
         for (int t = 0; t < at.trayCount; ++t) drainTray(at, t);
         evaporate(at);
     } else {

@@ -4,14 +4,15 @@
 
 namespace tierloam::model {
 
-/// Advances 64 members by one step: temperature, softening, air, ingestion, energy, laying, death, moving between trays,
-/// water and salts. Trays are given from slot 1 up. Closes the dry-matter ledger to rounding.
+/// Advances 64 members by a pair of steps: temperature, softening, air, ingestion, energy, laying, death, moving between trays,
+/// water and salts, and then the same backwards. Trays are given from slot 1 up. Closes every ledger to rounding.
 ///
-/// The order within a step is a Lie splitting of processes that are each second order and positive; a forward and a backward
-/// step make a symmetric composition, so that a day of two steps is second order in its length. One thing lags: the bed's own heat
-/// is that of the step that has just passed, a small term of first order.
-using Step = void (*)(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
-                      const MassClassTable& classes, const StepForcing& forcing);
+/// The order within a step is a Lie splitting of positive processes; a forward and a backward step make a symmetric composition, so that
+/// pools of matter are of second order in the length of a step. What is fed by softening is eaten within the same process, or H would
+/// be far off where worms eat it within hours. Of first order, and small: the bed's own heat, which is that of the step that has just
+/// passed, and what the colony takes from its own sums (crowding, hunger, shares of the reserve) at the beginning of a process.
+using StepPair = void (*)(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
+                          const MassClassTable& classes, const StepForcing& forcing);
 
 /// Process noise of one day on block `index`, from two streams of random numbers (random.h).
 using Noise = void (*)(StackBlock& stack, unsigned long long ofWarmth, unsigned long long ofSoftening, int index, bool firstDay);
@@ -21,7 +22,7 @@ using Normals = void (*)(unsigned long long stream, int index, Members& out);
 
 /// What is compiled for one instruction set.
 struct Kernels {
-    Step step;
+    StepPair step;
     Noise noise;
     Normals normals;
 };

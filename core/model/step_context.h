@@ -29,6 +29,7 @@ struct StepContext {
     const ParameterBlock& parameters;
     const MassClassTable& classes;
     const StepForcing& forcing;
+    bool backward;         ///< which of the pair
     Members respired;      ///< kg DM in this step, all of the stack
     Members q10;           ///< microbes, 1 at 25 °C
     Members arrhenius;     ///< maintenance, 1 at 25 °C

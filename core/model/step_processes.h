@@ -15,56 +15,68 @@
 namespace tierloam::model {
 namespace {
 
-/// The order of a step, forward and backward; see step.h.
-inline void step(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
-                 const MassClassTable& classes, const StepForcing& forcing)
+inline void countRespired(StepContext& at)
 {
-    StepContext at{stack, trays, shapes, trayCount, parameters, classes, forcing, {}, {}, {}, {}, {}, {}, {}, {}};
-    TIERLOAM_EACH_MEMBER(m) at.respired[m] = 0.0;
-    if (!forcing.backward) {
-        relaxTemperature(at);
-        temperatureFactors(at);
-        wormSums(at);
-        cocoonSums(at);
-        for (int t = 0; t < trayCount; ++t) {
-            shred(at, t);
-            unsoftenedSums(at, t);
-            soften(at, t);
-            unsoftenedSums(at, t);
-            breathe(at, t);
-        }
-        ingest(at);
-        spendEnergy<false>(at);
-        develop(at);
-        die(at);
-        moveWorms(at);
-        drainAndEvaporate(at);
-    } else {
-        temperatureFactors(at);
-        wormSums(at);
-        cocoonSums(at);
-        for (int t = 0; t < trayCount; ++t) unsoftenedSums(at, t);
-        drainAndEvaporate(at);
-        moveWorms(at);
-        for (int t = 0; t < trayCount; ++t) {
-            shred(at, t);
-            breathe(at, t);
-        }
-        die(at);
-        develop(at);
-        spendEnergy<true>(at);
-        ingest(at);
-        for (int t = 0; t < trayCount; ++t) {
-            shred(at, t);
-            soften(at, t);
-        }
-    }
-    const double perDay = 1.0 / forcing.days;
+    const double perDay = 1.0 / at.forcing.days;
     TIERLOAM_EACH_MEMBER(m) {
-        stack.respired[m] += at.respired[m];
-        stack.respiredRate[m] = at.respired[m] * perDay;
+        at.stack.respired[m] += at.respired[m];
+        at.stack.respiredRate[m] = at.respired[m] * perDay;
     }
-    if (forcing.backward) relaxTemperature(at);
+}
+
+inline void forwardStep(StepContext& at)
+{
+    TIERLOAM_EACH_MEMBER(m) at.respired[m] = 0.0;
+    at.backward = false;
+    relaxTemperature(at);
+    temperatureFactors(at);
+    wormSums(at);
+    cocoonSums(at);
+    for (int t = 0; t < at.trayCount; ++t) {
+        shred(at, t);
+        unsoftenedSums(at, t);
+        soften(at, t);
+        breathe(at, t);
+    }
+    ingest(at);
+    spendEnergy<false>(at);
+    develop(at);
+    die(at);
+    moveWorms(at);
+    drainAndEvaporate(at);
+    countRespired(at);
+}
+
+/// Temperature, its factors and all sums stand as the forward step left them.
+inline void backwardStep(StepContext& at)
+{
+    TIERLOAM_EACH_MEMBER(m) at.respired[m] = 0.0;
+    at.backward = true;
+    drainAndEvaporate(at);
+    moveWorms(at);
+    for (int t = 0; t < at.trayCount; ++t) {
+        shred(at, t);
+        breathe(at, t);
+    }
+    die(at);
+    develop(at);
+    spendEnergy<true>(at);
+    for (int t = 0; t < at.trayCount; ++t) {
+        shred(at, t);
+        soften(at, t);
+    }
+    ingest(at);
+    countRespired(at);
+    relaxTemperature(at);
+}
+
+/// A forward step and a backward one; see step.h.
+inline void stepPair(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
+                     const MassClassTable& classes, const StepForcing& forcing)
+{
+    StepContext at{stack, trays, shapes, trayCount, parameters, classes, forcing, false, {}, {}, {}, {}, {}, {}, {}, {}};
+    forwardStep(at);
+    backwardStep(at);
 }
 
 }

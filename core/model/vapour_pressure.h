@@ -11,5 +11,15 @@ inline double saturationVapourPressure(double celsius)
     return 0.6108 * exponential(17.27 * celsius / (celsius + 237.3));
 }
 
+/// Of two temperatures with one division.
+[[gnu::always_inline]] inline void saturationVapourPressures(double first, double second, double& ofFirst, double& ofSecond)
+{
+    const double a = first + 237.3;
+    const double b = second + 237.3;
+    const double inverse = 17.27 / (a * b);
+    ofFirst = 0.6108 * exponential(first * b * inverse);
+    ofSecond = 0.6108 * exponential(second * a * inverse);
+}
+
 }
 }
