@@ -6,6 +6,14 @@
 namespace tierloam::model {
 namespace {
 
+/// K of own heat per (17e6·respired − 2.45e6·evaporated) in J/d.
+inline double kelvinPerDailyJoule(const StepContext& at)
+{
+    const double area = at.forcing.area;
+    const double conductance = 2.4 * (2.0 * area + 4.0 * __builtin_sqrt(area) * at.forcing.height * at.trayCount);
+    return 1.0 / 86400.0 / conductance;
+}
+
 /// The bed follows its surroundings and its own heat with a time constant of 0.5 d:
 ///     T → temp + season + u + q − q̄     (no air reading)     T → T_air + q + u     (air known)
 ///     q = (17e6 · respired − 2.45e6 · evaporated)/86400/UA,  UA = 2.4·(2A + 4·√A·h·trays in use) W/K
@@ -14,15 +22,14 @@ inline void relaxTemperature(StepContext& at)
 {
     StackBlock& stack = at.stack;
     const StepForcing& forcing = at.forcing;
-    const double conductance = 2.4 * (2.0 * forcing.area + 4.0 * __builtin_sqrt(forcing.area) * forcing.height * at.trayCount);
-    const double kelvinPerWatt = 1.0 / 86400.0 / conductance;
+    const double perJoule = kelvinPerDailyJoule(at);
     const double remember = 1.0 - exponential(-forcing.days / 30.0);
     const double follow = forcing.holdTemperature ? 1.0 : 1.0 - exponential(-forcing.days / 0.5);
     const double around = forcing.airKnown && !forcing.holdTemperature ? forcing.airTemperature : forcing.usualTemperature;
     const double usual = forcing.airKnown ? 0.0 : 1.0;        // q̄ is already in what is usual
     const double own = forcing.holdTemperature ? 0.0 : 1.0;
     TIERLOAM_EACH_MEMBER(m) {
-        const double q = (17e6 * stack.respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) * kelvinPerWatt;
+        const double q = (17e6 * stack.respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) * perJoule;
         stack.warmth[m] = q;
         stack.meanWarmth[m] += (q - stack.meanWarmth[m]) * remember;
         const double target = around + own * (q - usual * stack.meanWarmth[m] + stack.drift[m]);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/model/process_air.h"
+#include "core/model/process_temperature.h"
 #include "core/model/vapour_pressure.h"
 
 namespace tierloam::model {
@@ -26,9 +27,15 @@ inline void evaporate(StepContext& at)
         const double ofAir = humidity * saturationVapourPressure(forcing.airTemperature);
         TIERLOAM_EACH_MEMBER(m) demand[m] = greatest(saturationVapourPressure(stack.bed[m]) - ofAir, 0.0);
     } else {
+        // The air is cooler than the bed by its own heat, of what was respired in this step, or in the one before when that is still to come.
+        const Members& respired = at.backward ? stack.respiredRate : at.respired;
+        const double perJoule = kelvinPerDailyJoule(at);
+        const double heat = 17e6 * perJoule * (at.backward ? 1.0 : 1.0 / forcing.days);
+        const double cold = 2.45e6 * perJoule;
         TIERLOAM_EACH_MEMBER(m) {
+            const double warmth = heat * respired[m] - cold * stack.evaporationRate[m];
             double ofBed, ofAir;
-            saturationVapourPressures(stack.bed[m], stack.bed[m] - stack.warmth[m], ofBed, ofAir);
+            saturationVapourPressures(stack.bed[m], stack.bed[m] - warmth, ofBed, ofAir);
             demand[m] = greatest(ofBed - humidity * ofAir, 0.0);
         }
     }
