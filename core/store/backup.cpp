@@ -147,6 +147,7 @@ std::optional<QString> copyInto(const Connection& connection, const QString& tar
     const QString part = file.absolutePath() + QStringLiteral("/.") + file.fileName() + QLatin1Char('.') + uniquePart() + QStringLiteral(".part");
     const auto giveUp = [&](const QString& why) {
         QFile::remove(part);
+        QFile::remove(part + QStringLiteral("-journal")); // SQLite leaves it when the disk gave out
         return std::optional{why};
     };
     QString quoted = part;
