@@ -35,6 +35,27 @@ inline double exponential(double x)
     return p * __builtin_bit_cast(double, (bits + 1023ULL) << 52);
 }
 
+/// e^x to a relative error below 1e-9, for rates; x is clamped to ±700.
+inline double roughExponential(double x)
+{
+    x = x > 700.0 ? 700.0 : x;
+    x = x < -700.0 ? -700.0 : x;
+    constexpr double roundBits = 6755399441055744.0;
+    const double shifted = x * 1.4426950408889634 + roundBits;
+    const double r = x - (shifted - roundBits) * 0.6931471805599453;
+    double p = 1.0 / 40320.0;
+    p = p * r + 1.0 / 5040.0;
+    p = p * r + 1.0 / 720.0;
+    p = p * r + 1.0 / 120.0;
+    p = p * r + 1.0 / 24.0;
+    p = p * r + 1.0 / 6.0;
+    p = p * r + 0.5;
+    p = p * r + 1.0;
+    p = p * r + 1.0;
+    const unsigned long long bits = __builtin_bit_cast(unsigned long long, shifted);
+    return p * __builtin_bit_cast(double, (bits + 1023ULL) << 52);
+}
+
 /// ln x for a normal x > 0.
 inline double naturalLog(double x)
 {

@@ -86,7 +86,7 @@ template <bool backward>
 /// an adult lays with a share of it at least, with all that it does not grow by, and grows by 0.014 g LW/d · (m/1 g)^(2/3) · g(T)/g(25) at most.
 /// A deficit shrinks it; in the lowest class it is death. What cannot be used is respired.
 /// Growth moves worms up a class at gain ÷ gap, deficit down; the sweep over classes turns with the half of the day.
-/// Everything that the worms do not store is respired, so the ledger closes whatever the rates are. Reads the sums, keeps them, and reads breathe().
+/// Everything that the worms do not store is respired, so the ledger closes whatever the rates are. Reads the sums, keeps them, and reads breathe() and ingest().
 template <bool backward>
 inline void spendEnergy(StepContext& at)
 {
@@ -107,23 +107,24 @@ inline void spendEnergy(StepContext& at)
     }
     TIERLOAM_EACH_MEMBER(m) {
         // Both crowdings with one division.
-        const double density = at.biomass[m] * densityPerKg;
+        const double density = at.feeders[m] * densityPerKg;
         const double inverse = density / (crowdingGrowth[m] * crowdingLaying[m]);
         const double room = (1.0 + inverse * crowdingLaying[m]) * (1.0 / 1.6);
         const double root = inverseCubeRoot(room);
         taper[m] = 2.0 * room * root * root;
         const double crowding = inverse * crowdingGrowth[m];
-        lays[m] = (1.0 / cocoonCost) * exponential(-crowding * crowding) * at.laying[m] * airShare[m];
+        lays[m] = (1.0 / cocoonCost) * roughExponential(-crowding * crowding) * at.laying[m] * airShare[m];
     }
     TIERLOAM_EACH_MEMBER(m) {
-        // The share mobilised and its part for a worm of 1 g, with one division.
+        // R·L + g·(1 − L/x) with x = k_R·days, and its part for a worm of 1 g, with one division. Solved with what is assimilated meanwhile,
+        // or a colony that just keeps itself would feast in one half of the day and starve in the other.
         const double x = reserveRate[m] * days;
-        const double h = x * (1.0 + 0.5 * x);
         const double appetite = at.appetite[m] + nothing;
-        const double inverse = h / ((1.0 + h) * appetite);
-        const double perAppetite = stack.reserve[m] * inverse;
-        const double mobilised = least(perAppetite * appetite, stack.reserve[m]);
-        stack.reserve[m] -= mobilised;
+        const double inverse = x / ((1.0 + x * (1.0 + 0.5 * x)) * appetite);
+        const double perAppetite = (stack.reserve[m] * (1.0 + 0.5 * x) + 0.5 * at.assimilated[m] * (1.0 + x)) * inverse;
+        const double reserve = stack.reserve[m] + at.assimilated[m];
+        const double mobilised = least(perAppetite * appetite, reserve);
+        stack.reserve[m] = reserve - mobilised;
         Spending of{perAppetite, 1e-3 * maintenance[m] * at.arrhenius[m] * days, layingShare[m], taper[m],
                     adultGrowthMost * growthCost * days * at.growth[m], lays[m],
                     cocoonsPerAdultKg * days, 0.0, 0.0};

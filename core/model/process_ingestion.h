@@ -25,7 +25,7 @@ inline double eatenAt(double x, double softened, double gain, double fall)
 ///     dH/dt = −demand · H / (H + K·A),  demand = s · Σ n_i · 0.20 g/d · (m_i/1 g)^(2/3) · g(T) · moisture · air
 /// solved together with what softens meanwhile (g in a step, from soften()), or H would be far off wherever worms eat it within a day:
 ///     eaten = H·L + g·(1 − L/x),  x = demand/(H + K·A) at the middle of the step, L its loss factor
-/// second order, positive, and exact where gain and eating balance. A share of it is assimilated into the reserve, the rest becomes castings. Reads breathe() and unsoftenedSums().
+/// second order, positive, and exact where gain and eating balance. A share of it is assimilated for spendEnergy(), the rest becomes castings. Reads breathe() and unsoftenedSums().
 /// Source: scale and half-saturation after Johnston et al. 2014, Ecol. Modelling 280:5–17.
 inline void ingest(StepContext& at)
 {
@@ -38,7 +38,7 @@ inline void ingest(StepContext& at)
     const double scale = 1e-3 * at.forcing.days;
     Members all, eatenInAll, carbonInAll; // demand in this step, were worms everywhere and all well
     TIERLOAM_EACH_MEMBER(m) eatenInAll[m] = carbonInAll[m] = 0.0;
-    TIERLOAM_EACH_MEMBER(m) all[m] = scale * rate[m] * at.appetite[m] * at.growth[m];
+    TIERLOAM_EACH_MEMBER(m) all[m] = scale * rate[m] * at.eaters[m] * at.growth[m];
     for (int t = 0; t < at.trayCount; ++t) {
         TrayBlock& tray = at.trays[t];
         TIERLOAM_EACH_MEMBER(m) {
@@ -65,7 +65,7 @@ inline void ingest(StepContext& at)
         const double assimilated = eatenInAll[m] * assimilation[m];
         stack.saltsFormed[m] += saltYield[m] * eatenInAll[m];
         stack.wormCarbon[m] += carbonInAll[m];
-        stack.reserve[m] += assimilated;
+        at.assimilated[m] = assimilated;
         stack.ingested[m] += eatenInAll[m];
         stack.assimilated[m] += assimilated;
     }

@@ -15,7 +15,7 @@ inline void shred(const StepContext& at, int t)
     const Members& wormFactor = at.parameters.value[rowWormFactor];
     const double half = 0.5 * at.forcing.area;
     TIERLOAM_EACH_MEMBER(m) {
-        const double here = tray.share[m] * at.biomass[m];
+        const double here = tray.share[m] * at.feeders[m];
         tray.shredding[m] = at.q10[m] * at.stack.softFactor[m] * (0.30 + wormFactor[m] * here / (here + half));
     }
 }

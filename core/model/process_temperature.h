@@ -17,14 +17,15 @@ inline double kelvinPerDailyJoule(const StepContext& at)
 /// The bed follows its surroundings and its own heat with a time constant of 0.5 d:
 ///     T → temp + season + u + q − q̄     (no air reading)     T → T_air + q + u     (air known)
 ///     q = (17e6 · respired − 2.45e6 · evaporated)/86400/UA,  UA = 2.4·(2A + 4·√A·h·trays in use) W/K
-/// with the rates of the step that touches this moment. q̄ is the running mean of q over 30 d. Heat of respiration 17 MJ/kg DM, of evaporation 2.45 MJ/kg (FAO-56).
-inline void relaxTemperature(StepContext& at)
+/// with the rates of the step just made. It follows for both steps of a pair at once, between them, so that the first step has the
+/// temperature before and the second the one after. q̄ is the running mean of q over 30 d. Heat of respiration 17 MJ/kg DM, of evaporation 2.45 MJ/kg (FAO-56).
+inline void relaxTemperature(StepContext& at, double days)
 {
     StackBlock& stack = at.stack;
     const StepForcing& forcing = at.forcing;
     const double perJoule = kelvinPerDailyJoule(at);
-    const double remember = 1.0 - exponential(-forcing.days / 30.0);
-    const double follow = forcing.holdTemperature ? 1.0 : 1.0 - exponential(-forcing.days / 0.5);
+    const double remember = 1.0 - exponential(-days / 30.0);
+    const double follow = forcing.holdTemperature ? 1.0 : 1.0 - exponential(-days / 0.5);
     const double around = forcing.airKnown && !forcing.holdTemperature ? forcing.airTemperature : forcing.usualTemperature;
     const double usual = forcing.airKnown ? 0.0 : 1.0;        // q̄ is already in what is usual
     const double own = forcing.holdTemperature ? 0.0 : 1.0;
@@ -49,8 +50,8 @@ inline void temperatureFactors(StepContext& at)
     const double perLayingAt25 = 1.0 / cardinal(25.0, 5.0, 24.0, 33.0);
     TIERLOAM_EACH_MEMBER(m) {
         const double t = at.stack.bed[m];
-        at.q10[m] = exponential((least(t, hottestMicrobes) - 25.0) * (0.6931471805599453 / 10.0));
-        at.arrhenius[m] = exponential(0.25 / electronVoltsPerKelvin * (1.0 / 298.15 - 1.0 / (t + 273.15)));
+        at.q10[m] = roughExponential((least(t, hottestMicrobes) - 25.0) * (0.6931471805599453 / 10.0));
+        at.arrhenius[m] = roughExponential(0.25 / electronVoltsPerKelvin * (1.0 / 298.15 - 1.0 / (t + 273.15)));
         at.growth[m] = cardinal(t, coldest[m], best[m], hottest[m]) / at.parameters.growthAt25[m];
         at.laying[m] = cardinal(t, 5.0, 24.0, 33.0) * perLayingAt25;
     }

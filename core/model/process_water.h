@@ -61,7 +61,7 @@ inline void drainTray(StepContext& at, int t)
     StackBlock& stack = at.stack;
     TrayBlock& tray = at.trays[t];
     const Members& capacityScale = at.parameters.value[rowFieldCapacity];
-    const double drains = at.forcing.holdWater ? 1.0 : 1.0 - exponential(-at.forcing.days / 0.5);
+    const double drains = at.forcing.holdWater ? 1.0 : 1.0 - exponential(-at.forcing.days / drainageDays);
     Members out, saltsOut;
     TIERLOAM_EACH_MEMBER(m) {
         const double capacity = capacityScale[m] * (tray.unsoftenedHeld[m] + softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m]);

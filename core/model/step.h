@@ -8,7 +8,7 @@ namespace tierloam::model {
 /// water and salts, and then the same backwards. Trays are given from slot 1 up. Closes every ledger to rounding.
 ///
 /// The order within a step is a Lie splitting of positive processes; a forward and a backward step make a symmetric composition, so that
-/// pools of matter are of second order in the length of a step. What is fed by softening is eaten within the same process, or H would
+/// pools of matter are of second order in the length of a step. What softens is eaten, and what is eaten is spent, within one process, or H would
 /// be far off where worms eat it within hours. Of first order, and small: the bed's own heat, which is that of the step that has just
 /// passed, and what the colony takes from its own sums (crowding, hunger, shares of the reserve) at the beginning of a process.
 using StepPair = void (*)(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,

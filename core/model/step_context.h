@@ -31,12 +31,15 @@ struct StepContext {
     const StepForcing& forcing;
     bool backward;         ///< which of the pair
     Members respired;      ///< kg DM in this step, all of the stack
+    Members assimilated;   ///< kg DM in this step, on its way into the reserve
     Members q10;           ///< microbes, 1 at 25 °C
     Members arrhenius;     ///< maintenance, 1 at 25 °C
     Members growth;        ///< g(T)/g(25) of growth and ingestion
     Members laying;        ///< g(T)/g(25) of laying
     Members biomass;       ///< kg LW, kept up by what changes it
     Members appetite;      ///< Σ n (m/1 g)^(2/3), likewise
+    Members feeders;       ///< kg LW that shred and crowd in this step: at the beginning of the pair, and then as far on again
+    Members eaters;        ///< Σ n (m/1 g)^(2/3) that eat in this step, likewise
     Members cocoons;       ///< number in all trays, likewise
 };
 

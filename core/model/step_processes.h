@@ -28,9 +28,13 @@ inline void forwardStep(StepContext& at)
 {
     TIERLOAM_EACH_MEMBER(m) at.respired[m] = 0.0;
     at.backward = false;
-    relaxTemperature(at);
+    if (at.forcing.holdTemperature) relaxTemperature(at, 0.0);
     temperatureFactors(at);
     wormSums(at);
+    TIERLOAM_EACH_MEMBER(m) {
+        at.feeders[m] = at.biomass[m];
+        at.eaters[m] = at.appetite[m];
+    }
     cocoonSums(at);
     for (int t = 0; t < at.trayCount; ++t) {
         shred(at, t);
@@ -47,11 +51,18 @@ inline void forwardStep(StepContext& at)
     countRespired(at);
 }
 
-/// Temperature, its factors and all sums stand as the forward step left them.
+/// All sums stand as the forward step left them. What feeds what (softening, eating, spending) stays in this order, since each is solved
+/// with what comes in meanwhile.
 inline void backwardStep(StepContext& at)
 {
     TIERLOAM_EACH_MEMBER(m) at.respired[m] = 0.0;
     at.backward = true;
+    temperatureFactors(at);
+    // The first step had the worms of its beginning; this one has those of its end, as far as they can be foreseen.
+    TIERLOAM_EACH_MEMBER(m) {
+        at.feeders[m] = greatest(2.0 * at.biomass[m] - at.feeders[m], 0.0);
+        at.eaters[m] = greatest(2.0 * at.appetite[m] - at.eaters[m], 0.0);
+    }
     drainAndEvaporate(at);
     moveWorms(at);
     for (int t = 0; t < at.trayCount; ++t) {
@@ -60,22 +71,19 @@ inline void backwardStep(StepContext& at)
     }
     die(at);
     develop(at);
-    spendEnergy<true>(at);
-    for (int t = 0; t < at.trayCount; ++t) {
-        shred(at, t);
-        soften(at, t);
-    }
+    for (int t = 0; t < at.trayCount; ++t) soften(at, t);
     ingest(at);
+    spendEnergy<true>(at);
     countRespired(at);
-    relaxTemperature(at);
 }
 
 /// A forward step and a backward one; see step.h.
 inline void stepPair(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
                      const MassClassTable& classes, const StepForcing& forcing)
 {
-    StepContext at{stack, trays, shapes, trayCount, parameters, classes, forcing, false, {}, {}, {}, {}, {}, {}, {}, {}};
+    StepContext at{stack, trays, shapes, trayCount, parameters, classes, forcing, false, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
     forwardStep(at);
+    relaxTemperature(at, 2.0 * forcing.days);
     backwardStep(at);
 }
 

@@ -17,8 +17,8 @@ inline double saturationVapourPressure(double celsius)
     const double a = first + 237.3;
     const double b = second + 237.3;
     const double inverse = 17.27 / (a * b);
-    ofFirst = 0.6108 * exponential(first * b * inverse);
-    ofSecond = 0.6108 * exponential(second * a * inverse);
+    ofFirst = 0.6108 * roughExponential(first * b * inverse);
+    ofSecond = 0.6108 * roughExponential(second * a * inverse);
 }
 
 }

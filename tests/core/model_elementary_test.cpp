@@ -26,6 +26,17 @@ TEST(Elementary, ExponentialAgreesWithTheCLibrary)
     EXPECT_EQ(exponential(0.0), 1.0);
 }
 
+TEST(Elementary, RoughExponentialIsExactToABillionth)
+{
+    std::mt19937_64 random{5};
+    std::uniform_real_distribution<double> any{-60.0, 60.0};
+    for (int i = 0; i < 100000; ++i) {
+        const double x = any(random);
+        EXPECT_NEAR(roughExponential(x) / std::exp(x), 1.0, 1e-9) << x;
+    }
+    EXPECT_EQ(roughExponential(0.0), 1.0);
+}
+
 TEST(Elementary, LogarithmAgreesWithTheCLibrary)
 {
     std::mt19937_64 random{2};
