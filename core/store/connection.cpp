@@ -149,6 +149,7 @@ std::optional<QSqlError> leaveTheLog(const Connection& connection, bool queryOnl
     const auto read = connection.value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
     if (const auto* error = std::get_if<QSqlError>(&read)) return *error;
     if (queryOnly) return std::nullopt;
+    if (const auto error = connection.run(QStringLiteral("PRAGMA synchronous = EXTRA"))) return error;
     const auto mode = connection.value(QStringLiteral("PRAGMA journal_mode = DELETE"));
     if (const auto* error = std::get_if<QSqlError>(&mode)) return *error;
     if (const auto error = connection.run(QStringLiteral("PRAGMA locking_mode = NORMAL"))) return error;

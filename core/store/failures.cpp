@@ -68,6 +68,16 @@ OpenFailure openFailure(const QSqlError& error, const QString& path)
     return failure;
 }
 
+bool leavesItOpen(const QSqlError& error) { return primary(resultCode(error)) == SQLITE_IOERR; }
+
+WriteFailure unconfirmedFailure(const QSqlError& error, const QString& path)
+{
+    WriteFailure failure;
+    failure.why = StoreText::tr("The disk with %1 did not confirm the write. See that the disk is in order, then look whether the entry is there before it is recorded "
+                                "again. The reason given: %2.").arg(path, error.text().trimmed());
+    return failure;
+}
+
 WriteFailure goneFailure(const QString& path)
 {
     WriteFailure failure;

@@ -14,6 +14,10 @@ int resultCode(const QSqlError& error);
 OpenFailure openFailure(OpenProblem problem, const QString& path);
 OpenFailure openFailure(const QSqlError& error, const QString& path);
 WriteFailure writeFailure(const QSqlError& error, const QString& path);
+/// A commit that the disk did not confirm: most often nothing of it is there, but it may be.
+WriteFailure unconfirmedFailure(const QSqlError& error, const QString& path);
+/// Whether a failed commit leaves that open.
+bool leavesItOpen(const QSqlError& error);
 WriteFailure goneFailure(const QString& path);
 
 }

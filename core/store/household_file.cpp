@@ -132,7 +132,7 @@ Written HouseholdFile::Private::write(const journal::Edit& edit, const QString& 
 std::optional<WriteFailure> HouseholdFile::Private::commit(const Transaction& transaction) const
 {
     if (connection().movedAway()) return goneFailure(path);
-    if (const auto error = transaction.commit()) return failure(*error);
+    if (const auto error = transaction.commit()) return leavesItOpen(*error) ? unconfirmedFailure(*error, path) : failure(*error);
     if (connection().movedAway()) return goneFailure(path);
     return std::nullopt;
 }

@@ -244,6 +244,8 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
     }
     if (opened.readOnly) return opened;
 
+    // Until makeDurable() chooses: a journal whose removal is lost in a power cut would undo what has been written since.
+    if (const auto error = connection.run(QStringLiteral("PRAGMA synchronous = EXTRA"))) return openFailure(*error, path);
     if (toSetUp) {
         // Before the write-ahead log is switched on, so that a new file holds all of its schema itself.
         if (origin == Origin::wasThere) opened.origin = Origin::wasEmpty; // a blank database, as a crash while it was made leaves it
