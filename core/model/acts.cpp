@@ -153,10 +153,15 @@ void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const P
 
 void pour(Ensemble& ensemble, int slot, double litres)
 {
+    const TrayShape& shape = ensemble.shapes[static_cast<std::size_t>(slot)];
     for (Ensemble::Block& block : ensemble.blocks) {
         TrayBlock& tray = block.trays[static_cast<std::size_t>(slot)];
         for (int m = 0; m < lanes; ++m) {
-            const double deficit = greatest(tray.capacity[m] - tray.water[m], 0.0);
+            // As the tray is now: what was given today holds water too.
+            double capacity = softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m];
+            for (int c = 0; c < softeningClasses; ++c) capacity += shape.held[c] * tray.unsoftened[c][m];
+            capacity *= row(block, Parameter::fieldCapacity, m);
+            const double deficit = greatest(capacity - tray.water[m], 0.0);
             const double beyond = greatest(litres - deficit, 0.0);
             const double through = beyond * row(block, Parameter::bypass, m);
             const double salts = tray.salts[m] * through / (tray.water[m] + litres + 1e-30);

@@ -6,6 +6,8 @@
 namespace tierloam::model {
 namespace {
 
+inline constexpr double bedDays = 0.5; ///< d, time constant of the bed
+
 /// K of own heat per (17e6·respired − 2.45e6·evaporated) in J/d.
 inline double kelvinPerDailyJoule(const StepContext& at)
 {
@@ -25,7 +27,7 @@ inline void relaxTemperature(StepContext& at, double days)
     const StepForcing& forcing = at.forcing;
     const double perJoule = kelvinPerDailyJoule(at);
     const double remember = 1.0 - exponential(-days / 30.0);
-    const double follow = forcing.holdTemperature ? 1.0 : 1.0 - exponential(-days / 0.5);
+    const double follow = forcing.holdTemperature ? 1.0 : 1.0 - exponential(-days / bedDays);
     const double around = forcing.airKnown && !forcing.holdTemperature ? forcing.airTemperature : forcing.usualTemperature;
     const double usual = forcing.airKnown ? 0.0 : 1.0;        // q̄ is already in what is usual
     const double own = forcing.holdTemperature ? 0.0 : 1.0;

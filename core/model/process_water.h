@@ -39,6 +39,8 @@ inline void evaporate(StepContext& at)
             demand[m] = greatest(ofBed - humidity * ofAir, 0.0);
         }
     }
+    // A bed that has run hot under an open lid would give off more than the heat that it holds: kg by which it cools by 1 K.
+    const double perStoredKelvin = bedDays / (2.45e6 * kelvinPerDailyJoule(at));
     const double lidOn = forcing.lidOff ? 0.0 : 1.0;
     const double lidOff = forcing.lidOff ? evaporationLidOff : 0.0;
     const double area = forcing.area;
@@ -46,9 +48,9 @@ inline void evaporate(StepContext& at)
     const double perDay = 1.0 / days;
     TIERLOAM_EACH_MEMBER(m) {
         const double wet = tray.water[m] + tray.unsoftenedDry[m] + tray.softened[m] + tray.castings[m];
-        const double full = (lidOn * lidEvaporation[m] + lidOff) * area * demand[m] * days;
-        const double moisture = tray.water[m] / (wet + nothing);
-        const double lost = tray.water[m] * lossFactor(full * least(1.0, moisture * (1.0 / 0.60)), tray.water[m] + nothing);
+        const double full = least((lidOn * lidEvaporation[m] + lidOff) * area * demand[m] * days, greatest(stack.bed[m] + 5.0, 0.0) * perStoredKelvin);
+        // Wetter than 0.60 it goes at an even rate, drier at one in proportion to what is left.
+        const double lost = least(full, tray.water[m] * lossFactor(full, 0.60 * wet + nothing));
         tray.water[m] -= lost;
         stack.evaporated[m] += lost;
         stack.evaporationRate[m] = lost * perDay;

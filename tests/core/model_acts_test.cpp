@@ -129,7 +129,7 @@ TEST(Acts, WaterBeyondTheDeficitRunsPartlyThrough)
     forcing.spigotOpen = false;
     advanceDay(stack, forcing);
     const MemberOf m{stack, 0};
-    const double deficit = m.tray(0).capacity[0] - m.tray(0).water[0];
+    const double deficit = m.tray(0).water[0] / waterShare(m, 0) - m.tray(0).water[0];
     const double sumpBefore = m.block.stack.sump[0];
     pour(stack, 0, deficit + 1.0);
     EXPECT_NEAR(m.block.stack.sump[0] - sumpBefore, 0.6, 1e-9);
