@@ -3,6 +3,7 @@
 #include "core/model/cardinal.h"
 #include "core/model/elementary.h"
 #include "core/model/random.h"
+#include "core/model/step.h"
 
 #include <array>
 
@@ -62,14 +63,15 @@ double onScale(double x, Scale scale)
     return x;
 }
 
-double fromScale(double y, Scale scale)
+/// Back from the scale, 64 members at once: drifting parameters are set anew every month of every member.
+void fromScale(Members& y, Scale scale)
 {
-    switch (scale) {
-    case logarithmic: return exponential(y);
-    case logit: return 1.0 / (1.0 + exponential(-y));
-    case linear: break;
-    }
-    return y;
+    if (scale == linear) return;
+    Members powers;
+    if (scale == logit)
+        for (double& each : y) each = -each;
+    chosenKernels().exponentials(y, powers);
+    for (int m = 0; m < lanes; ++m) y[m] = scale == logit ? 1.0 / (1.0 + powers[m]) : powers[m];
 }
 
 void derive(ParameterBlock& block, const SpeciesTemperatures& species)
@@ -118,7 +120,8 @@ void setFrom(ParameterBlock& block, const StandingBlock& standing, const Species
         const int r = static_cast<int>(row.parameter);
         const double centre = onScale(row.centre, row.scale);
         const double sd = (onScale(row.upper, row.scale) - onScale(row.lower, row.scale)) / width90;
-        for (int m = 0; m < lanes; ++m) block.value[r][m] = fromScale(centre + sd * standing.z[r][m], row.scale);
+        for (int m = 0; m < lanes; ++m) block.value[r][m] = centre + sd * standing.z[r][m];
+        fromScale(block.value[r], row.scale);
     }
     for (int m = 0; m < lanes; ++m) { // physical limits of what was drawn on a linear scale
         double& tare = block.value[static_cast<int>(P::tare)][m];

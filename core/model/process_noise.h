@@ -10,6 +10,11 @@ inline constexpr double noiseMemory = 30.0;    ///< d, time constant of both
 inline constexpr double warmthNoise = 1.2;     ///< K, sd of u
 inline constexpr double softeningNoise = 0.15; ///< sd of log softening
 
+inline void exponentialsOf(const Members& x, Members& out)
+{
+    TIERLOAM_EACH_MEMBER(m) out[m] = exponential(x[m]);
+}
+
 /// Process noise, once a day: AR(1) of the bed's temperature and of log softening, stationary from the first day.
 ///     x → x·e^(−1/30) + sd·√(1 − e^(−2/30))·z
 inline void noise(StackBlock& stack, Bits64 ofWarmth, Bits64 ofSoftening, int index, bool firstDay)

@@ -20,11 +20,15 @@ using Noise = void (*)(StackBlock& stack, unsigned long long ofWarmth, unsigned 
 /// Standard normals of the 64 members of block `index` of one stream.
 using Normals = void (*)(unsigned long long stream, int index, Members& out);
 
+/// e^x of 64 members.
+using Exponentials = void (*)(const Members& x, Members& out);
+
 /// What is compiled for one instruction set.
 struct Kernels {
     StepPair step;
     Noise noise;
     Normals normals;
+    Exponentials exponentials;
 };
 
 Kernels baseKernels();
