@@ -83,6 +83,37 @@
         </message>
     </context>
     <context>
+        <name>tierloam::journal_page::BulkView</name>
+        <message numerus="yes">
+            <source>Change %n entry(ies) together</source>
+            <translation>
+                <numerusform>Change %n entry together</numerusform>
+                <numerusform>Change %n entries together</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %n more</source>
+            <translation>
+                <numerusform>and %n more</numerusform>
+                <numerusform>and %n more</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n entry(ies) will change.</source>
+            <translation>
+                <numerusform>%n entry will change.</numerusform>
+                <numerusform>%n entries will change.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n chosen entry(ies) with another value: left alone.</source>
+            <translation>
+                <numerusform>%n chosen entry with another value: left alone.</numerusform>
+                <numerusform>%n chosen entries with another value: left alone.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::journal_page::JournalPage</name>
         <message numerus="yes">
             <source>%n entry(ies)</source>
@@ -120,6 +151,33 @@
             <translation>
                 <numerusform>%1, %n days from now</numerusform>
                 <numerusform>%1, %n days from now</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::window::BackupsView</name>
+        <message numerus="yes">
+            <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+            <translation>
+                <numerusform>%n backup. A restored one goes into a new file; the household's own file stays as it is.</numerusform>
+                <numerusform>%n backups. A restored one goes into a new file; the household's own file stays as it is.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::window::BinView</name>
+        <message numerus="yes">
+            <source>%n entry(ies) deleted. What is put back takes its old place, and that can be undone.</source>
+            <translation>
+                <numerusform>%n entry deleted. What is put back takes its old place, and that can be undone.</numerusform>
+                <numerusform>%n entries deleted. What is put back takes its old place, and that can be undone.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Put back %n entry(ies)</source>
+            <translation>
+                <numerusform>Put back %n entry</numerusform>
+                <numerusform>Put back %n entries</numerusform>
             </translation>
         </message>
     </context>

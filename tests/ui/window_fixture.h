@@ -48,6 +48,7 @@ public:
     QString text(QWidget*, const QString&, const QString&, const QString&) override { return next(texts); }
     QString fileToOpen(QWidget*, const QString&, const QString&, const QString&) override { return next(files); }
     QString fileToSave(QWidget*, const QString&, const QString&, const QString&, const QString&) override { return next(files); }
+    QString folder(QWidget*, const QString&, const QString&) override { return next(files); }
 
 private:
     static QString next(QStringList& answers)

@@ -18,11 +18,15 @@ constexpr ActionRow rows[] = {
     {ActionId::renameHousehold, Where::window, "renameHousehold", QT_TRANSLATE_NOOP("Actions", "Na&me of the household…"), "Ctrl+Shift+M"},
     {ActionId::importJournal, Where::window, "importJournal", QT_TRANSLATE_NOOP("Actions", "&Import journal (CSV)…"), "Ctrl+I"},
     {ActionId::exportJournal, Where::window, "exportJournal", QT_TRANSLATE_NOOP("Actions", "&Export journal (CSV)…"), "Ctrl+E"},
+    {ActionId::saveCopy, Where::window, "saveCopy", QT_TRANSLATE_NOOP("Actions", "Sa&ve a copy…"), "Ctrl+Shift+S"},
+    {ActionId::backups, Where::window, "backups", QT_TRANSLATE_NOOP("Actions", "&Backups…"), "Ctrl+B"},
+    {ActionId::backupFolder, Where::window, "backupFolder", QT_TRANSLATE_NOOP("Actions", "&Folder for backups…"), "Ctrl+Shift+B"},
     {ActionId::openDemo, Where::window, "openDemo", QT_TRANSLATE_NOOP("Actions", "Open the &demo household"), "Ctrl+Shift+D"},
     {ActionId::closeWindow, Where::window, "closeWindow", QT_TRANSLATE_NOOP("Actions", "&Close window"), "Ctrl+W"},
     {ActionId::quit, Where::window, "quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q"},
     {ActionId::undo, Where::window, "undo", QT_TRANSLATE_NOOP("Actions", "&Undo"), "Ctrl+Z"},
     {ActionId::redo, Where::window, "redo", QT_TRANSLATE_NOOP("Actions", "&Redo"), "Ctrl+Shift+Z; Ctrl+Y"},
+    {ActionId::deletedEntries, Where::window, "deletedEntries", QT_TRANSLATE_NOOP("Actions", "&Deleted entries…"), "Ctrl+Shift+X"},
     {ActionId::newStack, Where::window, "newStack", QT_TRANSLATE_NOOP("Actions", "New &stack…"), "Ctrl+N"},
     {ActionId::recordOther, Where::window, "recordOther", QT_TRANSLATE_NOOP("Actions", "Re&cord…"), "Ctrl+R"},
     {ActionId::pageShelf, Where::window, "pageShelf", QT_TRANSLATE_NOOP("Actions", "&Shelf"), "Ctrl+1"},
@@ -83,6 +87,7 @@ constexpr ActionRow rows[] = {
 
     {ActionId::find, Where::journal, "find", QT_TRANSLATE_NOOP("Actions", "Find"), "Ctrl+F"},
     {ActionId::editEntry, Where::journal, "editEntry", QT_TRANSLATE_NOOP("Actions", "Edit…"), "Return; Enter; F2"},
+    {ActionId::editTogether, Where::journal, "editTogether", QT_TRANSLATE_NOOP("Actions", "Change together…"), "Shift+F2"},
     {ActionId::deleteEntry, Where::journal, "deleteEntry", QT_TRANSLATE_NOOP("Actions", "Delete"), "Del"},
     {ActionId::clearFilters, Where::journal, "clearFilters", QT_TRANSLATE_NOOP("Actions", "Show all"), "Esc"},
 

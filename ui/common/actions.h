@@ -19,8 +19,8 @@ enum class Where { window, shelf, trends, journal, form };
 
 enum class ActionId {
     // window
-    newHousehold, openHousehold, renameHousehold, importJournal, exportJournal, openDemo, closeWindow, quit,
-    undo, redo, newStack, recordOther,
+    newHousehold, openHousehold, renameHousehold, importJournal, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
+    undo, redo, deletedEntries, newStack, recordOther,
     pageShelf, pageTrends, pageJournal, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,
     // shelf: the chosen stack
@@ -30,7 +30,7 @@ enum class ActionId {
     // trends
     range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
     // journal
-    find, editEntry, deleteEntry, clearFilters,
+    find, editEntry, editTogether, deleteEntry, clearFilters,
     // forms
     saveForm, closeForm
 };

@@ -40,6 +40,11 @@ QString SystemDialogs::fileToOpen(QWidget* parent, const QString& title, const Q
     return QFileDialog::getOpenFileName(parent, title, folder, filter);
 }
 
+QString SystemDialogs::folder(QWidget* parent, const QString& title, const QString& before)
+{
+    return QFileDialog::getExistingDirectory(parent, title, before);
+}
+
 QString SystemDialogs::fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix)
 {
     QFileDialog dialog{parent, title, proposed, filter};

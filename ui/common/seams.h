@@ -26,6 +26,8 @@ public:
     virtual QString fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter) = 0;
     /// A file to write, `suffix` ("csv") added when none was typed; replacing an existing one has been confirmed. Empty when called off.
     virtual QString fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix) = 0;
+    /// An existing folder; empty when called off.
+    virtual QString folder(QWidget* parent, const QString& title, const QString& before) = 0;
 };
 
 /// The real boxes and dialogs of the desktop.
@@ -36,6 +38,7 @@ public:
     QString text(QWidget* parent, const QString& title, const QString& label, const QString& before) override;
     QString fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter) override;
     QString fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix) override;
+    QString folder(QWidget* parent, const QString& title, const QString& before) override;
 };
 
 /// What the program remembers between runs on this machine. Never journal content.

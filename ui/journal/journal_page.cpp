@@ -6,6 +6,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/forms/entry_editor.h"
+#include "ui/journal/bulk_view.h"
 #include "ui/journal/entry_words.h"
 #include "ui/journal/journal_filter.h"
 #include "ui/journal/journal_model.h"
@@ -85,7 +86,9 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     QAction* all = ui::makeAction(ui::ActionId::clearFilters, this);
     addAction(find);
     // Return, Del and Esc mean something else in the editor below the table, so they work in the table and the filters only.
-    table_->addActions({edit, remove, all});
+    QAction* together = ui::makeAction(ui::ActionId::editTogether, this);
+    table_->addActions({edit, together, remove, all});
+    connect(together, &QAction::triggered, this, &JournalPage::changeTogether);
     connect(find, &QAction::triggered, this, &JournalPage::find);
     connect(all, &QAction::triggered, this, &JournalPage::showAll);
     connect(edit, &QAction::triggered, this, &JournalPage::editChosen);
@@ -127,7 +130,13 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     delete_->setObjectName(QStringLiteral("deleteButton"));
     delete_->setToolTip(remove->toolTip());
     ui::setAccess(delete_, tr("Take the chosen entries out of the journal"));
+    together_ = ui::makeButton(ui::actionText(ui::ActionId::editTogether), ui::Tone::plain, this);
+    together_->setObjectName(QStringLiteral("togetherButton"));
+    together_->setToolTip(together->toolTip());
+    ui::setAccess(together_, tr("Change the chosen entries together"));
+    connect(together_, &QPushButton::clicked, this, &JournalPage::changeTogether);
     head_->addButton(edit_);
+    head_->addButton(together_);
     head_->addButton(delete_);
 
     connect(words_, &QLineEdit::textChanged, this, [this](const QString& text) { filter_->setWords(text); tellCount(); });
@@ -241,6 +250,7 @@ void JournalPage::tellCount()
     if (picked > 1) line = tr("%1, %2 chosen").arg(line).arg(picked);
     head_->setLine(line);
     edit_->setEnabled(picked == 1 && !household_.readOnly());
+    together_->setEnabled(picked > 1 && !household_.readOnly());
     delete_->setEnabled(picked > 0 && !household_.readOnly());
     showAll_->setVisible(filter_->anySet());
     filters_->setVisible(all > 0);
@@ -327,6 +337,14 @@ void JournalPage::closeEditor()
         item->widget()->deleteLater(); // it may be the sender
         delete item;
     }
+}
+
+void JournalPage::changeTogether()
+{
+    auto ids = chosen();
+    std::erase_if(ids, [](journal::EntryId id) { return id <= journal::EntryId::none; }); // still being written
+    if (ids.size() < 2 || household_.readOnly()) return;
+    (new BulkView{household_, std::move(ids), this})->show();
 }
 
 void JournalPage::deleteChosen()

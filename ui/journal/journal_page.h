@@ -46,6 +46,7 @@ public Q_SLOTS:
     void find();
     void editChosen();
     void deleteChosen();
+    void changeTogether();
     void showAll();
 
 Q_SIGNALS:
@@ -77,6 +78,7 @@ private:
     QComboBox* period_ = nullptr;
     QPushButton* showAll_ = nullptr;
     QPushButton* edit_ = nullptr;
+    QPushButton* together_ = nullptr;
     QPushButton* delete_ = nullptr;
     QTableView* table_ = nullptr;
     QLabel* nothing_ = nullptr;

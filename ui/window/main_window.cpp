@@ -87,6 +87,8 @@ bool MainWindow::take(const QString& path, bool create)
     auto opened = household::Household::open(path, clock_, settings);
     if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
         notices_->show(Notices::Kind::failure, failure->why, QStringLiteral("open"));
+        if (failure->problem == store::OpenProblem::damaged || failure->problem == store::OpenProblem::absent || failure->problem == store::OpenProblem::notAHousehold)
+            offerBackups(path);
         return false;
     }
     dropHousehold();

@@ -85,6 +85,11 @@ private:
     QString documents() const;
     void stepFont(int by);
     void rename();
+    // What keeps a household safe (main_window_safety.cpp).
+    void saveCopy();
+    void showBackups(const QString& path);
+    void chooseBackupFolder();
+    void offerBackups(const QString& path);
 
     std::shared_ptr<const household::Clock> clock_;
     ui::Theme& theme_;

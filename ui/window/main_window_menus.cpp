@@ -1,4 +1,5 @@
 #include "ui/shelf/shelf_page.h"
+#include "ui/window/bin_view.h"
 #include "ui/window/desk.h"
 #include "ui/window/main_window.h"
 #include "ui/window/recent_files.h"
@@ -52,6 +53,10 @@ void MainWindow::makeActions()
                                                  tr("Journals (*.csv)"), QStringLiteral("csv"));
         if (!path.isEmpty()) exportFile(path);
     });
+    on(ui::ActionId::saveCopy, [this] { saveCopy(); });
+    on(ui::ActionId::backups, [this] { if (household_) showBackups(household_->path()); });
+    on(ui::ActionId::backupFolder, [this] { chooseBackupFolder(); });
+    on(ui::ActionId::deletedEntries, [this] { if (household_) (new BinView{*household_, this})->show(); });
     on(ui::ActionId::openDemo, [this] { openDemo(); });
     on(ui::ActionId::closeWindow, [this] { close(); });
     on(ui::ActionId::quit, [this] { close(); });
@@ -98,10 +103,12 @@ void MainWindow::makeMenus()
     file->addSeparator();
     fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::exportJournal});
     file->addSeparator();
+    fill(file, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
+    file->addSeparator();
     fill(file, {ui::ActionId::closeWindow, ui::ActionId::quit});
 
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
-    fill(edit, {ui::ActionId::undo, ui::ActionId::redo});
+    fill(edit, {ui::ActionId::undo, ui::ActionId::redo, ui::ActionId::deletedEntries});
 
     recordMenu_ = menuBar()->addMenu(tr("&Stack"));
 
@@ -158,10 +165,10 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
-    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
+    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
     action(ui::ActionId::recordOther)->setEnabled(writable && anyStackStands(*household_));
     action(ui::ActionId::importJournal)->setEnabled(!open || writable);
     const QUndoStack* undo = open ? household_->undoStack() : nullptr;

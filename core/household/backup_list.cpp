@@ -1,0 +1,80 @@
+#include "core/household/backup_list.h"
+
+#include "core/store/backup.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace tierloam::household {
+
+namespace {
+
+using store::HouseholdFile;
+
+std::vector<store::Backup> allBackups(const QString& path, const QString& chosenFolder)
+{
+    const QString canonical = QFileInfo{path}.canonicalFilePath();
+    const QString real = canonical.isEmpty() ? QFileInfo{path}.absoluteFilePath() : canonical;
+    auto all = store::backupsIn(store::backupFolderOf(real));
+    if (!chosenFolder.isEmpty())
+        for (auto& backup : store::backupsIn(store::backupFolderOf(real, chosenFolder))) all.push_back(std::move(backup));
+    std::ranges::stable_sort(all, [](const store::Backup& a, const store::Backup& b) { return a.made > b.made; });
+    return all;
+}
+
+BackupRow lookInto(const store::Backup& backup)
+{
+    BackupRow row;
+    row.backup = backup;
+    auto opened = HouseholdFile::open(backup.path, HouseholdFile::Mode::readOnly);
+    if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
+        row.why = failure->why;
+        return row;
+    }
+    const auto entries = std::get<std::unique_ptr<HouseholdFile>>(opened)->entries();
+    if (const auto* failure = std::get_if<store::WriteFailure>(&entries)) {
+        row.why = failure->why;
+        return row;
+    }
+    const auto& held = std::get<journal::Entries>(entries);
+    row.entries = static_cast<int>(held.size());
+    if (!held.empty()) row.lastEntry = held.back().date.day;
+    return row;
+}
+
+}
+
+BackupList::BackupList(const QString& householdPath, const QString& chosenFolder, QObject* parent) : QObject{parent}
+{
+    qRegisterMetaType<BackupRow>();
+    // Signals of another thread: queued for receivers that live in the window's.
+    thread_ = std::jthread{[this, householdPath, chosenFolder](const std::stop_token& stop) {
+        const auto all = allBackups(householdPath, chosenFolder);
+        for (const auto& backup : all) {
+            if (stop.stop_requested()) return;
+            Q_EMIT found(lookInto(backup));
+        }
+        Q_EMIT finished(static_cast<int>(all.size()));
+    }};
+}
+
+BackupList::~BackupList()
+{
+    thread_.request_stop();
+    thread_.join();
+}
+
+bool anyBackupBeside(const QString& householdPath) { return !allBackups(householdPath, {}).empty(); }
+
+std::optional<QString> restoreBackup(const QString& backup, const QString& newFile)
+{
+    auto opened = HouseholdFile::open(backup, HouseholdFile::Mode::readOnly);
+    if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) return failure->why;
+    const auto& file = *std::get<std::unique_ptr<HouseholdFile>>(opened);
+    const auto entries = file.entries(); // whole to the last row, or it is not restored
+    if (const auto* failure = std::get_if<store::WriteFailure>(&entries)) return failure->why;
+    return file.saveCopy(newFile);
+}
+
+}

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/quantity/measures.h"
+#include "core/store/household_file.h"
+
+#include <QObject>
+#include <QString>
+
+#include <optional>
+#include <stop_token>
+#include <thread>
+#include <vector>
+
+namespace tierloam::household {
+
+/// A backup and what it holds.
+struct BackupRow {
+    store::Backup backup;
+    int entries = 0;
+    std::optional<Day> lastEntry;
+    QString why;                    ///< it cannot be read; empty: it can
+};
+
+/// Looks into the backups of a household, newest first, in a thread of its own; the household itself need not be readable.
+class BackupList : public QObject {
+    Q_OBJECT
+
+public:
+    /// `chosenFolder` as Household::backupFolder() says; the folder beside the file is looked into in any case.
+    BackupList(const QString& householdPath, const QString& chosenFolder, QObject* parent = nullptr);
+    ~BackupList() override;
+
+Q_SIGNALS:
+    void found(const tierloam::household::BackupRow& row);
+    void finished(int count);
+
+private:
+    std::jthread thread_;
+};
+
+/// Whether backups lie beside the file.
+bool anyBackupBeside(const QString& householdPath);
+
+/// Puts a backup, checked from end to end, into a new file. Returns why not; then no file is left.
+std::optional<QString> restoreBackup(const QString& backup, const QString& newFile);
+
+}
+
+Q_DECLARE_METATYPE(tierloam::household::BackupRow)

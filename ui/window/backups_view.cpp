@@ -1,0 +1,108 @@
+#include "ui/window/backups_view.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/panels.h"
+
+#include <QDialogButtonBox>
+#include <QDir>
+#include <QFileInfo>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+namespace tierloam::window {
+
+namespace {
+
+QString kindText(store::BackupKind kind)
+{
+    switch (kind) {
+    case store::BackupKind::day: return BackupsView::tr("of the day");
+    case store::BackupKind::beforeImport: return BackupsView::tr("before an import");
+    case store::BackupKind::beforeStep: return BackupsView::tr("before the file was brought up to date");
+    }
+    return {};
+}
+
+}
+
+BackupsView::BackupsView(const QString& householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent)
+    : QDialog{parent}, path_{householdPath}, dialogs_{dialogs}
+{
+    setObjectName(QStringLiteral("backupsView"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    setWindowTitle(tr("Backups"));
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(20, 18, 20, 14);
+    rows->setSpacing(10);
+    rows->addWidget(ui::makeLabel(tr("Backups of %1").arg(QFileInfo{path_}.fileName()), ui::TextRole::title, this));
+    line_ = ui::makeLabel(tr("Looking…"), ui::TextRole::body, this, true);
+    line_->setObjectName(QStringLiteral("backupsLine"));
+    rows->addWidget(line_);
+    table_ = new QTreeWidget{this};
+    table_->setObjectName(QStringLiteral("backupsTable"));
+    table_->setHeaderLabels({tr("Made on"), tr("Why"), tr("Entries"), tr("Last entry"), tr("File")});
+    table_->setRootIsDecorated(false);
+    table_->setAllColumnsShowFocus(true);
+    ui::setAccess(table_, tr("Backups"), tr("Choose the one to be restored"));
+    rows->addWidget(table_, 1);
+    auto* buttons = new QDialogButtonBox{this};
+    restore_ = buttons->addButton(tr("&Restore to a new file…"), QDialogButtonBox::ActionRole);
+    restore_->setObjectName(QStringLiteral("restoreBackup"));
+    auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
+    rows->addWidget(buttons);
+    connect(restore_, &QPushButton::clicked, this, &BackupsView::restoreChosen);
+    connect(table_, &QTreeWidget::itemActivated, this, &BackupsView::restoreChosen);
+    connect(close, &QPushButton::clicked, this, &QDialog::close);
+    connect(table_, &QTreeWidget::itemSelectionChanged, this, &BackupsView::syncButton);
+    resize(820, 420);
+    syncButton();
+    list_ = new household::BackupList{path_, chosenFolder, this};
+    connect(list_, &household::BackupList::found, this, &BackupsView::add, Qt::QueuedConnection);
+    connect(list_, &household::BackupList::finished, this, [this](int count) {
+        line_->setText(count == 0 ? tr("There are none yet. One is made with the first change of each day.")
+                                  : tr("%n backup(s). A restored one goes into a new file; the household's own file stays as it is.", nullptr, count));
+        for (int column = 0; column < table_->columnCount(); ++column) table_->resizeColumnToContents(column);
+        if (table_->topLevelItemCount() > 0 && table_->selectedItems().empty()) table_->setCurrentItem(table_->topLevelItem(0));
+    }, Qt::QueuedConnection);
+}
+
+void BackupsView::add(const household::BackupRow& row)
+{
+    rows_.push_back(row);
+    const QString when = QLocale{}.toString(row.backup.made, QLocale::ShortFormat);
+    auto* item = new QTreeWidgetItem{table_};
+    item->setText(0, when);
+    item->setText(1, kindText(row.backup.kind));
+    item->setText(2, row.why.isEmpty() ? QLocale{}.toString(row.entries) : tr("cannot be read"));
+    item->setText(3, row.lastEntry ? ui::fullDay(*row.lastEntry) : QString{});
+    item->setText(4, QDir::toNativeSeparators(row.backup.path));
+    item->setToolTip(2, row.why);
+}
+
+void BackupsView::syncButton()
+{
+    const auto chosen = table_->selectedItems();
+    restore_->setEnabled(chosen.size() == 1 && rows_.at(static_cast<std::size_t>(table_->indexOfTopLevelItem(chosen.front()))).why.isEmpty());
+}
+
+void BackupsView::restoreChosen()
+{
+    syncButton();
+    if (!restore_->isEnabled()) return;
+    const auto& row = rows_.at(static_cast<std::size_t>(table_->indexOfTopLevelItem(table_->selectedItems().front())));
+    const QFileInfo file{path_};
+    const QString proposed = file.absolutePath() % u'/' % tr("%1 as of %2").arg(file.completeBaseName(), row.backup.made.toString(QStringLiteral("yyyy-MM-dd"))) % QStringLiteral(".tierloam");
+    const QString target = dialogs_.fileToSave(this, tr("Restore to a new file"), proposed, tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
+    if (target.isEmpty()) return;
+    if (const auto why = household::restoreBackup(row.backup.path, target)) {
+        line_->setText(*why);
+        return;
+    }
+    Q_EMIT restored(target);
+    close();
+}
+
+}

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/household/backup_list.h"
+#include "ui/common/seams.h"
+
+#include <QDialog>
+
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QTreeWidget;
+
+namespace tierloam::window {
+
+/// The backups of a household: when each was made, how many entries it holds and up to which day. The chosen one goes into a new file,
+/// which is then opened; the household's own file is not touched. Works also for a file that cannot be opened.
+class BackupsView : public QDialog {
+    Q_OBJECT
+
+public:
+    BackupsView(const QString& householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent = nullptr);
+
+    void restoreChosen();
+
+Q_SIGNALS:
+    /// A backup stands in that new file.
+    void restored(const QString& newFile);
+
+private:
+    void add(const household::BackupRow& row);
+    void syncButton();
+
+    QString path_;
+    ui::Dialogs& dialogs_;
+    std::vector<household::BackupRow> rows_;
+    QLabel* line_;
+    QTreeWidget* table_;
+    QPushButton* restore_;
+    household::BackupList* list_;
+};
+
+}

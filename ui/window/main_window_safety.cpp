@@ -1,0 +1,55 @@
+#include "ui/window/backups_view.h"
+#include "ui/window/main_window.h"
+#include "ui/window/notices.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QPointer>
+
+namespace tierloam::window {
+
+void MainWindow::saveCopy()
+{
+    if (!household_) return;
+    const QFileInfo file{household_->path()};
+    const QString proposed = file.absolutePath() % u'/' % tr("%1 copy").arg(file.completeBaseName()) % QStringLiteral(".tierloam");
+    const QString target = dialogs_.fileToSave(this, tr("Save a copy"), proposed, tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
+    if (target.isEmpty()) return;
+    household_->saveCopy(target, [window = QPointer{this}, target](const QString& why) {
+        if (!window) return;
+        if (why.isEmpty()) window->notices()->show(Notices::Kind::notice, tr("A copy was written to %1.").arg(QDir::toNativeSeparators(target)), QStringLiteral("copy"));
+        else window->notices()->show(Notices::Kind::failure, why, QStringLiteral("copy"));
+    });
+}
+
+void MainWindow::showBackups(const QString& path)
+{
+    const bool own = household_ && household_->path() == path;
+    auto* view = new BackupsView{path, own ? household_->backupFolder() : QString{}, dialogs_, this};
+    connect(view, &BackupsView::restored, this, [this](const QString& newFile) {
+        if (openFile(newFile))
+            notices_->show(Notices::Kind::notice, tr("The backup was restored to %1, which is open now. The file before it was not changed.").arg(QDir::toNativeSeparators(newFile)),
+                           QStringLiteral("open"));
+    });
+    view->show();
+}
+
+void MainWindow::chooseBackupFolder()
+{
+    if (!household_) return;
+    const QString before = household_->backupFolder();
+    const QString folder = dialogs_.folder(this, tr("Folder for backups"), before.isEmpty() ? QFileInfo{household_->path()}.absolutePath() : before);
+    if (folder.isEmpty()) return;
+    // The household's own folder means: beside the file.
+    const bool beside = QFileInfo{folder}.canonicalFilePath() == QFileInfo{QFileInfo{household_->path()}.absolutePath()}.canonicalFilePath();
+    household_->keepBackupsIn(beside ? QString{} : folder);
+    notices_->show(Notices::Kind::notice, tr("Backups will be kept in %1.").arg(QDir::toNativeSeparators(household_->backupsLieIn())), QStringLiteral("backups"));
+}
+
+/// Beside what cannot be opened there may be backups: they are shown at once, since that is what is wanted next.
+void MainWindow::offerBackups(const QString& path)
+{
+    if (household::anyBackupBeside(path)) showBackups(path);
+}
+
+}
