@@ -85,7 +85,7 @@ void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)
             drift(block.standing, ensemble.key, day.day, index);
             setFrom(block.parameters, block.standing, ensemble.species);
         }
-        kernels.noise(block.stack, streamOf(ensemble.key, day.day, Use::warmth), streamOf(ensemble.key, day.day, Use::softening), index, day.day == 0);
+        kernels.noise(block.stack, streamOf(ensemble.key, day.day, Use::noise), index, day.day == 0);
     }
     for (const TrayShape& shape : ensemble.shapes) steps = std::max(steps, stepsFor(shape, day.day));
     StepForcing forcing{};

@@ -24,8 +24,8 @@ inline double unit(Bits64 bits)
     return __builtin_bit_cast(double, (bits >> 12) | 0x3ff0000000000000ULL) - (1.0 - 0x1p-53);
 }
 
-/// cos(2πu), 0 < u < 1, by reduction to an eighth of the circle. Taylor series, error below 1e-15.
-inline double cosineOfTurn(double u)
+/// cos and sin of 2πu, 0 < u < 1, by reduction to an eighth of the circle. Taylor series, error below 1e-15.
+[[gnu::always_inline]] inline void circleOfTurn(double u, double& cosineOfAll, double& sineOfAll)
 {
     constexpr double roundBits = 6755399441055744.0;
     const double quarters = (4.0 * u + roundBits) - roundBits; // 0…4
@@ -49,16 +49,30 @@ inline double cosineOfTurn(double u)
     c = c * z - 0.5;
     const double cosine = 1.0 + z * c;
     const bool odd = quarters == 1.0 || quarters == 3.0;
-    const double size = odd ? sine : cosine;
-    const bool negative = quarters == 1.0 || quarters == 2.0; // cos(x + π/2) = −sin x, cos(x + π) = −cos x
-    return negative ? -size : size;
+    const bool left = quarters == 1.0 || quarters == 2.0;  // cos(x + π/2) = −sin x, cos(x + π) = −cos x
+    const bool below = quarters == 2.0 || quarters == 3.0; // sin(x + π) = −sin x, sin(x + 3π/2) = −cos x
+    const double across = odd ? sine : cosine;
+    const double up = odd ? cosine : sine;
+    cosineOfAll = left ? -across : across;
+    sineOfAll = below ? -up : up;
+}
+
+/// Two independent standard normals, by Box and Muller 1958.
+[[gnu::always_inline]] inline void normalPairOf(Bits64 stream, int member, double& first, double& second)
+{
+    const Bits64 counter = stream + golden * (2 * static_cast<Bits64>(member) + 1);
+    const double radius = __builtin_sqrt(-2.0 * naturalLog(unit(mixed(counter))));
+    double cosine, sine;
+    circleOfTurn(unit(mixed(counter + golden)), cosine, sine);
+    first = radius * cosine;
+    second = radius * sine;
 }
 
 inline double normalOf(Bits64 stream, int member)
 {
-    const Bits64 counter = stream + golden * (2 * static_cast<Bits64>(member) + 1);
-    const double radius = __builtin_sqrt(-2.0 * naturalLog(unit(mixed(counter))));
-    return radius * cosineOfTurn(unit(mixed(counter + golden)));
+    double first, second;
+    normalPairOf(stream, member, first, second);
+    return first;
 }
 
 /// Standard normals of the 64 members of block `index`.
@@ -66,6 +80,18 @@ inline void normalsOf(Bits64 stream, int index, Members& out)
 {
     const int first = index * lanes;
     _Pragma("GCC ivdep") for (int m = 0; m < lanes; ++m) out[m] = normalOf(stream, first + m);
+}
+
+/// Pairs of them.
+inline void normalPairsOf(Bits64 stream, int index, Members& first, Members& second)
+{
+    const int from = index * lanes;
+    _Pragma("GCC ivdep") for (int m = 0; m < lanes; ++m) {
+        double one, other;
+        normalPairOf(stream, from + m, one, other);
+        first[m] = one;
+        second[m] = other;
+    }
 }
 
 }

@@ -17,14 +17,13 @@ inline void exponentialsOf(const Members& x, Members& out)
 
 /// Process noise, once a day: AR(1) of the bed's temperature and of log softening, stationary from the first day.
 ///     x → x·e^(−1/30) + sd·√(1 − e^(−2/30))·z
-inline void noise(StackBlock& stack, Bits64 ofWarmth, Bits64 ofSoftening, int index, bool firstDay)
+inline void noise(StackBlock& stack, Bits64 stream, int index, bool firstDay)
 {
     const double memory = exponential(-1.0 / noiseMemory);
     const double keep = firstDay ? 0.0 : memory;
     const double renew = firstDay ? 1.0 : __builtin_sqrt(1.0 - memory * memory);
     Members warmth, softening;
-    normalsOf(ofWarmth, index, warmth);
-    normalsOf(ofSoftening, index, softening);
+    normalPairsOf(stream, index, warmth, softening);
     TIERLOAM_EACH_MEMBER(m) {
         stack.drift[m] = stack.drift[m] * keep + warmthNoise * renew * warmth[m];
         stack.softNoise[m] = stack.softNoise[m] * keep + softeningNoise * renew * softening[m];

@@ -14,8 +14,8 @@ namespace tierloam::model {
 using StepPair = void (*)(StackBlock& stack, TrayBlock* trays, const TrayShape* shapes, int trayCount, const ParameterBlock& parameters,
                           const MassClassTable& classes, const StepForcing& forcing);
 
-/// Process noise of one day on block `index`, from two streams of random numbers (random.h).
-using Noise = void (*)(StackBlock& stack, unsigned long long ofWarmth, unsigned long long ofSoftening, int index, bool firstDay);
+/// Process noise of one day on block `index`, from pairs of normals of one stream (random.h).
+using Noise = void (*)(StackBlock& stack, unsigned long long stream, int index, bool firstDay);
 
 /// Standard normals of the 64 members of block `index` of one stream.
 using Normals = void (*)(unsigned long long stream, int index, Members& out);

@@ -145,7 +145,7 @@ TEST(MassClasses, NeighboursKeepNumberAndMass)
 // Pinned: the same journal gives the same numbers for ever. A change here changes every household's estimates.
 TEST(Random, NumbersArePinned)
 {
-    const std::uint64_t stream = streamOf(0x1234, 7, Use::softening);
+    const std::uint64_t stream = streamOf(0x1234, 7, Use::noise);
     EXPECT_EQ(stream, 0xe6b59259cd57fb24ULL);
     EXPECT_EQ(uniform(stream, 0), 0.87271255757866639);
     EXPECT_EQ(standardNormal(stream, 3), 0.86340785704866685);
@@ -156,7 +156,7 @@ TEST(Random, StreamsDifferInEveryPartOfTheirKey)
     std::set<std::uint64_t> seen;
     for (std::uint64_t key : {1, 2})
         for (int day : {-1, 0, 1, 4000})
-            for (Use use : {Use::parameter, Use::softening, Use::warmth, Use::dryShare})
+            for (Use use : {Use::parameter, Use::noise, Use::volumeTyped, Use::dryShare})
                 for (int number : {0, 1, 5}) seen.insert(streamOf(key, day, use, number));
     EXPECT_EQ(seen.size(), 2u * 4u * 4u * 3u);
 }
@@ -179,7 +179,7 @@ TEST(Random, NormalsHaveTheirMomentsAndShape)
     int beyondTwo = 0;
     constexpr int draws = 200000;
     for (int i = 0; i < draws; ++i) {
-        const double z = standardNormal(streamOf(9, i / 512, Use::warmth), i % 512);
+        const double z = standardNormal(streamOf(9, i / 512, Use::volumeTyped), i % 512);
         sum += z;
         squares += z * z;
         cubes += z * z * z;

@@ -85,13 +85,13 @@ TEST(Noise, BaseAndWideKernelsGiveTheSameBits)
     StackBlock base = drawnStack().blocks[0].stack;
     StackBlock wide = base;
     for (int day = 0; day < 100; ++day) {
-        const std::uint64_t warmth = streamOf(5, day, Use::warmth), softening = streamOf(5, day, Use::softening);
-        baseKernels().noise(base, warmth, softening, 1, day == 0);
-        avx2Kernels().noise(wide, warmth, softening, 1, day == 0);
+        const std::uint64_t stream = streamOf(5, day, Use::noise);
+        baseKernels().noise(base, stream, 1, day == 0);
+        avx2Kernels().noise(wide, stream, 1, day == 0);
         ASSERT_EQ(std::memcmp(&base, &wide, sizeof base), 0) << "day " << day;
         Members plain, vectors;
-        baseKernels().normals(warmth, day, plain);
-        avx2Kernels().normals(warmth, day, vectors);
+        baseKernels().normals(stream, day, plain);
+        avx2Kernels().normals(stream, day, vectors);
         ASSERT_EQ(std::memcmp(&plain, &vectors, sizeof plain), 0) << "day " << day;
     }
 }
@@ -101,7 +101,7 @@ TEST(Noise, HasItsSpreadAndMemory)
     // AR(1), 30 d: stationary sd 1.2 K and 0.15; correlation e^(−1) after 30 days. Bounds of four standard errors of 64·200 draws,
     // of which those of one member within 30 days count as one.
     Ensemble stack = Ensemble::drawn(3, 512, {}, 20);
-    double squares = 0.0, together = 0.0, soft = 0.0;
+    double squares = 0.0, together = 0.0, soft = 0.0, across = 0.0;
     int count = 0;
     std::vector<double> before;
     for (int day = 0; day <= 600; ++day) {
@@ -112,6 +112,7 @@ TEST(Noise, HasItsSpreadAndMemory)
             for (int m = 0; m < lanes; ++m) {
                 now.push_back(block.stack.drift[m]);
                 soft += block.stack.softNoise[m] * block.stack.softNoise[m];
+                across += block.stack.softNoise[m] * block.stack.drift[m];
                 EXPECT_EQ(block.stack.softFactor[m], exponential(block.stack.softNoise[m]));
             }
         for (std::size_t i = 0; i < now.size(); ++i) {
@@ -123,6 +124,7 @@ TEST(Noise, HasItsSpreadAndMemory)
     }
     EXPECT_NEAR(std::sqrt(squares / count), 1.2, 0.04);
     EXPECT_NEAR(std::sqrt(soft / count), 0.15, 0.005);
+    EXPECT_NEAR(across / count / (1.2 * 0.15), 0.0, 0.05) << "the two are independent";
     EXPECT_NEAR(together / (count - 512) / 1.44, std::exp(-1.0), 0.05);
 }
 
