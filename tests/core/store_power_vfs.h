@@ -7,6 +7,7 @@
 
 #include <sqlite3.h>
 
+#include <atomic>
 #include <cstring>
 #include <functional>
 #include <map>
@@ -46,6 +47,7 @@ public:
     std::function<void()> beforeEach;
     /// Without memory that is shared between connections, as on many network shares: no write-ahead log. For files opened from now on.
     bool withoutSharedMemory = false;
+    std::atomic<bool> full = false; ///< there is no room: writes are refused as a full disk refuses them
 
     /// What is left after a cut now. `kept`: share of the unsynced sectors that reached the disk all the same.
     Disk afterACut(std::mt19937& chance, double kept) const
@@ -152,6 +154,7 @@ private:
     {
         File& mine = of(file);
         mine.self->change();
+        if (mine.self->full) return SQLITE_FULL;
         const int answer = mine.real->pMethods->xWrite(mine.real, bytes, length, at);
         if (answer == SQLITE_OK && mine.state) {
             const QByteArray part{static_cast<const char*>(bytes), length};

@@ -1,4 +1,5 @@
 #include "tests/ui/forms_fixture.h"
+#include "tests/core/store_power_vfs.h"
 #include "ui/common/material_field.h"
 
 #include <QAction>
@@ -11,6 +12,15 @@
 namespace tierloam::forms {
 
 namespace {
+
+/// A disk that can be full.
+class Disk {
+protected:
+    store::samples::PowerVfs disk_;
+};
+
+/// A household on it: the disk is made before the household opens its file, and goes after it.
+class FormsFullDisk : protected Disk, public FormsTest {};
 
 /// Another program that holds the file's write lock while it lives.
 class WriteLock {
@@ -131,6 +141,25 @@ TEST_F(FormsTest, ARefusalIsToldInWordsAndNothingIsLost)
     household().finishWrites();
     QCoreApplication::processEvents();
     EXPECT_TRUE(recorded_.empty());
+}
+
+TEST_F(FormsFullDisk, AFullDiskKeepsTheContentsAndSaysWhy)
+{
+    open(FormKind::feed);
+    type("Amount", "321");
+    type("Note", "kept");
+    disk_.full = true;
+    pressEnter();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !failures_.isEmpty(); }, patience));
+    disk_.full = false;
+    EXPECT_FALSE(finished());
+    EXPECT_TRUE(shell().problem().contains(u"full")) << shell().problem().toStdString();
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Amount")->focusProxy())->text(), u"321");
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Note")->focusProxy())->text(), u"kept");
+    failures_.clear();
+    const auto made = record(); // there is room again: the same Enter records
+    ASSERT_FALSE(made.empty());
+    EXPECT_EQ(made[0].note, "kept");
 }
 
 TEST_F(FormsTest, AFailedWriteKeepsTheContentsAndSaysWhy)
