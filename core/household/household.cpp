@@ -162,6 +162,25 @@ void Household::listDeleted(std::function<void(const std::vector<store::DeletedE
     });
 }
 
+Ticket Household::addPhoto(journal::EntryId entry, store::Photo photo, const QString& label)
+{
+    photo.id = 0;
+    photo.entry = entry;
+    return d_->askPhoto({store::PhotoJob::What::add, std::move(photo)}, label);
+}
+
+Ticket Household::removePhoto(const store::Photo& photo, const QString& label) { return d_->askPhoto({store::PhotoJob::What::remove, photo}, label); }
+
+void Household::listPhotos(journal::EntryId entry, std::function<void(const std::vector<store::Photo>&)> then)
+{
+    d_->writer->listPhotos(entry, [d = d_.get(), this, then = std::move(then)](std::variant<std::vector<store::Photo>, store::WriteFailure> read) {
+        d->post([this, then, read = std::move(read)] {
+            if (const auto* failure = std::get_if<store::WriteFailure>(&read)) Q_EMIT notice(failure->why);
+            else then(std::get<std::vector<store::Photo>>(read));
+        });
+    });
+}
+
 void Household::saveCopy(const QString& target, std::function<void(const QString&)> then)
 {
     d_->writer->saveCopy(target, [d = d_.get(), then = std::move(then)](std::optional<QString> why) {

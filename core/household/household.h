@@ -33,6 +33,7 @@ struct Changes {
     std::vector<journal::EntryId> ids;   ///< entries written, changed or taken out
     bool fromOutside = false;            ///< another process wrote
     bool settings = false;
+    bool photos = false;                 ///< pictures of the entries in `ids`
 };
 
 /// The journal as the window holds it: a value, shared, never changed in place.
@@ -97,6 +98,10 @@ public:
     /// Entries that were taken out, latest first, also those of earlier days: `then` is called in this thread, later. An entry is brought
     /// back by apply() with it among the added ones, under its own id.
     void listDeleted(std::function<void(const std::vector<store::DeletedEntry>&)> then);
+    /// Pictures of an entry: see readPhoto for how one is made ready. Undone like every verb.
+    Ticket addPhoto(journal::EntryId entry, store::Photo photo, const QString& label);
+    Ticket removePhoto(const store::Photo& photo, const QString& label);
+    void listPhotos(journal::EntryId entry, std::function<void(const std::vector<store::Photo>&)> then);
     /// A copy of the file under a new name; `then` is told why there is none, or an empty text.
     void saveCopy(const QString& target, std::function<void(const QString&)> then);
 

@@ -39,11 +39,12 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
 {
     std::vector<journal::EntryId> ids = answer.ids;
     ids.insert(ids.end(), underWay.edit.deleted.begin(), underWay.edit.deleted.end());
-    if (!underWay.setting) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
+    if (!underWay.setting && !underWay.photo) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
     if (underWay.again) {
         undo.done(underWay.again, underWay.direction);
     } else if (answer.stored.size() == answer.ids.size()) {
         UndoStep step = underWay.step;
+        if (step.photo) step.photo->photo.id = answer.photo;
         const auto changedFrom = answer.stored.begin() + static_cast<std::ptrdiff_t>(underWay.edit.added.size());
         step.came.assign(answer.stored.begin(), changedFrom);
         for (std::size_t i = 0; i < step.changed.size(); ++i) step.changed[i].second = *(changedFrom + static_cast<std::ptrdiff_t>(i));
@@ -53,6 +54,10 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
     }
     reckonIfNeeded();
     Q_EMIT q_->recorded(underWay.ticket, answer.ids);
+    if (underWay.photo) {
+        tellPhotos(underWay.photo->photo.entry);
+        return;
+    }
     tellChanged(std::move(ids), false, underWay.setting.has_value());
 }
 
@@ -61,7 +66,7 @@ void Household::Private::gaveUp(const UnderWay& underWay, const store::WriteFail
     if (failure.gone) tellMoved(true);
     if (underWay.setting) {
         if (setting(underWay.setting->name) == underWay.setting->after) stored[underWay.setting->name] = underWay.setting->before;
-    } else {
+    } else if (!underWay.photo) {
         journal.giveUp(static_cast<quint64>(underWay.ticket));
     }
     if (underWay.series == series_) {
@@ -75,6 +80,14 @@ void Household::Private::gaveUp(const UnderWay& underWay, const store::WriteFail
     for (const auto* entries : {&underWay.edit.added, &underWay.edit.replaced})
         for (const auto& entry : *entries) ids.push_back(entry.id);
     tellChanged(std::move(ids), false, underWay.setting.has_value());
+}
+
+void Household::Private::tellPhotos(journal::EntryId entry)
+{
+    Changes changes;
+    changes.ids = {entry};
+    changes.photos = true;
+    Q_EMIT q_->changed(changes);
 }
 
 void Household::Private::lookSoon()

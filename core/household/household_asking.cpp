@@ -94,6 +94,19 @@ Ticket Household::Private::askSetting(const QString& name, const QString& value,
     return ticket;
 }
 
+Ticket Household::Private::askPhoto(const store::PhotoJob& job, const QString& label)
+{
+    const Ticket ticket = nextTicket();
+    if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
+    UnderWay underWay;
+    underWay.ticket = ticket;
+    underWay.photo = job;
+    underWay.step.label = label;
+    underWay.step.photo = store::PhotoJob{job.what, {job.photo.id, job.photo.entry, {}, 0, 0, {}, {}}};
+    send(std::move(underWay));
+    return ticket;
+}
+
 /// Undo and redo. Called by the stack while it moves, so everything that moves it again comes later.
 void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction direction)
 {
@@ -113,6 +126,14 @@ void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction di
         stored[underWay.setting->name] = underWay.setting->after;
         send(std::move(underWay));
         tellChanged({}, false, true);
+        return;
+    }
+    if (step->photo) {
+        // What came goes and what went comes back, and the other way round.
+        const bool came = step->photo->what == store::PhotoJob::What::add;
+        underWay.photo = step->photo;
+        underWay.photo->what = came == undoing ? store::PhotoJob::What::remove : store::PhotoJob::What::bringBack;
+        send(std::move(underWay));
         return;
     }
     underWay.edit = undoing ? step->undoing() : step->redoing();
@@ -135,7 +156,9 @@ void Household::Private::send(UnderWay underWay)
     underWay.series = series_;
     store::WriteJob job;
     job.series = series_;
-    if (underWay.setting) {
+    if (underWay.photo) {
+        job.photo = underWay.photo;
+    } else if (underWay.setting) {
         job.setting = {underWay.setting->name, underWay.setting->after};
     } else {
         job.edit = underWay.edit;

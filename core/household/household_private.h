@@ -27,6 +27,7 @@ public:
     /// `importName`: the file that the entries came from; empty: none.
     Ticket ask(const journal::Edit& edit, const QString& label, const QString& importName = {});
     Ticket askSetting(const QString& name, const QString& value, const QString& label);
+    Ticket askPhoto(const store::PhotoJob& job, const QString& label);
     void askAgain(const UndoHistory::StepRef& step, Direction direction);
     QString whyNoVerbs() const;                 ///< empty while writing is possible
 
@@ -61,6 +62,7 @@ private:
         UndoHistory::StepRef again;             ///< for undo and redo
         Direction direction = Direction::undo;
         std::optional<UndoStep::Setting> setting;
+        std::optional<store::PhotoJob> photo;
         QString importName;
     };
 
@@ -74,6 +76,7 @@ private:
     void looked(store::Look look);
     void tellMoved(bool movedAway);
     void tellChanged(std::vector<journal::EntryId> ids, bool fromOutside, bool settings);
+    void tellPhotos(journal::EntryId entry);
 
     Household* q_ = nullptr;
     quint64 lastTicket_ = 0;

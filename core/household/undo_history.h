@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/journal/edit.h"
+#include "core/store/photo.h"
 
 #include <QString>
 #include <QUndoStack>
@@ -25,6 +26,7 @@ struct UndoStep {
     std::vector<std::pair<journal::Entry, journal::Entry>> changed;
     journal::Entries went;
     std::optional<Setting> setting;
+    std::optional<store::PhotoJob> photo;    ///< what was done, with its id and without its bytes
 
     journal::Edit undoing() const;
     journal::Edit redoing() const;

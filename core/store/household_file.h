@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/journal/edit.h"
+#include "core/store/photo.h"
 
 #include <QDateTime>
 #include <QString>
@@ -86,6 +87,10 @@ public:
     std::optional<QString> setting(const QString& name) const;
     std::variant<std::map<QString, QString>, WriteFailure> settings() const;
     std::optional<WriteFailure> setSetting(const QString& name, const QString& value);
+    /// Pictures of an entry, oldest first.
+    std::variant<std::vector<Photo>, WriteFailure> photosOf(journal::EntryId entry) const;
+    /// Adds, removes or brings back a picture in a transaction of its own; its id.
+    std::variant<qint64, WriteFailure> changePhoto(const PhotoJob& job);
     /// Entries that were taken out, latest first.
     std::variant<std::vector<DeletedEntry>, WriteFailure> deletedEntries() const;
     /// Makes the day's backup unless there is one, or open() made the file, which then holds nothing older. To be called after a change.

@@ -233,6 +233,7 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
         if (marks.application != applicationId) return openFailure(OpenProblem::notAHousehold, path);
         if (marks.schema < 1) return openFailure(OpenProblem::damaged, path);
         opened.newer = marks.schema > newestSchema();
+        opened.schema = marks.schema;
         // Before the check of the whole file, which computes what its tables say: only tables of this program are let through.
         if (!opened.newer) {
             const auto ours = tablesAreOurs(connection, marks.schema);
@@ -243,6 +244,7 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
         if (opened.newer && !opened.readOnly) return openFailure(OpenProblem::newer, path);
     }
     if (opened.readOnly) return opened;
+    opened.schema = newestSchema();
 
     // Until makeDurable() chooses: a journal whose removal is lost in a power cut would undo what has been written since.
     if (const auto error = connection.run(QStringLiteral("PRAGMA synchronous = EXTRA"))) return openFailure(*error, path);

@@ -13,6 +13,7 @@ struct Opened {
     Origin origin = Origin::wasThere;
     bool readOnly = false;
     bool newer = false;
+    int schema = 0;                  ///< of the file as it now is
     QString realPath;                ///< where the file lies, links followed
     QString told;                    ///< what people must know of what was done; empty: nothing
 };

@@ -113,6 +113,11 @@ void Writer::write(WriteJob job, std::function<void(WriteAnswer)> answer)
     });
 }
 
+void Writer::listPhotos(journal::EntryId entry, std::function<void(std::variant<std::vector<Photo>, WriteFailure>)> answer)
+{
+    post([entry, answer = std::move(answer)](HouseholdFile& file) { answer(file.photosOf(entry)); });
+}
+
 void Writer::listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer)
 {
     post([answer = std::move(answer)](HouseholdFile& file) { answer(file.deletedEntries()); });
@@ -132,6 +137,12 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
     }
     if (job.setting) {
         answer.failure = file.setSetting(job.setting->first, job.setting->second);
+        return answer;
+    }
+    if (job.photo) {
+        const auto changed = file.changePhoto(*job.photo);
+        if (const auto* failure = std::get_if<WriteFailure>(&changed)) answer.failure = *failure;
+        else answer.photo = std::get<qint64>(changed);
         return answer;
     }
     if (!job.importName.isEmpty())

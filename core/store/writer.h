@@ -22,6 +22,7 @@ struct Contents {
 struct WriteJob {
     journal::Edit edit;
     std::optional<std::pair<QString, QString>> setting; ///< name and value; the edit is then left out
+    std::optional<PhotoJob> photo;     ///< likewise instead of the edit
     QString importName;
     Guard guard;
     std::uint64_t series = 0;          ///< see Writer::write
@@ -32,6 +33,7 @@ struct WriteAnswer {
     std::optional<WriteFailure> failure;
     std::vector<journal::EntryId> ids;
     journal::Entries stored;
+    qint64 photo = 0;                  ///< id of the picture, for a job with one
 };
 
 /// Something people must know that is no answer to a job: where a backup went, or why there is none. Called from the writer's thread.
@@ -64,6 +66,7 @@ public:
     /// would stand. The asker begins a new series once it has heard of the failure.
     void write(WriteJob job, std::function<void(WriteAnswer)> answer);
     void look(std::function<void(Look)> answer);
+    void listPhotos(journal::EntryId entry, std::function<void(std::variant<std::vector<Photo>, WriteFailure>)> answer);
     /// Entries that were taken out, latest first; or why they cannot be read.
     void listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer);
     /// A copy under a new name; why there is none.

@@ -235,4 +235,14 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>tierloam::window::PhotosView</name>
+        <message numerus="yes">
+            <source>%n picture(s), kept in the household file.</source>
+            <translation>
+                <numerusform>%n picture, kept in the household file.</numerusform>
+                <numerusform>%n pictures, kept in the household file.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -175,6 +175,30 @@ TEST(StorePower, ALogIsNotKeptOnFileSystemsOfSeveralMachines)
     EXPECT_EQ(std::get<QVariant>(connection.value(QStringLiteral("PRAGMA synchronous"))).toInt(), 3);
 }
 
+TEST(StorePower, AFullDiskIsToldAtOpeningAndTheFileStaysReadable)
+{
+    const Place place;
+    idsOf(opened(place.path())->apply({{feed(1)}, {}, {}}));
+    const auto before = place.bytes();
+    PowerVfs disk;
+    disk.full = true;
+    auto tried = HouseholdFile::open(place.path(), Mode::mustExist);
+    if (auto* file = std::get_if<std::unique_ptr<HouseholdFile>>(&tried)) {
+        const auto failure = failureOf((*file)->apply({{feed(2)}, {}, {}}));
+        EXPECT_TRUE(failure.diskFull) << failure.why.toStdString();
+        EXPECT_EQ(journalOf(**file).size(), 1U);
+    } else {
+        EXPECT_EQ(std::get<OpenFailure>(tried).problem, OpenProblem::diskFull);
+    }
+    EXPECT_EQ(journalOf(*opened(place.path(), Mode::readOnly)).size(), 1U);
+    EXPECT_EQ(place.bytes(), before);
+    const auto failure = refused(place.path("new.tierloam"), Mode::createIfAbsent);
+    EXPECT_EQ(failure.problem, OpenProblem::diskFull);
+    EXPECT_FALSE(QFile::exists(place.path("new.tierloam"))) << "no half household is left";
+    disk.full = false;
+    idsOf(opened(place.path(), Mode::mustExist)->apply({{feed(2)}, {}, {}}));
+}
+
 }
 
 }

@@ -5,9 +5,12 @@
 #include "ui/shelf/form_host.h"
 #include "ui/window/backups_view.h"
 #include "ui/window/bin_view.h"
+#include "ui/window/photos_view.h"
 
 #include <QComboBox>
 #include <QFile>
+#include <QImage>
+#include <QListWidget>
 #include <QTreeWidget>
 
 namespace tierloam::window {
@@ -182,6 +185,31 @@ TEST_F(WindowTest, ChangingTogetherTouchesOnlyWhatSharedTheOldValue)
     EXPECT_EQ(together, household::bulkValues(before, feeds, household::BulkField::amount)[old]);
     household().undoStack()->undo(); // one step takes all of it back
     ASSERT_TRUE(QTest::qWaitFor([&] { return household().journal()->entries == before; }, patience));
+}
+
+TEST_F(WindowTest, APictureIsAddedToTheChosenEntryAndTakenOutByUndo)
+{
+    openSample();
+    QImage image{QSize{400, 300}, QImage::Format_RGB32};
+    image.fill(0xff406020);
+    ASSERT_TRUE(image.save(path(QStringLiteral("p.png"))));
+    desk().showPage(Desk::Page::journal);
+    settle();
+    desk().journal()->choose(notes(household(), 1).front());
+    settle();
+    click(button("photosButton"));
+    auto* view = window_->findChild<PhotosView*>();
+    ASSERT_NE(view, nullptr);
+    auto* list = view->findChild<QListWidget*>();
+    auto* line = view->findChild<QLabel*>(QStringLiteral("photosLine"));
+    answers_.files << path(QStringLiteral("nothing.png")) << path(QStringLiteral("p.png"));
+    click(button("photoAdd", view));
+    EXPECT_TRUE(line->text().contains(QStringLiteral("nothing.png"))) << line->text().toStdString();
+    click(button("photoAdd", view));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return list->count() == 1; }, patience));
+    household().undoStack()->undo();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return list->count() == 0; }, patience));
+    view->close();
 }
 
 }

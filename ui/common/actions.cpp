@@ -88,6 +88,7 @@ constexpr ActionRow rows[] = {
     {ActionId::find, Where::journal, "find", QT_TRANSLATE_NOOP("Actions", "Find"), "Ctrl+F"},
     {ActionId::editEntry, Where::journal, "editEntry", QT_TRANSLATE_NOOP("Actions", "Edit…"), "Return; Enter; F2"},
     {ActionId::editTogether, Where::journal, "editTogether", QT_TRANSLATE_NOOP("Actions", "Change together…"), "Shift+F2"},
+    {ActionId::photos, Where::journal, "photos", QT_TRANSLATE_NOOP("Actions", "Pictures…"), "F3"},
     {ActionId::deleteEntry, Where::journal, "deleteEntry", QT_TRANSLATE_NOOP("Actions", "Delete"), "Del"},
     {ActionId::clearFilters, Where::journal, "clearFilters", QT_TRANSLATE_NOOP("Actions", "Show all"), "Esc"},
 

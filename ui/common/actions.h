@@ -30,7 +30,7 @@ enum class ActionId {
     // trends
     range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
     // journal
-    find, editEntry, editTogether, deleteEntry, clearFilters,
+    find, editEntry, editTogether, photos, deleteEntry, clearFilters,
     // forms
     saveForm, closeForm
 };

@@ -87,7 +87,9 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     addAction(find);
     // Return, Del and Esc mean something else in the editor below the table, so they work in the table and the filters only.
     QAction* together = ui::makeAction(ui::ActionId::editTogether, this);
-    table_->addActions({edit, together, remove, all});
+    QAction* photos = ui::makeAction(ui::ActionId::photos, this);
+    table_->addActions({edit, together, photos, remove, all});
+    connect(photos, &QAction::triggered, this, &JournalPage::askForPhotos);
     connect(together, &QAction::triggered, this, &JournalPage::changeTogether);
     connect(find, &QAction::triggered, this, &JournalPage::find);
     connect(all, &QAction::triggered, this, &JournalPage::showAll);
@@ -135,8 +137,14 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     together_->setToolTip(together->toolTip());
     ui::setAccess(together_, tr("Change the chosen entries together"));
     connect(together_, &QPushButton::clicked, this, &JournalPage::changeTogether);
+    photos_ = ui::makeButton(ui::actionText(ui::ActionId::photos), ui::Tone::plain, this);
+    photos_->setObjectName(QStringLiteral("photosButton"));
+    photos_->setToolTip(photos->toolTip());
+    ui::setAccess(photos_, tr("Pictures of the chosen entry"));
+    connect(photos_, &QPushButton::clicked, this, &JournalPage::askForPhotos);
     head_->addButton(edit_);
     head_->addButton(together_);
+    head_->addButton(photos_);
     head_->addButton(delete_);
 
     connect(words_, &QLineEdit::textChanged, this, [this](const QString& text) { filter_->setWords(text); tellCount(); });
@@ -250,6 +258,7 @@ void JournalPage::tellCount()
     if (picked > 1) line = tr("%1, %2 chosen").arg(line).arg(picked);
     head_->setLine(line);
     edit_->setEnabled(picked == 1 && !household_.readOnly());
+    photos_->setEnabled(picked == 1);
     together_->setEnabled(picked > 1 && !household_.readOnly());
     delete_->setEnabled(picked > 0 && !household_.readOnly());
     showAll_->setVisible(filter_->anySet());
@@ -345,6 +354,12 @@ void JournalPage::changeTogether()
     std::erase_if(ids, [](journal::EntryId id) { return id <= journal::EntryId::none; }); // still being written
     if (ids.size() < 2 || household_.readOnly()) return;
     (new BulkView{household_, std::move(ids), this})->show();
+}
+
+void JournalPage::askForPhotos()
+{
+    const auto ids = chosen();
+    if (ids.size() == 1 && ids.front() > journal::EntryId::none) Q_EMIT photosWanted(static_cast<qint64>(ids.front()));
 }
 
 void JournalPage::deleteChosen()

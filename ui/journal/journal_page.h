@@ -47,9 +47,12 @@ public Q_SLOTS:
     void editChosen();
     void deleteChosen();
     void changeTogether();
+    void askForPhotos();
     void showAll();
 
 Q_SIGNALS:
+    /// The pictures of an entry are to be shown.
+    void photosWanted(qint64 entryId);
     /// What stands in the way of a deletion, in words; stays until it is dismissed.
     void refused(const QString& why);
 
@@ -79,6 +82,7 @@ private:
     QPushButton* showAll_ = nullptr;
     QPushButton* edit_ = nullptr;
     QPushButton* together_ = nullptr;
+    QPushButton* photos_ = nullptr;
     QPushButton* delete_ = nullptr;
     QTableView* table_ = nullptr;
     QLabel* nothing_ = nullptr;

@@ -2,6 +2,7 @@
 
 #include "core/exchange/journal_csv.h"
 #include "ui/forms/welcome.h"
+#include "ui/journal/journal_page.h"
 #include "ui/window/demo.h"
 #include "ui/window/desk.h"
 #include "ui/window/journal_files.h"
@@ -100,6 +101,7 @@ bool MainWindow::take(const QString& path, bool create)
     body_->setCurrentWidget(desk_);
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
 
+    connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
     QUndoStack* undo = household_->undoStack();
     connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
     connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);

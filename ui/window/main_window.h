@@ -87,6 +87,7 @@ private:
     void rename();
     // What keeps a household safe (main_window_safety.cpp).
     void saveCopy();
+    void showPhotos(qint64 entryId);
     void showBackups(const QString& path);
     void chooseBackupFolder();
     void offerBackups(const QString& path);

@@ -1,6 +1,7 @@
 #include "ui/window/backups_view.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
+#include "ui/window/photos_view.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -20,6 +21,11 @@ void MainWindow::saveCopy()
         if (why.isEmpty()) window->notices()->show(Notices::Kind::notice, tr("A copy was written to %1.").arg(QDir::toNativeSeparators(target)), QStringLiteral("copy"));
         else window->notices()->show(Notices::Kind::failure, why, QStringLiteral("copy"));
     });
+}
+
+void MainWindow::showPhotos(qint64 entryId)
+{
+    if (household_) (new PhotosView{*household_, journal::EntryId{entryId}, dialogs_, this})->show();
 }
 
 void MainWindow::showBackups(const QString& path)
