@@ -1,4 +1,5 @@
 #include "core/model/measures.h"
+#include "core/reckoning/next_look.h"
 #include "core/reckoning/stack_run.h"
 
 #include <algorithm>
@@ -84,6 +85,8 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     to.feedUsualKg = care.medianFeedKg;
     feedLimits(result, course);
     result.present = std::make_shared<const Present>(Present{members_, std::move(course), std::move(*ahead)});
+    result.nextLooks = nextLooks(*result.present);
+    result.bitsRule = bitsRule(*result.present);
     return true;
 }
 

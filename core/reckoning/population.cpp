@@ -68,17 +68,31 @@ Band expectedBand(const Population& population, const Look& look, Weights weight
     return band(values, weights);
 }
 
-/// Copies of the ancestors, their parameters moved a little.
+/// Standings in the prior and, below them, the logarithms of the state: all that the kernel moves, so that it keeps how they go together.
+std::vector<double> rowsOf(const Ensemble& stack)
+{
+    std::vector<double> rows = standings(stack);
+    const std::vector<double> logs = stateLogs(stack);
+    rows.insert(rows.end(), logs.begin(), logs.end());
+    return rows;
+}
+
+/// Copies of the ancestors, moved a little.
 void descend(Population& population, std::span<const int> ancestors, std::span<const double> weights, int day, int number)
 {
-    const std::vector<double> before = standings(population.stack);
+    Ensemble& stack = population.stack;
+    const std::vector<double> before = rowsOf(stack);
     population.inherit(ancestors);
-    std::vector<double> z = standings(population.stack);
+    std::vector<double> z = rowsOf(stack);
+    const int rows = parameterCount + stateRows(stack);
     std::vector<std::uint64_t> streams;
-    for (int r = 0; r < parameterCount; ++r) streams.push_back(streamOf(population.stack.key, day, Use::jitter, number * parameterCount + r));
-    liuWest(z, before, weights, parameterCount, liuWestKeeps,
+    for (int r = 0; r < rows; ++r) streams.push_back(streamOf(stack.key, day, Use::jitter, number * 256 + r));
+    liuWest(z, before, weights, static_cast<std::size_t>(rows), liuWestKeeps,
             [&](std::size_t r, std::size_t i) { return standardNormal(streams[r], static_cast<int>(i)); });
-    setStandings(population.stack, z);
+    const std::span<const double> all{z};
+    const std::size_t parameters = static_cast<std::size_t>(parameterCount) * static_cast<std::size_t>(stack.members());
+    setStandings(stack, all.first(parameters));
+    setStateLogs(stack, all.subspan(parameters));
 }
 
 }
@@ -147,7 +161,8 @@ Verdict weigh(Population& population, const Look& look, int day, int number, con
         verdict.effectiveSize = population.weights.effectiveSize();
         return verdict;
     }
-    const std::vector<double> log = logLikelihood(population, look, manner.noiseScale);
+    std::vector<double> log = logLikelihood(population, look, manner.noiseScale);
+    for (double& each : log) each *= manner.countsFor;
     verdict.surprise = surpriseOf(population, look, population.shares());
     const Band expected = expectedBand(population, look, population.shares(), day, number);
     const double u = uniform(streamOf(population.stack.key, day, Use::resample, number), 0);

@@ -53,6 +53,10 @@ struct Verdict {
 struct FilterManner {
     bool ignoresLooks = false;
     double noiseScale = 1.0;
+    /// What a value counts for, as an exponent of its likelihood (a coarsened posterior: Miller & Dunson 2019). A household's looks share
+    /// errors that the likelihoods take for independent, and some hundred values a year are more than 512 members can carry: at 1 the
+    /// 90 % bands hold the truth in 70 of 100 calibrated households, at 0.3 in 86 to 89.
+    double countsFor = 0.3;
 };
 
 /// Weighs the members against one value: likelihood, tempering where less than 10 effective members would be left, systematic

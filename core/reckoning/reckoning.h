@@ -110,6 +110,23 @@ struct UnwrittenGuess {
     bool operator==(const UnwrittenGuess&) const = default;
 };
 
+/// A look that could be taken and what it would tell of the bottom tray's ready date.
+struct LookChoice {
+    LookKind kind{};
+    int slot = 0;                       ///< 1 = bottom; 0: the whole stack
+    double minutes = 1;
+    double cut = 0;                     ///< expected cut in the variance of the log of the days to go, 0…1
+    double perMinute() const { return cut / minutes; }
+    bool operator==(const LookChoice&) const = default;
+};
+
+/// Fewer bits than this in the bottom tray: it can be lifted today; otherwise it is ready about then.
+struct BitsRule {
+    double fewerThanPercent = 0;
+    std::optional<Day> otherwise;
+    bool operator==(const BitsRule&) const = default;
+};
+
 struct Present; // outlook.h: the members themselves
 
 struct StackReckoning {
@@ -127,6 +144,8 @@ struct StackReckoning {
     std::vector<std::string> flags;     ///< codes of what is odd in the record, e.g. "beyond-room"
     std::vector<Disagreement> disagreements; ///< in order of the journal
     std::vector<UnwrittenGuess> unwritten;   ///< of the last half year, by month
+    std::vector<LookChoice> nextLooks;       ///< most telling for the minute first
+    std::optional<BitsRule> bitsRule;
     double effectiveSize = 0;           ///< of the members' weights
     bool retired = false;
     std::shared_ptr<const Present> present; ///< for questions about what would be; empty in a reckoning read from estimates

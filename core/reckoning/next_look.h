@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/reckoning/outlook.h"
+
+#include <optional>
+#include <vector>
+
+namespace tierloam::reckoning {
+
+/// Looks that could be taken, the most telling for the minute first: by how much each is expected to cut the variance of the logarithm of
+/// the days until the bottom tray is ready. Squared correlation with what would be read, the noise of reading included.
+std::vector<LookChoice> nextLooks(const Present& present);
+
+/// Minutes of work of a look. Judgement.
+double minutesOf(LookKind kind);
+/// The look as it would be weighed, its value left open.
+Look openLook(LookKind kind, int slot, const Present& present);
+/// ln(1 + days until ready) of each member, 0 when it is ready, one day beyond the horizon when it never is.
+std::vector<double> logDaysToReady(const Present& present);
+
+/// What to do with the bits that one will find in the bottom tray; nullopt when no share of bits would settle it.
+std::optional<BitsRule> bitsRule(const Present& present);
+
+}
