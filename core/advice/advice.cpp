@@ -17,6 +17,7 @@ std::string_view codeName(Code code)
     case Code::feedDue: return "feed-due";
     case Code::trayFull: return "tray-full";
     case Code::sumpFull: return "sump-full";
+    case Code::recordDisagrees: return "record-disagrees";
     }
     return {};
 }
@@ -39,6 +40,7 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     rulesOfHarvest(stack, all);
     rulesOfFeeding(stack, all);
     rulesOfDrainage(stack, all);
+    rulesOfRecord(stack, all);
     std::stable_sort(all.begin(), all.end(), [](const Advice& a, const Advice& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;
     });

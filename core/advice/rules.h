@@ -13,6 +13,7 @@ namespace tierloam::advice {
 void rulesOfHarvest(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfFeeding(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfDrainage(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+void rulesOfRecord(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 
 inline QString say(const char* text) { return QCoreApplication::translate("Advice", text); }
 

@@ -43,8 +43,20 @@ QString when(Day day, Day today)
     if (ahead == 0) return say(QT_TRANSLATE_NOOP("Advice", "today"));
     if (ahead == 1) return say(QT_TRANSLATE_NOOP("Advice", "tomorrow"));
     if (ahead > 1 && ahead <= 6) return QLocale{}.dayName(date.dayOfWeek());
-    const QString format = date.year() == dateOf(today).year() ? say(QT_TRANSLATE_NOOP("Advice", "d MMMM")) : say(QT_TRANSLATE_NOOP("Advice", "d MMMM yyyy"));
-    return QLocale{}.toString(date, format);
+    return advice::date(day, today);
+}
+
+QString date(Day day, Day today)
+{
+    const bool thisYear = dateOf(day).year() == dateOf(today).year();
+    return QLocale{}.toString(dateOf(day), thisYear ? say(QT_TRANSLATE_NOOP("Advice", "d MMMM")) : say(QT_TRANSLATE_NOOP("Advice", "d MMMM yyyy")));
+}
+
+QString month(Day day, Day today)
+{
+    const QDate first = dateOf(day);
+    const QString name = QLocale{}.standaloneMonthName(first.month());
+    return first.year() == dateOf(today).year() ? name : say(QT_TRANSLATE_NOOP("Advice", "%1 %2")).arg(name).arg(first.year());
 }
 
 QString whenRange(const reckoning::Dates& dates, Day today)

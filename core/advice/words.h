@@ -20,6 +20,10 @@ QString mass(double kg);
 QString volume(double litres);
 /// "today", "tomorrow", "Sunday" within six days, else "14 March" (with the year when it is another one).
 QString when(Day day, Day today);
+/// "14 March", with the year when it is another one than today's.
+QString date(Day day, Day today);
+/// "March", with the year when it is another one than today's.
+QString month(Day day, Day today);
 /// "Sunday (Saturday to Tuesday)": the median and the 80 % range, as far as they are known.
 QString whenRange(const reckoning::Dates& dates, Day today);
 QString days(int number);

@@ -10,6 +10,13 @@
                 <numerusform>%n days</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>About %n feeding(s) in %1 seem not to have been written down (%2)</source>
+            <translation>
+                <numerusform>About %n feeding in %1 seems not to have been written down (%2)</numerusform>
+                <numerusform>About %n feedings in %1 seem not to have been written down (%2)</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>Dates</name>

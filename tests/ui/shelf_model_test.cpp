@@ -268,10 +268,28 @@ TEST(Verdict, UrgentAdviceComesBeforeDryingAndSilence)
     EXPECT_EQ(silentAfter(14), 42);
 }
 
+TEST(Verdict, OddRecordsDoNotHideHowTheStackIs)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.advice = [](const reckoning::StackReckoning&) { return std::vector<advice::Advice>{}; };
+    const Verdict calm = stackOf(makeShelf(inputs), "Scullery").verdict;
+    inputs.advice = [](const reckoning::StackReckoning& stack) {
+        return std::vector{tests::adviceOf(stack.name, advice::Code::recordDisagrees, advice::Severity::hint, "Check.", "Odd.")};
+    };
+    EXPECT_EQ(stackOf(makeShelf(inputs), "Scullery").verdict.state, calm.state);
+    inputs.advice = [](const reckoning::StackReckoning& stack) {
+        return std::vector{tests::adviceOf(stack.name, advice::Code::recordDisagrees, advice::Severity::hint, "Check.", "Odd."),
+                           tests::adviceOf(stack.name, advice::Code::harvestSoon, advice::Severity::hint, "Soon.", "60 %.")};
+    };
+    const Verdict soon = stackOf(makeShelf(inputs), "Scullery").verdict;
+    EXPECT_EQ(soon.sign, Sign::soon);
+    EXPECT_NE(soon.state, calm.state);
+}
+
 TEST(Verdict, EveryCodeHasAStateAndASign)
 {
     using advice::Code;
-    for (const Code code : {Code::harvestReady, Code::readyNoHurry, Code::harvestSoon, Code::harvestOverdue, Code::addTray, Code::feedDue, Code::trayFull, Code::sumpFull}) {
+    for (const Code code : {Code::harvestReady, Code::readyNoHurry, Code::harvestSoon, Code::harvestOverdue, Code::addTray, Code::feedDue, Code::trayFull, Code::sumpFull, Code::recordDisagrees}) {
         ShelfInputs inputs = tests::sampleInputs();
         inputs.advice = [code](const reckoning::StackReckoning& stack) { return std::vector{tests::adviceOf(stack.name, code, advice::Severity::concern, "Do", "feed-to-cast 0.02 : 1, ready 88 %")}; };
         const Verdict verdict = stackOf(makeShelf(inputs), "Scullery").verdict;

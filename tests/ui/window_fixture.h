@@ -86,8 +86,8 @@ protected:
         window_.reset();
         household::Household::Settings household;
         household.busyTimeout = std::chrono::milliseconds{50};
-        household.reckon = [](const journal::Entries& entries, const reckoning::Options& options, std::stop_token) {
-            if (!entries.empty()) return tests::sampleReckoning();
+        household.reckon = [this](const journal::Entries& entries, const reckoning::Options& options, std::stop_token) {
+            if (!entries.empty()) return estimates_;
             auto none = std::make_shared<reckoning::Reckoning>();
             none->asOf = options.asOf;
             return std::shared_ptr<const reckoning::Reckoning>{none};
@@ -153,6 +153,7 @@ protected:
         QTest::mouseClick(widget, Qt::LeftButton);
     }
 
+    std::shared_ptr<const reckoning::Reckoning> estimates_ = tests::sampleReckoning(); ///< to be set before a file is opened
     Answers answers_;
     std::unique_ptr<ui::Theme> theme_;
     std::unique_ptr<ui::Settings> settings_;

@@ -73,6 +73,11 @@ void ActionForm::setDay(Day day)
     d_->sheet->setDay(day);
 }
 
+void ActionForm::propose(const journal::Action& action)
+{
+    d_->sheet->propose(action);
+}
+
 bool ActionForm::touched() const
 {
     return d_->sheet->touched();

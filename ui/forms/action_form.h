@@ -28,6 +28,8 @@ public:
     std::optional<int> slot() const;
     /// Starts on another day than today (the shelf's date slider).
     void setDay(Day day);
+    /// Fills in what the entry would hold instead of the usual; its alternative is that of the kind.
+    void propose(const journal::Action& action);
     /// True once anything was typed or chosen, so that the owner does not throw it away at a stray click.
     bool touched() const;
     bool hasHeightForWidth() const override { return true; }

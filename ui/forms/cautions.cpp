@@ -104,18 +104,6 @@ Caution remedy()
             QStringLiteral("memory")};
 }
 
-/// What a look does in this release; goes when the estimates are weighed against looks.
-Caution looksKept()
-{
-    return {CautionTopic::looksKept, Cautions::tr("It is kept and shown in the journal. The estimates of this release do not learn from looks yet."),
-            QStringLiteral("this program"), true};
-}
-
-bool isLook(FormKind kind)
-{
-    return kind == FormKind::check || kind == FormKind::weigh || kind == FormKind::count || kind == FormKind::trayWeight;
-}
-
 bool isLift(FormKind kind)
 {
     return kind == FormKind::rotate || kind == FormKind::harvest || kind == FormKind::trayWeight;
@@ -148,7 +136,6 @@ QList<Caution> cautionsFor(const CautionFacts& facts)
     if (facts.material && isManure(*facts.material)) list.append(manure());
     if (facts.material && facts.firstOfMaterial && facts.material->welcome != materials::Welcome::yes) list.append(doubtful(*facts.material));
     if (facts.cold) list.append(heater());
-    if (isLook(kind)) list.append(looksKept());
     return list;
 }
 

@@ -12,7 +12,7 @@ namespace tierloam::forms {
 
 /// What a caution is about; each is told at most once in a form.
 enum class CautionTopic {
-    leachate, wormsInSump, lifting, dustAndMould, wormsInBottomTray, cocoonsLeave, manure, heater, doubtfulMaterial, giving, remedy, looksKept
+    leachate, wormsInSump, lifting, dustAndMould, wormsInBottomTray, cocoonsLeave, manure, heater, doubtfulMaterial, giving, remedy
 };
 
 struct Caution {

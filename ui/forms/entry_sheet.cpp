@@ -150,6 +150,13 @@ void EntrySheet::setDay(Day day)
     lookAhead();
 }
 
+void EntrySheet::propose(const journal::Action& action)
+{
+    body_->fill(action);
+    refreshCautions();
+    lookAhead();
+}
+
 /// The trays as they stood on the day of the entry; what was chosen stays chosen, also when it is not there on that day.
 void EntrySheet::refreshTrays()
 {

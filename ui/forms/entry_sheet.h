@@ -28,6 +28,8 @@ public:
     FormKind kind() const { return kind_; }
     std::optional<int> slot() const;
     void setDay(Day day);
+    /// Fills in what an entry would hold; its alternative is that of the kind. Counts as nothing typed.
+    void propose(const journal::Action& action);
     bool touched() const { return touched_; }
 
     /// Fields sound, and nothing against the form as a whole; else the words are shown and false comes back.

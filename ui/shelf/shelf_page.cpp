@@ -265,6 +265,15 @@ bool ShelfPage::openForm(const QString& stack, FormKind kind, std::optional<int>
     return true;
 }
 
+bool ShelfPage::openFeeding(const QString& stack, Day day, const journal::Feed& feed)
+{
+    if (!openForm(stack, FormKind::feed)) return false;
+    auto* form = static_cast<forms::ActionForm*>(host_->content());
+    form->propose(feed);
+    form->setDay(day);
+    return true;
+}
+
 bool ShelfPage::openNewStack()
 {
     if (formBegun()) {

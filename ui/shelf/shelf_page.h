@@ -54,6 +54,8 @@ public:
     void recordUsual(const QString& stack, forms::FormKind kind);
     /// Opens a form in place; false when a form that was begun is open and stays.
     bool openForm(const QString& stack, forms::FormKind kind, std::optional<int> slot = std::nullopt);
+    /// The feed form with that feeding and day filled in; false as above.
+    bool openFeeding(const QString& stack, Day day, const journal::Feed& feed);
     /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();

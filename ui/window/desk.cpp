@@ -23,6 +23,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 namespace tierloam::window {
 
@@ -184,6 +185,10 @@ void Desk::act(const advice::Advice& advice)
     switch (advice.code) {
     case advice::Code::feedDue: shelf_->recordUsual(stack, forms::FormKind::feed); return;
     case advice::Code::sumpFull: open(forms::FormKind::drain, std::nullopt); return;
+    case advice::Code::recordDisagrees:
+        if (advice.unwritten) writeUnwritten(stack, *advice.unwritten);
+        else if (advice.entry) checkEntry(journal::EntryId{*advice.entry});
+        return;
     case advice::Code::addTray: open(forms::FormKind::addTray, std::nullopt); return;
     case advice::Code::harvestSoon:
     case advice::Code::trayFull: open(forms::FormKind::check, advice.slot); return;
@@ -191,6 +196,21 @@ void Desk::act(const advice::Advice& advice)
     case advice::Code::readyNoHurry:
     case advice::Code::harvestOverdue: open(drying ? forms::FormKind::harvest : forms::FormKind::rotate, std::nullopt); return;
     }
+}
+
+/// With the first day and the usual amount filled in: one more click records it.
+void Desk::writeUnwritten(const QString& stack, const advice::UnwrittenFeeding& feeding)
+{
+    showPage(Page::shelf);
+    const Amount food = feeding.kg < 1.0 ? Amount{std::round(1000.0 * feeding.kg), Unit::g} : Amount{std::round(100.0 * feeding.kg) / 100.0, Unit::kg};
+    shelf_->openFeeding(stack, feeding.day, journal::Feed{food, feeding.material, std::nullopt});
+}
+
+void Desk::checkEntry(journal::EntryId id)
+{
+    showPage(Page::journal);
+    journal_->choose(id);
+    if (journal_->chosen() == std::vector{id}) journal_->editChosen(); // it may have been deleted since the estimates were made
 }
 
 void Desk::placeDue()

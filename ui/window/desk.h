@@ -72,6 +72,8 @@ protected:
 
 private:
     void act(const advice::Advice& advice);
+    void writeUnwritten(const QString& stack, const advice::UnwrittenFeeding& feeding);
+    void checkEntry(journal::EntryId id);
     void feedUsual(const std::string& stack);
     void placeDue();
     void tellState();

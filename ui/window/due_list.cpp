@@ -31,6 +31,13 @@ ui::Tone toneOf(advice::Code code, advice::Severity severity)
     }
 }
 
+/// The same line after a rebuild; of the record there can be two.
+QString lineKey(const advice::Advice& advice)
+{
+    const QString key = QString::fromStdString(advice.stack) % u'/' % QString::number(static_cast<int>(advice.code));
+    return advice.unwritten ? QString{key % QStringLiteral("/unwritten")} : key;
+}
+
 QColor colourOf(ui::Tone tone, const drawing::Palette& palette)
 {
     switch (tone) {
@@ -119,9 +126,9 @@ int DueList::wantedWidth() const
     return theme_.px(312);
 }
 
-QString DueList::actName(advice::Code code, bool drying)
+QString DueList::actName(const advice::Advice& advice, bool drying)
 {
-    switch (code) {
+    switch (advice.code) {
     case advice::Code::harvestReady:
     case advice::Code::readyNoHurry:
     case advice::Code::harvestOverdue: return drying ? tr("Take") : tr("Lift");
@@ -130,6 +137,7 @@ QString DueList::actName(advice::Code code, bool drying)
     case advice::Code::feedDue: return tr("Feed");
     case advice::Code::trayFull: return tr("Look");
     case advice::Code::sumpFull: return tr("Drain");
+    case advice::Code::recordDisagrees: return advice.unwritten ? tr("Write", "a feeding into the journal") : tr("Check");
     }
     return {};
 }
@@ -155,10 +163,10 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     auto* date = ui::makeLabel(when, ui::TextRole::small, line);
     ui::setTone(date, tone);
     grid->addWidget(date, 2, 1, 1, 2);
-    const QString name = actName(advice.code, drying);
+    const QString name = actName(advice, drying);
     auto* button = ui::makeButton(name, tone, line);
     button->setObjectName(QStringLiteral("dueButton"));
-    button->setProperty("line", QString{QString::fromStdString(advice.stack) % u'/' % QString::number(static_cast<int>(advice.code))});
+    button->setProperty("line", lineKey(advice));
     ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), tr("%1 %2").arg(why, when));
     button->setToolTip(tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
     button->setMinimumWidth(theme_.px(56));

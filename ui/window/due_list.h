@@ -30,7 +30,7 @@ public:
     /// As a click on the first button.
     void doFirst();
     /// What the button of that advice is called.
-    static QString actName(advice::Code code, bool drying);
+    static QString actName(const advice::Advice& advice, bool drying);
     int wantedWidth() const;
 
 Q_SIGNALS:

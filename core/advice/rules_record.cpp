@@ -1,0 +1,140 @@
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+#include "core/journal/action.h"
+
+#include <cmath>
+
+namespace tierloam::advice {
+
+using reckoning::Disagreement;
+using reckoning::LookKind;
+using reckoning::StackReckoning;
+using reckoning::UnwrittenGuess;
+
+namespace {
+
+constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what was read
+constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
+constexpr std::size_t daysNamed = 5;
+
+/// What was read, as it begins a reason.
+QString whatWasRead(LookKind kind)
+{
+    switch (kind) {
+    case LookKind::depth: return say(QT_TRANSLATE_NOOP("Advice", "depth of castings"));
+    case LookKind::bits: return say(QT_TRANSLATE_NOOP("Advice", "still recognisable"));
+    case LookKind::left: return say(QT_TRANSLATE_NOOP("Advice", "left of the last feeding"));
+    case LookKind::weigh: return say(QT_TRANSLATE_NOOP("Advice", "worms weighed"));
+    case LookKind::count: return say(QT_TRANSLATE_NOOP("Advice", "worms counted"));
+    case LookKind::wormsSeen: return say(QT_TRANSLATE_NOOP("Advice", "worms seen"));
+    case LookKind::drain: return say(QT_TRANSLATE_NOOP("Advice", "drained"));
+    case LookKind::drainPart: return say(QT_TRANSLATE_NOOP("Advice", "drained in part"));
+    case LookKind::conductivity: return say(QT_TRANSLATE_NOOP("Advice", "conductivity of the leachate"));
+    case LookKind::trayWeight: return say(QT_TRANSLATE_NOOP("Advice", "weight of the tray"));
+    case LookKind::moisture: return say(QT_TRANSLATE_NOOP("Advice", "moisture"));
+    case LookKind::squeeze: return say(QT_TRANSLATE_NOOP("Advice", "squeezed in the hand"));
+    case LookKind::bedTemperature: return say(QT_TRANSLATE_NOOP("Advice", "temperature of the bed"));
+    case LookKind::harvestMass:
+    case LookKind::harvestVolume: return say(QT_TRANSLATE_NOOP("Advice", "castings taken"));
+    case LookKind::wormsTaken: return say(QT_TRANSLATE_NOOP("Advice", "worms taken out"));
+    }
+    return {};
+}
+
+QString wormsSeen(double value)
+{
+    if (value < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "few"));
+    return value < 1.5 ? say(QT_TRANSLATE_NOOP("Advice", "some")) : say(QT_TRANSLATE_NOOP("Advice", "many"));
+}
+
+/// A value of that kind with its unit. More digits than advice has elsewhere: what is written must be found again as it was written.
+QString reading(LookKind kind, double value)
+{
+    const auto with = [](const char* unit, double read, int decimals) { return say(unit).arg(number(read, decimals)); };
+    switch (kind) {
+    case LookKind::depth: return with(QT_TRANSLATE_NOOP("Advice", "%1 cm"), value, 1);
+    case LookKind::bits:
+    case LookKind::left:
+    case LookKind::moisture: return with(QT_TRANSLATE_NOOP("Advice", "%1 %"), value, 0);
+    case LookKind::weigh:
+    case LookKind::trayWeight:
+    case LookKind::harvestMass:
+    case LookKind::wormsTaken:
+        return value < 0.1 ? with(QT_TRANSLATE_NOOP("Advice", "%1 g"), 1000.0 * value, 0) : with(QT_TRANSLATE_NOOP("Advice", "%1 kg"), value, 2);
+    case LookKind::count: return number(std::round(value), 0);
+    case LookKind::wormsSeen: return wormsSeen(value);
+    case LookKind::drain:
+    case LookKind::drainPart:
+    case LookKind::harvestVolume: return with(QT_TRANSLATE_NOOP("Advice", "%1 L"), value, value < 1.0 ? 2 : 1);
+    case LookKind::conductivity: return with(QT_TRANSLATE_NOOP("Advice", "%1 mS/cm"), value, 1);
+    case LookKind::squeeze: return number(std::round(value) + 1.0, 0); // written down as 1 to 5
+    case LookKind::bedTemperature: return with(QT_TRANSLATE_NOOP("Advice", "%1 °C"), value, 1);
+    }
+    return {};
+}
+
+/// Of these the value says only that there was at least so much; too little is never odd.
+bool saysAtLeast(LookKind kind) { return kind == LookKind::drainPart || kind == LookKind::wormsTaken; }
+
+QString expectedText(const Disagreement& odd)
+{
+    const QString low = reading(odd.kind, odd.expected.p05);
+    const QString high = reading(odd.kind, odd.expected.p95);
+    if (saysAtLeast(odd.kind)) return say(QT_TRANSLATE_NOOP("Advice", "expected at most %1")).arg(high);
+    return low == high ? say(QT_TRANSLATE_NOOP("Advice", "expected %1")).arg(low) : say(QT_TRANSLATE_NOOP("Advice", "expected %1 to %2")).arg(low, high);
+}
+
+/// A value that few members could explain can still lie in their range; of such a one nothing could be said that makes sense.
+bool outside(const Disagreement& odd)
+{
+    return odd.value > odd.expected.p95 || (odd.value < odd.expected.p05 && !saysAtLeast(odd.kind));
+}
+
+/// The latest alone: a later one was weighed by members that had taken the earlier in already.
+void disagreement(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const auto& all = stack.disagreements;
+    const auto latest = std::find_if(all.rbegin(), all.rend(), outside);
+    if (latest == all.rend() || daysBetween(latest->day, stack.asOf) > disagreesFor) return;
+    const QString what = latest->slot > 0 ? say(QT_TRANSLATE_NOOP("Advice", "%1 in slot %2")).arg(whatWasRead(latest->kind)).arg(latest->slot)
+                                          : whatWasRead(latest->kind);
+    add(to, stack, Code::recordDisagrees, Severity::hint, std::nullopt, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Check the entry of %1, or look again")).arg(date(latest->day, stack.asOf)),
+        say(QT_TRANSLATE_NOOP("Advice", "%1: %2; %3")).arg(what, reading(latest->kind, latest->value), expectedText(*latest)));
+    to.back().entry = latest->entry;
+}
+
+QString daysText(const std::vector<Day>& days, Day today)
+{
+    if (days.size() > daysNamed) return say(QT_TRANSLATE_NOOP("Advice", "between %1 and %2")).arg(date(days.front(), today), date(days.back(), today));
+    QStringList names;
+    for (const Day day : days) names << date(day, today);
+    return names.join(say(QT_TRANSLATE_NOOP("Advice", ", ")));
+}
+
+/// Of the last month that has any: what one remembers best. Written down, it goes and the month before comes up.
+void unwritten(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    if (stack.unwritten.empty()) return;
+    const UnwrittenGuess& guess = stack.unwritten.back();
+    if (guess.days.empty() || daysBetween(guess.to, stack.asOf) > unwrittenFor) return;
+    std::vector<Day> days = guess.days;
+    std::sort(days.begin(), days.end());
+    const QString food = QString::fromStdString(guess.material.empty() ? std::string{journal::defaultFood} : guess.material);
+    add(to, stack, Code::recordDisagrees, Severity::hint, std::nullopt, stack.asOf,
+        QCoreApplication::translate("Advice", "About %n feeding(s) in %1 seem not to have been written down (%2)", nullptr, guess.feedings)
+            .arg(month(guess.from, stack.asOf), percent(guess.probability)),
+        say(QT_TRANSLATE_NOOP("Advice", "usual days without an entry: %1; usually %2 of %3")).arg(daysText(days, stack.asOf), mass(guess.kgEach), food));
+    to.back().unwritten = UnwrittenFeeding{days.front(), guess.kgEach, guess.material};
+}
+
+}
+
+/// What of the record does not fit the rest of it. The estimates have weighed it already; only who kept the record can set it right.
+void rulesOfRecord(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    disagreement(stack, to);
+    unwritten(stack, to);
+}
+
+}
