@@ -22,7 +22,7 @@ Course StackRun::courseFromToday() const
 {
     Course course;
     course.today = last_;
-    course.surroundings = surroundings_;
+    course.surroundings = now_.surroundings;
     course.care = usualCare(entries_, history_, deeds_, options_.asOf);
     if (const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg})) course.kitchen = kitchen->what;
     for (const journal::Step& step : history_.steps)
@@ -40,8 +40,8 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
 {
     Course course = courseFromToday();
     const UsualCare& care = course.care;
-    const Ensemble& stack = members_.stack;
-    const Weights weights = members_.shares();
+    const Ensemble& stack = now_.members.stack;
+    const Weights weights = now_.members.shares();
     Forecast& to = result.forecast;
     result.record.usualFeedKgPerWeek = care.medianFeedKg;
     const int top = stack.topToFeed();
@@ -54,7 +54,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
         if (volume > 0.0) to.roomTopTrayFreshKg = quantile(room, weights, 0.5);
     }
 
-    std::optional<Outlook> ahead = lookAhead(members_, course, {}, crew_, stop);
+    std::optional<Outlook> ahead = lookAhead(now_.members, course, {}, crew_, stop);
     if (!ahead) return false;
     const Day start = *history_.firstBedding;
     const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, weights, start, last_ + outlookDays); };
@@ -84,7 +84,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     result.history.back() = result.now;
     to.feedUsualKg = care.medianFeedKg;
     feedLimits(result, course);
-    result.present = std::make_shared<const Present>(Present{members_, std::move(course), std::move(*ahead)});
+    result.present = std::make_shared<const Present>(Present{now_.members, std::move(course), std::move(*ahead)});
     result.nextLooks = nextLooks(*result.present);
     result.bitsRule = bitsRule(*result.present);
     return true;
@@ -94,14 +94,14 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
 void StackRun::feedLimits(StackReckoning& result, const Course& course) const
 {
     Forecast& to = result.forecast;
-    const int top = members_.stack.topToFeed();
+    const int top = now_.members.stack.topToFeed();
     const Substance& kitchen = course.kitchen;
     if (top < 0 || kitchen.dryShare <= 0.0) {
         to.feedUsualKg = 0.0;
         return;
     }
     const auto overfedBy = [&](double kg) {
-        Ensemble trial = members_.stack;
+        Ensemble trial = now_.members.stack;
         Deeds::giveWithinRoom(trial, top, kitchen, kg, true);
         std::vector<char> overfed(static_cast<std::size_t>(trial.members()), 0);
         for (int ahead = 1; ahead <= 7; ++ahead) {
@@ -114,9 +114,9 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
                 }
             });
         }
-        return probability(overfed, members_.shares());
+        return probability(overfed, now_.members.shares());
     };
-    const double most = 7.0 * mostFreshPerArea * members_.stack.area * std::max(members_.stack.trays(), 1);
+    const double most = 7.0 * mostFreshPerArea * now_.members.stack.area * std::max(now_.members.stack.trays(), 1);
     const double bound = std::min(most, to.roomTopTrayFreshKg.value_or(most));
     double bearable = 0.0;
     if (overfedBy(bound) <= overfedChance) {
@@ -132,16 +132,16 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
     }
     to.feedHighKg = bearable;
 
-    std::vector<double> wanted(static_cast<std::size_t>(members_.stack.members()));
+    std::vector<double> wanted(static_cast<std::size_t>(now_.members.stack.members()));
     std::vector<double> need;
-    const int days = members_.week.gain(PastWeek::maintenance, 7, need);
-    for (int i = 0; i < members_.stack.members(); ++i) {
-        const MemberOf m{members_.stack, i};
+    const int days = now_.members.week.gain(PastWeek::maintenance, 7, need);
+    for (int i = 0; i < now_.members.stack.members(); ++i) {
+        const MemberOf m{now_.members.stack, i};
         const double perFresh = kitchen.dryShare * (1.0 - m.parameter(Parameter::respiredSoftening)) * m.parameter(Parameter::assimilation);
         const double upkeep = days > 0 ? need[static_cast<std::size_t>(i)] / days * 7.0 : 0.0;
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }
-    to.feedLowKg = std::min(quantile(wanted, members_.shares(), 0.5), to.feedHighKg);
+    to.feedLowKg = std::min(quantile(wanted, now_.members.shares(), 0.5), to.feedHighKg);
     to.feedUsualKg = std::min(to.feedUsualKg, to.feedHighKg);
 }
 

@@ -12,6 +12,8 @@ namespace tierloam::reckoning {
 
 namespace {
 
+constexpr std::size_t manyStacks = 24; ///< more than these keep few snapshots
+
 /// Everything that one stack's estimates rest on: its entries, those that move worms into it, and the household's own materials.
 std::uint64_t digestOf(const journal::Entries& entries, const journal::StackHistory& history)
 {
@@ -54,6 +56,9 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
     result->members = options.members;
     result->stacks.resize(wanted.size());
 
+    Options own = options;
+    own.previous = nullptr;
+    own.fewSnapshots = options.fewSnapshots || wanted.size() > manyStacks;
     std::vector<std::size_t> toRun;
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         const std::uint64_t digest = digestOf(entries, *wanted[i]);
@@ -70,7 +75,9 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
 
     std::atomic<bool> stopped{false};
     const auto run = [&](std::size_t i, Crew& crew) {
-        if (!StackRun{entries, *wanted[i], materials, options, crew}.run(result->stacks[i], stop)) stopped = true;
+        const StackReckoning* before = options.previous && options.previous->asOf == options.asOf ? options.previous->stack(wanted[i]->name) : nullptr;
+        StackRun one{entries, *wanted[i], materials, own, crew};
+        if (!one.run(result->stacks[i], stop, before != nullptr ? before->snapshots : std::vector<std::shared_ptr<const Snapshot>>{})) stopped = true;
     };
     // As many stacks at once as there are threads; the few that are left over are shared out by blocks of members.
     const std::size_t threads = static_cast<std::size_t>(std::max(options.threads, 1));

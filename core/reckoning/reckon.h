@@ -13,7 +13,8 @@ struct Options {
     int members = 512;               ///< a multiple of 64, 64 to 8192
     int threads = 2;
     bool southern = false;           ///< season turned by half a year
-    /// Stacks whose entries and options are unchanged are taken over from here.
+    bool fewSnapshots = false;       ///< three a stack instead of some fifteen, about a megabyte each at 512 members
+    /// Stacks whose entries and options are unchanged are taken over from here; the others go on from its snapshots.
     std::shared_ptr<const Reckoning> previous;
 };
 

@@ -127,7 +127,8 @@ struct BitsRule {
     bool operator==(const BitsRule&) const = default;
 };
 
-struct Present; // outlook.h: the members themselves
+struct Present;  // outlook.h: the members themselves
+struct Snapshot; // stack_run.h
 
 struct StackReckoning {
     std::string name;
@@ -149,6 +150,7 @@ struct StackReckoning {
     double effectiveSize = 0;           ///< of the members' weights
     bool retired = false;
     std::shared_ptr<const Present> present; ///< for questions about what would be; empty in a reckoning read from estimates
+    std::vector<std::shared_ptr<const Snapshot>> snapshots; ///< ascending; the next reckoning goes on from the last that still holds
 
     /// The sample of `history` on that day or the last before it; nullptr before the first.
     const StackEstimate* on(Day day) const;

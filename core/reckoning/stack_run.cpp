@@ -1,8 +1,11 @@
 #include "core/reckoning/stack_run.h"
 
+#include "core/journal/edit.h"
 #include "core/model/measures.h"
+#include "core/model/random.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace tierloam::reckoning {
 
@@ -39,7 +42,8 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
                    Crew& crew, const FilterManner& manner)
     : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options}, crew_{crew}, manner_{manner},
       last_{daysBetween(*history.firstBedding, options.asOf)},
-      members_{Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base())}
+      now_{-1, Population{Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base())},
+           {}, {}, 0, 0, {}, {}, {}, {}, {}}
 {
     firstStepOf_.assign(static_cast<std::size_t>(last_) + 2, history.steps.size());
     looked_.assign(static_cast<std::size_t>(last_) + 1, 0);
@@ -51,9 +55,32 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
     }
     for (std::size_t day = firstStepOf_.size() - 1; day-- > 0;) firstStepOf_[day] = std::min(firstStepOf_[day], firstStepOf_[day + 1]);
     firstStepOf_[0] = 0; // what was written before the first bedding acts on the first day
-    surroundings_.firstBedding = *history.firstBedding;
-    surroundings_.southern = options.southern;
+    now_.surroundings.firstBedding = *history.firstBedding;
+    now_.surroundings.southern = options.southern;
     missed_ = missedFeedings(entries, history, deeds_, last_);
+    hashPrefixes(speciesOf(entries, history));
+}
+
+const journal::Standing* StackRun::standing() const { return now_.stepsDone > 0 ? &history_.steps[now_.stepsDone - 1].after : nullptr; }
+
+/// What a day's end rests on: the entries up to it, the feedings taken to be missing, and what holds for the whole run.
+void StackRun::hashPrefixes(const std::string& species)
+{
+    std::uint64_t hash = streamOf(history_.key, options_.members, Use::parameter, options_.southern ? 1 : 0);
+    const auto mix = [&](std::uint64_t more) { hash = streamOf(hash ^ more, last_, Use::parameter); };
+    mix(journal::stackKey(species));
+    for (const journal::Entry& entry : entries_)
+        if (std::holds_alternative<journal::OwnMaterial>(entry.action)) mix(journal::digest({&entry, 1}));
+    prefixOf_.reserve(static_cast<std::size_t>(last_) + 1);
+    for (int day = 0; day <= last_; ++day) {
+        for (std::size_t i = firstStepOf_[static_cast<std::size_t>(day)]; i < firstStepOf_[static_cast<std::size_t>(day) + 1]; ++i) {
+            const journal::Step& step = history_.steps[i];
+            mix(journal::digest({&entries_[step.entry], 1}) + (step.incoming ? 1 : 0));
+        }
+        for (const MissedFeeding& missed : missed_)
+            if (missed.day == day) mix(journal::stackKey(missed.material) ^ std::bit_cast<std::uint64_t>(missed.kg) ^ static_cast<std::uint64_t>(day));
+        prefixOf_.push_back(hash);
+    }
 }
 
 void StackRun::entriesOf(int day)
@@ -63,38 +90,38 @@ void StackRun::entriesOf(int day)
     for (std::size_t i = firstStepOf_[static_cast<std::size_t>(day)]; i < firstStepOf_[static_cast<std::size_t>(day) + 1]; ++i, ++number) {
         const journal::Step& step = history_.steps[i];
         const journal::Action& action = entries_[step.entry].action;
-        const journal::Standing& before = standing_ != nullptr ? *standing_ : step.after;
+        const journal::Standing& before = standing() != nullptr ? *standing() : step.after;
         if (const auto* routine = std::get_if<journal::Routine>(&action)) {
             const bool water = routine->of == journal::RoutineOf::water;
             const double each = water ? routine->each.volume().value_or(Volume{}).base() : routine->each.mass().value_or(Mass{}).base();
-            (water ? waterHabit_ : coverHabit_) = each > 0.0 ? std::optional{Habit{each, std::max(routine->everyDays.value_or(1), 1), day}} : std::nullopt;
+            (water ? now_.waterHabit : now_.coverHabit) = each > 0.0 ? std::optional{Habit{each, std::max(routine->everyDays.value_or(1), 1), day}} : std::nullopt;
         } else if (const auto* reading = std::get_if<journal::Reading>(&action)) {
-            if (reading->air) surroundings_.air = {day, reading->air->base()};
-            if (reading->relativeHumidity) surroundings_.humidity = {day, reading->relativeHumidity->fraction()};
+            if (reading->air) now_.surroundings.air = {day, reading->air->base()};
+            if (reading->relativeHumidity) now_.surroundings.humidity = {day, reading->relativeHumidity->fraction()};
         }
         // What was read is weighed before the entry takes anything.
         weighEntry(step, before, day);
-        standing_ = &step.after;
-        surroundings_.settings = step.after.settings;
-        surroundings_.spigot = step.after.spigot;
-        surroundings_.lidOn = step.after.lidOn;
-        if (deeds_.perform(members_.stack, step, history_, day, number)) flags_.push_back("beyond-room:" + dayText(dayAt(day)));
+        now_.stepsDone = i + 1;
+        now_.surroundings.settings = step.after.settings;
+        now_.surroundings.spigot = step.after.spigot;
+        now_.surroundings.lidOn = step.after.lidOn;
+        if (deeds_.perform(now_.members.stack, step, history_, day, number)) now_.flags.push_back("beyond-room:" + dayText(dayAt(day)));
         emptied(action);
-        members_.forgetBatchesGone();
+        now_.members.forgetBatchesGone();
     }
     for (const MissedFeeding& missed : missed_)
-        if (missed.day == day) giveUnwritten(members_, missed, deeds_);
+        if (missed.day == day) giveUnwritten(now_.members, missed, deeds_);
 }
 
 void StackRun::weighEntry(const journal::Step& step, const journal::Standing& before, int day)
 {
-    if (members_.stack.trays() == 0 || step.incoming) return;
+    if (now_.members.stack.trays() == 0 || step.incoming) return;
     const journal::Entry& entry = entries_[step.entry];
     for (const Look& look : looksOf(entry.action, step.slot, before)) {
-        if (look.slot >= members_.stack.trays()) continue;
-        if (onLook) onLook(step.entry, look, members_);
-        const Verdict verdict = weigh(members_, look, day, looksToday_++, manner_);
-        if (verdict.disagrees()) disagreements_.push_back({static_cast<std::int64_t>(entry.id), dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
+        if (look.slot >= now_.members.stack.trays()) continue;
+        if (onLook) onLook(step.entry, look, now_.members);
+        const Verdict verdict = weigh(now_.members, look, day, looksToday_++, manner_);
+        if (verdict.disagrees()) now_.disagreements.push_back({static_cast<std::int64_t>(entry.id), dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
     }
 }
 
@@ -103,31 +130,31 @@ void StackRun::emptied(const journal::Action& action)
 {
     const auto* drain = std::get_if<journal::Drain>(&action);
     if (!(drain != nullptr && drain->volume) && !std::holds_alternative<journal::Flush>(action)) return;
-    for (int i = 0; i < members_.stack.members(); ++i) {
-        const MemberOf member{members_.stack, i};
-        members_.ranOffBefore[static_cast<std::size_t>(i)] = member.block.stack.ranOff[member.lane];
+    for (int i = 0; i < now_.members.stack.members(); ++i) {
+        const MemberOf member{now_.members.stack, i};
+        now_.members.ranOffBefore[static_cast<std::size_t>(i)] = member.block.stack.ranOff[member.lane];
     }
 }
 
 void StackRun::routinesOf(int day)
 {
-    const int slot = members_.stack.topToFeed();
+    const int slot = now_.members.stack.topToFeed();
     if (slot < 0) return;
     const auto due = [&](const std::optional<Habit>& habit) { return habit && (day - habit->from) % habit->every == 0; };
-    if (due(waterHabit_)) pour(members_.stack, slot, waterHabit_->each);
-    if (due(coverHabit_))
-        if (const auto paper = deeds_.portion(std::string{journal::defaultCover}, Amount{coverHabit_->each, Unit::kg}))
-            Deeds::giveWithinRoom(members_.stack, slot, paper->what, paper->kg, false);
+    if (due(now_.waterHabit)) pour(now_.members.stack, slot, now_.waterHabit->each);
+    if (due(now_.coverHabit))
+        if (const auto paper = deeds_.portion(std::string{journal::defaultCover}, Amount{now_.coverHabit->each, Unit::kg}))
+            Deeds::giveWithinRoom(now_.members.stack, slot, paper->what, paper->kg, false);
 }
 
 void StackRun::passDay(int day)
 {
-    const DayForcing forcing = surroundings_.on(day);
-    crew_.each(static_cast<int>(members_.stack.blocks.size()), [&](int block) {
-        advanceDay(members_.stack, block, forcing);
-        members_.noteReadiness(day, block);
+    const DayForcing forcing = now_.surroundings.on(day);
+    crew_.each(static_cast<int>(now_.members.stack.blocks.size()), [&](int block) {
+        advanceDay(now_.members.stack, block, forcing);
+        now_.members.noteReadiness(day, block);
     });
-    members_.week.note(members_.stack);
+    now_.members.week.note(now_.members.stack);
 }
 
 bool StackRun::worthASample(int day) const
@@ -139,58 +166,78 @@ void StackRun::settleStates(StackEstimate& at, int day) const
 {
     for (TrayEstimate& tray : at.slots) {
         if (tray.state == TrayState::drying) continue;
-        const auto raised = ready_.find(tray.batch);
-        if (raised == ready_.end() || !raised->second.since()) continue;
+        const auto raised = now_.ready.find(tray.batch);
+        if (raised == now_.ready.end() || !raised->second.since()) continue;
         tray.state = TrayState::ready;
-        const bool noneSpare = standing_ != nullptr && standing_->spare() <= 0;
-        if (tray.slot != 1 || !noneSpare || !turn_.since()) continue;
-        const Day both = std::max(*raised->second.since(), *turn_.since());
+        const bool noneSpare = standing() != nullptr && standing()->spare() <= 0;
+        if (tray.slot != 1 || !noneSpare || !now_.turn.since()) continue;
+        const Day both = std::max(*raised->second.since(), *now_.turn.since());
         if (daysBetween(both, dayAt(day)) >= overdueAfter) tray.state = TrayState::overdue;
     }
 }
 
 void StackRun::noteDay(int day, StackReckoning& result)
 {
-    const int top = members_.stack.topToFeed();
-    const int topBatch = top >= 0 ? members_.stack.shapes[static_cast<std::size_t>(top)].batch : 0;
-    if (topBatch != turnBatch_) {
-        turn_ = {};
-        turnBatch_ = topBatch;
+    const int top = now_.members.stack.topToFeed();
+    const int topBatch = top >= 0 ? now_.members.stack.shapes[static_cast<std::size_t>(top)].batch : 0;
+    if (topBatch != now_.turnBatch) {
+        now_.turn = {};
+        now_.turnBatch = topBatch;
     }
-    if (top >= 0) turn_.note(members_.filledProbability(top), dayAt(day));
-    for (int slot = 0; slot < members_.stack.trays(); ++slot)
-        ready_[members_.stack.shapes[static_cast<std::size_t>(slot)].batch].note(members_.readyProbability(slot), dayAt(day));
+    if (top >= 0) now_.turn.note(now_.members.filledProbability(top), dayAt(day));
+    for (int slot = 0; slot < now_.members.stack.trays(); ++slot)
+        now_.ready[now_.members.stack.shapes[static_cast<std::size_t>(slot)].batch].note(now_.members.readyProbability(slot), dayAt(day));
     if (!worthASample(day)) return;
-    StackEstimate sample = estimate(members_.stack, members_.week, members_.shares(), dayAt(day), day);
+    StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day);
     settleStates(sample, day);
     result.history.push_back(std::move(sample));
 }
 
-bool StackRun::run(StackReckoning& result, std::stop_token stop)
+bool StackRun::worthASnapshot(int day) const
+{
+    static constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240};
+    static constexpr int fewAges[] = {1, 7, 30};
+    const int age = last_ - day;
+    if (options_.fewSnapshots) return std::find(std::begin(fewAges), std::end(fewAges), age) != std::end(fewAges);
+    return std::find(std::begin(ages), std::end(ages), age) != std::end(ages) || (age > 240 && (age - 240) % 365 == 0);
+}
+
+bool StackRun::run(StackReckoning& result, std::stop_token stop, const std::vector<std::shared_ptr<const Snapshot>>& kept)
 {
     result.name = history_.name;
     result.firstBedding = *history_.firstBedding;
     result.asOf = options_.asOf;
-    for (int day = 0; day <= last_; ++day) {
+    for (const std::shared_ptr<const Snapshot>& each : kept) {
+        const int day = each->state.day;
+        if (day > last_ || each->prefix != prefixOf_[static_cast<std::size_t>(day)]) break; // they ascend
+        result.snapshots.push_back(each);
+    }
+    if (!result.snapshots.empty()) {
+        now_ = result.snapshots.back()->state;
+        result.history = result.snapshots.back()->history;
+    }
+    for (int day = now_.day + 1; day <= last_; ++day) {
         if (stop.stop_requested()) return false;
         entriesOf(day);
         routinesOf(day);
         passDay(day);
         noteDay(day, result);
+        now_.day = day;
+        if (worthASnapshot(day)) result.snapshots.push_back(std::make_shared<const Snapshot>(Snapshot{prefixOf_[static_cast<std::size_t>(day)], now_, result.history}));
     }
     result.now = result.history.back();
-    result.retired = standing_->retired;
-    result.flags = flags_;
-    result.disagreements = disagreements_;
-    result.unwritten = guessUnwritten(members_, missed_, result.firstBedding);
-    result.effectiveSize = members_.weights.effectiveSize();
+    result.retired = standing()->retired;
+    result.flags = now_.flags;
+    result.disagreements = now_.disagreements;
+    result.unwritten = guessUnwritten(now_.members, missed_, result.firstBedding);
+    result.effectiveSize = now_.members.weights.effectiveSize();
     result.record = recordOf(entries_, history_, options_.asOf);
-    const int top = members_.stack.topToFeed();
-    result.turnProbability = top >= 0 ? members_.filledProbability(top) : 0.0;
-    result.turnSince = turn_.since();
-    if (!members_.stack.shapes.empty()) {
-        const auto bottom = ready_.find(members_.stack.shapes.front().batch);
-        if (bottom != ready_.end()) result.readySince = bottom->second.since();
+    const int top = now_.members.stack.topToFeed();
+    result.turnProbability = top >= 0 ? now_.members.filledProbability(top) : 0.0;
+    result.turnSince = now_.turn.since();
+    if (!now_.members.stack.shapes.empty()) {
+        const auto bottom = now_.ready.find(now_.members.stack.shapes.front().batch);
+        if (bottom != now_.ready.end()) result.readySince = bottom->second.since();
     }
     return forecast(result, stop);
 }

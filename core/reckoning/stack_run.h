@@ -11,6 +11,7 @@
 
 #include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <stop_token>
 
@@ -26,6 +27,30 @@ private:
     std::optional<Day> since_;
 };
 
+/// Done so many days or so often without being written down.
+struct Habit { double each = 0; int every = 1; int from = 0; };
+
+/// Where a run stands at the end of a day: all that the days after it depend on.
+struct RunState {
+    int day = -1;                            ///< the last one that has passed
+    Population members;
+    std::map<int, Raised> ready;             ///< by batch
+    Raised turn;
+    int turnBatch = 0;                       ///< top batch that `turn` speaks of
+    std::size_t stepsDone = 0;
+    std::optional<Habit> waterHabit, coverHabit;
+    Surroundings surroundings;
+    std::vector<std::string> flags;
+    std::vector<Disagreement> disagreements;
+};
+
+/// Kept of a run, so that an entry runs again about twice its age and not the years before it.
+struct Snapshot {
+    std::uint64_t prefix = 0;                ///< of all that the run rests on up to its day
+    RunState state;
+    std::vector<StackEstimate> history;
+};
+
 /// One stack through its journal, day by day: entries at the start of a day in the order of the journal, each weighed for what it reads and
 /// then done; then what is usual and unwritten; then the day passes.
 class StackRun {
@@ -33,12 +58,12 @@ public:
     StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options,
              Crew& crew, const FilterManner& manner = {});
 
-    /// False when it was stopped.
-    bool run(StackReckoning& result, std::stop_token stop);
+    /// False when it was stopped. Goes on from the last of `kept` that still holds, or from the start.
+    bool run(StackReckoning& result, std::stop_token stop, const std::vector<std::shared_ptr<const Snapshot>>& kept = {});
 
     /// Called at each value that is read, before it is weighed; for tests that make journals.
     std::function<void(std::size_t entry, const Look&, const Population&)> onLook;
-    const Population& population() const { return members_; }
+    const Population& population() const { return now_.members; }
 
 private:
     void entriesOf(int day);
@@ -48,6 +73,9 @@ private:
     void passDay(int day);
     void noteDay(int day, StackReckoning& result);
     bool worthASample(int day) const;
+    bool worthASnapshot(int day) const;
+    const journal::Standing* standing() const;
+    void hashPrefixes(const std::string& species);
     void settleStates(StackEstimate& at, int day) const;
     Course courseFromToday() const;
     bool forecast(StackReckoning& result, std::stop_token stop);
@@ -64,17 +92,9 @@ private:
     std::vector<std::size_t> firstStepOf_;   ///< by day number: index of the first step of that day; size last_ + 2
     std::vector<char> looked_;               ///< days with an observation
     std::vector<MissedFeeding> missed_;
-    Population members_;
-    std::map<int, Raised> ready_;            ///< by batch
-    Raised turn_;
-    int turnBatch_ = 0;                      ///< top batch that turn_ speaks of
-    const journal::Standing* standing_ = nullptr;
+    std::vector<std::uint64_t> prefixOf_;    ///< by day number
+    RunState now_;
     int looksToday_ = 0;
-    struct Habit { double each = 0; int every = 1; int from = 0; };
-    std::optional<Habit> waterHabit_, coverHabit_;
-    Surroundings surroundings_;
-    std::vector<std::string> flags_;
-    std::vector<Disagreement> disagreements_;
 };
 
 }

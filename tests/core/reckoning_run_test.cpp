@@ -85,6 +85,31 @@ TEST(Reckon, TakesOverStacksThatDidNotChangeAndNoOthers)
     EXPECT_EQ(reckon(notes.entries(), options)->stack("Mill")->now.day, onDay(61));
 }
 
+TEST(Reckon, GoesOnFromSnapshotsToTheSameBitsAsFromTheStart)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 300).add(90, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+    notes.add(150, "Mill", Weigh{{280, Unit::g}, {}}).add(280, "Mill", Drain{Amount{400, Unit::mL}, {}, {}, {}, {}});
+    const auto first = reckon(notes.entries(), until(300));
+    EXPECT_GT(mill(first).snapshots.size(), 8u);
+    // Today, a month back, before all snapshots but the oldest, and at the very start; each also makes the later ones anew.
+    for (const int day : {300, 271, 100, 40, 3}) {
+        Notes more = notes;
+        more.add(day, "Mill", Feed{{700, Unit::g}, {}, {}}).add(day, "Mill", Check{{}, Share::fromPercent(30), {}, {}}, 1);
+        Options options = until(300);
+        options.previous = first;
+        const auto resumed = reckon(more.entries(), options);
+        const auto fresh = reckon(more.entries(), until(300));
+        expectSame(mill(resumed), mill(fresh));
+        EXPECT_EQ(mill(resumed).nextLooks, mill(fresh).nextLooks) << day;
+        EXPECT_FALSE(same(mill(resumed).now.slots.back().unprocessedDryKg, mill(first).now.slots.back().unprocessedDryKg)) << day;
+        // And from those of the second run.
+        more.add(299, "Mill", Feed{{100, Unit::g}, {}, {}});
+        options.previous = resumed;
+        expectSame(mill(reckon(more.entries(), options)), mill(reckon(more.entries(), until(300))));
+    }
+}
+
 TEST(Reckon, ReadsTheJournalUpToItsDayOnly)
 {
     Notes notes;
