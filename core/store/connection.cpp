@@ -128,6 +128,14 @@ bool Connection::beginsLikeSqlite() const
     return std::string_view{bytes.data(), bytes.size()} == sqliteMagic;
 }
 
+qint64 Connection::fileSize() const
+{
+    sqlite3_file* file = nullptr;
+    sqlite3_int64 size = 0;
+    if (sqlite3_file_control(handle_, "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK || !file || !file->pMethods) return -1;
+    return file->pMethods->xFileSize(file, &size) == SQLITE_OK ? size : -1;
+}
+
 bool Connection::insideTransaction() const { return sqlite3_get_autocommit(handle_) == 0; }
 
 long Connection::fileSystemType() const

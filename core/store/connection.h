@@ -44,6 +44,7 @@ public:
     bool movedAway() const;         ///< the path no longer leads to this file
     bool beginsLikeSqlite() const;  ///< the file's first bytes are those of an SQLite file
     bool insideTransaction() const;
+    qint64 fileSize() const;        ///< bytes, without the log; -1 when it cannot be told
     long fileSystemType() const;    ///< of the file, as statfs says; 0 when it says nothing
 
 private:

@@ -155,8 +155,18 @@ std::optional<OpenFailure> runSteps(const Connection& connection, const QString&
     }
 }
 
+/// SQLite reads what is missing of the last page as zeros, and its check may find nothing wrong with them. A log may hold that page.
+bool cutWithinAPage(const Connection& connection, const QString& path)
+{
+    if (holdsBytes(path + QStringLiteral("-wal")) || holdsBytes(path + QStringLiteral("-journal"))) return false;
+    const auto page = connection.value(QStringLiteral("PRAGMA page_size"));
+    const auto* size = std::get_if<QVariant>(&page);
+    return size && size->toLongLong() > 0 && connection.fileSize() % size->toLongLong() != 0;
+}
+
 std::optional<OpenFailure> checkWhole(const Connection& connection, const QString& path)
 {
+    if (cutWithinAPage(connection, path)) return openFailure(OpenProblem::damaged, path);
     const auto answer = connection.value(QStringLiteral("PRAGMA quick_check(1)"));
     if (const auto* error = std::get_if<QSqlError>(&answer)) return openFailure(*error, path);
     if (std::get<QVariant>(answer).toString() != QStringLiteral("ok")) return openFailure(OpenProblem::damaged, path);

@@ -163,7 +163,7 @@ def break_job(bench, job, long):
                 if untouched:
                     count.survived += 1
                     break
-                n += 1 if long or n < 4 else 1 + n // 2
+                n += 1 if long or n < 3 else n
     return count
 
 

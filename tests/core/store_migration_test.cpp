@@ -124,7 +124,8 @@ TEST(StoreMigration, ALockIsWaitedForAndThenTold)
 TEST(StoreMigration, TablesThatAreNotOursAreDamage)
 {
     for (const char* sabotage : {"DROP TABLE settings; CREATE VIEW settings AS SELECT 'name' AS name, 'x' AS value, '' AS changed_at",
-                                 "ALTER TABLE entries ADD COLUMN mood TEXT CHECK (length(randomblob(1000000000)) > 0)", "DROP TABLE imports",
+                                 "ALTER TABLE entries ADD COLUMN mood TEXT",
+                                 "DROP TABLE settings; CREATE TABLE settings (name TEXT, value TEXT, changed_at TEXT CHECK (length(randomblob(900000000)) > 0))", "DROP TABLE imports",
                                  "DROP TABLE settings; CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT, changed_at TEXT AS (hex(zeroblob(500000000))))"}) {
         const Place place;
         putSample(place, 3, sabotage);

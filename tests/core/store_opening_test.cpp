@@ -123,7 +123,8 @@ TEST(StoreOpening, AFileCutShortIsToldAndLeftAsItIs)
     const auto bytes = whole.bytes();
     ASSERT_GT(bytes.size(), 20000);
     const bool all = qEnvironmentVariableIsSet("TIERLOAM_LONG");
-    for (qsizetype kept = 1; kept < bytes.size(); kept += all ? 1 : kept < 200 ? 9 : 1999) {
+    // The last bytes one by one: SQLite alone would take a file without them for whole.
+    for (qsizetype kept = 1; kept < bytes.size(); kept += all || kept > bytes.size() - 25 ? 1 : kept < 200 ? 9 : std::min<qsizetype>(1999, std::max<qsizetype>(1, bytes.size() - 24 - kept))) {
         const Place place;
         place.put(bytes.left(kept));
         for (const Mode mode : allModes) {
