@@ -18,6 +18,7 @@ std::string_view codeName(Code code)
     case Code::trayFull: return "tray-full";
     case Code::sumpFull: return "sump-full";
     case Code::recordDisagrees: return "record-disagrees";
+    case Code::lookNext: return "look-next";
     }
     return {};
 }

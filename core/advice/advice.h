@@ -13,7 +13,7 @@ namespace tierloam::advice {
 enum class Severity { hint, due, concern, urgent };
 
 /// The codes of this release; their texts in the summary are fixed ("harvest-ready", …).
-enum class Code { harvestReady, readyNoHurry, harvestSoon, harvestOverdue, addTray, feedDue, trayFull, sumpFull, recordDisagrees };
+enum class Code { harvestReady, readyNoHurry, harvestSoon, harvestOverdue, addTray, feedDue, trayFull, sumpFull, recordDisagrees, lookNext };
 
 /// A usual feeding that seems to have been given and not written down: what an entry of it would hold.
 struct UnwrittenFeeding {

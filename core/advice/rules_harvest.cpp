@@ -1,6 +1,8 @@
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 
+#include <cmath>
+
 namespace tierloam::advice {
 
 using reckoning::StackReckoning;
@@ -10,6 +12,8 @@ using reckoning::TrayState;
 namespace {
 
 constexpr double soonChance = 0.5;   ///< of ready and turn within 14 days
+constexpr int lookAhead = 14;        ///< days before its turn from which a look at the bottom tray is worth a word
+constexpr int lookAgainAfter = 10;   ///< days after any look
 
 QString howReady(const TrayEstimate& bottom)
 {
@@ -28,6 +32,25 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     if (now > 0.0 && then <= 0.85 * now)
         reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(mass(now), mass(then));
     return reasons.join(QStringLiteral("; "));
+}
+
+/// "fewer than 1 in 8 bits", or in per cent where that says more.
+QString fewerThan(double bitsPercent)
+{
+    if (bitsPercent < 4.0) return say(QT_TRANSLATE_NOOP("Advice", "fewer than %1 % bits")).arg(number(bitsPercent, 0));
+    return say(QT_TRANSLATE_NOOP("Advice", "fewer than 1 in %1 bits")).arg(number(std::round(100.0 / bitsPercent), 0));
+}
+
+/// When the turn comes and a look could settle whether the bottom tray is ready: what to look for, and what follows from either outcome.
+void lookNext(const StackReckoning& stack, const TrayEstimate& bottom, std::vector<Advice>& to)
+{
+    const bool turnNear = stack.turnSince || (stack.forecast.turnLikelyOn && daysBetween(stack.asOf, *stack.forecast.turnLikelyOn) <= lookAhead);
+    const bool lookedLately = stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < lookAgainAfter;
+    if (!stack.bitsRule || stack.readySince || !turnNear || lookedLately) return;
+    QString rule = say(QT_TRANSLATE_NOOP("Advice", "%1 of food or bedding: lift it today")).arg(fewerThan(stack.bitsRule->fewerThanPercent));
+    rule += stack.bitsRule->otherwise ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*stack.bitsRule->otherwise, stack.asOf))
+                                      : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
+    add(to, stack, Code::lookNext, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule);
 }
 
 }
@@ -53,6 +76,7 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
                 howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
         return;
     }
+    if (!spare && !alone) lookNext(stack, bottom, to);
     const QString lift = alone ? say(QT_TRANSLATE_NOOP("Advice", "Take the castings of the only tray, and its worms back into new bedding"))
                                : say(QT_TRANSLATE_NOOP("Advice", "Lift the bottom tray to the top"));
     if (bottom.state == TrayState::overdue) {

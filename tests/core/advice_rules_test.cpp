@@ -90,6 +90,34 @@ TEST(Advice, HarvestReadyNeedsReadyTurnAndNoSpareTray)
     EXPECT_THAT(codes(stack), ElementsAre("ready-no-hurry"));
 }
 
+TEST(Advice, LookNextSaysWhatFollowsFromEitherOutcomeAndIsWithdrawnByALook)
+{
+    StackReckoning stack = calm();
+    stack.bitsRule = reckoning::BitsRule{12.0, in(30)};
+    stack.forecast.turnLikelyOn = in(9);
+    EXPECT_THAT(codes(stack), Contains("look-next"));
+    const std::vector<Advice> all = adviceFor(stack);
+    const auto look = std::find_if(all.begin(), all.end(), [](const Advice& a) { return a.code == Code::lookNext; });
+    ASSERT_NE(look, all.end());
+    EXPECT_EQ(look->slot, 1);
+    EXPECT_THAT(look->because, HasSubstr("fewer than 1 in 8 bits of food or bedding: lift it today; else wait until about "));
+    stack.bitsRule->fewerThanPercent = 2.0;
+    stack.bitsRule->otherwise.reset();
+    EXPECT_THAT(adviceFor(stack).back().because + adviceFor(stack).front().because, HasSubstr("fewer than 2 % bits"));
+    stack.record.lastLook = in(-3);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+    stack.record.lastLook = in(-10);
+    EXPECT_THAT(codes(stack), Contains("look-next"));
+    stack.forecast.turnLikelyOn = in(15);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+    stack.forecast.turnLikelyOn = in(9);
+    stack.record.spareTrays = 1;
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+    stack.record.spareTrays = 0;
+    stack.readySince = in(-1);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+}
+
 TEST(Advice, WhileATrayDriesNoOtherIsLifted)
 {
     StackReckoning stack = readyAndTurn();

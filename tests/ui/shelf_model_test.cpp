@@ -289,7 +289,7 @@ TEST(Verdict, OddRecordsDoNotHideHowTheStackIs)
 TEST(Verdict, EveryCodeHasAStateAndASign)
 {
     using advice::Code;
-    for (const Code code : {Code::harvestReady, Code::readyNoHurry, Code::harvestSoon, Code::harvestOverdue, Code::addTray, Code::feedDue, Code::trayFull, Code::sumpFull, Code::recordDisagrees}) {
+    for (const Code code : {Code::harvestReady, Code::readyNoHurry, Code::harvestSoon, Code::harvestOverdue, Code::addTray, Code::feedDue, Code::trayFull, Code::sumpFull, Code::recordDisagrees, Code::lookNext}) {
         ShelfInputs inputs = tests::sampleInputs();
         inputs.advice = [code](const reckoning::StackReckoning& stack) { return std::vector{tests::adviceOf(stack.name, code, advice::Severity::concern, "Do", "feed-to-cast 0.02 : 1, ready 88 %")}; };
         const Verdict verdict = stackOf(makeShelf(inputs), "Scullery").verdict;

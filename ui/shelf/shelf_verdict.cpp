@@ -48,6 +48,7 @@ Verdict ofAdvice(const advice::Advice& advice)
     case Code::trayFull: return said(Sign::danger, Tone::amber, ShelfVerdict::tr("Top tray is full"), reason);
     case Code::sumpFull:
         return said(Sign::drop, Tone::water, ShelfVerdict::tr("Drain the sump"), reason, ShelfVerdict::tr("A few worms in the sump are normal: put them back."));
+    case Code::lookNext: return said(Sign::question, Tone::plain, ShelfVerdict::tr("A look would tell"), reason);
     case Code::recordDisagrees: return said(Sign::question, Tone::plain, ShelfVerdict::tr("The record does not fit"), reason);
     }
     return said(Sign::working, Tone::plain, {}, reason);
@@ -104,8 +105,8 @@ Verdict verdictOf(const VerdictFacts& facts)
     if (facts.silentDays)
         return said(Sign::silent, Tone::amber, ShelfVerdict::tr("No entry for %1").arg(ui::daysLong(*facts.silentDays)),
                     ShelfVerdict::tr("The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray."));
-    // What is odd in the record stands in the due list; it does not hide for weeks how the stack is.
-    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.code != Code::recordDisagrees; });
+    // What is odd in the record and what a look would tell stand in the due list; they do not hide for weeks how the stack is.
+    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.code != Code::recordDisagrees && a.code != Code::lookNext; });
     if (first != facts.advice.end()) return ofAdvice(*first);
     return byState(facts);
 }

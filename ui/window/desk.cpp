@@ -191,6 +191,7 @@ void Desk::act(const advice::Advice& advice)
         return;
     case advice::Code::addTray: open(forms::FormKind::addTray, std::nullopt); return;
     case advice::Code::harvestSoon:
+    case advice::Code::lookNext:
     case advice::Code::trayFull: open(forms::FormKind::check, advice.slot); return;
     case advice::Code::harvestReady:
     case advice::Code::readyNoHurry:

@@ -132,7 +132,8 @@ QString DueList::actName(const advice::Advice& advice, bool drying)
     case advice::Code::harvestReady:
     case advice::Code::readyNoHurry:
     case advice::Code::harvestOverdue: return drying ? tr("Take") : tr("Lift");
-    case advice::Code::harvestSoon: return tr("Look");
+    case advice::Code::harvestSoon:
+    case advice::Code::lookNext: return tr("Look");
     case advice::Code::addTray: return tr("Add");
     case advice::Code::feedDue: return tr("Feed");
     case advice::Code::trayFull: return tr("Look");
