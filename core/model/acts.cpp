@@ -15,13 +15,6 @@ constexpr double wormCarbonShare = 0.45; ///< kg C per kg DM of worms put in. Ju
 
 double& row(Ensemble::Block& block, Parameter p, int m) { return block.parameters.value[static_cast<int>(p)][m]; }
 
-double liveMass(const StackBlock& stack, int m)
-{
-    double kg = 0.0;
-    for (int i = 0; i < massClasses; ++i) kg += stack.worms[i][m] * massClassTable().kilograms[i];
-    return kg;
-}
-
 double cocoonDryMatter(const TrayBlock& tray, int m)
 {
     double number = 0.0;

@@ -38,6 +38,13 @@ const MassClassTable& massClassTable()
     return table;
 }
 
+double liveMass(const StackBlock& stack, int lane)
+{
+    double kg = 0.0;
+    for (int i = 0; i < massClasses; ++i) kg += stack.worms[i][lane] * massClassTable().kilograms[i];
+    return kg;
+}
+
 Neighbours neighboursOf(double kg)
 {
     const MassClassTable& table = massClassTable();

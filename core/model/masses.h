@@ -22,6 +22,9 @@ inline constexpr double castingsDensity = 182.0;
 /// The one table, made once.
 const MassClassTable& massClassTable();
 
+/// kg LW of one member's colony.
+double liveMass(const StackBlock& stack, int lane);
+
 /// Shares of one worm of `kg` for the two neighbouring classes, so that number and mass hold; lighter and heavier ones go to the end classes.
 struct Neighbours { int lower; double toLower, toUpper; };
 Neighbours neighboursOf(double kg);

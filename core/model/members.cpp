@@ -67,13 +67,6 @@ constexpr double mostMove = 0.7;        ///< log: further than this nothing is m
 
 double logOf(double kg) { return naturalLog(kg > leastPool ? kg : leastPool); }
 
-double liveMass(const StackBlock& stack, int m)
-{
-    double kg = 0.0;
-    for (int i = 0; i < massClasses; ++i) kg += stack.worms[i][m] * massClassTable().kilograms[i];
-    return kg;
-}
-
 double unsoftened(const TrayBlock& tray, int m)
 {
     double kg = 0.0;
