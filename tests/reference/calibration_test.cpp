@@ -17,13 +17,6 @@
 namespace tierloam::tests {
 namespace {
 
-int households()
-{
-    const char* wanted = std::getenv("TIERLOAM_HOUSEHOLDS");
-    if (wanted != nullptr) return std::atoi(wanted);
-    return std::getenv("TIERLOAM_LONG") != nullptr ? 200 : 24;
-}
-
 int ensembleSize()
 {
     const char* wanted = std::getenv("TIERLOAM_MEMBERS");
@@ -102,7 +95,7 @@ void print(const char* name, const Series& all, const Bounds& b)
 
 TEST(Calibration, RanksAreUniformAndBandsHoldWhatTheySay)
 {
-    const int number = households();
+    const int number = householdsAsked();
     const Bounds b = bounds(number);
     const Series all = calibrate(number, {});
     print("as it is", all, b);
@@ -116,7 +109,7 @@ TEST(Calibration, RanksAreUniformAndBandsHoldWhatTheySay)
 
 TEST(Calibration, FilterThatIgnoresTheDataFails)
 {
-    const int number = households();
+    const int number = householdsAsked();
     reckoning::FilterManner manner;
     manner.ignoresLooks = true;
     const Series all = calibrate(number, manner);
@@ -126,7 +119,7 @@ TEST(Calibration, FilterThatIgnoresTheDataFails)
 
 TEST(Calibration, FilterWithHalfTheNoiseFails)
 {
-    const int number = households();
+    const int number = householdsAsked();
     reckoning::FilterManner manner;
     manner.noiseScale = 0.5;
     const Series all = calibrate(number, manner);

@@ -6,18 +6,10 @@
 
 #include <algorithm>
 #include <atomic>
-#include <cstdlib>
 #include <thread>
 
 namespace tierloam::tests {
 namespace {
-
-int households()
-{
-    const char* wanted = std::getenv("TIERLOAM_HOUSEHOLDS");
-    if (wanted != nullptr) return std::atoi(wanted);
-    return std::getenv("TIERLOAM_LONG") != nullptr ? 200 : 24;
-}
 
 struct Outcome {
     double colony = 0, castings = 0, ratio = 0; ///< share of households whose truth lies in the 90 % band
@@ -26,7 +18,7 @@ struct Outcome {
 
 Outcome outcome(const Looking& looking, const Misfit& misfit)
 {
-    const int number = households();
+    const int number = householdsAsked();
     std::vector<double> widths(static_cast<std::size_t>(number));
     std::atomic<int> next{0}, colony{0}, castings{0}, ratio{0};
     const auto work = [&] {
@@ -75,7 +67,7 @@ TEST(Width, OfTheColonyWithALookAMonthAndTwoWeighingsAYear)
     const Outcome without = outcome(blind, {});
     print("a look a month, two weighings", with);
     print("nothing but drains", without);
-    if (households() > 24) { // what each kind buys, for the record
+    if (householdsAsked() > 24) { // what each kind buys, for the record
         print("a look a month", outcome(onlyLooks, {}));
         print("two weighings a year", outcome(onlyWeighings, {}));
     }
@@ -86,7 +78,7 @@ TEST(Width, OfTheColonyWithALookAMonthAndTwoWeighingsAYear)
 /// Median days from p10 to p90 of the bottom tray's ready date, asked 60 days before the truth is ready. Quantiles beyond the horizon count as it.
 double readyWidth(const Looking& looking)
 {
-    const int number = households();
+    const int number = householdsAsked();
     std::vector<double> widths(static_cast<std::size_t>(number), -1.0);
     std::atomic<int> next{0};
     const auto work = [&] {

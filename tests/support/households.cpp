@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <map>
 
 namespace tierloam::tests {
@@ -317,6 +318,12 @@ Reckoned reckonHousehold(const MadeUp& household, int members, const FilterManne
     auto result = std::make_shared<StackReckoning>();
     run.run(*result, {});
     return {result};
+}
+
+int householdsAsked()
+{
+    if (const char* wanted = std::getenv("TIERLOAM_HOUSEHOLDS")) return std::atoi(wanted);
+    return std::getenv("TIERLOAM_LONG") != nullptr ? 200 : 24;
 }
 
 double chiSquare(const std::vector<double>& ranks, int bins)

@@ -51,6 +51,9 @@ struct Reckoned {
 };
 Reckoned reckonHousehold(const MadeUp& household, int members, const reckoning::FilterManner& manner = {});
 
+/// How many households a test takes: TIERLOAM_HOUSEHOLDS, else 200 with TIERLOAM_LONG, else 24.
+int householdsAsked();
+
 /// χ² of `bins` equal bins.
 double chiSquare(const std::vector<double>& ranks, int bins);
 
