@@ -14,11 +14,24 @@ std::string_view codeName(Code code)
     case Code::harvestSoon: return "harvest-soon";
     case Code::harvestOverdue: return "harvest-overdue";
     case Code::addTray: return "add-tray";
+    case Code::tooEarly: return "too-early";
     case Code::feedDue: return "feed-due";
+    case Code::overfed: return "overfed";
+    case Code::hungry: return "hungry";
     case Code::trayFull: return "tray-full";
+    case Code::lowCarbon: return "low-carbon";
+    case Code::tooWet: return "too-wet";
+    case Code::tooDry: return "too-dry";
     case Code::sumpFull: return "sump-full";
-    case Code::recordDisagrees: return "record-disagrees";
+    case Code::drainageLow: return "drainage-low";
+    case Code::drainageHigh: return "drainage-high";
+    case Code::heat: return "heat";
+    case Code::cold: return "cold";
+    case Code::dryingDone: return "drying-done";
+    case Code::dryingLong: return "drying-long";
+    case Code::staleRecord: return "stale-record";
     case Code::lookNext: return "look-next";
+    case Code::recordDisagrees: return "record-disagrees";
     }
     return {};
 }
@@ -39,9 +52,14 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     std::vector<Advice> all;
     if (stack.retired || stack.now.slots.empty()) return all;
     rulesOfHarvest(stack, all);
+    rulesOfDrying(stack, all);
     rulesOfFeeding(stack, all);
+    rulesOfFood(stack, all);
+    rulesOfWater(stack, all);
     rulesOfDrainage(stack, all);
+    rulesOfClimate(stack, all);
     rulesOfRecord(stack, all);
+    settleContradictions(all);
     std::stable_sort(all.begin(), all.end(), [](const Advice& a, const Advice& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;
     });

@@ -13,7 +13,14 @@ namespace tierloam::advice {
 enum class Severity { hint, due, concern, urgent };
 
 /// The codes of this release; their texts in the summary are fixed ("harvest-ready", …).
-enum class Code { harvestReady, readyNoHurry, harvestSoon, harvestOverdue, addTray, feedDue, trayFull, sumpFull, recordDisagrees, lookNext };
+enum class Code {
+    harvestReady, readyNoHurry, harvestSoon, harvestOverdue, addTray, tooEarly,
+    feedDue, overfed, hungry, trayFull, lowCarbon,
+    tooWet, tooDry, sumpFull, drainageLow, drainageHigh,
+    heat, cold, dryingDone, dryingLong,
+    staleRecord, lookNext, recordDisagrees
+};
+inline constexpr int codeCount = 23;
 
 /// A usual feeding that seems to have been given and not written down: what an entry of it would hold.
 struct UnwrittenFeeding {
@@ -34,12 +41,20 @@ struct Advice {
     std::string because;
     std::optional<std::int64_t> entry{};         ///< id of the entry that it is about
     std::optional<UnwrittenFeeding> unwritten{}; ///< the first of the feedings that it is about
+    double litres = 0;               ///< of water to pour, where that is the act
 };
 
 std::string_view codeName(Code code);
 std::string_view severityName(Severity severity);
 
-/// All advice for one stack, most pressing first. Pure.
+/// All advice for one stack, most pressing first; no two of it contradict each other. Pure.
 std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack);
+
+/// Whether both could not be followed on one day: feed and do not feed, water and too wet.
+bool contradict(const Advice& a, const Advice& b);
+
+/// The rule behind a code in the field's terms, thresholds included, and what happens when nothing is done. Translated.
+std::string ruleOf(Code code);
+std::string ifLeft(Code code);
 
 }

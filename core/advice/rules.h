@@ -14,6 +14,20 @@ void rulesOfHarvest(const reckoning::StackReckoning& stack, std::vector<Advice>&
 void rulesOfFeeding(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfDrainage(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfRecord(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+/// The tray in light-drying, and what was done before its time.
+void rulesOfDrying(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+/// Too much, too little, and what it is made of.
+void rulesOfFood(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+void rulesOfWater(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+void rulesOfClimate(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+
+/// Takes out what another piece of advice forbids.
+void settleContradictions(std::vector<Advice>& all);
+
+inline bool isAway(const reckoning::Record& record, Day day)
+{
+    return record.awayFrom && record.awayUntil && day >= *record.awayFrom && day <= *record.awayUntil;
+}
 
 inline QString say(const char* text) { return QCoreApplication::translate("Advice", text); }
 

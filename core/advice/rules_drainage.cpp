@@ -8,26 +8,110 @@ using reckoning::StackReckoning;
 namespace {
 
 constexpr int fullWithinDays = 7;
+constexpr int keptFullWithinDays = 10; ///< once raised, it stays until the date is further off than this
+constexpr int drainsHold = 60;         ///< days for which what was drained last says something
+// Litres a week and m² of tray; common practice, no source.
+constexpr double muchPerM2 = 12.0;
+constexpr double muchLessPerM2 = 9.0;
+
+/// What is done to empty it: those who flush are told to flush.
+QString emptying(const StackReckoning& stack, const char* drain, const char* flush)
+{
+    const auto& record = stack.record;
+    return say(record.lastFlush && record.lastFlush == record.lastDrain ? flush : drain);
+}
+
+/// Whether yesterday's estimates already foresaw a full sump within a week: level and weekly flow of that day.
+bool foreseenBefore(const StackReckoning& stack)
+{
+    const reckoning::StackEstimate* before = stack.on(stack.asOf - std::chrono::days{1});
+    if (before == nullptr || before->day == stack.asOf || before->drainedLPerWeek.p50 <= 0.0) return false;
+    return (stack.record.sumpCapacityL - before->sumpL.p50) / before->drainedLPerWeek.p50 * 7.0 <= fullWithinDays;
+}
+
+enum class Side { within, below, above };
+
+Side sideOf(const reckoning::DrainCheck& drain)
+{
+    if (drain.litres < drain.expected.p05) return Side::below;
+    return drain.litres > drain.expected.p95 ? Side::above : Side::within;
+}
+
+/// The last two drains, when both lie on that side of what was expected and the last is recent.
+const reckoning::DrainCheck* twice(const StackReckoning& stack, Side side)
+{
+    const auto& drains = stack.drains;
+    if (drains.size() < 2 || daysBetween(drains.back().day, stack.asOf) > drainsHold) return nullptr;
+    return sideOf(drains.back()) == side && sideOf(drains[drains.size() - 2]) == side ? &drains.back() : nullptr;
+}
+
+QString drainedText(const StackReckoning& stack, const reckoning::DrainCheck& last)
+{
+    const reckoning::DrainCheck& before = stack.drains[stack.drains.size() - 2];
+    return say(QT_TRANSLATE_NOOP("Advice", "%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected"))
+        .arg(date(last.day, stack.asOf), volume(last.litres), volume(last.expected.p05), volume(last.expected.p95), date(before.day, stack.asOf),
+             volume(before.litres), volume(before.expected.p05), volume(before.expected.p95));
+}
+
+void drainageLow(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const reckoning::DrainCheck* last = twice(stack, Side::below);
+    if (last == nullptr) return;
+    add(to, stack, Code::drainageLow, Severity::concern, std::nullopt, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "See whether the spigot or the holes of the trays are blocked, and whether the bed is dry")), drainedText(stack, *last));
+}
+
+void drainageHigh(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    if (const reckoning::DrainCheck* last = twice(stack, Side::above)) {
+        add(to, stack, Code::drainageHigh, Severity::due, std::nullopt, stack.asOf,
+            say(QT_TRANSLATE_NOOP("Advice", "Water less, or write down what is poured: more runs out than went in")), drainedText(stack, *last));
+        return;
+    }
+    // Only where somebody waters; wet food alone is no over-watering.
+    const double area = std::max(stack.record.areaM2, 0.01);
+    const double expected = stack.forecast.drainedExpectedLPerWeek.p50;
+    const bool much = expected > muchPerM2 * area;
+    const bool kept = expected > muchLessPerM2 * area && stack.now.drainedLPerWeek.p50 > muchPerM2 * area;
+    if (!(much || kept) || stack.record.waterLPerWeek <= 0.0) return;
+    add(to, stack, Code::drainageHigh, Severity::hint, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Water less: most of it runs through")),
+        say(QT_TRANSLATE_NOOP("Advice", "%1 a week runs into the sump, of %2 poured")).arg(volume(expected), volume(stack.record.waterLPerWeek)));
+}
+
+void sumpFull(const StackReckoning& stack, std::vector<Advice>& to);
 
 }
 
-/// A shut spigot fills the sump; a full one runs over on the floor.
+/// A shut spigot fills the sump; an open one is watched by what ran off.
 void rulesOfDrainage(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    sumpFull(stack, to);
+    drainageLow(stack, to);
+    drainageHigh(stack, to);
+}
+
+namespace {
+
+/// A full sump runs over on the floor.
+void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
 {
     if (!stack.record.spigotShut) return;
     const double capacity = stack.record.sumpCapacityL;
     const double level = stack.now.sumpL.p50;
     const bool fullNow = capacity > 0.0 && level >= 0.97 * capacity;
     const auto& on = stack.forecast.sumpFullOn.p50;
-    if (!fullNow && (!on || *on > stack.asOf + std::chrono::days{fullWithinDays})) return;
+    const int within = foreseenBefore(stack) ? keptFullWithinDays : fullWithinDays;
+    if (!fullNow && (!on || *on > stack.asOf + std::chrono::days{within})) return;
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volume(level), volume(capacity));
     if (fullNow) {
-        add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over")),
+        add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),
             amount + say(QT_TRANSLATE_NOOP("Advice", "; what comes now runs on the floor")));
         return;
     }
-    add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Drain the sump")),
+    add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump"), QT_TRANSLATE_NOOP("Advice", "Flush the sump")),
         amount + say(QT_TRANSLATE_NOOP("Advice", "; full %1")).arg(whenRange(stack.forecast.sumpFullOn, stack.asOf)));
+}
+
 }
 
 }

@@ -16,6 +16,8 @@ namespace {
 constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what was read
 constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
 constexpr std::size_t daysNamed = 5;
+constexpr int silentAfter = 21;   ///< days without an entry …
+constexpr double silentGaps = 3;  ///< … or so many usual gaps between feedings, whichever is longer; ours
 
 /// What was read, as it begins a reason.
 QString whatWasRead(LookKind kind)
@@ -128,11 +130,27 @@ void unwritten(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().unwritten = UnwrittenFeeding{days.front(), guess.kgEach, guess.material};
 }
 
+/// A stack that nobody wrote about is known by the model alone.
+void staleRecord(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    if (!stack.record.lastEntry || isAway(stack.record, stack.asOf)) return;
+    // Days away were told; silence counts from their end.
+    Day last = *stack.record.lastEntry;
+    if (stack.record.awayUntil && *stack.record.awayUntil <= stack.asOf) last = std::max(last, *stack.record.awayUntil);
+    const int silent = daysBetween(last, stack.asOf);
+    if (silent <= std::max(silentAfter, static_cast<int>(silentGaps * stack.record.medianFeedGapDays))) return;
+    add(to, stack, Code::staleRecord, Severity::concern, std::nullopt, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Write down what was done since, and look into the top tray")),
+        say(QT_TRANSLATE_NOOP("Advice", "nothing written for %1; colony anywhere from %2 to %3"))
+            .arg(days(silent), mass(stack.now.colonyKg.p05), mass(stack.now.colonyKg.p95)));
+}
+
 }
 
 /// What of the record does not fit the rest of it. The estimates have weighed it already; only who kept the record can set it right.
 void rulesOfRecord(const StackReckoning& stack, std::vector<Advice>& to)
 {
+    staleRecord(stack, to);
     disagreement(stack, to);
     unwritten(stack, to);
 }

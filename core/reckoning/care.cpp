@@ -107,6 +107,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
     Record record;
     std::vector<Day> feeds;
     const Day from = asOf - std::chrono::days{7 * weeksBack - 1};
+    double poured = 0.0;
     for (const journal::Step& step : history.steps) {
         const journal::Entry& entry = entries[step.entry];
         const Day day = entry.date.day;
@@ -116,12 +117,30 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             if (day >= from && (feeds.empty() || feeds.back() != day)) feeds.push_back(day);
         }
         if (const auto* drain = std::get_if<journal::Drain>(&entry.action); drain != nullptr && drain->volume) record.lastDrain = day;
-        if (std::holds_alternative<journal::Flush>(entry.action)) record.lastDrain = day;
-        if (std::holds_alternative<journal::Water>(entry.action)) record.lastWater = day;
+        if (const auto* flush = std::get_if<journal::Flush>(&entry.action)) {
+            record.lastDrain = record.lastFlush = day;
+            if (day >= from) poured += flush->poured.volume().value_or(Volume{}).base();
+        }
+        if (const auto* water = std::get_if<journal::Water>(&entry.action)) {
+            record.lastWater = day;
+            if (day >= from) poured += water->poured.volume().value_or(Volume{}).base();
+        }
+        if (std::holds_alternative<journal::Bed>(entry.action) && step.slot && *step.slot >= 2 && step.batch
+            && history.batch(*step.batch).entry == step.entry)
+            record.lastTrayAdded = day;
+        if (const auto* event = std::get_if<journal::Event>(&entry.action); event != nullptr && event->what == "away") {
+            record.awayFrom = day;
+            record.awayUntil = event->until.value_or(day);
+        }
+        if (const auto* reading = std::get_if<journal::Reading>(&entry.action); reading != nullptr && reading->squeeze) {
+            record.lastSqueeze = day;
+            record.squeeze = *reading->squeeze;
+        }
         if (isLook(entry.action)) record.lastLook = day;
     }
     std::vector<double> gaps;
     for (std::size_t i = 1; i < feeds.size(); ++i) gaps.push_back(daysBetween(feeds[i - 1], feeds[i]));
+    record.waterLPerWeek = poured / weeksBack;
     if (!gaps.empty()) record.medianFeedGapDays = middle(gaps);
     if (const journal::Standing* now = history.on(asOf)) {
         record.daysDrying = now->dryingSince ? daysBetween(*now->dryingSince, asOf) : 0;
@@ -129,6 +148,8 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
         record.sumpCapacityL = now->settings.sump.base();
         record.spareTrays = std::max(now->spare(), 0);
         record.trayHeightCm = now->settings.height.base();
+        record.areaM2 = now->settings.area.base();
+        record.dryingSince = now->dryingSince;
     }
     return record;
 }

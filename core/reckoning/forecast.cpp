@@ -82,6 +82,19 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
         if (declines || full) result.now.slots.front().state = TrayState::overdue;
     }
     result.history.back() = result.now;
+    std::vector<char> airLow(ahead->leastAir.size());
+    for (std::size_t i = 0; i < airLow.size(); ++i) airLow[i] = ahead->leastAir[i] < overfedAir ? 1 : 0;
+    to.airLowWithin14Days = probability(airLow, weights);
+    std::vector<double> warmth(static_cast<std::size_t>(stack.members()));
+    for (int i = 0; i < stack.members(); ++i) {
+        const MemberOf m{stack, i};
+        warmth[static_cast<std::size_t>(i)] = m.block.stack.warmth[m.lane];
+    }
+    to.ownWarmthK = quantile(warmth, weights, 0.5);
+    for (const UsualCare::Weekly& each : care.given) {
+        to.usualCarbonKg += each.kg * each.what.dryShare * each.what.carbon;
+        to.usualNitrogenKg += each.kg * each.what.dryShare * each.what.nitrogen;
+    }
     to.feedUsualKg = care.medianFeedKg;
     feedLimits(result, course);
     result.present = std::make_shared<const Present>(Present{now_.members, std::move(course), std::move(*ahead)});

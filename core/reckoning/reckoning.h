@@ -72,6 +72,9 @@ struct Forecast {
     std::optional<Day> turnLikelyOn; ///< first day on which half of the members have it
     double colonyMedianIn60DaysKg = 0;
     double feedLowKg = 0, feedUsualKg = 0, feedHighKg = 0; ///< fresh, next week
+    double airLowWithin14Days = 0;   ///< probability: air below 0.7 in some tray under usual care
+    double ownWarmthK = 0;           ///< median of what the bed's own heat adds now
+    double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what is usually given in a week, cover included
     std::optional<double> roomTopTrayFreshKg; ///< usual food that still fits under the rim less 1 cm, median
 };
 
@@ -86,6 +89,45 @@ struct Record {
     double sumpCapacityL = 4;
     int spareTrays = 0;
     double trayHeightCm = 11;
+    double areaM2 = 0.16;            ///< of one tray
+    std::optional<Day> lastFlush;    ///< the sump was last emptied by a flush when it is also lastDrain
+    std::optional<Day> lastTrayAdded; ///< on top of another
+    std::optional<Day> dryingSince;
+    std::optional<Day> awayFrom, awayUntil; ///< of the latest `away`, both days included
+    std::optional<Day> lastSqueeze;
+    int squeeze = 0;                 ///< 1 to 5, as read then
+    double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks, routines left out
+};
+
+/// What was drained beside what was expected at that moment, the noise of measuring included.
+struct DrainCheck {
+    Day day{};
+    double litres = 0;
+    Band expected;
+    bool operator==(const DrainCheck&) const = default;
+};
+
+/// A whole harvest by mass beside what was expected of it: the track record.
+struct HarvestCheck {
+    Day day{};
+    int batch = 0;
+    double takenKg = 0;
+    Band expectedKg;                 ///< wet, the noise of weighing included
+    std::optional<Day> liftedOn;
+    double readyWhenLifted = 0;      ///< probability on that day, before it was lifted
+    bool within() const { return takenKg >= expectedKg.p05 && takenKg <= expectedKg.p95; }
+    bool operator==(const HarvestCheck&) const = default;
+};
+
+/// From when to when the turn of a stack was advised, and whether it was followed: the diary of advice.
+struct TurnNote {
+    enum class What { addTray, lift };
+    What what{};
+    int batch = 0;                   ///< the filled top tray, or the bottom one that was to be lifted
+    Day from{};
+    std::optional<Day> to;           ///< nullopt: still advised
+    bool done = false;               ///< ended by the act, not by a look
+    bool operator==(const TurnNote&) const = default;
 };
 
 /// A value that the members could not explain, or hardly.
@@ -145,6 +187,9 @@ struct StackReckoning {
     std::vector<std::string> flags;     ///< codes of what is odd in the record, e.g. "beyond-room"
     std::vector<Disagreement> disagreements; ///< in order of the journal
     std::vector<UnwrittenGuess> unwritten;   ///< of the last half year, by month
+    std::vector<DrainCheck> drains;          ///< in order of the journal
+    std::vector<HarvestCheck> harvests;      ///< in order of the journal
+    std::vector<TurnNote> turns;             ///< in order of their beginnings
     std::vector<LookChoice> nextLooks;       ///< most telling for the minute first
     std::optional<BitsRule> bitsRule;
     double effectiveSize = 0;           ///< of the members' weights

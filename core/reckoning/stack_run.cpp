@@ -3,6 +3,7 @@
 #include "core/journal/edit.h"
 #include "core/model/measures.h"
 #include "core/model/random.h"
+#include "core/reckoning/expected_reading.h"
 
 #include <algorithm>
 #include <bit>
@@ -43,7 +44,7 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
     : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options}, crew_{crew}, manner_{manner},
       last_{daysBetween(*history.firstBedding, options.asOf)},
       now_{-1, Population{Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base())},
-           {}, {}, 0, 0, {}, {}, {}, {}, {}}
+           {}, {}, 0, 0, {}, {}, {}, {}, {}, {}, {}, {}, {}}
 {
     firstStepOf_.assign(static_cast<std::size_t>(last_) + 2, history.steps.size());
     looked_.assign(static_cast<std::size_t>(last_) + 1, 0);
@@ -99,6 +100,8 @@ void StackRun::entriesOf(int day)
             if (reading->air) now_.surroundings.air = {day, reading->air->base()};
             if (reading->relativeHumidity) now_.surroundings.humidity = {day, reading->relativeHumidity->fraction()};
         }
+        if (std::holds_alternative<journal::Rotate>(action) && now_.members.stack.trays() > 1)
+            now_.lifted[now_.members.stack.shapes.front().batch] = {dayAt(day), readyProbability(now_.members.stack, 0, now_.members.shares())};
         // What was read is weighed before the entry takes anything.
         weighEntry(step, before, day);
         now_.stepsDone = i + 1;
@@ -120,9 +123,29 @@ void StackRun::weighEntry(const journal::Step& step, const journal::Standing& be
     for (const Look& look : looksOf(entry.action, step.slot, before)) {
         if (look.slot >= now_.members.stack.trays()) continue;
         if (onLook) onLook(step.entry, look, now_.members);
+        keepCheck(step, look, day);
         const Verdict verdict = weigh(now_.members, look, day, looksToday_++, manner_);
         if (verdict.disagrees()) now_.disagreements.push_back({static_cast<std::int64_t>(entry.id), dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
     }
+}
+
+/// What the household reads against what was expected, kept for advice and its track record.
+void StackRun::keepCheck(const journal::Step& step, const Look& look, int day)
+{
+    const bool drained = look.kind == LookKind::drain;
+    const auto* harvest = look.kind == LookKind::harvestMass ? std::get_if<journal::Harvest>(&entries_[step.entry].action) : nullptr;
+    if (!drained && (harvest == nullptr || !harvest->whole() || !step.batch)) return;
+    const Band expected = expectedReading(now_.members, look, day, looksToday_);
+    if (drained) {
+        now_.drains.push_back({dayAt(day), look.value, expected});
+        return;
+    }
+    HarvestCheck check{dayAt(day), *step.batch, look.value, expected, std::nullopt, 0.0};
+    if (const auto lifted = now_.lifted.find(*step.batch); lifted != now_.lifted.end()) {
+        check.liftedOn = lifted->second.on;
+        check.readyWhenLifted = lifted->second.ready;
+    }
+    now_.harvests.push_back(check);
 }
 
 /// What ran off through an open spigot is counted anew from here.
@@ -176,6 +199,27 @@ void StackRun::settleStates(StackEstimate& at, int day) const
     }
 }
 
+/// The diary: a turn that is due opens a note; it ends when the act is done, or when a look takes it back.
+void StackRun::noteTurn(Day day, int topBatch)
+{
+    const journal::Standing* at = standing();
+    const std::vector<TrayShape>& shapes = now_.members.stack.shapes;
+    std::optional<TurnNote> due;
+    if (at != nullptr && !at->drying && topBatch != 0 && now_.turn.since()) {
+        const int bottom = shapes.front().batch;
+        if (at->spare() > 0) due = TurnNote{TurnNote::What::addTray, topBatch, day, std::nullopt, false};
+        else if (now_.ready[bottom].since()) due = TurnNote{TurnNote::What::lift, bottom, day, std::nullopt, false};
+    }
+    TurnNote* open = !now_.turns.empty() && !now_.turns.back().to ? &now_.turns.back() : nullptr;
+    if (open != nullptr && due && due->what == open->what && due->batch == open->batch) return;
+    if (open != nullptr) {
+        open->to = day;
+        open->done = open->what == TurnNote::What::addTray ? topBatch != 0 && topBatch != open->batch
+                                                           : shapes.empty() || shapes.front().batch != open->batch;
+    }
+    if (due) now_.turns.push_back(*due);
+}
+
 void StackRun::noteDay(int day, StackReckoning& result)
 {
     const int top = now_.members.stack.topToFeed();
@@ -187,6 +231,7 @@ void StackRun::noteDay(int day, StackReckoning& result)
     if (top >= 0) now_.turn.note(now_.members.filledProbability(top), dayAt(day));
     for (int slot = 0; slot < now_.members.stack.trays(); ++slot)
         now_.ready[now_.members.stack.shapes[static_cast<std::size_t>(slot)].batch].note(now_.members.readyProbability(slot), dayAt(day));
+    noteTurn(dayAt(day), topBatch);
     if (!worthASample(day)) return;
     StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day);
     settleStates(sample, day);
@@ -229,6 +274,9 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop, const std::vect
     result.retired = standing()->retired;
     result.flags = now_.flags;
     result.disagreements = now_.disagreements;
+    result.drains = now_.drains;
+    result.harvests = now_.harvests;
+    result.turns = now_.turns;
     result.unwritten = guessUnwritten(now_.members, missed_, result.firstBedding);
     result.effectiveSize = now_.members.weights.effectiveSize();
     result.record = recordOf(entries_, history_, options_.asOf);

@@ -42,6 +42,11 @@ struct RunState {
     Surroundings surroundings;
     std::vector<std::string> flags;
     std::vector<Disagreement> disagreements;
+    std::vector<DrainCheck> drains;
+    std::vector<HarvestCheck> harvests;
+    std::vector<TurnNote> turns;
+    struct Lifted { Day on{}; double ready = 0; };
+    std::map<int, Lifted> lifted;            ///< by batch
 };
 
 /// Kept of a run, so that an entry runs again about twice its age and not the years before it.
@@ -69,6 +74,8 @@ private:
     void entriesOf(int day);
     void weighEntry(const journal::Step& step, const journal::Standing& before, int day);
     void emptied(const journal::Action& action);
+    void keepCheck(const journal::Step& step, const Look& look, int day);
+    void noteTurn(Day day, int topBatch);
     void routinesOf(int day);
     void passDay(int day);
     void noteDay(int day, StackReckoning& result);

@@ -1,5 +1,6 @@
 #include "ui/forms/entry_sheet.h"
 
+#include "core/advice/too_early.h"
 #include "core/exchange/refusal_text.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
@@ -294,9 +295,23 @@ QString EntrySheet::effectText(const journal::EditEffect& effect, const journal:
     return lines.join(QLatin1Char('\n'));
 }
 
+/// Why a step of the stack's life would be too early, and when it would be right; it stands in nobody's way.
+QString EntrySheet::earlyText() const
+{
+    const reckoning::StackReckoning* stack = context_.estimates();
+    if (edited_ || !stack || day() != context_.today) return {};
+    const auto step = kind_ == FormKind::addTray ? std::optional{advice::LifeStep::addTray}
+        : kind_ == FormKind::rotate              ? std::optional{advice::LifeStep::lift}
+        : kind_ == FormKind::harvest             ? std::optional{advice::LifeStep::take}
+                                                 : std::nullopt;
+    const auto early = step ? advice::tooEarly(*stack, *step) : std::nullopt;
+    return early ? tr("%1: %2.").arg(QString::fromStdString(early->text), QString::fromStdString(early->because)) : QString{};
+}
+
 /// For the steps of a turn: how far the tray is, in numbers.
 QString EntrySheet::standText() const
 {
+    if (const QString early = earlyText(); !early.isEmpty()) return early;
     if (edited_ || (kind_ != FormKind::rotate && kind_ != FormKind::harvest)) return {};
     const journal::Standing* standing = context_.standing(day());
     if (!standing) return {};

@@ -48,6 +48,7 @@ private:
     journal::Entry entryWith(const journal::Action& action) const;
     Day day() const;
     bool hasSlot() const;
+    QString earlyText() const;
     QString standText() const;
     QString effectText(const journal::EditEffect& effect, const journal::Edit& edit) const;
 

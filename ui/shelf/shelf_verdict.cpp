@@ -44,7 +44,20 @@ Verdict ofAdvice(const advice::Advice& advice)
     case Code::harvestSoon: return said(Sign::soon, Tone::amber, ShelfVerdict::tr("Ready soon"), reason, wormsBelow());
     case Code::harvestOverdue: return said(Sign::danger, Tone::brick, ShelfVerdict::tr("Harvest is overdue"), reason, wormsBelow());
     case Code::addTray: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Time for another tray"), reason);
+    case Code::tooEarly: return said(Sign::soon, Tone::plain, ShelfVerdict::tr("A step came early"), reason);
     case Code::feedDue: return said(Sign::soon, Tone::moss, ShelfVerdict::tr("Feeding is due"), reason);
+    case Code::overfed: return said(Sign::danger, Tone::amber, ShelfVerdict::tr("Overfed"), reason);
+    case Code::hungry: return said(Sign::soon, Tone::amber, ShelfVerdict::tr("Hungry"), reason);
+    case Code::lowCarbon: return said(Sign::question, Tone::plain, ShelfVerdict::tr("Short of paper"), reason);
+    case Code::tooWet: return said(Sign::drop, Tone::water, ShelfVerdict::tr("Too wet"), reason);
+    case Code::tooDry: return said(Sign::drop, Tone::amber, ShelfVerdict::tr("Too dry"), reason);
+    case Code::drainageLow: return said(Sign::drop, Tone::amber, ShelfVerdict::tr("Little runs out"), reason);
+    case Code::drainageHigh: return said(Sign::drop, Tone::water, ShelfVerdict::tr("Much runs out"), reason);
+    case Code::heat: return said(Sign::danger, advice.severity == advice::Severity::urgent ? Tone::brick : Tone::amber, ShelfVerdict::tr("It gets too hot"), reason);
+    case Code::cold: return said(Sign::danger, advice.severity == advice::Severity::urgent ? Tone::brick : Tone::amber, ShelfVerdict::tr("It gets too cold"), reason);
+    case Code::dryingDone: return said(Sign::light, Tone::amber, ShelfVerdict::tr("Light-drying is done"), reason, ShelfVerdict::tr("Cocoons and some young always stay in the castings."));
+    case Code::dryingLong: return said(Sign::light, Tone::amber, ShelfVerdict::tr("Drying for long"), reason, ShelfVerdict::tr("Cocoons and some young always stay in the castings."));
+    case Code::staleRecord: return said(Sign::silent, Tone::amber, ShelfVerdict::tr("The record is silent"), reason);
     case Code::trayFull: return said(Sign::danger, Tone::amber, ShelfVerdict::tr("Top tray is full"), reason);
     case Code::sumpFull:
         return said(Sign::drop, Tone::water, ShelfVerdict::tr("Drain the sump"), reason, ShelfVerdict::tr("A few worms in the sump are normal: put them back."));
@@ -101,12 +114,12 @@ Verdict verdictOf(const VerdictFacts& facts)
     const auto pressing = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.severity >= advice::Severity::concern; });
     const bool urgent = pressing != facts.advice.end() && pressing->severity == advice::Severity::urgent;
     if (facts.standing->drying && !urgent) return drying(facts);
-    if (pressing != facts.advice.end()) return ofAdvice(*pressing);
-    if (facts.silentDays)
+    if (facts.silentDays && !urgent)
         return said(Sign::silent, Tone::amber, ShelfVerdict::tr("No entry for %1").arg(ui::daysLong(*facts.silentDays)),
                     ShelfVerdict::tr("The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray."));
+    if (pressing != facts.advice.end()) return ofAdvice(*pressing);
     // What is odd in the record and what a look would tell stand in the due list; they do not hide for weeks how the stack is.
-    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.code != Code::recordDisagrees && a.code != Code::lookNext; });
+    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.code != Code::recordDisagrees && a.code != Code::lookNext && a.code != Code::lowCarbon; });
     if (first != facts.advice.end()) return ofAdvice(*first);
     return byState(facts);
 }

@@ -184,7 +184,20 @@ void Desk::act(const advice::Advice& advice)
     };
     switch (advice.code) {
     case advice::Code::feedDue: shelf_->recordUsual(stack, forms::FormKind::feed); return;
-    case advice::Code::sumpFull: open(forms::FormKind::drain, std::nullopt); return;
+    case advice::Code::hungry: open(forms::FormKind::feed, std::nullopt); return;
+    case advice::Code::tooEarly: open(drying ? forms::FormKind::cover : forms::FormKind::feed, advice.slot); return;
+    case advice::Code::lowCarbon:
+    case advice::Code::tooWet: open(forms::FormKind::cover, advice.slot); return;
+    case advice::Code::tooDry: pour(stack, advice); return;
+    case advice::Code::sumpFull:
+    case advice::Code::drainageLow: open(flushes(advice.stack) ? forms::FormKind::flush : forms::FormKind::drain, std::nullopt); return;
+    case advice::Code::drainageHigh: open(forms::FormKind::water, std::nullopt); return;
+    case advice::Code::heat:
+    case advice::Code::cold: open(forms::FormKind::reading, std::nullopt); return;
+    case advice::Code::dryingDone:
+    case advice::Code::dryingLong: open(forms::FormKind::harvest, std::nullopt); return;
+    case advice::Code::overfed:
+    case advice::Code::staleRecord: open(forms::FormKind::check, advice.slot ? advice.slot : standing ? standing->feedSlot() : std::nullopt); return;
     case advice::Code::recordDisagrees:
         if (advice.unwritten) writeUnwritten(stack, *advice.unwritten);
         else if (advice.entry) checkEntry(journal::EntryId{*advice.entry});
@@ -197,6 +210,24 @@ void Desk::act(const advice::Advice& advice)
     case advice::Code::readyNoHurry:
     case advice::Code::harvestOverdue: open(drying ? forms::FormKind::harvest : forms::FormKind::rotate, std::nullopt); return;
     }
+}
+
+/// The amount that the bed wants, not the usual one: the advice has named it, so one click records it.
+void Desk::pour(const QString& stack, const advice::Advice& advice)
+{
+    journal::Entry entry;
+    entry.date.day = household_.today();
+    entry.stack = advice.stack;
+    entry.slot = advice.slot;
+    entry.action = journal::Water{Amount{std::round(1000.0 * advice.litres), Unit::mL}};
+    household_.record(entry, tr("%1: water").arg(stack));
+}
+
+bool Desk::flushes(const std::string& stack) const
+{
+    const auto reckoning = household_.reckoning();
+    const auto* one = reckoning ? reckoning->stack(stack) : nullptr;
+    return one != nullptr && one->record.lastFlush && one->record.lastFlush == one->record.lastDrain;
 }
 
 /// With the first day and the usual amount filled in: one more click records it.

@@ -23,10 +23,20 @@ ui::Tone toneOf(advice::Code code, advice::Severity severity)
 {
     if (severity == advice::Severity::urgent) return ui::Tone::brick;
     switch (code) {
-    case advice::Code::sumpFull: return ui::Tone::water;
+    case advice::Code::sumpFull:
+    case advice::Code::tooWet:
+    case advice::Code::tooDry:
+    case advice::Code::drainageHigh:
+    case advice::Code::drainageLow: return ui::Tone::water;
     case advice::Code::harvestOverdue:
     case advice::Code::harvestSoon:
-    case advice::Code::trayFull: return ui::Tone::amber;
+    case advice::Code::trayFull:
+    case advice::Code::overfed:
+    case advice::Code::heat:
+    case advice::Code::cold:
+    case advice::Code::dryingDone:
+    case advice::Code::dryingLong:
+    case advice::Code::staleRecord: return ui::Tone::amber;
     default: return ui::Tone::moss;
     }
 }
@@ -135,9 +145,22 @@ QString DueList::actName(const advice::Advice& advice, bool drying)
     case advice::Code::harvestSoon:
     case advice::Code::lookNext: return tr("Look");
     case advice::Code::addTray: return tr("Add");
-    case advice::Code::feedDue: return tr("Feed");
-    case advice::Code::trayFull: return tr("Look");
-    case advice::Code::sumpFull: return tr("Drain");
+    case advice::Code::tooEarly: return drying ? tr("Cover") : tr("Feed");
+    case advice::Code::feedDue:
+    case advice::Code::hungry: return tr("Feed");
+    case advice::Code::trayFull:
+    case advice::Code::overfed:
+    case advice::Code::staleRecord: return tr("Look");
+    case advice::Code::lowCarbon:
+    case advice::Code::tooWet: return tr("Paper", "shredded, to be put in");
+    case advice::Code::tooDry: return tr("Water");
+    case advice::Code::sumpFull:
+    case advice::Code::drainageLow: return tr("Drain");
+    case advice::Code::drainageHigh: return tr("Write", "what was poured into the journal");
+    case advice::Code::heat:
+    case advice::Code::cold: return tr("Read", "a thermometer");
+    case advice::Code::dryingDone:
+    case advice::Code::dryingLong: return tr("Take");
     case advice::Code::recordDisagrees: return advice.unwritten ? tr("Write", "a feeding into the journal") : tr("Check");
     }
     return {};
@@ -153,7 +176,7 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     grid->setHorizontalSpacing(9);
     grid->setVerticalSpacing(1);
     grid->setColumnStretch(1, 1);
-    const bool sump = advice.code == advice::Code::sumpFull;
+    const bool sump = advice.code == advice::Code::sumpFull || advice.code == advice::Code::drainageLow || advice.code == advice::Code::drainageHigh;
     grid->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, 0, 3, 1, Qt::AlignTop);
     const QString what = QString::fromStdString(advice.text);
     const QString why = QString::fromStdString(advice.because);

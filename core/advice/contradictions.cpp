@@ -1,0 +1,40 @@
+#include "core/advice/rules.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace tierloam::advice {
+
+namespace {
+
+/// The first of each pair stands, the second goes. Not to be done on one day: feed and do not, water and not, lift and do not.
+struct Pair { Code stays, goes; };
+constexpr Pair pairs[] = {
+    {Code::overfed, Code::hungry},       {Code::overfed, Code::feedDue},      {Code::hungry, Code::feedDue},       {Code::trayFull, Code::hungry},
+    {Code::cold, Code::hungry},          {Code::cold, Code::feedDue},         {Code::heat, Code::hungry},          {Code::tooDry, Code::tooWet},
+    {Code::tooDry, Code::drainageHigh},  {Code::staleRecord, Code::feedDue},  {Code::staleRecord, Code::hungry},   {Code::addTray, Code::tooEarly},
+    {Code::dryingLong, Code::tooEarly},  {Code::tooEarly, Code::dryingDone},  {Code::harvestReady, Code::tooEarly}, {Code::harvestOverdue, Code::tooEarly},
+    {Code::harvestSoon, Code::tooEarly}, {Code::drainageLow, Code::drainageHigh}, {Code::heat, Code::cold},
+};
+
+bool has(const std::vector<Advice>& all, Code code)
+{
+    return std::any_of(all.begin(), all.end(), [code](const Advice& each) { return each.code == code; });
+}
+
+}
+
+bool contradict(const Advice& a, const Advice& b)
+{
+    if (a.stack != b.stack) return false;
+    return std::any_of(std::begin(pairs), std::end(pairs),
+                       [&](const Pair& pair) { return (a.code == pair.stays && b.code == pair.goes) || (b.code == pair.stays && a.code == pair.goes); });
+}
+
+void settleContradictions(std::vector<Advice>& all)
+{
+    for (const Pair& pair : pairs)
+        if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
+}
+
+}

@@ -1,0 +1,91 @@
+#include "core/advice/rules.h"
+
+/// Rules and what follows from leaving them, as people read them under "Why". The table in DEVELOPERS.md says the same with its sources.
+namespace tierloam::advice {
+
+namespace {
+
+struct Meaning { const char* rule; const char* ifLeft; };
+
+Meaning meaningOf(Code code)
+{
+    switch (code) {
+    case Code::harvestReady:
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %."),
+                QT_TRANSLATE_NOOP("Advice", "The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.")};
+    case Code::readyNoHurry:
+        return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare."),
+                QT_TRANSLATE_NOOP("Advice", "Nothing is lost: the castings keep where they are.")};
+    case Code::harvestSoon:
+        return {QT_TRANSLATE_NOOP("Advice", "The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare."),
+                QT_TRANSLATE_NOOP("Advice", "Nothing yet; have bedding at hand for the emptied tray.")};
+    case Code::harvestOverdue:
+        return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest."),
+                QT_TRANSLATE_NOOP("Advice", "There is no room for food, and the colony goes on shrinking.")};
+    case Code::addTray:
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %."),
+                QT_TRANSLATE_NOOP("Advice", "The tray fills to its rim and food no longer fits.")};
+    case Code::tooEarly:
+        return {QT_TRANSLATE_NOOP("Advice", "A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.")};
+    case Code::feedDue:
+        return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least 50 g can be borne."),
+                QT_TRANSLATE_NOOP("Advice", "After two to three weeks the worms live on bedding and reserves.")};
+    case Code::overfed:
+        return {QT_TRANSLATE_NOOP("Advice", "The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "The bed heats and smells; below half of full air worms die.")};
+    case Code::hungry:
+        return {QT_TRANSLATE_NOOP("Advice", "With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %."),
+                QT_TRANSLATE_NOOP("Advice", "They stop laying and shrink; some die.")};
+    case Code::trayFull:
+        return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less 1 cm, now or within 7 days."),
+                QT_TRANSLATE_NOOP("Advice", "Food lies against the lid, and the trays above cannot rest on it.")};
+    case Code::lowCarbon:
+        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18."),
+                QT_TRANSLATE_NOOP("Advice", "Nitrogen is lost as ammonia, which smells and burns worms.")};
+    case Code::tooWet:
+        return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %."),
+                QT_TRANSLATE_NOOP("Advice", "The bed runs short of air, smells, and worms climb out.")};
+    case Code::tooDry:
+        return {QT_TRANSLATE_NOOP("Advice", "The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "Worms eat less, below a third they stop and die.")};
+    case Code::sumpFull:
+        return {QT_TRANSLATE_NOOP("Advice", "The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off."),
+                QT_TRANSLATE_NOOP("Advice", "What comes then runs over on the floor.")};
+    case Code::drainageLow:
+        return {QT_TRANSLATE_NOOP("Advice", "Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again."),
+                QT_TRANSLATE_NOOP("Advice", "Water stands in the trays, or the bed is drier than it looks from above.")};
+    case Code::drainageHigh:
+        return {QT_TRANSLATE_NOOP("Advice", "Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9)."),
+                QT_TRANSLATE_NOOP("Advice", "Salts and nitrogen leave the castings, and the bed stays wet.")};
+    case Code::heat:
+        return {QT_TRANSLATE_NOOP("Advice", "The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "At 33 °C 2 worms in 100 die a day, at 35 °C 15.")};
+    case Code::cold:
+        return {QT_TRANSLATE_NOOP("Advice", "The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "They stop eating, food rots; near 0 °C they die.")};
+    case Code::dryingDone:
+        return {QT_TRANSLATE_NOOP("Advice", "After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %."),
+                QT_TRANSLATE_NOOP("Advice", "The castings dry out and cocoons in them die.")};
+    case Code::dryingLong:
+        return {QT_TRANSLATE_NOOP("Advice", "The tray has been in the light for more than 10 days."),
+                QT_TRANSLATE_NOOP("Advice", "The castings dry hard, and the stack has one tray less meanwhile.")};
+    case Code::staleRecord:
+        return {QT_TRANSLATE_NOOP("Advice", "Nothing was written for more than 21 days, or for three usual gaps between feedings if that is longer; days away are left out."),
+                QT_TRANSLATE_NOOP("Advice", "Every date and amount grows less certain by the week.")};
+    case Code::lookNext:
+        return {QT_TRANSLATE_NOOP("Advice", "The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days."),
+                QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late.")};
+    case Code::recordDisagrees:
+        return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing."),
+                QT_TRANSLATE_NOOP("Advice", "Estimates rest on it as it stands.")};
+    }
+    return {"", ""};
+}
+
+}
+
+std::string ruleOf(Code code) { return say(meaningOf(code).rule).toStdString(); }
+std::string ifLeft(Code code) { return say(meaningOf(code).ifLeft).toStdString(); }
+
+}

@@ -1,0 +1,107 @@
+#include "core/advice/chance.h"
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+using reckoning::Band;
+using reckoning::StackEstimate;
+using reckoning::StackReckoning;
+
+namespace {
+
+// °C. Growth of Eisenia ends at 36 (34 to 39) and begins at 3 (0 to 5): Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985. That
+// something is to be done from 30 and 5 on is common practice, no source.
+constexpr double hotAbove = 30.0;
+constexpr double deadlyAbove = 33.0;
+constexpr double coldBelow = 5.0;
+constexpr double deadlyBelow = 1.0;
+constexpr Thresholds at{0.5, 0.3};
+constexpr int ahead = 14;            ///< days
+constexpr double heatsItself = 3.0;  ///< K above the room, from which its own food is the first thing to look at
+
+struct Coming {
+    double chance = 0;               ///< greatest of now and the days ahead
+    Day on{};                        ///< first day on which it is reached, or today
+    Band band;                       ///< of that day
+};
+
+/// The chance on each day ahead, from weekly bands, and the first day on which it reaches the threshold.
+template <class Chance>
+Coming coming(const StackReckoning& stack, Chance chance)
+{
+    Coming best{chance(stack.now.binTempC).value_or(0.0), stack.asOf, stack.now.binTempC};
+    Band before = stack.now.binTempC;
+    Day beforeOn = stack.asOf;
+    for (const StackEstimate& week : stack.forecast.days) {
+        if (daysBetween(stack.asOf, week.day) > ahead) break;
+        const int span = std::max(daysBetween(beforeOn, week.day), 1);
+        for (int day = 1; day <= span && best.chance < at.raise; ++day) {
+            const double share = static_cast<double>(day) / span;
+            const auto between = [share](double a, double b) { return a + share * (b - a); };
+            const Band band{between(before.p05, week.binTempC.p05), between(before.p50, week.binTempC.p50), between(before.p95, week.binTempC.p95)};
+            const double p = chance(band).value_or(0.0);
+            if (p > best.chance) best = {p, beforeOn + std::chrono::days{day}, band};
+        }
+        before = week.binTempC;
+        beforeOn = week.day;
+    }
+    return best;
+}
+
+QString bedText(const Band& band)
+{
+    return say(QT_TRANSLATE_NOOP("Advice", "%1 °C (%2 to %3)")).arg(number(band.p50, 0), number(band.p05, 0), number(band.p95, 0));
+}
+
+/// The days before are replayed as if each had looked ahead by the same step.
+ChanceOn shifted(const StackReckoning& stack, const Coming& then, std::optional<double> (*chance)(const Band&))
+{
+    const double step = then.band.p50 - stack.now.binTempC.p50;
+    return [step, chance](const StackEstimate& day) -> std::optional<double> {
+        if (day.binTempC == Band{}) return std::nullopt;
+        return chance({day.binTempC.p05 + step, day.binTempC.p50 + step, day.binTempC.p95 + step});
+    };
+}
+
+std::optional<double> hot(const Band& band) { return chanceAbove(band, hotAbove); }
+std::optional<double> chilly(const Band& band) { return chanceBelow(band, coldBelow); }
+
+void heat(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const Coming then = coming(stack, hot);
+    if (!stands(stack, shifted(stack, then, hot), at, then.chance)) return;
+    const double own = stack.forecast.ownWarmthK;
+    const bool itself = own >= heatsItself;
+    const Severity severity = stack.now.binTempC.p50 >= deadlyAbove ? Severity::urgent : hot(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    const QString what = itself ? say(QT_TRANSLATE_NOOP("Advice", "Stop feeding, spread the food thin and let air in: the bed heats itself"))
+                                : say(QT_TRANSLATE_NOOP("Advice", "Move the stack to a cooler place before it heats up: shade, floor, cellar"));
+    add(to, stack, Code::heat, severity, std::nullopt, then.on, what,
+        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above 30 °C: %4; its own heat %5 K"))
+            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), percent(then.chance), number(own, 1)));
+}
+
+void cold(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const Coming then = coming(stack, chilly);
+    if (!stands(stack, shifted(stack, then, chilly), at, then.chance)) return;
+    const Severity severity = stack.now.binTempC.p50 <= deadlyBelow ? Severity::urgent : chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    add(to, stack, Code::cold, severity, std::nullopt, then.on,
+        say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "
+                                        "water: local electrical code and a licensed electrician first")),
+        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below 5 °C: %4"))
+            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), percent(then.chance)));
+}
+
+}
+
+/// Told before it comes, from readings, season and the bed's own heat.
+void rulesOfClimate(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    heat(stack, to);
+    cold(stack, to);
+}
+
+}

@@ -1,0 +1,180 @@
+#include "core/advice/chance.h"
+#include "core/advice/rules.h"
+#include "core/advice/too_early.h"
+#include "core/advice/words.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+using reckoning::StackEstimate;
+using reckoning::StackReckoning;
+using reckoning::TrayEstimate;
+
+namespace {
+
+// Light-drying takes 2 to 7 days; common practice, no source.
+constexpr double fewLeft = 0.05, notFew = 0.08; ///< of the worms that were in the tray when it was lifted
+constexpr int leastDaysDrying = 2;
+constexpr int mostDaysDrying = 10;
+constexpr double unknownShare = 0.3;            ///< of the colony, where the day of lifting has no estimate
+constexpr double liftedReady = 0.3;             ///< below it a tray was lifted too early
+constexpr double liftedFine = 0.5;
+constexpr int addedFor = 21;                    ///< days for which a tray added early can be made good
+constexpr double beneathFilled = 0.5, beneathFine = 0.7;
+
+double shareAtStart(const StackReckoning& stack, int batch)
+{
+    if (!stack.record.dryingSince) return unknownShare;
+    const StackEstimate* before = stack.on(*stack.record.dryingSince - std::chrono::days{1});
+    const TrayEstimate* tray = before != nullptr ? trayOfBatch(*before, batch) : nullptr;
+    return tray != nullptr && tray->wormShare.p50 > 0.0 ? tray->wormShare.p50 : unknownShare;
+}
+
+/// Share of the tray's worms that is left, by the medians.
+double leftIn(const TrayEstimate& tray, double atStart) { return atStart > 0.0 ? std::min(tray.wormShare.p50 / atStart, 1.0) : 0.0; }
+
+/// Raised below 5 % left, withdrawn above 8 %.
+bool wormsHaveLeft(const StackReckoning& stack, const TrayEstimate& tray, double atStart)
+{
+    const auto chance = [&, batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
+        if (stack.record.dryingSince && day.day < *stack.record.dryingSince) return std::nullopt;
+        const TrayEstimate* at = trayOfBatch(day, batch);
+        if (at == nullptr) return std::nullopt;
+        return std::clamp(1.0 - (leftIn(*at, atStart) - fewLeft) / (notFew - fewLeft) * 0.5, 0.0, 1.0);
+    };
+    return stands(stack, chance, {1.0, 0.5});
+}
+
+void drying(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
+{
+    const int since = stack.record.daysDrying;
+    const double left = leftIn(tray, shareAtStart(stack, tray.batch));
+    const QString reason = say(QT_TRANSLATE_NOOP("Advice", "in the light for %1; about %2 of its worms are left in it; moisture %3 %"))
+                               .arg(days(since), percent(left), number(tray.moisturePct.p50, 0));
+    if (since > mostDaysDrying) {
+        add(to, stack, Code::dryingLong, Severity::concern, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Take the castings, or put the lid on: the tray dries out")), reason);
+    } else if (since >= leastDaysDrying && wormsHaveLeft(stack, tray, shareAtStart(stack, tray.batch))) {
+        add(to, stack, Code::dryingDone, Severity::due, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Take the castings: the worms have gone down")), reason);
+    }
+}
+
+/// Lifted although hardly ready: feeding or covering it makes it a working tray again.
+void liftedEarly(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
+{
+    const auto chance = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, batch);
+        return at != nullptr && at->state == reckoning::TrayState::drying ? std::optional{1.0 - at->readyProbability} : std::nullopt;
+    };
+    if (!stands(stack, chance, {1.0 - liftedReady, 1.0 - liftedFine})) return;
+    add(to, stack, Code::tooEarly, Severity::hint, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Cover the lifted tray and let it work on: it was lifted early")),
+        say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2; right about %3"))
+            .arg(ratio(tray.feedToCast.p50), percent(tray.readyProbability), whenRange(tray.readyOn, stack.asOf)));
+}
+
+/// The chance that a tray is filled is at most the lesser of its two parts.
+std::optional<double> filledChance(const TrayEstimate& tray)
+{
+    const auto deep = chanceAbove(tray.castingsDepthCm, 2.5);
+    const auto worked = chanceBelow(tray.feedToCast, 0.60);
+    return deep && worked ? std::optional{std::min(*deep, *worked)} : std::nullopt;
+}
+
+/// A tray was added while the one beneath was not filled: feed the one beneath for a while.
+void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const auto& added = stack.record.lastTrayAdded;
+    if (!added || daysBetween(*added, stack.asOf) > addedFor || stack.now.slots.size() < 2 || isDrying(stack)) return;
+    const TrayEstimate& beneath = stack.now.slots[stack.now.slots.size() - 2];
+    const auto chance = [batch = beneath.batch](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, batch);
+        const auto filled = at != nullptr ? filledChance(*at) : std::nullopt;
+        return filled ? std::optional{1.0 - *filled} : std::nullopt;
+    };
+    if (!stands(stack, chance, {1.0 - beneathFilled, 1.0 - beneathFine})) return;
+    add(to, stack, Code::tooEarly, Severity::hint, beneath.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed the tray beneath for now: the new one came early")),
+        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60"))
+            .arg(number(beneath.castingsDepthCm.p50, 1), ratio(beneath.feedToCast.p50)));
+}
+
+QString sentence(const reckoning::Dates& dates, Day today) { return say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(whenRange(dates, today)); }
+
+reckoning::Dates later(const reckoning::Dates& a, const reckoning::Dates& b)
+{
+    const auto of = [](const std::optional<Day>& x, const std::optional<Day>& y) { return x && y ? std::optional{std::max(*x, *y)} : std::nullopt; };
+    return {of(a.p10, b.p10), of(a.p50, b.p50), of(a.p90, b.p90)};
+}
+
+std::optional<Advice> made(const StackReckoning& stack, std::optional<int> slot, const reckoning::Dates& dates, const QString& text, const QString& reason)
+{
+    std::vector<Advice> one;
+    add(one, stack, Code::tooEarly, Severity::hint, slot, dates.p50.value_or(stack.asOf), text, reason + say(QT_TRANSLATE_NOOP("Advice", "; ")) + sentence(dates, stack.asOf));
+    return one.front();
+}
+
+std::optional<Advice> addTooEarly(const StackReckoning& stack)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr || stack.turnSince) return std::nullopt;
+    return made(stack, top->slot, stack.forecast.turnOn, say(QT_TRANSLATE_NOOP("Advice", "Too early for another tray: the worms would be spread thin")),
+                say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60, filled %3"))
+                    .arg(number(top->castingsDepthCm.p50, 1), ratio(top->feedToCast.p50), percent(stack.turnProbability)));
+}
+
+std::optional<Advice> liftTooEarly(const StackReckoning& stack)
+{
+    const TrayEstimate& bottom = stack.now.slots.front();
+    if (stack.readySince || bottom.state == reckoning::TrayState::ready || bottom.state == reckoning::TrayState::overdue) {
+        if (stack.turnSince || stack.record.spareTrays > 0) return std::nullopt;
+        return made(stack, bottom.slot, stack.forecast.turnOn, say(QT_TRANSLATE_NOOP("Advice", "The tray is ready but its turn has not come: the colony would lose room")),
+                    say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2; the top tray filled %3"))
+                        .arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability), percent(stack.turnProbability)));
+    }
+    return made(stack, bottom.slot, later(bottom.readyOn, stack.turnSince ? bottom.readyOn : stack.forecast.turnOn),
+                say(QT_TRANSLATE_NOOP("Advice", "Too early to lift: much of it is not castings yet")),
+                say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1 of at most 0.10, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));
+}
+
+std::optional<Advice> takeTooEarly(const StackReckoning& stack)
+{
+    if (!isDrying(stack)) {
+        const TrayEstimate& bottom = stack.now.slots.front();
+        if (stack.readySince || bottom.readyProbability >= 0.8) return std::nullopt;
+        return made(stack, bottom.slot, bottom.readyOn, say(QT_TRANSLATE_NOOP("Advice", "Too early to take: much of it is not castings yet")),
+                    say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1 of at most 0.10, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));
+    }
+    const TrayEstimate& tray = stack.now.slots.back();
+    const double left = leftIn(tray, shareAtStart(stack, tray.batch));
+    if (stack.record.daysDrying > mostDaysDrying || wormsHaveLeft(stack, tray, shareAtStart(stack, tray.batch))) return std::nullopt;
+    // They leave at about 1/1.6 a day (core/model/process_moving.h); what is left falls to 5 % after so many days more.
+    int more = std::max(leastDaysDrying - stack.record.daysDrying, 1);
+    for (double then = left * 0.535; then > fewLeft && more < 14; then *= 0.535) ++more;
+    const Day on = stack.asOf + std::chrono::days{more};
+    return made(stack, tray.slot, {on, on, on}, say(QT_TRANSLATE_NOOP("Advice", "Too early to take: many worms would go with the castings")),
+                say(QT_TRANSLATE_NOOP("Advice", "in the light for %1; about %2 of its worms are left in it")).arg(days(stack.record.daysDrying), percent(left)));
+}
+
+}
+
+std::optional<Advice> tooEarly(const StackReckoning& stack, LifeStep step)
+{
+    if (stack.retired || stack.now.slots.empty()) return std::nullopt;
+    switch (step) {
+    case LifeStep::addTray: return addTooEarly(stack);
+    case LifeStep::lift: return liftTooEarly(stack);
+    case LifeStep::take: return takeTooEarly(stack);
+    }
+    return std::nullopt;
+}
+
+void rulesOfDrying(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    if (isDrying(stack)) {
+        drying(stack, stack.now.slots.back(), to);
+        liftedEarly(stack, stack.now.slots.back(), to);
+    } else {
+        addedEarly(stack, to);
+    }
+}
+
+}

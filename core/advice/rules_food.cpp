@@ -1,0 +1,102 @@
+#include "core/advice/chance.h"
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::advice {
+
+using reckoning::StackEstimate;
+using reckoning::StackReckoning;
+using reckoning::TrayEstimate;
+using reckoning::TrayState;
+
+namespace {
+
+constexpr double airLow = 0.70;             ///< median of the air multiplier; worms die below 0.5. Ours
+constexpr double airFine = 0.80;
+constexpr Thresholds overfedAt{0.5, 0.3};
+constexpr Thresholds hungryAt{0.8, 0.6};
+constexpr double leastWorthGiving = 0.05;   ///< kg fresh
+constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
+constexpr double tooColdToEat = 8.0;        ///< °C
+// C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
+constexpr double carbonLow = 20.0;
+constexpr double carbonFine = 25.0;
+constexpr double carbonWanted = 30.0;
+constexpr double bedLow = 18.0;
+constexpr double paperCarbon = 0.504, paperNitrogen = 0.0012, paperDry = 0.95; ///< newspaper shredded, kg per kg dry matter; dry share
+
+double leastAir(const StackEstimate& day)
+{
+    double least = 1.0;
+    for (const TrayEstimate& tray : day.slots) least = std::min(least, tray.air);
+    return least;
+}
+
+/// Raised when the worst tray's air is below 0.7, or is so within 14 days with even chances; withdrawn above 0.8 and below 0.3.
+void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const double air = leastAir(stack.now);
+    // The days before are told by their medians alone: 0.7 counts as even chances, 0.8 as 0.3.
+    const auto chance = [](const StackEstimate& day) -> std::optional<double> {
+        return std::clamp(overfedAt.raise + (airLow - leastAir(day)) / (airFine - airLow) * (overfedAt.raise - overfedAt.withdraw), 0.0, 1.0);
+    };
+    const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
+    if (!stands(stack, chance, overfedAt, now)) return;
+    const bool already = air < airLow;
+    const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
+    const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
+        : stack.forecast.feedHighKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
+                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mass(stack.forecast.feedHighKg));
+    add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
+        say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
+            .arg(percent(air), mass(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), mass(top.unprocessedDryKg.p50)));
+}
+
+/// Assimilation below maintenance, because nothing lies there to be eaten.
+void hungry(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const auto chance = [&](const StackEstimate& day) -> std::optional<double> {
+        if (day.slots.empty() || day.binTempC == reckoning::Band{} || day.binTempC.p50 < tooColdToEat) return std::nullopt;
+        double softened = 0.0;
+        for (const TrayEstimate& tray : day.slots)
+            if (tray.state != TrayState::drying) softened = std::max(softened, tray.strata.softenedCm / 100.0 * 120.0); // kg DM/m², 120 kg/m³
+        return softened < softenedKgPerM2 ? chanceBelow(day.ration, 1.0) : std::optional{0.0};
+    };
+    if (stack.forecast.feedHighKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
+    const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKgPerWeek), stack.forecast.feedHighKg);
+    if (give < leastWorthGiving) return;
+    add(to, stack, Code::hungry, Severity::due, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1 this week: the worms live on their reserves")).arg(mass(give)),
+        say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mass(stack.forecast.feedLowKg), mass(stack.forecast.feedHighKg)));
+}
+
+/// What is usually given, cover included, holds too little carbon. Between both thresholds the bed itself decides.
+void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const double carbon = stack.forecast.usualCarbonKg;
+    const double nitrogen = stack.forecast.usualNitrogenKg;
+    if (nitrogen <= 0.0) return;
+    const double ratio = carbon / nitrogen;
+    const bool low = ratio < carbonLow || (ratio < carbonFine && top.cnRatio.p50 > 0.0 && top.cnRatio.p50 < bedLow);
+    if (!low) return;
+    const double paper = (carbonWanted * nitrogen - carbon) / (paperCarbon - carbonWanted * paperNitrogen) / paperDry;
+    add(to, stack, Code::lowCarbon, Severity::hint, top.slot, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(mass(std::max(paper, 0.01))),
+        say(QT_TRANSLATE_NOOP("Advice", "C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted")).arg(number(ratio, 0), number(top.cnRatio.p50, 0)));
+}
+
+}
+
+void rulesOfFood(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr) return;
+    overfed(stack, *top, to);
+    hungry(stack, *top, to);
+    lowCarbon(stack, *top, to);
+}
+
+}

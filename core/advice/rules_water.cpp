@@ -1,0 +1,113 @@
+#include "core/advice/chance.h"
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+using reckoning::StackEstimate;
+using reckoning::StackReckoning;
+using reckoning::TrayEstimate;
+using reckoning::TrayState;
+
+namespace {
+
+// Of field capacity; worms eat less below 0.65 and above 1.05 (core/model/process_air.h). Thresholds ours; common practice, no source.
+constexpr double dryBelow = 0.65;
+constexpr double wetAbove = 1.10;
+constexpr Thresholds dryAt{0.5, 0.3};
+constexpr Thresholds wetAt{0.8, 0.6};
+constexpr int daysWet = 3;           ///< what was poured drains within two days; longer is too wet
+constexpr int squeezeHolds = 5;      ///< days
+constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with every breath
+constexpr double wateredTo = 0.95;   ///< of field capacity
+constexpr double leastPour = 0.1;    ///< L
+
+double contentsKg(const TrayEstimate& tray)
+{
+    constexpr double tareKg = 1.2;
+    return std::max(tray.weightKg.p50 - tareKg, 0.0);
+}
+
+/// What brings the median tray to `wateredTo`, to the nearest 50 mL.
+double litresWanting(const TrayEstimate& tray)
+{
+    if (tray.waterShare.p50 <= 0.0) return leastPour;
+    const double water = tray.moisturePct.p50 / 100.0 * contentsKg(tray);
+    const double wanting = water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50);
+    return std::max(static_cast<double>(static_cast<int>(wanting / 0.05 + 0.5)) * 0.05, leastPour);
+}
+
+bool squeezed(const StackReckoning& stack, int value)
+{
+    const auto& record = stack.record;
+    return record.lastSqueeze && record.squeeze == value && daysBetween(*record.lastSqueeze, stack.asOf) <= squeezeHolds;
+}
+
+QString howWet(const TrayEstimate& tray)
+{
+    return say(QT_TRANSLATE_NOOP("Advice", "water %1 of what the tray holds (%2 to %3), moisture %4 %"))
+        .arg(percent(tray.waterShare.p50), percent(tray.waterShare.p05), percent(tray.waterShare.p95), number(tray.moisturePct.p50, 0));
+}
+
+void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest, std::vector<Advice>& to)
+{
+    const auto chance = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, batch);
+        return at != nullptr ? chanceBelow(at->waterShare, dryBelow) : std::nullopt;
+    };
+    std::optional<double> now = chance(stack.now);
+    if (!now) return;
+    // What it comes to within a week counts as well.
+    if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, chance(stack.forecast.days.front()).value_or(0.0));
+    const bool wateredSince = stack.record.lastWater && stack.record.lastSqueeze && *stack.record.lastWater >= *stack.record.lastSqueeze;
+    const bool read = highest && squeezed(stack, 1) && !wateredSince;
+    if (!read && !stands(stack, chance, dryAt, now)) return;
+    const double litres = litresWanting(tray);
+    const Severity severity = chance(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
+    QString reason = howWet(tray);
+    if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
+    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volume(litres)), reason);
+    to.back().litres = litres;
+}
+
+void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest, std::vector<Advice>& to)
+{
+    const auto onDay = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, batch);
+        return at != nullptr ? chanceAbove(at->waterShare, wetAbove) : std::nullopt;
+    };
+    // The least of the last days: a bed that drains is right again within two.
+    const auto chance = [&](const StackEstimate& day) -> std::optional<double> {
+        std::optional<double> least = onDay(day);
+        for (int back = 1; least && back < daysWet; ++back) {
+            const StackEstimate* before = stack.on(day.day - std::chrono::days{back});
+            const std::optional<double> then = before != nullptr ? onDay(*before) : std::nullopt;
+            least = then ? std::optional{std::min(*least, *then)} : std::nullopt;
+        }
+        return least;
+    };
+    const bool read = highest && squeezed(stack, 5);
+    if (!read && !stands(stack, chance, wetAt)) return;
+    QString reason = howWet(tray);
+    if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; it ran when it was squeezed"));
+    add(to, stack, Code::tooWet, Severity::concern, tray.slot, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Mix dry shredded paper into the bed, and do not water")), reason);
+}
+
+}
+
+/// Worms breathe through a wet skin: a dry bed stops them, a ponded one drowns what they breathe.
+void rulesOfWater(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    for (const TrayEstimate& tray : stack.now.slots) {
+        if (tray.state == TrayState::drying || tray.depthCm < leastDepthCm) continue;
+        const bool highest = &tray == top;
+        if (highest) tooDry(stack, tray, true, to); // water reaches the others through it
+        tooWet(stack, tray, highest, to);
+    }
+}
+
+}

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "core/advice/advice.h"
+
+#include <optional>
+
+namespace tierloam::advice {
+
+/// Steps of a stack's life that have their time.
+enum class LifeStep { addTray, lift, take };
+
+/// Why the step would be too early today, and the day when it would be right (`on`; in `because` its 80 % range); nullopt when its time has
+/// come. It forbids nothing.
+std::optional<Advice> tooEarly(const reckoning::StackReckoning& stack, LifeStep step);
+
+}

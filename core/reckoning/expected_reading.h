@@ -1,0 +1,11 @@
+#pragma once
+
+#include "core/reckoning/population.h"
+
+namespace tierloam::reckoning {
+
+/// What the members together expect to be read, the noise of reading included: 5, 50 and 95 %. `number` counts the values of the day.
+/// Draws are keyed by stack, day and number, so that the same journal gives the same band.
+Band expectedReading(const Population& members, const Look& look, int day, int number);
+
+}

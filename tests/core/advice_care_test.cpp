@@ -1,0 +1,472 @@
+// The codes of care: each raised when it should be, silent when not, withdrawn when settled, and steady between its two thresholds.
+#include "core/advice/advice.h"
+#include "core/advice/chance.h"
+#include "core/advice/too_early.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <functional>
+#include <set>
+
+namespace tierloam::advice {
+namespace {
+
+using namespace reckoning;
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::Not;
+
+const Day today{std::chrono::year{2031} / 5 / 2};
+Day in(int days) { return today + std::chrono::days{days}; }
+
+TrayEstimate tray(int slot, double ratio)
+{
+    TrayEstimate made;
+    made.slot = made.tray = made.batch = slot;
+    made.feedToCast = {ratio * 0.7, ratio, ratio * 1.4};
+    made.castingsDepthCm = {2.6, 3.0, 3.4};
+    made.unprocessedDryKg = {0.1, 0.2, 0.3};
+    made.depthCm = 6.0;
+    made.strata.softenedCm = 1.0;
+    made.waterShare = {0.9, 0.97, 1.02};
+    made.moisturePct = {72, 76, 80};
+    made.weightKg = {5.0, 6.0, 7.0};
+    made.cnRatio = {20, 24, 28};
+    made.wormShare = {0.2, 0.3, 0.4};
+    return made;
+}
+
+/// Two trays, a steady month behind it, nothing due.
+StackReckoning calm()
+{
+    StackReckoning stack;
+    stack.name = "Mill";
+    stack.asOf = today;
+    stack.now.day = today;
+    stack.now.colonyKg = {0.9, 1.1, 1.4};
+    stack.now.ration = {1.1, 1.4, 1.7};
+    stack.now.binTempC = {19, 21, 23};
+    stack.now.sumpL = {0.1, 0.1, 0.1};
+    stack.now.drainedLPerWeek = {0.5, 0.7, 0.9};
+    stack.now.slots = {tray(1, 0.4), tray(2, 1.5)};
+    stack.forecast.colonyMedianIn60DaysKg = 1.1;
+    stack.forecast.feedLowKg = 0.3;
+    stack.forecast.feedUsualKg = 0.9;
+    stack.forecast.feedHighKg = 1.6;
+    stack.forecast.roomTopTrayFreshKg = 4.0;
+    stack.forecast.drainedExpectedLPerWeek = {0.5, 0.7, 0.9};
+    stack.forecast.usualCarbonKg = 0.075;
+    stack.forecast.usualNitrogenKg = 0.0026;
+    stack.record.lastFeed = stack.record.lastEntry = in(-1);
+    stack.record.usualFeedKgPerWeek = 0.9;
+    for (int day = -40; day <= 0; ++day) {
+        stack.history.push_back(stack.now);
+        stack.history.back().day = in(day);
+    }
+    return stack;
+}
+
+/// Today and the days before it, down to `from` days ago.
+void since(StackReckoning& stack, int from, const std::function<void(StackEstimate&)>& change)
+{
+    for (StackEstimate& each : stack.history)
+        if (each.day >= in(from)) change(each);
+    change(stack.now);
+}
+
+std::vector<std::string> codes(const StackReckoning& stack)
+{
+    std::vector<std::string> names;
+    for (const Advice& each : adviceFor(stack)) names.emplace_back(codeName(each.code));
+    return names;
+}
+
+const Advice* find(const std::vector<Advice>& all, Code code)
+{
+    const auto found = std::find_if(all.begin(), all.end(), [code](const Advice& each) { return each.code == code; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+TEST(AdviceOfCare, IsSilentWhenNothingIsDue) { EXPECT_THAT(codes(calm()), IsEmpty()); }
+
+TEST(Chance, IsReadOffTheBandByStraightLines)
+{
+    const Band band{1, 2, 4};
+    EXPECT_DOUBLE_EQ(*chanceBelow(band, 1), 0.05);
+    EXPECT_DOUBLE_EQ(*chanceBelow(band, 2), 0.5);
+    EXPECT_DOUBLE_EQ(*chanceBelow(band, 3), 0.725);
+    EXPECT_DOUBLE_EQ(*chanceAbove(band, 3), 0.275);
+    EXPECT_DOUBLE_EQ(*chanceAbove(band, 9), 0.0);
+    EXPECT_EQ(chanceAbove(Band{}, 1), std::nullopt);
+    EXPECT_DOUBLE_EQ(*chanceAbove(Band{3, 3, 3}, 2), 1.0);
+}
+
+TEST(AdviceOfCare, TooDryNamesTheWaterThatIsWanting)
+{
+    StackReckoning stack = calm();
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].waterShare = {0.5, 0.62, 0.75}; day.slots[1].moisturePct = {50, 60, 65}; });
+    const auto all = adviceFor(stack);
+    const Advice* dry = find(all, Code::tooDry);
+    ASSERT_NE(dry, nullptr);
+    EXPECT_EQ(dry->slot, 2);
+    // 4.8 kg of contents hold 2.88 L of water, 0.62 of what they can; 0.33 of 4.645 L is wanting.
+    EXPECT_NEAR(dry->litres, 1.55, 0.026);
+    EXPECT_THAT(dry->because, HasSubstr("62"));
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].waterShare = {0.8, 0.9, 1.0}; }); // watered
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+}
+
+TEST(AdviceOfCare, TooDryStaysUntilItIsSettledAndDoesNotFlicker)
+{
+    StackReckoning stack = calm();
+    const Band doubtful{0.55, 0.68, 0.80}; // below 0.65 with 0.40: neither raised nor withdrawn
+    since(stack, -5, [&](StackEstimate& day) { day.slots[1].waterShare = doubtful; });
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+    since(stack, -9, [](StackEstimate& day) { day.slots[1].waterShare = {0.5, 0.6, 0.7}; });
+    since(stack, -5, [&](StackEstimate& day) { day.slots[1].waterShare = doubtful; });
+    EXPECT_THAT(codes(stack), Contains("too-dry"));
+}
+
+TEST(AdviceOfCare, TooDryIsToldWithinTheWeekBeforeAndBySqueezing)
+{
+    StackReckoning stack = calm();
+    stack.forecast.days.push_back(stack.now);
+    stack.forecast.days.front().day = in(7);
+    stack.forecast.days.front().slots[1].waterShare = {0.5, 0.6, 0.7};
+    ASSERT_THAT(codes(stack), Contains("too-dry"));
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::due);
+    stack = calm();
+    stack.record.lastSqueeze = in(-2);
+    stack.record.squeeze = 1;
+    EXPECT_THAT(codes(stack), Contains("too-dry"));
+    stack.record.lastWater = in(-1);
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+}
+
+TEST(AdviceOfCare, TooWetNeedsThreeDays)
+{
+    StackReckoning stack = calm();
+    const auto wet = [](StackEstimate& day) { day.slots[0].waterShare = {1.12, 1.2, 1.3}; };
+    since(stack, -1, wet);
+    EXPECT_THAT(codes(stack), Not(Contains("too-wet")));
+    since(stack, -2, wet);
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::tooWet), nullptr);
+    EXPECT_EQ(find(all, Code::tooWet)->slot, 1);
+    since(stack, 0, [](StackEstimate& day) { day.slots[0].waterShare = {0.9, 1.0, 1.05}; });
+    EXPECT_THAT(codes(stack), Not(Contains("too-wet")));
+    stack.record.lastSqueeze = in(-5);
+    stack.record.squeeze = 5;
+    EXPECT_THAT(codes(stack), Contains("too-wet"));
+    stack.record.lastSqueeze = in(-6);
+    EXPECT_THAT(codes(stack), Not(Contains("too-wet")));
+}
+
+TEST(AdviceOfCare, OverfedNowAndBeforehand)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-8);
+    ASSERT_THAT(codes(stack), Contains("feed-due"));
+    stack.forecast.airLowWithin14Days = 0.5;
+    EXPECT_THAT(codes(stack), Contains("overfed"));
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    auto all = adviceFor(stack);
+    EXPECT_EQ(find(all, Code::overfed)->severity, Severity::due);
+    EXPECT_THAT(find(all, Code::overfed)->text, HasSubstr("1.6 kg"));
+    stack.forecast.airLowWithin14Days = 0.31; // yesterday knew nothing of it
+    EXPECT_THAT(codes(stack), Not(Contains("overfed")));
+    since(stack, -6, [](StackEstimate& day) { day.slots[1].air = 0.69; });
+    all = adviceFor(stack);
+    EXPECT_EQ(find(all, Code::overfed)->severity, Severity::concern);
+    since(stack, -3, [](StackEstimate& day) { day.slots[1].air = 0.75; }); // better, not yet good
+    EXPECT_THAT(codes(stack), Contains("overfed"));
+    stack.forecast.airLowWithin14Days = 0.0;
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].air = 0.81; });
+    EXPECT_THAT(codes(stack), Not(Contains("overfed")));
+}
+
+TEST(AdviceOfCare, HungryOnlyWhereFoodIsWhatIsMissing)
+{
+    StackReckoning stack = calm();
+    const auto want = [](StackEstimate& day) {
+        day.ration = {0.5, 0.7, 0.95};
+        for (TrayEstimate& each : day.slots) each.strata.softenedCm = 0.1;
+    };
+    since(stack, 0, want);
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::hungry), nullptr);
+    EXPECT_THAT(find(all, Code::hungry)->text, HasSubstr("900 g"));
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].strata.softenedCm = 2.0; }); // food lies there
+    EXPECT_THAT(codes(stack), Not(Contains("hungry")));
+    stack = calm();
+    since(stack, 0, want);
+    since(stack, 0, [](StackEstimate& day) { day.binTempC = {5, 7, 7.9}; }); // too cold to eat
+    EXPECT_THAT(codes(stack), Not(Contains("hungry")));
+    stack = calm();
+    since(stack, 0, want);
+    stack.forecast.feedHighKg = 0.04;
+    EXPECT_THAT(codes(stack), Not(Contains("hungry")));
+}
+
+TEST(AdviceOfCare, HungryIsWithdrawnBelowSixtyPerCent)
+{
+    StackReckoning stack = calm();
+    const auto want = [](StackEstimate& day) {
+        day.ration = {0.5, 0.7, 0.95};
+        for (TrayEstimate& each : day.slots) each.strata.softenedCm = 0.1;
+    };
+    since(stack, -3, want);
+    since(stack, 0, [](StackEstimate& day) { day.ration = {0.6, 0.9, 1.2}; }); // 0.65
+    EXPECT_THAT(codes(stack), Contains("hungry"));
+    since(stack, 0, [](StackEstimate& day) { day.ration = {0.7, 0.95, 1.3}; }); // 0.56
+    EXPECT_THAT(codes(stack), Not(Contains("hungry")));
+}
+
+TEST(AdviceOfCare, LowCarbonNamesThePaper)
+{
+    StackReckoning stack = calm();
+    stack.forecast.usualCarbonKg = 0.045;
+    stack.forecast.usualNitrogenKg = 0.003; // 15
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::lowCarbon), nullptr);
+    // (30 · 0.003 − 0.045)/(0.504 − 30 · 0.0012)/0.95 = 0.1012 kg, shown as 100 g.
+    EXPECT_THAT(find(all, Code::lowCarbon)->text, HasSubstr("100 g"));
+    stack.forecast.usualCarbonKg = 0.066; // 22
+    EXPECT_THAT(codes(stack), Not(Contains("low-carbon")));
+    stack.now.slots[1].cnRatio = {14, 17, 20};
+    EXPECT_THAT(codes(stack), Contains("low-carbon"));
+    stack.forecast.usualCarbonKg = 0.075; // 25
+    EXPECT_THAT(codes(stack), Not(Contains("low-carbon")));
+}
+
+DrainCheck drained(int day, double litres, Band expected) { return {in(day), litres, expected}; }
+
+TEST(AdviceOfCare, DrainageLowAfterTwoInARow)
+{
+    StackReckoning stack = calm();
+    const Band expected{0.8, 1.2, 1.6};
+    stack.drains = {drained(-30, 1.2, expected), drained(-3, 0.7, expected)};
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-low")));
+    stack.drains.front().litres = 0.3;
+    ASSERT_THAT(codes(stack), Contains("drainage-low"));
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("0.7 L drained, 0.8 L to 1.6 L expected"));
+    stack.drains.push_back(drained(0, 1.0, expected));
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-low")));
+    stack.drains = {drained(-80, 0.3, expected), drained(-61, 0.3, expected)};
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-low")));
+}
+
+TEST(AdviceOfCare, DrainageHighAfterTwoInARowOrWithMuchWatering)
+{
+    StackReckoning stack = calm();
+    const Band expected{0.8, 1.2, 1.6};
+    stack.drains = {drained(-9, 2.0, expected), drained(-3, 1.9, expected)};
+    EXPECT_THAT(codes(stack), Contains("drainage-high"));
+    stack.drains.back().litres = 1.6;
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
+    stack.forecast.drainedExpectedLPerWeek.p50 = 2.0; // of 0.16 m²: 12.5 L/m²
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
+    stack.record.waterLPerWeek = 2.5;
+    EXPECT_THAT(codes(stack), Contains("drainage-high"));
+    stack.forecast.drainedExpectedLPerWeek.p50 = 1.6; // 10: stays only where much ran lately
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
+    stack.now.drainedLPerWeek.p50 = 2.0;
+    EXPECT_THAT(codes(stack), Contains("drainage-high"));
+    stack.forecast.drainedExpectedLPerWeek.p50 = 1.4;
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
+}
+
+TEST(AdviceOfCare, ThoseWhoFlushAreToldToFlush)
+{
+    StackReckoning stack = calm();
+    stack.record.spigotShut = true;
+    stack.now.sumpL = {2.9, 3.2, 3.5};
+    stack.forecast.sumpFullOn = {in(2), in(4), in(6)};
+    EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("Drain"));
+    stack.record.lastFlush = stack.record.lastDrain = in(-30);
+    EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("Flush"));
+}
+
+TEST(AdviceOfCare, SumpFullStaysUntilTenDaysOff)
+{
+    StackReckoning stack = calm();
+    stack.record.spigotShut = true;
+    stack.forecast.sumpFullOn.p50 = in(9);
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+    since(stack, -3, [](StackEstimate& day) { day.sumpL.p50 = 3.5; }); // 0.5 L at 0.7 a week: five days
+    EXPECT_THAT(codes(stack), Contains("sump-full"));
+    stack.forecast.sumpFullOn.p50 = in(11);
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+}
+
+void ahead(StackReckoning& stack, Band week, Band fortnight)
+{
+    stack.forecast.days = {stack.now, stack.now};
+    stack.forecast.days[0].day = in(7);
+    stack.forecast.days[0].binTempC = week;
+    stack.forecast.days[1].day = in(14);
+    stack.forecast.days[1].binTempC = fortnight;
+}
+
+TEST(AdviceOfCare, HeatIsToldBeforeItComes)
+{
+    StackReckoning stack = calm();
+    ahead(stack, {24, 26, 28}, {27, 29, 31});
+    EXPECT_THAT(codes(stack), Not(Contains("heat")));
+    ahead(stack, {25, 27, 29}, {28, 31, 34});
+    auto all = adviceFor(stack);
+    const Advice* heat = find(all, Code::heat);
+    ASSERT_NE(heat, nullptr);
+    EXPECT_GT(heat->on, in(7));
+    EXPECT_LE(heat->on, in(14));
+    EXPECT_EQ(heat->severity, Severity::due);
+    EXPECT_THAT(heat->text, HasSubstr("cooler place"));
+    stack.forecast.ownWarmthK = 4.0;
+    all = adviceFor(stack);
+    EXPECT_THAT(find(all, Code::heat)->text, HasSubstr("heats itself"));
+    stack = calm();
+    since(stack, 0, [](StackEstimate& day) { day.binTempC = {32, 33.5, 35}; });
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::urgent);
+    since(stack, 0, [](StackEstimate& day) { day.binTempC = {26, 28, 30}; });
+    EXPECT_THAT(codes(stack), Not(Contains("heat")));
+}
+
+TEST(AdviceOfCare, ColdIsToldWithTheCautionOnHeatersAndStopsFeeding)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    since(stack, 0, [](StackEstimate& day) { day.binTempC = {3, 4, 6}; });
+    const auto all = adviceFor(stack);
+    const Advice* cold = find(all, Code::cold);
+    ASSERT_NE(cold, nullptr);
+    EXPECT_THAT(cold->text, HasSubstr("licensed electrician"));
+    EXPECT_EQ(find(all, Code::feedDue), nullptr);
+    since(stack, 0, [](StackEstimate& day) { day.binTempC = {9, 12, 14}; });
+    EXPECT_THAT(codes(stack), Not(Contains("cold")));
+}
+
+TEST(AdviceOfCare, ColdStaysBetweenItsThresholds)
+{
+    StackReckoning stack = calm();
+    const Band chilly{3.5, 5.4, 7}; // below 5 °C with 0.41
+    since(stack, 0, [&](StackEstimate& day) { day.binTempC = chilly; });
+    EXPECT_THAT(codes(stack), Not(Contains("cold")));
+    since(stack, -4, [](StackEstimate& day) { day.binTempC = {3, 4, 6}; });
+    since(stack, 0, [&](StackEstimate& day) { day.binTempC = chilly; });
+    EXPECT_THAT(codes(stack), Contains("cold"));
+}
+
+StackReckoning dryingStack(int days, double left)
+{
+    StackReckoning stack = calm();
+    stack.record.dryingSince = in(-days);
+    stack.record.daysDrying = days;
+    for (StackEstimate& day : stack.history) day.slots[1].wormShare = {0.2, 0.3, 0.4};
+    since(stack, -days, [&](StackEstimate& day) {
+        day.slots[1].state = TrayState::drying;
+        day.slots[1].readyProbability = 0.95;
+        day.slots[1].wormShare = {0.2, 0.25, 0.3};
+    });
+    stack.now.slots[1].wormShare = {0.001, 0.3 * left, 0.2};
+    return stack;
+}
+
+TEST(AdviceOfCare, DryingDoneWhenFewWormsAreLeftAndLongAfterTenDays)
+{
+    EXPECT_THAT(codes(dryingStack(4, 0.12)), IsEmpty());
+    EXPECT_THAT(codes(dryingStack(1, 0.04)), IsEmpty());
+    const auto all = adviceFor(dryingStack(4, 0.04));
+    ASSERT_NE(find(all, Code::dryingDone), nullptr);
+    EXPECT_EQ(find(all, Code::dryingDone)->slot, 2);
+    EXPECT_THAT(find(all, Code::dryingDone)->because, HasSubstr("4 %"));
+    EXPECT_THAT(codes(dryingStack(10, 0.5)), Not(Contains("drying-long")));
+    EXPECT_THAT(codes(dryingStack(11, 0.01)), Contains("drying-long"));
+    EXPECT_THAT(codes(dryingStack(11, 0.01)), Not(Contains("drying-done")));
+}
+
+TEST(AdviceOfCare, StaleRecordAndDaysAway)
+{
+    StackReckoning stack = calm();
+    stack.record.lastEntry = stack.record.lastFeed = in(-21);
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+    stack.record.lastEntry = stack.record.lastFeed = in(-22);
+    EXPECT_THAT(codes(stack), Contains("stale-record"));
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    stack.record.awayFrom = in(-20);
+    stack.record.awayUntil = in(0);
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+    stack.record.awayUntil = in(-5);
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+    stack = calm();
+    stack.record.lastEntry = in(-40);
+    stack.record.medianFeedGapDays = 14; // 42 days
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+}
+
+TEST(AdviceOfCare, ATrayAddedEarlyIsToldForThreeWeeks)
+{
+    StackReckoning stack = calm();
+    stack.record.lastTrayAdded = in(-3);
+    EXPECT_THAT(codes(stack), Not(Contains("too-early"))); // the one beneath: 3.0 cm, 0.4
+    since(stack, -3, [](StackEstimate& day) { day.slots[0].castingsDepthCm = {1.0, 1.4, 1.8}; });
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::tooEarly), nullptr);
+    EXPECT_EQ(find(all, Code::tooEarly)->slot, 1);
+    stack.record.lastTrayAdded = in(-22);
+    EXPECT_THAT(codes(stack), Not(Contains("too-early")));
+    stack.record.lastTrayAdded = in(-10);
+    since(stack, 0, [](StackEstimate& day) { day.slots[0].castingsDepthCm = {2.6, 3.0, 3.4}; });
+    EXPECT_THAT(codes(stack), Not(Contains("too-early")));
+}
+
+TEST(AdviceOfCare, ATrayLiftedEarlyIsTold)
+{
+    StackReckoning stack = dryingStack(3, 0.4);
+    since(stack, -3, [](StackEstimate& day) { day.slots[1].readyProbability = 0.2; });
+    EXPECT_THAT(codes(stack), Contains("too-early"));
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].readyProbability = 0.51; });
+    EXPECT_THAT(codes(stack), Not(Contains("too-early")));
+}
+
+TEST(TooEarly, SaysWhyAndWhenItWouldBeRight)
+{
+    StackReckoning stack = calm();
+    stack.forecast.turnOn = {in(20), in(30), in(50)};
+    stack.now.slots[0].readyOn = {in(25), in(44), in(70)};
+    auto early = tooEarly(stack, LifeStep::addTray);
+    ASSERT_TRUE(early);
+    EXPECT_EQ(early->on, in(30));
+    EXPECT_THAT(early->because, HasSubstr("1 June"));
+    early = tooEarly(stack, LifeStep::lift);
+    ASSERT_TRUE(early);
+    EXPECT_EQ(early->on, in(44));
+    stack.turnSince = in(-1);
+    EXPECT_FALSE(tooEarly(stack, LifeStep::addTray));
+    EXPECT_TRUE(tooEarly(stack, LifeStep::lift));
+    stack.readySince = in(-1);
+    EXPECT_FALSE(tooEarly(stack, LifeStep::lift));
+    EXPECT_FALSE(tooEarly(stack, LifeStep::take));
+    EXPECT_TRUE(tooEarly(dryingStack(3, 0.3), LifeStep::take));
+    EXPECT_GT(tooEarly(dryingStack(3, 0.3), LifeStep::take)->on, today);
+    EXPECT_FALSE(tooEarly(dryingStack(5, 0.03), LifeStep::take));
+}
+
+TEST(AdviceOfCare, EveryCodeHasANameARuleAndAConsequence)
+{
+    std::set<std::string_view> names;
+    for (int i = 0; i < codeCount; ++i) {
+        const Code code{i};
+        names.insert(codeName(code));
+        EXPECT_FALSE(codeName(code).empty());
+        EXPECT_FALSE(ruleOf(code).empty()) << codeName(code);
+        EXPECT_FALSE(ifLeft(code).empty()) << codeName(code);
+    }
+    EXPECT_EQ(names.size(), static_cast<std::size_t>(codeCount));
+}
+
+}
+}
