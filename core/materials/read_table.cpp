@@ -13,9 +13,9 @@ namespace tierloam::materials {
 namespace {
 
 constexpr std::string_view headerRow = "item,kind,softening_class,moisture_pct,protein_pct,ash_pct,nitrogen_pct_dm,c_to_n,bulk_kg_m3,"
-                                       "holds_kg_water_per_kg_dm,welcome,source";
+                                       "holds_kg_water_per_kg_dm,welcome,doubt,source";
 
-enum Column { item, kind, softening, moisture, protein, ash, nitrogen, carbonToNitrogen, bulk, waterHeld, welcome, source, columns };
+enum Column { item, kind, softening, moisture, protein, ash, nitrogen, carbonToNitrogen, bulk, waterHeld, welcome, doubt, source, columns };
 using Fields = std::array<std::string, columns>;
 
 class RowReader {
@@ -109,6 +109,10 @@ Material materialOf(const RowReader& row)
     material.bulkKgPerM3 = row.number(fields[bulk], 1.0, 3000.0);
     material.waterHeldKgPerKg = row.number(fields[waterHeld], 0.0, 20.0);
     material.welcome = welcomeNamed(fields[welcome], row);
+    const auto why = doubtNamed(fields[doubt]);
+    if (!why) row.fail("no doubt «" + fields[doubt] + "»");
+    material.doubt = *why;
+    if ((material.doubt == Doubt::none) != (material.welcome == Welcome::yes)) row.fail("a doubt belongs to what is not welcome, and to nothing else");
     material.source = fields[source];
     if (material.source.empty()) row.fail("no source");
     return material;

@@ -12,6 +12,10 @@ namespace {
 
 constexpr std::array<std::string_view, 8> softeningNames{"soft", "mix", "coffee", "paper", "cardboard", "wood", "coir", "mineral"};
 
+constexpr std::array<std::string_view, static_cast<std::size_t>(Doubt::count)> doubtNames{
+    "", "acid", "pungent", "starch", "salty", "oily", "animal", "dairy", "droppings", "dewormer",
+    "hot", "heats", "seeds", "bags", "coated", "treated", "caustic", "plastic", "peatland"};
+
 constexpr std::array<Species, 4> speciesTable{{
     {"Eisenia fetida", false},
     {"Eisenia andrei", false},
@@ -76,7 +80,8 @@ Table Table::withOwn(std::span<const journal::Entry> entries)
     for (const journal::Entry& entry : entries) {
         const auto* own = std::get_if<journal::OwnMaterial>(&entry.action);
         if (!own) continue;
-        const Material material = materialOf(*own);
+        Material material = materialOf(*own);
+        material.source = entry.note;
         const Material* known = table.find(own->name);
         if (known) {
             table.rows_[static_cast<std::size_t>(known - table.rows_.data())] = material;
@@ -109,6 +114,15 @@ std::optional<SofteningClass> softeningNamed(std::string_view name)
 {
     for (std::size_t i = 0; i < softeningNames.size(); ++i)
         if (softeningNames[i] == name) return static_cast<SofteningClass>(i);
+    return std::nullopt;
+}
+
+std::string_view doubtName(Doubt doubt) { return doubtNames[static_cast<std::size_t>(doubt)]; }
+
+std::optional<Doubt> doubtNamed(std::string_view name)
+{
+    for (std::size_t i = 0; i < doubtNames.size(); ++i)
+        if (doubtNames[i] == name) return static_cast<Doubt>(i);
     return std::nullopt;
 }
 

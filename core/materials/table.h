@@ -14,6 +14,11 @@ using journal::SofteningClass;
 
 enum class Welcome { yes, aLittle, no };
 enum class Kind { food, bedding, mineral };
+/// Why a material is welcome only a little, or not at all. `none` belongs to those that are welcome.
+enum class Doubt {
+    none, acid, pungent, starch, salty, oily, animal, dairy, droppings, dewormer, hot, heats, seeds, bags, coated, treated, caustic, plastic, peatland,
+    count
+};
 
 /// One row of the materials table; every number as it comes to hand.
 struct Material {
@@ -26,7 +31,8 @@ struct Material {
     double bulkKgPerM3 = 0;          ///< fresh, loose
     double waterHeldKgPerKg = 0;     ///< at field capacity, per kg dry matter
     Welcome welcome = Welcome::yes;
-    std::string source;
+    Doubt doubt = Doubt::none;
+    std::string source;              ///< of an own material: the note of its entry, which may be empty
     bool own = false;
 
     double dryShare() const { return 1.0 - moisturePercent / 100.0; }
@@ -61,6 +67,10 @@ std::optional<Mass> freshMass(const Amount& amount, const Material& material);
 
 std::string_view softeningName(SofteningClass softening);
 std::optional<SofteningClass> softeningNamed(std::string_view name);
+
+/// The word of the table; empty for none.
+std::string_view doubtName(Doubt doubt);
+std::optional<Doubt> doubtNamed(std::string_view name);
 
 struct Species { std::string_view name; bool weak; };
 /// Eisenia fetida, Eisenia andrei, Eudrilus eugeniae, Perionyx excavatus.

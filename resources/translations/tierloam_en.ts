@@ -145,6 +145,23 @@
         </message>
     </context>
     <context>
+        <name>tierloam::materials_page::MaterialsPage</name>
+        <message numerus="yes">
+            <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
+            <translation>
+                <numerusform>%n material; what each holds, whether it is welcome, and sums with them</numerusform>
+                <numerusform>%n materials; what each holds, whether it is welcome, and sums with them</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %n material(s)</source>
+            <translation>
+                <numerusform>%1 of %n material</numerusform>
+                <numerusform>%1 of %n materials</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::ui::DateField</name>
         <message numerus="yes">
             <source>%1, %n days ago</source>

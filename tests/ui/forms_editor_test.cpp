@@ -64,7 +64,7 @@ TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
         recorded_.clear();
         edit(id);
         // A change of the note alone forces a write; all else must stay to the bit.
-        type("Note", "looked at");
+        type(std::holds_alternative<journal::OwnMaterial>(action) ? "Source" : "Note", "looked at");
         pressEnter();
         ASSERT_TRUE(QTest::qWaitFor([this] { return !recorded_.empty() || !problems().isEmpty(); }, patience)) << journal::actionName(action);
         ASSERT_TRUE(finished()) << journal::actionName(action) << ": " << problems().toStdString();

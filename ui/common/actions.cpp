@@ -32,6 +32,7 @@ constexpr ActionRow rows[] = {
     {ActionId::pageShelf, Where::window, "pageShelf", QT_TRANSLATE_NOOP("Actions", "&Shelf"), "Ctrl+1"},
     {ActionId::pageTrends, Where::window, "pageTrends", QT_TRANSLATE_NOOP("Actions", "&Trends"), "Ctrl+2"},
     {ActionId::pageJournal, Where::window, "pageJournal", QT_TRANSLATE_NOOP("Actions", "&Journal"), "Ctrl+3"},
+    {ActionId::pageMaterials, Where::window, "pageMaterials", QT_TRANSLATE_NOOP("Actions", "&Materials"), "Ctrl+5"},
     {ActionId::goDue, Where::window, "goDue", QT_TRANSLATE_NOOP("Actions", "Go to the &due list"), "F6"},
     {ActionId::doDue, Where::window, "doDue", QT_TRANSLATE_NOOP("Actions", "Do the &first thing due"), "Ctrl+D"},
     {ActionId::themeLight, Where::window, "themeLight", QT_TRANSLATE_NOOP("Actions", "&Light colours"), "Ctrl+Alt+L"},
@@ -92,6 +93,17 @@ constexpr ActionRow rows[] = {
     {ActionId::deleteEntry, Where::journal, "deleteEntry", QT_TRANSLATE_NOOP("Actions", "Delete"), "Del"},
     {ActionId::clearFilters, Where::journal, "clearFilters", QT_TRANSLATE_NOOP("Actions", "Show all"), "Esc"},
 
+    {ActionId::findMaterial, Where::materials, "findMaterialKey", QT_TRANSLATE_NOOP("Actions", "Find a material"), "Ctrl+F"},
+    {ActionId::newMaterial, Where::materials, "newMaterial", QT_TRANSLATE_NOOP("Actions", "New material…"), "Alt+N"},
+    {ActionId::editMaterial, Where::materials, "editMaterial", QT_TRANSLATE_NOOP("Actions", "Edit the own material…"), "F2"},
+    {ActionId::favouriteMaterial, Where::materials, "favouriteMaterial", QT_TRANSLATE_NOOP("Actions", "Favourite"), "Alt+F"},
+    {ActionId::mixMaterial, Where::materials, "mixMaterial", QT_TRANSLATE_NOOP("Actions", "Put it into the mix"), "Return; Enter"},
+    {ActionId::sumMix, Where::materials, "sumMix", QT_TRANSLATE_NOOP("Actions", "Mix"), "Alt+1"},
+    {ActionId::sumBedding, Where::materials, "sumBedding", QT_TRANSLATE_NOOP("Actions", "Bedding"), "Alt+2"},
+    {ActionId::sumCastings, Where::materials, "sumCastings", QT_TRANSLATE_NOOP("Actions", "Use of castings"), "Alt+3"},
+    {ActionId::sumLeachate, Where::materials, "sumLeachate", QT_TRANSLATE_NOOP("Actions", "Use of leachate"), "Alt+4"},
+
+
     {ActionId::saveForm, Where::form, "saveForm", QT_TRANSLATE_NOOP("Actions", "Save"), "Ctrl+S; Ctrl+Return; Ctrl+Enter"},
     {ActionId::closeForm, Where::form, "closeForm", QT_TRANSLATE_NOOP("Actions", "Cancel"), "Esc"},
 };
@@ -143,6 +155,7 @@ QString whereText(Where where)
     case Where::shelf: return QCoreApplication::translate(context, "On the shelf");
     case Where::trends: return QCoreApplication::translate(context, "On the trends page");
     case Where::journal: return QCoreApplication::translate(context, "In the journal");
+    case Where::materials: return QCoreApplication::translate(context, "On the materials page");
     case Where::form: return QCoreApplication::translate(context, "In a form");
     }
     return {};

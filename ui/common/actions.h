@@ -15,13 +15,13 @@ class QObject;
 namespace tierloam::ui {
 
 /// Where the keys of an action work. Those of the window work on every page; those of a page only while it is shown.
-enum class Where { window, shelf, trends, journal, form };
+enum class Where { window, shelf, trends, journal, materials, form };
 
 enum class ActionId {
     // window
     newHousehold, openHousehold, renameHousehold, importJournal, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther,
-    pageShelf, pageTrends, pageJournal, goDue, doDue,
+    pageShelf, pageTrends, pageJournal, pageMaterials, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
@@ -31,6 +31,8 @@ enum class ActionId {
     range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
     // journal
     find, editEntry, editTogether, photos, deleteEntry, clearFilters,
+    // materials
+    findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, sumMix, sumBedding, sumCastings, sumLeachate,
     // forms
     saveForm, closeForm
 };

@@ -16,6 +16,9 @@ public:
     QString stack;
     EntrySheet* sheet = nullptr;
     std::optional<household::Ticket> ticket; ///< of the write under way
+
+    /// With its stack; an own material belongs to none.
+    QString named(const QString& what) const { return stack.isEmpty() ? what : ActionForm::tr("%1: %2").arg(stack, what); }
 };
 
 ActionForm::ActionForm(household::Household& household, FormKind kind, const QString& stack, std::optional<int> slot, QWidget* parent)
@@ -28,7 +31,7 @@ ActionForm::ActionForm(household::Household& household, FormKind kind, const QSt
     QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
-    d_->sheet->setTitle(tr("%1: %2").arg(stack, formName(kind)));
+    d_->sheet->setTitle(d_->named(formName(kind)));
     setAccessibleName(d_->sheet->title());
     if (household.readOnly()) {
         d_->sheet->setProblem(tr("This household was opened for reading only; nothing can be recorded."));
@@ -99,7 +102,7 @@ void ActionForm::record()
     }
     d_->sheet->setProblem({});
     d_->sheet->setBusy(tr("Recording…"));
-    d_->ticket = d_->household.recordAll(edit.added, tr("%1: %2").arg(d_->stack, formDeed(kind())));
+    d_->ticket = d_->household.recordAll(edit.added, d_->named(formDeed(kind())));
 }
 
 void ActionForm::cancel()

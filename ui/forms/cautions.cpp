@@ -1,6 +1,7 @@
 #include "ui/forms/cautions.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/material_words.h"
 
 #include <QCoreApplication>
 
@@ -81,13 +82,10 @@ Caution heater()
 Caution doubtful(const materials::Material& material)
 {
     const QString name = QString::fromStdString(material.name);
-    if (material.welcome == materials::Welcome::no) {
-        return {CautionTopic::doubtfulMaterial,
-                Cautions::tr("«%1» is best left out: it draws pests, smells or harms the worms. It is recorded all the same.").arg(name),
-                QStringLiteral("New York City Sanitation; Oregon Metro; Virginia Master Gardeners")};
-    }
-    return {CautionTopic::doubtfulMaterial, Cautions::tr("«%1» only a little at a time: much of it at once sours or heats the bed.").arg(name),
-            QStringLiteral("common practice, no source; welcome as in the table of materials")};
+    const QString told = material.welcome == materials::Welcome::no ? Cautions::tr("«%1» is best left out. It is recorded all the same.")
+                                                                     : Cautions::tr("«%1» only a little at a time.");
+    const QString why = ui::doubtText(material.doubt);
+    return {CautionTopic::doubtfulMaterial, why.isEmpty() ? told.arg(name) : told.arg(name) + QLatin1Char(' ') + why, QString::fromStdString(material.source)};
 }
 
 Caution release()
@@ -117,6 +115,11 @@ bool isPestOrSour(const QString& word)
 
 }
 
+Caution manureCaution() { return manure(); }
+Caution leachateCaution() { return leachate(); }
+Caution liftingCaution(const CautionFacts& facts) { return lifting(facts); }
+Caution dustCaution() { return dustAndMould(); }
+
 bool isManure(const materials::Material& material)
 {
     return QString::fromStdString(material.name).contains(QStringLiteral("manure"), Qt::CaseInsensitive);
@@ -136,6 +139,13 @@ QList<Caution> cautionsFor(const CautionFacts& facts)
     if (facts.material && isManure(*facts.material)) list.append(manure());
     if (facts.material && facts.firstOfMaterial && facts.material->welcome != materials::Welcome::yes) list.append(doubtful(*facts.material));
     if (facts.cold) list.append(heater());
+    return list;
+}
+
+QList<Caution> allCautions()
+{
+    QList<Caution> list = firstRunCautions();
+    list.append({lifting({}), dustAndMould(), manure(), heater(), remedy(), release(), wormsInSump(), wormsInBottomTray(), cocoonsLeave()});
     return list;
 }
 

@@ -41,6 +41,14 @@ QList<Caution> cautionsFor(const CautionFacts& facts);
 /// What to know before the first worms are bought, for the first-run page.
 QList<Caution> firstRunCautions();
 
+/// For work outside a form, where the same cautions belong.
+Caution manureCaution();
+Caution leachateCaution();
+Caution liftingCaution(const CautionFacts& facts);
+Caution dustCaution();
+/// All that the program ever says, for the handbook.
+QList<Caution> allCautions();
+
 /// Manure by its name, own materials included.
 bool isManure(const materials::Material& material);
 

@@ -99,7 +99,8 @@ void EntrySheet::build()
     if (hasSlot()) slot_ = grid_->add(tr("Tray"), new ui::ChoiceField);
     date_ = grid_->add(tr("Date"), new ui::DateField{context_.today});
     date_->setRequired(tr("On which day?"));
-    if (!note_) note_ = grid_->add(tr("Note"), new ui::TextField);
+    // The note of an own material is where its figures come from: the page of materials shows it as the source.
+    if (!note_) note_ = grid_->add(kind_ == FormKind::material ? tr("Source") : tr("Note"), new ui::TextField);
     if (edited_) {
         body_->fill(edited_->action);
         body_->forEditing();

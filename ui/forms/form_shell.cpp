@@ -1,6 +1,7 @@
 #include "ui/forms/form_shell.h"
 
 #include "ui/common/panels.h"
+#include "ui/forms/caution_card.h"
 #include "ui/forms/fit_area.h"
 
 #include <QAbstractButton>
@@ -21,12 +22,7 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     title_ = ui::makeLabel({}, ui::TextRole::section, this, true);
     line_ = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
     line_->hide();
-    auto* card = new ui::Card{this, ui::Tone::amber};
-    card->setObjectName(QStringLiteral("cautions"));
-    card->hide();
-    cautionCard_ = card;
-    cautionColumn_ = card->column();
-    cautionColumn_->setSpacing(3);
+    cautionCard_ = new CautionCard{this};
     area_ = new FitArea{this};
     effect_ = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
     effect_->setObjectName(QStringLiteral("effect"));
@@ -47,7 +43,7 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     buttons_->addWidget(accept_);
     column->addWidget(title_);
     column->addWidget(line_);
-    column->addWidget(card);
+    column->addWidget(cautionCard_);
     column->addWidget(area_, 1);
     column->addWidget(effect_);
     column->addWidget(problem_);
@@ -84,28 +80,13 @@ void FormShell::setContent(QWidget* content)
 
 void FormShell::setCautions(const QList<Caution>& cautions)
 {
-    const auto texts = [](const QList<Caution>& list) {
-        QStringList words;
-        for (const Caution& each : list) words.append(each.text);
-        return words;
-    };
-    if (texts(cautions) == texts(cautions_)) return; // while someone types, nothing flickers
-    cautions_ = cautions;
-    while (QLayoutItem* item = cautionColumn_->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
-    for (const Caution& each : cautions) {
-        // A word, not only the colour of the bar, tells a caution from what is normal.
-        const QString words = each.normal ? each.text : tr("Caution: %1").arg(each.text);
-        auto* label = ui::makeLabel(words, each.normal ? ui::TextRole::smallMuted : ui::TextRole::small, cautionCard_, true);
-        label->setToolTip(tr("Source: %1").arg(each.source));
-        cautionColumn_->addWidget(label);
-    }
-    cautionCard_->setHidden(cautions.isEmpty());
-    cautionCard_->setAccessibleName(tr("Cautions"));
-    cautionCard_->setAccessibleDescription(texts(cautions).join(QLatin1Char(' ')));
+    cautionCard_->setCautions(cautions);
     updateGeometry();
+}
+
+QList<Caution> FormShell::cautions() const
+{
+    return cautionCard_->cautions();
 }
 
 void FormShell::setEffect(const QString& words)

@@ -7,10 +7,10 @@
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
-class QVBoxLayout;
 
 namespace tierloam::forms {
 
+class CautionCard;
 class FitArea;
 
 /// What all forms have around their fields: a title, the cautions of the work (always in sight, above what scrolls), the fields, what the
@@ -28,7 +28,7 @@ public:
     /// The widget that scrolls; the shell takes it. Once.
     void setContent(QWidget* content);
     void setCautions(const QList<Caution>& cautions);
-    QList<Caution> cautions() const { return cautions_; }
+    QList<Caution> cautions() const;
     /// What it will do: which tray it falls to, what it moves. Quiet.
     void setEffect(const QString& words);
     /// In the size and ink of the text, where what is said there is what the form is for.
@@ -64,15 +64,13 @@ protected:
 private:
     QLabel* title_ = nullptr;
     QLabel* line_ = nullptr;
-    QWidget* cautionCard_ = nullptr;
-    QVBoxLayout* cautionColumn_ = nullptr;
+    CautionCard* cautionCard_ = nullptr;
     FitArea* area_ = nullptr;
     QLabel* effect_ = nullptr;
     QLabel* problem_ = nullptr;
     QHBoxLayout* buttons_ = nullptr;
     QPushButton* accept_ = nullptr;
     QPushButton* cancel_ = nullptr;
-    QList<Caution> cautions_;
     QString acceptText_;
     bool busy_ = false;
 };

@@ -1,4 +1,5 @@
 #include "ui/common/choice_field.h"
+#include "ui/common/material_words.h"
 #include "ui/common/number_field.h"
 #include "ui/forms/body.h"
 
@@ -19,15 +20,10 @@ public:
         name_->setRequired(tr("What is it called?"));
         softens_ = grid.add(tr("Softens like"), new ui::ChoiceField);
         softens_->addChoice(tr("not said"));
-        const auto add = [this](const QString& text, SofteningClass each) { softens_->addChoice(text, static_cast<int>(each)); };
-        add(tr("soft fruit and leaves"), SofteningClass::soft);
-        add(tr("mixed kitchen scraps"), SofteningClass::mix);
-        add(tr("grounds, grain and bread"), SofteningClass::coffee);
-        add(tr("paper"), SofteningClass::paper);
-        add(tr("cardboard, straw and leaves"), SofteningClass::cardboard);
-        add(tr("wood; it stays"), SofteningClass::wood);
-        add(tr("coir and peat; it stays"), SofteningClass::coir);
-        add(tr("shell and grit; it stays"), SofteningClass::mineral);
+        for (const SofteningClass each : {SofteningClass::soft, SofteningClass::mix, SofteningClass::coffee, SofteningClass::paper, SofteningClass::cardboard,
+                                          SofteningClass::wood, SofteningClass::coir, SofteningClass::mineral}) {
+            softens_->addChoice(ui::softeningText(each), static_cast<int>(each));
+        }
         moisture_ = grid.add(tr("Moisture"), new ui::ShareField{0.0, 99.0});
         nitrogen_ = grid.add(tr("Nitrogen"), new ui::NumberField{{{tr("% of dry matter"), 1.0, 0.0}}, {0.0, 50.0}});
         ratio_ = grid.add(tr("C:N"), new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.1, 10000.0}});

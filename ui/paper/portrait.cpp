@@ -1,6 +1,7 @@
 #include "ui/paper/portrait.h"
 
 #include "ui/journal/journal_page.h"
+#include "ui/materials/materials_page.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
 #include "ui/window/desk.h"
@@ -71,12 +72,14 @@ std::optional<QString> drawPortraits(window::MainWindow& window, const QString& 
     const struct {
         window::Desk::Page page;
         const char* name;
-    } pages[] = {{window::Desk::Page::shelf, "shelf"}, {window::Desk::Page::trends, "trends"}, {window::Desk::Page::journal, "journal"}};
+    } pages[] = {{window::Desk::Page::shelf, "shelf"}, {window::Desk::Page::trends, "trends"}, {window::Desk::Page::journal, "journal"},
+                 {window::Desk::Page::materials, "materials"}};
     std::vector<Picture> pictures;
     for (const auto& [page, name] : pages) {
         desk.showPage(page);
         desk.shelf()->refreshNow();
         desk.trends()->refreshNow();
+        desk.materials()->refreshNow();
         settle();
         if (QWidget* focus = QApplication::focusWidget()) focus->clearFocus(); // a picture shows no one's place
         settle();

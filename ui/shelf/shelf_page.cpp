@@ -274,6 +274,16 @@ bool ShelfPage::openFeeding(const QString& stack, Day day, const journal::Feed& 
     return true;
 }
 
+bool ShelfPage::openProposed(const QString& stack, const journal::Action& action, std::optional<int> slot)
+{
+    journal::Entry entry;
+    entry.action = action;
+    entry.slot = slot;
+    if (!openForm(stack, forms::kindOf(entry), slot)) return false;
+    static_cast<forms::ActionForm*>(host_->content())->propose(action);
+    return true;
+}
+
 bool ShelfPage::openNewStack()
 {
     if (formBegun()) {

@@ -56,6 +56,8 @@ public:
     bool openForm(const QString& stack, forms::FormKind kind, std::optional<int> slot = std::nullopt);
     /// The feed form with that feeding and day filled in; false as above.
     bool openFeeding(const QString& stack, Day day, const journal::Feed& feed);
+    /// The form of that action's kind with it filled in, for today; false as above.
+    bool openProposed(const QString& stack, const journal::Action& action, std::optional<int> slot = std::nullopt);
     /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();

@@ -7,6 +7,7 @@
 #include "ui/forms/form_kind.h"
 #include "ui/forms/new_stack.h"
 #include "ui/journal/journal_page.h"
+#include "ui/materials/materials_page.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
@@ -56,7 +57,8 @@ QPushButton* headButton(QAction* action, QWidget* parent)
 Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     : QWidget{parent}, household_{household}, lent_{std::move(lent)}, rail_{new Rail{lent_.theme, this}}, pages_{new QStackedWidget{this}},
       shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
-      journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
+      journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}},
+      materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
       row_{new QHBoxLayout{this}}, dueAction_{lent_.action(ui::ActionId::goDue)}
 {
     setObjectName(QStringLiteral("desk"));
@@ -68,6 +70,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     pages_->addWidget(shelf_);
     pages_->addWidget(trends_);
     pages_->addWidget(journal_);
+    pages_->addWidget(materials_);
     pages_->addWidget(duePage_);
     auto* dueRows = new QVBoxLayout{duePage_};
     dueRows->setContentsMargins(0, 0, 0, 0);
@@ -75,6 +78,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     rail_->addPage(lent_.action(ui::ActionId::pageShelf));
     rail_->addPage(lent_.action(ui::ActionId::pageTrends));
     rail_->addPage(lent_.action(ui::ActionId::pageJournal));
+    rail_->addPage(lent_.action(ui::ActionId::pageMaterials));
     rail_->addPage(dueAction_);
 
     for (const ui::ActionId id : {ui::ActionId::undo, ui::ActionId::recordOther, ui::ActionId::newStack}) {
@@ -89,6 +93,10 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     connect(due_, &DueList::counted, this, [this] { tellState(); });
     connect(journal_, &journal_page::JournalPage::refused, this,
             [this](const QString& why) { lent_.notices.show(Notices::Kind::failure, why, QStringLiteral("journal")); });
+    connect(materials_, &materials_page::MaterialsPage::trayWanted, this, [this](const QString& stack, const journal::Bed& bed) {
+        showPage(Page::shelf);
+        shelf_->openProposed(stack, bed);
+    });
     connect(&household_, &household::Household::recorded, this, [this](household::Ticket, const std::vector<journal::EntryId>&) {
         savedAt_ = lent_.minuteOfDay();
         lent_.notices.settle(QStringLiteral("journal"));
@@ -121,11 +129,13 @@ void Desk::showPage(Page page)
     case Page::shelf: pages_->setCurrentWidget(shelf_); break;
     case Page::trends: pages_->setCurrentWidget(trends_); break;
     case Page::journal: pages_->setCurrentWidget(journal_); break;
+    case Page::materials: pages_->setCurrentWidget(materials_); break;
     case Page::due: pages_->setCurrentWidget(duePage_); break;
     }
     lent_.action(ui::ActionId::pageShelf)->setChecked(page == Page::shelf);
     lent_.action(ui::ActionId::pageTrends)->setChecked(page == Page::trends);
     lent_.action(ui::ActionId::pageJournal)->setChecked(page == Page::journal);
+    lent_.action(ui::ActionId::pageMaterials)->setChecked(page == Page::materials);
     dueAction_->setChecked(page == Page::due);
     if (page == Page::due) {
         due_->enter();
@@ -169,7 +179,7 @@ bool Desk::anythingTyped() const
     const QWidget* content = shelf_->host()->content();
     if (const auto* form = qobject_cast<const forms::ActionForm*>(content); form && form->touched()) return true;
     if (const auto* form = qobject_cast<const forms::NewStack*>(content); form && form->touched()) return true;
-    return journal_->editing();
+    return journal_->editing() || materials_->editing();
 }
 
 void Desk::act(const advice::Advice& advice)

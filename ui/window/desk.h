@@ -25,6 +25,9 @@ class TrendsPage;
 namespace tierloam::journal_page {
 class JournalPage;
 }
+namespace tierloam::materials_page {
+class MaterialsPage;
+}
 
 namespace tierloam::window {
 
@@ -37,7 +40,7 @@ class Desk : public QWidget {
     Q_OBJECT
 
 public:
-    enum class Page { shelf, trends, journal, due };
+    enum class Page { shelf, trends, journal, materials, due };
 
     /// What the desk borrows from the window, which outlives it.
     struct Lent {
@@ -55,6 +58,7 @@ public:
     shelf::ShelfPage* shelf() const { return shelf_; }
     trends::TrendsPage* trends() const { return trends_; }
     journal_page::JournalPage* journal() const { return journal_; }
+    materials_page::MaterialsPage* materials() const { return materials_; }
     DueList* due() const { return due_; }
     bool dueBeside() const { return beside_; }
     QString savedText() const;
@@ -90,6 +94,7 @@ private:
     shelf::ShelfPage* shelf_;
     trends::TrendsPage* trends_;
     journal_page::JournalPage* journal_;
+    materials_page::MaterialsPage* materials_;
     DueList* due_;
     QWidget* duePage_;
     QHBoxLayout* row_;

@@ -261,7 +261,7 @@ void MainWindow::restoreState()
     const QByteArray geometry = settings_.value(QStringLiteral("window/geometry")).toByteArray();
     if (!geometry.isEmpty()) restoreGeometry(geometry);
     const int page = settings_.value(QStringLiteral("window/page"), 0).toInt();
-    if (desk_ && page > 0 && page <= static_cast<int>(Desk::Page::journal)) desk_->showPage(static_cast<Desk::Page>(page));
+    if (desk_ && page > 0 && page < static_cast<int>(Desk::Page::due)) desk_->showPage(static_cast<Desk::Page>(page));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

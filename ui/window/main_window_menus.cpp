@@ -67,6 +67,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
     on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
     on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
+    on(ui::ActionId::pageMaterials, [this] { if (desk_) desk_->showPage(Desk::Page::materials); });
     on(ui::ActionId::goDue, [this] { if (desk_) desk_->goDue(); });
     on(ui::ActionId::doDue, [this] { if (desk_) desk_->doFirstDue(); });
     on(ui::ActionId::themeLight, [this] { theme_.setMode(ui::ThemeMode::light); });
@@ -78,7 +79,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::fullScreen, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
     on(ui::ActionId::shortcuts, [this] { (new ShortcutsView{this})->show(); });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
-    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue, ui::ActionId::themeLight,
+    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::goDue, ui::ActionId::themeLight,
                                   ui::ActionId::themeDark, ui::ActionId::themeSystem}) {
         action(id)->setCheckable(true);
     }
@@ -113,7 +114,7 @@ void MainWindow::makeMenus()
     recordMenu_ = menuBar()->addMenu(tr("&Stack"));
 
     QMenu* view = menuBar()->addMenu(tr("&View"));
-    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal});
+    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials});
     view->addSeparator();
     fill(view, {ui::ActionId::goDue, ui::ActionId::doDue});
     view->addSeparator();
@@ -165,7 +166,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);

@@ -1,0 +1,375 @@
+#include "ui/materials/materials_page.h"
+
+#include "ui/common/field_edit.h"
+#include "ui/common/flow_layout.h"
+#include "ui/common/panels.h"
+#include "ui/common/seams.h"
+#include "ui/forms/action_form.h"
+#include "ui/forms/entry_editor.h"
+#include "ui/materials/bedding_bench.h"
+#include "ui/materials/castings_bench.h"
+#include "ui/materials/leachate_bench.h"
+#include "ui/materials/material_card.h"
+#include "ui/materials/materials_model.h"
+#include "ui/materials/mix_bench.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QHeaderView>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::materials_page {
+
+namespace {
+
+constexpr auto favouritesKey = "materials/favourites";
+constexpr int besideAtLeast = 820;  ///< px at 100 %: below it the sums stand under the table
+constexpr ui::ActionId sumActions[] = {ui::ActionId::sumMix, ui::ActionId::sumBedding, ui::ActionId::sumCastings, ui::ActionId::sumLeachate};
+
+/// A stack of widgets that is as high as the one shown, so that a short sum leaves no empty page under it.
+class ShownAlone final : public QStackedWidget {
+public:
+    using QStackedWidget::QStackedWidget;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override
+    {
+        const QWidget* shown = currentWidget();
+        return shown ? std::max(shown->heightForWidth(width), shown->minimumSizeHint().height()) : 0;
+    }
+    QSize sizeHint() const override { return currentWidget() ? currentWidget()->sizeHint() : QSize{}; }
+    QSize minimumSizeHint() const override { return {currentWidget() ? currentWidget()->minimumSizeHint().width() : 0, 0}; }
+};
+
+}
+
+MaterialsPage::MaterialsPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent)
+    : QWidget{parent}, household_{household}, theme_{theme}, settings_{settings}, model_{new MaterialsModel{this}}, filter_{new MaterialsFilter{model_, this}},
+      head_{new ui::PageHead{this}}, scroll_{new QScrollArea{this}}, body_{new QWidget}, sides_{new QBoxLayout{QBoxLayout::LeftToRight, body_}},
+      left_{new QWidget{body_}}, right_{new QWidget{body_}}
+{
+    setObjectName(QStringLiteral("materialsPage"));
+    setProperty("page", true);
+    body_->setProperty("page", true);
+    ui::setAccess(this, tr("Materials"));
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(18, 14, 10, 0);
+    rows->setSpacing(10);
+    head_->setTitle(tr("Materials"));
+    rows->addWidget(head_);
+    sides_->setContentsMargins(0, 0, 8, 14);
+    sides_->setSpacing(16);
+    sides_->addWidget(left_, 5);
+    sides_->addWidget(right_, 5);
+    scroll_->setWidget(body_);
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    rows->addWidget(scroll_, 1);
+    buildTable();
+    buildSums();
+    buildActions();
+    const auto changed = [this] {
+        stale_ = true;
+        if (isVisible()) refresh();
+    };
+    connect(&household_, &household::Household::changed, this, changed);
+    connect(&household_, &household::Household::reckoned, this, changed);
+    connect(&theme_, &ui::Theme::changed, this, [this] { fit(); });
+    setFocusProxy(table_);
+}
+
+void MaterialsPage::buildTable()
+{
+    auto* column = new QVBoxLayout{left_};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    auto* filters = new QWidget{left_};
+    auto* flow = new ui::FlowLayout{filters, 8};
+    words_ = new ui::FieldEdit{filters};
+    words_->setObjectName(QStringLiteral("findMaterial"));
+    words_->setPlaceholderText(tr("Find (%1)").arg(ui::keysText(ui::ActionId::findMaterial)));
+    words_->setClearButtonEnabled(true);
+    words_->setMinimumWidth(190);
+    ui::setAccess(words_, tr("Find a material"), tr("All words must be in its name, reason or source"));
+    flow->addWidget(words_);
+    show_ = new ui::FieldCombo{filters};
+    show_->setObjectName(QStringLiteral("showMaterials"));
+    show_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    ui::setAccess(show_, tr("Which materials are shown"));
+    using Show = MaterialsFilter::Show;
+    for (const auto& [text, show] : {std::pair{tr("All"), Show::all}, {tr("Food"), Show::food}, {tr("Bedding"), Show::bedding}, {tr("Minerals"), Show::mineral},
+                                     {tr("Favourites"), Show::favourites}, {tr("Own"), Show::own}, {tr("Not, or only a little"), Show::doubtful}}) {
+        show_->addItem(text, static_cast<int>(show));
+    }
+    flow->addWidget(show_);
+    column->addWidget(filters);
+
+    table_ = new QTableView{left_};
+    table_->setObjectName(QStringLiteral("materialsTable"));
+    table_->setModel(filter_);
+    table_->setSortingEnabled(true);
+    table_->sortByColumn(MaterialsModel::name, Qt::AscendingOrder);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setAlternatingRowColors(true);
+    table_->setShowGrid(false);
+    table_->setWordWrap(false);
+    table_->setTabKeyNavigation(false);
+    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table_->horizontalHeader()->setHighlightSections(false);
+    ui::setAccess(table_, tr("Materials"), tr("Enter puts the chosen material into the mix"));
+    column->addWidget(table_, 1);
+    card_ = new MaterialCard{left_};
+    column->addWidget(card_);
+
+    connect(words_, &QLineEdit::textChanged, this, [this](const QString& text) { filter_->setWords(text); tellChosen(); });
+    connect(show_, &QComboBox::currentIndexChanged, this, [this] { filter_->setShow(static_cast<Show>(show_->currentData().toInt())); tellChosen(); });
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] { tellChosen(); });
+    connect(table_, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {
+        if (index.column() == MaterialsModel::favourite) toggleFavourite();
+        else mix_->add(chosen());
+    });
+    connect(card_, &MaterialCard::favouriteToggled, this, &MaterialsPage::toggleFavourite);
+    connect(card_, &MaterialCard::mixWanted, this, [this] {
+        showSum(Sum::mix);
+        mix_->add(chosen());
+    });
+    connect(card_, &MaterialCard::editWanted, this, &MaterialsPage::editMaterial);
+}
+
+void MaterialsPage::buildSums()
+{
+    auto* column = new QVBoxLayout{right_};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    formBox_ = new ui::Card{right_, ui::Tone::moss};
+    formBox_->hide();
+    column->addWidget(formBox_);
+    auto* choices = new QWidget{right_};
+    auto* flow = new ui::FlowLayout{choices, 6};
+    sums_ = new ShownAlone{right_};
+    mix_ = new MixBench{household_, theme_};
+    bedding_ = new BeddingBench{household_, theme_};
+    castings_ = new CastingsBench{household_, theme_};
+    leachate_ = new LeachateBench{household_, theme_};
+    for (Bench* bench : std::initializer_list<Bench*>{mix_, bedding_, castings_, leachate_}) sums_->addWidget(bench);
+    connect(bedding_, &BeddingBench::trayWanted, this, &MaterialsPage::trayWanted);
+    for (std::size_t i = 0; i < std::size(sumActions); ++i) {
+        QAction* action = ui::makeAction(sumActions[i], this);
+        addAction(action);
+        auto* button = ui::makeButton(ui::actionName(sumActions[i]), ui::Tone::plain, choices);
+        button->setCheckable(true);
+        button->setObjectName(QString::fromLatin1(ui::actionRow(sumActions[i]).name));
+        button->setToolTip(action->toolTip());
+        const auto show = [this, i] { showSum(static_cast<Sum>(i)); };
+        connect(action, &QAction::triggered, this, show);
+        connect(button, &QPushButton::clicked, this, show);
+        flow->addWidget(button);
+        sumButtons_.push_back(button);
+    }
+    column->addWidget(choices);
+    auto* card = new ui::Card{right_};
+    card->column()->addWidget(sums_);
+    column->addWidget(card);
+    column->addStretch(1);
+    showSum(Sum::mix);
+}
+
+void MaterialsPage::buildActions()
+{
+    const auto on = [this](ui::ActionId id, QWidget* where, auto act) {
+        QAction* action = ui::makeAction(id, this);
+        where->addAction(action);
+        connect(action, &QAction::triggered, this, act);
+        return action;
+    };
+    on(ui::ActionId::findMaterial, this, [this] { words_->setFocus(); words_->selectAll(); });
+    QAction* make = on(ui::ActionId::newMaterial, this, [this] { newMaterial(); });
+    // Letters and Return mean something else in fields, so they work in the table only.
+    on(ui::ActionId::favouriteMaterial, table_, [this] { toggleFavourite(); });
+    on(ui::ActionId::mixMaterial, table_, [this] { showSum(Sum::mix); if (!chosen().isEmpty()) mix_->add(chosen()); });
+    on(ui::ActionId::editMaterial, table_, [this] { editMaterial(); });
+    auto* button = ui::makeButton(ui::actionText(ui::ActionId::newMaterial), ui::Tone::moss, this);
+    button->setObjectName(QStringLiteral("newMaterialButton"));
+    button->setToolTip(make->toolTip());
+    connect(button, &QPushButton::clicked, this, &MaterialsPage::newMaterial);
+    head_->addButton(button);
+    button->setEnabled(!household_.readOnly());
+}
+
+void MaterialsPage::showSum(Sum sum)
+{
+    sums_->setCurrentIndex(static_cast<int>(sum));
+    for (std::size_t i = 0; i < sumButtons_.size(); ++i) sumButtons_[i]->setChecked(i == static_cast<std::size_t>(sum));
+    sums_->updateGeometry();
+}
+
+MaterialsPage::Sum MaterialsPage::sum() const { return static_cast<Sum>(sums_->currentIndex()); }
+
+QStringList MaterialsPage::favourites() const { return settings_.value(QString::fromLatin1(favouritesKey)).toStringList(); }
+
+void MaterialsPage::toggleFavourite()
+{
+    const QString name = chosen().toCaseFolded();
+    if (name.isEmpty()) return;
+    QStringList kept = favourites();
+    if (!kept.removeOne(name)) kept << name;
+    settings_.setValue(QString::fromLatin1(favouritesKey), kept);
+    model_->setFavourites({kept.begin(), kept.end()});
+    const QString before = chosen();
+    filter_->refresh();
+    choose(before);
+    tellChosen();
+}
+
+QString MaterialsPage::chosen() const
+{
+    const materials::Material* row = model_->materialAt(filter_->mapToSource(table_->currentIndex()).row());
+    return row ? QString::fromStdString(row->name) : QString{};
+}
+
+void MaterialsPage::choose(const QString& material)
+{
+    const int row = model_->rowOf(material);
+    const QModelIndex index = row < 0 ? QModelIndex{} : filter_->mapFromSource(model_->index(row, MaterialsModel::name));
+    if (!index.isValid()) return;
+    table_->setCurrentIndex(index);
+    table_->scrollTo(index.siblingAtColumn(MaterialsModel::favourite));
+}
+
+void MaterialsPage::tellChosen()
+{
+    const int row = filter_->mapToSource(table_->currentIndex()).row();
+    const materials::Material* material = model_->materialAt(row);
+    card_->setMaterial(material, model_->isFavourite(row), !household_.readOnly());
+    const int shown = filter_->rowCount(), all = model_->rowCount();
+    head_->setLine(shown == all ? tr("%n material(s); what each holds, whether it is welcome, and sums with them", nullptr, all) : tr("%1 of %n material(s)", nullptr, all).arg(shown));
+}
+
+void MaterialsPage::newMaterial()
+{
+    if (household_.readOnly() || editing()) return;
+    auto* form = new forms::ActionForm{household_, forms::FormKind::material, QString{}};
+    const QString typed = words_->text().trimmed();
+    if (!typed.isEmpty() && model_->rowOf(typed) < 0) form->propose(journal::OwnMaterial{typed.toStdString(), {}, {}, {}, {}, {}, {}});
+    connect(form, &forms::ActionForm::recorded, this, [this](const std::vector<journal::EntryId>& ids) {
+        refresh();
+        const auto journal = household_.journal();
+        for (const journal::Entry& entry : journal->entries) {
+            const auto* own = std::get_if<journal::OwnMaterial>(&entry.action);
+            if (own && !ids.empty() && entry.id == ids.front()) choose(QString::fromStdString(own->name));
+        }
+    });
+    connect(form, &forms::ActionForm::finished, this, &MaterialsPage::closeForm);
+    showForm(form);
+}
+
+void MaterialsPage::editMaterial()
+{
+    if (!card_->material() || !card_->material()->own || household_.readOnly() || editing()) return;
+    const auto journal = household_.journal();
+    journal::EntryId id = journal::EntryId::none; // the later in the journal rules
+    for (const journal::Entry& entry : journal->entries) {
+        const auto* own = std::get_if<journal::OwnMaterial>(&entry.action);
+        if (own && QString::fromStdString(own->name).compare(chosen(), Qt::CaseInsensitive) == 0) id = entry.id;
+    }
+    if (id == journal::EntryId::none) return;
+    auto* form = new forms::EntryEditor{household_, id};
+    connect(form, &forms::EntryEditor::finished, this, &MaterialsPage::closeForm);
+    showForm(form);
+}
+
+bool MaterialsPage::editing() const
+{
+    if (const auto* form = qobject_cast<const forms::ActionForm*>(form_)) return form->touched();
+    if (const auto* form = qobject_cast<const forms::EntryEditor*>(form_)) return form->touched();
+    return false;
+}
+
+void MaterialsPage::showForm(QWidget* form)
+{
+    closeForm();
+    form_ = form;
+    static_cast<ui::Card*>(formBox_)->column()->addWidget(form);
+    formBox_->show();
+    form->show();
+    scroll_->ensureWidgetVisible(formBox_);
+}
+
+void MaterialsPage::closeForm()
+{
+    if (!form_) return;
+    const bool hadFocus = form_->isAncestorOf(focusWidget());
+    form_->hide();
+    form_->deleteLater();
+    form_ = nullptr;
+    formBox_->hide();
+    if (hadFocus) table_->setFocus();
+}
+
+void MaterialsPage::refreshNow() { refresh(); }
+
+void MaterialsPage::refresh()
+{
+    stale_ = false;
+    const QString before = chosen();
+    const auto journal = household_.journal();
+    const auto same = [](const materials::Material& a, const materials::Material& b) {
+        return a.name == b.name && a.own == b.own && a.moisturePercent == b.moisturePercent && a.nitrogenPercent == b.nitrogenPercent && a.carbonToNitrogen == b.carbonToNitrogen
+            && a.bulkKgPerM3 == b.bulkKgPerM3 && a.softening == b.softening && a.waterHeldKgPerKg == b.waterHeldKgPerKg && a.source == b.source;
+    };
+    bool known = model_->rowCount() == static_cast<int>(journal->materials.rows().size());
+    for (int i = 0; known && i < model_->rowCount(); ++i) known = same(*model_->materialAt(i), journal->materials.rows()[static_cast<std::size_t>(i)]);
+    if (!known) {
+        model_->setTable(journal->materials);
+        const QStringList kept = favourites();
+        model_->setFavourites({kept.begin(), kept.end()});
+    }
+    choose(before.isEmpty() ? QStringLiteral("kitchen mix") : before);
+    for (Bench* bench : std::initializer_list<Bench*>{mix_, bedding_, castings_, leachate_}) bench->follow();
+    tellChosen();
+    fit();
+}
+
+void MaterialsPage::fit()
+{
+    const bool beside = width() >= theme_.px(besideAtLeast);
+    sides_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    const QFontMetrics metrics = table_->fontMetrics();
+    table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
+    table_->setMinimumHeight(theme_.px(beside ? 300 : 260));
+    const int letter = metrics.averageCharWidth();
+    const int widths[] = {5, 27, 13, 8, 13, 11, 12, 10, 28, 9};
+    for (int c = 0; c < MaterialsModel::columns; ++c) table_->setColumnWidth(c, letter * widths[c]);
+}
+
+void MaterialsPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
+void MaterialsPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+void MaterialsPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange && isVisible()) refresh();
+}
+
+}

@@ -1,0 +1,108 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "ui/common/actions.h"
+#include "ui/common/theme.h"
+
+#include <QWidget>
+
+class QAction;
+class QBoxLayout;
+class QPushButton;
+class QScrollArea;
+class QStackedWidget;
+class QTableView;
+
+namespace tierloam::ui {
+class FieldCombo;
+class FieldEdit;
+class PageHead;
+class Settings;
+}
+
+namespace tierloam::materials_page {
+
+class BeddingBench;
+class Bench;
+class CastingsBench;
+class LeachateBench;
+class MaterialCard;
+class MaterialsFilter;
+class MaterialsModel;
+class MixBench;
+
+/// The materials page: the table with search and favourites, all that is known of the chosen material, own materials, and beside it the sums:
+/// mix, bedding, use of castings, use of leachate. Own materials are entries of the journal; favourites are kept on this machine.
+class MaterialsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    enum class Sum { mix, bedding, castings, leachate };
+
+    MaterialsPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent = nullptr);
+
+    void showSum(Sum sum);
+    Sum sum() const;
+    void choose(const QString& material);
+    QString chosen() const;
+    void toggleFavourite();
+    void newMaterial();
+    void editMaterial();
+    /// A form that was begun would be lost.
+    bool editing() const;
+    void refreshNow();
+
+    QTableView* table() const { return table_; }
+    MaterialsModel* model() const { return model_; }
+    MaterialCard* card() const { return card_; }
+    MixBench* mix() const { return mix_; }
+    BeddingBench* bedding() const { return bedding_; }
+    CastingsBench* castings() const { return castings_; }
+    LeachateBench* leachate() const { return leachate_; }
+
+Q_SIGNALS:
+    void trayWanted(const QString& stack, const tierloam::journal::Bed& bed);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void buildTable();
+    void buildSums();
+    void buildActions();
+    void refresh();
+    void fit();
+    void tellChosen();
+    void showForm(QWidget* form);
+    void closeForm();
+    QStringList favourites() const;
+
+    household::Household& household_;
+    const ui::Theme& theme_;
+    ui::Settings& settings_;
+    MaterialsModel* model_;
+    MaterialsFilter* filter_;
+    ui::PageHead* head_;
+    QScrollArea* scroll_;
+    QWidget* body_;
+    QBoxLayout* sides_;
+    QWidget* left_;
+    QWidget* right_;
+    ui::FieldEdit* words_ = nullptr;
+    ui::FieldCombo* show_ = nullptr;
+    QTableView* table_ = nullptr;
+    MaterialCard* card_ = nullptr;
+    QWidget* formBox_ = nullptr;
+    QWidget* form_ = nullptr;
+    QStackedWidget* sums_ = nullptr;
+    std::vector<QPushButton*> sumButtons_;
+    MixBench* mix_ = nullptr;
+    BeddingBench* bedding_ = nullptr;
+    CastingsBench* castings_ = nullptr;
+    LeachateBench* leachate_ = nullptr;
+    bool stale_ = true;
+};
+
+}
