@@ -1,0 +1,111 @@
+#include "core/planning/feeding_plan.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace tierloam::planning {
+
+namespace {
+
+using journal::Side;
+
+constexpr int weeksBack = 8;
+constexpr double tareKg = 1.2;       ///< as the reckoning takes it
+
+double freshKg(const journal::Feed& feed, const materials::Table& table)
+{
+    const materials::Material* food = table.find(feed.material.empty() ? std::string_view{journal::defaultFood} : std::string_view{feed.material});
+    const auto mass = food != nullptr ? materials::freshMass(feed.food, *food) : std::nullopt;
+    return mass ? mass->base() : 0.0;
+}
+
+/// Water in the tray and what it can hold, by the medians.
+TrayWater waterOf(const reckoning::TrayEstimate& tray)
+{
+    const double water = std::max(tray.weightKg.p50 - tareKg, 0.0) * tray.moisturePct.p50 / 100.0;
+    return {water, tray.waterShare.p50 > 0.0 ? water / tray.waterShare.p50 : water};
+}
+
+const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning& stack)
+{
+    for (auto tray = stack.now.slots.rbegin(); tray != stack.now.slots.rend(); ++tray)
+        if (tray->state != reckoning::TrayState::drying) return &*tray;
+    return nullptr;
+}
+
+}
+
+double learnedSupply(const journal::Entries& entries, const materials::Table& table, Day today)
+{
+    std::array<double, weeksBack> weeks{};
+    int known = 0;
+    for (const journal::Entry& entry : entries) {
+        const auto* feed = std::get_if<journal::Feed>(&entry.action);
+        const int ago = daysBetween(entry.date.day, today);
+        if (feed == nullptr || ago < 0) continue;
+        known = std::max(known, std::min(ago / 7 + 1, weeksBack));
+        if (ago < 7 * weeksBack) weeks[static_cast<std::size_t>(ago / 7)] += freshKg(*feed, table);
+    }
+    if (known == 0) return 0.0;
+    std::sort(weeks.begin(), weeks.begin() + known);
+    const std::size_t half = static_cast<std::size_t>(known / 2);
+    return known % 2 != 0 ? weeks[half] : 0.5 * (weeks[half - 1] + weeks[half]);
+}
+
+Side nextSide(const journal::Entries& entries, const std::string& stack, Day today)
+{
+    std::optional<Side> last;
+    bool lengthwise = false; // front and back are used too
+    for (const journal::Entry& entry : entries) {
+        const auto* feed = std::get_if<journal::Feed>(&entry.action);
+        if (feed == nullptr || entry.stack != stack || entry.date.day > today || !feed->side) continue;
+        last = feed->side;
+        lengthwise = lengthwise || last == Side::front || last == Side::back;
+    }
+    if (!last) return Side::left;
+    switch (*last) {
+    case Side::left: return Side::right;
+    case Side::right: return lengthwise ? Side::front : Side::left;
+    case Side::front: return Side::back;
+    case Side::back: return Side::left;
+    case Side::all: break;
+    }
+    return Side::all;
+}
+
+FeedingPlan planFeeding(const reckoning::Reckoning& reckoning, const journal::Entries& entries, const materials::Table& table, double supply)
+{
+    FeedingPlan plan;
+    plan.supply = std::max(supply, 0.0);
+    std::vector<Appetite> appetites;
+    for (const reckoning::StackReckoning& stack : reckoning.stacks) {
+        if (stack.retired || stack.now.slots.empty()) continue;
+        StackFeeding one;
+        one.stack = stack.name;
+        const reckoning::TrayEstimate* tray = trayToFeed(stack);
+        if (tray != nullptr) {
+            const reckoning::Forecast& ahead = stack.forecast;
+            one.appetite = {ahead.feedLowKg, ahead.feedUsualKg, ahead.feedHighKg};
+            one.slot = tray->slot;
+            one.tray = tray->tray;
+        }
+        appetites.push_back(one.appetite);
+        plan.stacks.push_back(std::move(one));
+    }
+    const Split split = splitSupply(plan.supply, appetites);
+    plan.leftOver = split.leftOver;
+    const materials::Material* food = table.find(journal::defaultFood);
+    const materials::Material* paper = table.find(journal::defaultCover);
+    for (std::size_t i = 0; i < plan.stacks.size(); ++i) {
+        StackFeeding& one = plan.stacks[i];
+        one.kg = split.kg[i];
+        one.side = nextSide(entries, one.stack, reckoning.asOf);
+        const reckoning::StackReckoning* stack = reckoning.stack(one.stack);
+        const reckoning::TrayEstimate* tray = stack != nullptr ? trayToFeed(*stack) : nullptr;
+        if (one.kg > 0.0 && tray != nullptr && food != nullptr && paper != nullptr) one.with = withFood(kilograms(one.kg), *food, *paper, waterOf(*tray));
+    }
+    return plan;
+}
+
+}

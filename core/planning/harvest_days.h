@@ -1,0 +1,57 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+/// On which days the harvests of a year are best put, all stacks together. Days are counted from today; knows no worms.
+namespace tierloam::planning {
+
+/// The turns of one stack as they come by themselves: ascending days on which the bottom tray is to be lifted. A harvest put off by a day
+/// puts off all that follow it by a day, since the tray laid after it fills so much later.
+struct StackTurns {
+    std::vector<int> natural;
+    std::vector<std::optional<int>> pinned;  ///< by harvest; a day chosen by hand, whatever it costs. Shorter than `natural`: none
+};
+
+enum class Gathering {
+    asTheyCome,
+    spread,      ///< as few as can be in the same stretch of the year
+    gathered     ///< on as few days as can be
+};
+
+struct HarvestWishes {
+    Gathering gathering = Gathering::asTheyCome;
+    unsigned weekdays = 0x7f;                ///< bit d: the day d days after a Monday is welcome; none set counts as all
+    int todaysWeekday = 0;                   ///< 0 = Monday
+    struct Absence { int from, to; };        ///< days, both included
+    std::vector<Absence> away;
+    int daysDrying = 6;                      ///< the castings are taken so many days after the lift; nobody is away then either
+    int mostWait = 28;                       ///< days that a harvest is put off by for the sake of the others
+    double crowd = 7.0;                      ///< what each pair in the same stretch costs, in days of delay
+    double trip = 5.0;                       ///< what each day with harvests costs, in days of delay
+    int horizon = 365;
+};
+
+struct HarvestDays {
+    std::vector<std::vector<int>> lift;      ///< by stack and harvest
+    double cost = 0;                         ///< days of delay, and what crowds or trips cost
+    int delay = 0;                           ///< days of delay of all harvests together
+    int days = 0;                            ///< different days on which something is lifted
+    int crowdedPairs = 0;                    ///< in the same stretch
+    bool exact = false;                      ///< proved to be the best
+};
+
+/// Length of a stretch for `spread`: a year over the number of harvests, 7 to 28 days.
+int stretchOf(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes);
+
+/// What a choice of days costs; nullopt when it breaks a rule (not welcome, away, too early or too late). For tests and for pinned days.
+std::optional<HarvestDays> priced(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const std::vector<std::vector<int>>& lift);
+
+/// The best days. For up to four stacks up to `mostStates` joint states are searched, which proves the answer for most households; beyond that the
+/// best found by putting one stack after another in its best place, from several beginnings.
+HarvestDays chooseDays(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, int mostStates = 100000);
+
+/// The days that may be chosen for a harvest that falls due on that day: welcome ones within the wait, else the first welcome one after it.
+std::vector<int> daysFor(int due, const HarvestWishes& wishes);
+
+}

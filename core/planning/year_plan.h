@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/planning/harvest_days.h"
+#include "core/reckoning/reckoning.h"
+#include "core/reckoning/rotation_run.h"
+
+#include <map>
+#include <optional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+/// The coming year of all stacks: what comes by itself, which days are chosen for it, and what that costs.
+namespace tierloam::planning {
+
+struct YearWishes {
+    Gathering gathering = Gathering::asTheyCome;
+    unsigned weekdays = 0x7f;                             ///< bit 0 = Monday
+    std::vector<std::pair<Day, Day>> away;                ///< both included
+    std::map<std::string, std::map<int, Day>> pinned;     ///< by stack and batch: the day chosen by hand
+    bool operator==(const YearWishes&) const = default;
+};
+
+struct StackYear {
+    std::string stack;
+    reckoning::RotationCourse natural;                    ///< each step on its turn
+    reckoning::RotationCourse planned;                    ///< on the chosen days
+    std::vector<bool> pinned;                             ///< by harvest of `planned`
+    int delayDays = 0;                                    ///< of all harvests together
+    double castingsL = 0, castingsNaturalL = 0;           ///< medians summed over the year
+    double colonyLostKg = 0;                              ///< median at the end of the year, natural less planned
+};
+
+struct YearPlan {
+    Day from{};
+    std::vector<StackYear> stacks;
+    HarvestDays days;
+    int members = 0;                                      ///< of each stack that were looked at
+};
+
+/// nullopt when it was stopped. Stacks that the reckoning holds without members (read from estimates) are left out.
+/// Up to 24 stacks are followed with 128 members each, more with 64; beyond 24 the cost is told by the days alone.
+std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop = {});
+
+/// A wish from the garden.
+struct GardenWish {
+    double litres = 0;
+    Day by{};
+    bool everyMonth = false;                              ///< a little each month until then
+};
+
+struct WishAnswer {
+    double chance = 0;                                    ///< that so much is taken by then (and, if wished, something in each month)
+    reckoning::Band litres;                               ///< by then
+    int monthsWithout = 0;                                ///< of the months until then
+};
+
+/// Members of different stacks are put together at random, since stacks know nothing of each other.
+WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish);
+
+/// What would raise the chance: the same with more food (150 g a week and stack, within the limit) and with the bed 2 °C warmer.
+struct WishRaised { WishAnswer moreFood, warmer; };
+std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const YearPlan& plan, const GardenWish& wish, std::stop_token stop = {});
+
+}

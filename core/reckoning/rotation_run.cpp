@@ -1,0 +1,294 @@
+#include "core/reckoning/rotation_run.h"
+
+#include "core/model/measures.h"
+
+#include <algorithm>
+
+namespace tierloam::reckoning {
+
+using namespace model;
+
+namespace {
+
+constexpr int lateWithin = 120;          ///< days beyond which nine tenths are no longer waited for
+constexpr double castingsKgPerL = 0.182; ///< dry matter as castings lie (model/measures)
+
+/// The members' first days of a turn, and the days on which a tenth, half and nine tenths of them have it.
+class Turn {
+public:
+    explicit Turn(int members) : first_(static_cast<std::size_t>(members), never) {}
+
+    /// `bottomToo`: the bottom tray has to be ready as well.
+    void note(const Population& members, bool bottomToo, int day)
+    {
+        const int top = members.stack.topToFeed();
+        if (top < 0) return;
+        const std::vector<char>& filled = members.filledNow[static_cast<std::size_t>(top)];
+        const std::vector<char>& ready = members.readyNow.front();
+        std::size_t reached = 0;
+        for (std::size_t i = 0; i < first_.size(); ++i) {
+            if (first_[i] == never && filled[i] != 0 && (!bottomToo || ready[i] != 0)) first_[i] = day;
+            reached += first_[i] != never ? 1 : 0;
+        }
+        if (!early && reached * 10 >= first_.size()) early = day;
+        if (!middle && reached * 2 >= first_.size()) middle = day;
+        if (!late && reached * 10 >= first_.size() * 9) late = day;
+    }
+
+    std::optional<int> early, middle, late;
+
+private:
+    std::vector<int> first_;
+};
+
+class Year {
+public:
+    Year(const Present& present, const RotationWish& wish, Crew& crew, std::stop_token stop)
+        : course_{present.course}, wish_{wish}, crew_{crew}, stop_{std::move(stop)}, members_{fewer(present.members, wish.members)},
+          around_{present.course.surroundings}, care_{present.course.care}, turn_{members_.stack.members()}
+    {
+        if (wish.change.usualTemperature) around_.settings.temp = celsius(*wish.change.usualTemperature);
+        if (wish.change.feedKgPerWeek) care_ = careWith(care_, *wish.change.feedKgPerWeek, course_.kitchen);
+        for (const TrayShape& shape : members_.stack.shapes) lastBatch_ = std::max(lastBatch_, shape.batch);
+    }
+
+    std::optional<RotationCourse> live()
+    {
+        const Ensemble& stack = members_.stack;
+        if (stack.trays() == 0) return std::nullopt;
+        if (drying()) takeOn_ = course_.today + std::max(wish_.daysDrying - wish_.dryingSoFar, 1);
+        turn_.note(members_, !spare(), course_.today);
+        standFrom(course_.today);
+        for (int step = 1; step <= wish_.ahead; ++step) {
+            if (stop_.stop_requested()) return std::nullopt;
+            const int day = course_.today + step;
+            if (takeOn_ == day) take(day);
+            else if (due(day)) spare() ? addOnTurn(day) : lift(day);
+            pass(members_, day);
+            turn_.note(members_, !spare(), day);
+        }
+        for (TrayStay& stay : made_.stays)
+            if (stay.to == Day{}) stay.to = at(course_.today + wish_.ahead);
+        if (!made_.harvests.empty() && made_.harvests.back().takeOn == Day{}) made_.harvests.pop_back(); // lifted within the year, taken after it
+        std::vector<double> colonies(static_cast<std::size_t>(stack.members()));
+        for (int i = 0; i < stack.members(); ++i) colonies[static_cast<std::size_t>(i)] = colony(MemberOf{stack, i});
+        made_.colonyAtEnd = band(colonies, {});
+        return std::move(made_);
+    }
+
+private:
+    Day at(int day) const { return around_.firstBedding + std::chrono::days{day}; }
+    bool spare() const { return members_.stack.trays() < around_.settings.trays; }
+    bool drying() const { return !members_.stack.shapes.empty() && members_.stack.shapes.back().drying; }
+
+    /// A tray on its turn; a lift on its wished day, or else on its turn.
+    bool due(int day) const
+    {
+        if (drying() || members_.stack.trays() == 0) return false;
+        if (spare()) return turn_.middle.has_value();
+        if (members_.stack.trays() < 2) return false;
+        const auto wished = wish_.liftOn.find(static_cast<int>(made_.harvests.size()));
+        return wished != wish_.liftOn.end() ? at(day) >= wished->second : turn_.middle.has_value();
+    }
+
+    void pass(Population& members, int day)
+    {
+        const bool away = wish_.change.away && at(day) >= wish_.change.away->first && at(day) <= wish_.change.away->second;
+        if ((day - course_.today) % 7 == 1 && !away) careForAWeek(members.stack, care_);
+        const DayForcing forcing = around_.on(day);
+        crew_.each(static_cast<int>(members.stack.blocks.size()), [&](int block) {
+            advanceDay(members.stack, block, forcing);
+            members.noteReadiness(day, block);
+        });
+    }
+
+    /// The edges that are not known yet are found on a copy to which nothing is done.
+    TurnWindow window(int day, bool bottomToo)
+    {
+        Turn turn = turn_;
+        const auto known = [&] { return wish_.windows ? turn.late.has_value() : turn.middle.has_value(); };
+        if (!known()) {
+            Population copy = members_;
+            for (int on = day; on < day + lateWithin && !known() && !stop_.stop_requested(); ++on) {
+                pass(copy, on);
+                turn.note(copy, bottomToo, on);
+            }
+        }
+        const auto dayOf = [&](const std::optional<int>& number) { return number ? std::optional{at(*number)} : std::nullopt; };
+        return {dayOf(turn.middle).value_or(at(day + lateWithin)), dayOf(turn.early), dayOf(turn.late)};
+    }
+
+    void newTurn(int day)
+    {
+        members_.forgetBatchesGone();
+        turn_ = Turn{members_.stack.members()};
+        standFrom(day);
+    }
+
+    void layTray(int day)
+    {
+        const TrayShape* bottom = members_.stack.shapes.data();
+        int tray = 1;
+        const auto stands = [&](int number) {
+            return std::any_of(bottom, bottom + members_.stack.trays(), [number](const TrayShape& shape) { return shape.tray == number; });
+        };
+        while (stands(tray)) ++tray;
+        model::addTray(members_.stack, ++lastBatch_, tray, day);
+        const PerMember fresh(static_cast<std::size_t>(members_.stack.members()), course_.beddingKg);
+        addMatter(members_.stack, members_.stack.trays() - 1, course_.bedding, fresh, PerMember(fresh.size(), course_.bedding.dryShare), course_.beddingWater, false);
+    }
+
+    void addOnTurn(int day)
+    {
+        PlannedTray planned{window(day, false), at(day), 0, 0};
+        layTray(day);
+        planned.batch = lastBatch_;
+        planned.tray = members_.stack.shapes.back().tray;
+        made_.trays.push_back(planned);
+        newTurn(day);
+    }
+
+    void lift(int day)
+    {
+        PlannedHarvest planned;
+        planned.window = window(day, true);
+        planned.liftOn = at(day);
+        planned.batch = members_.stack.shapes.front().batch;
+        planned.tray = members_.stack.shapes.front().tray;
+        planned.readyWhenLifted = members_.readyProbability(0);
+        std::vector<double> colonies;
+        for (int i = 0; i < members_.stack.members(); ++i) colonies.push_back(colony(MemberOf{members_.stack, i}));
+        planned.colonyKg = quantile(colonies, {}, 0.5);
+        made_.harvests.push_back(std::move(planned));
+        rotate(members_.stack);
+        takeOn_ = day + wish_.daysDrying;
+        newTurn(day);
+    }
+
+    /// The castings go; their tray is bedded anew at once and comes on top.
+    void take(int day)
+    {
+        takeOn_.reset();
+        const int slot = members_.stack.trays() - 1;
+        const TrayShape gone = members_.stack.shapes.back();
+        if (made_.harvests.empty() || made_.harvests.back().takeOn != Day{}) { // it was in the light when the year began
+            PlannedHarvest begun;
+            begun.window = {at(course_.today), at(course_.today), at(course_.today)};
+            begun.liftOn = at(course_.today - wish_.dryingSoFar);
+            begun.batch = gone.batch;
+            begun.tray = gone.tray;
+            begun.readyWhenLifted = 1.0;
+            made_.harvests.push_back(std::move(begun));
+        }
+        PlannedHarvest& planned = made_.harvests.back();
+        planned.takeOn = at(day);
+        std::vector<double> dry;
+        for (int i = 0; i < members_.stack.members(); ++i) {
+            const MemberOf member{members_.stack, i};
+            dry.push_back(member.tray(slot).castings[member.lane]);
+        }
+        for (const double kg : dry) planned.litresOfMember.push_back(kg / castingsKgPerL);
+        planned.castingsL = band(std::vector<double>{planned.litresOfMember}, {});
+        planned.castingsDryKg = band(dry, {});
+        harvest(members_.stack, slot, 1.0);
+        if (members_.stack.trays() < around_.settings.trays) layTray(day);
+        newTurn(day);
+    }
+
+    /// Closes the stays of the arrangement before and opens those of the one that stands now.
+    void standFrom(int day)
+    {
+        const auto& shapes = members_.stack.shapes;
+        for (TrayStay& stay : made_.stays) {
+            if (stay.to != Day{}) continue;
+            const bool same = stay.slot <= static_cast<int>(shapes.size()) && shapes[static_cast<std::size_t>(stay.slot) - 1].batch == stay.batch
+                && shapes[static_cast<std::size_t>(stay.slot) - 1].drying == stay.drying;
+            if (!same) stay.to = at(day);
+        }
+        for (std::size_t i = 0; i < shapes.size(); ++i) {
+            const bool open = std::any_of(made_.stays.begin(), made_.stays.end(), [&](const TrayStay& stay) { return stay.to == Day{} && stay.slot == static_cast<int>(i) + 1; });
+            if (!open) made_.stays.push_back({shapes[i].tray, shapes[i].batch, static_cast<int>(i) + 1, at(day), Day{}, shapes[i].drying});
+        }
+    }
+
+    const Course& course_;
+    const RotationWish& wish_;
+    Crew& crew_;
+    std::stop_token stop_;
+    Population members_;
+    Surroundings around_;
+    UsualCare care_;
+    Turn turn_;
+    int lastBatch_ = 0;
+    std::optional<int> takeOn_;
+    RotationCourse made_;
+};
+
+}
+
+Population fewer(const Population& members, int wanted)
+{
+    Population some = members;
+    const int all = members.stack.members();
+    if (wanted >= all || wanted % lanes != 0) wanted = all;
+    // In order of the ancestors, each as often as its weight asks for; of these every n-th, so that weight is kept by number.
+    const std::vector<double> weights = members.weights.normalised();
+    std::vector<int> chosen;
+    double sum = 0.0;
+    int next = 0;
+    for (int i = 0; i < all && next < wanted; ++i) {
+        sum += weights[static_cast<std::size_t>(i)];
+        while (next < wanted && sum * wanted >= next + 0.5) {
+            chosen.push_back(i);
+            ++next;
+        }
+    }
+    while (static_cast<int>(chosen.size()) < wanted) chosen.push_back(all - 1);
+    std::vector<int> ancestors(static_cast<std::size_t>(all));
+    for (int i = 0; i < all; ++i) ancestors[static_cast<std::size_t>(i)] = i < wanted ? chosen[static_cast<std::size_t>(i)] : i;
+    some.inherit(ancestors);
+    const std::size_t kept = static_cast<std::size_t>(wanted);
+    some.stack.blocks.resize(kept / lanes);
+    some.weights = LogWeights{kept};
+    some.normalised.clear();
+    some.week = {};
+    some.ranOffBefore.resize(kept);
+    some.unwritten.clear();
+    for (auto& [batch, first] : some.firsts) {
+        first.ready.resize(kept);
+        first.filled.resize(kept);
+    }
+    for (std::vector<std::vector<char>>* now : {&some.readyNow, &some.filledNow}) now->assign(some.stack.shapes.size(), std::vector<char>(kept, 0));
+    for (int slot = 0; slot < some.stack.trays(); ++slot) {
+        for (int block = 0; block < static_cast<int>(some.stack.blocks.size()); ++block) {
+            Readiness is;
+            readiness(some.stack, block, slot, is);
+            for (std::size_t m = 0; m < lanes; ++m) {
+                const std::size_t i = static_cast<std::size_t>(block) * lanes + m;
+                some.readyNow[static_cast<std::size_t>(slot)][i] = is.ready[m] ? 1 : 0;
+                some.filledNow[static_cast<std::size_t>(slot)][i] = is.filled[m] ? 1 : 0;
+            }
+        }
+    }
+    return some;
+}
+
+UsualCare careWith(UsualCare care, double feedKgPerWeek, const Substance& kitchen)
+{
+    if (care.feedKg > 0.0) {
+        for (UsualCare::Weekly& each : care.given)
+            if (each.isFood) each.kg *= feedKgPerWeek / care.feedKg;
+    } else {
+        care.given.insert(care.given.begin(), {kitchen, feedKgPerWeek, true});
+    }
+    care.feedKg = feedKgPerWeek;
+    return care;
+}
+
+std::optional<RotationCourse> runRotation(const Present& present, const RotationWish& wish, Crew& crew, std::stop_token stop)
+{
+    if (present.members.stack.trays() == 0) return std::nullopt;
+    return Year{present, wish, crew, std::move(stop)}.live();
+}
+
+}

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "core/reckoning/outlook.h"
+
+#include <map>
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+/// A stack's coming year with its trays added, lifted and taken in turn: the only forecast that does so.
+namespace tierloam::reckoning {
+
+/// A step that falls due in the year, and how sure its day is.
+struct TurnWindow {
+    Day natural{};                   ///< half of the members have it, all steps before it taken as planned
+    std::optional<Day> early, late;  ///< a tenth, nine tenths; `late` is looked for 120 days beyond, nullopt: later than that
+};
+
+struct PlannedTray {                 ///< a spare tray that goes on top
+    TurnWindow window;
+    Day on{};
+    int batch = 0, tray = 0;         ///< as the journal would number them
+};
+
+struct PlannedHarvest {
+    TurnWindow window;
+    Day liftOn{}, takeOn{};
+    int batch = 0, tray = 0;
+    double readyWhenLifted = 0;      ///< probability of feed-to-cast at most 0.10 on that day
+    Band castingsL, castingsDryKg;   ///< taken, as castings lie
+    std::vector<double> litresOfMember;
+    double colonyKg = 0;             ///< median when lifted
+};
+
+/// A tray on its way through the year, for drawing: which slot it stands in from when to when.
+struct TrayStay { int tray = 0, batch = 0, slot = 0; Day from{}, to{}; bool drying = false; };
+
+struct RotationCourse {
+    std::vector<PlannedTray> trays;
+    std::vector<PlannedHarvest> harvests;
+    std::vector<TrayStay> stays;
+    Band colonyAtEnd;
+};
+
+struct RotationWish {
+    std::map<int, Day> liftOn;       ///< by the harvest's number from today, 0, 1, …: on that day whatever the tray is like
+    int daysDrying = 6;
+    int dryingSoFar = 0;             ///< days, of a tray that is in the light today
+    int members = 128;               ///< a multiple of 64; a systematic choice of those that there are
+    int ahead = outlookDays;
+    ChangedPlan change;              ///< only feed, temperature and absence are looked at
+    bool windows = true;             ///< false: `late` is left out, which halves the work
+};
+
+/// nullopt when it was stopped or nothing stands. A stack with one tray of its own is never lifted.
+std::optional<RotationCourse> runRotation(const Present& present, const RotationWish& wish, Crew& crew, std::stop_token stop = {});
+
+/// A systematic choice of the members, alike in weight.
+Population fewer(const Population& members, int wanted);
+
+/// The usual care, all foods scaled to so many kg fresh a week; the kitchen's mix where nothing was fed.
+UsualCare careWith(UsualCare care, double feedKgPerWeek, const model::Substance& kitchen);
+
+}

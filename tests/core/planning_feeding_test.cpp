@@ -1,0 +1,183 @@
+// The split of a week's food against brute force, and what goes with it.
+#include "core/planning/feeding_plan.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <random>
+
+namespace tierloam::planning {
+namespace {
+
+using journal::Side;
+
+double total(const Split& split)
+{
+    double sum = 0.0;
+    for (const double kg : split.kg) sum += kg;
+    return sum;
+}
+
+/// How well each is served, worst first: what is compared from the worst on.
+std::vector<double> served(const std::vector<Appetite>& appetites, const std::vector<double>& kg)
+{
+    std::vector<double> all;
+    for (std::size_t i = 0; i < kg.size(); ++i) all.push_back(servedBy(appetites[i], kg[i]));
+    std::sort(all.begin(), all.end());
+    return all;
+}
+
+/// Every way to give `steps` of 10 g.
+void everyWay(const std::vector<Appetite>& appetites, long steps, std::vector<double>& given, std::vector<double>& best)
+{
+    const std::size_t i = given.size();
+    if (i == appetites.size()) {
+        if (steps == 0) best = std::max(best, served(appetites, given)); // lexicographic
+        return;
+    }
+    for (long mine = 0; mine <= steps && static_cast<double>(mine) * splitStep <= appetites[i].high + 1e-9; ++mine) {
+        given.push_back(static_cast<double>(mine) * splitStep);
+        everyWay(appetites, steps - mine, given, best);
+        given.pop_back();
+    }
+}
+
+TEST(FeedingSplit, IsTheBestOfAllSplitsOnSmallCases)
+{
+    std::mt19937 dice{7};
+    std::uniform_real_distribution<double> unit{0.0, 1.0};
+    for (int round = 0; round < 150; ++round) {
+        std::vector<Appetite> appetites;
+        for (int i = 0; i < 3; ++i) {
+            const double high = 0.02 + 0.25 * unit(dice);
+            const double usual = high * unit(dice);
+            appetites.push_back({usual * unit(dice), usual, high});
+        }
+        const double supply = 0.01 * static_cast<int>(1 + 45 * unit(dice));
+        const Split split = splitSupply(supply, appetites);
+        double most = 0.0;
+        for (const Appetite& each : appetites) most += std::floor(each.high / splitStep + 1e-9) * splitStep;
+        ASSERT_NEAR(total(split) + split.leftOver, supply, 1e-9);
+        ASSERT_NEAR(total(split), std::min(supply, most), 1e-9);
+        std::vector<double> best, given;
+        everyWay(appetites, std::lround(total(split) / splitStep), given, best);
+        const std::vector<double> ours = served(appetites, split.kg);
+        for (std::size_t i = 0; i < best.size(); ++i) EXPECT_NEAR(ours[i], best[i], 1e-9) << "round " << round;
+        // A split by plain proportion is not good enough: the check can fail.
+        if (round == 0) {
+            std::vector<double> even(3, std::round(total(split) / 3.0 / splitStep) * splitStep);
+            EXPECT_NE(served(appetites, even), best);
+        }
+    }
+}
+
+TEST(FeedingSplit, NeverPassesALimitAndSaysWhatIsLeft)
+{
+    const Split split = splitSupply(5.0, {{0.3, 0.9, 1.6}, {0.1, 0.4, 0.6}, {0, 0, 0}});
+    EXPECT_NEAR(split.kg[0], 1.6, 1e-9);
+    EXPECT_NEAR(split.kg[1], 0.6, 1e-9);
+    EXPECT_EQ(split.kg[2], 0.0);
+    EXPECT_NEAR(split.leftOver, 2.8, 1e-9);
+    EXPECT_EQ(splitSupply(-1.0, {{0.3, 0.9, 1.6}}).kg[0], 0.0);
+    EXPECT_EQ(splitSupply(2.0, {}).leftOver, 2.0);
+    EXPECT_NEAR(splitSupply(0.4, {{0.3, 0.9, 1.6}, {0.1, 0.4, 0.6}}).kg[0], 0.3, 1e-9); // both at their need
+}
+
+/// The least paper for which some water makes both right, of all in steps.
+std::optional<double> leastPaper(double food, const materials::Material& what, const materials::Material& paper, TrayWater tray)
+{
+    const materials::Mix fed = materials::mixOf(kilograms(food), what);
+    for (int step = 0; step <= 400; ++step) {
+        const double kg = 0.005 * step;
+        const auto ratio = (fed + materials::mixOf(kilograms(kg), paper)).carbonToNitrogen();
+        if (!ratio || *ratio < leastCarbonToNitrogen - 1e-9 || *ratio > mostCarbonToNitrogen + 1e-9) continue;
+        const double holds = tray.capacity + fed.dry.base() * what.waterHeldKgPerKg + kg * paper.dryShare() * paper.waterHeldKgPerKg;
+        for (int poured = 0; poured <= 80; ++poured) {
+            const double share = (tray.water + fed.water.base() + kg * (1.0 - paper.dryShare()) + 0.05 * poured) / holds;
+            if (share >= leastWater - 1e-9 && share <= mostWater + 1e-9) return kg;
+        }
+    }
+    return std::nullopt;
+}
+
+TEST(FoodWithBedding, UsesTheLeastPaperThatBruteForceFinds)
+{
+    const materials::Table& table = materials::Table::builtIn();
+    const materials::Material& paper = *table.find(journal::defaultCover);
+    int reached = 0;
+    for (const char* name : {"kitchen mix", "coffee grounds", "vegetable scraps mixed", "grass clippings", "rabbit manure"}) {
+        const materials::Material& food = *table.find(name);
+        for (const TrayWater tray : {TrayWater{2.0, 4.0}, TrayWater{3.9, 4.0}, TrayWater{4.3, 4.0}, TrayWater{0.5, 3.0}}) {
+            for (const double kg : {0.2, 0.6, 1.4}) {
+                const WithFood with = withFood(kilograms(kg), food, paper, tray);
+                const auto least = leastPaper(kg, food, paper, tray);
+                EXPECT_EQ(with.carbonReached && with.waterReached, least.has_value()) << name << ' ' << kg << ' ' << tray.water;
+                if (least) {
+                    EXPECT_NEAR(with.paperKg, *least, 1e-6) << name << " " << kg << " " << tray.water;
+                }
+                reached += least ? 1 : 0;
+            }
+        }
+    }
+    EXPECT_GT(reached, 20);
+}
+
+journal::Entry fed(int day, const char* stack, double grams, std::optional<Side> side = {})
+{
+    journal::Entry entry;
+    entry.date.day = Day{std::chrono::year{2031} / 5 / 2} - std::chrono::days{day};
+    entry.stack = stack;
+    entry.action = journal::Feed{{grams, Unit::g}, {}, side};
+    return entry;
+}
+
+TEST(FeedingPlan, LearnsTheKitchensSupplyAndTheSide)
+{
+    const Day today{std::chrono::year{2031} / 5 / 2};
+    const materials::Table& table = materials::Table::builtIn();
+    EXPECT_EQ(learnedSupply({}, table, today), 0.0);
+    // Weeks ago: 0 → 900 g over two stacks, 1 → 300, 2 → none, 3 → 600. The median of four.
+    const journal::Entries entries{fed(23, "Mill", 600, Side::left), fed(9, "Mill", 300, Side::right), fed(3, "Mill", 400), fed(1, "Shed", 500, Side::all)};
+    EXPECT_NEAR(learnedSupply(entries, table, today), 0.45, 1e-9);
+    EXPECT_EQ(nextSide(entries, "Mill", today), Side::left);
+    EXPECT_EQ(nextSide(entries, "Shed", today), Side::all);
+    EXPECT_EQ(nextSide(entries, "Barn", today), Side::left);
+    EXPECT_EQ(nextSide({fed(3, "Mill", 1, Side::front), fed(1, "Mill", 1, Side::right)}, "Mill", today), Side::front);
+}
+
+TEST(FeedingPlan, GivesEachStackWhatItCanBearAndNamesTheTray)
+{
+    reckoning::Reckoning all;
+    all.asOf = Day{std::chrono::year{2031} / 5 / 2};
+    for (const char* name : {"Mill", "Shed"}) {
+        reckoning::StackReckoning stack;
+        stack.name = name;
+        stack.forecast.feedLowKg = 0.2;
+        stack.forecast.feedUsualKg = 0.5;
+        stack.forecast.feedHighKg = name[0] == 'M' ? 0.8 : 0.3;
+        reckoning::TrayEstimate tray;
+        tray.slot = tray.tray = 1;
+        tray.weightKg.p50 = 6.2;
+        tray.moisturePct.p50 = 75;
+        tray.waterShare.p50 = 0.9;
+        stack.now.slots.push_back(tray);
+        tray.slot = 2;
+        tray.tray = 3;
+        stack.now.slots.push_back(tray);
+        all.stacks.push_back(stack);
+    }
+    all.stacks[0].now.slots[1].state = reckoning::TrayState::drying;
+    const FeedingPlan plan = planFeeding(all, {}, materials::Table::builtIn(), 1.5);
+    ASSERT_EQ(plan.stacks.size(), 2u);
+    EXPECT_NEAR(plan.stacks[0].kg, 0.8, 1e-9);
+    EXPECT_EQ(plan.stacks[0].slot, 1);
+    EXPECT_NEAR(plan.stacks[1].kg, 0.3, 1e-9);
+    EXPECT_EQ(plan.stacks[1].tray, 3);
+    EXPECT_NEAR(plan.leftOver, 0.4, 1e-9);
+    EXPECT_GE(plan.stacks[0].with.carbonToNitrogen, leastCarbonToNitrogen - 1e-9);
+    EXPECT_TRUE(plan.stacks[0].with.waterReached);
+}
+
+}
+}

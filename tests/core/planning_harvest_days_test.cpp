@@ -1,0 +1,198 @@
+// The days of a year's harvests: against every possible choice on small cases, against known bests on large ones.
+#include "core/planning/harvest_days.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <ctime>
+#include <random>
+
+namespace tierloam::planning {
+namespace {
+
+using Lift = std::vector<std::vector<int>>;
+
+/// Every choice there is: for each harvest in turn every day that may be chosen.
+void everyChoice(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, Lift& lift, std::size_t i, int late, double& best, long& tried)
+{
+    if (i == stacks.size()) {
+        const auto made = priced(stacks, wishes, lift);
+        ASSERT_TRUE(made);
+        best = std::min(best, made->cost);
+        ++tried;
+        return;
+    }
+    const std::size_t k = lift[i].size();
+    if (k == stacks[i].natural.size()) return everyChoice(stacks, wishes, lift, i + 1, 0, best, tried);
+    for (const int day : daysFor(stacks[i].natural[k] + late, wishes)) {
+        lift[i].push_back(day);
+        everyChoice(stacks, wishes, lift, i, std::max(day - stacks[i].natural[k], 0), best, tried);
+        lift[i].pop_back();
+    }
+}
+
+double exhaustive(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, long* tried = nullptr)
+{
+    Lift lift(stacks.size());
+    double best = 1e18;
+    long count = 0;
+    everyChoice(stacks, wishes, lift, 0, 0, best, count);
+    if (tried) *tried = count;
+    return best;
+}
+
+std::vector<StackTurns> drawn(std::mt19937& dice, int stacks, int harvests)
+{
+    std::vector<StackTurns> all(static_cast<std::size_t>(stacks));
+    for (StackTurns& stack : all) {
+        int day = static_cast<int>(dice() % 60U);
+        for (int k = 0; k < harvests; ++k) {
+            stack.natural.push_back(day);
+            day += 50 + static_cast<int>(dice() % 40U);
+        }
+    }
+    return all;
+}
+
+HarvestWishes weekends(Gathering gathering, int mostWait = 28)
+{
+    HarvestWishes wishes;
+    wishes.gathering = gathering;
+    wishes.weekdays = 0x60; // Saturday and Sunday
+    wishes.todaysWeekday = 4;
+    wishes.mostWait = mostWait;
+    return wishes;
+}
+
+TEST(HarvestDays, AreTheBestOfAllChoicesOnSmallCases)
+{
+    std::mt19937 dice{11};
+    long tried = 0;
+    for (int round = 0; round < 8; ++round) {
+        const Gathering gathering = round % 2 == 0 ? Gathering::gathered : Gathering::spread;
+        const auto stacks = drawn(dice, round % 3 == 0 ? 3 : 2, round % 3 == 0 ? 2 : 3);
+        HarvestWishes wishes = weekends(gathering, 14);
+        if (round % 4 == 0) wishes.away = {{30, 43}};
+        wishes.trip = 3.0 + round % 5;
+        long count = 0;
+        const double best = exhaustive(stacks, wishes, &count);
+        tried += count;
+        const HarvestDays chosen = chooseDays(stacks, wishes);
+        EXPECT_TRUE(chosen.exact);
+        EXPECT_NEAR(chosen.cost, best, 1e-9) << "round " << round;
+        const auto again = priced(stacks, wishes, chosen.lift);
+        ASSERT_TRUE(again);
+        EXPECT_NEAR(again->cost, chosen.cost, 1e-9);
+        const HarvestDays settled = chooseDays(stacks, wishes, 0); // without the search that proves it
+        EXPECT_LE(settled.cost, 1.01 * best + 1e-9) << "round " << round;
+    }
+    EXPECT_GT(tried, 2000);
+}
+
+TEST(HarvestDays, AnyDayOfTheWeekIsProvedForAHouseholdOfThree)
+{
+    std::mt19937 dice{5};
+    for (const Gathering gathering : {Gathering::gathered, Gathering::spread}) {
+        const auto stacks = drawn(dice, 3, 5);
+        HarvestWishes wishes;
+        wishes.gathering = gathering;
+        const HarvestDays chosen = chooseDays(stacks, wishes);
+        EXPECT_TRUE(chosen.exact);
+        const HarvestDays settled = chooseDays(stacks, wishes, 0);
+        EXPECT_LE(settled.cost, 1.01 * chosen.cost + 1e-9);
+    }
+}
+
+/// Twelve stacks that are alike: all together on one stack's best days, each carrying a twelfth of the trip. Nothing can be better, since
+/// every day with harvests serves at most twelve.
+TEST(HarvestDays, TwelveAlikeMeetOnTheDaysThatOneWouldChoose)
+{
+    std::mt19937 dice{3};
+    for (int round = 0; round < 5; ++round) {
+        const StackTurns one = drawn(dice, 1, 4).front();
+        const std::vector<StackTurns> twelve(12, one);
+        HarvestWishes wishes = weekends(Gathering::gathered);
+        HarvestWishes shared = wishes;
+        shared.trip = wishes.trip / 12.0;
+        const double bound = 12.0 * exhaustive({one}, shared);
+        const HarvestDays chosen = chooseDays(twelve, wishes);
+        EXPECT_LE(chosen.cost, 1.01 * bound + 1e-9);
+        EXPECT_GE(chosen.cost, bound - 1e-9);
+    }
+}
+
+TEST(HarvestDays, DaysAwayAndOtherWeekdaysAreAvoided)
+{
+    std::mt19937 dice{17};
+    const auto stacks = drawn(dice, 6, 4);
+    HarvestWishes wishes = weekends(Gathering::gathered);
+    wishes.away = {{50, 80}, {200, 214}};
+    const HarvestDays chosen = chooseDays(stacks, wishes);
+    for (const auto& days : chosen.lift)
+        for (const int day : days) {
+            EXPECT_THAT((day + 4) % 7, ::testing::AnyOf(5, 6));
+            for (const int on : {day, day + 6}) EXPECT_FALSE((on >= 50 && on <= 80) || (on >= 200 && on <= 214)) << day;
+        }
+    // A choice that breaks a rule has no price.
+    auto bad = chosen.lift;
+    bad[0][0] += 1;
+    bad[0][0] += (bad[0][0] + 4) % 7 == 6 ? 1 : 0;
+    EXPECT_FALSE(priced(stacks, wishes, bad));
+}
+
+TEST(HarvestDays, GatheringAndSpreadingDoWhatTheySay)
+{
+    std::mt19937 dice{23};
+    const auto stacks = drawn(dice, 4, 4);
+    HarvestWishes wishes;
+    const HarvestDays plain = chooseDays(stacks, wishes);
+    EXPECT_EQ(plain.delay, 0);
+    wishes.gathering = Gathering::gathered;
+    wishes.trip = 40.0;
+    const HarvestDays gathered = chooseDays(stacks, wishes, 0);
+    EXPECT_LT(gathered.days, plain.days);
+    wishes.gathering = Gathering::spread;
+    wishes.crowd = 40.0;
+    const HarvestDays spread = chooseDays(stacks, wishes, 0);
+    EXPECT_LT(spread.crowdedPairs, plain.crowdedPairs);
+}
+
+TEST(HarvestDays, APinnedDayIsKeptAndWhatFollowsIsLater)
+{
+    StackTurns stack{{10, 70, 140}, {std::nullopt, 90, std::nullopt}};
+    HarvestWishes wishes;
+    const HarvestDays chosen = chooseDays({stack}, wishes);
+    EXPECT_EQ(chosen.lift.front(), (std::vector<int>{10, 90, 160}));
+    EXPECT_EQ(chosen.delay, 40);
+    stack.pinned = {5};
+    EXPECT_EQ(chooseDays({stack}, wishes).lift.front(), (std::vector<int>{5, 70, 140}));
+}
+
+/// User CPU; the bars (12 stacks 0.2 s, 200 stacks 2 s) hold for a release build and are measured there, a build with assertions gets five times as much.
+TEST(HarvestDays, TwelveStacksAndTwoHundredAreQuick)
+{
+    std::mt19937 dice{31};
+#ifdef NDEBUG
+    constexpr double slower = 1.0;
+#else
+    constexpr double slower = 5.0;
+#endif
+    for (const auto& [count, bar] : {std::pair{12, 0.2}, std::pair{200, 2.0}}) {
+        const auto stacks = drawn(dice, count, 5);
+        for (const Gathering gathering : {Gathering::gathered, Gathering::spread}) {
+            HarvestWishes wishes;
+            wishes.gathering = gathering;
+            const std::clock_t begin = std::clock();
+            const HarvestDays chosen = chooseDays(stacks, wishes);
+            const double seconds = static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC;
+            std::printf("%d stacks, %s: %.3f s of CPU, cost %.0f%s\n", count, gathering == Gathering::spread ? "spread" : "gathered", seconds, chosen.cost, chosen.exact ? ", proved" : "");
+            EXPECT_LT(seconds, slower * bar);
+            EXPECT_TRUE(priced(stacks, wishes, chosen.lift));
+        }
+    }
+}
+
+}
+}

@@ -1,0 +1,122 @@
+// A stack's year with its trays in turn, beside what the plain forecast of the same members says.
+#include "core/reckoning/rotation_run.h"
+
+#include "tests/support/households.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace tierloam::reckoning {
+namespace {
+
+constexpr std::uint64_t series = 0x70a7e;
+
+/// Households that hold a stack of three trays at work, none spare and none in the light.
+std::vector<std::shared_ptr<const StackReckoning>> standing(int wanted)
+{
+    std::vector<std::shared_ptr<const StackReckoning>> all;
+    for (int number = 0; static_cast<int>(all.size()) < wanted && number < 40; ++number) {
+        const auto stack = tests::reckonHousehold(tests::makeHousehold(series, number), 128).stack;
+        if (stack->now.slots.size() == 3 && stack->record.spareTrays == 0 && !stack->record.dryingSince) all.push_back(stack);
+    }
+    return all;
+}
+
+RotationCourse courseOf(const StackReckoning& stack, const RotationWish& wish = {})
+{
+    Crew alone{1};
+    return runRotation(*stack.present, wish, alone).value();
+}
+
+TEST(RotationRun, TheFirstHarvestComesWhenHalfOfTheMembersHaveTheirTurn)
+{
+    const auto stacks = standing(4);
+    ASSERT_EQ(stacks.size(), 4u);
+    int compared = 0;
+    for (const auto& stack : stacks) {
+        const RotationCourse course = courseOf(*stack);
+        if (course.harvests.empty()) continue;
+        // The plain forecast knows for each member the first day of both; half of them have both on the later one of their days or after it.
+        const auto& firsts = stack->present->base.firsts;
+        const auto& bottom = firsts.at(stack->now.slots.front().batch).ready;
+        const auto& top = firsts.at(stack->now.slots.back().batch).filled;
+        std::vector<int> both;
+        for (std::size_t i = 0; i < bottom.size(); ++i) both.push_back(std::max(bottom[i], top[i]));
+        const std::vector<double> weights = stack->present->members.weights.normalised();
+        const auto middle = dates(both, weights, stack->firstBedding, daysBetween(stack->firstBedding, stack->asOf) + 365).p50;
+        ASSERT_TRUE(middle);
+        EXPECT_NEAR(daysBetween(std::max(*middle, stack->asOf), course.harvests.front().window.natural), 0, 12);
+        ++compared;
+        const PlannedHarvest& first = course.harvests.front();
+        EXPECT_EQ(first.batch, stack->now.slots.front().batch);
+        EXPECT_EQ(first.tray, stack->now.slots.front().tray);
+        EXPECT_EQ(daysBetween(first.liftOn, first.takeOn), 6);
+        if (first.window.early && first.window.late) {
+            EXPECT_LE(*first.window.early, *first.window.late);
+        }
+        EXPECT_GT(first.castingsL.p50, 1.0);
+        EXPECT_LT(first.castingsL.p50, 20.0);
+        for (std::size_t k = 1; k < course.harvests.size(); ++k) EXPECT_GT(course.harvests[k].liftOn, course.harvests[k - 1].takeOn);
+        // Trays that stand on a day fill the slots without gaps, and none twice.
+        for (Day day = stack->asOf + std::chrono::days{1}; day < stack->asOf + std::chrono::days{360}; day += std::chrono::days{9}) {
+            std::vector<int> slots;
+            for (const TrayStay& stay : course.stays)
+                if (stay.from <= day && day < stay.to) slots.push_back(stay.slot);
+            std::sort(slots.begin(), slots.end());
+            for (std::size_t i = 0; i < slots.size(); ++i) EXPECT_EQ(slots[i], static_cast<int>(i) + 1);
+        }
+    }
+    EXPECT_GE(compared, 2);
+}
+
+TEST(RotationRun, AWishedDayIsKeptAndDelaysWhatFollows)
+{
+    const auto stacks = standing(3);
+    int compared = 0;
+    for (const auto& stack : stacks) {
+        const RotationCourse plain = courseOf(*stack);
+        if (plain.harvests.size() < 2 || daysBetween(stack->asOf, plain.harvests.front().liftOn) > 200) continue;
+        RotationWish wish;
+        wish.liftOn[0] = plain.harvests.front().liftOn + std::chrono::days{25};
+        wish.windows = false;
+        const RotationCourse late = courseOf(*stack, wish);
+        EXPECT_EQ(late.harvests.front().liftOn, wish.liftOn[0]);
+        EXPECT_EQ(late.harvests.front().window.natural, plain.harvests.front().window.natural);
+        if (late.harvests.size() > 1) {
+            EXPECT_GT(late.harvests[1].liftOn, plain.harvests[1].liftOn);
+        }
+        EXPECT_GE(late.harvests.front().readyWhenLifted, plain.harvests.front().readyWhenLifted - 0.05);
+        ++compared;
+    }
+    EXPECT_GE(compared, 1);
+}
+
+TEST(RotationRun, IsTheSameEachTimeAndCanBeStopped)
+{
+    const auto stacks = standing(1);
+    const RotationCourse once = courseOf(*stacks.front());
+    const RotationCourse again = courseOf(*stacks.front());
+    ASSERT_EQ(once.harvests.size(), again.harvests.size());
+    for (std::size_t k = 0; k < once.harvests.size(); ++k) EXPECT_EQ(once.harvests[k].litresOfMember, again.harvests[k].litresOfMember);
+    std::stop_source stop;
+    stop.request_stop();
+    Crew alone{1};
+    EXPECT_FALSE(runRotation(*stacks.front()->present, {}, alone, stop.get_token()));
+}
+
+TEST(RotationRun, FewerMembersKeepTheBands)
+{
+    const auto stack = tests::reckonHousehold(tests::makeHousehold(series, 1), 512).stack;
+    const Population few = fewer(stack->present->members, 128);
+    ASSERT_EQ(few.stack.members(), 128);
+    std::vector<double> colonies;
+    for (int i = 0; i < 128; ++i) colonies.push_back(model::colony(model::MemberOf{few.stack, i}));
+    const Band band = reckoning::band(colonies, {});
+    EXPECT_NEAR(band.p50 / stack->now.colonyKg.p50, 1.0, 0.05);
+    EXPECT_NEAR(band.p95 / stack->now.colonyKg.p95, 1.0, 0.12);
+}
+
+}
+}
