@@ -12,14 +12,14 @@ bool isUtf8(std::string_view text) { return QUtf8StringView{text.data(), static_
 
 class Reader {
 public:
-    explicit Reader(std::string_view text) : text_{text} {}
+    Reader(std::string_view text, char separator) : text_{text}, separator_{separator} {}
 
-    std::vector<Record> all()
+    std::vector<Record> all(std::size_t most)
     {
         constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
         if (text_.substr(0, byteOrderMark.size()) == byteOrderMark) at_ = byteOrderMark.size();
         std::vector<Record> records;
-        while (at_ < text_.size()) {
+        while (at_ < text_.size() && records.size() < most) {
             if (lineEndHere()) {
                 skipLineEnd();
                 continue;
@@ -46,7 +46,7 @@ private:
         const std::size_t start = at_;
         while (true) {
             record.cells.push_back(at_ < text_.size() && text_[at_] == '"' ? quoted(record.problem) : plain(record.problem));
-            if (at_ < text_.size() && text_[at_] == ',') {
+            if (at_ < text_.size() && text_[at_] == separator_) {
                 ++at_;
                 continue;
             }
@@ -61,7 +61,7 @@ private:
     std::string plain(Problem& problem)
     {
         const std::size_t start = at_;
-        while (!lineEndHere() && text_[at_] != ',') {
+        while (!lineEndHere() && text_[at_] != separator_) {
             if (text_[at_] == '"') problem = Problem::strayQuote;
             ++at_;
         }
@@ -80,7 +80,7 @@ private:
                     ++at_;
                     continue;
                 }
-                if (!lineEndHere() && text_[at_] != ',') {
+                if (!lineEndHere() && text_[at_] != separator_) {
                     problem = Problem::strayQuote;
                     cell += plain(problem);
                 }
@@ -94,20 +94,22 @@ private:
     }
 
     std::string_view text_;
+    char separator_;
     std::size_t at_ = 0;
     int line_ = 1;
 };
 
 }
 
-std::vector<Record> read(std::string_view text) { return Reader{text}.all(); }
+std::vector<Record> read(std::string_view text, char separator, std::size_t most) { return Reader{text, separator}.all(most); }
 
-void writeRecord(std::string& out, const std::vector<std::string>& cells)
+void writeRecord(std::string& out, const std::vector<std::string>& cells, char separator)
 {
+    const std::string special = std::string{separator} + ",\"\r\n";
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (i > 0) out += ',';
+        if (i > 0) out += separator;
         const std::string& cell = cells[i];
-        if (cell.find_first_of(",\"\r\n") == std::string::npos) {
+        if (cell.find_first_of(special) == std::string::npos) {
             out += cell;
             continue;
         }

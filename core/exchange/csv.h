@@ -1,10 +1,12 @@
 #pragma once
 
+#include <cstddef>
+#include <limits>
 #include <string>
 #include <string_view>
 #include <vector>
 
-/// RFC 4180: cells parted by commas, a cell with a comma, a quote mark or a line break stands in quote marks, a quote mark in it is doubled.
+/// RFC 4180: cells parted by commas (or by the separator that is given), a cell with a comma, a quote mark or a line break stands in quote marks, a quote mark in it is doubled.
 namespace tierloam::exchange::csv {
 
 enum class Problem {
@@ -24,10 +26,10 @@ struct Record {
 
 /// Records in order; a byte order mark at the start is skipped, and so are empty lines. Lines end with LF or CRLF. A record with a
 /// problem is given with the cells read so far, and reading goes on with the next line; after an open quote there is none.
-/// Record::raw points into `text`.
-std::vector<Record> read(std::string_view text);
+/// Record::raw points into `text`. At most `most` records are read.
+std::vector<Record> read(std::string_view text, char separator = ',', std::size_t most = std::numeric_limits<std::size_t>::max());
 
 /// Appends the cells as one record ended by CRLF, quoting only what must be.
-void writeRecord(std::string& out, const std::vector<std::string>& cells);
+void writeRecord(std::string& out, const std::vector<std::string>& cells, char separator = ',');
 
 }

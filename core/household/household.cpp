@@ -17,7 +17,7 @@ namespace tierloam::household {
 Household::Private::Private(std::unique_ptr<store::Writer> openWriter, store::Contents contents, std::shared_ptr<const Clock> givenClock,
                             const Settings& givenSettings)
     : writer{std::move(openWriter)}, clock{std::move(givenClock)}, settings{givenSettings}, journal{std::move(contents.entries), std::move(contents.ends)},
-      stored{std::move(contents.settings)}, undo{[this](const UndoHistory::StepRef& step, Direction direction) { askAgain(step, direction); }}
+      logged{std::make_shared<const store::LoggedDays>(std::move(contents.logged))}, stored{std::move(contents.settings)}, undo{[this](const UndoHistory::StepRef& step, Direction direction) { askAgain(step, direction); }}
 {
 }
 
@@ -137,6 +137,26 @@ Ticket Household::importAll(const journal::Entries& entries, const QString& file
     for (auto& entry : edit.added) entry.id = journal::EntryId::none;
     return d_->ask(edit, label, fileName);
 }
+
+Ticket Household::importReadings(const journal::Edit& edit, store::LoggedJob job, const QString& fileName, const QString& label)
+{
+    return d_->ask(edit, label, fileName, std::make_shared<const store::LoggedJob>(std::move(job)));
+}
+
+std::shared_ptr<const store::LoggedDays> Household::logged() const { return d_->logged; }
+
+void Household::listLogged(const std::string& stack, Day from, Day to, std::function<void(const store::LoggedBefore&)> then)
+{
+    d_->writer->listLogged(stack, from, to, [d = d_.get(), this, then = std::move(then)](std::variant<store::LoggedBefore, store::WriteFailure> read) {
+        d->post([this, then, read = std::move(read)] {
+            if (const auto* failure = std::get_if<store::WriteFailure>(&read)) Q_EMIT notice(failure->why);
+            else then(std::get<store::LoggedBefore>(read));
+        });
+    });
+}
+
+Ticket Household::remember(const QString& name, const QString& value, const QString& label) { return d_->askSetting(name, value, label); }
+QString Household::remembered(const QString& name) const { return d_->setting(name); }
 
 Ticket Household::keepBackupsIn(const QString& folder)
 {

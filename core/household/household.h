@@ -34,6 +34,7 @@ struct Changes {
     bool fromOutside = false;            ///< another process wrote
     bool settings = false;
     bool photos = false;                 ///< pictures of the entries in `ids`
+    bool logged = false;                 ///< readings of loggers
 };
 
 /// The journal as the window holds it: a value, shared, never changed in place.
@@ -89,6 +90,15 @@ public:
     Ticket apply(const journal::Edit& edit, const QString& label);
     /// As recordAll, from a file of that name: a backup is made first, and the entries stay known as one import.
     Ticket importAll(const journal::Entries& entries, const QString& fileName, const QString& label);
+    /// As importAll, with readings of a logger: one transaction and one undo step for both. `edit` holds the entries of the days.
+    Ticket importReadings(const journal::Edit& edit, store::LoggedJob job, const QString& fileName, const QString& label);
+    /// What loggers have read, day by day.
+    std::shared_ptr<const store::LoggedDays> logged() const;
+    /// The readings themselves, of one stack: `then` is called in this thread, later.
+    void listLogged(const std::string& stack, Day from, Day to, std::function<void(const store::LoggedBefore&)> then);
+    /// A setting that belongs to the household, such as what the columns of a logger hold; the store's names are not to be used here.
+    Ticket remember(const QString& name, const QString& value, const QString& label);
+    QString remembered(const QString& name) const;
     Ticket rename(const QString& name);
     /// Absolute path of the folder for backups; empty: beside the file.
     Ticket keepBackupsIn(const QString& folder);

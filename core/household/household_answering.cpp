@@ -40,11 +40,13 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
     std::vector<journal::EntryId> ids = answer.ids;
     ids.insert(ids.end(), underWay.edit.deleted.begin(), underWay.edit.deleted.end());
     if (!underWay.setting && !underWay.photo) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
+    if (answer.logged) logged = std::make_shared<const store::LoggedDays>(*answer.logged);
     if (underWay.again) {
         undo.done(underWay.again, underWay.direction);
     } else if (answer.stored.size() == answer.ids.size()) {
         UndoStep step = underWay.step;
         if (step.photo) step.photo->photo.id = answer.photo;
+        step.series = answer.series;
         const auto changedFrom = answer.stored.begin() + static_cast<std::ptrdiff_t>(underWay.edit.added.size());
         step.came.assign(answer.stored.begin(), changedFrom);
         for (std::size_t i = 0; i < step.changed.size(); ++i) step.changed[i].second = *(changedFrom + static_cast<std::ptrdiff_t>(i));
@@ -58,7 +60,7 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
         tellPhotos(underWay.photo->photo.entry);
         return;
     }
-    tellChanged(std::move(ids), false, underWay.setting.has_value());
+    tellChanged(std::move(ids), false, underWay.setting.has_value(), underWay.logged != nullptr);
 }
 
 void Household::Private::gaveUp(const UnderWay& underWay, const store::WriteFailure& failure)
@@ -110,10 +112,12 @@ void Household::Private::looked(store::Look look)
     const auto differing = journal.replaceRecorded(std::move(look.foreign->entries), std::move(look.foreign->ends));
     const bool settingsDiffer = stored != look.foreign->settings && !journal.anythingPending();
     if (settingsDiffer) stored = std::move(look.foreign->settings);
-    if (differing.empty() && !settingsDiffer) return;
+    const bool loggedDiffers = *logged != look.foreign->logged;
+    if (loggedDiffers) logged = std::make_shared<const store::LoggedDays>(std::move(look.foreign->logged));
+    if (differing.empty() && !settingsDiffer && !loggedDiffers) return;
     const int dropped = undo.dropTouching(differing);
     reckonIfNeeded();
-    tellChanged({differing.begin(), differing.end()}, true, settingsDiffer);
+    tellChanged({differing.begin(), differing.end()}, true, settingsDiffer, loggedDiffers);
     if (dropped > 0)
         Q_EMIT q_->notice(HouseholdText::tr("Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.",
                                             nullptr, dropped));
@@ -127,12 +131,13 @@ void Household::Private::tellMoved(bool movedAway)
                                 : HouseholdText::tr("%1 is back. It takes entries again.").arg(writer->path()));
 }
 
-void Household::Private::tellChanged(std::vector<journal::EntryId> ids, bool fromOutside, bool settingsChanged)
+void Household::Private::tellChanged(std::vector<journal::EntryId> ids, bool fromOutside, bool settingsChanged, bool loggedChanged)
 {
     Changes changes;
     changes.ids = std::move(ids);
     changes.fromOutside = fromOutside;
     changes.settings = settingsChanged;
+    changes.logged = loggedChanged;
     Q_EMIT q_->changed(changes);
 }
 

@@ -48,7 +48,7 @@ void Household::Private::rememberRowsBefore(UnderWay& underWay) const
         if (const auto found = now(id); found != entries.end()) underWay.step.went.push_back(*found);
 }
 
-Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, const QString& importName)
+Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, const QString& importName, std::shared_ptr<const store::LoggedJob> loggedJob)
 {
     const Ticket ticket = nextTicket();
     if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
@@ -57,7 +57,8 @@ Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, 
     underWay.edit = journal.prepared(edit);
     underWay.step.label = label;
     underWay.importName = importName;
-    if (OpenJournal::changesNothing(underWay.edit)) {
+    underWay.logged = std::move(loggedJob);
+    if (OpenJournal::changesNothing(underWay.edit) && !underWay.logged) {
         post([this, ticket] { Q_EMIT q_->recorded(ticket, {}); });
         return ticket;
     }
@@ -137,6 +138,11 @@ void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction di
         return;
     }
     underWay.edit = undoing ? step->undoing() : step->redoing();
+    if (!step->series.empty()) {
+        store::LoggedJob job;
+        (undoing ? job.remove : job.bringBack) = step->series;
+        underWay.logged = std::make_shared<const store::LoggedJob>(std::move(job));
+    }
     auto effect = journal.effectOf(underWay.edit);
     if (effect.refusal) {
         failLater(underWay.ticket, exchange::editRefusalText(effect, underWay.edit));
@@ -163,6 +169,7 @@ void Household::Private::send(UnderWay underWay)
     } else {
         job.edit = underWay.edit;
         job.importName = underWay.importName;
+        job.logged = underWay.logged;
         job.guard = guardOf(underWay.edit);
     }
     writer->write(std::move(job), [this, underWay = std::move(underWay)](store::WriteAnswer answer) {

@@ -25,7 +25,7 @@ public:
 
     // Asking (household_asking.cpp)
     /// `importName`: the file that the entries came from; empty: none.
-    Ticket ask(const journal::Edit& edit, const QString& label, const QString& importName = {});
+    Ticket ask(const journal::Edit& edit, const QString& label, const QString& importName = {}, std::shared_ptr<const store::LoggedJob> logged = {});
     Ticket askSetting(const QString& name, const QString& value, const QString& label);
     Ticket askPhoto(const store::PhotoJob& job, const QString& label);
     void askAgain(const UndoHistory::StepRef& step, Direction direction);
@@ -48,6 +48,7 @@ public:
     std::shared_ptr<const Clock> clock;
     Settings settings;
     OpenJournal journal;
+    std::shared_ptr<const store::LoggedDays> logged;
     std::map<QString, QString> stored;          ///< the file's settings, with those that are pending
     UndoHistory undo;
     std::shared_ptr<const reckoning::Reckoning> reckoning;
@@ -63,6 +64,7 @@ private:
         Direction direction = Direction::undo;
         std::optional<UndoStep::Setting> setting;
         std::optional<store::PhotoJob> photo;
+        std::shared_ptr<const store::LoggedJob> logged;
         QString importName;
     };
 
@@ -75,7 +77,7 @@ private:
     void gaveUp(const UnderWay& underWay, const store::WriteFailure& failure);
     void looked(store::Look look);
     void tellMoved(bool movedAway);
-    void tellChanged(std::vector<journal::EntryId> ids, bool fromOutside, bool settings);
+    void tellChanged(std::vector<journal::EntryId> ids, bool fromOutside, bool settings, bool logged = false);
     void tellPhotos(journal::EntryId entry);
 
     Household* q_ = nullptr;

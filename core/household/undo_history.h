@@ -26,6 +26,7 @@ struct UndoStep {
     std::vector<std::pair<journal::Entry, journal::Entry>> changed;
     journal::Entries went;
     std::optional<Setting> setting;
+    std::vector<qint64> series;              ///< logged series that came
     std::optional<store::PhotoJob> photo;    ///< what was done, with its id and without its bytes
 
     journal::Edit undoing() const;

@@ -1,11 +1,13 @@
 #pragma once
 
 #include "core/journal/edit.h"
+#include "core/store/logged.h"
 #include "core/store/photo.h"
 
 #include <QDateTime>
 #include <QString>
 
+#include <array>
 #include <chrono>
 #include <functional>
 #include <map>
@@ -56,6 +58,19 @@ struct DeletedEntry {
     QDateTime deletedAt;
 };
 
+/// As Written, with the ids of the logged series that were added.
+struct LoggedWritten {
+    Written written;
+    std::vector<qint64> series;
+};
+
+/// What is known of a stack's logged readings in a span of days: the readings by kind, in no order, and the journal's entry of each day
+/// that an import of such readings made.
+struct LoggedBefore {
+    std::array<std::vector<LoggedReading>, loggedKinds> readings;
+    std::map<Day, journal::EntryId> entries;
+};
+
 /// One household file, one SQLite connection, used by one thread. Every write is one BEGIN IMMEDIATE transaction and durable
 /// (fdatasync) before the call returns. Busy timeout 5 s.
 class HouseholdFile {
@@ -87,6 +102,10 @@ public:
     std::optional<QString> setting(const QString& name) const;
     std::variant<std::map<QString, QString>, WriteFailure> settings() const;
     std::optional<WriteFailure> setSetting(const QString& name, const QString& value);
+    /// As apply, and what the job does to logged readings in the same transaction. Readings that are added need an import name.
+    LoggedWritten applyWithReadings(const journal::Edit& edit, const LoggedJob& job, const QString& importName = {}, const Guard& guard = {});
+    std::variant<LoggedDays, WriteFailure> loggedDays() const;
+    std::variant<LoggedBefore, WriteFailure> loggedBetween(const std::string& stack, Day from, Day to) const;
     /// Pictures of an entry, oldest first.
     std::variant<std::vector<Photo>, WriteFailure> photosOf(journal::EntryId entry) const;
     /// Adds, removes or brings back a picture in a transaction of its own; its id.

@@ -130,6 +130,40 @@ CREATE TABLE estimates (
     CHECK (p05 <= p50 AND p50 <= p95)
 ) STRICT, WITHOUT ROWID)";
 
+// Readings of loggers, all of them. A series is one kind of reading in one stack as one import brought it; its readings keep the order of
+// the file. Taking an import back marks its series. `second` is local civil time, counted from 1970-01-01 00:00: 100,000 readings stay small.
+const char* const loggedSeries = R"(
+CREATE TABLE logged_series (
+    id         INTEGER PRIMARY KEY AUTOINCREMENT,
+    import_id  INTEGER NOT NULL REFERENCES imports (id),
+    stack      TEXT NOT NULL CHECK (length(stack) > 0),
+    kind       TEXT NOT NULL CHECK (kind IN ('bin', 'air', 'moisture', 'humidity')),
+    readings   INTEGER NOT NULL CHECK (readings > 0),
+    created_at TEXT NOT NULL,
+    deleted_at TEXT
+) STRICT)";
+
+const char* const loggedReadings = R"(
+CREATE TABLE logged_readings (
+    series_id INTEGER NOT NULL REFERENCES logged_series (id),
+    number    INTEGER NOT NULL CHECK (number > 0),
+    second    INTEGER NOT NULL,
+    value     REAL NOT NULL,
+    PRIMARY KEY (series_id, number)
+) STRICT, WITHOUT ROWID)";
+
+// What pages show of them, summed up when they are written.
+const char* const loggedDays = R"(
+CREATE TABLE logged_days (
+    series_id INTEGER NOT NULL REFERENCES logged_series (id),
+    day       TEXT NOT NULL CHECK (day IS date(day)),
+    readings  INTEGER NOT NULL CHECK (readings > 0),
+    low       REAL NOT NULL,
+    mean      REAL NOT NULL,
+    high      REAL NOT NULL,
+    PRIMARY KEY (series_id, day)
+) STRICT, WITHOUT ROWID)";
+
 QString statement(const char* text) { return QString::fromLatin1(text); }
 
 }
@@ -143,6 +177,8 @@ std::span<const std::vector<QString>> schemaSteps()
          statement("CREATE UNIQUE INDEX materials_by_name ON materials (name COLLATE NOCASE) WHERE deleted_at IS NULL"),
          statement("CREATE INDEX materials_of_entry ON materials (entry_id) WHERE entry_id IS NOT NULL")},
         {statement(estimates), statement("CREATE INDEX estimates_by_program ON estimates (program, digest)")},
+        {statement(loggedSeries), statement("CREATE INDEX logged_series_of_stack ON logged_series (stack)"), statement("CREATE INDEX logged_series_of_import ON logged_series (import_id)"),
+         statement(loggedReadings), statement(loggedDays)},
     };
     return steps;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/journal/action.h"
+#include "core/store/logged.h"
 
 #include <array>
 #include <cstddef>
@@ -22,6 +23,8 @@ template <> struct Words<journal::RoutineOf> { static constexpr std::array<std::
 template <> struct Words<journal::SofteningClass> {
     static constexpr std::array<std::string_view, 8> all{"soft", "mix", "coffee", "paper", "cardboard", "wood", "coir", "mineral"};
 };
+
+template <> struct Words<LoggedKind> { static constexpr std::array<std::string_view, loggedKinds> all{"bin", "air", "moisture", "humidity"}; };
 
 template <class Choice>
 constexpr std::string_view wordOf(Choice choice)

@@ -16,7 +16,10 @@ std::variant<Contents, WriteFailure> contentsOf(const HouseholdFile& file)
     if (auto* failure = std::get_if<WriteFailure>(&ends)) return std::move(*failure);
     auto settings = file.settings();
     if (auto* failure = std::get_if<WriteFailure>(&settings)) return std::move(*failure);
+    auto logged = file.loggedDays();
+    if (auto* failure = std::get_if<WriteFailure>(&logged)) return std::move(*failure);
     Contents contents;
+    contents.logged = std::move(std::get<LoggedDays>(logged));
     contents.entries = std::move(std::get<journal::Entries>(entries));
     contents.ends = std::move(std::get<std::map<Day, std::int64_t>>(ends));
     contents.settings = std::move(std::get<std::map<QString, QString>>(settings));
@@ -113,6 +116,11 @@ void Writer::write(WriteJob job, std::function<void(WriteAnswer)> answer)
     });
 }
 
+void Writer::listLogged(const std::string& stack, Day from, Day to, std::function<void(std::variant<LoggedBefore, WriteFailure>)> answer)
+{
+    post([stack, from, to, answer = std::move(answer)](HouseholdFile& file) { answer(file.loggedBetween(stack, from, to)); });
+}
+
 void Writer::listPhotos(journal::EntryId entry, std::function<void(std::variant<std::vector<Photo>, WriteFailure>)> answer)
 {
     post([entry, answer = std::move(answer)](HouseholdFile& file) { answer(file.photosOf(entry)); });
@@ -147,12 +155,24 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
     }
     if (!job.importName.isEmpty())
         if (const auto trouble = file.backUpBeforeImport()) tell_(*trouble);
-    auto written = file.apply(job.edit, job.importName, job.guard);
+    Written written;
+    if (job.logged) {
+        auto both = file.applyWithReadings(job.edit, *job.logged, job.importName, job.guard);
+        written = std::move(both.written);
+        answer.series = std::move(both.series);
+    } else {
+        written = file.apply(job.edit, job.importName, job.guard);
+    }
     if (auto* failure = std::get_if<WriteFailure>(&written)) {
         answer.failure = std::move(*failure);
         return answer;
     }
     answer.ids = std::move(std::get<std::vector<journal::EntryId>>(written));
+    if (job.logged) {
+        auto logged = file.loggedDays();
+        if (auto* days = std::get_if<LoggedDays>(&logged)) answer.logged = std::move(*days);
+        else versionSeen_ = -1;
+    }
     // The write stands whether or not it can be read back; a reader that misses rows learns of them by the next look.
     auto stored = file.entriesWith(answer.ids);
     if (auto* entries = std::get_if<journal::Entries>(&stored)) answer.stored = std::move(*entries);

@@ -5,7 +5,9 @@
 #include <condition_variable>
 #include <deque>
 #include <map>
+#include <memory>
 #include <mutex>
+#include <string>
 #include <thread>
 #include <utility>
 
@@ -16,6 +18,7 @@ struct Contents {
     journal::Entries entries;          ///< live, in journal order
     std::map<Day, std::int64_t> ends;  ///< the last position taken on each day, deleted entries included
     std::map<QString, QString> settings;
+    LoggedDays logged;
 };
 
 /// One transaction that is asked for: an edit of the journal, or a setting.
@@ -23,6 +26,7 @@ struct WriteJob {
     journal::Edit edit;
     std::optional<std::pair<QString, QString>> setting; ///< name and value; the edit is then left out
     std::optional<PhotoJob> photo;     ///< likewise instead of the edit
+    std::shared_ptr<const LoggedJob> logged; ///< together with the edit, in its transaction
     QString importName;
     Guard guard;
     std::uint64_t series = 0;          ///< see Writer::write
@@ -34,6 +38,8 @@ struct WriteAnswer {
     std::vector<journal::EntryId> ids;
     journal::Entries stored;
     qint64 photo = 0;                  ///< id of the picture, for a job with one
+    std::vector<qint64> series;        ///< ids of the logged series that were added
+    std::optional<LoggedDays> logged;  ///< all that is logged now, for a job that changed it
 };
 
 /// Something people must know that is no answer to a job: where a backup went, or why there is none. Called from the writer's thread.
@@ -66,6 +72,7 @@ public:
     /// would stand. The asker begins a new series once it has heard of the failure.
     void write(WriteJob job, std::function<void(WriteAnswer)> answer);
     void look(std::function<void(Look)> answer);
+    void listLogged(const std::string& stack, Day from, Day to, std::function<void(std::variant<LoggedBefore, WriteFailure>)> answer);
     void listPhotos(journal::EntryId entry, std::function<void(std::variant<std::vector<Photo>, WriteFailure>)> answer);
     /// Entries that were taken out, latest first; or why they cannot be read.
     void listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer);

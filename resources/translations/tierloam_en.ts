@@ -90,6 +90,103 @@
         </message>
     </context>
     <context>
+        <name>tierloam::exchange_view::JournalSheetView</name>
+        <message numerus="yes">
+            <source>%n row(s), %1.</source>
+            <translation>
+                <numerusform>%n row, %1.</numerusform>
+                <numerusform>%n rows, %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>&amp;Import %n entry(ies)</source>
+            <translation>
+                <numerusform>&amp;Import %n entry</numerusform>
+                <numerusform>&amp;Import %n entries</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n entry(ies) will be added, as one step that can be undone.</source>
+            <translation>
+                <numerusform>%n entry will be added, as one step that can be undone.</numerusform>
+                <numerusform>%n entries will be added, as one step that can be undone.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) at fault: not added.</source>
+            <translation>
+                <numerusform>%n row at fault: not added.</numerusform>
+                <numerusform>%n rows at fault: not added.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) already there: left out.</source>
+            <translation>
+                <numerusform>%n row already there: left out.</numerusform>
+                <numerusform>%n rows already there: left out.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) said before: left out.</source>
+            <translation>
+                <numerusform>%n row said before: left out.</numerusform>
+                <numerusform>%n rows said before: left out.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
+            <translation>
+                <numerusform>The other rows have been imported. %n row at fault: save them, put them right and import them again.</numerusform>
+                <numerusform>The other rows have been imported. %n rows at fault: save them, put them right and import them again.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::exchange_view::ReadingsView</name>
+        <message numerus="yes">
+            <source>%Ln reading(s) imported from %1.</source>
+            <translation>
+                <numerusform>%Ln reading imported from %1.</numerusform>
+                <numerusform>%Ln readings imported from %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>The journal has their mean of %Ln day(s).</source>
+            <translation>
+                <numerusform>The journal has their mean of %Ln day.</numerusform>
+                <numerusform>The journal has their mean of %Ln days.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln row(s), %1, cells parted by %2.</source>
+            <translation>
+                <numerusform>%Ln row, %1, cells parted by %2.</numerusform>
+                <numerusform>%Ln rows, %1, cells parted by %2.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln reading(s) from %1 to %2 will be kept in full.</source>
+            <translation>
+                <numerusform>%Ln reading from %1 to %2 will be kept in full.</numerusform>
+                <numerusform>%Ln readings from %1 to %2 will be kept in full.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>The journal gets the mean of %Ln day(s), an entry each. One undo takes all of it back.</source>
+            <translation>
+                <numerusform>The journal gets the mean of %Ln day, an entry each. One undo takes all of it back.</numerusform>
+                <numerusform>The journal gets the mean of %Ln days, an entry each. One undo takes all of it back.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln row(s) at fault, the first in line %1: %2</source>
+            <translation>
+                <numerusform>%Ln row at fault, the first in line %1: %2</numerusform>
+                <numerusform>%Ln rows at fault, the first in line %1: %2</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::journal_page::BulkView</name>
         <message numerus="yes">
             <source>Change %n entry(ies) together</source>
@@ -226,24 +323,7 @@
         </message>
     </context>
     <context>
-        <name>tierloam::window::FaultsView</name>
-        <message numerus="yes">
-            <source>Nothing was added: %n row(s) of %1 at fault. Put right what is listed and import again.</source>
-            <translation>
-                <numerusform>Nothing was added: %n row of %1 at fault. Put right what is listed and import again.</numerusform>
-                <numerusform>Nothing was added: %n rows of %1 at fault. Put right what is listed and import again.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
         <name>tierloam::window::MainWindow</name>
-        <message numerus="yes">
-            <source>Nothing was imported from %1: %n row(s) at fault.</source>
-            <translation>
-                <numerusform>Nothing was imported from %1: %n row at fault.</numerusform>
-                <numerusform>Nothing was imported from %1: %n rows at fault.</numerusform>
-            </translation>
-        </message>
         <message numerus="yes">
             <source>Import %n entry(ies)</source>
             <translation>

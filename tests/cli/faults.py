@@ -3,7 +3,7 @@
 
 faults.py --program P --hand H --samples DIR [--long]
 
-Each job (record, import, edit, migration, backup) is run again and again under strace. In run N the N-th call of one kind does not take
+Each job (record, import, edit, readings of a logger, migration, backup) is run again and again under strace. In run N the N-th call of one kind does not take
 place: the program is killed there, or the call answers EIO or ENOSPC, once or from then on; N grows until the job survives. After each run:
 what was acknowledged is in the file, what was told to have failed is not, the file is whole, every backup is a whole household, and a
 program that lived ended with 0 or with 1 and a reason. Without --long N takes wider steps once it has passed the first calls.
@@ -56,7 +56,10 @@ def notes(file):
         whole = database.execute("PRAGMA integrity_check").fetchall()
         if whole != [("ok",)]:
             return f"not whole: {whole}"
-        return sorted(database.execute("SELECT action, coalesce(amount, 0), note FROM entries WHERE deleted_at IS NULL").fetchall())
+        held = sorted(database.execute("SELECT action, coalesce(amount, 0), note FROM entries WHERE deleted_at IS NULL").fetchall())
+        if database.execute("SELECT 1 FROM sqlite_schema WHERE name = 'logged_readings'").fetchall():
+            held += [("logged", *row, "") for row in database.execute("SELECT count(*), coalesce(sum(value), 0) FROM logged_readings").fetchall() if row[0] > 0]
+        return held
     except sqlite3.Error as error:
         return f"unreadable: {error}"
     finally:
@@ -88,6 +91,7 @@ def jobs(bench):
     yield Job("backup", record, lambda answer: answer.stdout.strip().isdigit(), started)
     yield Job("import", [program, "h.tierloam", "--import", "more.csv"], lambda answer: answer.stdout.startswith("imported"), backed_up)
     yield Job("edit", [hand, "h.tierloam", "edit"], lambda answer: answer.stdout == "done\n", backed_up)
+    yield Job("readings", [hand, "h.tierloam", "readings", "400"], lambda answer: answer.stdout == "done\n", backed_up)
     yield Job("new file", [program, "n.tierloam", "--import", "start.csv"], lambda answer: answer.stdout.startswith("imported"), lambda: None)
     yield Job("migration", [program, "h.tierloam", "--record", "2031-05-02,Scullery,note,,,,,,the new row"], lambda answer: answer.stdout.strip().isdigit(), older)
 

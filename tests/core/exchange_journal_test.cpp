@@ -1,3 +1,4 @@
+#include "core/exchange/csv.h"
 #include "core/exchange/journal_csv.h"
 #include "core/quantity/number_text.h"
 
@@ -250,6 +251,59 @@ TEST(JournalOut, RandomJournalsComeBackAsTheyWere)
         ++compared;
     }
     EXPECT_EQ(compared, 50);
+}
+
+/// Names, materials and notes that begin like formulas, in every column that takes free text.
+TEST(JournalOut, NastyTextsAreNeverLiveAndComeBackUnchanged)
+{
+    std::mt19937_64 random{23};
+    const auto nasty = [&](std::initializer_list<const char*> more) {
+        std::vector<std::string> pieces{"=", "+", "-", "@", "\\", "'", "\"", ",", "a", "SUM(A1)", "\xC3\xBC", "\xEF\xBC\x9D"};
+        pieces.insert(pieces.end(), more.begin(), more.end());
+        std::string text;
+        for (auto length = 1 + random() % 5; length-- > 0;) text += pieces[random() % pieces.size()];
+        return text;
+    };
+    for (int round = 0; round < 60; ++round) {
+        Entries entries;
+        const auto add = [&](std::string stack, Action action, std::string note) {
+            Entry entry;
+            entry.date.day = *parseDay("2031-01-01");
+            entry.stack = std::move(stack);
+            entry.action = std::move(action);
+            entry.note = std::move(note);
+            entry.id = EntryId{static_cast<std::int64_t>(entries.size()) + 1};
+            entry.positionInDay = static_cast<std::int64_t>(entries.size()) + 1;
+            entries.push_back(std::move(entry));
+        };
+        const std::string stack = nasty({}), other = nasty({}) + "2", material = nasty({});
+        journal::Setup setup, second;
+        setup.key = stackKey(stack);
+        second.key = stackKey(other);
+        add(stack, setup, nasty({" ", "\n"}));
+        add(other, second, {});
+        add({}, OwnMaterial{material, {}, {}, {}, {}, {}, {}}, nasty({" ", "\n"}));
+        add(stack, Bed{{900, Unit::g}, material, {}}, nasty({"\n", "\r\n"}));
+        add(stack, Stock{{300, Unit::g}, "", {}}, {});
+        add(stack, Event{nasty({" "}), {}}, nasty({" "}));
+        add(other, Bed{{900, Unit::g}, material, {}}, {});
+        add(stack, Move{{20, Unit::g}, other}, {});
+        const std::string once = writeJournal(entries);
+        const ReadJournal read = readJournal(once, {});
+        ASSERT_THAT(faultsOf(read), IsEmpty()) << once;
+        ASSERT_EQ(writeJournal(read.effect.after), once);
+        for (std::size_t i = 0; i < entries.size(); ++i) {
+            Entry back = read.effect.after[i];
+            back.id = entries[i].id;
+            back.positionInDay = entries[i].positionInDay;
+            ASSERT_EQ(back, entries[i]) << once;
+        }
+        for (const csv::Record& record : csv::read(once))
+            for (const std::string& cell : record.cells) {
+                const std::size_t first = cell.find_first_not_of(" \t\r\n");
+                ASSERT_TRUE(first == std::string::npos || std::string_view{"=+-@"}.find(cell[first]) == std::string_view::npos) << cell;
+            }
+    }
 }
 
 TEST(JournalOut, ReplacesTheTargetWholeOrLeavesIt)

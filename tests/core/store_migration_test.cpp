@@ -37,7 +37,7 @@ std::vector<Backup> stepBackups(const Place& place) { return backupsIn(backupFol
 
 TEST(StoreMigration, IsDoneOnceAfterABackupOfWhatWas)
 {
-    for (const int schema : {1, 2}) {
+    for (const int schema : {1, 2, 3}) {
         const Place place;
         putSample(place, schema);
         const auto before = journalOf(*opened(place.path(), Mode::readOnly));
@@ -62,9 +62,9 @@ TEST(StoreMigration, IsDoneOnceAfterABackupOfWhatWas)
 
 TEST(StoreMigration, AStepThatFailsLeavesTheSchemaBeforeIt)
 {
-    // A table of the second step, then one of the third, is there already.
+    // A table of a later step is there already.
     struct Case { int schema; const char* sabotage; int left; };
-    for (const auto& [schema, sabotage, left] : {Case{1, "CREATE TABLE photos (x)", 1}, Case{1, "CREATE TABLE estimates (x)", 2}, Case{2, "CREATE TABLE estimates (x)", 2},
+    for (const auto& [schema, sabotage, left] : {Case{1, "CREATE TABLE photos (x)", 1}, Case{1, "CREATE TABLE estimates (x)", 2}, Case{2, "CREATE TABLE estimates (x)", 2}, Case{3, "CREATE TABLE logged_days (x)", 3}, Case{1, "CREATE TABLE logged_series (x)", 3},
                                                  Case{1, "CREATE TABLE other (name); CREATE INDEX materials_by_name ON other (name)", 1}}) {
         const Place place;
         putSample(place, schema, sabotage);
@@ -130,6 +130,12 @@ TEST(StoreMigration, TablesThatAreNotOursAreDamage)
         const Place place;
         putSample(place, 3, sabotage);
         for (const Mode mode : {Mode::mustExist, Mode::createIfAbsent, Mode::readOnly}) EXPECT_EQ(refused(place.path(), mode).problem, OpenProblem::damaged) << sabotage;
+    }
+    for (const char* sabotage : {"DROP TABLE logged_days; CREATE VIEW logged_days AS SELECT 1 AS series_id, '2031-05-02' AS day, 1 AS readings, 0.0 AS low, 0.0 AS mean, 0.0 AS high",
+                                 "ALTER TABLE logged_readings ADD COLUMN mood TEXT", "PRAGMA foreign_keys = OFF; DROP TABLE logged_series"}) {
+        const Place place;
+        putSample(place, 4, sabotage);
+        for (const Mode mode : {Mode::mustExist, Mode::readOnly}) EXPECT_EQ(refused(place.path(), mode).problem, OpenProblem::damaged) << sabotage;
     }
     // What somebody added beside them is left alone and never read.
     const Place place;

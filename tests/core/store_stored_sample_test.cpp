@@ -34,6 +34,17 @@ void expectEveryAction(int schema)
 
 TEST(StoreStoredSample, TheSchemaOfTheFirstRelease) { expectEveryAction(3); }
 
+TEST(StoreStoredSample, TheSchemaWithLoggedReadings)
+{
+    expectEveryAction(4);
+    const Place place;
+    ASSERT_TRUE(QFile::copy(QStringLiteral(TIERLOAM_SOURCE_DIR "/tests/samples/household_schema_4.tierloam"), place.path()));
+    const auto logged = opened(place.path(), HouseholdFile::Mode::readOnly)->loggedDays();
+    const Day on = day(2031, 5, 2);
+    const LoggedDays expected{{"Scullery", {{on, LoggedKind::bin, 3, 20.25, 21.5, 22.75}, {on, LoggedKind::moisture, 1, 71.5, 71.5, 71.5}}}}; // that of the air was taken back
+    EXPECT_EQ(std::get<LoggedDays>(logged), expected);
+}
+
 // Schemas 1 and 2 were never released by themselves; their samples are that of schema 3 without the later tables.
 TEST(StoreStoredSample, EarlierSchemasAreBroughtUpToDate)
 {

@@ -1,6 +1,5 @@
 #include "tests/ui/window_fixture.h"
 
-#include "core/exchange/journal_csv.h"
 #include "ui/forms/new_stack.h"
 #include "ui/forms/welcome.h"
 #include "ui/shelf/form_host.h"
@@ -9,7 +8,6 @@
 #include "ui/window/recent_files.h"
 
 #include <QFile>
-#include <QPlainTextEdit>
 #include <QSignalSpy>
 
 namespace tierloam::window {
@@ -104,60 +102,6 @@ TEST_F(WindowTest, DemoIsAPrivateCopyAndNeverTheLastFile)
     EXPECT_LT(daysBetween(last, tests::sampleToday()), 7);
     ASSERT_TRUE(window_->openDemo());
     EXPECT_NE(household().path(), first);
-}
-
-TEST_F(WindowTest, ImportedJournalIsOneStepAndExportGivesItBack)
-{
-    ASSERT_TRUE(window_->createFile(path(QStringLiteral("new.tierloam"))));
-    show();
-    const std::string csv = exchange::writeJournal(tests::sampleJournal());
-    write(path(QStringLiteral("in.csv")), csv);
-    answers_.files = {path(QStringLiteral("in.csv"))};
-    press("Ctrl+I");
-    ASSERT_TRUE(written(tests::sampleJournal().size()));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !notices().isEmpty(); }, patience));
-    EXPECT_TRUE(notices().back().contains(QString::number(tests::sampleJournal().size())));
-    answers_.files = {path(QStringLiteral("out.csv"))};
-    press("Ctrl+E");
-    QFile out{path(QStringLiteral("out.csv"))};
-    ASSERT_TRUE(out.open(QIODevice::ReadOnly));
-    EXPECT_EQ(out.readAll().toStdString(), csv);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return household().undoStack()->canUndo(); }, patience));
-    press("Ctrl+Z");
-    EXPECT_TRUE(written(0));
-}
-
-TEST_F(WindowTest, BadRowsAreListedAndNothingIsAdded)
-{
-    openSample();
-    const std::size_t before = entries();
-    write(path(QStringLiteral("bad.csv")), "date,stack,action,slot,amount,unit,item,detail,note\n"
-                                           "2031-05-01,Scullery,feed,,200,g,,,\n"
-                                           "2031-05-01,Scullery,feed,9,200,g,,,\n"
-                                           "2031-05-99,Scullery,feed,,200,g,,,\n");
-    answers_.files = {path(QStringLiteral("bad.csv"))};
-    press("Ctrl+I");
-    auto* text = window_->findChild<QPlainTextEdit*>(QStringLiteral("faultsText"));
-    ASSERT_NE(text, nullptr);
-    EXPECT_TRUE(text->toPlainText().contains(QStringLiteral("bad.csv:3: slot: found «9»"))) << text->toPlainText().toStdString();
-    EXPECT_TRUE(text->toPlainText().contains(QStringLiteral("bad.csv:4: date: found «2031-05-99»")));
-    EXPECT_EQ(entries(), before);
-    EXPECT_FALSE(household().undoStack()->canUndo());
-    window_->findChild<QWidget*>(QStringLiteral("faultsView"))->close();
-}
-
-TEST_F(WindowTest, ImportWithoutAHouseholdMakesOneOnlyWhenTheRowsAreGood)
-{
-    show();
-    write(path(QStringLiteral("bad.csv")), "date,stack\n1,2\n");
-    answers_.files = {path(QStringLiteral("bad.csv"))};
-    press("Ctrl+I");
-    EXPECT_EQ(window_->household(), nullptr);
-    write(path(QStringLiteral("good.csv")), exchange::writeJournal(tests::sampleJournal()));
-    answers_.files = {path(QStringLiteral("good.csv")), path(QStringLiteral("good.tierloam"))};
-    press("Ctrl+I");
-    ASSERT_NE(window_->household(), nullptr);
-    EXPECT_TRUE(written(tests::sampleJournal().size()));
 }
 
 TEST_F(WindowTest, HouseholdIsRenamed)

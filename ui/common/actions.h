@@ -19,7 +19,7 @@ enum class Where { window, shelf, trends, journal, materials, form };
 
 enum class ActionId {
     // window
-    newHousehold, openHousehold, renameHousehold, importJournal, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
+    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther,
     pageShelf, pageTrends, pageJournal, pageMaterials, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,

@@ -62,7 +62,7 @@ Welcome::Welcome(QWidget* parent) : QWidget{parent}
     auto* demo = addWay(ways->column(), tr("Look at the &demo"), tr("A household of our own invention with three stacks and two years of record, in a copy that is yours to play with."), ui::Tone::plain,
                         "openDemo");
     auto* open = addWay(ways->column(), tr("&Open a household…"), tr("A file that was kept before."), ui::Tone::plain, "openFile");
-    auto* import = addWay(ways->column(), tr("&Import a journal…"), tr("A journal as CSV, into a new household."), ui::Tone::plain, "importJournal");
+    auto* import = addWay(ways->column(), tr("&Import a table…"), tr("A journal or a list of your own as CSV, into a new household. You see what becomes of each row first."), ui::Tone::plain, "importJournal");
     connect(start, &QPushButton::clicked, this, &Welcome::startFirstStack);
     connect(demo, &QPushButton::clicked, this, &Welcome::openDemo);
     connect(open, &QPushButton::clicked, this, &Welcome::openFile);

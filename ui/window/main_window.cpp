@@ -1,11 +1,9 @@
 #include "ui/window/main_window.h"
 
-#include "core/exchange/journal_csv.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
 #include "ui/window/demo.h"
 #include "ui/window/desk.h"
-#include "ui/window/journal_files.h"
 #include "ui/window/notices.h"
 #include "ui/window/one_window.h"
 #include "ui/window/recent_files.h"
@@ -183,56 +181,6 @@ void MainWindow::chooseAndCreate()
     const QString path = dialogs_.fileToSave(this, tr("New household"), QDir{documents()}.filePath(tr("Household") % QStringLiteral(".tierloam")),
                                              tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
     if (!path.isEmpty()) createFile(path);
-}
-
-void MainWindow::importFile(const QString& csv)
-{
-    const journal::Entries existing = household_ ? household_->journal()->entries : journal::Entries{};
-    const Imported imported = readJournalFile(csv, existing);
-    if (!imported.why.isEmpty()) {
-        notices_->show(Notices::Kind::failure, imported.why, QStringLiteral("import"));
-        return;
-    }
-    if (!imported.faults.isEmpty()) {
-        notices_->show(Notices::Kind::failure, tr("Nothing was imported from %1: %n row(s) at fault.", nullptr, static_cast<int>(imported.faults.size()))
-                                                   .arg(QFileInfo{csv}.fileName()),
-                       QStringLiteral("import"));
-        auto* view = new FaultsView{csv, imported.faults, this};
-        view->show();
-        return;
-    }
-    if (imported.entries.empty()) {
-        notices_->show(Notices::Kind::notice, tr("%1 holds no entries.").arg(QFileInfo{csv}.fileName()), QStringLiteral("import"));
-        return;
-    }
-    if (!household_) {
-        const QFileInfo file{csv};
-        const QString path = dialogs_.fileToSave(this, tr("New household for the imported journal"),
-                                                 QDir{documents()}.filePath(file.completeBaseName() % QStringLiteral(".tierloam")),
-                                                 tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
-        if (path.isEmpty() || !createFile(path)) return;
-    }
-    const int count = static_cast<int>(imported.entries.size());
-    const household::Ticket ticket = household_->importAll(imported.entries, QFileInfo{csv}.fileName(), tr("Import %n entry(ies)", nullptr, count));
-    for (const QString& warning : imported.warnings) notices_->show(Notices::Kind::notice, warning);
-    auto* once = new QObject{household_.get()};
-    connect(household_.get(), &household::Household::recorded, once, [this, ticket, once, count, csv](household::Ticket done) {
-        if (done != ticket) return;
-        notices_->show(Notices::Kind::notice, tr("%n entry(ies) imported from %1.", nullptr, count).arg(QFileInfo{csv}.fileName()), QStringLiteral("import"));
-        once->deleteLater();
-    });
-}
-
-bool MainWindow::exportFile(const QString& csv)
-{
-    if (!household_) return false;
-    household_->finishWrites(); // the file is to hold what has been recorded, all of it
-    if (const auto why = exchange::exportJournal(csv, household_->journal()->entries)) {
-        notices_->show(Notices::Kind::failure, *why, QStringLiteral("export"));
-        return false;
-    }
-    notices_->show(Notices::Kind::notice, tr("The journal was written to %1.").arg(QDir::toNativeSeparators(csv)), QStringLiteral("export"));
-    return true;
 }
 
 void MainWindow::rename()

@@ -20,6 +20,10 @@ namespace tierloam::forms {
 class Welcome;
 }
 
+namespace tierloam::exchange_view {
+class JournalSheetView;
+}
+
 namespace tierloam::window {
 
 class Notices;
@@ -52,8 +56,11 @@ public:
     void showWelcome();
     /// A new file that must not exist yet.
     bool createFile(const QString& path);
-    /// Reads the CSV into the open household, or into a new one when none is open. Bad rows are listed and nothing is added.
+    // Tables (main_window_exchange.cpp).
+    /// Shows what a table would become in the open household, or in a new one when none is open; nothing is added before it is asked for.
     void importFile(const QString& csv);
+    /// The same for readings of a logger, which need a household.
+    void importReadings(const QString& csv);
     bool exportFile(const QString& csv);
 
     household::Household* household() const { return household_.get(); }
@@ -75,6 +82,7 @@ private:
     void fillRecent();
     void fillRecordMenu();
     bool take(const QString& path, bool create);
+    void addImported(const QString& csv, const journal::Entries& entries, const QStringList& warnings, exchange_view::JournalSheetView* view);
     /// false when people chose to stay with what they have typed.
     bool mayLeave();
     void dropHousehold();

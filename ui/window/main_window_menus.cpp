@@ -44,8 +44,13 @@ void MainWindow::makeActions()
     });
     on(ui::ActionId::renameHousehold, [this] { rename(); });
     on(ui::ActionId::importJournal, [this] {
-        const QString path = dialogs_.fileToOpen(this, tr("Import journal"), documents(), tr("Journals (*.csv);;All files (*)"));
+        const QString path = dialogs_.fileToOpen(this, tr("Import a table"), documents(), tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
         if (!path.isEmpty()) importFile(path);
+    });
+    on(ui::ActionId::importReadings, [this] {
+        if (!household_) return;
+        const QString path = dialogs_.fileToOpen(this, tr("Import readings of a logger"), documents(), tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
+        if (!path.isEmpty()) importReadings(path);
     });
     on(ui::ActionId::exportJournal, [this] {
         if (!household_) return;
@@ -102,7 +107,7 @@ void MainWindow::makeMenus()
     recentMenu_ = file->addMenu(tr("&Recent"));
     fill(file, {ui::ActionId::openDemo});
     file->addSeparator();
-    fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::exportJournal});
+    fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::importReadings, ui::ActionId::exportJournal});
     file->addSeparator();
     fill(file, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
     file->addSeparator();
@@ -169,7 +174,7 @@ void MainWindow::syncActions()
     for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
-    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
+    for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
     action(ui::ActionId::recordOther)->setEnabled(writable && anyStackStands(*household_));
     action(ui::ActionId::importJournal)->setEnabled(!open || writable);
     const QUndoStack* undo = open ? household_->undoStack() : nullptr;

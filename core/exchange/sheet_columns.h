@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/quantity/units.h"
+
+#include <QString>
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Which column of somebody's table holds what, and which of our words theirs stand for. The words are tables that translators extend:
+/// English ones are always understood, and beside them those of the language the program runs in.
+namespace tierloam::exchange {
+
+/// What a column can hold: the columns of the journal, and the time of day where it has a column of its own.
+enum class SheetField { date, time, stack, action, slot, amount, unit, item, detail, note };
+inline constexpr std::array allSheetFields{SheetField::date,   SheetField::time, SheetField::stack, SheetField::action, SheetField::slot,
+                                           SheetField::amount, SheetField::unit, SheetField::item,  SheetField::detail, SheetField::note};
+
+QString fieldText(SheetField field);
+
+struct SheetColumn {
+    std::optional<SheetField> field;   ///< none: the column is left out
+    std::optional<Unit> unit;          ///< named in the header: "amount (g)"
+    bool operator==(const SheetColumn&) const = default;
+};
+
+/// One for each column of the header, whatever their order. The journal's own names come first; of two columns that could hold the same
+/// thing the first is taken, and the other left out.
+std::vector<SheetColumn> recogniseColumns(const std::vector<std::string>& header);
+
+/// The action that a word of the table stands for: "feed" for "Fed" or "feeding". nullopt when it stands for none.
+std::optional<std::string_view> actionMeant(std::string_view word);
+
+/// "g", "Grams", "lbs": any spelling in use.
+std::optional<Unit> unitMeant(std::string_view word);
+
+/// Lower case, blanks and underscores alike, no marks around it: as the words of the tables are compared.
+std::string comparable(std::string_view word);
+
+}

@@ -1,0 +1,197 @@
+#include "core/exchange/journal_csv.h"
+#include "core/exchange/sheet_import.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+// From somebody's table to entries: what is asked, what each row becomes and why, what is there already. Our own inventions throughout.
+namespace tierloam::exchange {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+namespace {
+
+Sheet sheetOf(std::string_view bytes) { return std::get<Sheet>(readSheet(bytes)); }
+
+/// A stack that stands, as the journal would hold it.
+journal::Entries mill()
+{
+    const ReadJournal read = readJournal("date,stack,action,slot,amount,unit,item,detail,note\n2031-01-01,Mill,setup,,,,,,\n"
+                                         "2031-01-01,Mill,bed,,900,g,corrugated cardboard shredded,,\n2031-01-02,Mill,stock,,450,g,,,\n"
+                                         "2031-02-01,Mill,feed,,300,g,,,\n2031-02-01,Mill,feed,,300,g,,,\n",
+                                         {});
+    EXPECT_THAT(read.faults, IsEmpty());
+    journal::Entries entries = read.effect.after;
+    std::int64_t id = 0;
+    for (auto& entry : entries) entry.id = journal::EntryId{++id};
+    return entries;
+}
+
+SheetAnswers answersFor(const Sheet& sheet)
+{
+    SheetAnswers answers;
+    answers.columns = recogniseColumns(sheet.header);
+    return answers;
+}
+
+std::vector<std::string> rowsOf(const SheetPlan& plan)
+{
+    std::vector<std::string> rows;
+    for (const auto& entry : plan.entries) {
+        const Row row = entryToRow(entry);
+        std::string text;
+        for (const std::string& cell : row.cells) text += (text.empty() ? "" : "|") + cell;
+        rows.push_back(text);
+    }
+    return rows;
+}
+
+std::vector<std::string> reasonsOf(const SheetPlan& plan)
+{
+    std::vector<std::string> reasons;
+    for (const auto& [row, fault] : plan.faults) reasons.push_back(std::to_string(fault.line) + ": " + reasonText(fault).toStdString());
+    return reasons;
+}
+
+}
+
+TEST(SheetImport, ATableOfFeedingsWithItsOwnWordsIsRead)
+{
+    const Sheet sheet = sheetOf("When;Weather;Bin;Scraps;Weight (g);Comments\n"
+                                "25.2.2031;rain;Mill;kitchen mix;350,5;first\n"
+                                "3.3.2031;sun;Mill;coffee grounds;120;\"with; semicolon\"\n");
+    SheetAnswers answers = answersFor(sheet);
+    const SheetQuestions questions = questionsOf(sheet, answers.columns);
+    EXPECT_THAT(questions.ignored, ElementsAre("Weather"));
+    EXPECT_EQ(questions.order.settled, DateOrder::dayFirst);
+    EXPECT_EQ(questions.order.line, 2);
+    EXPECT_EQ(questions.decimal.settled, DecimalMark::comma);
+    EXPECT_TRUE(questions.action) << "no column says what was done";
+    EXPECT_FALSE(questions.stack);
+    EXPECT_FALSE(questions.unit) << "the header says it";
+    answers.action = "feed";
+    const SheetPlan plan = planImport(sheet, answers, mill());
+    EXPECT_THAT(reasonsOf(plan), IsEmpty());
+    EXPECT_THAT(rowsOf(plan), ElementsAre("2031-02-25|Mill|feed||350.5|g|kitchen mix||first", "2031-03-03|Mill|feed||120|g|coffee grounds||with; semicolon"));
+}
+
+TEST(SheetImport, WhatIsOpenIsAskedAndNeverGuessed)
+{
+    const Sheet sheet = sheetOf("date,stack,action,amount\n3/4/2031,Mill,fed,\"1,250\"\n4/4/2031,Mill,fed,300\n");
+    SheetAnswers answers = answersFor(sheet);
+    const SheetQuestions questions = questionsOf(sheet, answers.columns);
+    EXPECT_TRUE(questions.order.open);
+    EXPECT_EQ(questions.order.cell, "3/4/2031");
+    EXPECT_TRUE(questions.decimal.open);
+    EXPECT_TRUE(questions.unit);
+    const SheetPlan unanswered = planImport(sheet, answers, mill());
+    EXPECT_THAT(unanswered.entries, IsEmpty());
+    ASSERT_EQ(unanswered.faults.size(), 2U);
+    EXPECT_THAT(reasonsOf(unanswered)[0], HasSubstr("which of day and month comes first"));
+    EXPECT_THAT(reasonsOf(unanswered)[1], HasSubstr("unit"));
+    answers.order = DateOrder::monthFirst;
+    answers.unit = Unit::g;
+    EXPECT_THAT(reasonsOf(planImport(sheet, answers, mill())), ElementsAre(HasSubstr("2: amount: found «1,250»")));
+    answers.decimal = DecimalMark::comma;
+    EXPECT_THAT(rowsOf(planImport(sheet, answers, mill())), ElementsAre("2031-03-04|Mill|feed||1.25|g|||", "2031-04-04|Mill|feed||300|g|||"));
+    answers.decimal = DecimalMark::point;
+    EXPECT_THAT(rowsOf(planImport(sheet, answers, mill())), ElementsAre("2031-03-04|Mill|feed||1250|g|||", "2031-04-04|Mill|feed||300|g|||"));
+    answers.decimal = DecimalMark::comma;
+    answers.order = DateOrder::dayFirst;
+    EXPECT_THAT(rowsOf(planImport(sheet, answers, mill())), ElementsAre("2031-04-03|Mill|feed||1.25|g|||", "2031-04-04|Mill|feed||300|g|||"));
+}
+
+TEST(SheetImport, RowsAtFaultAreToldAndThoseThatBuildOnThemToo)
+{
+    const Sheet sheet = sheetOf("date,stack,action,slot,amount,unit,item,detail,note\n"
+                                "2031-03-01,Mill,feed,,300,g,,,\n"
+                                "2031-03-02,Mill,feed,,300,stones,,,\n"
+                                "2031-03-03,Barn,setup,,,,,area=huge,\n"
+                                "2031-03-04,Barn,bed,,900,g,corrugated cardboard shredded,,\n"
+                                "2031-03-05,Mill,feed,7,300,g,,,\n"
+                                "2031-03-06,Mill,feed,,300,g,kitchen mixx,,\n"
+                                "yesterday,Mill,feed,,300,g,,,\n"
+                                "2031-03-08,Mill,feed,,300,g,,,last,one more cell\n");
+    const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
+    EXPECT_THAT(rowsOf(plan), ElementsAre("2031-03-01|Mill|feed||300|g|||"));
+    EXPECT_THAT(reasonsOf(plan), ElementsAre(HasSubstr("3: unit: found «stones»"), HasSubstr("4: detail: found «area=huge»"), HasSubstr("5: stack: found «Barn»"), HasSubstr("6: slot: found «7»"),
+                                             HasSubstr("7: item: found «kitchen mixx»; allowed: kitchen mix"), HasSubstr("8: date: found «yesterday»"), HasSubstr("9 cells")));
+    EXPECT_EQ(plan.count(RowFate::fault), 7U);
+    EXPECT_EQ(plan.count(RowFate::added), 1U);
+    // What could not be read goes out as CSV and comes in again once it is put right.
+    std::string again = faultyRows(sheet, plan);
+    EXPECT_THAT(again, HasSubstr("line,reason,date,stack"));
+    const Sheet out = sheetOf(again);
+    ASSERT_EQ(out.rows.size(), 7U);
+    EXPECT_EQ(out.rows[0].cells[0], "3");
+    for (const auto& [wrong, right] : {std::pair<std::string, std::string>{"stones", "g"}, {"area=huge", "area=0.2"}, {"Mill,feed,7", "Mill,feed,1"}, {"mixx,", "mix,"}, {"yesterday", "2031-03-07"}}) {
+        const auto at = again.rfind(wrong);
+        ASSERT_NE(at, std::string::npos);
+        again.replace(at, wrong.size(), right);
+    }
+    const Sheet righted = sheetOf(again);
+    SheetAnswers answers = answersFor(righted);
+    EXPECT_THAT(questionsOf(righted, answers.columns).ignored, ElementsAre("line", "reason"));
+    EXPECT_THAT(reasonsOf(planImport(righted, answers, mill())), ElementsAre(HasSubstr("cells")));
+}
+
+TEST(SheetImport, WhatIsThereAlreadyIsLeftOutOnRequestAndCountedEachOnce)
+{
+    const journal::Entries held = mill(); // holds the feeding of the first of February twice
+    const Sheet sheet = sheetOf("date,stack,action,amount,unit,item\n"
+                                "2031-02-01,Mill,feed,0.3,kg,Kitchen mix\n" // the same in other words
+                                "2031-02-01,Mill,feed,300,g,\n"
+                                "2031-02-01,Mill,feed,300,g,\n" // a third one
+                                "2031-02-03,Mill,feed,300,g,\n"
+                                "2031-02-03,Mill,feed,300,g,\n");
+    SheetAnswers answers = answersFor(sheet);
+    using enum RowFate;
+    EXPECT_THAT(planImport(sheet, answers, held).fates, ElementsAre(RowFate::there, RowFate::there, added, added, added)) << "two feedings of a day may be two";
+    answers.leaveOutTwice = true;
+    EXPECT_THAT(planImport(sheet, answers, held).fates, ElementsAre(RowFate::there, RowFate::there, twice, added, twice));
+    answers.leaveOutThere = false;
+    answers.leaveOutTwice = false;
+    EXPECT_EQ(planImport(sheet, answers, held).entries.size(), 5U);
+}
+
+TEST(SheetImport, OurOwnExportIsWholeAndAllOfItIsThereAlready)
+{
+    const journal::Entries there = mill();
+    const Sheet sheet = sheetOf(writeJournal(there));
+    SheetAnswers answers = answersFor(sheet);
+    const SheetQuestions questions = questionsOf(sheet, answers.columns);
+    EXPECT_FALSE(questions.decimal.mustBeAsked() || questions.order.mustBeAsked() || questions.stack || questions.action || questions.unit);
+    EXPECT_EQ(planImport(sheet, answers, there).count(RowFate::there), there.size()) << "setup with its key included";
+    const SheetPlan fresh = planImport(sheet, answers, {});
+    EXPECT_EQ(fresh.entries.size(), there.size());
+    EXPECT_EQ(writeJournal(fresh.after), writeJournal(there));
+}
+
+TEST(SheetImport, DetailsFollowTheDecimalMark)
+{
+    const Sheet sheet = sheetOf("date;stack;action;detail\n2031-03-01;Mill;reading;\"bin=21,5;moisture=72\"\n");
+    EXPECT_THAT(rowsOf(planImport(sheet, answersFor(sheet), mill())), ElementsAre("2031-03-01|Mill|reading|||||bin=21.5;moisture=72|"));
+}
+
+TEST(SheetImport, ARowThatWouldBreakALaterEntryIsAtFault)
+{
+    const Sheet sheet = sheetOf("date,stack,action\n2031-01-15,Mill,retire\n");
+    const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
+    EXPECT_THAT(plan.entries, IsEmpty());
+    EXPECT_EQ(plan.count(RowFate::fault), 1U);
+}
+
+TEST(SheetImport, MissingAnswersOfStackAndActionAreGivenOnce)
+{
+    const Sheet sheet = sheetOf("day,how much\n2031-03-01,300 g\n2031-03-02,0.5 kg\n");
+    SheetAnswers answers = answersFor(sheet);
+    EXPECT_TRUE(questionsOf(sheet, answers.columns).stack);
+    EXPECT_THAT(reasonsOf(planImport(sheet, answers, mill())), ElementsAre(HasSubstr("what was done"), HasSubstr("what was done")));
+    answers.action = "feed";
+    answers.stack = "Mill";
+    EXPECT_THAT(rowsOf(planImport(sheet, answers, mill())), ElementsAre("2031-03-01|Mill|feed||300|g|||", "2031-03-02|Mill|feed||0.5|kg|||"));
+}
+
+}

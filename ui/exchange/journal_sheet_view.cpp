@@ -1,0 +1,385 @@
+#include "ui/exchange/journal_sheet_view.h"
+
+#include "core/exchange/logger_csv.h"
+#include "core/exchange/refusal_text.h"
+#include "core/quantity/units.h"
+#include "ui/common/field_edit.h"
+#include "ui/common/panels.h"
+#include "ui/exchange/aside.h"
+#include "ui/exchange/questions_box.h"
+
+#include <QCheckBox>
+#include <QDialogButtonBox>
+#include <QDir>
+#include <QFileInfo>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSaveFile>
+#include <QSignalBlocker>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tierloam::exchange_view {
+
+namespace {
+
+using exchange::RowFate;
+using exchange::SheetField;
+
+QString plainText(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+/// A table with the time and readings in columns, and nothing that says what was done.
+bool looksLikeReadings(const exchange::Sheet& sheet, const exchange::SheetQuestions& questions)
+{
+    const auto guess = exchange::guessMapping(sheet.header);
+    const auto holds = [&](auto... roles) { return std::ranges::any_of(guess.columns, [&](const auto& column) { return ((column.role == roles) || ...); }); };
+    using enum exchange::LoggerRole;
+    return questions.action && holds(moment) && holds(bin, air, moisture);
+}
+
+}
+
+JournalSheetView::JournalSheetView(const QString& path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent)
+    : QDialog{parent}, path_{path}, household_{household}, hadHousehold_{household != nullptr}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
+{
+    setObjectName(QStringLiteral("journalSheetView"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    setWindowTitle(tr("Import into the journal"));
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(20, 18, 20, 14);
+    rows->setSpacing(8);
+    rows->addWidget(ui::makeLabel(tr("Import %1").arg(QFileInfo{path_}.fileName()), ui::TextRole::title, this, true));
+    auto* fileRow = new QHBoxLayout;
+    file_ = ui::makeLabel(tr("Reading…"), ui::TextRole::muted, this, true);
+    file_->setObjectName(QStringLiteral("sheetFile"));
+    separator_ = new ui::FieldCombo{this};
+    separator_->setObjectName(QStringLiteral("sheetSeparator"));
+    for (const char separator : {',', ';', '\t'}) separator_->addItem(tr("Cells parted by %1").arg(exchange::separatorText(separator)), static_cast<int>(separator));
+    ui::setAccess(separator_, tr("What parts the cells"));
+    fileRow->addWidget(file_, 1);
+    fileRow->addWidget(separator_);
+    rows->addLayout(fileRow);
+
+    box_ = new QuestionsBox{this};
+    rows->addWidget(box_);
+    missing_ = new QWidget{this};
+    auto* form = new QFormLayout{missing_};
+    form->setContentsMargins(0, 0, 0, 0);
+    const auto question = [&](const QString& text, const char* name, QLabel*& words) {
+        auto* list = new ui::FieldCombo{missing_};
+        list->setObjectName(QString::fromLatin1(name));
+        words = ui::makeLabel(text, ui::TextRole::strong, missing_, true);
+        words->setBuddy(list);
+        ui::setAccess(list, text);
+        form->addRow(words, list);
+        connect(list, &QComboBox::currentIndexChanged, this, &JournalSheetView::replan);
+        return list;
+    };
+    action_ = question(tr("What was done, where a row does not say it:"), "askAction", actionWords_);
+    stack_ = question(tr("The stack, where a row names none:"), "askStack", stackWords_);
+    unit_ = question(tr("The unit of amounts without one:"), "askUnit", unitWords_);
+    rows->addWidget(missing_);
+    {
+        const QSignalBlocker quietAction{action_}, quietUnit{unit_};
+        action_->addItem(tr("Please choose"));
+        for (const std::string_view name : {"feed", "water", "drain", "cover", "check", "reading", "weigh", "harvest", "note"}) action_->addItem(tr("Each is: %1").arg(plainText(name)), plainText(name));
+        unit_->addItem(tr("Please choose"));
+        for (const Unit unit : allUnits)
+            if (unit != Unit::count) unit_->addItem(plainText(nameOf(unit)), static_cast<int>(unit));
+    }
+
+    auto* showRow = new QHBoxLayout;
+    shown_ = new ui::FieldCombo{this};
+    shown_->setObjectName(QStringLiteral("sheetShown"));
+    ui::setAccess(shown_, tr("Rows that are shown"));
+    ignored_ = ui::makeLabel({}, ui::TextRole::muted, this, true);
+    ignored_->setObjectName(QStringLiteral("sheetIgnored"));
+    showRow->addWidget(shown_);
+    showRow->addWidget(ignored_, 1);
+    rows->addLayout(showRow);
+    table_ = new QTableView{this};
+    table_->setObjectName(QStringLiteral("sheetTable"));
+    table_->setModel(model_);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setTabKeyNavigation(false);
+    table_->setWordWrap(false);
+    table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+    ui::setAccess(table_, tr("Rows of the file"), tr("In the first row the content of each column is chosen"));
+    rows->addWidget(table_, 1);
+
+    leaveThere_ = new QCheckBox{this};
+    leaveThere_->setObjectName(QStringLiteral("leaveOutThere"));
+    leaveThere_->setChecked(true);
+    leaveTwice_ = new QCheckBox{this};
+    leaveTwice_->setObjectName(QStringLiteral("leaveOutTwice"));
+    rows->addWidget(leaveThere_);
+    rows->addWidget(leaveTwice_);
+    summary_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
+    summary_->setObjectName(QStringLiteral("sheetSummary"));
+    rows->addWidget(summary_);
+    auto* buttons = new QDialogButtonBox{this};
+    import_ = ui::makeButton(tr("&Import"), ui::Tone::moss, this);
+    import_->setObjectName(QStringLiteral("sheetImport"));
+    saveFaults_ = ui::makeButton(tr("&Save the rows at fault…"), ui::Tone::plain, this);
+    saveFaults_->setObjectName(QStringLiteral("saveFaults"));
+    readings_ = ui::makeButton(tr("These are &readings of a logger…"), ui::Tone::plain, this);
+    readings_->setObjectName(QStringLiteral("toReadings"));
+    readings_->hide();
+    auto* close = ui::makeButton(tr("Close"), ui::Tone::plain, this);
+    buttons->addButton(import_, QDialogButtonBox::ActionRole);
+    buttons->addButton(saveFaults_, QDialogButtonBox::ActionRole);
+    buttons->addButton(readings_, QDialogButtonBox::ActionRole);
+    buttons->addButton(close, QDialogButtonBox::RejectRole);
+    rows->addWidget(buttons);
+
+    connect(separator_, &QComboBox::activated, this, [this] { load(static_cast<char>(separator_->currentData().toInt())); });
+    connect(box_, &QuestionsBox::answered, this, &JournalSheetView::replan);
+    connect(shown_, &QComboBox::activated, this, [this] { model_->show(static_cast<SheetPreview::Shown>(shown_->currentData().toInt())); });
+    connect(leaveThere_, &QCheckBox::toggled, this, &JournalSheetView::replan);
+    connect(leaveTwice_, &QCheckBox::toggled, this, &JournalSheetView::replan);
+    connect(import_, &QPushButton::clicked, this, &JournalSheetView::import);
+    connect(saveFaults_, &QPushButton::clicked, this, &JournalSheetView::saveFaults);
+    connect(readings_, &QPushButton::clicked, this, [this] {
+        Q_EMIT readingsWanted();
+        this->close(); // the other view goes on with the same file
+    });
+    connect(close, &QPushButton::clicked, this, &QDialog::close);
+    if (household_) {
+        connect(household_, &QObject::destroyed, this, &QDialog::close);
+        connect(household_, &household::Household::changed, this, [this](const household::Changes& changes) {
+            if (!changes.ids.empty() && !imported_) replan(); // what is there already may be other rows now
+        });
+    }
+    resize(980, 640);
+    say();
+    load(std::nullopt);
+}
+
+/// Its thread answers to this object, so it ends first.
+JournalSheetView::~JournalSheetView() { delete aside_; }
+
+void JournalSheetView::load(std::optional<char> separator)
+{
+    aside_->run([this, path = path_, separator](const std::stop_token&) -> Aside::Answer {
+        auto read = std::make_shared<std::variant<exchange::Sheet, QString>>(exchange::readSheetFile(path, separator));
+        return [this, read] { take(std::move(*read)); };
+    });
+}
+
+void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
+{
+    if (const auto* why = std::get_if<QString>(&read)) {
+        file_->setText(*why);
+        sheet_.reset();
+        plan_.reset();
+        model_->setSheet(nullptr);
+        say();
+        return;
+    }
+    sheet_ = std::make_shared<const exchange::Sheet>(std::move(std::get<exchange::Sheet>(read)));
+    const QSignalBlocker quiet{separator_};
+    separator_->setCurrentIndex(separator_->findData(static_cast<int>(sheet_->separator)));
+    QString line = tr("%n row(s), %1.", nullptr, static_cast<int>(sheet_->rows.size())).arg(exchange::encodingText(sheet_->encoding));
+    if (!sheet_->separatorIsSure) line = tr("%1 What parts the cells is not certain: look at the columns below.").arg(line);
+    file_->setText(line);
+    columns_ = exchange::recogniseColumns(sheet_->header);
+    plan_.reset();
+    model_->setSheet(sheet_);
+    placeColumnLists();
+    columnsChanged();
+    table_->resizeColumnsToContents();
+    const int letter = fontMetrics().averageCharWidth();
+    for (int column = 0; column < model_->columnCount(); ++column) table_->setColumnWidth(column, std::clamp(table_->columnWidth(column) + letter * 2, letter * 18, letter * 40));
+}
+
+/// One list above each column, in which people say what it holds.
+void JournalSheetView::placeColumnLists()
+{
+    for (std::size_t at = 0; at < columns_.size(); ++at) {
+        auto* list = new ui::FieldCombo{table_};
+        list->setObjectName(QStringLiteral("column%1").arg(at));
+        list->addItem(tr("nothing, left out"));
+        for (const SheetField field : exchange::allSheetFields) list->addItem(exchange::fieldText(field), static_cast<int>(field));
+        list->setCurrentIndex(columns_[at].field ? list->findData(static_cast<int>(*columns_[at].field)) : 0);
+        ui::setAccess(list, tr("Column «%1» holds").arg(QString::fromStdString(sheet_->header[at])));
+        connect(list, &QComboBox::activated, this, [this, at, list] {
+            const QVariant value = list->currentData();
+            const auto field = value.isValid() ? std::optional{static_cast<SheetField>(value.toInt())} : std::nullopt;
+            // Each thing is held by one column: the one that had it lets go.
+            for (std::size_t other = 0; other < columns_.size() && field; ++other) {
+                if (other == at || columns_[other].field != field) continue;
+                columns_[other] = {};
+                if (auto* before = table_->findChild<QComboBox*>(QStringLiteral("column%1").arg(other))) before->setCurrentIndex(0);
+            }
+            columns_[at].field = field;
+            columnsChanged();
+        });
+        table_->setIndexWidget(model_->index(0, static_cast<int>(at) + SheetPreview::ownColumns), list);
+    }
+    table_->setRowHeight(0, fontMetrics().height() * 2 + 4);
+}
+
+void JournalSheetView::columnsChanged()
+{
+    questions_ = exchange::questionsOf(*sheet_, columns_);
+    ask();
+    replan();
+}
+
+void JournalSheetView::ask()
+{
+    box_->ask(questions_.decimal, questions_.order, questions_.century);
+    {
+        const QSignalBlocker quiet{stack_};
+        const QString before = stack_->currentData().toString();
+        stack_->clear();
+        stack_->addItem(tr("Please choose"));
+        QStringList names;
+        if (household_)
+            for (const auto& stack : household_->journal()->replay.stacks)
+                if (!stack.steps.back().after.retired) names << QString::fromStdString(stack.name);
+        if (names.size() == 1) stack_->clear(); // no question with one answer
+        for (const QString& name : names) stack_->addItem(name, name);
+        if (const int kept = stack_->findData(before); kept > 0) stack_->setCurrentIndex(kept);
+    }
+    for (const auto& [needed, words, list] : {std::tuple{questions_.action, actionWords_, action_}, std::tuple{questions_.stack, stackWords_, stack_}, std::tuple{questions_.unit, unitWords_, unit_}}) {
+        words->setVisible(needed);
+        list->setVisible(needed);
+    }
+    missing_->setVisible(questions_.action || questions_.stack || questions_.unit);
+    QStringList ignored;
+    for (const std::string& name : questions_.ignored) ignored << QStringLiteral("«%1»").arg(QString::fromStdString(name));
+    ignored_->setText(ignored.isEmpty() ? QString{} : tr("Left out, since they are no columns of the journal: %1").arg(ignored.join(QStringLiteral(", "))));
+    readings_->setVisible(looksLikeReadings(*sheet_, questions_));
+}
+
+exchange::SheetAnswers JournalSheetView::answers() const
+{
+    exchange::SheetAnswers answers;
+    answers.columns = columns_;
+    answers.decimal = box_->decimal();
+    answers.order = box_->order();
+    answers.century = box_->century();
+    answers.stack = stack_->currentData().toString().toStdString();
+    answers.action = action_->currentData().toString().toStdString();
+    if (unit_->currentData().isValid()) answers.unit = static_cast<Unit>(unit_->currentData().toInt());
+    answers.leaveOutThere = leaveThere_->isChecked();
+    answers.leaveOutTwice = leaveTwice_->isChecked();
+    return answers;
+}
+
+void JournalSheetView::replan()
+{
+    if (!sheet_) return;
+    refusal_.clear();
+    const journal::Entries existing = household_ ? household_->journal()->entries : journal::Entries{};
+    aside_->run([this, sheet = sheet_, answers = answers(), existing](const std::stop_token& stop) -> Aside::Answer {
+        auto made = std::make_shared<exchange::SheetPlan>(exchange::planImport(*sheet, answers, existing, stop));
+        return [this, sheet, made] {
+            if (sheet != sheet_) return;
+            plan_ = made;
+            model_->setPlan(plan_);
+            say();
+        };
+    });
+    say();
+}
+
+void JournalSheetView::say()
+{
+    const auto count = [this](RowFate fate) { return plan_ ? static_cast<int>(plan_->count(fate)) : 0; };
+    const int faults = count(RowFate::fault), there = count(RowFate::there), twice = count(RowFate::twice);
+    const int added = plan_ ? static_cast<int>(plan_->entries.size()) : 0;
+    leaveThere_->setText(there > 0 ? tr("Leave out what the journal holds already (%1)").arg(there) : tr("Leave out what the journal holds already"));
+    leaveTwice_->setText(twice > 0 ? tr("Leave out what an earlier row of the file says too (%1)").arg(twice) : tr("Leave out what an earlier row of the file says too"));
+    leaveThere_->setVisible(hadHousehold_ && (there > 0 || !leaveThere_->isChecked()));
+    {
+        const QSignalBlocker quiet{shown_};
+        const int before = shown_->currentData().toInt();
+        shown_->clear();
+        shown_->addItem(tr("The first rows"), static_cast<int>(SheetPreview::Shown::first));
+        if (faults > 0) shown_->addItem(tr("Rows at fault (%1)").arg(faults), static_cast<int>(SheetPreview::Shown::faults));
+        if (there > 0) shown_->addItem(tr("Rows that are there already (%1)").arg(there), static_cast<int>(SheetPreview::Shown::there));
+        if (twice > 0) shown_->addItem(tr("Rows said before (%1)").arg(twice), static_cast<int>(SheetPreview::Shown::twice));
+        const int kept = shown_->findData(before);
+        shown_->setCurrentIndex(std::max(0, kept));
+        if (kept < 0 && sheet_) model_->show(SheetPreview::Shown::first);
+    }
+    saveFaults_->setEnabled(faults > 0);
+    if (imported_) {
+        import_->setEnabled(false);
+        import_->setText(tr("Imported"));
+        return;
+    }
+    const bool ready = plan_ && !aside_->busy();
+    import_->setEnabled(ready && added > 0 && (!household_ || !household_->readOnly()));
+    import_->setText(added > 0 ? tr("&Import %n entry(ies)", nullptr, added) : tr("&Import"));
+    if (!refusal_.isEmpty()) {
+        summary_->setText(refusal_);
+    } else if (!sheet_) {
+        summary_->clear();
+    } else if (questions_.noDate) {
+        summary_->setText(tr("No column holds the date. Choose the one that does in the first row of the table."));
+    } else if (!plan_) {
+        summary_->setText(tr("Looking at the rows…"));
+    } else {
+        QStringList parts{tr("%n entry(ies) will be added, as one step that can be undone.", nullptr, added)};
+        if (faults > 0) parts << tr("%n row(s) at fault: not added.", nullptr, faults);
+        if (there > 0) parts << tr("%n row(s) already there: left out.", nullptr, there);
+        if (twice > 0) parts << tr("%n row(s) said before: left out.", nullptr, twice);
+        if (box_->open()) parts << tr("A question above is not answered yet.");
+        summary_->setText(parts.join(QLatin1Char{' '}));
+    }
+}
+
+void JournalSheetView::import()
+{
+    if (!plan_ || aside_->busy() || plan_->entries.empty() || (hadHousehold_ && !household_)) return;
+    import_->setEnabled(false); // until it is answered
+    QStringList warnings;
+    for (const journal::Warning& warning : plan_->warnings) warnings << exchange::warningText(warning, plan_->after);
+    Q_EMIT importWanted(plan_->entries, warnings);
+}
+
+void JournalSheetView::written()
+{
+    imported_ = true;
+    const int faults = plan_ ? static_cast<int>(plan_->count(RowFate::fault)) : 0;
+    if (faults == 0) {
+        close();
+        return;
+    }
+    // What could not be read stays in sight until it has been looked at or saved.
+    summary_->setText(tr("The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.", nullptr, faults));
+    say();
+    shown_->setCurrentIndex(std::max(0, shown_->findData(static_cast<int>(SheetPreview::Shown::faults))));
+    model_->show(SheetPreview::Shown::faults);
+}
+
+void JournalSheetView::refused(const QString& why)
+{
+    refusal_ = why;
+    say();
+}
+
+void JournalSheetView::saveFaults()
+{
+    if (!plan_ || !sheet_) return;
+    const QFileInfo file{path_};
+    const QString proposed = file.absolutePath() % QLatin1Char{'/'} % tr("%1 rows at fault").arg(file.completeBaseName()) % QStringLiteral(".csv");
+    const QString target = dialogs_.fileToSave(this, tr("Save the rows at fault"), proposed, tr("Tables (*.csv)"), QStringLiteral("csv"));
+    if (target.isEmpty()) return;
+    const std::string text = exchange::faultyRows(*sheet_, *plan_);
+    QSaveFile out{target};
+    const bool saved = out.open(QIODevice::WriteOnly) && out.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && out.commit();
+    summary_->setText(saved ? tr("The rows at fault were written to %1.").arg(QDir::toNativeSeparators(target))
+                            : tr("%1 could not be written: %2. What was there before is unchanged.").arg(QDir::toNativeSeparators(target), out.errorString()));
+}
+
+}

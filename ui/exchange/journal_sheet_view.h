@@ -1,0 +1,83 @@
+#pragma once
+
+#include "core/exchange/sheet_import.h"
+#include "core/household/household.h"
+#include "ui/common/seams.h"
+#include "ui/exchange/sheet_preview.h"
+
+#include <QDialog>
+#include <QPointer>
+
+class QCheckBox;
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace tierloam::exchange_view {
+
+class Aside;
+class QuestionsBox;
+
+/// Somebody's table, read into the journal: its first rows as they stand, which column holds what, what the file leaves open, what becomes
+/// of each row and why. Nothing is written before the one button is pressed; then it is one step that can be undone. Rows at fault can be
+/// saved, put right and imported again. Not modal; Esc closes it.
+class JournalSheetView : public QDialog {
+    Q_OBJECT
+
+public:
+    /// `household`: none while none is open; the window makes one when entries are wanted.
+    JournalSheetView(const QString& path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent = nullptr);
+    ~JournalSheetView() override;
+
+    const exchange::SheetPlan* plan() const { return plan_.get(); }
+    /// Answers from the window: the entries are durable, or why not.
+    void written();
+    void refused(const QString& why);
+
+Q_SIGNALS:
+    void importWanted(const tierloam::journal::Entries& entries, const QStringList& warnings);
+    /// The file looks like what an instrument wrote.
+    void readingsWanted();
+
+private:
+    void load(std::optional<char> separator);
+    void take(std::variant<exchange::Sheet, QString> read);
+    void placeColumnLists();
+    void columnsChanged();
+    void ask();
+    void replan();
+    void say();
+    void import();
+    void saveFaults();
+    exchange::SheetAnswers answers() const;
+
+    QString path_;
+    QPointer<household::Household> household_;
+    bool hadHousehold_;
+    ui::Dialogs& dialogs_;
+    std::shared_ptr<const exchange::Sheet> sheet_;
+    std::shared_ptr<const exchange::SheetPlan> plan_;
+    std::vector<exchange::SheetColumn> columns_;
+    exchange::SheetQuestions questions_;
+    bool imported_ = false;
+    QString refusal_;
+
+    Aside* aside_;
+    SheetPreview* model_;
+    QLabel* file_;
+    QLabel* ignored_;
+    QLabel* summary_;
+    QComboBox* separator_;
+    QuestionsBox* box_;
+    QWidget* missing_;
+    QComboBox *stack_, *action_, *unit_;
+    QLabel *stackWords_, *actionWords_, *unitWords_;
+    QTableView* table_;
+    QComboBox* shown_;
+    QCheckBox *leaveThere_, *leaveTwice_;
+    QPushButton *import_, *saveFaults_, *readings_;
+};
+
+}
