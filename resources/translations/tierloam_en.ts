@@ -80,6 +80,37 @@
         </message>
     </context>
     <context>
+        <name>SymptomWords</name>
+        <message numerus="yes">
+            <source>last feeding written down %n day(s) ago</source>
+            <translation>
+                <numerusform>last feeding written down %n day ago</numerusform>
+                <numerusform>last feeding written down %n days ago</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n day(s) since the first bedding</source>
+            <translation>
+                <numerusform>%n day since the first bedding</numerusform>
+                <numerusform>%n days since the first bedding</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>the bottom tray has stood for %n day(s)</source>
+            <translation>
+                <numerusform>the bottom tray has stood for %n day</numerusform>
+                <numerusform>the bottom tray has stood for %n days</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>worms put in, moved or lifted %n day(s) ago</source>
+            <translation>
+                <numerusform>worms put in, moved or lifted %n day ago</numerusform>
+                <numerusform>worms put in, moved or lifted %n days ago</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>TrendWords</name>
         <message numerus="yes">
             <source>Drained %1 in %n week(s).</source>
@@ -183,6 +214,16 @@
             <translation>
                 <numerusform>%Ln row at fault, the first in line %1: %2</numerusform>
                 <numerusform>%Ln rows at fault, the first in line %1: %2</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::handbook::HandbookPage</name>
+        <message numerus="yes">
+            <source>%n page(s) found</source>
+            <translation>
+                <numerusform>%n page found</numerusform>
+                <numerusform>%n pages found</numerusform>
             </translation>
         </message>
     </context>

@@ -30,10 +30,12 @@ constexpr ActionRow rows[] = {
     {ActionId::deletedEntries, Where::window, "deletedEntries", QT_TRANSLATE_NOOP("Actions", "&Deleted entries…"), "Ctrl+Shift+X"},
     {ActionId::newStack, Where::window, "newStack", QT_TRANSLATE_NOOP("Actions", "New &stack…"), "Ctrl+N"},
     {ActionId::recordOther, Where::window, "recordOther", QT_TRANSLATE_NOOP("Actions", "Re&cord…"), "Ctrl+R"},
+    {ActionId::whatIsWrong, Where::window, "whatIsWrong", QT_TRANSLATE_NOOP("Actions", "What may be &wrong"), "F7"},
     {ActionId::pageShelf, Where::window, "pageShelf", QT_TRANSLATE_NOOP("Actions", "&Shelf"), "Ctrl+1"},
     {ActionId::pageTrends, Where::window, "pageTrends", QT_TRANSLATE_NOOP("Actions", "&Trends"), "Ctrl+2"},
     {ActionId::pageJournal, Where::window, "pageJournal", QT_TRANSLATE_NOOP("Actions", "&Journal"), "Ctrl+3"},
     {ActionId::pageMaterials, Where::window, "pageMaterials", QT_TRANSLATE_NOOP("Actions", "&Materials"), "Ctrl+5"},
+    {ActionId::pageHandbook, Where::window, "pageHandbook", QT_TRANSLATE_NOOP("Actions", "&Handbook"), "Ctrl+6; F1"},
     {ActionId::goDue, Where::window, "goDue", QT_TRANSLATE_NOOP("Actions", "Go to the &due list"), "F6"},
     {ActionId::doDue, Where::window, "doDue", QT_TRANSLATE_NOOP("Actions", "Do the &first thing due"), "Ctrl+D"},
     {ActionId::themeLight, Where::window, "themeLight", QT_TRANSLATE_NOOP("Actions", "&Light colours"), "Ctrl+Alt+L"},
@@ -105,6 +107,11 @@ constexpr ActionRow rows[] = {
     {ActionId::sumLeachate, Where::materials, "sumLeachate", QT_TRANSLATE_NOOP("Actions", "Use of leachate"), "Alt+4"},
 
 
+    {ActionId::findInHandbook, Where::handbook, "findInHandbookKey", QT_TRANSLATE_NOOP("Actions", "Find in the handbook"), "Ctrl+F"},
+    {ActionId::handbookBack, Where::handbook, "handbookBack", QT_TRANSLATE_NOOP("Actions", "Back"), "Alt+Left"},
+    {ActionId::handbookOn, Where::handbook, "handbookOn", QT_TRANSLATE_NOOP("Actions", "Forward"), "Alt+Right"},
+    {ActionId::handbookStart, Where::handbook, "handbookStart", QT_TRANSLATE_NOOP("Actions", "To the first page"), "Alt+Home"},
+
     {ActionId::saveForm, Where::form, "saveForm", QT_TRANSLATE_NOOP("Actions", "Save"), "Ctrl+S; Ctrl+Return; Ctrl+Enter"},
     {ActionId::closeForm, Where::form, "closeForm", QT_TRANSLATE_NOOP("Actions", "Cancel"), "Esc"},
 };
@@ -157,6 +164,7 @@ QString whereText(Where where)
     case Where::trends: return QCoreApplication::translate(context, "On the trends page");
     case Where::journal: return QCoreApplication::translate(context, "In the journal");
     case Where::materials: return QCoreApplication::translate(context, "On the materials page");
+    case Where::handbook: return QCoreApplication::translate(context, "In the handbook");
     case Where::form: return QCoreApplication::translate(context, "In a form");
     }
     return {};

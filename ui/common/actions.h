@@ -15,13 +15,13 @@ class QObject;
 namespace tierloam::ui {
 
 /// Where the keys of an action work. Those of the window work on every page; those of a page only while it is shown.
-enum class Where { window, shelf, trends, journal, materials, form };
+enum class Where { window, shelf, trends, journal, materials, handbook, form };
 
 enum class ActionId {
     // window
     newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
-    undo, redo, deletedEntries, newStack, recordOther,
-    pageShelf, pageTrends, pageJournal, pageMaterials, goDue, doDue,
+    undo, redo, deletedEntries, newStack, recordOther, whatIsWrong,
+    pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
@@ -33,6 +33,8 @@ enum class ActionId {
     find, editEntry, editTogether, photos, deleteEntry, clearFilters,
     // materials
     findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, sumMix, sumBedding, sumCastings, sumLeachate,
+    // handbook
+    findInHandbook, handbookBack, handbookOn, handbookStart,
     // forms
     saveForm, closeForm
 };

@@ -103,6 +103,11 @@ QTableView::item:focus { background: @mossHover; color: @ink; }
 QHeaderView { background: @panel; border: none; }
 QHeaderView::section { background: @rail; color: @ink; border: none; border-bottom: 1hair solid @line; padding: 6px 8px 6px 11px; font-weight: bold; }
 
+QListView[pageList="true"] { background: transparent; color: @ink; border: none; outline: none; }
+QListView[pageList="true"]::item { padding: 6px 9px; border-radius: 6px; border-left: 3px solid transparent; }
+QListView[pageList="true"]::item:hover { background: @hover; }
+QListView[pageList="true"]::item:selected { background: @mossSoft; color: @ink; border-left: 3px solid @moss; }
+
 QFrame[rail="true"] { background: @rail; border: none; }
 QFrame[due="true"] { background: @ground2; border: none; border-left: 1hair solid @line; }
 QPushButton[railButton="true"] { background: transparent; color: @mutedInk; border: none; border-left: 4px solid transparent; border-radius: 0;

@@ -102,6 +102,13 @@ Caution remedy()
             QStringLiteral("memory")};
 }
 
+Caution health()
+{
+    return {CautionTopic::dustAndMould,
+         Cautions::tr("Wash your hands after each work, keep tools out of the kitchen sink, cover cuts. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it."),
+         QStringLiteral("CDC; National Aspergillosis Centre UK; Queensland WorkSafe; tetanus and pregnancy: memory")};
+}
+
 bool isLift(FormKind kind)
 {
     return kind == FormKind::rotate || kind == FormKind::harvest || kind == FormKind::trayWeight;
@@ -119,6 +126,9 @@ Caution manureCaution() { return manure(); }
 Caution leachateCaution() { return leachate(); }
 Caution liftingCaution(const CautionFacts& facts) { return lifting(facts); }
 Caution dustCaution() { return dustAndMould(); }
+Caution heaterCaution() { return heater(); }
+Caution remedyCaution() { return remedy(); }
+Caution healthCaution() { return health(); }
 
 bool isManure(const materials::Material& material)
 {
@@ -158,9 +168,7 @@ QList<Caution> firstRunCautions()
         {CautionTopic::heater,
          Cautions::tr("Local codes and licensed practice come first: for electrical heat, for what may be composted where you live, and for what you may give away or sell."),
          QStringLiteral("common practice, no source; local code rules")},
-        {CautionTopic::dustAndMould,
-         Cautions::tr("Wash your hands after each work, keep tools out of the kitchen sink, cover cuts. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it."),
-         QStringLiteral("CDC; National Aspergillosis Centre UK; Queensland WorkSafe; tetanus and pregnancy: memory")},
+        health(),
         {CautionTopic::doubtfulMaterial,
          Cautions::tr("Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out."),
          QStringLiteral("New York City Sanitation; Oregon Metro; Virginia Master Gardeners; Dubey et al. 2011 (cat and dog waste)")},

@@ -46,6 +46,9 @@ Caution manureCaution();
 Caution leachateCaution();
 Caution liftingCaution(const CautionFacts& facts);
 Caution dustCaution();
+Caution heaterCaution();
+Caution remedyCaution();
+Caution healthCaution();   ///< hygiene, and when to see a doctor
 /// All that the program ever says, for the handbook.
 QList<Caution> allCautions();
 

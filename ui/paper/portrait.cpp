@@ -1,5 +1,6 @@
 #include "ui/paper/portrait.h"
 
+#include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
 #include "ui/materials/materials_page.h"
 #include "ui/shelf/shelf_page.h"
@@ -73,13 +74,14 @@ std::optional<QString> drawPortraits(window::MainWindow& window, const QString& 
         window::Desk::Page page;
         const char* name;
     } pages[] = {{window::Desk::Page::shelf, "shelf"}, {window::Desk::Page::trends, "trends"}, {window::Desk::Page::journal, "journal"},
-                 {window::Desk::Page::materials, "materials"}};
+                 {window::Desk::Page::materials, "materials"}, {window::Desk::Page::handbook, "handbook"}};
     std::vector<Picture> pictures;
     for (const auto& [page, name] : pages) {
         desk.showPage(page);
         desk.shelf()->refreshNow();
         desk.trends()->refreshNow();
         desk.materials()->refreshNow();
+        desk.handbook()->refreshNow();
         settle();
         if (QWidget* focus = QApplication::focusWidget()) focus->clearFocus(); // a picture shows no one's place
         settle();

@@ -6,6 +6,7 @@
 #include "ui/forms/action_form.h"
 #include "ui/forms/form_kind.h"
 #include "ui/forms/new_stack.h"
+#include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
 #include "ui/materials/materials_page.h"
 #include "ui/shelf/form_host.h"
@@ -58,7 +59,8 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     : QWidget{parent}, household_{household}, lent_{std::move(lent)}, rail_{new Rail{lent_.theme, this}}, pages_{new QStackedWidget{this}},
       shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
       journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}},
-      materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
+      materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}},
+      handbook_{new handbook::HandbookPage{household_, lent_.theme, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
       row_{new QHBoxLayout{this}}, dueAction_{lent_.action(ui::ActionId::goDue)}
 {
     setObjectName(QStringLiteral("desk"));
@@ -71,6 +73,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     pages_->addWidget(trends_);
     pages_->addWidget(journal_);
     pages_->addWidget(materials_);
+    pages_->addWidget(handbook_);
     pages_->addWidget(duePage_);
     auto* dueRows = new QVBoxLayout{duePage_};
     dueRows->setContentsMargins(0, 0, 0, 0);
@@ -79,9 +82,10 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     rail_->addPage(lent_.action(ui::ActionId::pageTrends));
     rail_->addPage(lent_.action(ui::ActionId::pageJournal));
     rail_->addPage(lent_.action(ui::ActionId::pageMaterials));
+    rail_->addPage(lent_.action(ui::ActionId::pageHandbook));
     rail_->addPage(dueAction_);
 
-    for (const ui::ActionId id : {ui::ActionId::undo, ui::ActionId::recordOther, ui::ActionId::newStack}) {
+    for (const ui::ActionId id : {ui::ActionId::undo, ui::ActionId::whatIsWrong, ui::ActionId::recordOther, ui::ActionId::newStack}) {
         QPushButton* button = headButton(lent_.action(id), shelf_);
         button->setObjectName(QString::fromLatin1(ui::actionRow(id).name) % QStringLiteral("Button"));
         // Undo names its deed in the tool tip and the menu; on the button that would push the others about.
@@ -93,6 +97,11 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     connect(due_, &DueList::counted, this, [this] { tellState(); });
     connect(journal_, &journal_page::JournalPage::refused, this,
             [this](const QString& why) { lent_.notices.show(Notices::Kind::failure, why, QStringLiteral("journal")); });
+    connect(handbook_, &handbook::HandbookPage::entryWanted, this, [this](const QString& stack, const journal::Action& action, std::optional<int> slot) {
+        showPage(Page::shelf);
+        shelf_->chooseStack(stack);
+        shelf_->openProposed(stack, action, slot);
+    });
     connect(materials_, &materials_page::MaterialsPage::trayWanted, this, [this](const QString& stack, const journal::Bed& bed) {
         showPage(Page::shelf);
         shelf_->openProposed(stack, bed);
@@ -130,12 +139,14 @@ void Desk::showPage(Page page)
     case Page::trends: pages_->setCurrentWidget(trends_); break;
     case Page::journal: pages_->setCurrentWidget(journal_); break;
     case Page::materials: pages_->setCurrentWidget(materials_); break;
+    case Page::handbook: pages_->setCurrentWidget(handbook_); break;
     case Page::due: pages_->setCurrentWidget(duePage_); break;
     }
     lent_.action(ui::ActionId::pageShelf)->setChecked(page == Page::shelf);
     lent_.action(ui::ActionId::pageTrends)->setChecked(page == Page::trends);
     lent_.action(ui::ActionId::pageJournal)->setChecked(page == Page::journal);
     lent_.action(ui::ActionId::pageMaterials)->setChecked(page == Page::materials);
+    lent_.action(ui::ActionId::pageHandbook)->setChecked(page == Page::handbook);
     dueAction_->setChecked(page == Page::due);
     if (page == Page::due) {
         due_->enter();
@@ -172,6 +183,13 @@ void Desk::recordOther()
 {
     showPage(Page::shelf);
     if (const QString stack = shelf_->currentStack(); !stack.isEmpty()) shelf_->openPanel(stack, std::nullopt);
+}
+
+void Desk::showSymptoms()
+{
+    const QString stack = shelf_->currentStack();
+    showPage(Page::handbook);
+    handbook_->openSymptoms(stack);
 }
 
 bool Desk::anythingTyped() const

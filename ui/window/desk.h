@@ -25,6 +25,9 @@ class TrendsPage;
 namespace tierloam::journal_page {
 class JournalPage;
 }
+namespace tierloam::handbook {
+class HandbookPage;
+}
 namespace tierloam::materials_page {
 class MaterialsPage;
 }
@@ -40,7 +43,7 @@ class Desk : public QWidget {
     Q_OBJECT
 
 public:
-    enum class Page { shelf, trends, journal, materials, due };
+    enum class Page { shelf, trends, journal, materials, handbook, due };
 
     /// What the desk borrows from the window, which outlives it.
     struct Lent {
@@ -59,6 +62,7 @@ public:
     trends::TrendsPage* trends() const { return trends_; }
     journal_page::JournalPage* journal() const { return journal_; }
     materials_page::MaterialsPage* materials() const { return materials_; }
+    handbook::HandbookPage* handbook() const { return handbook_; }
     DueList* due() const { return due_; }
     bool dueBeside() const { return beside_; }
     QString savedText() const;
@@ -68,6 +72,8 @@ public:
     void doFirstDue();
     void newStack();
     void recordOther();
+    /// Causes of what is noticed, for the stack chosen on the shelf.
+    void showSymptoms();
     /// Something typed in a form or editor would be lost.
     bool anythingTyped() const;
 
@@ -95,6 +101,7 @@ private:
     trends::TrendsPage* trends_;
     journal_page::JournalPage* journal_;
     materials_page::MaterialsPage* materials_;
+    handbook::HandbookPage* handbook_;
     DueList* due_;
     QWidget* duePage_;
     QHBoxLayout* row_;

@@ -69,10 +69,12 @@ void MainWindow::makeActions()
     on(ui::ActionId::redo, [this] { if (household_) household_->undoStack()->redo(); });
     on(ui::ActionId::newStack, [this] { if (desk_) desk_->newStack(); });
     on(ui::ActionId::recordOther, [this] { if (desk_) desk_->recordOther(); });
+    on(ui::ActionId::whatIsWrong, [this] { if (desk_) desk_->showSymptoms(); });
     on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
     on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
     on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
     on(ui::ActionId::pageMaterials, [this] { if (desk_) desk_->showPage(Desk::Page::materials); });
+    on(ui::ActionId::pageHandbook, [this] { if (desk_) desk_->showPage(Desk::Page::handbook); });
     on(ui::ActionId::goDue, [this] { if (desk_) desk_->goDue(); });
     on(ui::ActionId::doDue, [this] { if (desk_) desk_->doFirstDue(); });
     on(ui::ActionId::themeLight, [this] { theme_.setMode(ui::ThemeMode::light); });
@@ -84,7 +86,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::fullScreen, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
     on(ui::ActionId::shortcuts, [this] { (new ShortcutsView{this})->show(); });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
-    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::goDue, ui::ActionId::themeLight,
+    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue, ui::ActionId::themeLight,
                                   ui::ActionId::themeDark, ui::ActionId::themeSystem}) {
         action(id)->setCheckable(true);
     }
@@ -119,7 +121,7 @@ void MainWindow::makeMenus()
     recordMenu_ = menuBar()->addMenu(tr("&Stack"));
 
     QMenu* view = menuBar()->addMenu(tr("&View"));
-    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials});
+    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook});
     view->addSeparator();
     fill(view, {ui::ActionId::goDue, ui::ActionId::doDue});
     view->addSeparator();
@@ -155,6 +157,7 @@ void MainWindow::fillRecordMenu()
     recordMenu_->clear();
     recordMenu_->addAction(action(ui::ActionId::newStack));
     recordMenu_->addAction(action(ui::ActionId::recordOther));
+    recordMenu_->addAction(action(ui::ActionId::whatIsWrong));
     if (!desk_) return;
     recordMenu_->addSeparator();
     const auto acts = desk_->shelf()->stackActions();
@@ -171,7 +174,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);

@@ -1,0 +1,123 @@
+#include "tests/support/pictures.h"
+#include "tests/support/sample_reckoning.h"
+#include "ui/common/theme.h"
+#include "ui/forms/caution_card.h"
+#include "ui/handbook/handbook_page.h"
+#include "ui/handbook/symptom_view.h"
+#include "ui/handbook/symptom_words.h"
+
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+
+namespace tierloam::handbook {
+
+namespace {
+
+class SymptomsTest : public testing::Test {
+protected:
+    void SetUp() override
+    {
+        theme_.setMode(ui::ThemeMode::light);
+        theme_.apply();
+        household::Household::Settings settings;
+        settings.createIfAbsent = true;
+        settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
+        auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), std::make_shared<household::FixedClock>(tests::sampleToday()), settings);
+        household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
+        journal::Entries entries = tests::sampleJournal();
+        for (journal::Entry& entry : entries) entry.id = journal::EntryId::none;
+        household_->recordAll(entries, QStringLiteral("sample"));
+        household_->finishWrites();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty() && household_->reckoning(); }, 20000));
+        page_ = std::make_unique<HandbookPage>(*household_, theme_);
+        page_->resize(1000, 800);
+        page_->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
+        page_->openSymptoms(QStringLiteral("Lean-to"));
+    }
+    void TearDown() override
+    {
+        page_.reset();
+        household_.reset();
+        qApp->setStyleSheet({});
+    }
+    QPushButton* chip(guide::Symptom symptom) { return page_->findChild<QPushButton*>(QStringLiteral("symptom%1").arg(static_cast<int>(symptom))); }
+
+    QTemporaryDir folder_;
+    ui::Theme theme_;
+    std::unique_ptr<household::Household> household_;
+    std::unique_ptr<HandbookPage> page_;
+};
+
+}
+
+TEST_F(SymptomsTest, OneClickPutsTheCausesInOrderAndTheSecondOpensTheRemedy)
+{
+    EXPECT_EQ(page_->symptoms()->stack(), QStringLiteral("Lean-to"));
+    QSignalSpy wanted{page_.get(), &HandbookPage::entryWanted};
+    QTest::mouseClick(chip(guide::Symptom::smell), Qt::LeftButton); // first
+    ASSERT_GE(page_->symptoms()->ranked().size(), 3u);
+    QCoreApplication::processEvents();
+    const auto cause = page_->symptoms()->ranked().front().cause;
+    auto* card = page_->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(cause)));
+    ASSERT_NE(card, nullptr);
+    auto* remedy = card->findChild<QPushButton*>(QStringLiteral("remedy"));
+    ASSERT_TRUE(remedy && remedy->isVisible());
+    QTest::mouseClick(remedy, Qt::LeftButton); // second
+    ASSERT_EQ(wanted.count(), 1);
+    EXPECT_EQ(wanted.front()[0].toString(), QStringLiteral("Lean-to"));
+    for (int round = 0; round < 6; ++round) QCoreApplication::processEvents();
+    // The card has the height of its words: nothing is squeezed.
+    for (const QLabel* label : card->findChildren<QLabel*>()) EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+    tests::keepPicture(page_->grab().toImage(), QStringLiteral("handbook-symptoms"));
+}
+
+TEST_F(SymptomsTest, EachCauseShownHasItsNumbersItsLookItsRemedyAndACaution)
+{
+    for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) {
+        page_->symptoms()->choose(static_cast<guide::Symptom>(s));
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        const auto& ranked = page_->symptoms()->ranked();
+        int cards = 0;
+        for (const guide::Ranked& each : ranked) {
+            const auto* card = page_->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(each.cause)));
+            if (!card) continue;
+            ++cards;
+            QString all;
+            for (const QLabel* label : card->findChildren<QLabel*>()) all += label->text() + u'\n';
+            EXPECT_TRUE(all.contains(u'%')) << s << " the chance";
+            EXPECT_TRUE(all.contains(lookText(each.cause))) << s;
+            EXPECT_FALSE(all.contains(u'{')) << s;
+            EXPECT_TRUE(card->findChild<forms::CautionCard*>()->isVisibleTo(card)) << s;
+            for (const guide::Evidence& evidence : each.evidence) EXPECT_TRUE(all.contains(evidenceText(evidence))) << s;
+        }
+        EXPECT_GE(cards, 2) << s;
+    }
+}
+
+TEST(SymptomWords, AreThereForEverySymptomAndCause)
+{
+    const reckoning::StackReckoning stack;
+    for (int c = 0; c < static_cast<int>(guide::Cause::count); ++c) {
+        const auto cause = static_cast<guide::Cause>(c);
+        EXPECT_FALSE(causeText(cause).isEmpty());
+        EXPECT_FALSE(lookText(cause).isEmpty());
+        EXPECT_FALSE(remedyText(cause).isEmpty());
+        EXPECT_FALSE(remedyCautions(cause).isEmpty());
+        // Nothing is filled in that would be a reading made up.
+        const Proposed look = lookEntry(cause);
+        if (const auto* reading = std::get_if<journal::Reading>(&look.action)) { EXPECT_EQ(*reading, journal::Reading{}); }
+        if (const auto* check = std::get_if<journal::Check>(&look.action)) { EXPECT_EQ(*check, journal::Check{}); }
+        const Proposed remedy = remedyEntry(cause, guide::Symptom::smell, stack, household::Usual{});
+        if (const auto* cover = std::get_if<journal::Cover>(&remedy.action)) { EXPECT_TRUE(cover->paper.has_value()); }
+        if (const auto* water = std::get_if<journal::Water>(&remedy.action)) { EXPECT_GT(water->poured.value, 0); }
+    }
+    for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) EXPECT_FALSE(symptomText(static_cast<guide::Symptom>(s)).isEmpty());
+}
+
+}

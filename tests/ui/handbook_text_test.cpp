@@ -1,0 +1,150 @@
+// The words of the handbook: no number without a row, no link that leads nowhere, no diagram, caution or list that is not there.
+#include "core/guide/figures.h"
+#include "core/model/parameters.h"
+#include "ui/common/figure_words.h"
+#include "ui/handbook/handbook_html.h"
+#include "ui/handbook/lists.h"
+#include "ui/handbook/stages.h"
+
+#include <gtest/gtest.h>
+
+#include <QRegularExpression>
+#include <QSet>
+
+namespace tierloam::handbook {
+
+namespace {
+
+bool holdsWords(BlockKind kind) { return kind != BlockKind::diagram && kind != BlockKind::caution && kind != BlockKind::list; }
+
+/// Keys in braces.
+QStringList keysIn(const QString& text)
+{
+    static const QRegularExpression braces{QStringLiteral("\\{([^}]*)\\}")};
+    QStringList keys;
+    for (auto match = braces.globalMatch(text); match.hasNext();) keys << match.next().captured(1);
+    return keys;
+}
+
+/// Whether a text writes a number of its own: a digit outside braces, or braces without a row.
+bool writesANumber(const QString& text)
+{
+    QString bare = text;
+    for (const QString& key : keysIn(text)) {
+        if (!guide::figureWithKey(key.toStdString())) return true;
+        bare.remove(u'{' + key + u'}');
+    }
+    return bare.contains(QRegularExpression{QStringLiteral("[0-9]")}) || bare.contains(u'{') || bare.contains(u'}');
+}
+
+}
+
+TEST(HandbookText, WritesNoNumberThatHasNoRowInTheTableOfFigures)
+{
+    int blocks = 0;
+    for (const Page& page : handbookPages()) {
+        for (const Block& block : page.blocks) {
+            if (!holdsWords(block.kind)) continue;
+            ++blocks;
+            EXPECT_FALSE(writesANumber(QString::fromUtf8(block.text))) << page.id << ": " << block.text;
+        }
+    }
+    EXPECT_GT(blocks, 100);
+    EXPECT_TRUE(writesANumber(QStringLiteral("Feed 300 g"))) << "a number typed into a text must be noticed";
+    EXPECT_TRUE(writesANumber(QStringLiteral("Feed {no-such-row}")));
+    EXPECT_FALSE(writesANumber(QStringLiteral("Feed every {feed-every}")));
+}
+
+TEST(HandbookText, ShowsEachOfItsFiguresWithItsSource)
+{
+    const QString sources = pagePlain(*pageWithId("sources"), {});
+    for (const guide::FigureRow& row : guide::figureTable()) {
+        EXPECT_TRUE(sources.contains(ui::sourceText(row))) << row.key;
+        EXPECT_TRUE(sources.contains(figureName(row.figure) + QStringLiteral(" · ") + ui::figureText(row))) << row.key;
+        EXPECT_FALSE(figureName(row.figure).isEmpty());
+    }
+    for (const Page& page : handbookPages()) {
+        const QString shown = pagePlain(page, {});
+        EXPECT_FALSE(shown.contains(u'{')) << page.id;
+        for (const Block& block : page.blocks) {
+            if (!holdsWords(block.kind)) continue;
+            for (const QString& key : keysIn(QString::fromUtf8(block.text))) EXPECT_TRUE(shown.contains(ui::figureText(*guide::figureWithKey(key.toStdString())))) << page.id << " " << key.toStdString();
+        }
+    }
+}
+
+TEST(HandbookText, HasNoDeadLink)
+{
+    QSet<QString> ids, reached{QStringLiteral("first")};
+    for (const Page& page : handbookPages()) {
+        EXPECT_FALSE(ids.contains(QString::fromLatin1(page.id))) << page.id;
+        ids.insert(QString::fromLatin1(page.id));
+    }
+    int links = 0;
+    for (const Page& page : handbookPages()) {
+        for (const QString& link : linksOf(page)) {
+            ++links;
+            EXPECT_TRUE(ids.contains(link)) << page.id << " leads to " << link.toStdString();
+            EXPECT_NE(link, QString::fromLatin1(page.id)) << "a page that leads to itself";
+            EXPECT_TRUE(pageHtml(page, {}, drawing::Palette::light()).contains(QStringLiteral("href=\"page:") + link));
+        }
+        EXPECT_FALSE(pageHtml(page, {}, drawing::Palette::light()).contains(QStringLiteral("http"))) << page.id << ": nothing leads out of the program";
+        EXPECT_FALSE(pagePlain(page, {}).contains(QStringLiteral("[["))) << page.id;
+    }
+    EXPECT_GE(links, 10);
+    EXPECT_EQ(pageWithId("no-such-page"), nullptr) << "a dead link must be noticed";
+}
+
+TEST(HandbookText, DrawsEachDiagramAndTellsEachCautionAndList)
+{
+    QSet<QString> drawn;
+    for (const Page& page : handbookPages()) {
+        for (const Block& block : page.blocks) {
+            if (block.kind == BlockKind::diagram) {
+                EXPECT_FALSE(stageNamed(block.text).stacks.empty()) << block.text;
+                EXPECT_FALSE(stageNamed(block.text).caption.isEmpty()) << block.text;
+                drawn.insert(QString::fromLatin1(block.text));
+            }
+            if (block.kind == BlockKind::list) { EXPECT_TRUE(madeList(block.text, {}).has_value()) << block.text; }
+            if (block.kind != BlockKind::caution) continue;
+            const Block only[] = {block};
+            const Page alone{"x", "x", "", only};
+            EXPECT_GT(pagePlain(alone, {}).size(), 40) << block.text;
+        }
+    }
+    for (const auto name : stageNames()) EXPECT_TRUE(drawn.contains(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())))) << name << " is shown nowhere";
+    EXPECT_TRUE(stageNamed("no such stage").stacks.empty());
+    EXPECT_FALSE(madeList("no such list", {}).has_value());
+}
+
+TEST(HandbookText, TellsEveryParameterOfTheModelWithRangeAndBasis)
+{
+    const QString inside = pagePlain(*pageWithId("inside"), {});
+    for (const model::ParameterRow& row : model::parameterTable()) {
+        EXPECT_TRUE(inside.contains(QString::fromUtf8(row.name.data(), static_cast<qsizetype>(row.name.size())))) << row.name;
+        EXPECT_TRUE(inside.contains(QString::fromUtf8(row.basis.data(), static_cast<qsizetype>(row.basis.size())))) << row.name;
+    }
+    EXPECT_TRUE(inside.contains(QStringLiteral("0.280 · 0.110 to 0.300"))) << "ingestion: centre and range";
+}
+
+TEST(HandbookText, IsFoundByTitleByOtherWordsAndByText)
+{
+    const auto first = [](const char* words) { const auto hits = findPages(QString::fromLatin1(words), {}); return hits.isEmpty() ? std::string{} : std::string{hits.front().page->id}; };
+    EXPECT_EQ(first("feeding"), "feeding");
+    EXPECT_EQ(first("holiday"), "away");
+    EXPECT_EQ(first("pregnancy"), "cautions");
+    EXPECT_EQ(first("bait melon"), "harvest");
+    EXPECT_EQ(first("xyzzy"), "");
+    EXPECT_EQ(findPages({}, {}).size(), static_cast<qsizetype>(handbookPages().size()));
+}
+
+TEST(HandbookText, TellsTheCautionsOfProductAndDefersToLocalRules)
+{
+    const QString said = pagePlain(*pageWithId("cautions"), {});
+    for (const char* word : {"hands", "asthma", "weak immunity", "tetanus", "pregnan", "cat", "weighs|heavy", "eaten raw", "never to drink|never drunk", "Meat", "glossy", "treated wood",
+                             "electrician", "local electrical code", "calcium carbonate only", "never slaked lime", "ant bait", "Never release", "local rules", "see a doctor", "Legionella"}) {
+        EXPECT_TRUE(said.contains(QRegularExpression{QString::fromLatin1(word)})) << word;
+    }
+}
+
+}

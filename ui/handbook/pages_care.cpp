@@ -1,0 +1,107 @@
+#include "ui/handbook/handbook_text.h"
+
+#include <QtGlobal>
+
+/// The daily things: what a stack is, how it begins, food, bedding, water.
+namespace tierloam::handbook {
+
+namespace {
+
+#define T(text) QT_TRANSLATE_NOOP("Handbook", text)
+using enum BlockKind;
+
+constexpr Block first[] = {
+    {paragraph, T("A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.")},
+    {diagram, "three"},
+    {paragraph, T("Everything else follows from one rule: nobody can see inside a tray. What is known is what went in, what ran out and a look now and then. Write these down, and the program says how far each tray is, and how sure it is.")},
+    {heading, T("Where to go from here")},
+    {point, T("You have no stack yet: [[start|starting a stack]].")},
+    {point, T("You have one, and wonder what to do: [[feeding|feeding]], [[bedding|bedding]], [[water|water and drainage]].")},
+    {point, T("A tray looks full: [[add-tray|when to add a tray]], [[harvest|rotation and harvest]], [[use|using castings and leachate]].")},
+    {point, T("Something smells, flies or dies: [[symptoms|what may be wrong]], put in order by what is known of your stack.")},
+    {point, T("You want to know how the estimates are made: [[inside|what is inside the model]].")},
+};
+
+constexpr Block start[] = {
+    {paragraph, T("A first tray, some bedding and a few handfuls of worms are enough. Begin with one tray alone; the others wait.")},
+    {diagram, "first"},
+    {step, T("Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.")},
+    {step, T("Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.")},
+    {step, T("Lay bedding {bedding-depth} deep, wetted like a wrung-out sponge. [[bedding|How much that is]].")},
+    {step, T("Put in {stock} of composting worms. They go down by themselves when it is light.")},
+    {step, T("Feed a little after a day or two, under paper. Close the lid.")},
+    {why, T("A small stock is no mistake. Everything takes longer: the first tray stays alone for {first-tray-alone}, and with few worms nearer to the end of that.")},
+    {heading, T("The first weeks")},
+    {point, T("Some worms climb the walls in the first nights. Leave a light on and the lid closed; they settle.")},
+    {point, T("Nothing much seems to happen. Food has to soften before worms can eat it, and it softens faster the more worms there are.")},
+    {point, T("Bits of bedding stay visible for months. That is how it should be.")},
+    {caution, "hands"},
+    {caution, "dust"},
+    {caution, "rules"},
+};
+
+constexpr Block feeding[] = {
+    {paragraph, T("Feed every {feed-every} or so, in the highest tray, no more than is nearly gone by the next time. Cover each feeding with paper.")},
+    {diagram, "fed"},
+    {paragraph, T("Composting worms eat about {feed-share} of their own mass of fresh food a day when they have time to get at it. A new stack eats less: the colony is small, and what it eats has to soften first. The program reckons from your journal what each stack can take this week.")},
+    {heading, T("How to feed")},
+    {step, T("Lift the paper and look. If most of the last feeding still lies there, wait.")},
+    {step, T("Put the food in one place, in a flat layer, and change the side from time to time.")},
+    {step, T("Cover it with a sheet or a handful of shredded paper. It keeps flies out, takes up wet and gives carbon.")},
+    {step, T("Write it down: one click on Feed takes the usual amount, for today.")},
+    {heading, T("What to feed")},
+    {paragraph, T("Vegetable and fruit scraps, coffee grounds, tea leaves, crushed eggshell. Cut or frozen and thawed scraps soften faster. The whole list, each with its reason, is on the Materials page.")},
+    {list, "materials-out"},
+    {why, T("Too much food harms in three ways: it takes the air while it rots, it heats, and it sinks together and holds water. A stack that was fed too little loses nothing but time.")},
+    {caution, "kept-out"},
+    {caution, "manure"},
+};
+
+constexpr Block bedding[] = {
+    {paragraph, T("Bedding is the house of the worms and half of their food: shredded cardboard or paper, leaves, coir, shavings. A new tray takes a layer of {bedding-depth}.")},
+    {diagram, "bedded"},
+    {step, T("Shred it to finger width; whole sheets lie like a roof and let nothing through.")},
+    {step, T("Wet it until a handful, pressed hard, gives a few drops. Paper takes about {paper-water} of water by weight.")},
+    {step, T("Lay it loosely. It settles to half its height in a week.")},
+    {paragraph, T("The Materials page reckons from floor and depth how much dry bedding and how many litres of water that is, for a tray of your stack.")},
+    {heading, T("Which one")},
+    {point, T("Cardboard and paper soften within months and turn into castings.")},
+    {point, T("Leaves, straw: much the same, and they bring life of their own.")},
+    {point, T("Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.")},
+    {why, T("Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.")},
+    {caution, "dust"},
+};
+
+constexpr Block water[] = {
+    {paragraph, T("A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.")},
+    {diagram, "water"},
+    {heading, T("How wet is it")},
+    {point, T("Press a handful hard. Nothing comes: too dry. A few drops: right. A stream: too wet.")},
+    {point, T("Dry, pale paper under the cover: too dry. Worms in the lid, a sour smell, a shining surface: too wet.")},
+    {heading, T("Watering")},
+    {step, T("Pour slowly and all over. What is poured beyond what the trays hold runs into the sump within the hour, and the sump then says nothing about the bed.")},
+    {step, T("Better little and often than a flood.")},
+    {heading, T("Drainage")},
+    {step, T("With the spigot shut, drain every {drain-every}, and before the sump is at {full-sump}. With it open, empty the jar.")},
+    {step, T("Write down how much. What ran out is one of the few things that can be measured without digging.")},
+    {step, T("Some worms swim in the sump, about {worms-in-sump} of them. That is normal: put them back into the top tray.")},
+    {step, T("If it smells or hardly runs, flush: spigot shut, water through, everything drained at once.")},
+    {caution, "leachate"},
+    {why, T("What runs out is leachate, no brewed tea. What it can be used for, and how far to dilute it, stands under [[use|using castings and leachate]].")},
+};
+
+#undef T
+
+constexpr Page pages[] = {
+    {"first", QT_TRANSLATE_NOOP("Handbook", "The stack in one page"), QT_TRANSLATE_NOOP("Handbook", "overview basics worms trays begin"), first},
+    {"start", QT_TRANSLATE_NOOP("Handbook", "Starting a stack"), QT_TRANSLATE_NOOP("Handbook", "new first tray stock worms place"), start},
+    {"feeding", QT_TRANSLATE_NOOP("Handbook", "Feeding"), QT_TRANSLATE_NOOP("Handbook", "food scraps amount how much cover overfed hungry"), feeding},
+    {"bedding", QT_TRANSLATE_NOOP("Handbook", "Bedding"), QT_TRANSLATE_NOOP("Handbook", "paper cardboard coir shavings leaves carbon C:N"), bedding},
+    {"water", QT_TRANSLATE_NOOP("Handbook", "Water and drainage"), QT_TRANSLATE_NOOP("Handbook", "moisture wet dry sump spigot drain flush squeeze"), water},
+};
+
+}
+
+std::span<const Page> carePages() { return pages; }
+
+}

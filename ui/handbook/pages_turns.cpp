@@ -1,0 +1,81 @@
+#include "ui/handbook/handbook_text.h"
+
+#include <QtGlobal>
+
+/// The turns of the trays: adding one, emptying one, and what the castings and the leachate are good for.
+namespace tierloam::handbook {
+
+namespace {
+
+#define T(text) QT_TRANSLATE_NOOP("Handbook", text)
+using enum BlockKind;
+
+constexpr Block addTray[] = {
+    {paragraph, T("The next tray goes on when the present one holds at least {castings-before-tray} of castings and most of its food is worked. Not earlier: worms follow food, and a colony spread thin over two trays finishes neither.")},
+    {diagram, "two"},
+    {step, T("Look at the top tray: is there a finger's breadth of castings under the food?")},
+    {step, T("Level the surface, so that it touches the holes of the new tray.")},
+    {step, T("Lay bedding in the new tray, wet, and set it on top.")},
+    {step, T("Feed only there from now on. What is below goes on by itself.")},
+    {why, T("The usual pace: the first tray alone for {first-tray-alone}, the second alone on top for at least {second-tray-alone}. The program says a tray is filled at {filled-castings} of castings and {filled-ratio} of unprocessed matter to castings or less.")},
+    {paragraph, T("A tray whose contents come within {under-rim} of the rim is full, whatever else holds: there must be air under the next floor.")},
+};
+
+constexpr Block harvest[] = {
+    {paragraph, T("When the top tray is filled and no tray is spare, the bottom one has its turn. It is raised to the top, its worms go down out of the light, and what they leave is yours.")},
+    {diagram, "three"},
+    {heading, T("Is it ready?")},
+    {paragraph, T("A tray is ready when its feed-to-cast ratio (what could still be eaten, to castings, both dry) is {ready} or below and it holds {ready-castings} or more of castings; nearly at {nearly}. The program gives the chance that it is so, tells you at {alert-raised}, and takes that back at {alert-withdrawn}.")},
+    {point, T("Worms left in the bottom tray are normal and never a reason to wait: they go down in the light.")},
+    {point, T("The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.")},
+    {heading, T("The sequence")},
+    {caution, "lifting"},
+    {step, T("Lid off. Set the upper trays aside, in their order, on a sheet.")},
+    {step, T("Lift the bottom tray out, close to the body, and set it down.")},
+    {step, T("Put the upper trays back, each one slot lower.")},
+    {step, T("Put the lifted tray on top. Loosen the castings with your fingers, in ridges. Leave the lid off, under a lamp or in a bright place, not in the sun.")},
+    {diagram, "drying"},
+    {step, T("For {light-drying}: loosen once a day. Feed only the tray below. Too wet to crumble? Loosen again and give it a day more.")},
+    {step, T("When about {left-after-drying} of its worms are left, take the castings, weigh or measure them, and write that down.")},
+    {step, T("Lay new bedding in the empty tray; it goes on top again, or waits in storage.")},
+    {diagram, "after"},
+    {caution, "dust"},
+    {heading, T("What to expect")},
+    {paragraph, T("One part of castings, dry, comes of {yield} parts of dry food and bedding; the rest was breathed. Much less: the tray was not finished, or much of the food was water. Much more: bedding that stays is in it.")},
+    {heading, T("Cocoons and worms that leave with it")},
+    {paragraph, T("Some always do; no method takes all of them out, and castings without any worm cannot be promised. A cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.")},
+    {point, T("A second light-drying after {second-drying} brings out what has hatched meanwhile.")},
+    {point, T("A bait tray: lay melon or pumpkin under damp paper on the stored castings for {bait-days}, and carry it back with all that sits in it.")},
+};
+
+constexpr Block use[] = {
+    {paragraph, T("Castings are no soil. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.")},
+    {heading, T("Potting mix")},
+    {point, T("By volume, {potting-share} of a mix has been tested and helped; more than {potting-most} is not advised, and never castings alone.")},
+    {heading, T("Top-dressing")},
+    {point, T("A layer of {top-dressing} around the plant, scratched in and watered; again after {top-dressing-again}.")},
+    {heading, T("Sifting")},
+    {point, T("Through a mesh of {sieve}, when dry enough to crumble. What stays on it (shell, stones, wood, cocoons) goes into the next bedding.")},
+    {heading, T("Storage")},
+    {point, T("Vented, cool, in the shade, near {storage-moisture} moisture, for {storage-months}. Shut tightly they go sour; bone dry they are dust.")},
+    {caution, "dust"},
+    {heading, T("Leachate")},
+    {paragraph, T("What ran out at the spigot is salty water that met everything in the trays. It is no brewed tea, and nobody knows what it holds unless it is measured. Published strengths are around {leachate-strength}; for worms {leachate-harmless} is harmless and about {leachate-harmful} harmful. One mS/cm stands for about {salt-per-conductivity} of salts.")},
+    {point, T("Dilute it to {target-seedlings} for young plants, {target-grown} for grown ones. Tap water itself has about {tap-water}. The Materials page says how many parts of water that takes, for the strong end of what the leachate may be.")},
+    {point, T("Use it within {leachate-keeps}, on soil, or pour it back over the top tray when the bed is dry.")},
+    {caution, "leachate"},
+};
+
+#undef T
+
+constexpr Page pages[] = {
+    {"add-tray", QT_TRANSLATE_NOOP("Handbook", "When to add a tray"), QT_TRANSLATE_NOOP("Handbook", "second third next turn too early full rim"), addTray},
+    {"harvest", QT_TRANSLATE_NOOP("Handbook", "Rotation and harvest"), QT_TRANSLATE_NOOP("Handbook", "lift light-drying castings ready cocoons loosen yield bottom tray"), harvest},
+    {"use", QT_TRANSLATE_NOOP("Handbook", "Using castings and leachate"), QT_TRANSLATE_NOOP("Handbook", "potting soil top-dressing storage dilution strength sieve garden plants"), use},
+};
+
+}
+
+std::span<const Page> turnPages() { return pages; }
+
+}

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/guide/symptoms.h"
+#include "core/household/household.h"
+#include "ui/common/theme.h"
+
+#include <QScrollArea>
+
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace tierloam::ui {
+class ChoiceField;
+}
+
+namespace tierloam::handbook {
+
+/// What may be wrong with a stack: one click on a symptom puts the causes in order, each with its evidence, the look that tells it apart, its remedy
+/// with the caution, and the entries to record; the second click opens the form.
+class SymptomView : public QScrollArea {
+    Q_OBJECT
+
+public:
+    SymptomView(household::Household& household, const ui::Theme& theme, QWidget* parent = nullptr);
+
+    void chooseStack(const QString& stack);
+    QString stack() const;
+    void choose(guide::Symptom symptom);
+    std::optional<guide::Symptom> symptom() const { return symptom_; }
+    const std::vector<guide::Ranked>& ranked() const { return ranked_; }
+    /// Journal or estimates changed.
+    void follow();
+
+Q_SIGNALS:
+    /// A form is to be opened in the stack, filled in so.
+    void entryWanted(const QString& stack, const tierloam::journal::Action& action, std::optional<int> slot);
+
+private:
+    void rank();
+    QWidget* causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first);
+
+    household::Household& household_;
+    const ui::Theme& theme_;
+    ui::ChoiceField* stack_;
+    std::vector<QPushButton*> chips_;
+    QLabel* line_;
+    QPushButton* note_;
+    QWidget* results_;
+    QVBoxLayout* column_;
+    std::optional<guide::Symptom> symptom_;
+    std::vector<guide::Ranked> ranked_;
+};
+
+}
