@@ -2,6 +2,7 @@
 #include "core/guide/harvest_watch.h"
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "ui/common/field_edit.h"
 #include "ui/common/number_field.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
@@ -125,6 +126,7 @@ TEST_F(HarvestTest, HasACardForEachDayOfLightDryingWithItsNumbers)
         EXPECT_LE(days[i].wormsLeft, days[i - 1].wormsLeft + 1e-9);
         EXPECT_EQ(days[i].number, static_cast<int>(i) + 1);
     }
+    EXPECT_LT(days.back().wormsLeft, 0.5 * days.front().wormsLeft) << "they go down in the light";
     for (const guide::DryingDay& day : days) EXPECT_NE(page_->findChild<QWidget*>(latin("dryingDay%1").arg(day.number)), nullptr) << day.number;
     const QString all = said();
     EXPECT_TRUE(all.contains(latin("Feed only the tray below")));

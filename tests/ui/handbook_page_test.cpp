@@ -1,5 +1,6 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/handbook/handbook_page.h"
 #include "ui/handbook/handbook_view.h"
@@ -28,7 +29,7 @@ protected:
         settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
         auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), std::make_shared<household::FixedClock>(tests::sampleToday()), settings);
         household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
-        page_ = std::make_unique<HandbookPage>(*household_, theme_);
+        page_ = std::make_unique<HandbookPage>(*household_, theme_, *settings_);
         page_->resize(1000, 760);
         page_->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
@@ -42,6 +43,7 @@ protected:
 
     QTemporaryDir folder_;
     ui::Theme theme_;
+    std::unique_ptr<ui::Settings> settings_ = ui::passingSettings();
     std::unique_ptr<household::Household> household_;
     std::unique_ptr<HandbookPage> page_;
 };

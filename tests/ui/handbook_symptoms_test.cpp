@@ -1,5 +1,6 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/forms/caution_card.h"
 #include "ui/handbook/handbook_page.h"
@@ -34,7 +35,7 @@ protected:
         household_->recordAll(entries, QStringLiteral("sample"));
         household_->finishWrites();
         ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty() && household_->reckoning(); }, 20000));
-        page_ = std::make_unique<HandbookPage>(*household_, theme_);
+        page_ = std::make_unique<HandbookPage>(*household_, theme_, *settings_);
         page_->resize(1000, 800);
         page_->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
@@ -50,6 +51,7 @@ protected:
 
     QTemporaryDir folder_;
     ui::Theme theme_;
+    std::unique_ptr<ui::Settings> settings_ = ui::passingSettings();
     std::unique_ptr<household::Household> household_;
     std::unique_ptr<HandbookPage> page_;
 };

@@ -31,6 +31,7 @@ constexpr ActionRow rows[] = {
     {ActionId::newStack, Where::window, "newStack", QT_TRANSLATE_NOOP("Actions", "New &stack…"), "Ctrl+N"},
     {ActionId::recordOther, Where::window, "recordOther", QT_TRANSLATE_NOOP("Actions", "Re&cord…"), "Ctrl+R"},
     {ActionId::whatIsWrong, Where::window, "whatIsWrong", QT_TRANSLATE_NOOP("Actions", "What may be &wrong"), "F7"},
+    {ActionId::guidedHarvest, Where::window, "guidedHarvest", QT_TRANSLATE_NOOP("Actions", "&Harvest, step by step"), "F8"},
     {ActionId::pageShelf, Where::window, "pageShelf", QT_TRANSLATE_NOOP("Actions", "&Shelf"), "Ctrl+1"},
     {ActionId::pageTrends, Where::window, "pageTrends", QT_TRANSLATE_NOOP("Actions", "&Trends"), "Ctrl+2"},
     {ActionId::pageJournal, Where::window, "pageJournal", QT_TRANSLATE_NOOP("Actions", "&Journal"), "Ctrl+3"},

@@ -20,7 +20,7 @@ enum class Where { window, shelf, trends, journal, materials, handbook, form };
 enum class ActionId {
     // window
     newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
-    undo, redo, deletedEntries, newStack, recordOther, whatIsWrong,
+    undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,
     // shelf: the chosen stack

@@ -38,7 +38,7 @@ Caution lifting(const CautionFacts& facts)
     if (facts.weight) {
         // One helper for every range of the program: the same digits as on the shelf.
         const reckoning::Band kg{facts.weight->low, facts.weight->middle, facts.weight->high};
-        text = Cautions::tr("%1 weighs about %2.").arg(trayName(facts.tray), ui::massBand(kg)) + QLatin1Char(' ') + how;
+        text = Cautions::tr("%1 weighs about %2.").arg(trayName(facts.tray), ui::massBand(kg)) + QLatin1Char(' ') + (facts.liftWords.isEmpty() ? QString{} : facts.liftWords + QLatin1Char(' ')) + how;
     } else {
         text = Cautions::tr("A full tray is heavy.") + QLatin1Char(' ') + how;
     }

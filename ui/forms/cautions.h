@@ -29,6 +29,7 @@ struct CautionFacts {
     struct Weight { double low, middle, high; };
     std::optional<Weight> weight;
     int tray = 0;                                     ///< its number; 0 unknown
+    QString liftWords;                                ///< what the lifting equation says of it (tray_lift.h); empty unknown
     const materials::Material* material = nullptr;    ///< fed or bedded
     bool firstOfMaterial = false;                     ///< the household never recorded it before: a doubt is told once
     bool cold = false;                                ///< cold is what the form is about

@@ -7,6 +7,7 @@
 #include "ui/common/dates.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/formats.h"
+#include "ui/forms/tray_lift.h"
 #include "ui/forms/tray_words.h"
 
 #include <QVBoxLayout>
@@ -204,6 +205,7 @@ void EntrySheet::refreshCautions()
         facts.tray = context_.history()->batch(batch).tray;
         if (const reckoning::TrayEstimate* tray = context_.tray(*lifted); tray && tray->batch == batch) {
             facts.weight = CautionFacts::Weight{tray->weightKg.p05, tray->weightKg.p50, tray->weightKg.p95};
+            facts.liftWords = trayLift(*standing, *lifted, tray->weightKg.p95).words;
         }
     }
     setCautions(cautionsFor(facts));

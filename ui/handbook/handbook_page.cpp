@@ -3,6 +3,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/panels.h"
 #include "ui/handbook/handbook_view.h"
+#include "ui/handbook/harvest_view.h"
 #include "ui/handbook/symptom_view.h"
 
 #include <QAction>
@@ -17,14 +18,15 @@ namespace tierloam::handbook {
 namespace {
 
 constexpr int besideAtLeast = 700;   ///< px at 100 %: below it the list stands above the page
-constexpr auto symptomsId = "symptoms";  ///< shown by a view of its own, since it answers
+constexpr auto symptomsId = "symptoms", harvestId = "harvest-now"; ///< shown by views of their own, since they answer
 constexpr int idRole = Qt::UserRole;
 
 }
 
-HandbookPage::HandbookPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
+HandbookPage::HandbookPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent)
     : QWidget{parent}, household_{household}, theme_{theme}, head_{new ui::PageHead{this}}, words_{new ui::FieldEdit{this}}, list_{new QListWidget{this}},
-      view_{new HandbookView{theme, this}}, symptoms_{new SymptomView{household, theme, this}}, shown_{new QStackedWidget{this}}, sides_{new QBoxLayout{QBoxLayout::LeftToRight}}
+      view_{new HandbookView{theme, this}}, symptoms_{new SymptomView{household, theme, this}},
+      harvest_{new HarvestView{household, theme, settings, this}}, shown_{new QStackedWidget{this}}, sides_{new QBoxLayout{QBoxLayout::LeftToRight}}
 {
     setObjectName(QStringLiteral("handbookPage"));
     setProperty("page", true);
@@ -56,6 +58,7 @@ HandbookPage::HandbookPage(household::Household& household, const ui::Theme& the
     sides_->addWidget(side);
     shown_->addWidget(view_);
     shown_->addWidget(symptoms_);
+    shown_->addWidget(harvest_);
     sides_->addWidget(shown_, 1);
     rows->addLayout(sides_, 1);
     buildActions();
@@ -66,6 +69,7 @@ HandbookPage::HandbookPage(household::Household& household, const ui::Theme& the
     });
     connect(view_, &HandbookView::pageWanted, this, &HandbookPage::open);
     connect(symptoms_, &SymptomView::entryWanted, this, &HandbookPage::entryWanted);
+    connect(harvest_, &HarvestView::entryWanted, this, &HandbookPage::entryWanted);
     const auto changed = [this] {
         stale_ = true;
         if (isVisible()) display(openId());
@@ -148,10 +152,13 @@ void HandbookPage::display(const QString& id)
 {
     const Page* page = pageWithId(id.toStdString());
     if (!page) return;
-    if (stale_) symptoms_->follow();
+    if (stale_) {
+        symptoms_->follow();
+        harvest_->follow();
+    }
     stale_ = false;
-    const bool asked = id == QLatin1StringView{symptomsId};
-    shown_->setCurrentWidget(asked ? static_cast<QWidget*>(symptoms_) : view_);
+    const bool asked = id == QLatin1StringView{symptomsId} || id == QLatin1StringView{harvestId};
+    shown_->setCurrentWidget(id == QLatin1StringView{symptomsId} ? static_cast<QWidget*>(symptoms_) : asked ? static_cast<QWidget*>(harvest_) : view_);
     if (!asked) view_->showPage(*page, facts());
     const QStringList wanted = words_->text().simplified().split(u' ', Qt::SkipEmptyParts);
     if (!asked && !wanted.isEmpty()) view_->showWord(wanted.front());
@@ -169,6 +176,13 @@ void HandbookPage::openSymptoms(const QString& stack)
     open(QString::fromLatin1(symptomsId));
     if (!stack.isEmpty()) symptoms_->chooseStack(stack);
     symptoms_->setFocus();
+}
+
+void HandbookPage::openHarvest(const QString& stack)
+{
+    open(QString::fromLatin1(harvestId));
+    if (!stack.isEmpty()) harvest_->chooseStack(stack);
+    harvest_->setFocus();
 }
 
 void HandbookPage::refreshNow() { display(openId()); }

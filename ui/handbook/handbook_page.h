@@ -16,11 +16,13 @@ class QStackedWidget;
 namespace tierloam::ui {
 class FieldEdit;
 class PageHead;
+class Settings;
 }
 
 namespace tierloam::handbook {
 
 class HandbookView;
+class HarvestView;
 class SymptomView;
 
 /// The handbook: its pages in a list that narrows to what is searched, and the page that is read. Nothing of it needs a network.
@@ -28,7 +30,7 @@ class HandbookPage : public QWidget {
     Q_OBJECT
 
 public:
-    HandbookPage(household::Household& household, const ui::Theme& theme, QWidget* parent = nullptr);
+    HandbookPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent = nullptr);
 
     /// Unknown ids are left alone.
     void open(const QString& id);
@@ -38,6 +40,9 @@ public:
     void refreshNow();
     /// The page of symptoms, for that stack.
     void openSymptoms(const QString& stack);
+    /// The guided harvest, for that stack.
+    void openHarvest(const QString& stack);
+    HarvestView* harvest() const { return harvest_; }
     SymptomView* symptoms() const { return symptoms_; }
     HandbookView* view() const { return view_; }
     QListWidget* list() const { return list_; }
@@ -65,6 +70,7 @@ private:
     QListWidget* list_;
     HandbookView* view_;
     SymptomView* symptoms_;
+    HarvestView* harvest_;
     QStackedWidget* shown_;
     QBoxLayout* sides_;
     QPushButton* back_ = nullptr;

@@ -29,6 +29,7 @@ constexpr Block harvest[] = {
     {point, T("Worms left in the bottom tray are normal and never a reason to wait: they go down in the light.")},
     {point, T("The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.")},
     {heading, T("The sequence")},
+    {paragraph, T("For one of your stacks, with the weight of its trays and a card for each day: [[harvest-now|harvest, step by step]].")},
     {caution, "lifting"},
     {step, T("Lid off. Set the upper trays aside, in their order, on a sheet.")},
     {step, T("Lift the bottom tray out, close to the body, and set it down.")},
@@ -46,6 +47,16 @@ constexpr Block harvest[] = {
     {paragraph, T("Some always do; no method takes all of them out, and castings without any worm cannot be promised. A cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.")},
     {point, T("A second light-drying after {second-drying} brings out what has hatched meanwhile.")},
     {point, T("A bait tray: lay melon or pumpkin under damp paper on the stored castings for {bait-days}, and carry it back with all that sits in it.")},
+};
+
+constexpr Block harvestNow[] = {
+    {paragraph, T("Choose the stack: the page follows its harvest from the weight of the trays before they are lifted to what became of the castings. Why each step is done stands under [[harvest|rotation and harvest]].")},
+    {step, T("Lid off. Set the upper trays aside, in their order.")},
+    {step, T("Lift the bottom tray out and set it down.")},
+    {step, T("Put the upper trays back, each one slot lower.")},
+    {step, T("Put the lifted tray on top, loosen its castings in ridges, leave the lid off.")},
+    {caution, "lifting"},
+    {caution, "dust"},
 };
 
 constexpr Block use[] = {
@@ -71,6 +82,7 @@ constexpr Block use[] = {
 constexpr Page pages[] = {
     {"add-tray", QT_TRANSLATE_NOOP("Handbook", "When to add a tray"), QT_TRANSLATE_NOOP("Handbook", "second third next turn too early full rim"), addTray},
     {"harvest", QT_TRANSLATE_NOOP("Handbook", "Rotation and harvest"), QT_TRANSLATE_NOOP("Handbook", "lift light-drying castings ready cocoons loosen yield bottom tray"), harvest},
+    {"harvest-now", QT_TRANSLATE_NOOP("Handbook", "Harvest, step by step"), QT_TRANSLATE_NOOP("Handbook", "guided weight drying day yield take castings now"), harvestNow},
     {"use", QT_TRANSLATE_NOOP("Handbook", "Using castings and leachate"), QT_TRANSLATE_NOOP("Handbook", "potting soil top-dressing storage dilution strength sieve garden plants"), use},
 };
 

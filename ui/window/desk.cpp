@@ -60,7 +60,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
       shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
       journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}},
       materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}},
-      handbook_{new handbook::HandbookPage{household_, lent_.theme, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
+      handbook_{new handbook::HandbookPage{household_, lent_.theme, lent_.settings, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
       row_{new QHBoxLayout{this}}, dueAction_{lent_.action(ui::ActionId::goDue)}
 {
     setObjectName(QStringLiteral("desk"));
@@ -89,7 +89,8 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
         QPushButton* button = headButton(lent_.action(id), shelf_);
         button->setObjectName(QString::fromLatin1(ui::actionRow(id).name) % QStringLiteral("Button"));
         // Undo names its deed in the tool tip and the menu; on the button that would push the others about.
-        button->setText(ui::actionText(id));
+        button->setText(id == ui::ActionId::whatIsWrong ? tr("Wrong?") : ui::actionText(id)); // short: four stand in a row in large letters
+        if (id == ui::ActionId::whatIsWrong) ui::setAccess(button, ui::actionName(id));
         shelf_->head()->addButton(button);
     }
 
@@ -190,6 +191,13 @@ void Desk::showSymptoms()
     const QString stack = shelf_->currentStack();
     showPage(Page::handbook);
     handbook_->openSymptoms(stack);
+}
+
+void Desk::showHarvest()
+{
+    const QString stack = shelf_->currentStack();
+    showPage(Page::handbook);
+    handbook_->openHarvest(stack);
 }
 
 bool Desk::anythingTyped() const

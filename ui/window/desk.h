@@ -74,6 +74,8 @@ public:
     void recordOther();
     /// Causes of what is noticed, for the stack chosen on the shelf.
     void showSymptoms();
+    /// The guided harvest of that stack.
+    void showHarvest();
     /// Something typed in a form or editor would be lost.
     bool anythingTyped() const;
 

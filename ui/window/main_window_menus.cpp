@@ -70,6 +70,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::newStack, [this] { if (desk_) desk_->newStack(); });
     on(ui::ActionId::recordOther, [this] { if (desk_) desk_->recordOther(); });
     on(ui::ActionId::whatIsWrong, [this] { if (desk_) desk_->showSymptoms(); });
+    on(ui::ActionId::guidedHarvest, [this] { if (desk_) desk_->showHarvest(); });
     on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
     on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
     on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
@@ -158,6 +159,7 @@ void MainWindow::fillRecordMenu()
     recordMenu_->addAction(action(ui::ActionId::newStack));
     recordMenu_->addAction(action(ui::ActionId::recordOther));
     recordMenu_->addAction(action(ui::ActionId::whatIsWrong));
+    recordMenu_->addAction(action(ui::ActionId::guidedHarvest));
     if (!desk_) return;
     recordMenu_->addSeparator();
     const auto acts = desk_->shelf()->stackActions();
@@ -174,7 +176,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
