@@ -27,12 +27,11 @@ void clear(StackBlock& stack, double temperature)
 /// time, and in one that dries the worms leave within days: steps of half a day would miss them by more than a hundredth.
 int stepsFor(const TrayShape& shape, int day)
 {
-    if (shape.drying) return 8;
+    if (shape.drying) return 4;
     const int age = day - shape.beddedDay;
-    if (age < 0 || age >= 14) return 0;
-    if (age < 1) return 32;
-    if (age < 2) return 16;
-    return age < 4 ? 8 : 4;
+    if (age < 0 || age >= 8) return 0;
+    if (age < 1) return 16;
+    return age < 2 ? 8 : 4;
 }
 
 }

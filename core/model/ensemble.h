@@ -56,7 +56,7 @@ struct DayForcing {
 
 inline constexpr int stepsPerDay = 2;   ///< the default step is 0.5 d
 
-/// One day: drift of the parameters when it is due, process noise, then forward and backward steps in turn. `steps` is even; the first fortnight
+/// One day: drift of the parameters when it is due, process noise, then forward and backward steps in turn. `steps` is even; the first week
 /// of a tray and light-drying take more.
 void advanceDay(Ensemble& ensemble, const DayForcing& forcing, int steps = stepsPerDay);
 /// The same for one block. Blocks know nothing of each other, so that threads may share them out.

@@ -58,9 +58,11 @@ double dryMatter(const MemberOf& of, int slot)
 
 double contentsWeight(const MemberOf& of, int slot) { return dryMatter(of, slot) + of.tray(slot).water[of.lane]; }
 
-double trayWeight(const MemberOf& of, int slot)
+double trayWeight(const MemberOf& of, int slot) { return trayWeight(of, slot, colony(of)); }
+
+double trayWeight(const MemberOf& of, int slot, double colonyKg)
 {
-    return contentsWeight(of, slot) + colony(of) * of.tray(slot).share[of.lane] + of.parameter(Parameter::tare);
+    return contentsWeight(of, slot) + colonyKg * of.tray(slot).share[of.lane] + of.parameter(Parameter::tare);
 }
 
 double moisture(const MemberOf& of, int slot)

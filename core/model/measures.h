@@ -28,6 +28,7 @@ Layers layers(const MemberOf& of, int slot);
 double dryMatter(const MemberOf& of, int slot);         ///< F + H + C, kg
 double contentsWeight(const MemberOf& of, int slot);    ///< wet, without worms and tray, kg
 double trayWeight(const MemberOf& of, int slot);        ///< with worms and the tray itself, kg
+double trayWeight(const MemberOf& of, int slot, double colonyKg); ///< the same where the colony is known already
 double moisture(const MemberOf& of, int slot);          ///< % wet basis, 0 when empty
 double waterShare(const MemberOf& of, int slot);        ///< of field capacity; 0 when empty
 double carbonToNitrogen(const MemberOf& of, int slot);  ///< 999 at most

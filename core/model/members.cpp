@@ -133,6 +133,8 @@ std::vector<double> stateLogs(const Ensemble& ensemble)
         const Ensemble::Block& block = ensemble.blocks[i / lanes];
         const int m = static_cast<int>(i % lanes);
         std::size_t r = 0;
+        logs[r++ * members + i] = block.stack.drift[m];
+        logs[r++ * members + i] = block.stack.softNoise[m];
         const auto put = [&](double kg) { logs[r++ * members + i] = logOf(kg); };
         put(liveMass(block.stack, m));
         for (const TrayBlock& tray : block.trays) {
@@ -152,6 +154,9 @@ void setStateLogs(Ensemble& ensemble, std::span<const double> logs)
         Ensemble::Block& block = ensemble.blocks[i / lanes];
         const int m = static_cast<int>(i % lanes);
         std::size_t r = 0;
+        block.stack.drift[m] = logs[r++ * members + i];
+        block.stack.softNoise[m] = logs[r++ * members + i];
+        block.stack.softFactor[m] = exponential(block.stack.softNoise[m]);
         const auto next = [&](double kg) { return factorTo(logs[r++ * members + i], kg); };
         scaleColony(block, m, next(liveMass(block.stack, m)));
         for (std::size_t t = 0; t < block.trays.size(); ++t) {

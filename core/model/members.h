@@ -16,10 +16,10 @@ std::vector<double> standings(const Ensemble& ensemble);
 /// Sets them, and the values of the parameters with them.
 void setStandings(Ensemble& ensemble, std::span<const double> z);
 
-/// Logarithms of what a stack holds, row by row like the standings: the colony, then of each tray what is not softened, what is, castings
-/// and water. For a filter that keeps its members from being few: what an ancestor handed down to many is moved a little in each.
+/// The state as a filter moves it, row by row like the standings: noise of temperature (K) and of log softening, then logarithms of what the
+/// stack holds: the colony, and of each tray what is not softened, what is, castings and water.
 std::vector<double> stateLogs(const Ensemble& ensemble);
-inline int stateRows(const Ensemble& ensemble) { return 1 + 4 * ensemble.trays(); }
+inline int stateRows(const Ensemble& ensemble) { return 3 + 4 * ensemble.trays(); }
 /// Sets them. What a member gains or loses by it is booked as put in, in every ledger: another past, not matter out of nothing.
 void setStateLogs(Ensemble& ensemble, std::span<const double> logs);
 

@@ -99,6 +99,26 @@ double logDensity(const Expectation& e, double value)
     return 0.0;
 }
 
+std::optional<double> evened(const Expectation& e, double value)
+{
+    const auto inverseSinh = [](double x) { return x < 0.0 ? -naturalLog(std::sqrt(x * x + 1.0) - x) : naturalLog(x + std::sqrt(x * x + 1.0)); };
+    switch (e.shape) {
+    case Shape::censored:
+        if (value <= e.low || value >= e.high) return std::nullopt;
+        [[fallthrough]];
+    case Shape::normal:
+        if (!(e.constant > 0.0)) return std::nullopt;
+        return e.share > 0.0 ? inverseSinh(e.share * value / e.constant) / e.share : value / e.constant;
+    case Shape::logNormal:
+        return logOf(value) / e.sd;
+    case Shape::negativeBinomial:
+    case Shape::ordered:
+    case Shape::atLeast:
+        break;
+    }
+    return std::nullopt;
+}
+
 Moments moments(const Expectation& e)
 {
     switch (e.shape) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 /// The shapes of what people read off a stack: log-densities and draws, in arithmetic of our own so that the same journal gives the
 /// same bits everywhere. Knows no worms.
 namespace tierloam::reckoning {
@@ -25,10 +27,14 @@ struct Expectation {
     double low = 0, high = 0;
     const double* cuts = nullptr; ///< ascending; owned by the look's table
     int cutCount = 0;
+    double share = 0, constant = 0; ///< sd² = (share·centre)² + constant², where it has this form
 };
 
 /// Up to what is the same for all members. −∞ only where a member rules the value out altogether.
 double logDensity(const Expectation& expected, double value);
+/// A value on the scale on which it is read with noise of variance 1, whatever the member expects: logarithms, or for sd² = (r·x)² + c² the scale
+/// asinh(r·x/c)/r. nullopt where there is none: intervals, counts of none, values at the ends of their range.
+std::optional<double> evened(const Expectation& expected, double value);
 /// Mean and variance of what would be read.
 struct Moments { double mean, variance; };
 Moments moments(const Expectation& expected);

@@ -4,6 +4,7 @@
 #include "core/reckoning/filter.h"
 
 #include <algorithm>
+#include <type_traits>
 
 namespace tierloam::reckoning {
 
@@ -25,13 +26,13 @@ public:
     template <class Read>
     Band of(Read read)
     {
-        for (int i = 0; i < stack_.members(); ++i) scratch_[static_cast<std::size_t>(i)] = read(MemberOf{stack_, i});
+        fill(read);
         return bandOfScratch();
     }
     template <class Read>
     double median(Read read)
     {
-        for (int i = 0; i < stack_.members(); ++i) scratch_[static_cast<std::size_t>(i)] = read(MemberOf{stack_, i});
+        fill(read);
         return quantile(alike(), {}, 0.5);
     }
     template <class Rule>
@@ -57,7 +58,20 @@ public:
     }
 
 private:
-    std::vector<double>& alike()
+    /// `read` takes a member, or a member and its number.
+    template <class Read>
+    void fill(Read read)
+    {
+        for (std::size_t i = 0; i < scratch_.size(); ++i) {
+            const MemberOf member{stack_, static_cast<int>(i)};
+            if constexpr (std::is_invocable_v<Read, const MemberOf&, std::size_t>) {
+                scratch_[i] = read(member, i);
+            } else {
+                scratch_[i] = read(member);
+            }
+        }
+    }
+    const std::vector<double>& alike()
     {
         if (alike_.empty()) return scratch_;
         gathered_.resize(scratch_.size());
@@ -72,7 +86,7 @@ private:
     std::vector<double> scratch_, gathered_;
 };
 
-TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, int slot, int dayNumber)
+TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector<double>& colonies, int slot, int dayNumber)
 {
     const TrayShape& shape = stack.shapes[static_cast<std::size_t>(slot)];
     TrayEstimate tray;
@@ -91,13 +105,15 @@ TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, int slot, int day
     tray.waterShare = read.of([&](const MemberOf& m) { return waterShare(m, slot); });
     tray.wormShare = read.of([&](const MemberOf& m) { return m.tray(slot).share[m.lane]; });
     tray.cocoons = read.of([&](const MemberOf& m) { return cocoons(m, slot); });
-    tray.weightKg = read.of([&](const MemberOf& m) { return trayWeight(m, slot); });
-    tray.wormsKgPerM2 = read.of([&](const MemberOf& m) { return colony(m) * m.tray(slot).share[m.lane] / stack.area; });
+    tray.weightKg = read.of([&](const MemberOf& m, std::size_t i) { return trayWeight(m, slot, colonies[i]); });
+    tray.wormsKgPerM2 = read.of([&](const MemberOf& m, std::size_t i) { return colonies[i] * m.tray(slot).share[m.lane] / stack.area; });
     tray.air = read.median([&](const MemberOf& m) { return m.tray(slot).air[m.lane]; });
+    std::vector<Layers> lying;
+    for (int i = 0; i < stack.members(); ++i) lying.push_back(layers(MemberOf{stack, i}, slot));
     tray.strata.castingsCm = tray.castingsDepthCm.p50;
-    tray.strata.softenedCm = read.median([&](const MemberOf& m) { return layers(m, slot).softened; });
-    tray.strata.foodCm = read.median([&](const MemberOf& m) { return layers(m, slot).food; });
-    tray.strata.beddingCm = read.median([&](const MemberOf& m) { return layers(m, slot).bedding; });
+    tray.strata.softenedCm = read.median([&](const MemberOf&, std::size_t i) { return lying[i].softened; });
+    tray.strata.foodCm = read.median([&](const MemberOf&, std::size_t i) { return lying[i].food; });
+    tray.strata.beddingCm = read.median([&](const MemberOf&, std::size_t i) { return lying[i].bedding; });
     tray.depthCm = tray.strata.total();
     tray.readyProbability = read.share([&](const MemberOf& m) { return ready(m, slot); });
     tray.nearlyProbability = read.share([&](const MemberOf& m) { return nearly(m, slot); });
@@ -162,12 +178,14 @@ double filledProbability(const Ensemble& stack, int slot, Weights weights)
     return Reader{stack, weights}.share([&](const MemberOf& m) { return filled(m, slot); });
 }
 
-StackEstimate estimate(const Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber)
+StackEstimate estimate(const Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber, Crew& crew)
 {
     Reader read{stack, weights};
     StackEstimate at;
     at.day = day;
-    at.colonyKg = read.of([](const MemberOf& m) { return colony(m); });
+    std::vector<double> colonies(static_cast<std::size_t>(stack.members()));
+    for (std::size_t i = 0; i < colonies.size(); ++i) colonies[i] = colony(MemberOf{stack, static_cast<int>(i)});
+    at.colonyKg = read.of([&](const MemberOf&, std::size_t i) { return colonies[i]; });
     at.worms = read.of([](const MemberOf& m) { return worms(m); });
     at.adults = read.of([](const MemberOf& m) { return adults(m); });
     at.processingGDryPerDay = read.perDay(week, PastWeek::ingested, 1000.0);
@@ -176,7 +194,11 @@ StackEstimate estimate(const Ensemble& stack, const PastWeek& week, Weights weig
     at.sumpL = read.of([](const MemberOf& m) { return m.block.stack.sump[m.lane]; });
     at.leachateEc = read.of([](const MemberOf& m) { return leachateConductivity(m); });
     at.drainedLPerWeek = read.perDay(week, PastWeek::intoSump, 7.0);
-    for (int slot = 0; slot < stack.trays(); ++slot) at.slots.push_back(trayEstimate(read, stack, slot, dayNumber));
+    at.slots.resize(static_cast<std::size_t>(stack.trays()));
+    crew.each(stack.trays(), [&](int slot) {
+        Reader own{stack, weights};
+        at.slots[static_cast<std::size_t>(slot)] = trayEstimate(own, stack, colonies, slot, dayNumber);
+    });
     return at;
 }
 

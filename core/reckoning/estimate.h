@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/model/ensemble.h"
+#include "core/reckoning/crew.h"
 #include "core/reckoning/quantiles.h"
 
 #include <array>
@@ -32,8 +33,8 @@ struct FirstDays {
 };
 
 /// Bands of one stack as it stands at the end of a day. States are working, nearly or drying; ready and overdue are set by the run,
-/// which knows the days before.
-StackEstimate estimate(const model::Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber);
+/// which knows the days before. Trays are shared out to the crew.
+StackEstimate estimate(const model::Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber, Crew& crew);
 
 /// Weight of the members that satisfy the rule for this slot (0-based).
 double readyProbability(const model::Ensemble& stack, int slot, Weights weights);

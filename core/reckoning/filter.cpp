@@ -3,8 +3,10 @@
 #include "core/model/elementary.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
+#include <numeric>
 
 namespace tierloam::reckoning {
 
@@ -163,6 +165,61 @@ void liuWest(std::span<double> z, std::span<const double> before, std::span<cons
             double& value = z[r * members + i];
             value = mean[r] + a * (value - mean[r]) + spread * move;
         }
+    }
+}
+
+void moveTowards(std::span<double> z, std::span<const double> weights, std::size_t rows, std::span<const double> expected, double read, double noiseVariance,
+                 const std::function<double(std::size_t)>& normal)
+{
+    constexpr std::size_t folds = 4;
+    const std::size_t members = weights.size();
+    double mean = 0.0;
+    double squares = 0.0;
+    for (std::size_t i = 0; i < members; ++i) {
+        mean += weights[i] * expected[i];
+        squares += weights[i] * weights[i];
+    }
+    std::vector<double> off(members); // w·(h − mean)
+    std::array<double, folds> weight{}, variance{};
+    for (std::size_t i = 0; i < members; ++i) {
+        const double d = expected[i] - mean;
+        off[i] = weights[i] * d;
+        weight[i % folds] += weights[i];
+        variance[i % folds] += off[i] * d;
+    }
+    const double all = std::accumulate(variance.begin(), variance.end(), 0.0);
+    if (!(all > 0.0)) return;
+    const double far = (read - mean) * (read - mean) / (surprising * surprising);
+    const double noise = std::max(noiseVariance, far - all);
+    // What each member is told, the noise centred so that the mean moves by what was read alone.
+    std::vector<double> told(members);
+    double noiseMean = 0.0;
+    for (std::size_t i = 0; i < members; ++i) noiseMean += weights[i] * (told[i] = normal(i));
+    for (std::size_t i = 0; i < members; ++i) told[i] = read + std::sqrt(noise) * (told[i] - noiseMean) - expected[i];
+    for (std::size_t r = 0; r < rows; ++r) {
+        double* const row = z.data() + r * members;
+        double rowMean = 0.0;
+        for (std::size_t i = 0; i < members; ++i) rowMean += weights[i] * row[i];
+        std::array<double, folds> rowVariance{}, covariance{};
+        for (std::size_t i = 0; i < members; ++i) {
+            const double d = row[i] - rowMean;
+            rowVariance[i % folds] += weights[i] * d * d;
+            covariance[i % folds] += off[i] * d;
+        }
+        const double rowAll = std::accumulate(rowVariance.begin(), rowVariance.end(), 0.0);
+        const double covarianceAll = std::accumulate(covariance.begin(), covariance.end(), 0.0);
+        std::array<double, folds> gain{};
+        for (std::size_t f = 0; f < folds; ++f) {
+            const double rest = 1.0 - weight[f];
+            const double c = covarianceAll - covariance[f];
+            const double v = all - variance[f];
+            const double x = rowAll - rowVariance[f];
+            if (!(rest > 0.0 && v > 0.0 && x > 0.0)) continue;
+            const double correlation = c * c / (x * v);
+            const double kept = std::max(0.0, 1.0 - squares / rest * (1.0 - correlation) / std::max(correlation, 1e-12));
+            gain[f] = kept * c / (v + noise * rest);
+        }
+        for (std::size_t i = 0; i < members; ++i) row[i] += gain[i % folds] * told[i];
     }
 }
 

@@ -48,6 +48,15 @@ void liuWest(std::span<double> z, std::span<const double> before, std::span<cons
 /// with 0.98 they are soon the offspring of a handful, and bands of 90 % hold the truth in half of the calibration's households.
 inline constexpr double liuWestKeeps = 0.9;
 
+/// Part of an observation taken as the ensemble Kalman filter takes it, before the rest weighs the members (a bridge between the two: Frei &
+/// Künsch 2013, from memory): every row of every member moves by its regression on what the member expects to be read,
+///     z ← z + t·cov(z, h)/(var h + R) · (y + √R·n − h)
+/// h [members] what each expects, y what was read, both on a scale where the noise has one variance R. t is what is left of a row's squared correlation
+/// when that which so many members show by chance is taken off. A value beyond `surprising` sd of what is expected counts as if it lay there.
+void moveTowards(std::span<double> z, std::span<const double> weights, std::size_t rows, std::span<const double> expected, double read, double noiseVariance,
+                 const std::function<double(std::size_t member)>& normal);
+inline constexpr double surprising = 3.0;
+
 /// The greatest exponent in (0, 1] under which the observation leaves at least `wanted` effective members.
 double temperedExponent(const LogWeights& weights, std::span<const double> logLikelihood, double wanted);
 

@@ -59,8 +59,8 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     const Day start = *history_.firstBedding;
     const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, weights, start, last_ + outlookDays); };
     to.days = std::move(ahead->days);
-    to.drainedExpectedLPerWeek = band(std::vector<double>{ahead->drainedNextWeek}, weights);
-    to.colonyMedianIn60DaysKg = quantile(std::vector<double>{ahead->colonyIn60Days}, weights, 0.5);
+    to.drainedExpectedLPerWeek = band(ahead->drainedNextWeek, weights);
+    to.colonyMedianIn60DaysKg = quantile(ahead->colonyIn60Days, weights, 0.5);
     for (TrayEstimate& tray : result.now.slots) tray.readyOn = asDates(ahead->firsts.at(tray.batch).ready);
     if (topBatch != 0) to.turnOn = asDates(ahead->firsts.at(topBatch).filled);
     to.turnLikelyOn = to.turnOn.p50;

@@ -29,6 +29,16 @@ constexpr double squeezeCuts[] = {0.45, 0.70, 0.95, 1.10}; ///< of field capacit
 
 double both(double share, double value, double constant) { return std::sqrt(share * value * share * value + constant * constant); }
 
+/// sd² = (share·centre)² + constant².
+void within(Expectation& e, Shape shape, double centre, double share, double constant)
+{
+    e.shape = shape;
+    e.centre = centre;
+    e.sd = both(share, centre, constant);
+    e.share = share;
+    e.constant = constant;
+}
+
 double litresOf(const Amount& amount) { return amount.volume().value_or(Volume{}).base(); }
 double kilogramsOf(const Amount& amount) { return amount.mass().value_or(Mass{}).base(); }
 
@@ -165,18 +175,18 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
     switch (look.kind) {
     case LookKind::depth: {
         const double cm = model::castingsDepth(of, look.slot);
-        is(Shape::censored, cm, both(0.20, cm, 0.3));
+        within(e, Shape::censored, cm, 0.20, 0.3);
         between(0.0, of.ensemble.height * 100.0);
         break;
     }
     case LookKind::bits: {
         const double percent = model::bits(of, look.slot);
-        is(Shape::censored, percent, both(0.25, percent, 5.0));
+        within(e, Shape::censored, percent, 0.25, 5.0);
         between(0.0, 100.0);
         break;
     }
     case LookKind::left:
-        is(Shape::censored, model::tracerLeft(of, look.slot), 15.0);
+        within(e, Shape::censored, model::tracerLeft(of, look.slot), 0.0, 15.0);
         between(0.0, 100.0);
         break;
     case LookKind::weigh: {
@@ -200,7 +210,7 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
     }
     case LookKind::drain: {
         const double litres = inSump(look, of, ranOffBefore);
-        is(Shape::censored, litres, both(0.15, litres, 0.1));
+        within(e, Shape::censored, litres, 0.15, 0.1);
         between(0.0, 1e9);
         break;
     }
@@ -214,11 +224,11 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
         break;
     case LookKind::trayWeight: {
         const double kg = model::trayWeight(of, look.slot) + (look.tareKg ? *look.tareKg - of.parameter(Parameter::tare) : 0.0);
-        is(Shape::normal, kg, both(0.03, kg, 0.1));
+        within(e, Shape::normal, kg, 0.03, 0.1);
         break;
     }
     case LookKind::moisture:
-        is(Shape::normal, moistureOf(of, look.slot), 6.0);
+        within(e, Shape::normal, moistureOf(of, look.slot), 0.0, 6.0);
         break;
     case LookKind::squeeze:
         is(Shape::ordered, waterShareOf(of, look.slot), 0.12);
@@ -226,7 +236,7 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
         e.cutCount = 4;
         break;
     case LookKind::bedTemperature:
-        is(Shape::normal, of.block.stack.bed[of.lane], 0.7);
+        within(e, Shape::normal, of.block.stack.bed[of.lane], 0.0, 0.7);
         break;
     case LookKind::harvestMass: {
         const double kg = model::contentsWeight(of, look.slot) + model::colony(of) * wormsHere(of, look.slot);

@@ -14,8 +14,6 @@ namespace {
 constexpr double sureEnough = 0.8;   ///< as alerts are raised
 constexpr int mostBits = 50;         ///< %
 
-double counts() { return FilterManner{}.countsFor; }
-
 }
 
 double minutesOf(LookKind kind)
@@ -88,7 +86,7 @@ std::vector<LookChoice> nextLooks(const Present& present)
             const Moments of = e.shape == Expectation::Shape::logNormal ? Moments{naturalLog(e.centre), e.sd * e.sd} : moments(e);
             centre += weights[m] * of.mean;
             square += weights[m] * of.mean * of.mean;
-            noise += weights[m] * of.variance / counts();
+            noise += weights[m] * of.variance / FilterManner{}.countsFor(look.kind, e, e.centre);
             with += weights[m] * of.mean * (days[m] - mean);
         }
         const double spread = std::max(square - centre * centre, 0.0);
@@ -120,10 +118,11 @@ std::optional<BitsRule> bitsRule(const Present& present)
     std::vector<Expectation> expected;
     const Look look = openLook(LookKind::bits, 0, present);
     for (int i = 0; i < members.stack.members(); ++i) expected.push_back(expectation(look, MemberOf{members.stack, i}, 0.0));
+    const FilterManner manner;
     int fewest = -1;
     for (int percent = 0; percent <= mostBits; ++percent) {
         std::vector<double> w = weights;
-        for (std::size_t i = 0; i < w.size(); ++i) w[i] *= exponential(counts() * logDensity(expected[i], percent));
+        for (std::size_t i = 0; i < w.size(); ++i) w[i] *= exponential(manner.countsFor(LookKind::bits, expected[i], percent) * logDensity(expected[i], percent));
         if (chanceReady(w) < sureEnough) break;
         fewest = percent;
     }

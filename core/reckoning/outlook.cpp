@@ -125,7 +125,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
             for (std::size_t i = 0; i < count; ++i) out.drainedNextWeek[i] -= inNow[i];
         }
         if (step == declineAfter) out.colonyIn60Days = perMember(stack, colony);
-        if (sampled && step % 7 == 0) out.days.push_back(estimate(stack, members.week, members.shares(), day, number));
+        if (sampled && step % 7 == 0) out.days.push_back(estimate(stack, members.week, members.shares(), day, number, crew));
     }
     out.colonyAtEnd = perMember(stack, colony);
     out.firsts = std::move(members.firsts);

@@ -77,6 +77,37 @@ std::vector<double> rowsOf(const Ensemble& stack)
     return rows;
 }
 
+void setRows(Ensemble& stack, std::span<const double> rows)
+{
+    const std::size_t parameters = static_cast<std::size_t>(parameterCount) * static_cast<std::size_t>(stack.members());
+    setStandings(stack, rows.first(parameters));
+    setStateLogs(stack, rows.subspan(parameters));
+}
+
+/// Parameters and state move by their regression on what was read, where it is of a kind that allows it.
+bool moveMembers(Population& population, const Look& look, int day, int number, const FilterManner& manner)
+{
+    Ensemble& stack = population.stack;
+    const std::size_t members = static_cast<std::size_t>(stack.members());
+    std::vector<double> expected(members);
+    std::optional<double> read;
+    for (std::size_t i = 0; i < members; ++i) {
+        const Expectation e = expectation(look, MemberOf{stack, static_cast<int>(i)}, population.ranOffBefore[i]);
+        if (i == 0 && !(read = evened(e, look.value))) return false;
+        Expectation open = e; // what a member expects may lie beyond what can be read
+        open.low = -1e300;
+        open.high = 1e300;
+        expected[i] = *evened(open, e.centre);
+    }
+    std::vector<double> rows = rowsOf(stack);
+    const std::uint64_t stream = streamOf(stack.key, day, Use::jitter, number * 256 + 255);
+    const std::vector<double> weights = population.weights.normalised();
+    moveTowards(rows, weights, static_cast<std::size_t>(parameterCount + stateRows(stack)), expected, *read,
+                manner.noiseScale * manner.noiseScale / manner.moves(look.kind), [&](std::size_t i) { return standardNormal(stream, static_cast<int>(i)); });
+    setRows(stack, rows);
+    return true;
+}
+
 /// Copies of the ancestors, moved a little.
 void descend(Population& population, std::span<const int> ancestors, std::span<const double> weights, int day, int number)
 {
@@ -89,10 +120,7 @@ void descend(Population& population, std::span<const int> ancestors, std::span<c
     for (int r = 0; r < rows; ++r) streams.push_back(streamOf(stack.key, day, Use::jitter, number * 256 + r));
     liuWest(z, before, weights, static_cast<std::size_t>(rows), liuWestKeeps,
             [&](std::size_t r, std::size_t i) { return standardNormal(streams[r], static_cast<int>(i)); });
-    const std::span<const double> all{z};
-    const std::size_t parameters = static_cast<std::size_t>(parameterCount) * static_cast<std::size_t>(stack.members());
-    setStandings(stack, all.first(parameters));
-    setStateLogs(stack, all.subspan(parameters));
+    setRows(stack, z);
 }
 
 }
@@ -161,10 +189,11 @@ Verdict weigh(Population& population, const Look& look, int day, int number, con
         verdict.effectiveSize = population.weights.effectiveSize();
         return verdict;
     }
-    std::vector<double> log = logLikelihood(population, look, manner.noiseScale);
-    for (double& each : log) each *= manner.countsFor;
     verdict.surprise = surpriseOf(population, look, population.shares());
     const Band expected = expectedBand(population, look, population.shares(), day, number);
+    const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, day, number, manner);
+    std::vector<double> log = logLikelihood(population, look, manner.noiseScale);
+    for (double& each : log) each *= moved ? manner.weighedBy : manner.weighedAlone;
     const double u = uniform(streamOf(population.stack.key, day, Use::resample, number), 0);
     const Update update = reckoning::update(population.weights, log, u, [&](std::span<const int> ancestors, std::span<const double> weights) {
         descend(population, ancestors, weights, day, number);

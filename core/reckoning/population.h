@@ -53,14 +53,19 @@ struct Verdict {
 struct FilterManner {
     bool ignoresLooks = false;
     double noiseScale = 1.0;
-    /// What a value counts for, as an exponent of its likelihood (a coarsened posterior: Miller & Dunson 2019). A household's looks share
-    /// errors that the likelihoods take for independent, and some hundred values a year are more than 512 members can carry: at 1 the
-    /// 90 % bands hold the truth in 70 of 100 calibrated households, at 0.3 in 86 to 89.
-    double countsFor = 0.3;
+    /// A value's likelihood is shared out: this exponent of it moves the members (moveTowards), that much weighs them afterwards. Together they are
+    /// less than 1 (a coarsened posterior: Miller & Dunson 2019), since a household's looks share errors that the likelihoods take for independent.
+    double movedBy = 0.6;
+    double movedByWeighing = 0.3; ///< a search finds what this household's hands find, and its next one no more: shared errors again
+    double weighedBy = 0.1;
+    double weighedAlone = 0.3;   ///< of values that no member can be moved by: ordered words, counts, the ends of a range
+    /// Both exponents together, for this value.
+    double countsFor(LookKind kind, const Expectation& expected, double value) const { return evened(expected, value) ? moves(kind) + weighedBy : weighedAlone; }
+    double moves(LookKind kind) const { return kind == LookKind::weigh ? movedByWeighing : movedBy; }
 };
 
-/// Weighs the members against one value: likelihood, tempering where less than 10 effective members would be left, systematic
-/// resampling below half, and the Liu–West jitter of the parameters. `number` counts the values of the day.
+/// Takes one value in: the members move towards it by their regression on it, then they are weighed by what is left of its likelihood: tempering
+/// where less than 10 effective members would be left, systematic resampling below half, and the Liu–West jitter. `number` counts the values of the day.
 Verdict weigh(Population& population, const Look& look, int day, int number, const FilterManner& manner = {});
 
 }

@@ -1,7 +1,9 @@
 #include "core/reckoning/quantiles.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstdint>
 #include <numeric>
 
 namespace tierloam::reckoning {
@@ -14,6 +16,41 @@ std::size_t rankOf(double share, std::size_t n)
     const double wanted = std::ceil(share * static_cast<double>(n) - 1e-9);
     return wanted < 1.0 ? 0 : static_cast<std::size_t>(wanted) - 1;
 }
+
+/// Order statistics of the same values, several in a row: values are counted into bins between the least and the greatest, and only those of
+/// the bin that holds the wanted rank are put in order. A selection over all of them costs several times as much.
+class Selection {
+public:
+    explicit Selection(const std::vector<double>& values) : values_{values}, bins_(values.size())
+    {
+        const auto [low, high] = std::minmax_element(values.begin(), values.end());
+        const double width = *high - *low;
+        const double perBin = width > 0.0 ? (binCount - 1) / width : 0.0;
+        if (std::isfinite(perBin)) // else a width so small, or so great, that it cannot be divided: all stay in bin 0
+            for (std::size_t i = 0; i < values.size(); ++i) bins_[i] = static_cast<std::uint8_t>((values[i] - *low) * perBin);
+        for (const std::uint8_t bin : bins_) ++counts_[bin];
+    }
+
+    double at(std::size_t rank)
+    {
+        std::size_t bin = 0;
+        while (rank >= counts_[bin]) rank -= counts_[bin++];
+        inBin_.clear();
+        for (std::size_t i = 0; i < bins_.size(); ++i)
+            if (bins_[i] == bin) inBin_.push_back(values_[i]);
+        const auto wanted = inBin_.begin() + static_cast<std::ptrdiff_t>(rank);
+        std::nth_element(inBin_.begin(), wanted, inBin_.end());
+        return *wanted;
+    }
+
+private:
+    static constexpr int binCount = 256;
+
+    const std::vector<double>& values_;
+    std::vector<std::uint8_t> bins_;
+    std::array<std::size_t, binCount> counts_{};
+    std::vector<double> inBin_;
+};
 
 template <class Value>
 Value weightedQuantile(const std::vector<std::pair<Value, double>>& ordered, double share)
@@ -37,31 +74,22 @@ std::vector<std::pair<Value, double>> inOrder(const std::vector<Value>& values, 
 
 }
 
-double quantile(std::vector<double>& values, Weights weights, double share)
+double quantile(const std::vector<double>& values, Weights weights, double share)
 {
     if (values.empty()) return 0.0;
     if (!weights.empty()) return weightedQuantile(inOrder(values, weights), share);
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(rankOf(share, values.size()));
-    std::nth_element(values.begin(), at, values.end());
-    return *at;
+    return Selection{values}.at(rankOf(share, values.size()));
 }
 
-Band band(std::vector<double>& values, Weights weights)
+Band band(const std::vector<double>& values, Weights weights)
 {
     if (values.empty()) return {};
     if (!weights.empty()) {
         const auto ordered = inOrder(values, weights);
         return {weightedQuantile(ordered, 0.05), weightedQuantile(ordered, 0.5), weightedQuantile(ordered, 0.95)};
     }
-    // Three selections, each in the part that the one before left: a full sort costs several times as much.
-    const auto rank = [&](double share) { return values.begin() + static_cast<std::ptrdiff_t>(rankOf(share, values.size())); };
-    const auto low = rank(0.05);
-    const auto middle = rank(0.5);
-    const auto high = rank(0.95);
-    std::nth_element(values.begin(), middle, values.end());
-    if (low != middle) std::nth_element(values.begin(), low, middle);
-    if (high != middle) std::nth_element(middle + 1, high, values.end());
-    return {*low, *middle, *high};
+    Selection selection{values};
+    return {selection.at(rankOf(0.05, values.size())), selection.at(rankOf(0.5, values.size())), selection.at(rankOf(0.95, values.size()))};
 }
 
 Dates dates(const std::vector<int>& firstDays, Weights weights, Day start, int horizon)

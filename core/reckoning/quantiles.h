@@ -11,12 +11,10 @@ namespace tierloam::reckoning {
 /// Weights of the members, summing to 1; empty means that all are equal.
 using Weights = std::span<const double>;
 
-/// The smallest value at which the weights of the values up to it reach `share`. Values need no order; they are scratch and get one.
-double quantile(std::vector<double>& values, Weights weights, double share);
-/// 5, 50 and 95 %. `values` is scratch: its order is lost.
-Band band(std::vector<double>& values, Weights weights);
-inline Band band(std::vector<double>&& values, Weights weights) { return band(values, weights); }
-inline double quantile(std::vector<double>&& values, Weights weights, double share) { return quantile(values, weights, share); }
+/// The smallest value at which the weights of the values up to it reach `share`. Values need no order.
+double quantile(const std::vector<double>& values, Weights weights, double share);
+/// 5, 50 and 95 %.
+Band band(const std::vector<double>& values, Weights weights);
 
 inline constexpr int never = std::numeric_limits<int>::max();
 /// 10, 50 and 90 % of a day counted from `start`; a member at `never`, or a quantile beyond `horizon`, is nullopt.

@@ -233,7 +233,7 @@ void StackRun::noteDay(int day, StackReckoning& result)
         now_.ready[now_.members.stack.shapes[static_cast<std::size_t>(slot)].batch].note(now_.members.readyProbability(slot), dayAt(day));
     noteTurn(dayAt(day), topBatch);
     if (!worthASample(day)) return;
-    StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day);
+    StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day, crew_);
     settleStates(sample, day);
     result.history.push_back(std::move(sample));
 }

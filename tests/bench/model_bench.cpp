@@ -54,7 +54,7 @@ void memberDayWithNoise(benchmark::State& state)
 {
     model::Ensemble stack = threeTrays();
     model::DayForcing forcing;
-    forcing.day = 100; // the first fortnight of a tray takes more steps
+    forcing.day = 100; // the first week of a tray takes more steps
     for ([[maybe_unused]] auto round : state) {
         model::advanceDay(stack, forcing);
         ++forcing.day;

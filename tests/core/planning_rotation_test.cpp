@@ -18,7 +18,7 @@ std::vector<std::shared_ptr<const StackReckoning>> standing(int wanted)
 {
     std::vector<std::shared_ptr<const StackReckoning>> all;
     for (int number = 0; static_cast<int>(all.size()) < wanted && number < 40; ++number) {
-        const auto stack = tests::reckonHousehold(tests::makeHousehold(series, number), 128).stack;
+        const auto stack = tests::reckonHousehold(tests::makeHousehold(series, number), 512).stack;
         if (stack->now.slots.size() == 3 && stack->record.spareTrays == 0 && !stack->record.dryingSince) all.push_back(stack);
     }
     return all;
@@ -36,7 +36,9 @@ TEST(RotationRun, TheFirstHarvestComesWhenHalfOfTheMembersHaveTheirTurn)
     ASSERT_EQ(stacks.size(), 4u);
     int compared = 0;
     for (const auto& stack : stacks) {
-        const RotationCourse course = courseOf(*stack);
+        RotationWish everyone;
+        everyone.members = stack->present->members.stack.members(); // a choice of 128 would add its own error, some ten days
+        const RotationCourse course = courseOf(*stack, everyone);
         if (course.harvests.empty()) continue;
         // The plain forecast knows for each member the first day of both; half of them have both on the later one of their days or after it.
         const auto& firsts = stack->present->base.firsts;
@@ -47,7 +49,10 @@ TEST(RotationRun, TheFirstHarvestComesWhenHalfOfTheMembersHaveTheirTurn)
         const std::vector<double> weights = stack->present->members.weights.normalised();
         const auto middle = dates(both, weights, stack->firstBedding, daysBetween(stack->firstBedding, stack->asOf) + 365).p50;
         ASSERT_TRUE(middle);
-        EXPECT_NEAR(daysBetween(std::max(*middle, stack->asOf), course.harvests.front().window.natural), 0, 12);
+        // A feeding may undo for some days that a tray is filled: both at once come later than the first day of each.
+        const int later = daysBetween(std::max(*middle, stack->asOf), course.harvests.front().window.natural);
+        EXPECT_GE(later, -7);
+        EXPECT_LE(later, 28);
         ++compared;
         const PlannedHarvest& first = course.harvests.front();
         EXPECT_EQ(first.batch, stack->now.slots.front().batch);

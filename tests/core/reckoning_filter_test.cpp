@@ -82,6 +82,61 @@ TEST(Filter, MatchesKalmanOnALinearGaussianToy)
     EXPECT_GT(wrong.variance, 0.3);
 }
 
+/// Two rows, one read with noise of variance R: the members' mean and covariance beside Kalman's, after one value that is told in `parts`.
+TEST(MoveTowards, MatchesKalmanAndSharesAValueOut)
+{
+    constexpr std::size_t n = many;
+    for (const int parts : {1, 4}) {
+        std::vector<double> z(2 * n), expected(n);
+        for (std::size_t i = 0; i < n; ++i) {
+            z[i] = normalAt(1, 30, i);
+            z[n + i] = 0.8 * z[i] + 0.6 * normalAt(1, 31, i);
+        }
+        const std::vector<double> weights(n, 1.0 / n);
+        const double noise = 0.5;
+        const double read = 1.4;
+        for (int part = 0; part < parts; ++part) {
+            for (std::size_t i = 0; i < n; ++i) expected[i] = z[i];
+            moveTowards(z, weights, 2, expected, read, noise * parts, [&](std::size_t i) { return normalAt(2 + part, 32, i); });
+        }
+        const std::vector<double> first(z.begin(), z.begin() + n), second(z.begin() + n, z.end());
+        const double gain = 1.0 / (1.0 + noise); // of the first row, whose variance is 1; the second follows by its covariance of 0.8
+        EXPECT_NEAR(weighted(first, weights).mean, gain * read, 0.04) << parts;
+        EXPECT_NEAR(weighted(first, weights).variance, 1.0 - gain, 0.03) << parts;
+        EXPECT_NEAR(weighted(second, weights).mean, 0.8 * gain * read, 0.04) << parts;
+        EXPECT_NEAR(weighted(second, weights).variance, 1.0 - 0.64 * gain, 0.04) << parts;
+    }
+}
+
+TEST(MoveTowards, LeavesWhatGoesWithItByChanceAloneAndTakesTheImpossibleAsFarAsItIsLikely)
+{
+    constexpr std::size_t n = 512;
+    std::vector<double> z(n), expected(n);
+    double square = 0.0;
+    double moved = 0.0;
+    const std::vector<double> weights(n, 1.0 / n);
+    for (int trial = 0; trial < 40; ++trial) {
+        for (std::size_t i = 0; i < n; ++i) {
+            z[i] = normalAt(trial, 40, i);
+            expected[i] = normalAt(trial, 41, i);
+        }
+        const std::vector<double> before = z;
+        moveTowards(z, weights, 1, expected, 2.0, 0.25, [&](std::size_t i) { return normalAt(trial, 42, i); });
+        for (std::size_t i = 0; i < n; ++i) {
+            moved += (z[i] - before[i]) * (z[i] - before[i]) / n / 40;
+            square += z[i] * z[i] / n / 40;
+        }
+    }
+    EXPECT_LT(moved, 0.004);
+    EXPECT_NEAR(square, 1.0, 0.03);
+    // 40 sd away: the mean goes a third of the way to three sd, not to the value.
+    for (std::size_t i = 0; i < n; ++i) z[i] = expected[i] = normalAt(1, 43, i);
+    moveTowards(z, weights, 1, expected, 40.0, 0.25, [&](std::size_t i) { return normalAt(1, 44, i); });
+    EXPECT_LT(weighted(z, weights).mean, 4.0);
+    EXPECT_GT(weighted(z, weights).mean, 0.1);
+    EXPECT_GT(weighted(z, weights).variance, 0.8); // and little is learned of it
+}
+
 TEST(Filter, MatchesTheForwardAlgorithmOnATwoStateToy)
 {
     // Hidden Markov chain, stay 0.95; the signal is read right in 4 of 5. Exact forward recursion (Rabiner 1989).
@@ -211,6 +266,30 @@ TEST(Distribution, CumulativeNormalAgreesWithTheStandardTable)
         EXPECT_NEAR(logNormalCdf(x), std::log(exact), 3e-5) << x;
     }
     EXPECT_NEAR(logNormalCdf(-40.0), -804.608442, 1e-3); // asymptotic expansion by hand: −800 − ln 40 − ½ ln 2π − 1/1600
+}
+
+TEST(Distribution, EvenedValuesAreReadWithOneVariance)
+{
+    Expectation depth{Expectation::Shape::censored, 3.0, 0.67, 0.0, 11.0, nullptr, 0, 0.2, 0.3};
+    Expectation mass{Expectation::Shape::logNormal, 0.4, 0.15, 0, 0, nullptr, 0, 0, 0};
+    for (const Expectation& e : {depth, mass})
+        for (const double centre : {1.5, 3.0, 6.0}) {
+            Expectation at = e;
+            at.centre = centre;
+            if (e.constant > 0.0) at.sd = std::sqrt(0.04 * centre * centre + 0.09);
+            double sum = 0.0, square = 0.0;
+            constexpr int n = 20000;
+            for (int i = 0; i < n; ++i) {
+                const double gap = evened(at, std::min(drawn(at, normalAt(6, 1, static_cast<std::size_t>(i)), 0.5), 10.99)).value_or(0.0) - *evened(at, centre);
+                sum += gap;
+                square += gap * gap;
+            }
+            EXPECT_NEAR(sum / n, 0.0, 0.15);
+            EXPECT_NEAR(square / n, 1.0, 0.15) << centre;
+        }
+    EXPECT_FALSE(evened(depth, 0.0)); // at the end of its range
+    const double cuts[] = {0.0};
+    EXPECT_FALSE(evened({Expectation::Shape::ordered, 0.2, 0.6, 0, 0, cuts, 1, 0, 0}, 1));
 }
 
 TEST(Distribution, DrawsFollowTheDensityTheyComeFrom)

@@ -221,7 +221,7 @@ double bruteForce(const Present& present, const Look& open)
         std::vector<double> w = weights;
         double most = -1e300;
         std::vector<double> log(w.size());
-        for (std::size_t i = 0; i < w.size(); ++i) most = std::max(most, log[i] = FilterManner{}.countsFor * logDensity(expected[i], value));
+        for (std::size_t i = 0; i < w.size(); ++i) most = std::max(most, log[i] = FilterManner{}.countsFor(open.kind, expected[i], value) * logDensity(expected[i], value));
         for (std::size_t i = 0; i < w.size(); ++i) w[i] *= std::exp(log[i] - most);
         after += weights[truth] * variance(w);
         all += weights[truth];

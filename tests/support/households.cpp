@@ -128,7 +128,8 @@ Entries storyOf(Dice& dice, int days, const Looking& looking, const Misfit& misf
     for (int day = 25; day <= days; day += dice.whole(26, 34)) {
         if (drying(day)) continue;
         const int trays = 1 + (day >= second ? 1 : 0) + (day >= third ? 1 : 0);
-        const int slot = dice.chance(0.6) ? 1 : dice.whole(1, trays);
+        const int drawnSlot = dice.chance(0.6) ? 1 : dice.whole(1, trays);
+        const int slot = looking.bitsEveryMonth ? 1 : drawnSlot; // who asks when the bottom tray is ready looks there
         Check check;
         if (looking.bitsEveryMonth || (looking.depthOrBits && dice.chance(0.5))) {
             check.bits = Share::fromPercent(10);
@@ -267,7 +268,8 @@ MadeUp makeHousehold(std::uint64_t series, int number, const Looking& looking, c
     made.colonyKg = model::colony(member);
     made.castingsKg = castingsIn(member, 0);
     made.feedToCast = model::feedToCast(member, 0);
-    const int ready = present.base.firsts.at(present.members.stack.shapes.front().batch).ready[truth];
+    made.batch = present.members.stack.shapes.front().batch;
+    const int ready = present.base.firsts.at(made.batch).ready[truth];
     if (ready != never) made.readyOn = start + std::chrono::days{ready};
     made.readyAhead = ready > daysBetween(start, made.asOf);
     for (const auto& [look, value] : made.lastLooks)

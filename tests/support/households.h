@@ -14,7 +14,7 @@ namespace tierloam::tests {
 /// Which looks a household takes.
 struct Looking {
     bool depthOrBits = true;      ///< once a month, the one or the other
-    bool bitsEveryMonth = false;  ///< bits each month instead
+    bool bitsEveryMonth = false;  ///< bits of the bottom tray each month instead
     bool weighings = true;        ///< two a year
     bool others = true;           ///< now and then: left, worms seen, count, tray weight, moisture, squeeze, temperature, strength
 };
@@ -33,7 +33,8 @@ struct MadeUp {
     Day firstBedding{};
     Day asOf{};
     double colonyKg = 0, castingsKg = 0, feedToCast = 0; ///< the truth at the end of asOf, bottom tray
-    std::optional<Day> readyOn;              ///< of the bottom tray; nullopt beyond the horizon
+    int batch = 0;                           ///< of the bottom tray at the end
+    std::optional<Day> readyOn;              ///< of that batch; nullopt beyond the horizon
     bool readyAhead = false;                 ///< it is not ready yet
     std::vector<std::pair<reckoning::Look, double>> lastLooks; ///< values read on the last day but one
     double logDensityOfLast = 0;             ///< of those, as the truth expects them at the end of asOf
