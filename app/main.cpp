@@ -1,16 +1,19 @@
 #include "app/command_line.h"
 #include "app/core_calls.h"
 #include "app/languages.h"
+#include "core/log/log.h"
 #ifdef TIERLOAM_UI
 #include "app/window_start.h"
 #endif
 
 #include <QCoreApplication>
 
+#include <array>
 #include <clocale>
 #include <cstdlib>
 #include <cstring>
 #include <span>
+#include <string_view>
 
 #include <langinfo.h>
 
@@ -45,6 +48,34 @@ int answerWithoutDisplay(int& argc, char** argv, const CommandLine& call)
     }
 }
 
+/// "1.2.3" as three numbers.
+consteval std::array<int, 3> numbersOf(std::string_view version)
+{
+    std::array<int, 3> numbers{};
+    std::size_t at = 0;
+    for (const char c : version) {
+        if (c == '.') ++at;
+        else if (c >= '0' && c <= '9' && at < numbers.size()) numbers[at] = numbers[at] * 10 + (c - '0');
+    }
+    return numbers;
+}
+
+int answerTo(const CommandLine& call, int& argc, char** argv)
+{
+    switch (call.call) {
+    case Call::window:
+    case Call::portrait:
+#ifdef TIERLOAM_UI
+        return startWindow(argc, argv, call);
+#else
+        complain(QCoreApplication::translate("CommandLine", "this build has no window and draws no pages; it answers --import, --record, --export and --summary"));
+        return exitFailed;
+#endif
+    default:
+        return answerWithoutDisplay(argc, argv, call);
+    }
+}
+
 }
 
 int main(int argc, char** argv)
@@ -59,20 +90,12 @@ int main(int argc, char** argv)
         return exitBadInput;
     }
     const CommandLine& call = std::get<CommandLine>(parsed);
-    switch (call.call) {
-    case Call::help:
-        return printed(helpText().toStdString());
-    case Call::version:
-        return printed("tierloam " TIERLOAM_VERSION "\n");
-    case Call::window:
-    case Call::portrait:
-#ifdef TIERLOAM_UI
-        return startWindow(argc, argv, call);
-#else
-        complain(QCoreApplication::translate("CommandLine", "this build has no window and draws no pages; it answers --import, --record, --export and --summary"));
-        return exitFailed;
-#endif
-    default:
-        return answerWithoutDisplay(argc, argv, call);
-    }
+    if (call.call == Call::help) return printed(helpText().toStdString());
+    if (call.call == Call::version) return printed("tierloam " TIERLOAM_VERSION "\n");
+    const tierloam::log::Since since;
+    constexpr auto version = numbersOf(TIERLOAM_VERSION);
+    tierloam::log::note(tierloam::log::What::started, {{"call", static_cast<qint64>(call.call)}, {"major", version[0]}, {"minor", version[1]}, {"patch", version[2]}, {"qt", QT_VERSION}});
+    const int code = answerTo(call, argc, argv);
+    tierloam::log::note(tierloam::log::What::ended, {{"call", static_cast<qint64>(call.call)}, {"code", code}, {"ms", since.milliseconds()}});
+    return code;
 }

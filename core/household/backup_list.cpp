@@ -67,14 +67,32 @@ BackupList::~BackupList()
 
 bool anyBackupBeside(const QString& householdPath) { return !allBackups(householdPath, {}).empty(); }
 
-std::optional<QString> restoreBackup(const QString& backup, const QString& newFile)
+std::optional<QString> restoreBackup(const QString& backup, const QString& newFile, const store::CopyControl& control)
 {
     auto opened = HouseholdFile::open(backup, HouseholdFile::Mode::readOnly);
     if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) return failure->why;
     const auto& file = *std::get<std::unique_ptr<HouseholdFile>>(opened);
     const auto entries = file.entries(); // whole to the last row, or it is not restored
     if (const auto* failure = std::get_if<store::WriteFailure>(&entries)) return failure->why;
-    return file.saveCopy(newFile);
+    return file.saveCopy(newFile, control);
+}
+
+Restoring::Restoring(const QString& backup, const QString& newFile, QObject* parent) : QObject{parent}
+{
+    // Signals of another thread: queued for receivers that live in the window's.
+    thread_ = std::jthread{[this, backup, newFile](const std::stop_token& stop) {
+        store::CopyControl control;
+        control.stop = stop;
+        control.progress = [this](double share) { Q_EMIT progressed(share); };
+        const auto why = restoreBackup(backup, newFile, control);
+        Q_EMIT finished(why.value_or(QString{}));
+    }};
+}
+
+Restoring::~Restoring()
+{
+    thread_.request_stop();
+    thread_.join();
 }
 
 }

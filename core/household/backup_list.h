@@ -42,7 +42,25 @@ private:
 bool anyBackupBeside(const QString& householdPath);
 
 /// Puts a backup, checked from end to end, into a new file. Returns why not; then no file is left.
-std::optional<QString> restoreBackup(const QString& backup, const QString& newFile);
+std::optional<QString> restoreBackup(const QString& backup, const QString& newFile, const store::CopyControl& control = {});
+
+/// The same beside the window's thread. Ends, without a file, when it is destroyed or called off.
+class Restoring : public QObject {
+    Q_OBJECT
+
+public:
+    Restoring(const QString& backup, const QString& newFile, QObject* parent = nullptr);
+    ~Restoring() override;
+    void callOff() { thread_.request_stop(); }
+
+Q_SIGNALS:
+    void progressed(double share);
+    /// `why` it came to nothing; empty: the new file stands.
+    void finished(const QString& why);
+
+private:
+    std::jthread thread_;
+};
 
 }
 

@@ -88,6 +88,7 @@ QString Household::name() const
     return given.isEmpty() ? QFileInfo{path()}.completeBaseName() : given;
 }
 
+int Household::schema() const { return d_->writer->schema(); }
 Day Household::today() const { return d_->clock->today(); }
 bool Household::readOnly() const { return !d_->whyNoVerbs().isEmpty(); }
 std::shared_ptr<const JournalView> Household::journal() const { return d_->journal.view(); }
@@ -201,9 +202,9 @@ void Household::listPhotos(journal::EntryId entry, std::function<void(const std:
     });
 }
 
-void Household::saveCopy(const QString& target, std::function<void(const QString&)> then)
+void Household::saveCopy(const QString& target, std::function<void(const QString&)> then, const store::CopyControl& control)
 {
-    d_->writer->saveCopy(target, [d = d_.get(), then = std::move(then)](std::optional<QString> why) {
+    d_->writer->saveCopy(target, control, [d = d_.get(), then = std::move(then)](std::optional<QString> why) {
         d->post([then, why = why.value_or(QString{})] { then(why); });
     });
 }

@@ -64,6 +64,7 @@ public:
     ~Household() override;
 
     QString path() const;
+    int schema() const;                  ///< of the file, as it was opened
     QString name() const;                ///< the household's name, the file's base name until it is set
     Day today() const;
     /// Opened for reading only, or moved or removed meanwhile: then every verb fails, and says why.
@@ -113,7 +114,8 @@ public:
     Ticket removePhoto(const store::Photo& photo, const QString& label);
     void listPhotos(journal::EntryId entry, std::function<void(const std::vector<store::Photo>&)> then);
     /// A copy of the file under a new name; `then` is told why there is none, or an empty text.
-    void saveCopy(const QString& target, std::function<void(const QString&)> then);
+    /// `control` is told from the writer's thread.
+    void saveCopy(const QString& target, std::function<void(const QString&)> then, const store::CopyControl& control = {});
 
     /// Undo and redo are writes like the verbs: seen at once, answered by recorded() or failed() with a ticket of their own. A failed one
     /// leaves its step where it was; one that has become impossible takes its step off the stack.

@@ -1,5 +1,6 @@
 #include "core/household/household_private.h"
 
+#include "core/log/log.h"
 #include "core/store/setting_names.h"
 
 #include <set>
@@ -28,7 +29,11 @@ void Household::Private::startReckoner()
     ReckonFunction reckon = settings.reckon;
     if (!reckon)
         reckon = [](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
-            return reckoning::reckon(entries, options, stop);
+            const log::Since since;
+            auto made = reckoning::reckon(entries, options, stop);
+            log::note(log::What::reckoned, {{"entries", static_cast<qint64>(entries.size())}, {"stacks", made ? static_cast<qint64>(made->stacks.size()) : -1},
+                                            {"members", options.members}, {"stopped", stop.stop_requested()}, {"ms", since.milliseconds()}});
+            return made;
         };
     reckoner_ = std::make_unique<Reckoner>(std::move(reckon), [this](std::uint64_t number, std::shared_ptr<const reckoning::Reckoning> made) {
         post([this, number, made = std::move(made)] {

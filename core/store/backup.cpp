@@ -136,7 +136,7 @@ std::vector<Backup> surplusOf(const std::vector<Backup>& backups)
     return surplus;
 }
 
-std::optional<QString> copyInto(const Connection& connection, const QString& target)
+std::optional<QString> copyInto(const Connection& connection, const QString& target, const CopyControl& control)
 {
     const QFileInfo file{target};
     if (file.exists() || file.isSymLink()) return StoreText::tr("%1 is there already. It was left as it is.").arg(target);
@@ -152,7 +152,16 @@ std::optional<QString> copyInto(const Connection& connection, const QString& tar
     };
     QString quoted = part;
     quoted.replace(QLatin1Char('\''), QStringLiteral("''"));
-    if (const auto error = connection.run(QStringLiteral("VACUUM INTO '%1'").arg(quoted))) return giveUp(copyTrouble(*error, target));
+    const auto calledOff = [&] { return giveUp(StoreText::tr("Called off. Nothing of %1 was kept.").arg(target)); };
+    {
+        const double whole = static_cast<double>(std::max<qint64>(1, connection.fileSize()));
+        const Connection::Watch watch{connection, [&] {
+            if (control.progress) control.progress(std::min(1.0, static_cast<double>(QFileInfo{part}.size()) / whole));
+            return !control.stop.stop_requested();
+        }};
+        if (const auto error = connection.run(QStringLiteral("VACUUM INTO '%1'").arg(quoted))) return control.stop.stop_requested() ? calledOff() : giveUp(copyTrouble(*error, target));
+    }
+    if (control.stop.stop_requested()) return calledOff();
     if (const auto why = checkCopy(part, target, std::get<qint64>(entries))) return giveUp(*why);
     if (const int error = syncFile(part)) return giveUp(StoreText::tr("%1 could not be written: %2. Nothing of it was kept.").arg(target, errnoText(error)));
     if (const int error = renameToNew(part, file.absoluteFilePath()))

@@ -110,6 +110,14 @@ std::variant<QVariant, QSqlError> Connection::value(const QString& sql) const
     return QVariant{};
 }
 
+Connection::Watch::Watch(const Connection& connection, std::function<bool()> goOn) : connection_{connection}, goOn_{std::move(goOn)}
+{
+    constexpr int steps = 5000; // of SQLite's machine, a few milliseconds
+    sqlite3_progress_handler(connection_.handle_, steps, [](void* self) { return static_cast<Watch*>(self)->goOn_() ? 0 : 1; }, this);
+}
+
+Connection::Watch::~Watch() { sqlite3_progress_handler(connection_.handle_, 0, nullptr, nullptr); }
+
 bool Connection::mayWrite() const { return sqlite3_db_readonly(handle_, "main") == 0; }
 
 bool Connection::movedAway() const

@@ -6,6 +6,7 @@
 #include <QVariant>
 
 #include <chrono>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string_view>
@@ -39,6 +40,19 @@ public:
     std::optional<QSqlError> run(const QString& sql) const;
     /// First column of the first row; invalid when there is none.
     std::variant<QVariant, QSqlError> value(const QString& sql) const;
+
+    /// While it lives, a statement that runs for long asks it every so often whether to go on; one that may not ends with an error.
+    class Watch {
+    public:
+        Watch(const Connection& connection, std::function<bool()> goOn);
+        ~Watch();
+        Watch(const Watch&) = delete;
+        Watch& operator=(const Watch&) = delete;
+
+    private:
+        const Connection& connection_;
+        std::function<bool()> goOn_;
+    };
 
     bool mayWrite() const;          ///< false when SQLite could only open the file for reading
     bool movedAway() const;         ///< the path no longer leads to this file

@@ -1,5 +1,6 @@
 #include "core/store/household_file.h"
 
+#include "core/log/log.h"
 #include "core/store/household_file_private.h"
 #include "core/store/text.h"
 
@@ -14,17 +15,25 @@ HouseholdFile::~HouseholdFile() = default;
 
 std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(const QString& path, Mode mode, std::chrono::milliseconds busyTimeout)
 {
+    const log::Since since;
     auto d = std::make_unique<Private>();
     d->path = QFileInfo{path}.absoluteFilePath();
     // A link is followed once, here: the log, the journal and the backups lie beside the file itself.
     const QString real = QFileInfo{path}.canonicalFilePath();
     auto opened = openHousehold(real.isEmpty() ? d->path : real, mode, busyTimeout);
-    if (auto* failure = std::get_if<OpenFailure>(&opened)) return std::move(*failure);
+    if (auto* failure = std::get_if<OpenFailure>(&opened)) {
+        log::note(log::What::openFailed, {{"problem", static_cast<qint64>(failure->problem)}, {"mode", static_cast<qint64>(mode)}, {"ms", since.milliseconds()}});
+        return std::move(*failure);
+    }
     d->opened = std::move(std::get<Opened>(opened));
+    log::note(log::What::opened, {{"schema", d->opened.schema}, {"bytes", d->connection().fileSize()}, {"read-only", d->opened.readOnly}, {"made", d->opened.origin != Origin::wasThere},
+                                  {"file-system", d->connection().fileSystemType()}, {"ms", since.milliseconds()}});
     return std::unique_ptr<HouseholdFile>{new HouseholdFile{std::move(d)}};
 }
 
 QString HouseholdFile::path() const { return d_->path; }
+int HouseholdFile::schema() const { return d_->opened.schema; }
+qint64 HouseholdFile::bytes() const { return d_->connection().fileSize(); }
 bool HouseholdFile::readOnly() const { return d_->opened.readOnly; }
 bool HouseholdFile::newerSchema() const { return d_->opened.newer; }
 bool HouseholdFile::createdNow() const { return d_->opened.origin != Origin::wasThere; }
@@ -137,15 +146,35 @@ std::optional<WriteFailure> HouseholdFile::Private::commit(const Transaction& tr
     return std::nullopt;
 }
 
+namespace {
+
+void logFailure(const WriteFailure& failure, qint64 milliseconds)
+{
+    log::note(log::What::writeFailed, {{"in-use", failure.inUse}, {"disk-full", failure.diskFull}, {"gone", failure.gone}, {"refused", failure.refused}, {"ms", milliseconds}});
+}
+
+}
+
 Written HouseholdFile::apply(const journal::Edit& edit, const QString& importName, const Guard& guard)
 {
-    if (auto failure = d_->mayNotWrite()) return *failure;
-    const Transaction transaction{d_->connection()};
-    if (const auto error = transaction.begin()) return d_->failure(*error);
-    if (auto failure = d_->checkAgain(guard)) return *failure;
-    auto written = d_->write(edit, importName);
+    const log::Since since;
+    auto written = d_->applyInOne(edit, importName, guard);
+    if (const auto* failure = std::get_if<WriteFailure>(&written)) logFailure(*failure, since.milliseconds());
+    else
+        log::note(log::What::written, {{"added", static_cast<qint64>(edit.added.size())}, {"replaced", static_cast<qint64>(edit.replaced.size())},
+                                       {"deleted", static_cast<qint64>(edit.deleted.size())}, {"ms", since.milliseconds()}});
+    return written;
+}
+
+Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard) const
+{
+    if (auto why = mayNotWrite()) return *why;
+    const Transaction transaction{connection()};
+    if (const auto error = transaction.begin()) return failure(*error);
+    if (auto why = checkAgain(guard)) return *why;
+    auto written = write(edit, importName);
     if (std::holds_alternative<WriteFailure>(written)) return written;
-    if (auto failure = d_->commit(transaction)) return *failure;
+    if (auto why = commit(transaction)) return *why;
     return written;
 }
 

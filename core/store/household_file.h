@@ -14,6 +14,7 @@
 #include <memory>
 #include <optional>
 #include <span>
+#include <stop_token>
 #include <variant>
 #include <vector>
 
@@ -52,6 +53,12 @@ struct Backup {
     BackupKind kind{};
 };
 
+/// How a copy is followed and called off; both may be empty. `progress` is told the share that is done, about, in the thread that copies.
+struct CopyControl {
+    std::function<void(double)> progress;
+    std::stop_token stop;
+};
+
 /// An entry that was taken out and when (UTC). It can be brought back by an edit that adds it with its id.
 struct DeletedEntry {
     journal::Entry entry;
@@ -84,6 +91,8 @@ public:
     ~HouseholdFile();
 
     QString path() const;                    ///< absolute
+    int schema() const;                      ///< of the file as it now is
+    qint64 bytes() const;                    ///< without its log
     bool readOnly() const;
     bool newerSchema() const;                ///< written by a newer release; only with Mode::readOnly
     bool createdNow() const;                 ///< open() made the file, or set up one of 0 bytes
@@ -120,7 +129,7 @@ public:
     /// What open() did that people must be told: a backup before a step of the schema that lies elsewhere. Empty: nothing.
     QString toldWhenOpened() const;
     /// A copy under a new name, durable. Returns why there is none.
-    std::optional<QString> saveCopy(const QString& target) const;
+    std::optional<QString> saveCopy(const QString& target, const CopyControl& control = {}) const;
     /// PRAGMA data_version: differs when another connection has written since the last call.
     qint64 dataVersion() const;
     /// Closes and removes a file that createdNow(), or empties it when it was one of 0 bytes; for an import that failed.

@@ -1,3 +1,4 @@
+#include "core/log/log.h"
 #include "core/store/household_file_private.h"
 
 #include "core/store/backup.h"
@@ -11,6 +12,15 @@ namespace tierloam::store {
 namespace {
 
 constexpr qint64 secondsBetweenTries = 600;
+
+BackupMade makeAndLog(const Connection& connection, const QString& path, const QString& chosen, BackupKind kind, const QDateTime& now)
+{
+    const log::Since since;
+    auto made = makeBackup(connection, path, chosen, kind, now);
+    log::note(made.path.isEmpty() ? log::What::backupFailed : log::What::backupMade,
+              {{"kind", static_cast<qint64>(kind)}, {"chosen-folder", !chosen.isEmpty()}, {"trouble", !made.trouble.isEmpty()}, {"ms", since.milliseconds()}});
+    return made;
+}
 
 }
 
@@ -27,7 +37,7 @@ std::optional<QString> HouseholdFile::backUpIfDue(const QDateTime& now)
         d_->backedUpOn = now.date();
         return std::nullopt;
     }
-    const auto made = makeBackup(d_->connection(), d_->opened.realPath, chosen, BackupKind::day, now);
+    const auto made = makeAndLog(d_->connection(), d_->opened.realPath, chosen, BackupKind::day, now);
     if (made.path.isEmpty()) d_->backupFailedAt = now;
     else d_->backedUpOn = now.date();
     return made.trouble.isEmpty() ? std::nullopt : std::optional{made.trouble};
@@ -38,17 +48,19 @@ std::optional<QString> HouseholdFile::backUpBeforeImport(const QDateTime& now)
     if (readOnly()) return std::nullopt;
     const auto any = d_->connection().value(QStringLiteral("SELECT EXISTS (SELECT 1 FROM entries)"));
     if (const auto* value = std::get_if<QVariant>(&any); value && !value->toBool()) return std::nullopt;
-    const auto made = makeBackup(d_->connection(), d_->opened.realPath, setting(QString{settingBackupFolder}).value_or(QString{}), BackupKind::beforeImport, now);
+    const auto made = makeAndLog(d_->connection(), d_->opened.realPath, setting(QString{settingBackupFolder}).value_or(QString{}), BackupKind::beforeImport, now);
     return made.trouble.isEmpty() ? std::nullopt : std::optional{made.trouble};
 }
 
 QString HouseholdFile::toldWhenOpened() const { return d_->opened.told; }
 
-std::optional<QString> HouseholdFile::saveCopy(const QString& target) const
+std::optional<QString> HouseholdFile::saveCopy(const QString& target, const CopyControl& control) const
 {
     const Connection& connection = d_->connection();
     if (readOnly()) connection.run(QStringLiteral("PRAGMA query_only = OFF")); // which stands in the way of writing into the copy too
-    auto why = copyInto(connection, target);
+    const log::Since since;
+    auto why = copyInto(connection, target, control);
+    log::note(why ? log::What::copyFailed : log::What::copied, {{"ms", since.milliseconds()}});
     if (readOnly()) connection.run(QStringLiteral("PRAGMA query_only = ON"));
     return why;
 }

@@ -1,3 +1,4 @@
+#include "core/log/log.h"
 #include "core/store/household_file_private.h"
 #include "core/store/text.h"
 #include "core/store/words.h"
@@ -99,6 +100,7 @@ std::optional<WriteFailure> HouseholdFile::Private::writeLogged(const LoggedJob&
 
 LoggedWritten HouseholdFile::applyWithReadings(const journal::Edit& edit, const LoggedJob& job, const QString& importName, const Guard& guard)
 {
+    const log::Since since;
     if (auto failure = d_->mayNotWrite()) return {*failure, {}};
     const Transaction transaction{d_->connection()};
     if (const auto error = transaction.begin()) return {d_->failure(*error), {}};
@@ -110,6 +112,10 @@ LoggedWritten HouseholdFile::applyWithReadings(const journal::Edit& edit, const 
     std::vector<qint64> series;
     if (auto failure = d_->writeLogged(job, std::get<QVariant>(import).toLongLong(), series)) return {*failure, {}};
     if (auto failure = d_->commit(transaction)) return {*failure, {}};
+    std::size_t readings = 0;
+    for (const LoggedSeries& added : job.add) readings += added.readings.size();
+    log::note(log::What::readingsImported, {{"readings", static_cast<qint64>(readings)}, {"taken-back", static_cast<qint64>(job.remove.size())},
+                                            {"brought-back", static_cast<qint64>(job.bringBack.size())}, {"ms", since.milliseconds()}});
     return {std::move(written), std::move(series)};
 }
 

@@ -28,6 +28,7 @@ public:
     std::optional<WriteFailure> mayNotWrite() const;
     std::optional<WriteFailure> checkAgain(const Guard& guard) const;
     std::variant<std::optional<qint64>, WriteFailure> noteImport(const QString& name, std::size_t entries) const;
+    Written applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard) const;
     Written write(const journal::Edit& edit, const QString& importName) const;
     std::optional<WriteFailure> writeLogged(const LoggedJob& job, qint64 import, std::vector<qint64>& ids) const;
     std::optional<WriteFailure> commit(const Transaction& transaction) const;

@@ -54,6 +54,7 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
         self->path_ = file->path();
         self->readOnly_ = file->readOnly();
         self->newerSchema_ = file->newerSchema();
+        self->schema_ = file->schema();
         self->versionSeen_ = file->dataVersion();
         auto held = contentsOf(*file);
         if (auto* failure = std::get_if<WriteFailure>(&held)) {
@@ -131,9 +132,9 @@ void Writer::listDeleted(std::function<void(std::variant<std::vector<DeletedEntr
     post([answer = std::move(answer)](HouseholdFile& file) { answer(file.deletedEntries()); });
 }
 
-void Writer::saveCopy(const QString& target, std::function<void(std::optional<QString>)> answer)
+void Writer::saveCopy(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer)
 {
-    post([target, answer = std::move(answer)](HouseholdFile& file) { answer(file.saveCopy(target)); });
+    post([target, control, answer = std::move(answer)](HouseholdFile& file) { answer(file.saveCopy(target, control)); });
 }
 
 WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)

@@ -67,6 +67,7 @@ public:
     QString path() const { return path_; }
     bool readOnly() const { return readOnly_; }
     bool newerSchema() const { return newerSchema_; }
+    int schema() const { return schema_; }       ///< when it was opened
 
     /// After a failure every job of the same or an earlier series fails too, untried: it was asked for in the belief that the failed one
     /// would stand. The asker begins a new series once it has heard of the failure.
@@ -77,7 +78,7 @@ public:
     /// Entries that were taken out, latest first; or why they cannot be read.
     void listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer);
     /// A copy under a new name; why there is none.
-    void saveCopy(const QString& target, std::function<void(std::optional<QString>)> answer);
+    void saveCopy(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer);
     /// Blocks until all that was asked for so far has been answered.
     void finish();
 
@@ -93,6 +94,7 @@ private:
     QString path_;
     bool readOnly_ = false;
     bool newerSchema_ = false;
+    int schema_ = 0;
     Tell tell_;
 
     std::mutex mutex_;

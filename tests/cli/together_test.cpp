@@ -109,4 +109,42 @@ TEST_F(Together, NoNetworkAtAll)
     }
 }
 
+#ifdef TIERLOAM_UI
+// The window itself, shown without a display and closed by a signal: what it asks the system for is no network either.
+TEST_F(Together, NoNetworkFromTheWindow)
+{
+    begin();
+    const QString strace = QStandardPaths::findExecutable(QStringLiteral("strace"));
+    ASSERT_FALSE(strace.isEmpty()) << "install strace: tests/packages.txt";
+    QProcessEnvironment environment = bareEnvironment();
+    environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+    environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), folder().path());
+    QProcess window;
+    window.setProcessEnvironment(environment);
+    window.setWorkingDirectory(folder().path());
+    window.start(strace, {QStringLiteral("-f"), QStringLiteral("-o"), QStringLiteral("trace"), QStringLiteral("-e"), QStringLiteral("trace=socket,connect,bind,sendto,openat"),
+                          QStringLiteral(TIERLOAM_PROGRAM), file_});
+    ASSERT_TRUE(window.waitForStarted());
+    // It is open when its log is there beside the file and its one-window address is bound.
+    const bool up = QTest::qWaitFor([&] { return read("trace").find("AF_UNIX") != std::string::npos && QFile::exists(path("h.tierloam-wal")); }, 60'000);
+    EXPECT_TRUE(up) << "the window never came up";
+    window.terminate(); // strace hands the signal on
+    if (!window.waitForFinished(20'000)) window.kill();
+    window.waitForFinished();
+    const std::string trace = read("trace");
+    EXPECT_THAT(trace, HasSubstr("AF_UNIX")) << "the local address by which a second start finds the window: the trace sees sockets";
+    EXPECT_THAT(trace, Not(HasSubstr("AF_INET")));
+    EXPECT_THAT(trace, Not(HasSubstr("AF_NETLINK")));
+}
+
+// Of the network module nothing but local sockets is linked against.
+TEST_F(Together, OnlyLocalSocketsAreLinked)
+{
+    const Answer names = runCommand(QStringLiteral("nm"), {QStringLiteral("-D"), QStringLiteral("-C"), QStringLiteral("--undefined-only"), QStringLiteral(TIERLOAM_PROGRAM)}, folder().path(), bareEnvironment());
+    ASSERT_EQ(names.code, 0) << names.err;
+    EXPECT_THAT(names.out, HasSubstr("QLocalSocket")) << "or the test looks at nothing";
+    for (const char* symbol : {"QTcp", "QUdp", "QNetwork", "QHostInfo", "QSsl", "QAbstractSocket::connectToHost", "QDns", "getaddrinfo", "gethostby"}) EXPECT_THAT(names.out, Not(HasSubstr(symbol))) << symbol;
+}
+#endif
+
 }

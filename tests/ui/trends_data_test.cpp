@@ -163,6 +163,38 @@ TEST(TrendData, TopHoldsEverythingAndIsRound)
     EXPECT_DOUBLE_EQ(roundTop({}, 0.5), 0.5);
 }
 
+TEST(TrendData, LoggedDaysKeepTheirExtremesHoweverManyThereAre)
+{
+    const Day today = day(2031, 5, 2);
+    const Period period{today - days{1499}, today, today};
+    std::vector<store::LoggedDay> held;
+    for (int i = 0; i < 1500; ++i) held.push_back({period.from + days{i}, store::LoggedKind::bin, 10 + i % 3, 18.0 - (i == 700 ? 30 : 0), 20.0, 22.0 + (i == 900 ? 15 : 0)});
+    held.push_back({today, store::LoggedKind::air, 1, -99, -99, -99});
+    held.push_back({today + days{1}, store::LoggedKind::bin, 1, 99, 99, 99});
+    const auto spans = loggedOf(store::LoggedKind::bin, held, period);
+    EXPECT_LE(spans.size(), static_cast<std::size_t>(mostLogged));
+    EXPECT_GT(spans.size(), 300u);
+    EXPECT_DOUBLE_EQ(std::ranges::min(spans, {}, &Logged::low).low, -12.0);
+    EXPECT_DOUBLE_EQ(std::ranges::max(spans, {}, &Logged::high).high, 37.0);
+    EXPECT_NEAR(spans.front().mean, 20.0, 1e-12);
+    EXPECT_EQ(loggedOf(store::LoggedKind::bin, held, {today - days{30}, today, today}).size(), 31u) << "a day each while there is room";
+
+    // The entry that holds a logged day's mean is not drawn again over it; one that was read by hand is.
+    journal::Reading reading;
+    reading.bin = celsius(20);
+    const auto view = viewOf({entryOn(today, reading), entryOn(today - days{20}, reading)});
+    const std::vector<store::LoggedDay> one{{today, store::LoggedKind::bin, 96, -3.5, 20, 22}};
+    const Series series = seriesOf(Measure::temperature, QStringLiteral("Scullery"), 0, nullptr, view, {today - days{30}, today, today}, &one);
+    ASSERT_EQ(series.marks.size(), 1u);
+    EXPECT_EQ(series.marks.front().day, today - days{20});
+    ASSERT_NE(series.loggedAt(today), nullptr);
+    EXPECT_EQ(series.loggedAt(today - days{1}), nullptr);
+    EXPECT_DOUBLE_EQ(roundBottom({series}), -5.0);
+    EXPECT_DOUBLE_EQ(roundBottom({}), 0.0);
+    EXPECT_TRUE(readoutOf(Measure::temperature, series, today, today).contains(QStringLiteral("mean")));
+    EXPECT_TRUE(sentenceOf(Measure::temperature, series, {today - days{30}, today, today}, true).contains(QStringLiteral("A logger read")));
+}
+
 TEST(TimeTicks, FallOnCivilDatesAndAreFewEnough)
 {
     const QLocale before;

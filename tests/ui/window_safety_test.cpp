@@ -1,13 +1,17 @@
 #include "tests/ui/window_fixture.h"
 
 #include "core/household/backup_list.h"
+#include "core/log/log.h"
 #include "ui/journal/bulk_view.h"
 #include "ui/shelf/form_host.h"
 #include "ui/window/backups_view.h"
 #include "ui/window/bin_view.h"
 #include "ui/window/photos_view.h"
 
+#include <QClipboard>
 #include <QComboBox>
+#include <QElapsedTimer>
+#include <QTimer>
 #include <QFile>
 #include <QImage>
 #include <QListWidget>
@@ -83,6 +87,87 @@ TEST_F(WindowTest, ABackupIsRestoredToANewFileAndOpened)
     // The household's own file is as it was.
     ASSERT_TRUE(window_->openFile(file));
     EXPECT_EQ(entries(), all - 1);
+}
+
+/// A file of some 40 MB: copying takes a while, and the window goes on answering.
+TEST_F(WindowTest, ARestoreRunsBesideTheWindowAndCanBeCalledOff)
+{
+    openSample();
+    const QString file = household().path();
+    household().finishWrites();
+    // The first change of the day: the backup that follows holds it.
+    store::Photo photo{0, {}, QStringLiteral("image/jpeg"), 10, 10, {}, QByteArray{40'000'000, 'a'}};
+    household().addPhoto(notes(household(), 1).front(), photo, QStringLiteral("picture"));
+    household().finishWrites();
+    make();
+    ASSERT_TRUE(window_->openFile(file));
+    show();
+    household().rename(QStringLiteral("Mill"));
+    household().finishWrites();
+    window_->action(ui::ActionId::backups)->trigger();
+    auto* view = window_->findChild<BackupsView*>();
+    auto* table = view->findChild<QTreeWidget*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !table->selectedItems().empty(); }, patience));
+    const QString target = path(QStringLiteral("again.tierloam"));
+    answers_.files << target << target;
+    view->restoreChosen();
+    EXPECT_TRUE(view->restoring()) << "not done when the click returns";
+    EXPECT_FALSE(QFile::exists(target));
+    button("callOffRestore", view)->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !view->restoring(); }, patience));
+    EXPECT_TRUE(view->findChild<QLabel*>(QStringLiteral("backupsLine"))->text().contains(QStringLiteral("Called off")));
+    EXPECT_FALSE(QFile::exists(target));
+    EXPECT_TRUE(QDir{folder_.path()}.entryList({QStringLiteral("*.part*")}, QDir::Files | QDir::Hidden).isEmpty());
+    qint64 longest = 0;
+    QElapsedTimer since;
+    since.start();
+    QTimer pulse;
+    QObject::connect(&pulse, &QTimer::timeout, [&] { longest = std::max(longest, since.restart()); });
+    pulse.start(5);
+    view->restoreChosen();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(target); }, patience));
+    pulse.stop();
+    std::printf("longest pause of the window while %lld MB were restored: %lld ms\n", static_cast<long long>(QFileInfo{target}.size() >> 20), static_cast<long long>(longest));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window_->household() && household().path() == target; }, patience));
+}
+
+/// Names, notes, materials, paths and amounts of the journal: none of them in the log or the report, whatever fails.
+TEST_F(WindowTest, TheReportAndTheLogHoldNothingOfTheJournal)
+{
+    openSample();
+    journal::Entry entry = household().journal()->entries.back();
+    entry.id = journal::EntryId::none;
+    entry.action = journal::Feed{Amount{7319, Unit::g}, "", {}};
+    entry.slot.reset();
+    entry.note = "grandmother's secret";
+    household().record(entry, QStringLiteral("a label of its own"));
+    household().rename(QStringLiteral("Hidden Mill"));
+    household().finishWrites();
+    EXPECT_FALSE(window_->openFile(path(QStringLiteral("private name.tierloam"))));
+    entry.stack = "Unheard-of";
+    household().record(entry, QStringLiteral("refused"));
+    answers_.files << path(QStringLiteral("private copy.tierloam"));
+    window_->action(ui::ActionId::saveCopy)->trigger();
+    household().finishWrites();
+    settle();
+    window_->action(ui::ActionId::copyReport)->trigger();
+    const QString report = QGuiApplication::clipboard()->text();
+    EXPECT_TRUE(report.contains(QStringLiteral("Tierloam 1.2.3")));
+    EXPECT_TRUE(report.contains(QStringLiteral("schema 4")) && report.contains(QString::number(entries()) + QStringLiteral(" entries"))) << report.toStdString();
+    const QString logged = log::lastLines(10'000).join(u'\n');
+    for (const char* word : {" opened schema=", " open-failed problem=0", " written added=", " copied ms="}) EXPECT_TRUE(logged.contains(QString::fromLatin1(word))) << word << logged.toStdString();
+    EXPECT_TRUE(report.contains(logged.section(u'\n', -1))) << "the last line is in the report";
+    QStringList secrets{QStringLiteral("secret"), QStringLiteral("Hidden"), QStringLiteral("private"), QStringLiteral("7319"), QStringLiteral("Unheard"), QStringLiteral("label"), folder_.path(),
+                        QStringLiteral("mill.tierloam")};
+    for (const auto& each : household().journal()->entries) {
+        secrets << QString::fromStdString(each.stack);
+        if (!each.note.empty()) secrets << QString::fromStdString(each.note);
+    }
+    for (const QString& secret : secrets) {
+        if (secret.isEmpty()) continue;
+        EXPECT_FALSE(report.contains(secret)) << secret.toStdString();
+        EXPECT_FALSE(logged.contains(secret)) << secret.toStdString();
+    }
 }
 
 TEST_F(WindowTest, ARestoreNeverReplacesAFile)

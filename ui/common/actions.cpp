@@ -47,6 +47,7 @@ constexpr ActionRow rows[] = {
     {ActionId::fontNormal, Where::window, "fontNormal", QT_TRANSLATE_NOOP("Actions", "&Normal text"), "Ctrl+0"},
     {ActionId::fullScreen, Where::window, "fullScreen", QT_TRANSLATE_NOOP("Actions", "&Full screen"), "F11"},
     {ActionId::shortcuts, Where::window, "shortcuts", QT_TRANSLATE_NOOP("Actions", "&Keys and shortcuts"), "Ctrl+K"},
+    {ActionId::copyReport, Where::window, "copyReport", QT_TRANSLATE_NOOP("Actions", "Copy a &report"), "Ctrl+Shift+R"},
     {ActionId::about, Where::window, "about", QT_TRANSLATE_NOOP("Actions", "&About Tierloam"), "Shift+F1"},
 
     {ActionId::feed, Where::shelf, "feed", QT_TRANSLATE_NOOP("Actions", "&Feed the usual"), "F"},

@@ -22,7 +22,7 @@ enum class ActionId {
     newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, goDue, doDue,
-    themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, about,
+    themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, copyReport, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
     check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,

@@ -70,7 +70,7 @@ SignKey::SignKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}
         painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});
     }, this));
     for (const MarkKind kind : {MarkKind::feed, MarkKind::bedding, MarkKind::turn, MarkKind::harvest, MarkKind::worms, MarkKind::weighing,
-                                MarkKind::water}) {
+                                MarkKind::water, MarkKind::reading}) {
         flow->addWidget(keyItem(theme, markName(kind), 12, [&theme, kind](QPainter& painter, const QRectF& box) {
             paintSign(painter, kind, box.center(), 8 * theme.scale(), theme.palette());
         }, this));

@@ -75,7 +75,7 @@ MeasureSection::Cell MeasureSection::makeCell()
     return cell;
 }
 
-void MeasureSection::fillCell(Cell& cell, std::vector<Series> series, double top)
+void MeasureSection::fillCell(Cell& cell, std::vector<Series> series, double top, double bottom)
 {
     const bool alone = series.size() == 1;
     QStringList sentences;
@@ -93,7 +93,7 @@ void MeasureSection::fillCell(Cell& cell, std::vector<Series> series, double top
     ui::setAccess(cell.chart, name);
     cell.chart->setSentence(sentences.join(u' '));
     cell.chart->setObjectName(QStringLiteral("chart"));
-    cell.chart->setContents(measure_, std::move(series), contents_.period, top);
+    cell.chart->setContents(measure_, std::move(series), contents_.period, top, bottom);
     cell.box->show();
 }
 
@@ -119,11 +119,11 @@ void MeasureSection::setContents(Contents contents)
         cells_.pop_back();
     }
     while (cells_.size() < wanted) cells_.push_back(makeCell());
-    const double top = roundTop(series, leastTop(measure_));
+    const double top = roundTop(series, leastTop(measure_)), bottom = roundBottom(series);
     if (contents_.together && !series.empty()) {
-        fillCell(cells_.front(), series, top);
+        fillCell(cells_.front(), series, top, bottom);
     } else {
-        for (std::size_t i = 0; i < series.size(); ++i) fillCell(cells_[i], {series[i]}, top);
+        for (std::size_t i = 0; i < series.size(); ++i) fillCell(cells_[i], {series[i]}, top, bottom);
     }
     columns_ = 0;
     layCells();

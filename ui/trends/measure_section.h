@@ -55,7 +55,7 @@ private:
         QLabel* sentence = nullptr;
     };
     Cell makeCell();
-    void fillCell(Cell& cell, std::vector<Series> series, double top);
+    void fillCell(Cell& cell, std::vector<Series> series, double top, double bottom);
     void fillKey();
     void tellReadouts();
     void layCells();

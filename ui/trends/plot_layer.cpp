@@ -15,6 +15,7 @@ QColor markColour(MarkKind kind, const drawing::Palette& p)
     case MarkKind::harvest: return p.amber;
     case MarkKind::worms:
     case MarkKind::weighing: return p.brick;
+    case MarkKind::reading: return p.ink;
     case MarkKind::water: // over the bars of drained water
     case MarkKind::bedding: return p.outline;
     }
@@ -70,6 +71,10 @@ void paintSign(QPainter& painter, MarkKind kind, QPointF c, double size, const d
     case MarkKind::worms:
         painter.setBrush(palette.panel);
         painter.drawEllipse(c, r, r);
+        break;
+    case MarkKind::reading:
+        painter.drawLine(QPointF{c.x() - r, c.y()}, QPointF{c.x() + r, c.y()});
+        painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r});
         break;
     case MarkKind::weighing:
         painter.drawLine(QPointF{c.x() - r, c.y() - r}, QPointF{c.x() + r, c.y() + r});
@@ -128,6 +133,7 @@ void PlotLayer::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
     paintForecastShade(*painter);
     for (const Series& series : series_) paintBand(*painter, series);
     paintBars(*painter);
+    for (const Series& series : series_) paintLogged(*painter, series);
     for (const Series& series : series_) paintMarks(*painter, series);
     if (cursor_) {
         const double x = at(*cursor_, 0).x();
@@ -184,6 +190,22 @@ void PlotLayer::paintBars(QPainter& painter) const
             painter.fillRect(QRectF{from.x() + gap / 2 + place * width, to.y(), width, from.y() - to.y()}, fill);
         }
         place += 1;
+    }
+}
+
+/// A stroke from the lowest to the highest of each day.
+void PlotLayer::paintLogged(QPainter& painter, const Series& series) const
+{
+    QColor colour = grouped_ ? penOf(series.place, palette_, 1).color() : palette_.water;
+    painter.setPen(QPen{colour, std::max(1.0, 1.2 * scale_), Qt::SolidLine, Qt::FlatCap});
+    for (const Logged& span : series.logged) {
+        QPointF low = at(span.day, span.low);
+        QPointF high = at(span.day, span.high);
+        if (low.y() - high.y() < 2.0) { // one reading, or a steady day: still to be seen
+            low.ry() += 1.0;
+            high.ry() -= 1.0;
+        }
+        painter.drawLine(low, high);
     }
 }
 

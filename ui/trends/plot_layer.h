@@ -35,6 +35,7 @@ private:
     void paintForecastShade(QPainter& painter) const;
     void paintBand(QPainter& painter, const Series& series) const;
     void paintBars(QPainter& painter) const;
+    void paintLogged(QPainter& painter, const Series& series) const;
     void paintMarks(QPainter& painter, const Series& series) const;
     QPointF at(Day day, double value) const;
 

@@ -26,11 +26,11 @@ double number(Day day)
     return static_cast<double>(day.time_since_epoch().count());
 }
 
-QList<QPointF> pointsOf(const std::vector<Point>& points, double factor)
+QList<QPointF> pointsOf(const std::vector<Point>& points, const AxisUnit& unit)
 {
     QList<QPointF> list;
     list.reserve(static_cast<qsizetype>(points.size()));
-    for (const Point& point : points) list << QPointF{number(point.day), point.band.p50 * factor};
+    for (const Point& point : points) list << QPointF{number(point.day), unit.shown(point.band.p50)};
     return list;
 }
 
@@ -72,17 +72,18 @@ int TrendChart::minimumPlotHeight() const
     return theme_.px(130);
 }
 
-void TrendChart::setContents(Measure measure, std::vector<Series> series, const Period& period, double top)
+void TrendChart::setContents(Measure measure, std::vector<Series> series, const Period& period, double top, double bottom)
 {
     measure_ = measure;
     series_ = std::move(series);
     period_ = period;
     top_ = top;
+    bottom_ = bottom;
     rebuildLines();
     style();
-    const double factor = axisUnit(measure_).factor;
+    const AxisUnit unit = axisUnit(measure_);
     days_->setRange(number(period_.from), number(period_.until));
-    values_->setRange(0.0, top_ * factor);
+    values_->setRange(unit.shown(bottom_), unit.shown(top_));
     layTicks();
     layer_->setContents(series_, period_, series_.size() > 1);
     placeLayer();
@@ -104,10 +105,10 @@ void TrendChart::rebuildLines()
         line->attachAxis(values_);
         lines_.push_back(line);
     }
-    const double factor = axisUnit(measure_).factor;
+    const AxisUnit unit = axisUnit(measure_);
     for (std::size_t i = 0; i < series_.size(); ++i) {
-        lines_[2 * i]->replace(pointsOf(series_[i].past, factor));
-        lines_[2 * i + 1]->replace(pointsOf(series_[i].ahead, factor));
+        lines_[2 * i]->replace(pointsOf(series_[i].past, unit));
+        lines_[2 * i + 1]->replace(pointsOf(series_[i].ahead, unit));
         lines_[2 * i]->setName(series_[i].stack);
     }
 }
@@ -132,7 +133,7 @@ void TrendChart::style()
     days_->setGridLineVisible(false);
     ground_->setPen(Qt::NoPen);
     // Water is the colour of what was drained; what was to be expected is drawn over it in ink.
-    const QColor own = measure_ == Measure::processing ? palette.moss : measure_ == Measure::colony ? palette.brick : palette.outline;
+    const QColor own = measure_ == Measure::processing ? palette.moss : measure_ == Measure::colony ? palette.brick : measure_ == Measure::temperature ? palette.amber : palette.outline;
     for (std::size_t i = 0; i < series_.size(); ++i) {
         QPen pen = penOf(series_.size() > 1 ? series_[i].place : 0, palette, 1.6 * theme_.scale());
         if (series_.size() == 1) pen.setColor(own);
@@ -150,10 +151,9 @@ void TrendChart::style()
 void TrendChart::layTicks()
 {
     const QFontMetricsF metrics{theme_.font(ui::TextSize::small)};
-    const double factor = axisUnit(measure_).factor;
-    const double top = top_ * factor;
+    const double span = (top_ - bottom_) * axisUnit(measure_).factor;
     // Three or four steps of a round number.
-    const double rough = top / 4;
+    const double rough = span / 4;
     const double size = std::pow(10.0, std::floor(std::log10(rough)));
     double step = size;
     for (const double s : {1.0, 2.0, 2.5, 5.0, 10.0}) {
@@ -196,8 +196,8 @@ QRectF TrendChart::plotRect() const
 void TrendChart::placeLayer()
 {
     if (chart()->plotArea() != plotRect()) chart()->setPlotArea(plotRect());
-    const double factor = axisUnit(measure_).factor;
-    layer_->setPlace([this, factor](double day, double value) { return chart()->mapToPosition(QPointF{day, value * factor}, ground_); });
+    const AxisUnit unit = axisUnit(measure_);
+    layer_->setPlace([this, unit](double day, double value) { return chart()->mapToPosition(QPointF{day, unit.shown(value)}, ground_); });
     layer_->setArea(chart()->plotArea());
     layer_->update();
 }

@@ -23,8 +23,8 @@ class TrendChart : public QChartView {
 public:
     explicit TrendChart(const ui::Theme& theme, QWidget* parent = nullptr);
 
-    /// `top`: the upper end of the value axis, in the measure's base, common to all charts that are compared.
-    void setContents(Measure measure, std::vector<Series> series, const Period& period, double top);
+    /// `top`, `bottom`: the ends of the value axis, in the measure's base, common to all charts that are compared.
+    void setContents(Measure measure, std::vector<Series> series, const Period& period, double top, double bottom = 0);
     /// What it shows, in a sentence; the reading at the crosshair is told after it.
     void setSentence(const QString& sentence);
     void setCursorDay(std::optional<Day> day);
@@ -57,7 +57,7 @@ private:
     Measure measure_{};
     std::vector<Series> series_;
     Period period_;
-    double top_ = 1;
+    double top_ = 1, bottom_ = 0;
     std::optional<Day> cursor_;
     QString sentence_;
     QCategoryAxis* days_ = nullptr;

@@ -16,6 +16,12 @@ reckoning::Band bandOf(Measure measure, const reckoning::StackEstimate& estimate
     case Measure::processing: return estimate.processingGDryPerDay;
     case Measure::drainage: return estimate.drainedLPerWeek;
     case Measure::colony: return estimate.colonyKg;
+    case Measure::temperature: return estimate.binTempC;
+    case Measure::moisture:
+        // Of the tray that is fed: the highest that does not dry.
+        for (auto tray = estimate.slots.rbegin(); tray != estimate.slots.rend(); ++tray)
+            if (tray->state != reckoning::TrayState::drying) return tray->moisturePct;
+        return {};
     }
     return {};
 }
@@ -48,6 +54,12 @@ std::optional<Mark> markOf(Measure measure, const journal::Entry& entry, const s
             const double share = weigh->share ? weigh->share->fraction() : 1.0;
             if (mass && share > 0) return mark(MarkKind::weighing, mass->base() / share);
         }
+        break;
+    case Measure::temperature:
+        if (const auto* reading = std::get_if<journal::Reading>(&action); reading && reading->bin) return mark(MarkKind::reading, reading->bin->base());
+        break;
+    case Measure::moisture:
+        if (const auto* reading = std::get_if<journal::Reading>(&action); reading && reading->moisture) return mark(MarkKind::reading, reading->moisture->percent());
         break;
     }
     return std::nullopt;
@@ -90,6 +102,37 @@ const Bar* Series::barAt(Day day) const
         if (bar.from <= day && day < bar.from + days{bar.days}) return &bar;
     }
     return nullptr;
+}
+
+const Logged* Series::loggedAt(Day day) const
+{
+    const auto after = std::ranges::upper_bound(logged, day, {}, &Logged::day);
+    if (after == logged.begin()) return nullptr;
+    const Logged& found = *std::prev(after);
+    return daysBetween(found.day, day) < found.days ? &found : nullptr;
+}
+
+std::vector<Logged> loggedOf(store::LoggedKind kind, const std::vector<store::LoggedDay>& held, const Period& period, int most)
+{
+    const int length = daysBetween(period.from, period.today) + 1;
+    const int step = (length + most - 1) / most;
+    std::vector<Logged> spans;
+    int readings = 0;
+    for (const store::LoggedDay& day : held) {
+        if (day.kind != kind || day.day < period.from || day.day > period.today) continue;
+        const Day start = period.from + days{daysBetween(period.from, day.day) / step * step};
+        if (spans.empty() || spans.back().day != start) {
+            spans.push_back({start, step, day.low, day.mean, day.high});
+            readings = day.readings;
+            continue;
+        }
+        Logged& span = spans.back();
+        span.low = std::min(span.low, day.low);
+        span.high = std::max(span.high, day.high);
+        span.mean = (span.mean * readings + day.mean * day.readings) / (readings + day.readings);
+        readings += day.readings;
+    }
+    return spans;
 }
 
 std::vector<Point> thinned(std::vector<Point> points, std::size_t most)
@@ -156,7 +199,7 @@ std::vector<Bar> drainedBars(const household::JournalView& journal, const std::s
 }
 
 Series seriesOf(Measure measure, const QString& name, int place, const reckoning::StackReckoning* stack,
-                const household::JournalView& journal, const Period& period)
+                const household::JournalView& journal, const Period& period, const std::vector<store::LoggedDay>* logged)
 {
     Series series;
     series.stack = name;
@@ -174,12 +217,28 @@ Series seriesOf(Measure measure, const QString& name, int place, const reckoning
         if (series.ahead.size() < 2) series.ahead.clear();
         series.past = thinned(std::move(series.past));
     }
+    if (logged && measure == Measure::temperature) series.logged = loggedOf(store::LoggedKind::bin, *logged, period);
+    if (logged && measure == Measure::moisture) series.logged = loggedOf(store::LoggedKind::moisture, *logged, period);
     if (measure == Measure::drainage) series.bars = drainedBars(journal, plain, period);
     for (const journal::Entry& entry : journal.entries) {
         if (entry.date.day < period.from || entry.date.day > period.until) continue;
-        if (const auto mark = markOf(measure, entry, plain)) series.marks.push_back(*mark);
+        const auto mark = markOf(measure, entry, plain);
+        // The entry of a logged day is the mean of what is drawn there already.
+        if (mark && !(mark->kind == MarkKind::reading && series.loggedAt(mark->day))) series.marks.push_back(*mark);
     }
     return series;
+}
+
+double roundBottom(const std::vector<Series>& series)
+{
+    double bottom = 0.0;
+    for (const Series& one : series) {
+        for (const Point& point : one.past) bottom = std::min(bottom, point.band.p05);
+        for (const Point& point : one.ahead) bottom = std::min(bottom, point.band.p05);
+        for (const Mark& mark : one.marks) bottom = std::min(bottom, mark.value.value_or(0.0));
+        for (const Logged& span : one.logged) bottom = std::min(bottom, span.low);
+    }
+    return std::floor(bottom / 5.0) * 5.0;
 }
 
 double roundTop(const std::vector<Series>& series, double least)
@@ -190,6 +249,7 @@ double roundTop(const std::vector<Series>& series, double least)
         for (const Point& point : one.ahead) top = std::max(top, point.band.p95);
         for (const Bar& bar : one.bars) top = std::max(top, bar.perWeek);
         for (const Mark& mark : one.marks) top = std::max(top, mark.value.value_or(0.0));
+        for (const Logged& span : one.logged) top = std::max(top, span.high);
     }
     const double size = std::pow(10.0, std::floor(std::log10(top)));
     for (const double step : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0}) {

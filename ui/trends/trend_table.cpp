@@ -52,6 +52,7 @@ QVariant TrendTable::data(const QModelIndex& index, int role) const
     }
     const Series& series = series_[static_cast<std::size_t>((index.column() - 1) / perStack())];
     if (perStack() == 2 && (index.column() - 1) % 2 == 0) {
+        if (const Logged* span = series.loggedAt(day)) return loggedText(measure_, *span);
         const Bar* bar = series.barAt(day);
         return bar ? barText(bar->perWeek) : QString{};
     }
@@ -67,6 +68,7 @@ QVariant TrendTable::headerData(int section, Qt::Orientation orientation, int ro
     if (section == 0) return tr("Date");
     const QString stack = series_[static_cast<std::size_t>((section - 1) / perStack())].stack;
     if (perStack() == 1) return stack;
+    if (measure_ != Measure::drainage) return (section - 1) % 2 == 0 ? tr("%1, read by a logger").arg(stack) : tr("%1, estimate").arg(stack);
     return (section - 1) % 2 == 0 ? tr("%1, drained").arg(stack) : tr("%1, to be expected").arg(stack);
 }
 

@@ -7,7 +7,7 @@
 namespace tierloam::trends {
 
 /// The table twin of a chart: one row per week (per day for 30 days), newest first, forecast rows marked; for each stack the estimate
-/// with its range and, for drainage, what was drained.
+/// with its range and what was drained or read.
 class TrendTable : public QAbstractTableModel {
     Q_OBJECT
 
@@ -22,7 +22,7 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    int perStack() const { return measure_ == Measure::drainage ? 2 : 1; }
+    int perStack() const { return measure_ == Measure::drainage || measure_ == Measure::temperature || measure_ == Measure::moisture ? 2 : 1; }
 
     Measure measure_{};
     std::vector<Series> series_;

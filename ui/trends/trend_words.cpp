@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace tierloam::trends {
@@ -28,6 +29,9 @@ QString moveOf(Measure measure, const Series& series, const Period& period)
     return (change > 0 ? TrendWords::tr("Up from %1 on %2.") : TrendWords::tr("Down from %1 on %2.")).arg(was, ui::shortDay(first.day, period.today));
 }
 
+/// A value that was read, not estimated.
+QString readText(Measure measure, double value) { return measure == Measure::temperature ? ui::temperatureText(value) : ui::percentText(value / 100.0); }
+
 QString nothingYet(Measure measure, bool reckoned)
 {
     if (!reckoned) return TrendWords::tr("The estimates are being made.");
@@ -35,6 +39,8 @@ QString nothingYet(Measure measure, bool reckoned)
     case Measure::processing: return TrendWords::tr("Here stands what the worms eat each day, from the first bedding on.");
     case Measure::drainage: return TrendWords::tr("Here stand the litres you drain each week, as bars, and what is to be expected, from the first bedding on.");
     case Measure::colony: return TrendWords::tr("Here stands the mass of the worms, from the first bedding on.");
+    case Measure::temperature: return TrendWords::tr("Here stands the temperature of the bed, from the first bedding on, and what was read.");
+    case Measure::moisture: return TrendWords::tr("Here stands the moisture of the tray that is fed, from the first bedding on, and what was read.");
     }
     return {};
 }
@@ -47,6 +53,8 @@ QString measureName(Measure measure)
     case Measure::processing: return TrendWords::tr("Processing rate");
     case Measure::drainage: return TrendWords::tr("Drainage");
     case Measure::colony: return TrendWords::tr("Colony");
+    case Measure::temperature: return TrendWords::tr("Temperature");
+    case Measure::moisture: return TrendWords::tr("Moisture");
     }
     return {};
 }
@@ -60,6 +68,8 @@ QString measureNote(Measure measure, int barDays)
                             : TrendWords::tr("bars: drained, %1 a week; line: to be expected"))
             .arg(axisUnit(measure).unit);
     case Measure::colony: return TrendWords::tr("live worms, %1; crosses: weighed").arg(axisUnit(measure).unit);
+    case Measure::temperature: return TrendWords::tr("of the bed, %1; strokes: a day's lowest to highest by a logger").arg(axisUnit(measure).unit);
+    case Measure::moisture: return TrendWords::tr("of the tray that is fed, % water; strokes: a day's lowest to highest by a logger");
     }
     return {};
 }
@@ -83,6 +93,8 @@ AxisUnit axisUnit(Measure measure)
     case Measure::processing: return {1.0, TrendWords::tr("g/d")};
     case Measure::drainage: return us ? AxisUnit{1.0 / inBaseUnit(Unit::gal), TrendWords::tr("gal")} : AxisUnit{1.0, TrendWords::tr("L")};
     case Measure::colony: return us ? AxisUnit{1.0 / inBaseUnit(Unit::lb), TrendWords::tr("lb")} : AxisUnit{1.0, TrendWords::tr("kg")};
+    case Measure::temperature: return us ? AxisUnit{1.8, TrendWords::tr("°F"), 32.0} : AxisUnit{1.0, TrendWords::tr("°C")};
+    case Measure::moisture: return {1.0, TrendWords::tr("%")};
     }
     return {};
 }
@@ -93,6 +105,8 @@ double leastTop(Measure measure)
     case Measure::processing: return 10.0;
     case Measure::drainage: return 1.0;
     case Measure::colony: return 0.5;
+    case Measure::temperature: return 30.0;
+    case Measure::moisture: return 100.0;
     }
     return 1.0;
 }
@@ -103,8 +117,15 @@ QString valueText(Measure measure, const reckoning::Band& band)
     case Measure::processing: return ui::rateBand(band);
     case Measure::drainage: return ui::flowBand(band);
     case Measure::colony: return ui::massBand(band);
+    case Measure::temperature: return ui::temperatureBand(band);
+    case Measure::moisture: return TrendWords::tr("%1 (%2–%3)").arg(ui::percentText(band.p50 / 100.0), QString::number(std::lround(band.p05)), QString::number(std::lround(band.p95)));
     }
     return {};
+}
+
+QString loggedText(Measure measure, const Logged& span)
+{
+    return TrendWords::tr("read %1 to %2, mean %3").arg(readText(measure, span.low), readText(measure, span.high), readText(measure, span.mean));
 }
 
 QString barText(double perWeek)
@@ -114,7 +135,7 @@ QString barText(double perWeek)
 
 QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned)
 {
-    if (series.past.empty() && series.bars.empty()) return nothingYet(measure, reckoned);
+    if (series.past.empty() && series.bars.empty() && series.logged.empty()) return nothingYet(measure, reckoned);
     QStringList parts;
     if (measure == Measure::drainage && !series.bars.empty()) {
         double sum = 0;
@@ -133,8 +154,15 @@ QString sentenceOf(Measure measure, const Series& series, const Period& period, 
         case Measure::processing: parts << TrendWords::tr("The worms eat %1 of dry matter.").arg(now); break;
         case Measure::drainage: parts << TrendWords::tr("To be expected: %1.").arg(now); break;
         case Measure::colony: parts << TrendWords::tr("The worms weigh %1.").arg(now); break;
+        case Measure::temperature: parts << TrendWords::tr("The bed is at %1.").arg(now); break;
+        case Measure::moisture: parts << TrendWords::tr("The tray that is fed holds %1 of water.").arg(now); break;
         }
         if (measure != Measure::drainage) parts << moveOf(measure, series, period);
+    }
+    if (!series.logged.empty()) {
+        const auto low = std::ranges::min_element(series.logged, {}, &Logged::low);
+        const auto high = std::ranges::max_element(series.logged, {}, &Logged::high);
+        parts << TrendWords::tr("A logger read %1 at the lowest, %2 at the highest.").arg(readText(measure, low->low), readText(measure, high->high));
     }
     parts.removeAll(QString{});
     return parts.join(u' ');
@@ -146,6 +174,7 @@ QString readoutOf(Measure measure, const Series& series, Day day, Day today)
     if (measure == Measure::drainage) {
         if (const Bar* bar = series.barAt(day)) parts << TrendWords::tr("drained %1").arg(barText(bar->perWeek));
     }
+    if (const Logged* span = series.loggedAt(day)) parts << loggedText(measure, *span);
     if (const Point* point = series.at(day)) parts << valueText(measure, point->band);
     if (parts.isEmpty()) parts << TrendWords::tr("no estimate");
     return TrendWords::tr("%1: %2").arg(ui::shortDay(day, today), parts.join(TrendWords::tr(", ")));
@@ -161,6 +190,7 @@ QString markName(MarkKind kind)
     case MarkKind::worms: return TrendWords::tr("worms in or out");
     case MarkKind::weighing: return TrendWords::tr("worms weighed");
     case MarkKind::water: return TrendWords::tr("watered");
+    case MarkKind::reading: return TrendWords::tr("read by hand");
     }
     return {};
 }

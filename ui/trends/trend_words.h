@@ -13,10 +13,13 @@ QString measureName(Measure measure);
 QString measureNote(Measure measure, int barDays);
 QString rangeName(Range range);
 
-/// The axis: base value times `factor` is shown, with that many decimals.
+/// The axis: base value times `factor` is shown.
 struct AxisUnit {
     double factor = 1;
     QString unit;
+    double offset = 0;               ///< added to it: degrees of Fahrenheit
+
+    double shown(double base) const { return base * factor + offset; }
 };
 AxisUnit axisUnit(Measure measure);
 /// Smallest top of the axis, in the base unit, so that noise near zero does not fill the chart.
@@ -25,6 +28,7 @@ double leastTop(Measure measure);
 /// "31 g/d (24–39)".
 QString valueText(Measure measure, const reckoning::Band& band);
 QString barText(double perWeek);
+QString loggedText(Measure measure, const Logged& span);
 /// One sentence on one stack's chart; when there is nothing to draw, what will appear there and when.
 QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned);
 /// The state of the chart on one day, for the crosshair.

@@ -259,6 +259,11 @@ void TrendsPage::refresh()
         if (history && history->firstBedding && (!first || *history->firstBedding < *first)) first = history->firstBedding;
     }
     const Period period = periodOf(range_, today, first);
+    const auto logged = household_.logged();
+    const auto held = [&](const QString& name) {
+        const auto found = logged->find(plain(name));
+        return found == logged->end() ? nullptr : &found->second;
+    };
     for (std::size_t i = 0; i < sections_.size(); ++i) {
         MeasureSection::Contents contents;
         contents.period = period;
@@ -268,7 +273,7 @@ void TrendsPage::refresh()
         contents.reckoned = reckoning != nullptr;
         for (const QString& name : shown) {
             const auto* stack = reckoning ? reckoning->stack(plain(name)) : nullptr;
-            contents.series.push_back(seriesOf(allMeasures[i], name, static_cast<int>(known_.indexOf(name)), stack, *journal, period));
+            contents.series.push_back(seriesOf(allMeasures[i], name, static_cast<int>(known_.indexOf(name)), stack, *journal, period, held(name)));
         }
         sections_[i]->setContents(std::move(contents));
     }

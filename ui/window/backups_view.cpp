@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QLocale>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
@@ -48,11 +49,20 @@ BackupsView::BackupsView(const QString& householdPath, const QString& chosenFold
     table_->setAllColumnsShowFocus(true);
     ui::setAccess(table_, tr("Backups"), tr("Choose the one to be restored"));
     rows->addWidget(table_, 1);
+    progress_ = new QProgressBar{this};
+    progress_->setRange(0, 1000);
+    ui::setAccess(progress_, tr("How far the restoring is"));
+    progress_->hide();
+    rows->addWidget(progress_);
     auto* buttons = new QDialogButtonBox{this};
     restore_ = buttons->addButton(tr("&Restore to a new file…"), QDialogButtonBox::ActionRole);
     restore_->setObjectName(QStringLiteral("restoreBackup"));
+    callOff_ = buttons->addButton(tr("Call &off"), QDialogButtonBox::ActionRole);
+    callOff_->setObjectName(QStringLiteral("callOffRestore"));
+    callOff_->hide();
     auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     rows->addWidget(buttons);
+    connect(callOff_, &QPushButton::clicked, this, [this] { if (restoring_) restoring_->callOff(); });
     connect(restore_, &QPushButton::clicked, this, &BackupsView::restoreChosen);
     connect(table_, &QTreeWidget::itemActivated, this, &BackupsView::restoreChosen);
     connect(close, &QPushButton::clicked, this, &QDialog::close);
@@ -85,7 +95,7 @@ void BackupsView::add(const household::BackupRow& row)
 void BackupsView::syncButton()
 {
     const auto chosen = table_->selectedItems();
-    restore_->setEnabled(chosen.size() == 1 && rows_.at(static_cast<std::size_t>(table_->indexOfTopLevelItem(chosen.front()))).why.isEmpty());
+    restore_->setEnabled(!restoring_ && chosen.size() == 1 && rows_.at(static_cast<std::size_t>(table_->indexOfTopLevelItem(chosen.front()))).why.isEmpty());
 }
 
 void BackupsView::restoreChosen()
@@ -97,12 +107,26 @@ void BackupsView::restoreChosen()
     const QString proposed = file.absolutePath() % u'/' % tr("%1 as of %2").arg(file.completeBaseName(), row.backup.made.toString(QStringLiteral("yyyy-MM-dd"))) % QStringLiteral(".tierloam");
     const QString target = dialogs_.fileToSave(this, tr("Restore to a new file"), proposed, tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
     if (target.isEmpty()) return;
-    if (const auto why = household::restoreBackup(row.backup.path, target)) {
-        line_->setText(*why);
-        return;
-    }
-    Q_EMIT restored(target);
-    close();
+    restoring_ = new household::Restoring{row.backup.path, target, this};
+    progress_->setValue(0);
+    progress_->show();
+    callOff_->show();
+    line_->setText(tr("Restoring to %1…").arg(QDir::toNativeSeparators(target)));
+    syncButton();
+    connect(restoring_, &household::Restoring::progressed, progress_, [bar = progress_](double share) { bar->setValue(static_cast<int>(share * 1000)); }, Qt::QueuedConnection);
+    connect(restoring_, &household::Restoring::finished, this, [this, target](const QString& why) {
+        restoring_->deleteLater();
+        restoring_ = nullptr;
+        progress_->hide();
+        callOff_->hide();
+        syncButton();
+        if (!why.isEmpty()) {
+            line_->setText(why);
+            return;
+        }
+        Q_EMIT restored(target);
+        close();
+    }, Qt::QueuedConnection);
 }
 
 }

@@ -8,13 +8,14 @@
 #include <vector>
 
 class QLabel;
+class QProgressBar;
 class QPushButton;
 class QTreeWidget;
 
 namespace tierloam::window {
 
 /// The backups of a household: when each was made, how many entries it holds and up to which day. The chosen one goes into a new file,
-/// which is then opened; the household's own file is not touched. Works also for a file that cannot be opened.
+/// which is then opened; the household's own file is not touched. Restoring goes on beside the window and can be called off. Works also for a file that cannot be opened.
 class BackupsView : public QDialog {
     Q_OBJECT
 
@@ -22,6 +23,7 @@ public:
     BackupsView(const QString& householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent = nullptr);
 
     void restoreChosen();
+    bool restoring() const { return restoring_ != nullptr; }
 
 Q_SIGNALS:
     /// A backup stands in that new file.
@@ -37,7 +39,10 @@ private:
     QLabel* line_;
     QTreeWidget* table_;
     QPushButton* restore_;
+    QProgressBar* progress_;
+    QPushButton* callOff_;
     household::BackupList* list_;
+    household::Restoring* restoring_ = nullptr;
 };
 
 }

@@ -1,13 +1,16 @@
 #include "ui/shelf/shelf_page.h"
 #include "ui/window/bin_view.h"
 #include "ui/window/desk.h"
+#include "ui/window/help_report.h"
 #include "ui/window/main_window.h"
+#include "ui/window/notices.h"
 #include "ui/window/recent_files.h"
 #include "ui/window/shortcuts_view.h"
 
 #include <QAction>
 #include <QActionGroup>
 #include <QApplication>
+#include <QClipboard>
 #include <QMenu>
 #include <QMenuBar>
 
@@ -86,6 +89,10 @@ void MainWindow::makeActions()
     on(ui::ActionId::fontNormal, [this] { theme_.setFontScale(100); });
     on(ui::ActionId::fullScreen, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
     on(ui::ActionId::shortcuts, [this] { (new ShortcutsView{this})->show(); });
+    on(ui::ActionId::copyReport, [this] {
+        QApplication::clipboard()->setText(helpReport(version_, household_.get()));
+        notices_->show(Notices::Kind::notice, tr("A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it."), QStringLiteral("report"));
+    });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
     for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue, ui::ActionId::themeLight,
                                   ui::ActionId::themeDark, ui::ActionId::themeSystem}) {
@@ -133,7 +140,7 @@ void MainWindow::makeMenus()
     fill(view, {ui::ActionId::fullScreen});
 
     QMenu* help = menuBar()->addMenu(tr("&Help"));
-    fill(help, {ui::ActionId::shortcuts, ui::ActionId::about});
+    fill(help, {ui::ActionId::shortcuts, ui::ActionId::copyReport, ui::ActionId::about});
 }
 
 void MainWindow::fillRecent()

@@ -6,6 +6,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QPointer>
+#include <QProgressDialog>
 
 namespace tierloam::window {
 
@@ -16,11 +17,25 @@ void MainWindow::saveCopy()
     const QString proposed = file.absolutePath() % u'/' % tr("%1 copy").arg(file.completeBaseName()) % QStringLiteral(".tierloam");
     const QString target = dialogs_.fileToSave(this, tr("Save a copy"), proposed, tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
     if (target.isEmpty()) return;
-    household_->saveCopy(target, [window = QPointer{this}, target](const QString& why) {
+    // Shown only when it takes longer than a moment; the window stays alive meanwhile.
+    auto* shown = new QProgressDialog{tr("Writing a copy…"), tr("Call off"), 0, 1000, this};
+    shown->setWindowTitle(tr("Save a copy"));
+    shown->setAttribute(Qt::WA_DeleteOnClose);
+    shown->setMinimumDuration(500);
+    shown->setValue(0);
+    std::stop_source calledOff;
+    connect(shown, &QProgressDialog::canceled, this, [calledOff]() mutable { calledOff.request_stop(); });
+    store::CopyControl control;
+    control.stop = calledOff.get_token();
+    control.progress = [household = household_.get(), bar = QPointer{shown}](double share) {
+        QMetaObject::invokeMethod(household, [bar, share] { if (bar && !bar->wasCanceled()) bar->setValue(static_cast<int>(share * 999)); }, Qt::QueuedConnection);
+    };
+    household_->saveCopy(target, [window = QPointer{this}, target, bar = QPointer{shown}](const QString& why) {
+        delete bar;
         if (!window) return;
         if (why.isEmpty()) window->notices()->show(Notices::Kind::notice, tr("A copy was written to %1.").arg(QDir::toNativeSeparators(target)), QStringLiteral("copy"));
         else window->notices()->show(Notices::Kind::failure, why, QStringLiteral("copy"));
-    });
+    }, control);
 }
 
 void MainWindow::showPhotos(qint64 entryId)
