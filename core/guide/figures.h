@@ -9,7 +9,7 @@
 namespace tierloam::guide {
 
 enum class Figure {
-    stock, beddingDepth, feedEvery, feedShare, firstTrayAlone, castingsBeforeTray, secondTrayAlone, firstHarvest, laterHarvests, paperWater, wetted, waterHeldMoisture,
+    stock, beddingDepth, feedEvery, feedShare, firstTrayAlone, castingsBeforeTray, secondTrayAlone, firstHarvest, laterHarvests, paperWater, wetted,
     moistureRange, moistureBest, carbonRange, carbonAim, comfortable, coldest, growthBest, hottest, heatDeath, frostDeath, bedLitre, bestDensity,
     ready, readyCastings, nearly, filledCastings, filledRatio, underRim, overdueAfter, alertRaised, alertWithdrawn,
     lightDrying, leftAfterDrying, wormsInSump, drainEvery, fullSump, awayWeeks, giveAtMost, doubling,
@@ -18,7 +18,7 @@ enum class Figure {
     leachateStrength, leachateHarmless, leachateHarmful, saltPerConductivity, targetSeedlings, targetGrown, tapWater, leachateKeeps,
     loadConstant, reachReference, reachFarthest, heightReference, heightLoss, heightMost, travelReference, travelBase, travelShare, travelMost, twistLoss, twistMost,
     gripFair, gripPoor, reachBody, lightTray,
-    overfedAir, wetOver, dryUnder, sourBelow, limeGrams, flyDays, membersUsual, bandShare, driftDays,
+    sourBelow, limeGrams, flyDays, membersUsual, bandShare, driftDays,
     count
 };
 

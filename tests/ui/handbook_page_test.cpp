@@ -56,6 +56,7 @@ TEST_F(HandbookPageTest, OpensOnItsFirstPageAndEveryPageCanBeOpened)
     for (int row = 0; row < page_->list()->count(); ++row) {
         page_->list()->setCurrentRow(row);
         EXPECT_TRUE(page_->view()->toPlainText().size() > 200) << page_->openId().toStdString();
+        tests::keepPicture(page_->grab().toImage(), QStringLiteral("handbook-") + page_->openId());
         EXPECT_TRUE(page_->list()->item(row)->text().startsWith(pageTitle(*pageWithId(page_->openId().toStdString()))));
     }
     page_->open(QStringLiteral("no such page"));

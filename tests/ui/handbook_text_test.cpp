@@ -73,6 +73,22 @@ TEST(HandbookText, ShowsEachOfItsFiguresWithItsSource)
     }
 }
 
+// A row that no page and no sum rests on would be a number without a use. Those of the sums are named here.
+TEST(HandbookText, LeavesNoFigureUnused)
+{
+    using F = guide::Figure;
+    QSet<int> used;
+    for (const F each : {F::carbonAim, F::takenMoisture, F::castingsDryBulk, F::loadConstant, F::reachReference, F::reachFarthest, F::heightReference, F::heightLoss, F::heightMost,
+                         F::travelReference, F::travelBase, F::travelShare, F::travelMost, F::twistLoss, F::twistMost, F::gripFair, F::gripPoor, F::reachBody, F::lightTray, F::flyDays, F::wetted})
+        used.insert(static_cast<int>(each));
+    for (const Page& page : handbookPages())
+        for (const Block& block : page.blocks)
+            if (holdsWords(block.kind))
+                for (const QString& key : keysIn(QString::fromUtf8(block.text)))
+                    if (const guide::FigureRow* row = guide::figureWithKey(key.toStdString())) used.insert(static_cast<int>(row->figure));
+    for (const guide::FigureRow& row : guide::figureTable()) EXPECT_TRUE(used.contains(static_cast<int>(row.figure))) << row.key;
+}
+
 TEST(HandbookText, HasNoDeadLink)
 {
     QSet<QString> ids, reached{QStringLiteral("first")};
@@ -121,10 +137,12 @@ TEST(HandbookText, TellsEveryParameterOfTheModelWithRangeAndBasis)
 {
     const QString inside = pagePlain(*pageWithId("inside"), {});
     for (const model::ParameterRow& row : model::parameterTable()) {
+        EXPECT_TRUE(isParameterTranslated(row.name)) << row.name;
         EXPECT_TRUE(inside.contains(QString::fromUtf8(row.name.data(), static_cast<qsizetype>(row.name.size())))) << row.name;
         EXPECT_TRUE(inside.contains(QString::fromUtf8(row.basis.data(), static_cast<qsizetype>(row.basis.size())))) << row.name;
     }
     EXPECT_TRUE(inside.contains(QStringLiteral("0.280 · 0.110 to 0.300"))) << "ingestion: centre and range";
+    EXPECT_FALSE(isParameterTranslated("no such parameter"));
 }
 
 TEST(HandbookText, IsFoundByTitleByOtherWordsAndByText)

@@ -1,4 +1,5 @@
 #include "core/guide/figures.h"
+#include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/field_edit.h"
@@ -238,7 +239,7 @@ TEST_F(MaterialsPageTest, DilutesLeachateForTheStrongEndOfTheRange)
     const QString said = child<QLabel>("leachateSays")->text();
     const double wished = guide::lowOf(guide::Figure::targetSeedlings), water = guide::lowOf(guide::Figure::tapWater);
     const double parts = std::ceil(2 * (strong.high - wished) / (wished - water)) / 2;
-    EXPECT_TRUE(said.contains(QString::number(parts, 'f', 1))) << said.toStdString() << " " << parts;
+    EXPECT_TRUE(said.contains(QString::number(parts, 'g', 4))) << said.toStdString() << " " << parts;
     type("wishedStrength", text("0.3"));
     EXPECT_TRUE(child<QLabel>("leachateSays")->text().contains(text("no dilution gets there")));
 }
@@ -255,10 +256,12 @@ TEST_F(MaterialsPageTest, NeverReckonsAPottingMixBeyondAQuarter)
 // Every number beside a source on this page comes from the table of figures: the notes are made of figures and words, never of digits typed into them.
 TEST_F(MaterialsPageTest, CitesEachFigureWithItsSource)
 {
-    for (const auto sum : {MaterialsPage::Sum::mix, MaterialsPage::Sum::castings, MaterialsPage::Sum::leachate}) {
+    for (const auto sum : {MaterialsPage::Sum::mix, MaterialsPage::Sum::bedding, MaterialsPage::Sum::castings, MaterialsPage::Sum::leachate}) {
         page_->showSum(sum);
+        for (int round = 0; round < 4; ++round) QCoreApplication::processEvents();
+        tests::keepPicture(page_->grab().toImage(), text("sum-%1").arg(static_cast<int>(sum)));
         QString all;
-        const Bench* shown = sum == MaterialsPage::Sum::mix ? static_cast<Bench*>(page_->mix()) : sum == MaterialsPage::Sum::castings ? static_cast<Bench*>(page_->castings()) : page_->leachate();
+        const Bench* shown = sum == MaterialsPage::Sum::mix ? static_cast<Bench*>(page_->mix()) : sum == MaterialsPage::Sum::bedding ? static_cast<Bench*>(page_->bedding()) : sum == MaterialsPage::Sum::castings ? static_cast<Bench*>(page_->castings()) : page_->leachate();
         for (const QLabel* label : shown->findChildren<QLabel*>()) all += label->text() + u'\n';
         const auto cites = [&](guide::Figure figure) {
             return all.contains(ui::figureText(figure)) && all.contains(ui::sourceText(guide::figureRow(figure)));
@@ -276,7 +279,14 @@ TEST_F(MaterialsPageTest, FitsANarrowWindowWithLargeLetters)
     theme_.setFontScale(200);
     theme_.apply();
     page_->resize(760, 600);
+    page_->choose(text("horse manure aged"));
     QCoreApplication::processEvents();
+    EXPECT_TRUE(page_->cautions()->isVisible()) << "above what scrolls";
+    EXPECT_TRUE(page_->cautions()->cautions().front().text.contains(text("gloves")));
+    page_->choose(text("kitchen mix"));
+    EXPECT_FALSE(page_->cautions()->isVisible());
+    page_->showSum(MaterialsPage::Sum::leachate);
+    EXPECT_TRUE(page_->cautions()->cautions().front().text.contains(text("never to drink")));
     for (const QWidget* each : page_->findChildren<QWidget*>()) {
         if (!each->isVisible() || !qobject_cast<const QPushButton*>(each)) continue;
         EXPECT_LE(each->mapTo(page_.get(), QPoint{each->width(), 0}).x(), page_->width()) << each->objectName().toStdString();

@@ -148,20 +148,27 @@ void HandbookPage::goOn()
     display(openId());
 }
 
-void HandbookPage::display(const QString& id)
+void HandbookPage::draw(const Page& page)
 {
-    const Page* page = pageWithId(id.toStdString());
-    if (!page) return;
+    const std::string_view id = page.id;
     if (stale_) {
         symptoms_->follow();
         harvest_->follow();
     }
     stale_ = false;
-    const bool asked = id == QLatin1StringView{symptomsId} || id == QLatin1StringView{harvestId};
-    shown_->setCurrentWidget(id == QLatin1StringView{symptomsId} ? static_cast<QWidget*>(symptoms_) : asked ? static_cast<QWidget*>(harvest_) : view_);
-    if (!asked) view_->showPage(*page, facts());
+    const bool asked = id == symptomsId || id == harvestId;
+    shown_->setCurrentWidget(id == symptomsId ? static_cast<QWidget*>(symptoms_) : asked ? static_cast<QWidget*>(harvest_) : view_);
+    if (!asked) view_->showPage(page, facts());
     const QStringList wanted = words_->text().simplified().split(u' ', Qt::SkipEmptyParts);
     if (!asked && !wanted.isEmpty()) view_->showWord(wanted.front());
+}
+
+void HandbookPage::display(const QString& id, bool now)
+{
+    const Page* page = pageWithId(id.toStdString());
+    if (!page) return;
+    if (isVisible() || now) draw(*page);
+    else stale_ = true;
     back_->setEnabled(place_ > 0);
     on_->setEnabled(place_ + 1 < visited_.size());
     filling_ = true;
@@ -185,7 +192,7 @@ void HandbookPage::openHarvest(const QString& stack)
     harvest_->setFocus();
 }
 
-void HandbookPage::refreshNow() { display(openId()); }
+void HandbookPage::refreshNow() { display(openId(), true); }
 
 void HandbookPage::fit()
 {

@@ -59,7 +59,9 @@ protected:
 private:
     void buildActions();
     void fillList();
-    void display(const QString& id);
+    /// Draws only while it can be seen, unless `now`: the window must not wait for a page that nobody looks at.
+    void display(const QString& id, bool now = false);
+    void draw(const Page& page);
     void fit();
     PageFacts facts() const;
 

@@ -88,7 +88,6 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
         settings_.setValue(QString::fromLatin1(reachKey), length ? QVariant{length->base()} : QVariant{});
         build();
     });
-    follow();
 }
 
 QString HarvestView::stack() const { return stack_->value().toString(); }
@@ -171,14 +170,14 @@ void HarvestView::beforeLifting(QVBoxLayout* rows, const journal::Standing& stan
     card->setObjectName(QStringLiteral("beforeLifting"));
     auto* in = card->column();
     say(in, tr("Before you lift"), ui::TextRole::section, card);
+    auto* cautions = new forms::CautionCard{card}; // first, so that it is in sight in a small window too
+    in->addWidget(cautions);
+    cautions->setCautions({forms::liftingCaution({}), forms::dustCaution()});
     for (auto tray = now.now.slots.rbegin(); tray != now.now.slots.rend(); ++tray) {
         const forms::TrayLiftWords lift = forms::trayLift(standing, tray->slot, tray->weightKg.p95, reach_->length());
         auto* label = say(in, tr("Slot %1: about %2. %3").arg(QString::number(tray->slot), ui::massBand(tray->weightKg), lift.words), tray->slot == 1 ? ui::TextRole::strong : ui::TextRole::body, card);
         label->setObjectName(QStringLiteral("lift%1").arg(tray->slot));
     }
-    auto* cautions = new forms::CautionCard{card};
-    in->addWidget(cautions);
-    cautions->setCautions({forms::liftingCaution({}), forms::dustCaution()});
     rows->addWidget(card);
 
     auto* steps = new ui::Card{cards_, ui::Tone::moss};
@@ -213,10 +212,6 @@ void HarvestView::drying(QVBoxLayout* rows, const journal::StackHistory& history
             rows->addWidget(card);
             continue;
         }
-        const bool take = guide::mayTake(*day);
-        if (day->tooWet) say(in, tr("Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day."), ui::TextRole::body, card);
-        else say(in, take ? tr("Few worms are left: take the castings when they crumble.") : tr("Loosen it once today; the usual time is %1.").arg(ui::figureText(Figure::lightDrying)), ui::TextRole::body, card);
-        say(in, tr("Feed only the tray below. Lid off, bright, out of the sun."), ui::TextRole::body, card);
         auto* cautions = new forms::CautionCard{card};
         in->addWidget(cautions);
         const journal::Standing* standing = history.on(household_.today());
@@ -226,8 +221,13 @@ void HarvestView::drying(QVBoxLayout* rows, const journal::StackHistory& history
             const auto& tray = now.now.slots.back();
             facts.weight = forms::CautionFacts::Weight{tray.weightKg.p05, tray.weightKg.p50, tray.weightKg.p95};
             facts.tray = tray.tray;
+            facts.liftWords = forms::trayLift(*standing, tray.slot, tray.weightKg.p95, reach_->length()).words;
         }
         cautions->setCautions({forms::liftingCaution(facts), forms::dustCaution()});
+        const bool take = guide::mayTake(*day);
+        if (day->tooWet) say(in, tr("Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day."), ui::TextRole::body, card);
+        else say(in, take ? tr("Few worms are left: take the castings when they crumble.") : tr("Loosen it once today; the usual time is %1.").arg(ui::figureText(Figure::lightDrying)), ui::TextRole::body, card);
+        say(in, tr("Feed only the tray below. Lid off, bright, out of the sun."), ui::TextRole::body, card);
         auto* buttons = new QWidget{card};
         new ui::FlowLayout{buttons, 6};
         addButton(buttons, tr("Loosened: record it…"), !take, "recordLoosening", journal::Loosen{});

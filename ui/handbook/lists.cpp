@@ -39,7 +39,7 @@ MadeList parameters()
     MadeList list;
     list.head = QStringList{Lists::tr("Parameter"), Lists::tr("Centre"), Lists::tr("90 % range"), Lists::tr("Unit"), Lists::tr("Rests on")};
     for (const model::ParameterRow& row : model::parameterTable()) {
-        list.rows.append(QStringList{plain(row.name), short4(row.centre), Lists::tr("%1 to %2").arg(short4(row.lower), short4(row.upper)), plain(row.unit), plain(row.basis)});
+        list.rows.append(QStringList{parameterName(row.name), short4(row.centre), Lists::tr("%1 to %2").arg(short4(row.lower), short4(row.upper)), plain(row.unit), plain(row.basis)});
     }
     return list;
 }

@@ -17,5 +17,8 @@ std::optional<MadeList> madeList(std::string_view name, const PageFacts& facts);
 
 /// What a row of the table of figures is about, in words.
 QString figureName(guide::Figure figure);
+/// A parameter's name, translated; and whether it is among those that translators get to see.
+QString parameterName(std::string_view name);
+bool isParameterTranslated(std::string_view name);
 
 }

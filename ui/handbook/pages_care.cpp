@@ -51,10 +51,12 @@ constexpr Block feeding[] = {
     {step, T("Write it down: one click on Feed takes the usual amount, for today.")},
     {heading, T("What to feed")},
     {paragraph, T("Vegetable and fruit scraps, coffee grounds, tea leaves, crushed eggshell. Cut or frozen and thawed scraps soften faster. The whole list, each with its reason, is on the Materials page.")},
+    {caution, "manure"},
     {list, "materials-out"},
     {why, T("Too much food harms in three ways: it takes the air while it rots, it heats, and it sinks together and holds water. A stack that was fed too little loses nothing but time.")},
+    {point, T("A bed gone sour (a sharp smell, pH below {sour-below}): stop feeding, loosen it, and strew {lime} of calcium carbonate or crushed eggshell over a square metre, once.")},
+    {caution, "remedy"},
     {caution, "kept-out"},
-    {caution, "manure"},
 };
 
 constexpr Block bedding[] = {
@@ -74,6 +76,7 @@ constexpr Block bedding[] = {
 
 constexpr Block water[] = {
     {paragraph, T("A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.")},
+    {caution, "leachate"},
     {diagram, "water"},
     {heading, T("How wet is it")},
     {point, T("Press a handful hard. Nothing comes: too dry. A few drops: right. A stream: too wet.")},
@@ -86,7 +89,6 @@ constexpr Block water[] = {
     {step, T("Write down how much. What ran out is one of the few things that can be measured without digging.")},
     {step, T("Some worms swim in the sump, about {worms-in-sump} of them. That is normal: put them back into the top tray.")},
     {step, T("If it smells or hardly runs, flush: spigot shut, water through, everything drained at once.")},
-    {caution, "leachate"},
     {why, T("What runs out is leachate, no brewed tea. What it can be used for, and how far to dilute it, stands under [[use|using castings and leachate]].")},
 };
 

@@ -23,6 +23,7 @@ constexpr Block addTray[] = {
 
 constexpr Block harvest[] = {
     {paragraph, T("When the top tray is filled and no tray is spare, the bottom one has its turn. It is raised to the top, its worms go down out of the light, and what they leave is yours.")},
+    {caution, "lifting"},
     {diagram, "three"},
     {heading, T("Is it ready?")},
     {paragraph, T("A tray is ready when its feed-to-cast ratio (what could still be eaten, to castings, both dry) is {ready} or below and it holds {ready-castings} or more of castings; nearly at {nearly}. The program gives the chance that it is so, tells you at {alert-raised}, and takes that back at {alert-withdrawn}.")},
@@ -30,7 +31,6 @@ constexpr Block harvest[] = {
     {point, T("The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.")},
     {heading, T("The sequence")},
     {paragraph, T("For one of your stacks, with the weight of its trays and a card for each day: [[harvest-now|harvest, step by step]].")},
-    {caution, "lifting"},
     {step, T("Lid off. Set the upper trays aside, in their order, on a sheet.")},
     {step, T("Lift the bottom tray out, close to the body, and set it down.")},
     {step, T("Put the upper trays back, each one slot lower.")},
@@ -44,23 +44,24 @@ constexpr Block harvest[] = {
     {heading, T("What to expect")},
     {paragraph, T("One part of castings, dry, comes of {yield} parts of dry food and bedding; the rest was breathed. Much less: the tray was not finished, or much of the food was water. Much more: bedding that stays is in it.")},
     {heading, T("Cocoons and worms that leave with it")},
-    {paragraph, T("Some always do; no method takes all of them out, and castings without any worm cannot be promised. A cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.")},
+    {paragraph, T("Some always do; no method takes all of them out, and castings without any worm cannot be promised. A grown worm lays about {cocoons-weekly} cocoons a week; a cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.")},
     {point, T("A second light-drying after {second-drying} brings out what has hatched meanwhile.")},
     {point, T("A bait tray: lay melon or pumpkin under damp paper on the stored castings for {bait-days}, and carry it back with all that sits in it.")},
 };
 
 constexpr Block harvestNow[] = {
     {paragraph, T("Choose the stack: the page follows its harvest from the weight of the trays before they are lifted to what became of the castings. Why each step is done stands under [[harvest|rotation and harvest]].")},
+    {caution, "lifting"},
     {step, T("Lid off. Set the upper trays aside, in their order.")},
     {step, T("Lift the bottom tray out and set it down.")},
     {step, T("Put the upper trays back, each one slot lower.")},
     {step, T("Put the lifted tray on top, loosen its castings in ridges, leave the lid off.")},
-    {caution, "lifting"},
     {caution, "dust"},
 };
 
 constexpr Block use[] = {
-    {paragraph, T("Castings are no soil. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.")},
+    {paragraph, T("Castings are no soil. A litre of them weighs {bed-litre} while moist. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.")},
+    {caution, "leachate"},
     {heading, T("Potting mix")},
     {point, T("By volume, {potting-share} of a mix has been tested and helped; more than {potting-most} is not advised, and never castings alone.")},
     {heading, T("Top-dressing")},
@@ -74,7 +75,6 @@ constexpr Block use[] = {
     {paragraph, T("What ran out at the spigot is salty water that met everything in the trays. It is no brewed tea, and nobody knows what it holds unless it is measured. Published strengths are around {leachate-strength}; for worms {leachate-harmless} is harmless and about {leachate-harmful} harmful. One mS/cm stands for about {salt-per-conductivity} of salts.")},
     {point, T("Dilute it to {target-seedlings} for young plants, {target-grown} for grown ones. Tap water itself has about {tap-water}. The Materials page says how many parts of water that takes, for the strong end of what the leachate may be.")},
     {point, T("Use it within {leachate-keeps}, on soil, or pour it back over the top tray when the bed is dry.")},
-    {caution, "leachate"},
 };
 
 #undef T

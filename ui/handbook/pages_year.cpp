@@ -41,7 +41,7 @@ constexpr Block moving[] = {
     {diagram, "split"},
     {paragraph, T("A colony that is crowded, beyond about {best-density} of floor, or a household with more scraps than a stack can take, is ready to be split.")},
     {step, T("Set up the new stack with one bedded tray.")},
-    {step, T("Take a tray with many worms, or part of one, out of the old stack; at most {give-at-most} of the colony keeps the old one at its pace.")},
+    {step, T("Take worms with a part of their bed out of the old stack, at most {give-at-most} of the colony, so that the old one keeps its pace.")},
     {step, T("Record it as moved worms: both stacks know it then.")},
 };
 

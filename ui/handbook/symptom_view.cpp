@@ -74,7 +74,6 @@ SymptomView::SymptomView(household::Household& household, const ui::Theme& theme
     setWidget(body);
     connect(stack_, &ui::Field::edited, this, [this] { rank(); });
     setFocusProxy(chips_.front());
-    follow();
 }
 
 QString SymptomView::stack() const { return stack_->value().toString(); }

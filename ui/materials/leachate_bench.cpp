@@ -31,6 +31,13 @@ QString spreadText(const guide::Spread& spread, int decimals)
     return spread.high - spread.low < 1e-9 ? number(spread.middle) : ui::withRange(number(spread.middle), number(spread.low), number(spread.high));
 }
 
+/// Rounded up to a half: "6", "6.5".
+QString halves(double parts)
+{
+    const double up = std::ceil(parts * 2) / 2;
+    return ui::numberText(up, up == std::floor(up) ? 0 : 1);
+}
+
 ui::NumberField* strengthField(double least = 0.0) { return new ui::NumberField{{{QStringLiteral("mS/cm"), 1.0, 0.0}}, {least, 50.0}}; }
 
 }
@@ -106,7 +113,7 @@ void LeachateBench::reckon()
     const guide::Dilution dilution = guide::diluteTo(strong, *wished, *water, volume.value_or(litres(usualVolume)));
     switch (dilution.answer) {
     case guide::DilutionAnswer::dilute:
-        say_->setText(tr("One part of leachate to %1 parts of water, to be on the safe side of the range.").arg(ui::numberText(std::ceil(dilution.parts.high * 2) / 2, 1)));
+        say_->setText(tr("One part of leachate to %1 parts of water, to be on the safe side of the range.").arg(halves(dilution.parts.high)));
         facts << std::pair{tr("Water, in parts"), spreadText(dilution.parts, 1)};
         facts << std::pair{tr("Makes"), ui::volumeText(dilution.whole.high)};
         break;

@@ -5,6 +5,7 @@
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
 #include "ui/forms/action_form.h"
+#include "ui/forms/caution_card.h"
 #include "ui/forms/entry_editor.h"
 #include "ui/materials/bedding_bench.h"
 #include "ui/materials/castings_bench.h"
@@ -50,7 +51,7 @@ public:
 
 MaterialsPage::MaterialsPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent)
     : QWidget{parent}, household_{household}, theme_{theme}, settings_{settings}, model_{new MaterialsModel{this}}, filter_{new MaterialsFilter{model_, this}},
-      head_{new ui::PageHead{this}}, scroll_{new QScrollArea{this}}, body_{new QWidget}, sides_{new QBoxLayout{QBoxLayout::LeftToRight, body_}},
+      head_{new ui::PageHead{this}}, cautions_{new forms::CautionCard{this}}, scroll_{new QScrollArea{this}}, body_{new QWidget}, sides_{new QBoxLayout{QBoxLayout::LeftToRight, body_}},
       left_{new QWidget{body_}}, right_{new QWidget{body_}}
 {
     setObjectName(QStringLiteral("materialsPage"));
@@ -62,6 +63,7 @@ MaterialsPage::MaterialsPage(household::Household& household, const ui::Theme& t
     rows->setSpacing(10);
     head_->setTitle(tr("Materials"));
     rows->addWidget(head_);
+    rows->addWidget(cautions_);
     sides_->setContentsMargins(0, 0, 8, 14);
     sides_->setSpacing(16);
     sides_->addWidget(left_, 5);
@@ -213,6 +215,7 @@ void MaterialsPage::showSum(Sum sum)
     sums_->setCurrentIndex(static_cast<int>(sum));
     for (std::size_t i = 0; i < sumButtons_.size(); ++i) sumButtons_[i]->setChecked(i == static_cast<std::size_t>(sum));
     sums_->updateGeometry();
+    tellCautions();
 }
 
 MaterialsPage::Sum MaterialsPage::sum() const { return static_cast<Sum>(sums_->currentIndex()); }
@@ -253,8 +256,18 @@ void MaterialsPage::tellChosen()
     const int row = filter_->mapToSource(table_->currentIndex()).row();
     const materials::Material* material = model_->materialAt(row);
     card_->setMaterial(material, model_->isFavourite(row), !household_.readOnly());
+    tellCautions();
     const int shown = filter_->rowCount(), all = model_->rowCount();
     head_->setLine(shown == all ? tr("%n material(s); what each holds, whether it is welcome, and sums with them", nullptr, all) : tr("%1 of %n material(s)", nullptr, all).arg(shown));
+}
+
+void MaterialsPage::tellCautions()
+{
+    QList<forms::Caution> told;
+    const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
+    if (!beside && sum() == Sum::leachate) told.append(forms::leachateCaution());
+    if (!beside && card_->material() && forms::isManure(*card_->material())) told.append(forms::manureCaution());
+    cautions_->setCautions(told);
 }
 
 void MaterialsPage::newMaterial()
@@ -352,6 +365,7 @@ void MaterialsPage::fit()
     const int letter = metrics.averageCharWidth();
     const int widths[] = {5, 27, 13, 8, 13, 11, 12, 10, 28, 9};
     for (int c = 0; c < MaterialsModel::columns; ++c) table_->setColumnWidth(c, letter * widths[c]);
+    tellCautions();
 }
 
 void MaterialsPage::showEvent(QShowEvent* event)

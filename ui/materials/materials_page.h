@@ -13,6 +13,9 @@ class QScrollArea;
 class QStackedWidget;
 class QTableView;
 
+namespace tierloam::forms {
+class CautionCard;
+}
 namespace tierloam::ui {
 class FieldCombo;
 class FieldEdit;
@@ -59,6 +62,7 @@ public:
     BeddingBench* bedding() const { return bedding_; }
     CastingsBench* castings() const { return castings_; }
     LeachateBench* leachate() const { return leachate_; }
+    forms::CautionCard* cautions() const { return cautions_; }
 
 Q_SIGNALS:
     void trayWanted(const QString& stack, const tierloam::journal::Bed& bed);
@@ -75,6 +79,7 @@ private:
     void refresh();
     void fit();
     void tellChosen();
+    void tellCautions();
     void showForm(QWidget* form);
     void closeForm();
     QStringList favourites() const;
@@ -85,6 +90,7 @@ private:
     MaterialsModel* model_;
     MaterialsFilter* filter_;
     ui::PageHead* head_;
+    forms::CautionCard* cautions_;           ///< above what scrolls, while the sums stand under the table
     QScrollArea* scroll_;
     QWidget* body_;
     QBoxLayout* sides_;
