@@ -68,7 +68,7 @@ Caution cocoonsLeave()
 Caution manure()
 {
     return {CautionTopic::manure,
-            Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste."),
+            Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it."),
             QStringLiteral("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory")};
 }
 
@@ -105,7 +105,7 @@ Caution remedy()
 Caution health()
 {
     return {CautionTopic::dustAndMould,
-         Cautions::tr("Wash your hands after each work, keep tools out of the kitchen sink, cover cuts. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it."),
+         Cautions::tr("Wash your hands after each work, keep tools out of the kitchen sink, cover cuts, keep tetanus vaccination up to date. Composts can carry moulds and Legionella. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it."),
          QStringLiteral("CDC; National Aspergillosis Centre UK; Queensland WorkSafe; tetanus and pregnancy: memory")};
 }
 
@@ -132,7 +132,8 @@ Caution healthCaution() { return health(); }
 
 bool isManure(const materials::Material& material)
 {
-    return QString::fromStdString(material.name).contains(QStringLiteral("manure"), Qt::CaseInsensitive);
+    const QString name = QString::fromStdString(material.name);
+    return name.contains(QStringLiteral("manure"), Qt::CaseInsensitive) || name.contains(QStringLiteral("droppings"), Qt::CaseInsensitive);
 }
 
 QList<Caution> cautionsFor(const CautionFacts& facts)

@@ -53,7 +53,7 @@ Caution healthCaution();   ///< hygiene, and when to see a doctor
 /// All that the program ever says, for the handbook.
 QList<Caution> allCautions();
 
-/// Manure by its name, own materials included.
+/// Manure or droppings by its name, own materials included.
 bool isManure(const materials::Material& material);
 
 }

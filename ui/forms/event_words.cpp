@@ -13,7 +13,8 @@ constexpr std::array words{
     QT_TRANSLATE_NOOP("Events", "smell"),          QT_TRANSLATE_NOOP("Events", "flies"),  QT_TRANSLATE_NOOP("Events", "mites"),
     QT_TRANSLATE_NOOP("Events", "ants"),           QT_TRANSLATE_NOOP("Events", "escape"), QT_TRANSLATE_NOOP("Events", "dead worms"),
     QT_TRANSLATE_NOOP("Events", "mould"),          QT_TRANSLATE_NOOP("Events", "heat"),   QT_TRANSLATE_NOOP("Events", "cold"),
-    QT_TRANSLATE_NOOP("Events", "standing water"), QT_TRANSLATE_NOOP("Events", "sour bed"), QT_TRANSLATE_NOOP("Events", "away"),
+    QT_TRANSLATE_NOOP("Events", "standing water"), QT_TRANSLATE_NOOP("Events", "sour bed"), QT_TRANSLATE_NOOP("Events", "few worms"),
+    QT_TRANSLATE_NOOP("Events", "no castings"),    QT_TRANSLATE_NOOP("Events", "away"),
 };
 
 }

@@ -1,4 +1,5 @@
 #include "ui/common/area_field.h"
+#include "ui/common/actions.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
 #include "ui/common/number_field.h"
@@ -32,6 +33,7 @@ public:
         }
         what_->suggest(words);
         what_->setPlaceholder(tr("%1, …").arg(suggestedEvents().first(5).join(QStringLiteral(", "))));
+        what_->setHint(tr("%1 puts what may be wrong in order, by what is known of this stack").arg(ui::keysText(ui::ActionId::whatIsWrong)));
         until_ = grid.add(tr("Until"), new ui::DateField{context.today});
         until_->clearMoment();
         until_->timeButton()->hide();

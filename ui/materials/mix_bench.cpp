@@ -109,7 +109,8 @@ MixBench::Line& MixBench::newLine()
     auto* flow = new ui::FlowLayout{box, 6};
     Line line{box, new ui::MaterialField{table_, materials::Kind::food, {}, {}}, new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.0, mostAmount}}, new ui::ChoiceField};
     line.material->setName(tr("Material"));
-    line.material->setMinimumWidth(theme_.px(160));
+    line.material->setMinimumWidth(theme_.px(140));
+    line.material->setMaximumWidth(theme_.px(166)); // so that a line of the mix stays one line
     line.amount->setName(tr("Amount"));
     line.amount->setMaximumWidth(theme_.px(80));
     line.measure->setName(tr("Measured in"));
