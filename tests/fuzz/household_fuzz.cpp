@@ -34,6 +34,8 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* bytes, std::size_t le
         (void)file.deletedEntries();
         (void)file.settings();
         (void)file.endsOfDays();
+        (void)file.loggedDays();
+        (void)file.loggedBetween("Scullery", Day{std::chrono::year{2031} / std::chrono::month{5} / std::chrono::day{1}}, Day{std::chrono::year{2031} / std::chrono::month{6} / std::chrono::day{1}});
         if (mode == HouseholdFile::Mode::readOnly) continue;
         journal::Entry entry;
         entry.date.day = Day{std::chrono::year{2031} / std::chrono::month{5} / std::chrono::day{1}};

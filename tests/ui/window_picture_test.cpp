@@ -2,6 +2,8 @@
 
 #include "tests/support/pictures.h"
 
+#include <QFile>
+
 namespace tierloam::window {
 
 namespace {
@@ -151,6 +153,41 @@ TEST_F(WindowPictures, KeysAndAbout)
             settle();
             QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
             QApplication::setActiveWindow(window_.get());
+        }
+    }
+}
+
+TEST_F(WindowPictures, TablesThatComeIn)
+{
+    openSample();
+    const auto put = [this](const char* name, const char* text) {
+        QFile file{path(QString::fromLatin1(name))};
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(text);
+    };
+    put("feeds.csv", "Day;Bin;Scraps;Weight;Weather;Comments\n3/4/2031;Scullery;kitchen mix;1,250;rain;peel and coffee\n4/4/2031;Scullery;coffee grounds;120;sun;\n5/4/2031;Barn;kitchen mix;300;sun;no such stack\n"
+                     "6/4/2031;Cellar;kitchen mix;lots;sun;\n");
+    put("logger.csv", "time;probe 1;room air C;soil moisture %\n2031-04-01 00:00;20,5;18,2;71\n2031-04-01 12:00;21,5;18,9;72\n2031-04-02 00:00;broken;19,5;73\n");
+    for (const auto mode : {ui::ThemeMode::light, ui::ThemeMode::dark}) {
+        theme_->setMode(mode);
+        for (const int scale : {100, 200}) {
+            theme_->setFontScale(scale);
+            const QString tail = QStringLiteral("%1-%2").arg(mode == ui::ThemeMode::dark ? QStringLiteral("dark") : QStringLiteral("light")).arg(scale);
+            for (const auto& [id, file, name, ready] : {std::tuple{ui::ActionId::importJournal, "feeds.csv", "journalSheetView", "column0"},
+                                                        std::tuple{ui::ActionId::importReadings, "logger.csv", "readingsView", "loggerColumn0"}}) {
+                answers_.files = {path(QString::fromLatin1(file))};
+                window_->action(id)->trigger();
+                auto* view = window_->findChild<QWidget*>(QString::fromLatin1(name));
+                ASSERT_NE(view, nullptr);
+                ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QWidget*>(QString::fromLatin1(ready)) != nullptr; }, patience));
+                settle();
+                tests::keepPicture(view->grab().toImage(), QStringLiteral("window-%1-%2").arg(QString::fromLatin1(name), tail));
+                const QStringList cut = cutWords(*view);
+                EXPECT_TRUE(cut.isEmpty()) << name << ' ' << tail.toStdString() << ": " << cut.join(u'\n').toStdString();
+                view->close();
+                settle();
+                QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+            }
         }
     }
 }

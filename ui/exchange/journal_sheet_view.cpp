@@ -7,17 +7,18 @@
 #include "ui/common/panels.h"
 #include "ui/exchange/aside.h"
 #include "ui/exchange/questions_box.h"
+#include "ui/forms/fit_area.h"
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileInfo>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QSaveFile>
+#include <QScreen>
 #include <QSignalBlocker>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -65,25 +66,36 @@ JournalSheetView::JournalSheetView(const QString& path, household::Household* ho
     fileRow->addWidget(separator_);
     rows->addLayout(fileRow);
 
-    box_ = new QuestionsBox{this};
-    rows->addWidget(box_);
-    missing_ = new QWidget{this};
-    auto* form = new QFormLayout{missing_};
+    // What is asked scrolls when there is little room, so that the rows stay in sight.
+    auto* asked = new QWidget;
+    auto* askedRows = new QVBoxLayout{asked};
+    askedRows->setContentsMargins(0, 0, 0, 0);
+    asked_ = new forms::FitArea{this};
+    asked_->setFrameShape(QFrame::NoFrame);
+    box_ = new QuestionsBox{asked};
+    askedRows->addWidget(box_);
+    missing_ = new QWidget{asked};
+    auto* form = new QVBoxLayout{missing_};
     form->setContentsMargins(0, 0, 0, 0);
+    form->setSpacing(6);
     const auto question = [&](const QString& text, const char* name, QLabel*& words) {
         auto* list = new ui::FieldCombo{missing_};
         list->setObjectName(QString::fromLatin1(name));
         words = ui::makeLabel(text, ui::TextRole::strong, missing_, true);
         words->setBuddy(list);
         ui::setAccess(list, text);
-        form->addRow(words, list);
+        form->addWidget(words);
+        form->addWidget(list, 0, Qt::AlignLeading);
         connect(list, &QComboBox::currentIndexChanged, this, &JournalSheetView::replan);
         return list;
     };
     action_ = question(tr("What was done, where a row does not say it:"), "askAction", actionWords_);
     stack_ = question(tr("The stack, where a row names none:"), "askStack", stackWords_);
     unit_ = question(tr("The unit of amounts without one:"), "askUnit", unitWords_);
-    rows->addWidget(missing_);
+    askedRows->addWidget(missing_);
+    askedRows->addStretch(1);
+    asked_->setWidget(asked);
+    rows->addWidget(asked_);
     {
         const QSignalBlocker quietAction{action_}, quietUnit{unit_};
         action_->addItem(tr("Please choose"));
@@ -109,6 +121,8 @@ JournalSheetView::JournalSheetView(const QString& path, household::Household* ho
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setTabKeyNavigation(false);
     table_->setWordWrap(false);
+    table_->setMinimumHeight(fontMetrics().height() * 9);
+    table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 9 / 5);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
     ui::setAccess(table_, tr("Rows of the file"), tr("In the first row the content of each column is chosen"));
     rows->addWidget(table_, 1);
@@ -156,7 +170,7 @@ JournalSheetView::JournalSheetView(const QString& path, household::Household* ho
             if (!changes.ids.empty() && !imported_) replan(); // what is there already may be other rows now
         });
     }
-    resize(980, 640);
+    resize(QSize{std::max(980, fontMetrics().averageCharWidth() * 120), std::max(640, fontMetrics().height() * 34)}.boundedTo(screen()->availableSize()));
     say();
     load(std::nullopt);
 }
@@ -195,7 +209,8 @@ void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
     columnsChanged();
     table_->resizeColumnsToContents();
     const int letter = fontMetrics().averageCharWidth();
-    for (int column = 0; column < model_->columnCount(); ++column) table_->setColumnWidth(column, std::clamp(table_->columnWidth(column) + letter * 2, letter * 18, letter * 40));
+    table_->setColumnWidth(0, letter * 46); // what is wrong with a row is to be read
+    for (int column = 1; column < model_->columnCount(); ++column) table_->setColumnWidth(column, std::clamp(table_->columnWidth(column) + letter * 2, letter * 18, letter * 40));
 }
 
 /// One list above each column, in which people say what it holds.
@@ -253,6 +268,7 @@ void JournalSheetView::ask()
         list->setVisible(needed);
     }
     missing_->setVisible(questions_.action || questions_.stack || questions_.unit);
+    asked_->setVisible(questions_.action || questions_.stack || questions_.unit || box_->anything());
     QStringList ignored;
     for (const std::string& name : questions_.ignored) ignored << QStringLiteral("«%1»").arg(QString::fromStdString(name));
     ignored_->setText(ignored.isEmpty() ? QString{} : tr("Left out, since they are no columns of the journal: %1").arg(ignored.join(QStringLiteral(", "))));
@@ -284,6 +300,7 @@ void JournalSheetView::replan()
         return [this, sheet, made] {
             if (sheet != sheet_) return;
             plan_ = made;
+            model_->setWaiting(unanswered());
             model_->setPlan(plan_);
             say();
         };
@@ -333,9 +350,17 @@ void JournalSheetView::say()
         if (faults > 0) parts << tr("%n row(s) at fault: not added.", nullptr, faults);
         if (there > 0) parts << tr("%n row(s) already there: left out.", nullptr, there);
         if (twice > 0) parts << tr("%n row(s) said before: left out.", nullptr, twice);
-        if (box_->open()) parts << tr("A question above is not answered yet.");
+        // Rows that wait for an answer are not at fault.
+        if (unanswered()) parts = {tr("Please answer what is asked above; then you see what becomes of each row.")};
         summary_->setText(parts.join(QLatin1Char{' '}));
     }
+}
+
+bool JournalSheetView::unanswered() const
+{
+    if (box_->open()) return true;
+    const auto lacks = [](bool needed, const QComboBox* list) { return needed && !list->currentData().isValid(); };
+    return lacks(questions_.action, action_) || lacks(questions_.stack, stack_) || lacks(questions_.unit, unit_);
 }
 
 void JournalSheetView::import()

@@ -10,10 +10,13 @@
 
 class QCheckBox;
 class QComboBox;
-class QFormLayout;
 class QLabel;
 class QPushButton;
 class QTableView;
+
+namespace tierloam::forms {
+class FitArea;
+}
 
 namespace tierloam::exchange_view {
 
@@ -49,6 +52,7 @@ private:
     void ask();
     void replan();
     void say();
+    bool unanswered() const;
     void import();
     void saveFaults();
     exchange::SheetAnswers answers() const;
@@ -71,6 +75,7 @@ private:
     QLabel* summary_;
     QComboBox* separator_;
     QuestionsBox* box_;
+    forms::FitArea* asked_;
     QWidget* missing_;
     QComboBox *stack_, *action_, *unit_;
     QLabel *stackWords_, *actionWords_, *unitWords_;

@@ -8,6 +8,8 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tierloam::exchange_view {
 
 namespace {
@@ -143,6 +145,11 @@ std::optional<DateOrder> QuestionsBox::order() const
 }
 
 std::optional<int> QuestionsBox::century() const { return chosen(century_); }
+
+bool QuestionsBox::anything() const
+{
+    return std::ranges::any_of(std::initializer_list<const QWidget*>{settled_, decimal_, order_, century_}, [this](const QWidget* each) { return each->isVisibleTo(this); });
+}
 
 bool QuestionsBox::open() const
 {

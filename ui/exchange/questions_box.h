@@ -7,7 +7,6 @@
 #include <optional>
 
 class QComboBox;
-class QFormLayout;
 class QLabel;
 class QVBoxLayout;
 
@@ -30,6 +29,8 @@ public:
     std::optional<int> century() const;
     /// Some question has no answer yet.
     bool open() const;
+    /// Something is said or asked.
+    bool anything() const;
 
 Q_SIGNALS:
     void answered();

@@ -20,6 +20,7 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSaveFile>
+#include <QScreen>
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -101,7 +102,7 @@ ReadingsView::ReadingsView(const QString& path, household::Household& household,
     auto* body = new QWidget;
     grid_ = new QGridLayout{body};
     grid_->setContentsMargins(0, 0, 8, 0);
-    grid_->setColumnStretch(2, 1);
+    grid_->setColumnStretch(0, 1);
     columns_ = new QScrollArea{this};
     columns_->setWidget(body);
     columns_->setWidgetResizable(true);
@@ -157,7 +158,7 @@ ReadingsView::ReadingsView(const QString& path, household::Household& household,
         refusal_ = why;
         say();
     });
-    resize(900, 600);
+    resize(QSize{std::max(900, fontMetrics().averageCharWidth() * 110), std::max(600, fontMetrics().height() * 32)}.boundedTo(screen()->availableSize()));
     say();
     load();
 }
@@ -220,9 +221,12 @@ void ReadingsView::placeColumns()
         auto* label = ui::makeLabel(name.isEmpty() ? tr("column %1").arg(at + 1) : name, ui::TextRole::strong, columns_->widget(), true);
         label->setBuddy(list);
         ui::setAccess(list, tr("Column «%1» holds").arg(name));
-        grid_->addWidget(label, static_cast<int>(at), 0);
+        auto* words = new QVBoxLayout;
+        words->setSpacing(0);
+        words->addWidget(label);
+        words->addWidget(ui::makeLabel(examples(*sheet_, at), ui::TextRole::smallMuted, columns_->widget(), true));
+        grid_->addLayout(words, static_cast<int>(at), 0);
         grid_->addWidget(list, static_cast<int>(at), 1);
-        grid_->addWidget(ui::makeLabel(examples(*sheet_, at), ui::TextRole::muted, columns_->widget(), true), static_cast<int>(at), 2);
         connect(list, &QComboBox::activated, this, [this, at, list] {
             mapping_.columns[at] = choices[list->currentData().toInt()].column;
             ask();

@@ -70,7 +70,9 @@ QString SheetPreview::fateText(std::size_t row) const
     case RowFate::added: return tr("added");
     case RowFate::there: return tr("there already, left out");
     case RowFate::twice: return tr("said before, left out");
-    case RowFate::fault: return tr("at fault: %1").arg(exchange::reasonText(plan_->faults.at(row)));
+    case RowFate::fault:
+        if (waiting_) return tr("waits for an answer");
+        return tr("at fault: %1").arg(exchange::reasonText(plan_->faults.at(row)));
     }
     return {};
 }

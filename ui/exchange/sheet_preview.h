@@ -24,6 +24,8 @@ public:
     void setSheet(std::shared_ptr<const exchange::Sheet> sheet);
     void setPlan(std::shared_ptr<const exchange::SheetPlan> plan);
     void show(Shown shown);
+    /// While something is asked, rows that cannot be read are not at fault but wait.
+    void setWaiting(bool waiting) { waiting_ = waiting; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -40,6 +42,7 @@ private:
     std::shared_ptr<const exchange::Sheet> sheet_;
     std::shared_ptr<const exchange::SheetPlan> plan_;
     Shown shown_ = Shown::first;
+    bool waiting_ = false;
     std::vector<std::size_t> rows_;  ///< of the sheet
 };
 
