@@ -121,7 +121,7 @@ JournalSheetView::JournalSheetView(const QString& path, household::Household* ho
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setTabKeyNavigation(false);
     table_->setWordWrap(false);
-    table_->setMinimumHeight(fontMetrics().height() * 9);
+    table_->setMinimumHeight(fontMetrics().height() * 4);
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 9 / 5);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
     ui::setAccess(table_, tr("Rows of the file"), tr("In the first row the content of each column is chosen"));
@@ -315,6 +315,7 @@ void JournalSheetView::say()
     const int added = plan_ ? static_cast<int>(plan_->entries.size()) : 0;
     leaveThere_->setText(there > 0 ? tr("Leave out what the journal holds already (%1)").arg(there) : tr("Leave out what the journal holds already"));
     leaveTwice_->setText(twice > 0 ? tr("Leave out what an earlier row of the file says too (%1)").arg(twice) : tr("Leave out what an earlier row of the file says too"));
+    leaveTwice_->setVisible(plan_ && !unanswered());
     leaveThere_->setVisible(hadHousehold_ && (there > 0 || !leaveThere_->isChecked()));
     {
         const QSignalBlocker quiet{shown_};
@@ -328,7 +329,7 @@ void JournalSheetView::say()
         shown_->setCurrentIndex(std::max(0, kept));
         if (kept < 0 && sheet_) model_->show(SheetPreview::Shown::first);
     }
-    saveFaults_->setEnabled(faults > 0);
+    saveFaults_->setEnabled(faults > 0 && !unanswered());
     if (imported_) {
         import_->setEnabled(false);
         import_->setText(tr("Imported"));
