@@ -173,13 +173,15 @@ TEST_F(WindowPictures, TablesThatComeIn)
         for (const int scale : {100, 200}) {
             theme_->setFontScale(scale);
             const QString tail = QStringLiteral("%1-%2").arg(mode == ui::ThemeMode::dark ? QStringLiteral("dark") : QStringLiteral("light")).arg(scale);
-            for (const auto& [id, file, name, ready] : {std::tuple{ui::ActionId::importJournal, "feeds.csv", "journalSheetView", "column0"},
-                                                        std::tuple{ui::ActionId::importReadings, "logger.csv", "readingsView", "loggerColumn0"}}) {
+            for (const auto& [id, file, name, line, words] : {std::tuple{ui::ActionId::importJournal, "feeds.csv", "journalSheetView", "sheetSummary", "answer what is asked"},
+                                                              std::tuple{ui::ActionId::importReadings, "logger.csv", "readingsView", "readingsSummary", "Choose the stack"}}) {
                 answers_.files = {path(QString::fromLatin1(file))};
                 window_->action(id)->trigger();
                 auto* view = window_->findChild<QWidget*>(QString::fromLatin1(name));
                 ASSERT_NE(view, nullptr);
-                ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QWidget*>(QString::fromLatin1(ready)) != nullptr; }, patience));
+                // Rows and readings are looked at beside the window: until it is done the words and the height they take still change.
+                ASSERT_TRUE(QTest::qWaitFor([&, label = line, wanted = words] { return view->findChild<QLabel*>(QString::fromLatin1(label))->text().contains(QString::fromLatin1(wanted)); }, patience));
+                settle();
                 settle();
                 tests::keepPicture(view->grab().toImage(), QStringLiteral("window-%1-%2").arg(QString::fromLatin1(name), tail));
                 const QStringList cut = cutWords(*view);
