@@ -12,8 +12,8 @@ step "configure with the thread sanitizer" quietly cmake --preset tsan
 step "build with the thread sanitizer" quietly cmake --build build-tsan -j 2
 step "threads under the thread sanitizer" ctest --test-dir build-tsan -L threads -j 2 --timeout 3600 --output-on-failure
 step "configure the fuzz targets" quietly cmake --preset fuzz
-step "build the fuzz targets" quietly cmake --build build-fuzz -j 2 --target fuzz_journal fuzz_row fuzz_household
-for target in journal row household; do
+step "build the fuzz targets" quietly cmake --build build-fuzz -j 2 --target fuzz_journal fuzz_row fuzz_sheet fuzz_household
+for target in journal row sheet household; do
     found=$(mktemp -d)
     # What is found goes into a folder of its own; the kept corpus is only read.
     step "fuzz $target for a minute" quietly env ASAN_OPTIONS=detect_leaks=0 "build-fuzz/tests/fuzz/fuzz_$target" -max_total_time="${TIERLOAM_FUZZ_SECONDS:-60}" \

@@ -4,6 +4,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <array>
+#include <random>
+
 // From somebody's table to entries: what is asked, what each row becomes and why, what is there already. Our own inventions throughout.
 namespace tierloam::exchange {
 
@@ -192,6 +195,44 @@ TEST(SheetImport, MissingAnswersOfStackAndActionAreGivenOnce)
     answers.action = "feed";
     answers.stack = "Mill";
     EXPECT_THAT(rowsOf(planImport(sheet, answers, mill())), ElementsAre("2031-03-01|Mill|feed||300|g|||", "2031-03-02|Mill|feed||0.5|kg|||"));
+}
+
+TEST(SheetImport, WhateverTheBytesEveryRowHasOneFate)
+{
+    std::mt19937_64 random{17};
+    const std::string seed = "date;stack;action;slot;amount;unit;item;detail;note\n1.2.2031;Mill;fed;1;1.250,5;g;kitchen mix;side=left;\"a;b\"\n2/25/31;Mill;reading;;;;;bin=21,5;=x\n"
+                             "2031-02-03;Mill;water;;0,5 L;;;;\n2031-02-03;Mill;rotate;;;;;;\n";
+    constexpr std::array pieces{"\"", ";", ",", "\n", "\t", "\xFF", "=", "31", "-", ".", "\r", " ", "\xEF\xBB\xBF"};
+    std::size_t rows = 0, faults = 0;
+    for (int round = 0; round < 600; ++round) {
+        std::string bytes = seed;
+        for (auto changes = random() % 12; changes-- > 0;) {
+            const std::size_t at = random() % bytes.size();
+            if (random() % 2) bytes.insert(at, pieces[random() % pieces.size()]);
+            else bytes.erase(at, 1 + random() % 6);
+        }
+        const auto read = readSheet(bytes);
+        const auto* sheet = std::get_if<Sheet>(&read);
+        if (!sheet) continue;
+        SheetAnswers answers = answersFor(*sheet);
+        if (random() % 2) answers.decimal = DecimalMark::comma;
+        if (random() % 2) answers.order = DateOrder::monthFirst;
+        if (random() % 2) answers.century = 2000;
+        answers.leaveOutTwice = random() % 2;
+        const SheetPlan plan = planImport(*sheet, answers, mill());
+        ASSERT_EQ(plan.fates.size(), sheet->rows.size());
+        ASSERT_EQ(plan.count(RowFate::fault), plan.faults.size());
+        ASSERT_EQ(plan.count(RowFate::added), plan.entries.size()) << bytes;
+        journal::Edit edit;
+        edit.added = plan.entries;
+        ASSERT_FALSE(journal::applyEdit(mill(), edit).refusal) << bytes;
+        ASSERT_TRUE(std::holds_alternative<Sheet>(readSheet(faultyRows(*sheet, plan), sheet->separator)));
+        rows += plan.fates.size();
+        faults += plan.faults.size();
+    }
+    EXPECT_GT(rows, 1000U);
+    EXPECT_GT(faults, 100U);
+    EXPECT_LT(faults, rows);
 }
 
 }
