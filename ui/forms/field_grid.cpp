@@ -58,7 +58,10 @@ void FieldGrid::showEvent(QShowEvent* event)
 
 FieldGrid::~FieldGrid()
 {
-    // A field that loses the focus settles what was typed, which it cannot any more while it is being destroyed.
+    // A field that loses the focus settles what was typed, which it cannot any more while it is being destroyed; and nobody is told of it,
+    // since the form around this grid has gone already.
+    blockSignals(true);
+    for (ui::Field* field : std::as_const(fields_)) field->blockSignals(true);
     QWidget* focus = focusWidget();
     if (focus && isAncestorOf(focus)) focus->clearFocus();
 }

@@ -28,6 +28,7 @@ BeddingBench::BeddingBench(household::Household& household, const ui::Theme& the
 {
     grid_ = new forms::FieldGrid{this};
     stack_ = grid_->add(tr("For"), new ui::ChoiceField);
+    stack_->setObjectName(QStringLiteral("beddingFor"));
     area_ = grid_->add(tr("Floor"), new ui::AreaField);
     area_->setArea(journal::StackSettings{}.area);
     depth_ = grid_->add(tr("Depth, laid"), new ui::LengthField{0.5, 60.0});

@@ -74,9 +74,11 @@ MaterialsPage::MaterialsPage(household::Household& household, const ui::Theme& t
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setFocusPolicy(Qt::NoFocus);
     rows->addWidget(scroll_, 1);
-    buildTable();
-    buildSums();
-    buildActions();
+    auto* make = ui::makeButton(ui::actionText(ui::ActionId::newMaterial), ui::Tone::moss, this);
+    make->setObjectName(QStringLiteral("newMaterialButton"));
+    make->setEnabled(!household_.readOnly());
+    connect(make, &QPushButton::clicked, this, &MaterialsPage::newMaterial);
+    head_->addButton(make);
     const auto changed = [this] {
         stale_ = true;
         if (isVisible()) refresh();
@@ -84,6 +86,14 @@ MaterialsPage::MaterialsPage(household::Household& household, const ui::Theme& t
     connect(&household_, &household::Household::changed, this, changed);
     connect(&household_, &household::Household::reckoned, this, changed);
     connect(&theme_, &ui::Theme::changed, this, [this] { fit(); });
+}
+
+void MaterialsPage::build()
+{
+    if (table_) return;
+    buildTable();
+    buildSums();
+    buildActions();
     setFocusProxy(table_);
 }
 
@@ -202,23 +212,19 @@ void MaterialsPage::buildActions()
     on(ui::ActionId::favouriteMaterial, table_, [this] { toggleFavourite(); });
     on(ui::ActionId::mixMaterial, table_, [this] { showSum(Sum::mix); if (!chosen().isEmpty()) mix_->add(chosen()); });
     on(ui::ActionId::editMaterial, table_, [this] { editMaterial(); });
-    auto* button = ui::makeButton(ui::actionText(ui::ActionId::newMaterial), ui::Tone::moss, this);
-    button->setObjectName(QStringLiteral("newMaterialButton"));
-    button->setToolTip(make->toolTip());
-    connect(button, &QPushButton::clicked, this, &MaterialsPage::newMaterial);
-    head_->addButton(button);
-    button->setEnabled(!household_.readOnly());
+    findChild<QPushButton*>(QStringLiteral("newMaterialButton"))->setToolTip(make->toolTip());
 }
 
 void MaterialsPage::showSum(Sum sum)
 {
+    build();
     sums_->setCurrentIndex(static_cast<int>(sum));
     for (std::size_t i = 0; i < sumButtons_.size(); ++i) sumButtons_[i]->setChecked(i == static_cast<std::size_t>(sum));
     sums_->updateGeometry();
     tellCautions();
 }
 
-MaterialsPage::Sum MaterialsPage::sum() const { return static_cast<Sum>(sums_->currentIndex()); }
+MaterialsPage::Sum MaterialsPage::sum() const { return sums_ ? static_cast<Sum>(sums_->currentIndex()) : Sum::mix; }
 
 QStringList MaterialsPage::favourites() const { return settings_.value(QString::fromLatin1(favouritesKey)).toStringList(); }
 
@@ -238,6 +244,7 @@ void MaterialsPage::toggleFavourite()
 
 QString MaterialsPage::chosen() const
 {
+    if (!table_) return {};
     const materials::Material* row = model_->materialAt(filter_->mapToSource(table_->currentIndex()).row());
     return row ? QString::fromStdString(row->name) : QString{};
 }
@@ -263,6 +270,7 @@ void MaterialsPage::tellChosen()
 
 void MaterialsPage::tellCautions()
 {
+    if (!card_ || !sums_) return;
     QList<forms::Caution> told;
     const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
     if (!beside && sum() == Sum::leachate) told.append(forms::leachateCaution());
@@ -335,6 +343,7 @@ void MaterialsPage::refreshNow() { refresh(); }
 
 void MaterialsPage::refresh()
 {
+    build();
     stale_ = false;
     const QString before = chosen();
     const auto journal = household_.journal();
@@ -357,6 +366,7 @@ void MaterialsPage::refresh()
 
 void MaterialsPage::fit()
 {
+    if (!table_) return;
     const bool beside = width() >= theme_.px(besideAtLeast);
     sides_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     const QFontMetrics metrics = table_->fontMetrics();

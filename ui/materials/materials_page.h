@@ -73,6 +73,8 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    /// Its parts are made when it is first looked at: the window must not wait for them at its start.
+    void build();
     void buildTable();
     void buildSums();
     void buildActions();
