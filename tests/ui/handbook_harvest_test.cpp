@@ -93,8 +93,7 @@ TEST_F(HarvestTest, TellsTheWeightsWithTheLiftingCautionBeforeAnythingIsLifted)
     ASSERT_NE(bottom, nullptr);
     EXPECT_TRUE(bottom->text().contains(latin("kg")));
     EXPECT_TRUE(bottom->text().contains(latin("advised")));
-    auto* card = page_->findChild<QWidget*>(latin("beforeLifting"));
-    auto* caution = card->findChild<forms::CautionCard*>();
+    auto* caution = page_->harvest()->cautions();
     ASSERT_TRUE(caution->isVisible());
     EXPECT_TRUE(page_->rect().contains(QRect{caution->mapTo(page_.get(), QPoint{}), caution->size()})) << "without scrolling";
     QSignalSpy wanted{page_.get(), &HandbookPage::entryWanted};
@@ -102,6 +101,25 @@ TEST_F(HarvestTest, TellsTheWeightsWithTheLiftingCautionBeforeAnythingIsLifted)
     ASSERT_EQ(wanted.count(), 1);
     EXPECT_TRUE(std::holds_alternative<journal::Rotate>(wanted.front()[1].value<journal::Action>()));
     tests::keepPicture(page_->grab().toImage(), latin("harvest-before"));
+}
+
+TEST_F(HarvestTest, KeepsTheLiftingCautionInSightInASmallWindowWithLargeLetters)
+{
+    theme_.setFontScale(200);
+    theme_.apply();
+    page_->resize(780, 620);
+    for (const char* stack : {"Scullery", "Cellar"}) {
+        open(stack);
+        const QLabel* lifting = page_->harvest()->cautions()->findChild<QLabel*>();
+        ASSERT_NE(lifting, nullptr) << stack;
+        EXPECT_TRUE(lifting->text().contains(latin("knees bent"))) << stack;
+        const QRect shown = page_->harvest()->viewport()->rect();
+        const QRect at{lifting->mapTo(page_->harvest()->viewport(), QPoint{}), lifting->size()};
+        EXPECT_TRUE(shown.contains(at)) << stack << " " << at.bottom() << " of " << shown.bottom();
+        tests::keepPicture(page_->grab().toImage(), latin("harvest-small-%1").arg(latin(stack)));
+    }
+    theme_.setFontScale(100);
+    theme_.apply();
 }
 
 TEST_F(HarvestTest, TakesAPersonsOwnReachAndKeepsIt)

@@ -3,6 +3,7 @@
 #include "core/guide/figures.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/dates.h"
+#include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
@@ -63,6 +64,8 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
     column_ = new QVBoxLayout{body};
     column_->setContentsMargins(0, 0, 8, 12);
     column_->setSpacing(10);
+    cautions_ = new forms::CautionCard{body};
+    column_->addWidget(cautions_);
     stack_ = new ui::ChoiceField{body};
     stack_->setName(tr("Stack"));
     stack_->setObjectName(QStringLiteral("harvestStack"));
@@ -81,7 +84,7 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
     column_->addWidget(reach_);
     column_->addStretch(1);
     setWidget(body);
-    setFocusProxy(stack_->findChild<QWidget*>());
+    setFocusProxy(stack_->list());
     connect(stack_, &ui::Field::edited, this, [this] { build(); });
     connect(reach_, &ui::Field::edited, this, [this] {
         const auto length = reach_->length();
@@ -128,6 +131,7 @@ void HarvestView::build()
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(10);
     stage_ = Stage::nothing;
+    cautions_->setCautions({});
     const auto reckoning = household_.reckoning();
     const auto journal = household_.journal();
     const std::string name = stack().toStdString();
@@ -151,7 +155,7 @@ void HarvestView::build()
     if (standing && now) afterwards(rows, *standing, *history, *now);
     reachLabel_->setVisible(stage_ != Stage::nothing);
     reach_->setVisible(stage_ != Stage::nothing);
-    column_->insertWidget(2, cards_);
+    column_->insertWidget(3, cards_); // after cautions, stack and line
     cards_->show();
 }
 
@@ -170,9 +174,7 @@ void HarvestView::beforeLifting(QVBoxLayout* rows, const journal::Standing& stan
     card->setObjectName(QStringLiteral("beforeLifting"));
     auto* in = card->column();
     say(in, tr("Before you lift"), ui::TextRole::section, card);
-    auto* cautions = new forms::CautionCard{card}; // first, so that it is in sight in a small window too
-    in->addWidget(cautions);
-    cautions->setCautions({forms::liftingCaution({}), forms::dustCaution()});
+    cautions_->setCautions({forms::liftingCaution({}), forms::dustCaution()});
     for (auto tray = now.now.slots.rbegin(); tray != now.now.slots.rend(); ++tray) {
         const forms::TrayLiftWords lift = forms::trayLift(standing, tray->slot, tray->weightKg.p95, reach_->length());
         auto* label = say(in, tr("Slot %1: about %2. %3").arg(QString::number(tray->slot), ui::massBand(tray->weightKg), lift.words), tray->slot == 1 ? ui::TextRole::strong : ui::TextRole::body, card);
@@ -212,8 +214,6 @@ void HarvestView::drying(QVBoxLayout* rows, const journal::StackHistory& history
             rows->addWidget(card);
             continue;
         }
-        auto* cautions = new forms::CautionCard{card};
-        in->addWidget(cautions);
         const journal::Standing* standing = history.on(household_.today());
         forms::CautionFacts facts;
         facts.kind = forms::FormKind::harvest;
@@ -223,7 +223,7 @@ void HarvestView::drying(QVBoxLayout* rows, const journal::StackHistory& history
             facts.tray = tray.tray;
             facts.liftWords = forms::trayLift(*standing, tray.slot, tray.weightKg.p95, reach_->length()).words;
         }
-        cautions->setCautions({forms::liftingCaution(facts), forms::dustCaution()});
+        cautions_->setCautions({forms::liftingCaution(facts), forms::dustCaution()});
         const bool take = guide::mayTake(*day);
         if (day->tooWet) say(in, tr("Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day."), ui::TextRole::body, card);
         else say(in, take ? tr("Few worms are left: take the castings when they crumble.") : tr("Loosen it once today; the usual time is %1.").arg(ui::figureText(Figure::lightDrying)), ui::TextRole::body, card);

@@ -10,6 +10,9 @@
 class QLabel;
 class QVBoxLayout;
 
+namespace tierloam::forms {
+class CautionCard;
+}
 namespace tierloam::ui {
 class ChoiceField;
 class LengthField;
@@ -32,6 +35,7 @@ public:
     QString stack() const;
     Stage stage() const { return stage_; }
     void follow();
+    forms::CautionCard* cautions() const { return cautions_; }
 
 Q_SIGNALS:
     void entryWanted(const QString& stack, const tierloam::journal::Action& action, std::optional<int> slot);
@@ -46,6 +50,7 @@ private:
     household::Household& household_;
     const ui::Theme& theme_;
     ui::Settings& settings_;
+    forms::CautionCard* cautions_;   ///< above everything, so that it is in sight in a small window too
     ui::ChoiceField* stack_;
     ui::LengthField* reach_;
     QLabel* reachLabel_;
