@@ -13,6 +13,7 @@
 #include <QApplication>
 #include <QFileInfo>
 #include <QFont>
+#include <QStandardPaths>
 
 #include <memory>
 
@@ -94,7 +95,10 @@ int startWindow(int& argc, char** argv, const CommandLine& call)
 
     const QString file = call.demo ? QString{} : call.file.isEmpty() ? window::lastFile(*start.settings) : call.file;
     if (!file.isEmpty() && window::OneWindow::raiseOther(file)) return exitDone;
-    window::MainWindow window{needsOf(start, std::make_shared<household::SystemClock>())};
+    auto needs = needsOf(start, std::make_shared<household::SystemClock>());
+    needs.household.estimatesFolder = QStandardPaths::writableLocation(QStandardPaths::GenericCacheLocation) + QStringLiteral("/tierloam");
+    needs.household.program = TIERLOAM_VERSION;
+    window::MainWindow window{needs};
     int code = exitDone;
     if (call.demo || !file.isEmpty()) {
         const bool opened = call.demo ? window.openDemo() : window.openFile(file);

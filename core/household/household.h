@@ -58,6 +58,8 @@ public:
         std::chrono::milliseconds busyTimeout{5000}; ///< how long another program's lock is waited for
         std::chrono::milliseconds lookEvery{1000};   ///< for what other programs wrote, and for the next day
         ReckonFunction reckon;                       ///< empty: reckoning::reckon
+        QString estimatesFolder;                     ///< where estimates are kept from one session to the next; empty: nowhere
+        std::string program;                         ///< version of the program: kept estimates of another one are not read
     };
 
     static std::variant<std::unique_ptr<Household>, store::OpenFailure> open(const QString& path, std::shared_ptr<const Clock> clock, const Settings& settings);

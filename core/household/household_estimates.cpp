@@ -1,5 +1,6 @@
 #include "core/household/household_private.h"
 
+#include "core/household/kept_estimates.h"
 #include "core/log/log.h"
 #include "core/store/setting_names.h"
 
@@ -22,6 +23,16 @@ journal::Entries legalOf(const journal::Entries& entries)
     return legal;
 }
 
+/// Kept estimates rest on the journal as it was up to their day: entries since then may be missing in them, none may have changed.
+bool holdsFor(const reckoning::Reckoning& kept, const Reckoner::Request& request)
+{
+    if (kept.asOf > request.options.asOf) return false;
+    journal::Entries before;
+    for (const journal::Entry& entry : request.entries)
+        if (entry.date.day <= kept.asOf) before.push_back(entry);
+    return journal::digest(before) == kept.journalDigest;
+}
+
 }
 
 void Household::Private::startReckoner()
@@ -35,14 +46,21 @@ void Household::Private::startReckoner()
                                             {"members", options.members}, {"stopped", stop.stop_requested()}, {"ms", since.milliseconds()}});
             return made;
         };
+    const KeptEstimates kept{settings.estimatesFolder, writer->path(), settings.program};
+    Reckoner::Memory memory;
+    memory.keep = [kept](const Reckoner::Request& request, const reckoning::Reckoning& made) { kept.write(made, request.options.southern); };
+    memory.known = [kept](const Reckoner::Request& request) -> std::shared_ptr<const reckoning::Reckoning> {
+        auto before = kept.read(request.options.southern);
+        return before && before->members == request.options.members && holdsFor(*before, request) ? before : nullptr;
+    };
     reckoner_ = std::make_unique<Reckoner>(std::move(reckon), [this](std::uint64_t number, std::shared_ptr<const reckoning::Reckoning> made) {
         post([this, number, made = std::move(made)] {
             if (number != asked_) return; // a newer one is under way
             reckoning = made;
-            have_ = wanted_;
+            if (made->asOf == wanted_->asOf) have_ = wanted_; // kept ones may be of a day before
             Q_EMIT q_->reckoned();
         });
-    });
+    }, std::move(memory));
 }
 
 Household::Private::Basis Household::Private::basisNow() const

@@ -1,9 +1,11 @@
 #include "core/household/reckoner.h"
 
+#include <utility>
+
 namespace tierloam::household {
 
-Reckoner::Reckoner(Function reckon, Answer answer)
-    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, thread_{[this] { run(); }}
+Reckoner::Reckoner(Function reckon, Answer answer, Memory memory)
+    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, memory_{std::move(memory)}, thread_{[this] { run(); }}
 {
 }
 
@@ -41,8 +43,12 @@ void Reckoner::run()
             running_ = std::stop_source{};
             stop = running_.get_token();
         }
-        auto result = reckon_(request.entries, request.options, stop);
-        if (result && !stop.stop_requested()) answer_(request.number, std::move(result));
+        if (const auto known = std::exchange(memory_.known, {}))
+            if (auto before = known(request)) answer_(request.number, std::move(before));
+        const auto result = reckon_(request.entries, request.options, stop);
+        if (!result || stop.stop_requested()) continue;
+        answer_(request.number, result);
+        if (memory_.keep) memory_.keep(request, *result);
     }
 }
 

@@ -20,14 +20,21 @@ class Reckoner {
 public:
     using Function = std::function<std::shared_ptr<const reckoning::Reckoning>(const journal::Entries&, const reckoning::Options&, std::stop_token)>;
     using Answer = std::function<void(std::uint64_t number, std::shared_ptr<const reckoning::Reckoning>)>;
-
     struct Request {
         std::uint64_t number = 0;      ///< given back with the answer
         journal::Entries entries;      ///< a copy of its own, in journal order and legal
         reckoning::Options options;
     };
 
-    Reckoner(Function reckon, Answer answer);
+    /// What is remembered from one session to the next; both run in this thread.
+    struct Memory {
+        /// What is known without running anything, asked before the first run; nullptr: nothing. It is answered, and the run follows all the same.
+        std::function<std::shared_ptr<const reckoning::Reckoning>(const Request&)> known;
+        /// After an answer, so that nobody waits for it.
+        std::function<void(const Request&, const reckoning::Reckoning&)> keep;
+    };
+
+    Reckoner(Function reckon, Answer answer, Memory memory = {});
     /// Stops the run, answers nothing any more.
     ~Reckoner();
     Reckoner(const Reckoner&) = delete;
@@ -40,6 +47,7 @@ private:
 
     Function reckon_;
     Answer answer_;
+    Memory memory_;
     std::mutex mutex_;
     std::condition_variable wake_;
     std::optional<Request> next_;

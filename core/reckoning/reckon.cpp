@@ -65,7 +65,7 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
         const Reckoning* before = options.previous.get();
         const StackReckoning* same = before != nullptr && before->asOf == options.asOf && before->members == options.members
             ? before->stack(wanted[i]->name) : nullptr;
-        if (same != nullptr && same->digest == digest) {
+        if (same != nullptr && same->digest == digest && same->present != nullptr) { // one read from what was kept has no members
             result->stacks[i] = *same;
         } else {
             result->stacks[i].digest = digest;

@@ -44,6 +44,83 @@ TEST_F(HouseholdEstimates, ComeAfterOpeningAndAfterEachEditThatMatters)
     EXPECT_EQ(household().reckoning()->journalDigest, journal::digest({}));
 }
 
+/// Estimates of the session before stand there before the model has run; what has changed since, a damaged file, another release or another day do not
+/// stay for longer than until it has.
+class KeptFromTheSessionBefore : public HouseholdEstimates {
+protected:
+    KeptFromTheSessionBefore()
+    {
+        settings = quickSettings();
+        settings.estimatesFolder = folder() + QStringLiteral("/kept");
+        settings.program = "1.0";
+        settings.reckon = [this, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+            const std::stop_callback onStop{stop, [this] { go.release(); }};
+            go.acquire(); // each run waits until it is let go
+            return inner(entries, options, stop);
+        };
+        go.release(20);
+        open(settings);
+        waitForEstimates();
+        recordNow(newStack(start));
+        waitForEstimates();
+        close(); // the reckoner ends when it has kept them
+        while (go.try_acquire()) {}
+    }
+    /// Opens without letting the model run; true when estimates stand there all the same.
+    bool thereAtOnce()
+    {
+        open(settings);
+        const bool there = QTest::qWaitFor([&] { return household().reckoning() != nullptr; }, 2000);
+        current = household().reckoningIsCurrent();
+        go.release(20);
+        waitForEstimates();
+        while (go.try_acquire()) {}
+        return there;
+    }
+    QString keptFile() const
+    {
+        const QStringList files = QDir{settings.estimatesFolder}.entryList(QDir::Files);
+        return files.size() == 1 ? settings.estimatesFolder + QLatin1Char{'/'} + files.front() : QString{};
+    }
+
+    Household::Settings settings;
+    std::counting_semaphore<> go{0};
+    bool current = false;
+};
+
+TEST_F(KeptFromTheSessionBefore, StandThereAtOnceAndAreCurrentOnTheSameDay)
+{
+    ASSERT_TRUE(thereAtOnce());
+    EXPECT_TRUE(current);
+    EXPECT_EQ(QFile::permissions(keptFile()) & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions{});
+}
+
+TEST_F(KeptFromTheSessionBefore, ShowTheDayBeforeUntilThereAreNewOnes)
+{
+    clock->set(today + std::chrono::days{1});
+    ASSERT_TRUE(thereAtOnce());
+    EXPECT_FALSE(current);
+    EXPECT_EQ(household().reckoning()->asOf, today + std::chrono::days{1});
+}
+
+TEST_F(KeptFromTheSessionBefore, AreNotShownWhenTheyDoNotHold)
+{
+    QFile file{keptFile()};
+    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+    QByteArray bytes = file.readAll();
+    bytes[bytes.size() / 2] = static_cast<char>(bytes[bytes.size() / 2] ^ 1);
+    file.seek(0);
+    file.write(bytes);
+    file.close();
+    EXPECT_FALSE(thereAtOnce()) << "damaged";
+    EXPECT_TRUE(thereAtOnce()) << "and made anew silently";
+    settings.program = "1.1";
+    EXPECT_FALSE(thereAtOnce()) << "another release";
+    clock->set(today - std::chrono::days{1});
+    EXPECT_FALSE(thereAtOnce()) << "from the future";
+    EXPECT_TRUE(notices_.isEmpty());
+}
+
 TEST_F(HouseholdEstimates, TheNextDayBringsNewOnes)
 {
     auto settings = quickSettings();

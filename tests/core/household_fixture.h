@@ -55,6 +55,7 @@ protected:
         settings.reckon = [](const journal::Entries& entries, const reckoning::Options& options, std::stop_token) {
             auto made = std::make_shared<reckoning::Reckoning>();
             made->asOf = options.asOf;
+            made->members = options.members;
             made->journalDigest = journal::digest(entries);
             return std::shared_ptr<const reckoning::Reckoning>{std::move(made)};
         };
