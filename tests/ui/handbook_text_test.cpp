@@ -8,6 +8,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QFile>
 #include <QRegularExpression>
 #include <QSet>
 
@@ -131,6 +132,25 @@ TEST(HandbookText, DrawsEachDiagramAndTellsEachCautionAndList)
     for (const auto name : stageNames()) EXPECT_TRUE(drawn.contains(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())))) << name << " is shown nowhere";
     EXPECT_TRUE(stageNamed("no such stage").stacks.empty());
     EXPECT_FALSE(madeList("no such list", {}).has_value());
+}
+
+// Tools that gather texts for translators read the source and expand no macro: each text has to stand there within its own QT_TRANSLATE_NOOP.
+TEST(HandbookText, CanBeTranslatedBlockByBlock)
+{
+    QString sources;
+    for (const char* name : {"care", "turns", "year", "knowledge"}) {
+        QFile file{QStringLiteral(TIERLOAM_SOURCE_DIR "/ui/handbook/pages_%1.cpp").arg(QString::fromLatin1(name))};
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        sources += QString::fromUtf8(file.readAll());
+    }
+    const auto marked = [&](const char* text) { return sources.contains(QStringLiteral("QT_TRANSLATE_NOOP(\"Handbook\", \"") + QString::fromUtf8(text) + QStringLiteral("\")")); };
+    for (const Page& page : handbookPages()) {
+        EXPECT_TRUE(marked(page.title)) << page.id;
+        EXPECT_TRUE(marked(page.also)) << page.id;
+        for (const Block& block : page.blocks)
+            if (holdsWords(block.kind)) { EXPECT_TRUE(marked(block.text)) << page.id << ": " << block.text; }
+    }
+    EXPECT_FALSE(marked("no such text"));
 }
 
 TEST(HandbookText, TellsEveryParameterOfTheModelWithRangeAndBasis)
