@@ -2,6 +2,7 @@
 #include "core/guide/harvest_watch.h"
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "tests/ui/page_fixture.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/number_field.h"
 #include "ui/common/seams.h"
@@ -16,7 +17,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 #include <QTest>
 
 namespace tierloam::handbook {
@@ -25,33 +25,9 @@ namespace {
 
 QString latin(const char* text) { return QString::fromUtf8(text); }
 
-class HarvestTest : public testing::Test {
+class HarvestTest : public tests::PageTest<HandbookPage> {
 protected:
-    void SetUp() override
-    {
-        theme_.setMode(ui::ThemeMode::light);
-        theme_.apply();
-        household::Household::Settings settings;
-        settings.createIfAbsent = true;
-        settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
-        auto opened = household::Household::open(folder_.filePath(latin("mill.tierloam")), std::make_shared<household::FixedClock>(tests::sampleToday()), settings);
-        household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
-        journal::Entries entries = tests::sampleJournal();
-        for (journal::Entry& entry : entries) entry.id = journal::EntryId::none;
-        household_->recordAll(entries, latin("sample"));
-        household_->finishWrites();
-        ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty() && household_->reckoning(); }, 20000));
-        page_ = std::make_unique<HandbookPage>(*household_, theme_, *settings_);
-        page_->resize(1000, 800);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-    }
-    void TearDown() override
-    {
-        page_.reset();
-        household_.reset();
-        qApp->setStyleSheet({});
-    }
+    void SetUp() override { showPage({1000, 800}); }
     void open(const char* stack)
     {
         page_->openHarvest(latin(stack));
@@ -74,11 +50,6 @@ protected:
     const reckoning::StackReckoning& estimates(const char* stack) { kept_ = household_->reckoning(); return *kept_->stack(stack); }
     const journal::StackHistory& history(const char* stack) { view_ = household_->journal(); return *view_->replay.stack(stack); }
 
-    QTemporaryDir folder_;
-    ui::Theme theme_;
-    std::unique_ptr<ui::Settings> settings_ = ui::passingSettings();
-    std::unique_ptr<household::Household> household_;
-    std::unique_ptr<HandbookPage> page_;
     std::shared_ptr<const reckoning::Reckoning> kept_;
     std::shared_ptr<const household::JournalView> view_;
 };

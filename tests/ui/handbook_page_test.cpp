@@ -1,5 +1,6 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "tests/ui/page_fixture.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/handbook/handbook_page.h"
@@ -11,41 +12,15 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 
 namespace tierloam::handbook {
 
 namespace {
 
-class HandbookPageTest : public testing::Test {
+class HandbookPageTest : public tests::PageTest<HandbookPage> {
 protected:
-    void SetUp() override
-    {
-        theme_.setMode(ui::ThemeMode::light);
-        theme_.apply();
-        household::Household::Settings settings;
-        settings.createIfAbsent = true;
-        settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
-        auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), std::make_shared<household::FixedClock>(tests::sampleToday()), settings);
-        household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
-        page_ = std::make_unique<HandbookPage>(*household_, theme_, *settings_);
-        page_->resize(1000, 760);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-    }
-    void TearDown() override
-    {
-        page_.reset();
-        household_.reset();
-        qApp->setStyleSheet({});
-    }
-
-    QTemporaryDir folder_;
-    ui::Theme theme_;
-    std::unique_ptr<ui::Settings> settings_ = ui::passingSettings();
-    std::unique_ptr<household::Household> household_;
-    std::unique_ptr<HandbookPage> page_;
+    void SetUp() override { showPage({1000, 760}, false); }
 };
 
 }

@@ -1,5 +1,6 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "tests/ui/page_fixture.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/forms/caution_card.h"
@@ -12,48 +13,20 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 #include <QTest>
 
 namespace tierloam::handbook {
 
 namespace {
 
-class SymptomsTest : public testing::Test {
+class SymptomsTest : public tests::PageTest<HandbookPage> {
 protected:
     void SetUp() override
     {
-        theme_.setMode(ui::ThemeMode::light);
-        theme_.apply();
-        household::Household::Settings settings;
-        settings.createIfAbsent = true;
-        settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
-        auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), std::make_shared<household::FixedClock>(tests::sampleToday()), settings);
-        household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
-        journal::Entries entries = tests::sampleJournal();
-        for (journal::Entry& entry : entries) entry.id = journal::EntryId::none;
-        household_->recordAll(entries, QStringLiteral("sample"));
-        household_->finishWrites();
-        ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty() && household_->reckoning(); }, 20000));
-        page_ = std::make_unique<HandbookPage>(*household_, theme_, *settings_);
-        page_->resize(1000, 800);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
+        showPage({1000, 800});
         page_->openSymptoms(QStringLiteral("Lean-to"));
     }
-    void TearDown() override
-    {
-        page_.reset();
-        household_.reset();
-        qApp->setStyleSheet({});
-    }
     QPushButton* chip(guide::Symptom symptom) { return page_->findChild<QPushButton*>(QStringLiteral("symptom%1").arg(static_cast<int>(symptom))); }
-
-    QTemporaryDir folder_;
-    ui::Theme theme_;
-    std::unique_ptr<ui::Settings> settings_ = ui::passingSettings();
-    std::unique_ptr<household::Household> household_;
-    std::unique_ptr<HandbookPage> page_;
 };
 
 }

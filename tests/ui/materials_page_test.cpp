@@ -1,6 +1,7 @@
 #include "core/guide/figures.h"
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
+#include "tests/ui/page_fixture.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
@@ -27,7 +28,6 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
-#include <QTemporaryDir>
 #include <QTest>
 
 namespace tierloam::materials_page {
@@ -36,34 +36,9 @@ namespace {
 
 QString text(const char* latin) { return QString::fromUtf8(latin); }
 
-class MaterialsPageTest : public testing::Test {
+class MaterialsPageTest : public tests::PageTest<MaterialsPage> {
 protected:
-    void SetUp() override
-    {
-        theme_.setMode(ui::ThemeMode::light);
-        theme_.apply();
-        household::Household::Settings settings;
-        settings.createIfAbsent = true;
-        settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
-        auto opened = household::Household::open(folder_.filePath(text("mill.tierloam")), std::make_shared<household::FixedClock>(tests::sampleToday()), settings);
-        household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
-        journal::Entries entries = tests::sampleJournal();
-        for (journal::Entry& entry : entries) entry.id = journal::EntryId::none;
-        household_->recordAll(entries, text("sample"));
-        household_->finishWrites();
-        ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty() && household_->reckoning(); }, 20000));
-        page_ = std::make_unique<MaterialsPage>(*household_, theme_, *settings_);
-        page_->resize(1000, 860);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        QCoreApplication::processEvents();
-    }
-    void TearDown() override
-    {
-        page_.reset();
-        household_.reset();
-        qApp->setStyleSheet({});
-    }
+    void SetUp() override { showPage({1000, 860}); }
     template <class W>
     W* child(const char* name)
     {
@@ -78,12 +53,6 @@ protected:
         number->edit()->selectAll();
         QTest::keyClicks(number->edit(), what);
     }
-
-    QTemporaryDir folder_;
-    ui::Theme theme_;
-    std::unique_ptr<ui::Settings> settings_ = ui::passingSettings();
-    std::unique_ptr<household::Household> household_;
-    std::unique_ptr<MaterialsPage> page_;
 };
 
 }
