@@ -165,6 +165,9 @@ Ticket Household::keepBackupsIn(const QString& folder)
     return d_->askSetting(store::settingBackupFolder, absolute, HouseholdText::tr("Folder for backups"));
 }
 
+Ticket Household::keep(const QString& setting, const QString& value, const QString& label) { return d_->askSetting(setting, value, label); }
+QString Household::kept(const QString& setting) const { return d_->setting(setting); }
+
 QString Household::backupFolder() const { return d_->setting(store::settingBackupFolder); }
 
 QString Household::backupsLieIn() const

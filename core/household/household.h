@@ -108,6 +108,10 @@ public:
     QString backupFolder() const;        ///< as chosen; empty: beside the file
     QString backupsLieIn() const;        ///< where the next one goes
 
+    /// One of the household's settings (core/store/setting_names.h), kept in the file and undone like every verb.
+    Ticket keep(const QString& setting, const QString& value, const QString& label);
+    QString kept(const QString& setting) const;  ///< with what is still being written; empty when it was never set
+
     /// Entries that were taken out, latest first, also those of earlier days: `then` is called in this thread, later. An entry is brought
     /// back by apply() with it among the added ones, under its own id.
     void listDeleted(std::function<void(const std::vector<store::DeletedEntry>&)> then);

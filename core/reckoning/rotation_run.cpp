@@ -161,6 +161,7 @@ private:
         planned.colonyKg = quantile(colonies, {}, 0.5);
         made_.harvests.push_back(std::move(planned));
         rotate(members_.stack);
+        around_.lidOn = false; // as the journal takes a rotation
         takeOn_ = day + wish_.daysDrying;
         newTurn(day);
     }
@@ -169,6 +170,7 @@ private:
     void take(int day)
     {
         takeOn_.reset();
+        around_.lidOn = true;
         const int slot = members_.stack.trays() - 1;
         const TrayShape gone = members_.stack.shapes.back();
         if (made_.harvests.empty() || made_.harvests.back().takeOn != Day{}) { // it was in the light when the year began

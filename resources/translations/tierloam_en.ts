@@ -19,6 +19,23 @@
         </message>
     </context>
     <context>
+        <name>ChangeWords</name>
+        <message numerus="yes">
+            <source>None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).</source>
+            <translation>
+                <numerusform>None: even as it is, the stack does not process as much as today again within %n week (%1 then, %2 now).</numerusform>
+                <numerusform>None: even as it is, the stack does not process as much as today again within %n weeks (%1 then, %2 now).</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
+            <translation>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as today again.</numerusform>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as today again.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>Dates</name>
         <message numerus="yes">
             <source>%n day(s)</source>
@@ -296,6 +313,43 @@
             <translation>
                 <numerusform>%1 of %n material</numerusform>
                 <numerusform>%1 of %n materials</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::rotation::LanesView</name>
+        <message numerus="yes">
+            <source>Year of %n stack(s): %1</source>
+            <translation>
+                <numerusform>Year of %n stack: %1</numerusform>
+                <numerusform>Year of %n stacks: %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::rotation::RotationPage</name>
+        <message numerus="yes">
+            <source>%n harvest(s) in the coming year</source>
+            <translation>
+                <numerusform>%n harvest in the coming year</numerusform>
+                <numerusform>%n harvests in the coming year</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>on %n day(s)</source>
+            <translation>
+                <numerusform>on %n day</numerusform>
+                <numerusform>on %n days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::rotation::WishCard</name>
+        <message numerus="yes">
+            <source> In %n month(s) until then nothing is taken.</source>
+            <translation>
+                <numerusform> In %n month until then nothing is taken.</numerusform>
+                <numerusform> In %n months until then nothing is taken.</numerusform>
             </translation>
         </message>
     </context>

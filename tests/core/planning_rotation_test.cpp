@@ -1,4 +1,5 @@
 // A stack's year with its trays in turn, beside what the plain forecast of the same members says.
+#include "core/planning/wish_text.h"
 #include "core/reckoning/rotation_run.h"
 
 #include "tests/support/households.h"
@@ -121,6 +122,79 @@ TEST(RotationRun, FewerMembersKeepTheBands)
     const Band band = reckoning::band(colonies, {});
     EXPECT_NEAR(band.p50 / stack->now.colonyKg.p50, 1.0, 0.05);
     EXPECT_NEAR(band.p95 / stack->now.colonyKg.p95, 1.0, 0.12);
+}
+
+}
+}
+
+namespace tierloam::planning {
+namespace {
+
+TEST(WishText, ComesBackAsItWasAndPassesOverNonsense)
+{
+    const Day day{std::chrono::year{2031} / 5 / 2};
+    YearWishes wishes;
+    wishes.gathering = Gathering::gathered;
+    wishes.weekdays = 0x60;
+    wishes.away = {{day, day + std::chrono::days{13}}};
+    wishes.pinned["Lean-to by the door"][12] = day + std::chrono::days{40};
+    EXPECT_EQ(wishesFrom(wishText(wishes)), wishes);
+    EXPECT_EQ(wishesFrom("gathering never\nweekdays 999\naway 2031-05-02\npin x\n\nmore"), YearWishes{});
+}
+
+TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
+{
+    reckoning::Reckoning all;
+    for (int number = 0; number < 12 && all.stacks.size() < 3; ++number) {
+        auto stack = *tests::reckonHousehold(tests::makeHousehold(0x9a7d, number, {}, {}, 400), 128).stack;
+        stack.name = "Stack " + std::to_string(number);
+        all.asOf = stack.asOf;
+        all.stacks.push_back(std::move(stack));
+    }
+    YearWishes wishes;
+    wishes.gathering = Gathering::gathered;
+    wishes.weekdays = 0x60;
+    const auto plan = planYear(all, wishes, 2);
+    ASSERT_TRUE(plan);
+    ASSERT_EQ(plan->stacks.size(), 3u);
+    int harvests = 0;
+    for (const StackYear& year : plan->stacks) {
+        EXPECT_EQ(year.pinned.size(), year.planned.harvests.size());
+        EXPECT_GE(year.delayDays, 0);
+        for (const reckoning::PlannedHarvest& harvest : year.planned.harvests) {
+            if (harvest.liftOn <= all.asOf) continue;
+            const auto weekday = std::chrono::weekday{harvest.liftOn}.iso_encoding();
+            EXPECT_GE(weekday, 6u) << year.stack;
+            ++harvests;
+        }
+    }
+    EXPECT_GT(harvests, 3);
+    const Day far = all.asOf + std::chrono::days{364};
+    EXPECT_DOUBLE_EQ(answerWish(*plan, {0.0, far, false}).chance, 1.0);
+    EXPECT_DOUBLE_EQ(answerWish(*plan, {1e6, far, false}).chance, 0.0);
+    const WishAnswer middle = answerWish(*plan, {answerWish(*plan, {0.0, far, false}).litres.p50, far, false});
+    EXPECT_NEAR(middle.chance, 0.5, 0.02);
+    EXPECT_LT(answerWish(*plan, {1.0, all.asOf + std::chrono::days{1}, false}).chance, 0.01);
+    EXPECT_EQ(answerWish(*plan, {1.0, far, true}).chance, 0.0); // three stacks do not give something each month
+
+    // A harvest pinned by hand stands, and is told as such.
+    const StackYear* some = nullptr;
+    std::size_t k = 0;
+    for (const StackYear& year : plan->stacks)
+        for (std::size_t i = 0; i < year.planned.harvests.size(); ++i)
+            if (some == nullptr && year.planned.harvests[i].liftOn > all.asOf + std::chrono::days{20} && year.planned.harvests[i].liftOn < all.asOf + std::chrono::days{200}) {
+                some = &year;
+                k = i;
+            }
+    ASSERT_NE(some, nullptr);
+    const Day pinned = some->planned.harvests[k].liftOn + std::chrono::days{9};
+    wishes.pinned[some->stack][some->planned.harvests[k].batch] = pinned;
+    const auto again = planYear(all, wishes, 1);
+    ASSERT_TRUE(again);
+    const auto same = std::find_if(again->stacks.begin(), again->stacks.end(), [&](const StackYear& year) { return year.stack == some->stack; });
+    EXPECT_EQ(same->planned.harvests[k].liftOn, pinned);
+    EXPECT_TRUE(same->pinned[k]);
+    EXPECT_GT(same->delayDays, some->delayDays);
 }
 
 }

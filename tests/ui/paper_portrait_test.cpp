@@ -52,7 +52,7 @@ protected:
         const auto why = drawPortraits(window, folder, size);
         EXPECT_FALSE(why.has_value()) << why->toStdString();
         QMap<QString, QImage> pages;
-        for (const char* page : {"shelf", "trends", "journal", "materials", "handbook"}) {
+        for (const char* page : {"shelf", "trends", "journal", "materials", "handbook", "rotation"}) {
             const QImage image{folder + u'/' + QString::fromLatin1(page) + QStringLiteral(".png")};
             EXPECT_EQ(image.size(), size) << page;
             pages[QString::fromLatin1(page)] = image;

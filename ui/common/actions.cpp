@@ -19,6 +19,7 @@ constexpr ActionRow rows[] = {
     {ActionId::importJournal, Where::window, "importJournal", QT_TRANSLATE_NOOP("Actions", "&Import a table (CSV)…"), "Ctrl+I"},
     {ActionId::importReadings, Where::window, "importReadings", QT_TRANSLATE_NOOP("Actions", "Import readings of a &logger…"), "Ctrl+L"},
     {ActionId::exportJournal, Where::window, "exportJournal", QT_TRANSLATE_NOOP("Actions", "&Export journal (CSV)…"), "Ctrl+E"},
+    {ActionId::exportCalendar, Where::window, "exportCalendar", QT_TRANSLATE_NOOP("Actions", "Export ca&lendar…"), "Ctrl+Shift+E"},
     {ActionId::saveCopy, Where::window, "saveCopy", QT_TRANSLATE_NOOP("Actions", "Sa&ve a copy…"), "Ctrl+Shift+S"},
     {ActionId::backups, Where::window, "backups", QT_TRANSLATE_NOOP("Actions", "&Backups…"), "Ctrl+B"},
     {ActionId::backupFolder, Where::window, "backupFolder", QT_TRANSLATE_NOOP("Actions", "&Folder for backups…"), "Ctrl+Shift+B"},
@@ -37,6 +38,7 @@ constexpr ActionRow rows[] = {
     {ActionId::pageJournal, Where::window, "pageJournal", QT_TRANSLATE_NOOP("Actions", "&Journal"), "Ctrl+3"},
     {ActionId::pageMaterials, Where::window, "pageMaterials", QT_TRANSLATE_NOOP("Actions", "&Materials"), "Ctrl+5"},
     {ActionId::pageHandbook, Where::window, "pageHandbook", QT_TRANSLATE_NOOP("Actions", "&Handbook"), "Ctrl+6; F1"},
+    {ActionId::pageRotation, Where::window, "pageRotation", QT_TRANSLATE_NOOP("Actions", "R&otation"), "Ctrl+4"},
     {ActionId::goDue, Where::window, "goDue", QT_TRANSLATE_NOOP("Actions", "Go to the &due list"), "F6"},
     {ActionId::doDue, Where::window, "doDue", QT_TRANSLATE_NOOP("Actions", "Do the &first thing due"), "Ctrl+D"},
     {ActionId::themeLight, Where::window, "themeLight", QT_TRANSLATE_NOOP("Actions", "&Light colours"), "Ctrl+Alt+L"},
@@ -114,6 +116,12 @@ constexpr ActionRow rows[] = {
     {ActionId::handbookOn, Where::handbook, "handbookOn", QT_TRANSLATE_NOOP("Actions", "Forward"), "Alt+Right"},
     {ActionId::handbookStart, Where::handbook, "handbookStart", QT_TRANSLATE_NOOP("Actions", "To the first page"), "Alt+Home"},
 
+    {ActionId::planAsTheyCome, Where::rotation, "planAsTheyCome", QT_TRANSLATE_NOOP("Actions", "As they come"), "1"},
+    {ActionId::planSpread, Where::rotation, "planSpread", QT_TRANSLATE_NOOP("Actions", "Spread over the year"), "2"},
+    {ActionId::planGathered, Where::rotation, "planGathered", QT_TRANSLATE_NOOP("Actions", "Gathered on few days"), "3"},
+    {ActionId::unpinHarvest, Where::rotation, "unpinHarvest", QT_TRANSLATE_NOOP("Actions", "Let it come on its turn"), "Del"},
+    {ActionId::stepsAsTable, Where::rotation, "stepsAsTable", QT_TRANSLATE_NOOP("Actions", "Steps as table"), "T"},
+
     {ActionId::saveForm, Where::form, "saveForm", QT_TRANSLATE_NOOP("Actions", "Save"), "Ctrl+S; Ctrl+Return; Ctrl+Enter"},
     {ActionId::closeForm, Where::form, "closeForm", QT_TRANSLATE_NOOP("Actions", "Cancel"), "Esc"},
 };
@@ -165,6 +173,7 @@ QString whereText(Where where)
     case Where::shelf: return QCoreApplication::translate(context, "On the shelf");
     case Where::trends: return QCoreApplication::translate(context, "On the trends page");
     case Where::journal: return QCoreApplication::translate(context, "In the journal");
+    case Where::rotation: return QCoreApplication::translate(context, "On the rotation page");
     case Where::materials: return QCoreApplication::translate(context, "On the materials page");
     case Where::handbook: return QCoreApplication::translate(context, "In the handbook");
     case Where::form: return QCoreApplication::translate(context, "In a form");

@@ -15,13 +15,13 @@ class QObject;
 namespace tierloam::ui {
 
 /// Where the keys of an action work. Those of the window work on every page; those of a page only while it is shown.
-enum class Where { window, shelf, trends, journal, materials, handbook, form };
+enum class Where { window, shelf, trends, journal, materials, handbook, rotation, form };
 
 enum class ActionId {
     // window
-    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
+    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
-    pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, goDue, doDue,
+    pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, copyReport, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
@@ -35,6 +35,8 @@ enum class ActionId {
     findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, sumMix, sumBedding, sumCastings, sumLeachate,
     // handbook
     findInHandbook, handbookBack, handbookOn, handbookStart,
+    // rotation
+    planAsTheyCome, planSpread, planGathered, unpinHarvest, stepsAsTable,
     // forms
     saveForm, closeForm
 };

@@ -3,6 +3,7 @@
 #include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
 #include "ui/materials/materials_page.h"
+#include "ui/rotation/rotation_page.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
 #include "ui/window/desk.h"
@@ -74,13 +75,14 @@ std::optional<QString> drawPortraits(window::MainWindow& window, const QString& 
         window::Desk::Page page;
         const char* name;
     } pages[] = {{window::Desk::Page::shelf, "shelf"}, {window::Desk::Page::trends, "trends"}, {window::Desk::Page::journal, "journal"},
-                 {window::Desk::Page::materials, "materials"}, {window::Desk::Page::handbook, "handbook"}};
+                 {window::Desk::Page::materials, "materials"}, {window::Desk::Page::handbook, "handbook"}, {window::Desk::Page::rotation, "rotation"}};
     std::vector<Picture> pictures;
     for (const auto& [page, name] : pages) {
         desk.showPage(page);
         desk.shelf()->refreshNow();
         desk.trends()->refreshNow();
         desk.materials()->refreshNow();
+        if (page == window::Desk::Page::rotation) desk.rotation()->refreshNow();
         desk.handbook()->refreshNow();
         settle();
         if (QWidget* focus = QApplication::focusWidget()) focus->clearFocus(); // a picture shows no one's place

@@ -9,6 +9,7 @@
 #include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
 #include "ui/materials/materials_page.h"
+#include "ui/rotation/rotation_page.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
@@ -60,6 +61,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
       shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
       journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}},
       materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}},
+      rotation_{new rotation::RotationPage{household_, lent_.theme, pages_}},
       handbook_{new handbook::HandbookPage{household_, lent_.theme, lent_.settings, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
       row_{new QHBoxLayout{this}}, dueAction_{lent_.action(ui::ActionId::goDue)}
 {
@@ -73,6 +75,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     pages_->addWidget(trends_);
     pages_->addWidget(journal_);
     pages_->addWidget(materials_);
+    pages_->addWidget(rotation_);
     pages_->addWidget(handbook_);
     pages_->addWidget(duePage_);
     auto* dueRows = new QVBoxLayout{duePage_};
@@ -80,6 +83,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
 
     rail_->addPage(lent_.action(ui::ActionId::pageShelf));
     rail_->addPage(lent_.action(ui::ActionId::pageTrends));
+    rail_->addPage(lent_.action(ui::ActionId::pageRotation));
     rail_->addPage(lent_.action(ui::ActionId::pageJournal));
     rail_->addPage(lent_.action(ui::ActionId::pageMaterials));
     rail_->addPage(lent_.action(ui::ActionId::pageHandbook));
@@ -140,6 +144,7 @@ void Desk::showPage(Page page)
     case Page::trends: pages_->setCurrentWidget(trends_); break;
     case Page::journal: pages_->setCurrentWidget(journal_); break;
     case Page::materials: pages_->setCurrentWidget(materials_); break;
+    case Page::rotation: pages_->setCurrentWidget(rotation_); break;
     case Page::handbook: pages_->setCurrentWidget(handbook_); break;
     case Page::due: pages_->setCurrentWidget(duePage_); break;
     }
@@ -147,6 +152,7 @@ void Desk::showPage(Page page)
     lent_.action(ui::ActionId::pageTrends)->setChecked(page == Page::trends);
     lent_.action(ui::ActionId::pageJournal)->setChecked(page == Page::journal);
     lent_.action(ui::ActionId::pageMaterials)->setChecked(page == Page::materials);
+    lent_.action(ui::ActionId::pageRotation)->setChecked(page == Page::rotation);
     lent_.action(ui::ActionId::pageHandbook)->setChecked(page == Page::handbook);
     dueAction_->setChecked(page == Page::due);
     if (page == Page::due) {

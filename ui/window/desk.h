@@ -28,6 +28,9 @@ class JournalPage;
 namespace tierloam::handbook {
 class HandbookPage;
 }
+namespace tierloam::rotation {
+class RotationPage;
+}
 namespace tierloam::materials_page {
 class MaterialsPage;
 }
@@ -43,7 +46,7 @@ class Desk : public QWidget {
     Q_OBJECT
 
 public:
-    enum class Page { shelf, trends, journal, materials, handbook, due };
+    enum class Page { shelf, trends, journal, materials, handbook, rotation, due };
 
     /// What the desk borrows from the window, which outlives it.
     struct Lent {
@@ -62,6 +65,7 @@ public:
     trends::TrendsPage* trends() const { return trends_; }
     journal_page::JournalPage* journal() const { return journal_; }
     materials_page::MaterialsPage* materials() const { return materials_; }
+    rotation::RotationPage* rotation() const { return rotation_; }
     handbook::HandbookPage* handbook() const { return handbook_; }
     DueList* due() const { return due_; }
     bool dueBeside() const { return beside_; }
@@ -103,6 +107,7 @@ private:
     trends::TrendsPage* trends_;
     journal_page::JournalPage* journal_;
     materials_page::MaterialsPage* materials_;
+    rotation::RotationPage* rotation_;
     handbook::HandbookPage* handbook_;
     DueList* due_;
     QWidget* duePage_;

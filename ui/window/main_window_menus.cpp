@@ -77,6 +77,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
     on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
     on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
+    on(ui::ActionId::pageRotation, [this] { if (desk_) desk_->showPage(Desk::Page::rotation); });
     on(ui::ActionId::pageMaterials, [this] { if (desk_) desk_->showPage(Desk::Page::materials); });
     on(ui::ActionId::pageHandbook, [this] { if (desk_) desk_->showPage(Desk::Page::handbook); });
     on(ui::ActionId::goDue, [this] { if (desk_) desk_->goDue(); });
@@ -94,7 +95,7 @@ void MainWindow::makeActions()
         notices_->show(Notices::Kind::notice, tr("A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it."), QStringLiteral("report"));
     });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
-    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue, ui::ActionId::themeLight,
+    for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue, ui::ActionId::themeLight,
                                   ui::ActionId::themeDark, ui::ActionId::themeSystem}) {
         action(id)->setCheckable(true);
     }
@@ -129,7 +130,7 @@ void MainWindow::makeMenus()
     recordMenu_ = menuBar()->addMenu(tr("&Stack"));
 
     QMenu* view = menuBar()->addMenu(tr("&View"));
-    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook});
+    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation});
     view->addSeparator();
     fill(view, {ui::ActionId::goDue, ui::ActionId::doDue});
     view->addSeparator();
@@ -183,7 +184,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);

@@ -1,0 +1,263 @@
+#include "ui/drawing/lanes.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::drawing {
+
+namespace {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(Lanes)
+};
+
+constexpr double nameShare = 0.17;    ///< of the width, for names
+constexpr double bandLess = 0.30;     ///< of a row, above and below a window's band
+
+double slotHeight(const Type& type) { return std::ceil(lineHeight(type.small) * 1.12); }
+double laneGap(const Type& type) { return std::ceil(lineHeight(type.small) * 0.7); }
+double nameHeight(const Type& type) { return lineHeight(type.strong) + lineHeight(type.small); }
+double laneHeight(const Lane& lane, const Type& type) { return std::max(lane.slots * slotHeight(type), nameHeight(type)) + laneGap(type); }
+
+void drawStay(QPainter& painter, const QRectF& bar, const Lane::Stay& stay, const Palette& palette, const Type& type)
+{
+    const QColor fill = mixed(palette.panel, palette.ageColour(stay.ageAtFrom), stay.planned ? 0.55 : 0.85);
+    painter.setPen(QPen{palette.outline, 1, stay.planned ? Qt::DashLine : Qt::SolidLine});
+    painter.setBrush(fill);
+    painter.drawRect(bar);
+    if (stay.drying) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(QBrush{palette.patternOn(fill), Qt::BDiagPattern});
+        painter.drawRect(bar);
+    }
+    const QString label = Words::tr("tray %1").arg(stay.tray);
+    const QColor ink = fill.lightnessF() < 0.45f ? QColor{0xFB, 0xF6, 0xEA} : QColor{0x2B, 0x24, 0x20};
+    const QRectF words = bar.adjusted(stay.planned ? bar.height() * 0.8 : 5.0, 0, -3, 0); // clear of the mark that begins it
+    const QString shown = textWidth(type.small, label) <= words.width() ? label : QString::number(stay.tray);
+    if (textWidth(type.small, shown) > words.width()) return;
+    painter.setFont(type.small);
+    painter.setPen(ink);
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextSingleLine, shown);
+}
+
+QPolygonF markShape(Lane::Mark::Kind kind, const QRectF& box)
+{
+    const double x = box.center().x();
+    switch (kind) {
+    case Lane::Mark::Kind::lift: return {{{x, box.top()}, {box.right(), box.bottom()}, {box.left(), box.bottom()}}};
+    case Lane::Mark::Kind::take: return {{{box.left(), box.top()}, {box.right(), box.top()}, {x, box.bottom()}}};
+    case Lane::Mark::Kind::add: {
+        const double a = box.width() / 3;
+        const double l = box.left(), t = box.top();
+        return {{{l + a, t}, {l + 2 * a, t}, {l + 2 * a, t + a}, {l + 3 * a, t + a}, {l + 3 * a, t + 2 * a}, {l + 2 * a, t + 2 * a},
+                 {l + 2 * a, t + 3 * a}, {l + a, t + 3 * a}, {l + a, t + 2 * a}, {l, t + 2 * a}, {l, t + a}, {l + a, t + a}}};
+    }
+    }
+    return {};
+}
+
+QColor markColour(Lane::Mark::Kind kind, const Palette& palette)
+{
+    return kind == Lane::Mark::Kind::take ? palette.amber : kind == Lane::Mark::Kind::add ? palette.water : palette.moss;
+}
+
+void drawWindow(QPainter& painter, const QRectF& row, const Lane::Window& window, const Lanes& lanes, const QRectF& plot, const Palette& palette)
+{
+    const double from = std::max(lanes.axis.xOf(window.early, plot), plot.left());
+    const double to = std::min(lanes.axis.xOf(window.late, plot), plot.right());
+    if (to <= from) return;
+    const QRectF band = QRectF{QPointF{from, row.top() + row.height() * bandLess}, QPointF{to, row.bottom() - row.height() * bandLess}};
+    painter.setPen(Qt::NoPen);
+    QColor soft = palette.moss;
+    soft.setAlphaF(0.38f);
+    painter.setBrush(soft);
+    painter.drawRect(band);
+    painter.setPen(QPen{palette.moss, 1.4});
+    painter.drawLine(QPointF{from, row.top() + 2}, QPointF{from, row.bottom() - 2});
+    if (!window.lateOpen) painter.drawLine(QPointF{to, row.top() + 2}, QPointF{to, row.bottom() - 2});
+    const double middle = lanes.axis.xOf(window.middle, plot);
+    painter.setPen(QPen{palette.moss, 2.2});
+    if (middle >= plot.left() && middle <= plot.right()) painter.drawLine(QPointF{middle, row.top() + 1}, QPointF{middle, row.bottom() - 1});
+}
+
+}
+
+double lanesHeight(const Lanes& lanes, const Type& type)
+{
+    double height = axisHeight(type) + 2;
+    for (const Lane& lane : lanes.lanes) height += laneHeight(lane, type);
+    return std::ceil(height);
+}
+
+LanesLayout layOutLanes(const Lanes& lanes, const QRectF& room, const Type& type)
+{
+    LanesLayout layout;
+    double names = std::min(room.width() * nameShare, 220.0);
+    for (const Lane& lane : lanes.lanes) names = std::max(names, std::min(std::max(textWidth(type.strong, lane.name), textWidth(type.small, lane.note)) + 12, room.width() * 0.3));
+    layout.plot = room.adjusted(names, 0, -8, 0);
+    layout.rowHeight = slotHeight(type);
+    layout.axisRoom = QRectF{layout.plot.left(), room.top(), layout.plot.width(), axisHeight(type)};
+    double y = layout.axisRoom.bottom() + 2;
+    for (const Lane& lane : lanes.lanes) {
+        const double height = laneHeight(lane, type);
+        layout.rows.emplace_back(room.left(), y, room.width(), height);
+        y += height;
+    }
+    return layout;
+}
+
+QRectF LanesLayout::slotRoom(const Lanes& lanes, int lane, int slot) const
+{
+    const QRectF& row = rows[static_cast<std::size_t>(lane)];
+    const int slots = lanes.lanes[static_cast<std::size_t>(lane)].slots;
+    return {plot.left(), row.top() + (slots - std::clamp(slot, 1, slots)) * rowHeight, plot.width(), rowHeight};
+}
+
+QRectF LanesLayout::markRoom(const Lanes& lanes, int lane, int mark) const
+{
+    const Lane::Mark& one = lanes.lanes[static_cast<std::size_t>(lane)].marks[static_cast<std::size_t>(mark)];
+    const bool held = lanes.dragged && lanes.chosen == std::pair{lane, mark};
+    const QRectF row = slotRoom(lanes, lane, one.kind == Lane::Mark::Kind::lift ? 1 : lanes.lanes[static_cast<std::size_t>(lane)].slots);
+    const double x = lanes.axis.xOf(held ? *lanes.dragged : one.day, plot);
+    const double size = rowHeight * 0.74;
+    return {x - size / 2, row.center().y() - size / 2, size, size};
+}
+
+std::optional<std::pair<int, int>> LanesLayout::markAt(const Lanes& lanes, QPointF at) const
+{
+    for (int lane = 0; lane < static_cast<int>(lanes.lanes.size()); ++lane)
+        for (int mark = static_cast<int>(lanes.lanes[static_cast<std::size_t>(lane)].marks.size()) - 1; mark >= 0; --mark)
+            if (markRoom(lanes, lane, mark).adjusted(-5, -5, 5, 5).contains(at)) return std::pair{lane, mark};
+    return std::nullopt;
+}
+
+Day LanesLayout::dayAt(const Lanes& lanes, double x) const
+{
+    const int span = daysBetween(lanes.axis.from, lanes.axis.to);
+    const double share = plot.width() > 0 ? (x - plot.left()) / plot.width() : 0.0;
+    return lanes.axis.from + std::chrono::days{std::clamp(static_cast<int>(std::lround(share * span)), 0, span)};
+}
+
+void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout, const Palette& palette, const Type& type)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    drawAxis(painter, layout.axisRoom, lanes.axis, palette, type);
+    const double bottom = layout.rows.empty() ? layout.axisRoom.bottom() : layout.rows.back().bottom();
+    for (const auto& [from, to] : lanes.away) {
+        const QRectF gone{QPointF{std::max(lanes.axis.xOf(from, layout.plot), layout.plot.left()), layout.axisRoom.bottom()},
+                          QPointF{std::min(lanes.axis.xOf(to + std::chrono::days{1}, layout.plot), layout.plot.right()), bottom}};
+        if (gone.width() <= 0) continue;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(QBrush{mixed(palette.ground, palette.outline, 0.45), Qt::Dense6Pattern});
+        painter.drawRect(gone);
+    }
+    painter.setPen(QPen{palette.line, 1});
+    for (const TimeAxis::Tick& tick : lanes.axis.ticks(layout.plot.width(), type.small)) {
+        const double x = lanes.axis.xOf(tick.day, layout.plot);
+        painter.drawLine(QPointF{x, layout.axisRoom.bottom()}, QPointF{x, bottom});
+    }
+    for (int i = 0; i < static_cast<int>(lanes.lanes.size()); ++i) {
+        const Lane& lane = lanes.lanes[static_cast<std::size_t>(i)];
+        const QRectF& row = layout.rows[static_cast<std::size_t>(i)];
+        const QRectF names{row.left(), row.top(), layout.plot.left() - row.left() - 8, row.height()};
+        drawLine(painter, names, lane.name, type.strong, palette.ink);
+        drawLine(painter, names.adjusted(0, lineHeight(type.strong), 0, 0), lane.note, type.small, palette.mutedInk);
+        for (const Lane::Stay& stay : lane.stays) {
+            const double from = std::max(lanes.axis.xOf(stay.from, layout.plot), layout.plot.left());
+            const double to = std::min(lanes.axis.xOf(stay.to, layout.plot), layout.plot.right());
+            if (to - from < 1.0) continue;
+            const QRectF slot = layout.slotRoom(lanes, i, stay.slot);
+            drawStay(painter, QRectF{QPointF{from, slot.top() + 1.5}, QPointF{to, slot.bottom() - 1.5}}, stay, palette, type);
+        }
+        for (const Lane::Mark& mark : lane.marks)
+            if (mark.window) drawWindow(painter, layout.slotRoom(lanes, i, mark.kind == Lane::Mark::Kind::add ? lane.slots : 1), *mark.window, lanes, layout.plot, palette);
+        for (int m = 0; m < static_cast<int>(lane.marks.size()); ++m) {
+            const Lane::Mark& mark = lane.marks[static_cast<std::size_t>(m)];
+            if (mark.day < lanes.axis.from || mark.day > lanes.axis.to) continue;
+            const QRectF box = layout.markRoom(lanes, i, m);
+            const bool chosen = lanes.chosen == std::pair{i, m};
+            painter.setPen(QPen{palette.panel, 3.4, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
+            painter.setBrush(markColour(mark.kind, palette));
+            painter.drawPolygon(markShape(mark.kind, box));
+            painter.setPen(QPen{palette.ink, 1.1, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
+            painter.drawPolygon(markShape(mark.kind, box));
+            if (mark.pinned) { // a pin through it
+                painter.setPen(QPen{palette.ink, 2});
+                painter.drawLine(QPointF{box.center().x(), box.top() - 4}, QPointF{box.center().x(), box.bottom() + 4});
+                painter.setBrush(palette.ink);
+                painter.drawEllipse(QPointF{box.center().x(), box.top() - 5}, 3.2, 3.2);
+            }
+            if (chosen) {
+                painter.setBrush(Qt::NoBrush);
+                painter.setPen(QPen{palette.ink, lanes.focused ? 2.4 : 1.4});
+                painter.drawRect(box.adjusted(-4, -4, 4, 4));
+            }
+        }
+        painter.setPen(QPen{palette.line, 1});
+        painter.drawLine(QPointF{row.left(), row.bottom() - laneGap(type) / 2}, QPointF{row.right(), row.bottom() - laneGap(type) / 2});
+    }
+    const double now = lanes.axis.xOf(lanes.today, layout.plot);
+    painter.setPen(QPen{palette.brick, 2});
+    painter.drawLine(QPointF{now, layout.axisRoom.bottom() - 4}, QPointF{now, bottom});
+    painter.restore();
+}
+
+double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double height = lineHeight(type.small) + 6;
+    const double sign = height * 0.62;
+    double x = room.left(), y = room.top();
+    const auto item = [&](double wide, const QString& words, auto draw) {
+        const double whole = wide + 6 + textWidth(type.small, words) + 18;
+        if (x > room.left() && x + whole > room.right()) {
+            x = room.left();
+            y += height;
+        }
+        draw(QRectF{x, y + (height - sign) / 2, wide, sign});
+        drawLine(painter, QRectF{x + wide + 6, y + (height - lineHeight(type.small)) / 2, room.right() - x - wide - 6, height}, words, type.small, palette.mutedInk);
+        x += whole;
+    };
+    using Kind = Lane::Mark::Kind;
+    for (const auto& [kind, words] : {std::pair{Kind::lift, Words::tr("lift the bottom tray")}, std::pair{Kind::take, Words::tr("take the castings, lay new bedding")},
+                                      std::pair{Kind::add, Words::tr("add a tray")}}) {
+        item(sign, words, [&](const QRectF& box) {
+            painter.setPen(QPen{palette.ink, 1.1});
+            painter.setBrush(markColour(kind, palette));
+            painter.drawPolygon(markShape(kind, box));
+        });
+    }
+    item(sign * 2.4, Words::tr("its turn: 10 %, 50 % and 90 % sure"), [&](const QRectF& box) {
+        QColor soft = palette.moss;
+        soft.setAlphaF(0.38f);
+        painter.fillRect(box.adjusted(0, box.height() * 0.25, 0, -box.height() * 0.25), soft);
+        painter.setPen(QPen{palette.moss, 1.4});
+        painter.drawLine(box.topLeft(), box.bottomLeft());
+        painter.drawLine(box.topRight(), box.bottomRight());
+        painter.setPen(QPen{palette.moss, 2.2});
+        painter.drawLine(QPointF{box.left() + box.width() * 0.4, box.top() - 1}, QPointF{box.left() + box.width() * 0.4, box.bottom() + 1});
+    });
+    item(2, Words::tr("today"), [&](const QRectF& box) { painter.fillRect(box, palette.brick); });
+    item(sign * 2, Words::tr("in the light"), [&](const QRectF& box) {
+        painter.setPen(QPen{palette.outline, 1});
+        painter.setBrush(palette.panel);
+        painter.drawRect(box);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(QBrush{palette.patternOn(palette.panel), Qt::BDiagPattern});
+        painter.drawRect(box);
+    });
+    item(sign * 2, Words::tr("planned (dashed)"), [&](const QRectF& box) {
+        painter.setPen(QPen{palette.outline, 1, Qt::DashLine});
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(box);
+    });
+    painter.restore();
+    return y + height - room.top();
+}
+
+}

@@ -1,0 +1,65 @@
+#include "ui/rotation/background.h"
+
+namespace tierloam::rotation {
+
+Background::Background(QObject* parent) : QObject{parent}, thread_{[this](std::stop_token closing) { run(closing); }} {}
+
+Background::~Background()
+{
+    thread_.request_stop();
+    {
+        const std::lock_guard lock{mutex_};
+        runningStop_.request_stop();
+    }
+    thread_.join();
+}
+
+bool Background::busy() const { return open_ > 0; }
+
+void Background::ask(const QString& name, Work work)
+{
+    const quint64 number = ++last_;
+    newest_[name] = number;
+    {
+        const std::lock_guard lock{mutex_};
+        if (waiting_.contains(name)) --open_; // the older one is never answered
+        waiting_.insert_or_assign(name, Question{number, std::move(work)});
+        if (running_ == name) runningStop_.request_stop();
+    }
+    ++open_;
+    wake_.notify_one();
+    Q_EMIT busyChanged();
+}
+
+void Background::run(std::stop_token closing)
+{
+    while (!closing.stop_requested()) {
+        Question question{};
+        QString name;
+        std::stop_token stop;
+        {
+            std::unique_lock lock{mutex_};
+            if (!wake_.wait(lock, closing, [this] { return !waiting_.empty(); })) return;
+            const auto first = waiting_.begin();
+            name = first->first;
+            question = std::move(first->second);
+            waiting_.erase(first);
+            running_ = name;
+            runningStop_ = std::stop_source{};
+            stop = runningStop_.get_token();
+        }
+        Use use = question.work(stop);
+        {
+            const std::lock_guard lock{mutex_};
+            running_.clear();
+        }
+        // Dropped by Qt when this object has gone meanwhile.
+        QMetaObject::invokeMethod(this, [this, name, number = question.number, use = std::move(use)] {
+            --open_;
+            if (use && newest_[name] == number) use();
+            Q_EMIT busyChanged();
+        }, Qt::QueuedConnection);
+    }
+}
+
+}

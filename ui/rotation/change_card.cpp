@@ -1,0 +1,285 @@
+#include "ui/rotation/change_card.h"
+
+#include "ui/common/amount_field.h"
+#include "ui/common/choice_field.h"
+#include "ui/common/date_field.h"
+#include "ui/common/dates.h"
+#include "ui/common/field_edit.h"
+#include "ui/common/flow_layout.h"
+#include "ui/common/formats.h"
+#include "ui/common/number_field.h"
+#include "ui/drawing/type.h"
+#include "ui/rotation/change_words.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::rotation {
+
+namespace {
+
+using Kind = ChangeCard::Kind;
+
+constexpr int entriesOffered = 12;
+constexpr int awayDays = 14;
+
+/// Entries whose absence would have made another stack of it.
+bool isTurning(const journal::Action& action)
+{
+    return std::holds_alternative<journal::Bed>(action) || std::holds_alternative<journal::Harvest>(action) || std::holds_alternative<journal::Stock>(action)
+        || std::holds_alternative<journal::Remove>(action) || std::holds_alternative<journal::Move>(action) || std::holds_alternative<journal::Water>(action)
+        || std::holds_alternative<journal::Feed>(action);
+}
+
+}
+
+TwoCourses::TwoCourses(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
+{
+    setObjectName(QStringLiteral("twoCourses"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void TwoCourses::setCourses(const TriedChange& change, Day today)
+{
+    change_ = change;
+    today_ = today;
+    setVisible(change_.usual.size() > 1);
+    ui::setAccess(this, tr("Colony of the coming year, as usual and with the change: the figures stand in the table above"));
+    updateGeometry();
+    update();
+}
+
+QSize TwoCourses::sizeHint() const
+{
+    const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
+    return {theme_.px(320), static_cast<int>(2 * drawing::stripHeight(type, 1.0) + drawing::axisHeight(type)) + 6};
+}
+
+void TwoCourses::paintEvent(QPaintEvent*)
+{
+    if (change_.usual.size() < 2) return;
+    QPainter painter{this};
+    const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
+    drawing::TimeAxis axis;
+    axis.from = change_.usual.front().day;
+    axis.to = change_.usual.back().day;
+    double top = 0;
+    for (const auto* points : {&change_.usual, &change_.changed})
+        for (const drawing::StripPoint& point : *points) top = std::max(top, point.high);
+    const double height = drawing::stripHeight(type, 1.0);
+    double y = 0;
+    for (const auto& [points, title] : {std::pair{&change_.usual, tr("colony, as usual")}, std::pair{&change_.changed, tr("colony, with the change")}}) {
+        drawing::Strip strip;
+        strip.title = title;
+        strip.points = *points;
+        strip.top = drawing::roundTop(top);
+        strip.value = tr("up to %1").arg(ui::massText(strip.top));
+        strip.colour = theme_.palette().brick;
+        drawing::drawStrip(painter, QRectF{0.0, y, static_cast<double>(width()), height}, strip, axis, theme_.palette(), type);
+        y += height;
+    }
+    drawing::drawAxis(painter, QRectF{0.0, y + 2, static_cast<double>(width()), drawing::axisHeight(type)}, axis, theme_.palette(), type);
+}
+
+ChangeCard::ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent)
+    : Card{parent}, household_{household}, background_{background}, theme_{theme}, stack_{new ui::ChoiceField}, kind_{new ui::ChoiceField},
+      kg_{new ui::AmountField{ui::massUnits()}}, temperature_{new ui::TemperatureField}, from_{new ui::DateField{household.today()}}, to_{new ui::DateField{household.today()}},
+      weeks_{new ui::CountField{1, 52}}, entry_{new ui::ChoiceField}, go_{ui::makeButton(tr("Compare"), ui::Tone::moss, this)},
+      sentence_{ui::makeLabel({}, ui::TextRole::body, this, true)}, table_{new QWidget{this}}, courses_{new TwoCourses{theme, this}}
+{
+    setObjectName(QStringLiteral("changeCard"));
+    ui::setAccess(this, tr("Try a change"));
+    column()->addWidget(ui::makeLabel(tr("Try a change"), ui::TextRole::section, this));
+    auto* row = new QWidget{this};
+    auto* flow = new ui::FlowLayout{row, 8};
+    stack_->setName(tr("Stack"));
+    kind_->setName(tr("Change"));
+    for (const auto& [kind, text] : {std::pair{Kind::feed, tr("feed so much a week")}, std::pair{Kind::warmer, tr("keep the bed at")}, std::pair{Kind::away, tr("be away")},
+                                     std::pair{Kind::addTray, tr("add a tray on")}, std::pair{Kind::harvest, tr("take the bottom tray on")},
+                                     std::pair{Kind::giveAway, tr("give worms away")}, std::pair{Kind::anotherStack, tr("start another stack from it")},
+                                     std::pair{Kind::wayBack, tr("the shortest way back")}, std::pair{Kind::anotherPast, tr("if an entry had not been")}})
+        kind_->addChoice(text, static_cast<int>(kind));
+    kg_->setName(tr("Fresh food a week"));
+    kg_->setAmount(Amount{1.0, Unit::kg});
+    kg_->setZeroAllowed(true);
+    temperature_->setName(tr("Usual temperature of the bed"));
+    from_->setName(tr("From"));
+    to_->setName(tr("To"));
+    const Day tomorrow = household.today() + std::chrono::days{1};
+    from_->setMoment({tomorrow, std::nullopt});
+    to_->setMoment({tomorrow + std::chrono::days{awayDays - 1}, std::nullopt});
+    weeks_->setName(tr("Weeks until it is back"));
+    weeks_->setCount(12);
+    entry_->setName(tr("Entry"));
+    for (ui::DateField* each : {from_, to_})
+        if (each->timeButton()) each->timeButton()->hide();
+    const int character = fontMetrics().averageCharWidth();
+    kg_->setMaximumWidth(character * 28);
+    temperature_->setMaximumWidth(character * 28);
+    weeks_->setMaximumWidth(character * 16);
+    from_->setMaximumWidth(character * 36);
+    to_->setMaximumWidth(character * 36);
+    for (QWidget* each : std::initializer_list<QWidget*>{stack_, kind_, kg_, temperature_, from_, to_, weeks_, entry_, go_}) flow->addWidget(each);
+    column()->addWidget(row);
+    column()->addWidget(sentence_);
+    column()->addWidget(table_);
+    column()->addWidget(courses_);
+    column()->addStretch(1);
+    courses_->hide();
+    go_->setObjectName(QStringLiteral("compare"));
+    sentence_->setObjectName(QStringLiteral("changeSentence"));
+    connect(kind_, &ui::Field::edited, this, [this] { showFields(); });
+    connect(stack_, &ui::Field::edited, this, [this] { fillEntries(); });
+    connect(go_, &QPushButton::clicked, this, [this] { tryIt(); });
+    showFields();
+}
+
+void ChangeCard::chooseKind(Kind kind)
+{
+    kind_->setValue(static_cast<int>(kind));
+    showFields();
+}
+
+void ChangeCard::showFields()
+{
+    const auto kind = kind_->chosen<Kind>().value_or(Kind::feed);
+    kg_->setVisible(kind == Kind::feed);
+    temperature_->setVisible(kind == Kind::warmer);
+    from_->setVisible(kind == Kind::away || kind == Kind::addTray || kind == Kind::harvest);
+    to_->setVisible(kind == Kind::away);
+    weeks_->setVisible(kind == Kind::giveAway || kind == Kind::anotherStack);
+    entry_->setVisible(kind == Kind::anotherPast);
+}
+
+void ChangeCard::fillEntries()
+{
+    entry_->clearChoices();
+    const auto journal = household_.journal();
+    const std::string stack = stack_->value().toString().toStdString();
+    int offered = 0;
+    for (auto entry = journal->entries.rbegin(); entry != journal->entries.rend() && offered < entriesOffered; ++entry) {
+        if (entry->stack != stack || !isTurning(entry->action)) continue;
+        entry_->addChoice(tr("%1, %2").arg(ui::shortDay(entry->date.day, household_.today()), QString::fromUtf8(journal::actionName(entry->action).data())),
+                          QVariant::fromValue(static_cast<qint64>(entry->id)));
+        ++offered;
+    }
+}
+
+void ChangeCard::refresh()
+{
+    const QVariant before = stack_->value();
+    stack_->clearChoices();
+    const auto reckoning = household_.reckoning();
+    bool there = false;
+    if (reckoning)
+        for (const reckoning::StackReckoning& stack : reckoning->stacks) {
+            stack_->addChoice(QString::fromStdString(stack.name), QString::fromStdString(stack.name));
+            there = there || before.toString().toStdString() == stack.name;
+        }
+    if (there) stack_->setValue(before);
+    go_->setEnabled(reckoning && !reckoning->stacks.empty());
+    if (const auto* stack = reckoning ? reckoning->stack(stack_->value().toString().toStdString()) : nullptr; stack && !temperature_->temperature())
+        temperature_->setTemperature(celsius(std::round(stack->now.binTempC.p50) + 2.0));
+    fillEntries();
+}
+
+void ChangeCard::tryIt()
+{
+    const auto reckoning = household_.reckoning();
+    const std::string name = stack_->value().toString().toStdString();
+    if (!reckoning || !reckoning->stack(name)) return;
+    const Kind kind = kind_->chosen<Kind>().value_or(Kind::feed);
+    const Day today = household_.today();
+    const Day tomorrow = today + std::chrono::days{1};
+    const auto typed = [&](const ui::DateField* field) { return field->moment().value ? std::max(field->moment().value->day, tomorrow) : tomorrow; };
+    for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, weeks_})
+        if (each->isVisibleTo(this) && !each->check()) return;
+
+    reckoning::ChangedPlan plan;
+    const Day from = typed(from_);
+    const Day to = std::max(typed(to_), from);
+    const int weeks = weeks_->count().value_or(12);
+    switch (kind) {
+    case Kind::feed: plan.feedKgPerWeek = kg_->amount().value && kg_->amount().value->mass() ? kg_->amount().value->mass()->base() : 0.0; break;
+    case Kind::warmer: plan.usualTemperature = temperature_->temperature().value_or(celsius(22)).base(); break;
+    case Kind::addTray: plan.trayAddedOn = from; break;
+    case Kind::harvest: plan.harvestOn = from; break;
+    default: break;
+    }
+    const auto journal = household_.journal();
+    const auto without = static_cast<journal::EntryId>(entry_->value().toLongLong());
+    go_->setEnabled(false);
+    sentence_->setText(tr("Comparing…"));
+    background_.ask(QStringLiteral("change"), [this, reckoning, journal, name, kind, plan, from, to, weeks, today, without](std::stop_token stop) -> Background::Use {
+        const reckoning::StackReckoning& stack = *reckoning->stack(name);
+        std::optional<TriedChange> made;
+        switch (kind) {
+        case Kind::feed:
+        case Kind::warmer:
+        case Kind::addTray:
+        case Kind::harvest:
+            if (const auto compared = reckoning::comparePlans(stack, plan, 1, stop)) made = ofPlans(*compared, today);
+            break;
+        case Kind::away:
+            if (const auto leave = planning::prepareAbsence(stack, from, to, 1, stop)) made = ofAbsence(*leave, from, to, today);
+            break;
+        case Kind::giveAway:
+        case Kind::anotherStack:
+            if (const auto give = planning::mostToGiveAway(stack, 7 * weeks, 1, stop)) made = ofGiveAway(*give, weeks, kind == Kind::anotherStack);
+            break;
+        case Kind::wayBack: made = ofWayBack(planning::shortestWayBack(stack, 1, stop), stack, today); break;
+        case Kind::anotherPast: {
+            reckoning::Options options;
+            options.asOf = reckoning->asOf;
+            options.members = reckoning->members;
+            options.threads = 1;
+            const auto answer = reckoning::reckonAnotherPast(journal->entries, {{without}, {}}, options, stop);
+            const auto* other = answer.reckoning ? answer.reckoning->stack(name) : nullptr;
+            if (other != nullptr) made = ofAnotherPast(stack, *other, today);
+            else if (!stop.stop_requested()) made = TriedChange{tr("It cannot have been so: later entries rest on that one."), {}, {}, {}};
+            break;
+        }
+        }
+        if (stop.stop_requested()) return {};
+        return [this, made = made.value_or(TriedChange{tr("The estimates hold no members to ask; wait until they are made anew."), {}, {}, {}})] {
+            go_->setEnabled(true);
+            show(made);
+        };
+    });
+}
+
+void ChangeCard::show(const TriedChange& change)
+{
+    sentence_->setText(change.sentence);
+    delete table_->layout();
+    qDeleteAll(table_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    auto* grid = new QGridLayout{table_};
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(14);
+    grid->setVerticalSpacing(2);
+    grid->setColumnStretch(2, 1);
+    if (!change.rows.empty()) {
+        grid->addWidget(ui::makeLabel(tr("as usual"), ui::TextRole::smallMuted, table_), 0, 1);
+        grid->addWidget(ui::makeLabel(tr("with the change"), ui::TextRole::smallMuted, table_), 0, 2);
+    }
+    int row = 1;
+    for (const TriedChange::Row& each : change.rows) {
+        grid->addWidget(ui::makeLabel(each.name, ui::TextRole::small, table_, true), row, 0);
+        grid->addWidget(ui::makeLabel(each.usual, ui::TextRole::small, table_, true), row, 1);
+        auto* changed = ui::makeLabel(each.changed, ui::TextRole::small, table_, true);
+        ui::setRole(changed, ui::TextRole::strong);
+        grid->addWidget(changed, row, 2);
+        ++row;
+    }
+    courses_->setCourses(change, household_.today());
+    Q_EMIT tried();
+}
+
+}

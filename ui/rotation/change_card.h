@@ -1,0 +1,85 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "core/planning/changes.h"
+#include "ui/common/panels.h"
+#include "ui/common/theme.h"
+#include "ui/drawing/strip.h"
+#include "ui/rotation/background.h"
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+
+namespace tierloam::ui {
+class AmountField;
+class ChoiceField;
+class CountField;
+class DateField;
+class TemperatureField;
+}
+
+namespace tierloam::rotation {
+
+/// What a tried change comes to, as it is shown: rows of figures, the usual course beside the changed one.
+struct TriedChange {
+    QString sentence;
+    struct Row { QString name, usual, changed; };
+    std::vector<Row> rows;
+    std::vector<drawing::StripPoint> usual, changed; ///< colony, kg, week by week
+};
+
+/// Two small charts on one axis and one scale, one above the other: as usual, and with the change.
+class TwoCourses : public QWidget {
+public:
+    explicit TwoCourses(const ui::Theme& theme, QWidget* parent = nullptr);
+    void setCourses(const TriedChange& change, Day today);
+    QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    const ui::Theme& theme_;
+    TriedChange change_;
+    Day today_{};
+};
+
+/// "What if": a change of one stack beside its usual course, on the same members with the same random numbers.
+class ChangeCard : public ui::Card {
+    Q_OBJECT
+
+public:
+    enum class Kind { feed, warmer, away, addTray, harvest, giveAway, anotherStack, wayBack, anotherPast };
+
+    ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent = nullptr);
+    void refresh();
+    void chooseKind(Kind kind);
+    void tryIt();
+
+Q_SIGNALS:
+    void tried();
+
+private:
+    void showFields();
+    void fillEntries();
+    void show(const TriedChange& change);
+
+    household::Household& household_;
+    Background& background_;
+    const ui::Theme& theme_;
+    ui::ChoiceField* stack_;
+    ui::ChoiceField* kind_;
+    ui::AmountField* kg_;
+    ui::TemperatureField* temperature_;
+    ui::DateField* from_;
+    ui::DateField* to_;
+    ui::CountField* weeks_;
+    ui::ChoiceField* entry_;
+    QPushButton* go_;
+    QLabel* sentence_;
+    QWidget* table_;
+    TwoCourses* courses_;
+};
+
+}

@@ -1,0 +1,129 @@
+#include "ui/rotation/change_words.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace tierloam::rotation {
+
+namespace {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(ChangeWords)
+};
+
+QString orNever(const reckoning::Dates& dates, Day today)
+{
+    const QString text = ui::datesText(dates, today);
+    return text.isEmpty() ? Words::tr("not within a year") : text;
+}
+
+std::vector<drawing::StripPoint> colonyOf(const std::vector<reckoning::StackEstimate>& days)
+{
+    std::vector<drawing::StripPoint> points;
+    for (const reckoning::StackEstimate& day : days) points.push_back({day.day, day.colonyKg.p05, day.colonyKg.p50, day.colonyKg.p95});
+    return points;
+}
+
+QString daysGained(double days)
+{
+    const int whole = static_cast<int>(std::lround(days));
+    if (whole == 0) return Words::tr("no day sooner or later");
+    return whole > 0 ? Words::tr("%1 sooner").arg(ui::daysLong(whole)) : Words::tr("%1 later").arg(ui::daysLong(-whole));
+}
+
+}
+
+TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
+{
+    const auto& base = compared.base;
+    const auto& changed = compared.changed;
+    TriedChange made;
+    const double more = compared.colonyMoreIn60Days.p50;
+    made.sentence = Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.")
+                        .arg(daysGained(compared.readyEarlierByDays.p50), ui::massText(std::abs(more)), more >= 0 ? Words::tr("heavier") : Words::tr("lighter"));
+    made.rows = {{Words::tr("bottom tray ready"), orNever(base.readyOn, today), orNever(changed.readyOn, today)},
+                 {Words::tr("top tray filled"), orNever(base.turnOn, today), orNever(changed.turnOn, today)},
+                 {Words::tr("sump full, if shut"), orNever(base.sumpFullOn, today), orNever(changed.sumpFullOn, today)},
+                 {Words::tr("colony in 60 days"), ui::massBand(base.colonyIn60Days), ui::massBand(changed.colonyIn60Days)},
+                 {Words::tr("colony in a year"), ui::massBand(base.colonyInAYear), ui::massBand(changed.colonyInAYear)}};
+    made.usual = colonyOf(base.days);
+    made.changed = colonyOf(changed.days);
+    return made;
+}
+
+TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack)
+{
+    TriedChange made;
+    if (give.share <= 0.0) {
+        made.sentence = Words::tr("None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).", nullptr, weeks)
+                            .arg(ui::rateText(give.processingThen), ui::rateText(give.processingNow));
+        return made;
+    }
+    made.sentence = Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.", nullptr, weeks)
+                        .arg(ui::massText(give.kg), ui::percentText(give.share));
+    if (forAnotherStack) {
+        // 0.11 to 0.45 kg for a first tray: common practice, no source.
+        made.sentence += give.kg < 0.11 ? Words::tr(" That is too little for another stack, which begins with 110 to 450 g: give it more weeks, or buy the rest.")
+                                        : Words::tr(" That is enough for another stack, which begins with 110 to 450 g: lay bedding in its first tray, and move the worms there.");
+    }
+    made.sentence += Words::tr(" Never release them into wild land, and keep to local rules on species and sale.");
+    made.rows = {{Words::tr("processing, dry"), ui::rateText(give.processingNow), ui::rateText(give.processingThen)}};
+    return made;
+}
+
+TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day today)
+{
+    TriedChange made;
+    QStringList todo;
+    todo << (leave.feedKg >= 0.05 ? Words::tr("feed %1 with its cover").arg(ui::massText(leave.feedKg)) : Words::tr("give no food"));
+    if (leave.waterL >= 0.1) todo << Words::tr("pour %1 of water").arg(ui::volumeText(leave.waterL));
+    if (leave.drainBefore) todo << Words::tr("drain the sump and leave the spigot over a bowl");
+    made.sentence = Words::tr("Before you leave for %1: %2. Nobody need come by.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
+    if (leave.dryChance > 0.3 || leave.hungryChance > 0.8)
+        made.sentence = Words::tr("Before you leave for %1: %2. Let somebody look in half-way.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
+    const double change = leave.colonyChange;
+    made.rows = {{Words::tr("too dry on the return"), {}, ui::percentText(leave.dryChance)},
+                 {Words::tr("hungry on the return"), {}, ui::percentText(leave.hungryChance)},
+                 {Words::tr("colony in 60 days, beside the usual"), {}, (change >= 0 ? Words::tr("+%1") : Words::tr("−%1")).arg(ui::massText(std::abs(change)))}};
+    return made;
+}
+
+TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoning::StackReckoning& stack, Day today)
+{
+    TriedChange made;
+    if (!way) {
+        made.sentence = Words::tr("The stack is not behind: it processes %1, at least 70 % of its best week of the last year.").arg(ui::rateText(stack.now.processingGDryPerDay.p50));
+        return made;
+    }
+    QStringList todo;
+    if (way->harvest) todo << Words::tr("take the bottom tray's castings");
+    if (way->newTray) todo << Words::tr("lay a new tray");
+    todo << Words::tr("feed %1 a week").arg(ui::massText(way->feedKgPerWeek));
+    const QString date = way->on ? ui::shortDay(*way->on, today) : Words::tr("not within half a year");
+    made.sentence = way->on ? Words::tr("The shortest way back: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
+                            : Words::tr("None of harvest, new tray and more food brings it back to %1 within half a year; put worms in.").arg(ui::rateText(way->goal));
+    made.rows = {{Words::tr("back at its former rate"), way->asItIs ? ui::shortDay(*way->asItIs, today) : Words::tr("not within half a year"), date}};
+    return made;
+}
+
+TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::StackReckoning& without, Day today)
+{
+    TriedChange made;
+    const double more = without.now.colonyKg.p50 - as.now.colonyKg.p50;
+    made.sentence = Words::tr("Without that entry the colony would be %1 today instead of %2 (%3%4).")
+                        .arg(ui::massText(without.now.colonyKg.p50), ui::massText(as.now.colonyKg.p50), more >= 0 ? Words::tr("+") : Words::tr("−"), ui::massText(std::abs(more)));
+    const auto ready = [&](const reckoning::StackReckoning& stack) { return stack.now.slots.empty() ? QString{} : orNever(stack.now.slots.front().readyOn, today); };
+    made.rows = {{Words::tr("bottom tray ready"), ready(as), ready(without)},
+                 {Words::tr("top tray filled"), orNever(as.forecast.turnOn, today), orNever(without.forecast.turnOn, today)},
+                 {Words::tr("colony"), ui::massBand(as.now.colonyKg), ui::massBand(without.now.colonyKg)},
+                 {Words::tr("processing, dry"), ui::rateBand(as.now.processingGDryPerDay), ui::rateBand(without.now.processingGDryPerDay)}};
+    made.usual = colonyOf(as.forecast.days);
+    made.changed = colonyOf(without.forecast.days);
+    return made;
+}
+
+}

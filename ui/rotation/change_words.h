@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/planning/changes.h"
+#include "ui/rotation/change_card.h"
+
+namespace tierloam::rotation {
+
+/// A compared plan in rows of figures.
+TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today);
+TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack);
+TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day today);
+/// nullopt: the stack is not behind.
+TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoning::StackReckoning& stack, Day today);
+/// The stack as it would stand if an entry had not been.
+TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::StackReckoning& without, Day today);
+
+}

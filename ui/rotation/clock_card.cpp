@@ -1,0 +1,105 @@
+#include "ui/rotation/clock_card.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace tierloam::rotation {
+
+namespace {
+
+constexpr std::size_t mostStacks = 12; ///< beyond these the clocks would take the thread for long
+
+QString limitText(planning::Limit limit)
+{
+    switch (limit) {
+    case planning::Limit::cold: return ClockCard::tr("Cold holds it back.");
+    case planning::Limit::food: return ClockCard::tr("Food holds it back.");
+    case planning::Limit::worms: return ClockCard::tr("Too few worms hold it back.");
+    case planning::Limit::bedding: return ClockCard::tr("Bedding that is not softened holds it back.");
+    case planning::Limit::water: return ClockCard::tr("Dryness holds it back.");
+    case planning::Limit::none: break;
+    }
+    return ClockCard::tr("Nothing holds it back much.");
+}
+
+QString leverText(const planning::Lever& lever)
+{
+    const int days = static_cast<int>(std::lround(lever.daysGained.p50));
+    const QString gained = days == 0 ? ClockCard::tr("no difference") : days > 0 ? ClockCard::tr("%1 sooner").arg(ui::daysLong(days)) : ClockCard::tr("%1 later").arg(ui::daysLong(-days));
+    switch (lever.of) {
+    case planning::Limit::cold: return ClockCard::tr("%1 °C warmer: %2").arg(ui::numberText(lever.amount, 0), gained);
+    case planning::Limit::food: return ClockCard::tr("%1 more a week: %2").arg(ui::massText(lever.amount), gained);
+    case planning::Limit::worms: return ClockCard::tr("%1 more worms: %2").arg(ui::massText(lever.amount), gained);
+    case planning::Limit::bedding: return ClockCard::tr("half the bedding in the top tray: %1").arg(gained);
+    case planning::Limit::water: return ClockCard::tr("%1 of water: %2").arg(ui::volumeText(lever.amount), gained);
+    case planning::Limit::none: break;
+    }
+    return {};
+}
+
+}
+
+ClockCard::ClockCard(household::Household& household, Background& background, QWidget* parent)
+    : Card{parent}, household_{household}, background_{background}, body_{new QWidget{this}}
+{
+    setObjectName(QStringLiteral("clockCard"));
+    ui::setAccess(this, tr("Next turn of each stack"));
+    column()->addWidget(ui::makeLabel(tr("Next turn, and what would bring it forward"), ui::TextRole::section, this));
+    column()->addWidget(body_);
+    column()->addStretch(1);
+}
+
+std::optional<ClockCard::Clocks> ClockCard::clocksOf(const reckoning::Reckoning& reckoning, std::stop_token stop)
+{
+    Clocks clocks;
+    for (std::size_t i = 0; i < reckoning.stacks.size() && i < mostStacks; ++i) {
+        if (auto clock = planning::turnClock(reckoning.stacks[i], 1, stop)) clocks[reckoning.stacks[i].name] = std::move(*clock);
+        if (stop.stop_requested()) return std::nullopt;
+    }
+    return clocks;
+}
+
+void ClockCard::refresh()
+{
+    const auto reckoning = household_.reckoning();
+    if (!reckoning) return;
+    background_.ask(QStringLiteral("clock"), [this, reckoning](std::stop_token stop) -> Background::Use {
+        auto clocks = clocksOf(*reckoning, stop);
+        if (!clocks) return {};
+        return [this, clocks = std::move(*clocks)] { show(clocks); };
+    });
+}
+
+void ClockCard::refreshNow()
+{
+    if (const auto reckoning = household_.reckoning())
+        if (const auto clocks = clocksOf(*reckoning, {})) show(*clocks);
+}
+
+void ClockCard::show(const Clocks& clocks)
+{
+    today_ = household_.today();
+    delete body_->layout();
+    qDeleteAll(body_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    auto* rows = new QVBoxLayout{body_};
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(4);
+    for (const auto& [stack, clock] : clocks) {
+        const QString date = clock.has ? tr("its turn has come") : ui::datesText(clock.turn, today_);
+        rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date.isEmpty() ? tr("not within a year") : date), ui::TextRole::strong, body_, true));
+        if (clock.has) continue;
+        QStringList levers{limitText(clock.limit)};
+        for (const planning::Lever& lever : clock.levers) levers << leverText(lever);
+        const QString first = levers.takeFirst();
+        rows->addWidget(ui::makeLabel(tr("%1 %2.").arg(first, levers.join(QStringLiteral("; "))), ui::TextRole::small, body_, true));
+    }
+    if (clocks.empty()) rows->addWidget(ui::makeLabel(tr("There is no stack yet whose turn could be foreseen."), ui::TextRole::muted, body_, true));
+}
+
+}

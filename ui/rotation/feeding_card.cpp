@@ -1,0 +1,118 @@
+#include "ui/rotation/feeding_card.h"
+
+#include "core/planning/feeding_plan.h"
+#include "core/store/setting_names.h"
+#include "ui/common/amount_field.h"
+#include "ui/common/formats.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace tierloam::rotation {
+
+namespace {
+
+QString sideText(journal::Side side)
+{
+    switch (side) {
+    case journal::Side::left: return FeedingCard::tr("left");
+    case journal::Side::right: return FeedingCard::tr("right");
+    case journal::Side::front: return FeedingCard::tr("front");
+    case journal::Side::back: return FeedingCard::tr("back");
+    case journal::Side::all: return FeedingCard::tr("all over");
+    }
+    return {};
+}
+
+QString withText(const planning::StackFeeding& one)
+{
+    QStringList parts;
+    if (one.with.paperKg > 0.0) parts << FeedingCard::tr("%1 of shredded paper").arg(ui::massText(one.with.paperKg));
+    if (one.with.waterL > 0.0) parts << FeedingCard::tr("%1 of water").arg(ui::volumeText(one.with.waterL));
+    QString words = parts.isEmpty() ? FeedingCard::tr("its usual cover") : parts.join(FeedingCard::tr(" and "));
+    if (!one.with.waterReached && one.with.waterShare > 1.0) words += FeedingCard::tr(" and no water");
+    return words;
+}
+
+}
+
+FeedingCard::FeedingCard(household::Household& household, QWidget* parent)
+    : Card{parent}, household_{household}, supply_{new ui::AmountField{ui::massUnits()}}, learned_{ui::makeLabel({}, ui::TextRole::smallMuted, this, true)},
+      rows_{nullptr}, body_{new QWidget{this}}, left_{ui::makeLabel({}, ui::TextRole::small, this, true)}
+{
+    setObjectName(QStringLiteral("feedingCard"));
+    ui::setAccess(this, tr("Feeding this week"));
+    column()->addWidget(ui::makeLabel(tr("Feeding this week"), ui::TextRole::section, this));
+    auto* line = new QHBoxLayout;
+    supply_->setName(tr("What the kitchen gives in a week"));
+    supply_->setZeroAllowed(true);
+    supply_->setMaximumWidth(fontMetrics().averageCharWidth() * 34);
+    line->addWidget(ui::makeLabel(tr("From the kitchen"), ui::TextRole::body, this));
+    line->addWidget(supply_);
+    line->addStretch(1);
+    column()->addLayout(line);
+    column()->addWidget(learned_);
+    column()->addWidget(body_);
+    ui::setTone(left_, ui::Tone::amber);
+    column()->addWidget(left_);
+    column()->addStretch(1);
+    connect(supply_, &ui::Field::edited, this, [this] {
+        const auto typed = supply_->amount();
+        if (!typed.sound()) return;
+        const QString text = typed.value && typed.value->mass() ? QString::number(typed.value->mass()->base(), 'f', 3) : QString{};
+        household_.keep(store::settingSupply, text, tr("Supply of the kitchen"));
+    });
+}
+
+double FeedingCard::supply() const
+{
+    bool typed = false;
+    const double kg = household_.kept(store::settingSupply).toDouble(&typed);
+    const auto journal = household_.journal();
+    return typed ? kg : planning::learnedSupply(journal->entries, journal->materials, household_.today());
+}
+
+void FeedingCard::refresh()
+{
+    const auto journal = household_.journal();
+    const auto reckoning = household_.reckoning();
+    const double learned = planning::learnedSupply(journal->entries, journal->materials, household_.today());
+    learned_->setText(tr("Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.").arg(ui::massText(learned)));
+    if (!supply_->isAncestorOf(focusWidget())) {
+        const double kg = supply();
+        supply_->setAmount(kg < 1.0 ? Amount{std::round(kg * 1000.0), Unit::g} : Amount{std::round(kg * 100.0) / 100.0, Unit::kg});
+    }
+    delete body_->layout();
+    qDeleteAll(body_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    rows_ = new QGridLayout{body_};
+    rows_->setContentsMargins(0, 0, 0, 0);
+    rows_->setHorizontalSpacing(12);
+    rows_->setVerticalSpacing(3);
+    rows_->setColumnStretch(2, 1);
+    left_->setVisible(false);
+    if (!reckoning) return;
+    const planning::FeedingPlan plan = planning::planFeeding(*reckoning, journal->entries, journal->materials, supply());
+    int row = 0;
+    for (const planning::StackFeeding& one : plan.stacks) {
+        const QString stack = QString::fromStdString(one.stack);
+        const bool takes = one.slot > 0 && one.kg > 0.0;
+        rows_->addWidget(ui::makeLabel(stack, ui::TextRole::strong, body_), row, 0, Qt::AlignTop);
+        rows_->addWidget(ui::makeLabel(takes ? ui::massText(one.kg) : tr("nothing"), ui::TextRole::strong, body_), row, 1, Qt::AlignTop | Qt::AlignRight);
+        const QString where = one.slot == 0 ? tr("no tray takes food")
+            : !takes                         ? tr("it can bear %1 this week").arg(ui::massText(one.appetite.high))
+                                             : tr("tray %1, %2; with %3. At most %4").arg(one.tray).arg(sideText(one.side), withText(one), ui::massText(one.appetite.high));
+        rows_->addWidget(ui::makeLabel(where, ui::TextRole::small, body_, true), row, 2);
+        ++row;
+    }
+    if (plan.stacks.empty()) rows_->addWidget(ui::makeLabel(tr("No stack takes food yet."), ui::TextRole::muted, body_), 0, 0);
+    if (plan.leftOver > 0.0) {
+        left_->setText(tr("%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.").arg(ui::massText(plan.leftOver)));
+        left_->setVisible(true);
+    }
+}
+
+}

@@ -1,0 +1,58 @@
+#pragma once
+
+#include "ui/common/theme.h"
+#include "ui/rotation/year_lanes.h"
+
+#include <QWidget>
+
+namespace tierloam::rotation {
+
+/// The lanes on the page: a harvest is chosen with the mouse or the arrow keys, and moved by dragging it or with Shift and the arrow keys.
+/// Home and End go to the first and last step. What is chosen is its accessible value.
+class LanesView : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LanesView(const ui::Theme& theme, QWidget* parent = nullptr);
+
+    void setYear(YearLanes year, Day today);
+    const YearLanes& year() const { return year_; }
+    const PlanStep* chosen() const;
+    void choose(std::optional<std::pair<int, int>> mark);
+    /// Moves the chosen harvest by so many days.
+    void moveChosen(int days);
+    /// Centre of a mark, for tests that drag it.
+    QPoint markCentre(int lane, int mark) const;
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    void chosenChanged();
+    /// A harvest is to be lifted on that day.
+    void moved(const tierloam::rotation::PlanStep& step, tierloam::Day on);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    drawing::LanesLayout layoutNow() const;
+    void tell();
+    void step(int by);
+    void changeLane(int by);
+    bool canMove(const PlanStep& step) const;
+
+    const ui::Theme& theme_;
+    YearLanes year_;
+    Day today_{};
+    bool dragging_ = false;
+};
+
+}

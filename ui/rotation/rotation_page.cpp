@@ -1,0 +1,402 @@
+#include "ui/rotation/rotation_page.h"
+
+#include "core/planning/wish_text.h"
+#include "core/store/setting_names.h"
+#include "ui/common/dates.h"
+#include "ui/common/flow_layout.h"
+#include "ui/common/formats.h"
+#include "ui/common/panels.h"
+#include "ui/rotation/change_card.h"
+#include "ui/rotation/clock_card.h"
+#include "ui/rotation/feeding_card.h"
+#include "ui/rotation/lanes_view.h"
+#include "ui/rotation/track_text.h"
+#include "ui/rotation/wish_card.h"
+
+#include <QAction>
+#include <QGridLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::rotation {
+
+namespace {
+
+using planning::Gathering;
+
+constexpr ui::ActionId gatheringActions[] = {ui::ActionId::planAsTheyCome, ui::ActionId::planSpread, ui::ActionId::planGathered};
+
+/// What the lanes' signs mean, in as many lines as the width asks for.
+class LanesKey final : public QWidget {
+public:
+    LanesKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
+    {
+        QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Fixed};
+        policy.setHeightForWidth(true);
+        setSizePolicy(policy);
+        connect(&theme_, &ui::Theme::changed, this, [this] { updateGeometry(); update(); });
+    }
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override
+    {
+        QPixmap nowhere{1, 1};
+        QPainter painter{&nowhere};
+        return static_cast<int>(std::ceil(drawing::drawLanesKey(painter, QRectF{6, 0, width - 12.0, 1000}, theme_.palette(), type()))) + 2;
+    }
+    QSize sizeHint() const override { return {theme_.px(600), heightForWidth(theme_.px(900))}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter{this};
+        drawing::drawLanesKey(painter, QRectF{rect()}.adjusted(6, 0, -6, 0), theme_.palette(), type());
+    }
+
+private:
+    drawing::Type type() const { return drawing::Type::from(theme_.font(ui::TextSize::body)); }
+    const ui::Theme& theme_;
+};
+
+/// Days on which the journal says that nobody is there, as far as they lie ahead.
+void addAbsences(planning::YearWishes& wishes, const journal::Entries& entries, Day today)
+{
+    for (const journal::Entry& entry : entries) {
+        const auto* event = std::get_if<journal::Event>(&entry.action);
+        if (event == nullptr || event->what != "away") continue;
+        const Day to = event->until.value_or(entry.date.day);
+        if (to >= today) wishes.away.emplace_back(std::max(entry.date.day, today), to);
+    }
+    std::sort(wishes.away.begin(), wishes.away.end());
+    wishes.away.erase(std::unique(wishes.away.begin(), wishes.away.end()), wishes.away.end());
+}
+
+}
+
+RotationPage::RotationPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
+    : QWidget{parent}, household_{household}, theme_{theme}, head_{new ui::PageHead{this}}, controls_{new QWidget{this}}, cost_{nullptr}, chosen_{nullptr}, nothing_{nullptr},
+      lanes_{nullptr}, key_{nullptr}, steps_{new StepTable{this}}, table_{nullptr}, feeding_{nullptr}, clock_{nullptr}, wish_{nullptr}, change_{nullptr}, content_{new QWidget}
+{
+    setObjectName(QStringLiteral("rotationPage"));
+    setProperty("page", true);
+    ui::setAccess(this, tr("Rotation"));
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(18, 14, 10, 0);
+    rows->setSpacing(8);
+    head_->setTitle(tr("Rotation"));
+    rows->addWidget(head_);
+    buildControls();
+    rows->addWidget(controls_);
+
+    content_->setProperty("page", true);
+    auto* column = new QVBoxLayout{content_};
+    column->setContentsMargins(0, 0, 8, 16);
+    column->setSpacing(10);
+    nothing_ = ui::makeLabel({}, ui::TextRole::muted, content_, true);
+    column->addWidget(nothing_);
+    auto* card = new ui::Card{content_};
+    lanes_ = new LanesView{theme_, card};
+    card->column()->addWidget(lanes_);
+    key_ = new LanesKey{theme_, card};
+    card->column()->addWidget(key_);
+    table_ = new QTableView{card};
+    table_->setObjectName(QStringLiteral("stepTable"));
+    table_->setModel(steps_);
+    table_->verticalHeader()->hide();
+    table_->horizontalHeader()->setStretchLastSection(true);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setTabKeyNavigation(false);
+    table_->hide();
+    ui::setAccess(table_, tr("Steps of the coming year"));
+    card->column()->addWidget(table_);
+    auto* line = new QWidget{card};
+    auto* lineRow = new QGridLayout{line};
+    lineRow->setContentsMargins(4, 0, 4, 2);
+    chosen_ = ui::makeLabel({}, ui::TextRole::body, line, true);
+    chosen_->setObjectName(QStringLiteral("chosenStep"));
+    unpin_ = ui::makeButton(ui::actionName(ui::ActionId::unpinHarvest), ui::Tone::plain, line);
+    unpin_->setObjectName(QStringLiteral("unpin"));
+    lineRow->addWidget(chosen_, 0, 0);
+    lineRow->addWidget(unpin_, 0, 1, Qt::AlignTop);
+    lineRow->setColumnStretch(0, 1);
+    card->column()->addWidget(line);
+    cost_ = ui::makeLabel({}, ui::TextRole::small, card, true);
+    cost_->setObjectName(QStringLiteral("planCost"));
+    card->column()->addWidget(cost_);
+    column->addWidget(card);
+
+    auto* below = new QGridLayout;
+    below->setSpacing(10);
+    feeding_ = new FeedingCard{household_, content_};
+    clock_ = new ClockCard{household_, background_, content_};
+    wish_ = new WishCard{household_, background_, content_};
+    change_ = new ChangeCard{household_, background_, theme_, content_};
+    below->addWidget(feeding_, 0, 0);
+    below->addWidget(clock_, 0, 1);
+    below->addWidget(wish_, 1, 0);
+    below->addWidget(change_, 1, 1);
+    track_ = new TrackCard{household_, content_};
+    below->addWidget(track_, 2, 0, 1, 2);
+    below->setColumnStretch(0, 1);
+    below->setColumnStretch(1, 1);
+    below_ = below;
+    column->addLayout(below);
+    column->addStretch(1);
+    auto* scroll = new QScrollArea{this};
+    scroll->setWidget(content_);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    rows->addWidget(scroll, 1);
+
+    connect(lanes_, &LanesView::chosenChanged, this, [this] { showChosen(); });
+    connect(lanes_, &LanesView::moved, this, [this](const PlanStep& step, Day on) { pin(step.stack, step.batch, on); });
+    connect(unpin_, &QPushButton::clicked, this, [this] {
+        if (const PlanStep* step = lanes_->chosen()) pin(std::string{step->stack}, step->batch, std::nullopt);
+    });
+    auto* unpin = ui::makeAction(ui::ActionId::unpinHarvest, this);
+    addAction(unpin);
+    connect(unpin, &QAction::triggered, unpin_, &QPushButton::click);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) { lanes_->choose(steps_->markAt(row.row())); });
+    connect(&background_, &Background::busyChanged, this, [this] { showState(); });
+    const auto changed = [this] {
+        stale_ = true;
+        if (isVisible()) replan();
+    };
+    connect(&household_, &household::Household::changed, this, changed);
+    connect(&household_, &household::Household::reckoned, this, changed);
+    syncControls();
+    showChosen();
+    showState();
+}
+
+RotationPage::~RotationPage() = default;
+
+QPushButton* RotationPage::toggle(ui::ActionId id)
+{
+    QAction* action = ui::makeAction(id, this);
+    addAction(action);
+    auto* button = ui::makeButton(ui::actionName(id), ui::Tone::plain, controls_);
+    button->setCheckable(true);
+    button->setObjectName(QString::fromLatin1(ui::actionRow(id).name));
+    button->setToolTip(action->toolTip());
+    connect(action, &QAction::triggered, button, &QPushButton::click);
+    controls_->layout()->addWidget(button);
+    return button;
+}
+
+void RotationPage::buildControls()
+{
+    new ui::FlowLayout{controls_, 8};
+    for (std::size_t i = 0; i < std::size(gatheringActions); ++i) {
+        QPushButton* button = toggle(gatheringActions[i]);
+        connect(button, &QPushButton::clicked, this, [this, i] {
+            planning::YearWishes now = wishes();
+            now.gathering = static_cast<Gathering>(i);
+            setWishes(now, ui::actionName(gatheringActions[i]));
+        });
+        gatherings_.push_back(button);
+    }
+    const QLocale locale;
+    for (int day = 0; day < 7; ++day) {
+        auto* button = ui::makeButton({}, ui::Tone::plain, controls_);
+        button->setCheckable(true);
+        button->setObjectName(QStringLiteral("weekday%1").arg(day));
+        ui::setAccess(button, tr("Harvest on %1").arg(locale.dayName(day + 1)));
+        connect(button, &QPushButton::clicked, this, [this, day] {
+            planning::YearWishes now = wishes();
+            now.weekdays ^= 1U << day;
+            setWishes(now, tr("Days for harvests"));
+        });
+        controls_->layout()->addWidget(button);
+        weekdays_.push_back(button);
+    }
+    tableButton_ = toggle(ui::ActionId::stepsAsTable);
+    connect(tableButton_, &QPushButton::clicked, this, [this](bool on) {
+        table_->setVisible(on);
+        lanes_->setVisible(!on);
+        key_->setVisible(!on);
+    });
+}
+
+void RotationPage::syncControls()
+{
+    const planning::YearWishes now = wishes();
+    const QLocale locale;
+    for (std::size_t i = 0; i < gatherings_.size(); ++i) gatherings_[i]->setChecked(static_cast<std::size_t>(now.gathering) == i);
+    for (std::size_t day = 0; day < weekdays_.size(); ++day) {
+        const bool on = (now.weekdays >> day & 1U) != 0U;
+        weekdays_[day]->setChecked(on);
+        weekdays_[day]->setText((on ? QStringLiteral("☑ ") : QStringLiteral("☐ ")) % locale.dayName(static_cast<int>(day) + 1, QLocale::ShortFormat));
+    }
+}
+
+planning::YearWishes RotationPage::wishes() const { return planning::wishesFrom(household_.kept(store::settingYearWishes).toStdString()); }
+
+void RotationPage::setWishes(const planning::YearWishes& wishes, const QString& label)
+{
+    household_.keep(store::settingYearWishes, QString::fromStdString(planning::wishText(wishes)), label); // changed() plans anew
+    syncControls();
+}
+
+void RotationPage::pin(const std::string& stack, int batch, std::optional<Day> on)
+{
+    planning::YearWishes now = wishes();
+    if (on) now.pinned[stack][batch] = *on;
+    else now.pinned[stack].erase(batch);
+    if (now.pinned[stack].empty()) now.pinned.erase(stack);
+    setWishes(now, on ? tr("Pin a harvest") : tr("Let a harvest come on its turn"));
+}
+
+void RotationPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_) replan();
+}
+
+void RotationPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    // Two cards side by side only where each has room for its lines.
+    const bool narrow = width() < theme_.px(820);
+    if (narrow == narrow_) return;
+    narrow_ = narrow;
+    QWidget* cards[] = {feeding_, clock_, wish_, change_, track_};
+    for (QWidget* card : cards) below_->removeWidget(card);
+    for (int i = 0; i < 5; ++i) {
+        if (narrow) below_->addWidget(cards[i], i, 0, 1, 2);
+        else if (i < 4) below_->addWidget(cards[i], i / 2, i % 2);
+        else below_->addWidget(cards[i], 2, 0, 1, 2);
+    }
+}
+
+void RotationPage::replan()
+{
+    stale_ = false;
+    syncControls();
+    feeding_->refresh();
+    track_->refresh();
+    const auto reckoning = household_.reckoning();
+    const QString wished = household_.kept(store::settingYearWishes);
+    if (!reckoning) return showState();
+    const bool newEstimates = reckoning != basis_;
+    if (!newEstimates && wished == basisWishes_) return showState();
+    basis_ = reckoning;
+    basisWishes_ = wished;
+    planning::YearWishes asked = wishes();
+    addAbsences(asked, household_.journal()->entries, household_.today());
+    background_.ask(QStringLiteral("plan"), [this, reckoning, asked](std::stop_token stop) -> Background::Use {
+        auto plan = planning::planYear(*reckoning, asked, 1, stop);
+        if (!plan) return {};
+        return [this, made = std::make_shared<const planning::YearPlan>(std::move(*plan))] { take(made); };
+    });
+    if (newEstimates) {
+        clock_->refresh();
+        change_->refresh();
+    }
+    showState();
+}
+
+void RotationPage::refreshNow()
+{
+    stale_ = false;
+    syncControls();
+    feeding_->refresh();
+    track_->refresh();
+    change_->refresh();
+    const auto reckoning = household_.reckoning();
+    if (!reckoning) return;
+    basis_ = reckoning;
+    basisWishes_ = household_.kept(store::settingYearWishes);
+    planning::YearWishes asked = wishes();
+    addAbsences(asked, household_.journal()->entries, household_.today());
+    if (auto plan = planning::planYear(*reckoning, asked, 2)) take(std::make_shared<const planning::YearPlan>(std::move(*plan)));
+    clock_->refreshNow();
+}
+
+void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
+{
+    plan_ = std::move(plan);
+    const Day today = household_.today();
+    YearLanes year = yearLanes(*plan_, *household_.journal(), today);
+    planning::YearWishes asked = wishes();
+    addAbsences(asked, household_.journal()->entries, today);
+    year.lanes.away = asked.away;
+    steps_->setSteps(year, today);
+    table_->resizeColumnsToContents();
+    table_->setMinimumHeight(std::min(14, steps_->rowCount() + 2) * fontMetrics().height() * 2);
+    lanes_->setYear(std::move(year), today);
+    wish_->setPlan(basis_, plan_);
+    showState();
+    Q_EMIT planned();
+}
+
+void RotationPage::showState()
+{
+    const auto reckoning = household_.reckoning();
+    const bool some = plan_ && !plan_->stacks.empty();
+    QString line = household_.name();
+    if (background_.busy()) line = tr("%1 · the year is being planned").arg(line);
+    head_->setLine(line);
+    lanes_->parentWidget()->setVisible(some);
+    QString nothing;
+    if (!some) {
+        if (household_.journal()->replay.stacks.empty()) nothing = tr("The year of every stack stands here once there is one.");
+        else if (!reckoning || background_.busy()) nothing = tr("The year is being planned; it stands here in a moment.");
+        else nothing = tr("No stack holds a tray whose turns could be foreseen.");
+    }
+    nothing_->setText(nothing);
+    nothing_->setVisible(!nothing.isEmpty());
+    if (!some) return cost_->setText({});
+    double litres = 0.0;
+    double natural = 0.0;
+    double lost = 0.0;
+    int harvests = 0;
+    for (const planning::StackYear& year : plan_->stacks) {
+        litres += year.castingsL;
+        natural += year.castingsNaturalL;
+        lost += year.colonyLostKg;
+        harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return each.liftOn > plan_->from; }));
+    }
+    QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(ui::volumeText(litres)),
+                      tr("on %n day(s)", nullptr, plan_->days.days), tr("put off by %1 in all").arg(ui::daysLong(plan_->days.delay))};
+    if (std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
+    if (std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
+    if (wishes().gathering != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
+    cost_->setText(parts.join(QStringLiteral("; ")) % QStringLiteral("."));
+}
+
+void RotationPage::showChosen()
+{
+    const PlanStep* step = lanes_->chosen();
+    const bool pinned = step && step->pinned;
+    unpin_->setVisible(pinned);
+    if (!step) {
+        chosen_->setText(tr("Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here."));
+        return;
+    }
+    QString text = stepText(*step, household_.today()) % QStringLiteral(".");
+    if (step->kind == drawing::Lane::Mark::Kind::lift && plan_) {
+        for (const planning::StackYear& year : plan_->stacks) {
+            if (year.stack != step->stack || (year.delayDays == 0 && !pinned)) continue;
+            const double less = year.castingsNaturalL - year.castingsL;
+            text += tr(" In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).")
+                        .arg(ui::daysLong(year.delayDays), ui::volumeText(year.castingsL), ui::volumeText(year.castingsL + less), ui::massText(year.planned.colonyAtEnd.p50),
+                             ui::massText(year.natural.colonyAtEnd.p50));
+        }
+        if (step->readyWhenLifted < 0.5) text += tr(" On that day much of the tray is likely not castings yet.");
+    }
+    chosen_->setText(text);
+}
+
+}

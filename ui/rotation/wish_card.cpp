@@ -1,0 +1,98 @@
+#include "ui/rotation/wish_card.h"
+
+#include "ui/common/date_field.h"
+#include "ui/common/dates.h"
+#include "ui/common/field_edit.h"
+#include "ui/common/flow_layout.h"
+#include "ui/common/formats.h"
+#include "ui/common/number_field.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace tierloam::rotation {
+
+namespace {
+
+constexpr double usualWishL = 20.0;
+constexpr int usualWishDays = 180;
+
+}
+
+WishCard::WishCard(household::Household& household, Background& background, QWidget* parent)
+    : Card{parent}, household_{household}, background_{background}, litres_{new ui::VolumeField}, by_{new ui::DateField{household.today()}},
+      monthly_{new QCheckBox{tr("a little each month"), this}}, answer_{ui::makeLabel({}, ui::TextRole::body, this, true)},
+      raised_{ui::makeLabel({}, ui::TextRole::small, this, true)}, ask_{ui::makeButton(tr("What would raise it?"), ui::Tone::plain, this)}
+{
+    setObjectName(QStringLiteral("wishCard"));
+    ui::setAccess(this, tr("The garden's wish"));
+    column()->addWidget(ui::makeLabel(tr("The garden's wish"), ui::TextRole::section, this));
+    litres_->setName(tr("Castings wished for"));
+    litres_->setVolume(litres(usualWishL));
+    litres_->setMaximumWidth(fontMetrics().averageCharWidth() * 28);
+    by_->setName(tr("Wished for by"));
+    by_->setMoment({household.today() + std::chrono::days{usualWishDays}, std::nullopt});
+    by_->setMaximumWidth(fontMetrics().averageCharWidth() * 40);
+    if (by_->timeButton()) by_->timeButton()->hide();
+    auto* row = new QWidget{this};
+    auto* flow = new ui::FlowLayout{row, 10};
+    for (QWidget* each : std::initializer_list<QWidget*>{litres_, ui::makeLabel(tr("by"), ui::TextRole::body, row), by_, monthly_}) flow->addWidget(each);
+    column()->addWidget(row);
+    column()->addWidget(answer_);
+    column()->addWidget(raised_);
+    column()->addWidget(ask_, 0, Qt::AlignLeading);
+    column()->addStretch(1);
+    raised_->hide();
+    ask_->setObjectName(QStringLiteral("raiseWish"));
+    connect(litres_, &ui::Field::edited, this, [this] { answer(); });
+    connect(by_, &ui::Field::edited, this, [this] { answer(); });
+    connect(monthly_, &QCheckBox::toggled, this, [this] { answer(); });
+    connect(ask_, &QPushButton::clicked, this, [this] { askWhatRaises(); });
+}
+
+void WishCard::setPlan(std::shared_ptr<const reckoning::Reckoning> basis, std::shared_ptr<const planning::YearPlan> plan)
+{
+    basis_ = std::move(basis);
+    plan_ = std::move(plan);
+    answer();
+}
+
+void WishCard::answer()
+{
+    raised_->hide();
+    const auto litres = litres_->volume();
+    const auto by = by_->moment().value;
+    ask_->setEnabled(plan_ && litres && by);
+    if (!plan_ || !litres || !by) {
+        answer_->setText(tr("Say how much is wished for, and by when."));
+        return;
+    }
+    const planning::WishAnswer said = planning::answerWish(*plan_, {litres->base(), by->day, monthly_->isChecked()});
+    QString text = tr("Chance %1. By %2 the plan gives %3.").arg(ui::percentText(said.chance), ui::shortDay(by->day, household_.today()), ui::volumeBand(said.litres));
+    if (monthly_->isChecked()) text += said.monthsWithout == 0 ? tr(" Something comes in each month.") : tr(" In %n month(s) until then nothing is taken.", nullptr, said.monthsWithout);
+    answer_->setText(text);
+}
+
+void WishCard::askWhatRaises()
+{
+    const auto litres = litres_->volume();
+    const auto by = by_->moment().value;
+    if (!plan_ || !basis_ || !litres || !by) return;
+    ask_->setEnabled(false);
+    const planning::GardenWish wish{litres->base(), by->day, monthly_->isChecked()};
+    background_.ask(QStringLiteral("wish"), [this, basis = basis_, plan = plan_, wish](std::stop_token stop) -> Background::Use {
+        const auto raised = planning::raiseWish(*basis, *plan, wish, stop);
+        if (!raised) return {};
+        return [this, raised = *raised] {
+            ask_->setEnabled(true);
+            raised_->setText(tr("150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.")
+                                 .arg(ui::percentText(raised.moreFood.chance), ui::volumeBand(raised.moreFood.litres), ui::percentText(raised.warmer.chance), ui::volumeBand(raised.warmer.litres)));
+            raised_->show();
+        };
+    });
+}
+
+}

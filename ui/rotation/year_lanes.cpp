@@ -1,0 +1,179 @@
+#include "ui/rotation/year_lanes.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace tierloam::rotation {
+
+namespace {
+
+using drawing::Lane;
+using Kind = Lane::Mark::Kind;
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(YearLanes)
+};
+
+constexpr int daysBack = 30;
+constexpr int daysAhead = 365;
+
+std::optional<Lane::Window> windowOf(const reckoning::TurnWindow& window)
+{
+    if (!window.early) return std::nullopt;
+    constexpr int openFor = 120;
+    return Lane::Window{*window.early, window.natural, window.late.value_or(window.natural + std::chrono::days{openFor}), !window.late};
+}
+
+/// The trays as they stood before today, from the journal.
+void pastStays(Lane& lane, const journal::StackHistory& history, Day from, Day today)
+{
+    std::vector<Lane::Stay> open;
+    const auto close = [&](Day day) {
+        for (Lane::Stay& stay : open) {
+            stay.to = day;
+            if (stay.to > stay.from) lane.stays.push_back(stay);
+        }
+        open.clear();
+    };
+    std::vector<int> slots;
+    bool drying = false;
+    for (Day day = from; day <= today; day += std::chrono::days{1}) {
+        const journal::Standing* at = history.on(day);
+        if (at == nullptr) continue;
+        if (at->slots == slots && at->drying.has_value() == drying) continue;
+        close(day);
+        slots = at->slots;
+        drying = at->drying.has_value();
+        for (std::size_t i = 0; i < slots.size(); ++i) {
+            const journal::Batch& batch = history.batch(slots[i]);
+            open.push_back({batch.tray, static_cast<int>(i) + 1, day, today, daysBetween(batch.bedded, day), drying && i + 1 == slots.size(), false});
+        }
+    }
+    close(today);
+}
+
+}
+
+YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, Day today)
+{
+    YearLanes year;
+    year.lanes.today = plan.from;
+    year.lanes.axis.from = plan.from - std::chrono::days{daysBack};
+    year.lanes.axis.to = plan.from + std::chrono::days{daysAhead};
+    for (const planning::StackYear& stack : plan.stacks) {
+        Lane lane;
+        std::vector<PlanStep> steps;
+        lane.name = QString::fromStdString(stack.stack);
+        const journal::StackHistory* history = journal.replay.stack(stack.stack);
+        const journal::Standing* standing = history != nullptr ? history->on(plan.from) : nullptr;
+        lane.slots = std::max(standing != nullptr ? standing->settings.trays : 1, 1);
+        if (history != nullptr) pastStays(lane, *history, year.lanes.axis.from, plan.from);
+        std::map<int, Day> bedded;
+        if (history != nullptr)
+            for (const journal::Batch& batch : history->batches) bedded[batch.number] = batch.bedded;
+        for (const reckoning::TrayStay& stay : stack.planned.stays) {
+            const Day since = bedded.emplace(stay.batch, stay.from).first->second;
+            lane.stays.push_back({stay.tray, stay.slot, stay.from, stay.to, daysBetween(since, stay.from), stay.drying, true});
+            lane.slots = std::max(lane.slots, stay.slot);
+        }
+        for (const reckoning::PlannedTray& tray : stack.planned.trays) {
+            PlanStep step{stack.stack, Kind::add, tray.on, tray.batch, tray.tray, false, false, windowOf(tray.window), std::nullopt, 0.0, 0};
+            steps.push_back(step);
+        }
+        for (std::size_t k = 0; k < stack.planned.harvests.size(); ++k) {
+            const reckoning::PlannedHarvest& harvest = stack.planned.harvests[k];
+            const bool done = harvest.liftOn <= plan.from;
+            if (!done)
+                steps.push_back({stack.stack, Kind::lift, harvest.liftOn, harvest.batch, harvest.tray, k < stack.pinned.size() && stack.pinned[k], false, windowOf(harvest.window),
+                                 harvest.castingsL, harvest.readyWhenLifted, std::max(daysBetween(harvest.window.natural, harvest.liftOn), 0)});
+            steps.push_back({stack.stack, Kind::take, harvest.takeOn, harvest.batch, harvest.tray, false, done, std::nullopt, harvest.castingsL, 0.0, 0});
+        }
+        std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
+        const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on > plan.from; });
+        lane.note = next == steps.end() ? Words::tr("nothing within a year") : Words::tr("%1: %2").arg(ui::shortDay(next->on, today), kindText(next->kind));
+        for (const PlanStep& step : steps) lane.marks.push_back({step.kind, step.on, step.pinned, step.done, step.window});
+        year.lanes.lanes.push_back(std::move(lane));
+        year.steps.push_back(std::move(steps));
+    }
+    return year;
+}
+
+QString kindText(Kind kind)
+{
+    switch (kind) {
+    case Kind::lift: return Words::tr("lift the bottom tray");
+    case Kind::take: return Words::tr("take the castings");
+    case Kind::add: return Words::tr("add a tray");
+    }
+    return {};
+}
+
+QString windowText(const Lane::Window& window, Day today)
+{
+    if (window.lateOpen) return Words::tr("%1 (from %2 on)").arg(ui::shortDay(window.middle, today), ui::shortDay(window.early, today));
+    return Words::tr("%1 (%2)").arg(ui::shortDay(window.middle, today), ui::dayRange(window.early, window.late, today));
+}
+
+QString stepText(const PlanStep& step, Day today)
+{
+    QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind)).arg(step.tray)};
+    if (step.window) parts << Words::tr("its turn %1").arg(windowText(*step.window, today));
+    if (step.kind == Kind::lift) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
+    if (step.litres) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
+    if (step.delay > 0) parts << Words::tr("%1 after its turn").arg(ui::daysLong(step.delay));
+    if (step.pinned) parts << Words::tr("day chosen by hand");
+    return parts.join(QStringLiteral("; "));
+}
+
+void StepTable::setSteps(const YearLanes& year, Day today)
+{
+    beginResetModel();
+    rows_.clear();
+    today_ = today;
+    for (int lane = 0; lane < static_cast<int>(year.steps.size()); ++lane)
+        for (int mark = 0; mark < static_cast<int>(year.steps[static_cast<std::size_t>(lane)].size()); ++mark)
+            rows_.push_back({lane, mark, year.steps[static_cast<std::size_t>(lane)][static_cast<std::size_t>(mark)]});
+    std::stable_sort(rows_.begin(), rows_.end(), [](const Row& a, const Row& b) { return a.step.on < b.step.on; });
+    endResetModel();
+}
+
+const PlanStep* StepTable::stepAt(int row) const { return row >= 0 && row < static_cast<int>(rows_.size()) ? &rows_[static_cast<std::size_t>(row)].step : nullptr; }
+
+std::optional<std::pair<int, int>> StepTable::markAt(int row) const
+{
+    if (row < 0 || row >= static_cast<int>(rows_.size())) return std::nullopt;
+    return std::pair{rows_[static_cast<std::size_t>(row)].lane, rows_[static_cast<std::size_t>(row)].mark};
+}
+
+int StepTable::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(rows_.size()); }
+int StepTable::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : 6; }
+
+QVariant StepTable::data(const QModelIndex& index, int role) const
+{
+    const PlanStep* step = index.isValid() ? stepAt(index.row()) : nullptr;
+    if (step == nullptr) return {};
+    if (role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole) return stepText(*step, today_);
+    if (role != Qt::DisplayRole) return {};
+    switch (index.column()) {
+    case 0: return ui::longDay(step->on, today_);
+    case 1: return QString::fromStdString(step->stack);
+    case 2: return step->pinned ? Words::tr("%1 (pinned)").arg(kindText(step->kind)) : kindText(step->kind);
+    case 3: return step->tray;
+    case 4: return step->window ? windowText(*step->window, today_) : QString{};
+    case 5: return step->litres && step->kind == Kind::take ? ui::volumeBand(*step->litres) : QString{};
+    default: return {};
+    }
+}
+
+QVariant StepTable::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    const QString names[] = {Words::tr("Day"), Words::tr("Stack"), Words::tr("Step"), Words::tr("Tray"), Words::tr("Its turn, 80 % range"), Words::tr("Castings")};
+    return section >= 0 && section < 6 ? names[section] : QVariant{};
+}
+
+}

@@ -1,0 +1,58 @@
+#pragma once
+
+#include "core/household/household.h"
+#include "core/planning/year_plan.h"
+#include "ui/drawing/lanes.h"
+
+#include <QAbstractTableModel>
+
+namespace tierloam::rotation {
+
+/// One step of the plan: what a mark in the lanes and a row of the table speak of.
+struct PlanStep {
+    std::string stack;
+    drawing::Lane::Mark::Kind kind{};
+    Day on{};
+    int batch = 0, tray = 0;
+    bool pinned = false, done = false;
+    std::optional<drawing::Lane::Window> window;
+    std::optional<reckoning::Band> litres;   ///< of a lift and a take
+    double readyWhenLifted = 0;
+    int delay = 0;                           ///< days after its own turn
+};
+
+/// A plan as it is drawn, and the step behind each mark.
+struct YearLanes {
+    drawing::Lanes lanes;
+    std::vector<std::vector<PlanStep>> steps; ///< by lane and mark
+};
+
+YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, Day today);
+
+/// In one sentence: "12 June: lift the bottom tray (tray 2); its turn 12 Jun (2 Jun – 3 Jul); 5.2 L (4.1–6.3)".
+QString stepText(const PlanStep& step, Day today);
+QString kindText(drawing::Lane::Mark::Kind kind);
+QString windowText(const drawing::Lane::Window& window, Day today);
+
+/// The table twin of the lanes: every step of the year by its day.
+class StepTable : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    using QAbstractTableModel::QAbstractTableModel;
+    void setSteps(const YearLanes& year, Day today);
+    const PlanStep* stepAt(int row) const;
+    std::optional<std::pair<int, int>> markAt(int row) const;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    struct Row { int lane, mark; PlanStep step; };
+    std::vector<Row> rows_;
+    Day today_{};
+};
+
+}
