@@ -26,11 +26,11 @@ struct Option {
 };
 
 constexpr std::array options{Option{"--demo", false}, Option{"--import", true}, Option{"--record", true}, Option{"--export", true},
-                             Option{"--summary", false}, Option{"--at", true}, Option{"--portrait", true}, Option{"--theme", true},
+                             Option{"--summary", false}, Option{"--calendar", true}, Option{"--at", true}, Option{"--portrait", true}, Option{"--theme", true},
                              Option{"--font-scale", true}, Option{"--size", true}, Option{"--lang", true}, Option{"--version", false},
                              Option{"--help", false}};
 /// Calls of the format that this release does not have yet.
-constexpr std::array notYet{std::string_view{"--calendar"}, std::string_view{"--report"}};
+constexpr std::array notYet{std::string_view{"--report"}};
 constexpr std::array portraitOnly{std::string_view{"--theme"}, std::string_view{"--font-scale"}, std::string_view{"--size"}, std::string_view{"--lang"}};
 
 QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
@@ -104,7 +104,7 @@ private:
             Call call;
         };
         constexpr std::array choices{Choice{"--import", Call::importJournal}, Choice{"--record", Call::record}, Choice{"--export", Call::exportJournal},
-                                     Choice{"--summary", Call::summary}, Choice{"--portrait", Call::portrait}};
+                                     Choice{"--summary", Call::summary}, Choice{"--calendar", Call::calendar}, Choice{"--portrait", Call::portrait}};
         std::string_view chosen;
         for (const auto& [name, call] : choices) {
             if (!given_.contains(name)) continue;
@@ -113,7 +113,7 @@ private:
             made_.call = call;
         }
         made_.demo = given_.contains("--demo");
-        if (made_.call == Call::importJournal || made_.call == Call::exportJournal) made_.csv = path(given_[chosen]);
+        if (made_.call == Call::importJournal || made_.call == Call::exportJournal || made_.call == Call::calendar) made_.csv = path(given_[chosen]);
         if (made_.call == Call::record) made_.row = given_[chosen];
         if (made_.call == Call::portrait) made_.portrait.folder = path(given_[chosen]);
         return true;
@@ -121,8 +121,8 @@ private:
 
     bool fitOptions()
     {
-        if (given_.contains("--at") && made_.call != Call::summary && made_.call != Call::portrait)
-            return fail(Text::tr("--at goes only with --summary and --portrait"));
+        if (given_.contains("--at") && made_.call != Call::summary && made_.call != Call::calendar && made_.call != Call::portrait)
+            return fail(Text::tr("--at goes only with --summary, --calendar and --portrait"));
         for (const std::string_view name : portraitOnly)
             if (given_.contains(name) && made_.call != Call::portrait) return fail(Text::tr("%1 goes only with --portrait").arg(text(name)));
         if (made_.demo && made_.call != Call::window && made_.call != Call::portrait) return fail(Text::tr("--demo goes only with the window and --portrait"));
@@ -205,6 +205,8 @@ QString helpText()
                     "tierloam FILE --record \"ROW\"           adds one row, prints its id once it is safe on disk\n"
                     "tierloam FILE --export JOURNAL.csv     writes the whole journal\n"
                     "tierloam FILE --summary [--at DATE]    estimates and advice as JSON\n"
+                    "tierloam FILE --calendar OUT.ics [--at DATE]\n"
+                    "                                       due list and rotation plan as iCalendar\n"
                     "tierloam FILE --portrait DIR           draws each page to DIR/PAGE.png; also with --demo for FILE\n"
                     "    [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size WxH] [--lang de]\n"
                     "tierloam --version, tierloam --help\n"

@@ -19,7 +19,7 @@ enum ExitCode : int {
     exitBadInput = 2  ///< bad arguments or input; nothing was changed
 };
 
-enum class Call { window, importJournal, record, exportJournal, summary, portrait, version, help };
+enum class Call { window, importJournal, record, exportJournal, summary, calendar, portrait, version, help };
 
 enum class Theme { light, dark };
 
@@ -37,9 +37,9 @@ struct CommandLine {
     Call call = Call::window;
     QString file;                  ///< household file; empty: the last one, or the welcome page (only Call::window), or the demo
     bool demo = false;             ///< instead of a file, for window and portrait
-    QString csv;                   ///< of import and export
+    QString csv;                   ///< of import and export; the target of calendar
     std::string row;               ///< of record, bytes as typed
-    std::optional<Day> at;         ///< of summary and portrait
+    std::optional<Day> at;         ///< of summary, calendar and portrait
     PortraitOptions portrait;
 };
 

@@ -1,10 +1,13 @@
 #include "app/core_calls.h"
 
 #include "core/advice/advice.h"
+#include "core/exchange/icalendar.h"
 #include "core/exchange/journal_csv.h"
 #include "core/exchange/refusal_text.h"
 #include "core/exchange/summary.h"
+#include "core/exchange/whole_file.h"
 #include "core/household/clock.h"
+#include "core/planning/wish_text.h"
 #include "core/reckoning/reckon.h"
 #include "core/store/household_file.h"
 #include "core/store/setting_names.h"
@@ -168,37 +171,81 @@ int exportJournal(const CommandLine& call)
     return exitDone;
 }
 
-int printSummary(const CommandLine& call)
+namespace {
+
+/// A household reckoned for a call that asks about it.
+struct Reckoned {
+    QString household;
+    journal::Entries entries;
+    QString yearWishes;
+    std::shared_ptr<const reckoning::Reckoning> reckoning;
+    std::vector<advice::Advice> advice;
+};
+
+int threadsHere() { return std::clamp(static_cast<int>(std::thread::hardware_concurrency()), 1, 8); }
+
+/// nullopt after having said why not.
+std::optional<Reckoned> reckonFile(const CommandLine& call)
 {
     auto opened = open(call.file, HouseholdFile::Mode::readOnly);
-    if (!opened) return exitFailed;
+    if (!opened) return std::nullopt;
     const auto settings = opened->file->settings();
     if (const auto* failure = std::get_if<store::WriteFailure>(&settings)) {
         complain(failure->why);
-        return exitFailed;
+        return std::nullopt;
     }
     const auto setting = [&](QLatin1StringView name) {
         const auto& all = std::get<std::map<QString, QString>>(settings);
         const auto found = all.find(QString{name});
         return found == all.end() ? QString{} : found->second;
     };
-    QString household = setting(store::settingHouseholdName);
-    if (household.isEmpty()) household = QFileInfo{call.file}.completeBaseName();
+    Reckoned made;
+    made.household = setting(store::settingHouseholdName);
+    if (made.household.isEmpty()) made.household = QFileInfo{call.file}.completeBaseName();
+    made.yearWishes = setting(store::settingYearWishes);
     const bool southern = setting(store::settingHemisphere) == store::hemisphereSouth;
     opened->file.reset(); // the reckoning takes a while; nobody need wait for the file meanwhile
+    made.entries = std::move(opened->entries);
 
     reckoning::Options options;
     options.asOf = call.at ? *call.at : household::SystemClock{}.today();
     options.southern = southern;
-    options.threads = std::clamp(static_cast<int>(std::thread::hardware_concurrency()), 1, 8);
-    const auto reckoning = reckoning::reckon(opened->entries, options);
-    std::vector<advice::Advice> advice;
-    for (const reckoning::StackReckoning& stack : reckoning->stacks)
-        for (advice::Advice& one : advice::adviceFor(stack)) advice.push_back(std::move(one));
-    const exchange::SummaryHead head{TIERLOAM_VERSION, household.toStdString()};
-    if (print(exchange::summaryJson(head, reckoning, advice))) return exitDone;
+    options.threads = threadsHere();
+    made.reckoning = reckoning::reckon(made.entries, options);
+    for (const reckoning::StackReckoning& stack : made.reckoning->stacks)
+        for (advice::Advice& one : advice::adviceFor(stack)) made.advice.push_back(std::move(one));
+    return made;
+}
+
+}
+
+int printSummary(const CommandLine& call)
+{
+    const auto reckoned = reckonFile(call);
+    if (!reckoned) return exitFailed;
+    const exchange::SummaryHead head{TIERLOAM_VERSION, reckoned->household.toStdString()};
+    if (print(exchange::summaryJson(head, reckoned->reckoning, reckoned->advice))) return exitDone;
     complain(Text::tr("the summary could not be printed"));
     return exitFailed;
+}
+
+int writeCalendar(const CommandLine& call)
+{
+    const QString target = QFileInfo{call.csv}.canonicalFilePath();
+    if (!target.isEmpty() && target == QFileInfo{call.file}.canonicalFilePath()) {
+        complain(Text::tr("%1 is the household file itself; name another file for the calendar").arg(call.csv));
+        return exitBadInput;
+    }
+    const auto reckoned = reckonFile(call);
+    if (!reckoned) return exitFailed;
+    const auto plan = planning::planYear(*reckoned->reckoning, planning::wishesFrom(reckoned->yearWishes.toStdString()), threadsHere());
+    const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+    const auto events = exchange::calendarEvents(reckoned->advice, *reckoned->reckoning, plan ? &*plan : nullptr, journal::replay(reckoned->entries));
+    if (const auto why = exchange::writeWholeFile(call.csv, exchange::calendarText({TIERLOAM_VERSION, reckoned->household.toStdString(), now}, events))) {
+        complain(*why);
+        return exitFailed;
+    }
+    return exitDone;
 }
 
 }

@@ -12,6 +12,8 @@ namespace tierloam::app {
 int addToJournal(const CommandLine& call);
 int exportJournal(const CommandLine& call);
 int printSummary(const CommandLine& call);
+/// Due list and the year's plan, with the wishes that the household keeps, as iCalendar.
+int writeCalendar(const CommandLine& call);
 
 /// To stdout, flushed; false when it did not get there.
 bool print(std::string_view text);

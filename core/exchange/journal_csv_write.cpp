@@ -2,15 +2,8 @@
 
 #include "core/exchange/csv.h"
 #include "core/exchange/spreadsheet_safe.h"
-#include "core/exchange/text.h"
-#include "core/store/opening.h"
+#include "core/exchange/whole_file.h"
 
-#include <QFileInfo>
-#include <QSaveFile>
-
-#include <unistd.h>
-
-#include <cerrno>
 #include <unordered_set>
 
 namespace tierloam::exchange {
@@ -33,22 +26,6 @@ std::string writeJournal(const journal::Entries& entries)
     return csv;
 }
 
-std::optional<QString> exportJournal(const QString& path, const journal::Entries& entries)
-{
-    const std::string csv = writeJournal(entries);
-    QSaveFile file{path};
-    const auto failed = [&] { return ExchangeText::tr("%1 could not be written: %2. What was there before is unchanged.").arg(path, file.errorString()); };
-    if (!file.open(QIODevice::WriteOnly)) return failed();
-    if (file.write(csv.data(), static_cast<qint64>(csv.size())) != static_cast<qint64>(csv.size())) return failed();
-    // QSaveFile itself ignores a failing sync.
-    if (!file.flush()) return failed();
-    if (::fsync(file.handle()) != 0 && errno != EINVAL) {
-        const QString why = qt_error_string(errno);
-        return ExchangeText::tr("%1 could not be written: %2. What was there before is unchanged.").arg(path, why);
-    }
-    if (!file.commit()) return failed();
-    if (!store::syncFolderOf(QFileInfo{path}.absoluteFilePath())) return ExchangeText::tr("%1 was written, but the disk did not confirm it.").arg(path);
-    return std::nullopt;
-}
+std::optional<QString> exportJournal(const QString& path, const journal::Entries& entries) { return writeWholeFile(path, writeJournal(entries)); }
 
 }

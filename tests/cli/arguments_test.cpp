@@ -22,7 +22,7 @@ TEST_F(Arguments, VersionAndHelp)
     EXPECT_THAT(help.err, IsEmpty());
     for (const char* call : {"--import", "--record", "--export", "--summary", "--at", "--portrait", "--theme", "--font-scale", "--size", "--lang", "--demo", "--version"})
         EXPECT_THAT(help.out, HasSubstr(call));
-    for (const char* later : {"--calendar", "--report"}) EXPECT_THAT(help.out, testing::Not(HasSubstr(later)));
+    for (const char* later : {"--report"}) EXPECT_THAT(help.out, testing::Not(HasSubstr(later)));
 }
 
 struct Wrong {
@@ -49,7 +49,7 @@ Wrong wrong(const char* arguments, const char* said) { return {QString::fromUtf8
 
 INSTANTIATE_TEST_SUITE_P(
     Calls, WrongArguments,
-    testing::Values(wrong("--frobnicate", "unknown option --frobnicate"), wrong("-h", "unknown option -h"), wrong("h.tierloam --calendar out.ics", "--calendar is not a call of this release"),
+    testing::Values(wrong("--frobnicate", "unknown option --frobnicate"), wrong("-h", "unknown option -h"), wrong("h.tierloam --calendar", "--calendar needs a value"),
                     wrong("h.tierloam --report Mill --out x.pdf", "--report is not a call of this release"), wrong("h.tierloam --import", "--import needs a value"),
                     wrong("h.tierloam --record --summary", "--record needs a value"), wrong("--import j.csv", "needs a FILE"), wrong("--summary", "needs a FILE"), wrong("--record x", "needs a FILE"),
                     wrong("--export o.csv", "needs a FILE"), wrong("--portrait pages", "needs a FILE"), wrong("a b --summary", "only one FILE"),

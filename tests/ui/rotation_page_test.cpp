@@ -27,7 +27,7 @@ class RotationPageTest : public testing::Test {
 protected:
     void SetUp() override
     {
-        const tests::MadeUp made = tests::makeHousehold(0x9a7d, 0, {}, {}, 400);
+        const tests::MadeUp made = tests::makeHousehold(0x9a7d, 2, {}, {}, 400);
         today_ = made.asOf;
         theme_.setMode(ui::ThemeMode::light);
         theme_.apply();
