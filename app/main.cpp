@@ -43,6 +43,8 @@ int answerWithoutDisplay(int& argc, char** argv, const CommandLine& call)
         return addToJournal(call);
     case Call::exportJournal:
         return exportJournal(call);
+    case Call::calendar:
+        return writeCalendar(call);
     default:
         return printSummary(call);
     }
@@ -68,7 +70,7 @@ int answerTo(const CommandLine& call, int& argc, char** argv)
 #ifdef TIERLOAM_UI
         return startWindow(argc, argv, call);
 #else
-        complain(QCoreApplication::translate("CommandLine", "this build has no window and draws no pages; it answers --import, --record, --export and --summary"));
+        complain(QCoreApplication::translate("CommandLine", "this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar"));
         return exitFailed;
 #endif
     default:

@@ -416,6 +416,20 @@
                 <numerusform>%n this week</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>Not told again for %n day(s)</source>
+            <translation>
+                <numerusform>Not told again for %n day</numerusform>
+                <numerusform>Not told again for %n days</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n put off: show</source>
+            <translation>
+                <numerusform>%n put off: show</numerusform>
+                <numerusform>%n put off: show</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::window::MainWindow</name>
@@ -431,6 +445,13 @@
             <translation>
                 <numerusform>%n entry imported from %1.</numerusform>
                 <numerusform>%n entries imported from %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n event(s) were written to %1.</source>
+            <translation>
+                <numerusform>%n event were written to %1.</numerusform>
+                <numerusform>%n events were written to %1.</numerusform>
             </translation>
         </message>
     </context>

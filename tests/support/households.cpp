@@ -271,6 +271,9 @@ MadeUp makeHousehold(std::uint64_t series, int number, const Looking& looking, c
     made.batch = present.members.stack.shapes.front().batch;
     const int ready = present.base.firsts.at(made.batch).ready[truth];
     if (ready != never) made.readyOn = start + std::chrono::days{ready};
+    made.bottomReady = model::ready(member, 0);
+    made.topFilled = present.members.stack.topToFeed() >= 0 && model::filled(member, present.members.stack.topToFeed());
+    if (const int full = present.base.sumpFull[truth]; full != never) made.sumpFullOn = start + std::chrono::days{full};
     made.readyAhead = ready > daysBetween(start, made.asOf);
     for (const auto& [look, value] : made.lastLooks)
         made.logDensityOfLast += logDensity(expectation(look, member, present.members.ranOffBefore[truth]), value);

@@ -35,6 +35,8 @@ struct MadeUp {
     double colonyKg = 0, castingsKg = 0, feedToCast = 0; ///< the truth at the end of asOf, bottom tray
     int batch = 0;                           ///< of the bottom tray at the end
     std::optional<Day> readyOn;              ///< of that batch; nullopt beyond the horizon
+    bool bottomReady = false, topFilled = false; ///< now, by the rules of readiness
+    std::optional<Day> sumpFullOn;           ///< if nobody drains; nullopt: open spigot, or beyond the horizon
     bool readyAhead = false;                 ///< it is not ready yet
     std::vector<std::pair<reckoning::Look, double>> lastLooks; ///< values read on the last day but one
     double logDensityOfLast = 0;             ///< of those, as the truth expects them at the end of asOf

@@ -1,5 +1,6 @@
 #include "ui/window/due_list.h"
 
+#include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/drawing/tray_icon.h"
@@ -60,6 +61,15 @@ QColor colourOf(ui::Tone tone, const drawing::Palette& palette)
     return palette.outline;
 }
 
+/// A small button for what is done less often than the act itself.
+QPushButton* makeQuiet(const QString& text, const QString& key, QWidget* parent)
+{
+    auto* button = ui::makeButton(text, ui::Tone::plain, parent);
+    button->setProperty("line", key);
+    button->setProperty("compact", true);
+    return button;
+}
+
 /// The small stack beside a line.
 class TrayMark final : public QWidget {
 public:
@@ -92,7 +102,8 @@ private:
 
 DueList::DueList(household::Household& household, const ui::Theme& theme, QWidget* parent)
     : QFrame{parent}, household_{household}, theme_{theme}, title_{ui::makeLabel(tr("Due"), ui::TextRole::title, this)},
-      summary_{ui::makeLabel({}, ui::TextRole::smallMuted, this)}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)}
+      summary_{ui::makeLabel({}, ui::TextRole::smallMuted, this)}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)},
+      again_{ui::makeButton({}, ui::Tone::plain, this)}
 {
     setProperty("due", true);
     setObjectName(QStringLiteral("dueList"));
@@ -124,6 +135,10 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     nothing_->setContentsMargins(4, 0, 18, 0);
     column->addWidget(nothing_);
     column->addWidget(scroll, 1);
+    again_->setObjectName(QStringLiteral("dueAgain"));
+    again_->setAccessibleDescription(tr("Shows what was put off"));
+    connect(again_, &QPushButton::clicked, this, [this] { tellAll(); });
+    column->addWidget(again_, 0, Qt::AlignLeading);
 
     connect(&household_, &household::Household::reckoned, this, [this] { rebuild(); });
     connect(&household_, &household::Household::changed, this, [this] { rebuild(); });
@@ -184,9 +199,40 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     // The button stands beside the first line, so that the reasons have the whole width.
     grid->addWidget(ui::makeLabel(what, ui::TextRole::strong, line, true), 0, 1);
     grid->addWidget(ui::makeLabel(why, ui::TextRole::smallMuted, line, true), 1, 1, 1, 2);
-    auto* date = ui::makeLabel(when, ui::TextRole::small, line);
+    auto* foot = new QWidget{line};
+    auto* footRow = new QHBoxLayout{foot};
+    footRow->setContentsMargins(0, 0, 0, 0);
+    footRow->setSpacing(6);
+    auto* date = ui::makeLabel(when, ui::TextRole::small, foot);
     ui::setTone(date, tone);
-    grid->addWidget(date, 2, 1, 1, 2);
+    footRow->addWidget(date);
+    footRow->addStretch(1);
+    const QString key = lineKey(advice);
+    const QString whole = tr("%1: %2").arg(QString::fromStdString(advice.stack), what);
+    auto* explain = makeQuiet(tr("Why"), key, foot);
+    explain->setObjectName(QStringLiteral("dueWhy"));
+    explain->setCheckable(true);
+    explain->setChecked(explained_ == key);
+    ui::setAccess(explain, tr("Why %1").arg(whole));
+    connect(explain, &QPushButton::clicked, this, [this, key](bool on) {
+        explained_ = on ? key : QString{};
+        rebuild();
+    });
+    footRow->addWidget(explain);
+    auto* later = makeQuiet(tr("Later"), key, foot);
+    later->setObjectName(QStringLiteral("dueLater"));
+    later->setEnabled(!household_.readOnly() && advice.severity != advice::Severity::urgent);
+    later->setToolTip(tr("Not told again for %n day(s)", nullptr, advice::usualDelay(advice.code)));
+    ui::setAccess(later, tr("Put off %1").arg(whole), later->toolTip());
+    connect(later, &QPushButton::clicked, this, [this, advice] { putOff(advice); });
+    footRow->addWidget(later);
+    grid->addWidget(foot, 2, 1, 1, 2);
+    if (explained_ == key) {
+        auto* reasons = ui::makeLabel(tr("%1 If it is left: %2").arg(QString::fromStdString(advice::ruleOf(advice.code)), QString::fromStdString(advice::ifLeft(advice.code))),
+                                      ui::TextRole::smallMuted, line, true);
+        reasons->setObjectName(QStringLiteral("dueReasons"));
+        grid->addWidget(reasons, 3, 1, 1, 2);
+    }
     const QString name = actName(advice, drying);
     auto* button = ui::makeButton(name, tone, line);
     button->setObjectName(QStringLiteral("dueButton"));
@@ -225,6 +271,8 @@ void DueList::rebuild()
         delete item;
     }
     shown_.clear();
+    const std::vector<advice::PutOff> later = putOffs();
+    int waiting = 0;
     const auto reckoning = household_.reckoning();
     const auto journal = household_.journal();
     const Day today = household_.today();
@@ -232,6 +280,7 @@ void DueList::rebuild()
         for (const auto& stack : reckoning->stacks) {
             std::vector<advice::Advice> lines = advice::adviceFor(stack);
             std::erase_if(lines, [&](const advice::Advice& one) { return daysBetween(today, one.on) > daysAhead; });
+            waiting += static_cast<int>(std::erase_if(lines, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }));
             if (lines.empty()) continue;
             const auto* history = journal->replay.stack(stack.name);
             const auto* standing = history ? history->on(today) : nullptr;
@@ -242,6 +291,8 @@ void DueList::rebuild()
     rows_->addStretch(1);
     summary_->setText(shown_.empty() ? QString{} : tr("%n this week", nullptr, static_cast<int>(shown_.size())));
     nothing_->setVisible(shown_.empty());
+    again_->setVisible(waiting > 0);
+    again_->setText(tr("%n put off: show", nullptr, waiting));
     if (journal->replay.stacks.empty()) nothing_->setText(tr("What is to be done stands here, with its reason, once there is a stack."));
     else if (!reckoning) nothing_->setText(tr("The estimates are being made; then what is due stands here."));
     else nothing_->setText(tr("Nothing is due this week."));
@@ -255,6 +306,18 @@ void DueList::rebuild()
     }
     Q_EMIT counted(count());
 }
+
+std::vector<advice::PutOff> DueList::putOffs() const { return advice::putOffFrom(household_.kept(store::settingPutOff).toStdString()); }
+
+/// One click; undo brings it back.
+void DueList::putOff(const advice::Advice& advice)
+{
+    const Day today = household_.today();
+    const auto all = advice::withPutOff(putOffs(), advice, today + std::chrono::days{advice::usualDelay(advice.code)}, today);
+    household_.keep(store::settingPutOff, QString::fromStdString(advice::putOffText(all)), tr("Put off: %1").arg(QString::fromStdString(advice.text)));
+}
+
+void DueList::tellAll() { household_.keep(store::settingPutOff, {}, tr("Show what was put off")); }
 
 void DueList::enter()
 {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/advice/advice.h"
+#include "core/advice/put_off.h"
 #include "core/household/household.h"
 #include "ui/common/theme.h"
 
@@ -39,6 +40,9 @@ Q_SIGNALS:
 
 private:
     void rebuild();
+    void putOff(const advice::Advice& advice);
+    void tellAll();
+    std::vector<advice::PutOff> putOffs() const;
     void addStack(const std::string& name, const std::vector<advice::Advice>& lines, int trays, bool drying);
     QWidget* makeLine(const advice::Advice& advice, int trays, bool drying);
 
@@ -48,6 +52,8 @@ private:
     QLabel* title_;
     QLabel* summary_;
     QLabel* nothing_;
+    QPushButton* again_;
+    QString explained_;              ///< key of the line whose reasons are open
     QWidget* list_;
     QVBoxLayout* rows_;
 };

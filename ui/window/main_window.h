@@ -62,6 +62,8 @@ public:
     /// The same for readings of a logger, which need a household.
     void importReadings(const QString& csv);
     bool exportFile(const QString& csv);
+    /// Due list and the year's plan as iCalendar.
+    bool exportCalendar(const QString& ics);
 
     household::Household* household() const { return household_.get(); }
     Desk* desk() const { return desk_; }

@@ -61,6 +61,11 @@ void MainWindow::makeActions()
                                                  tr("Journals (*.csv)"), QStringLiteral("csv"));
         if (!path.isEmpty()) exportFile(path);
     });
+    on(ui::ActionId::exportCalendar, [this] {
+        if (!household_) return;
+        const QString path = dialogs_.fileToSave(this, tr("Export calendar"), documents() % u'/' % household_->name() % QStringLiteral(".ics"), tr("Calendars (*.ics)"), QStringLiteral("ics"));
+        if (!path.isEmpty()) exportCalendar(path);
+    });
     on(ui::ActionId::saveCopy, [this] { saveCopy(); });
     on(ui::ActionId::backups, [this] { if (household_) showBackups(household_->path()); });
     on(ui::ActionId::backupFolder, [this] { chooseBackupFolder(); });
@@ -118,7 +123,7 @@ void MainWindow::makeMenus()
     recentMenu_ = file->addMenu(tr("&Recent"));
     fill(file, {ui::ActionId::openDemo});
     file->addSeparator();
-    fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::importReadings, ui::ActionId::exportJournal});
+    fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::importReadings, ui::ActionId::exportJournal, ui::ActionId::exportCalendar});
     file->addSeparator();
     fill(file, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
     file->addSeparator();
@@ -184,7 +189,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::exportCalendar, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);

@@ -1,0 +1,78 @@
+#include "core/advice/put_off.h"
+
+#include "core/quantity/day_text.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+namespace {
+
+std::optional<Code> codeNamed(std::string_view name)
+{
+    for (int i = 0; i < codeCount; ++i)
+        if (codeName(Code{i}) == name) return Code{i};
+    return std::nullopt;
+}
+
+std::string_view word(std::string_view& line)
+{
+    const std::size_t end = std::min(line.find(' '), line.size());
+    const std::string_view first = line.substr(0, end);
+    line.remove_prefix(std::min(end + 1, line.size()));
+    return first;
+}
+
+}
+
+std::string putOffText(const std::vector<PutOff>& all)
+{
+    std::string text;
+    for (const PutOff& each : all) text += dayText(each.until) + ' ' + std::string{codeName(each.code)} + ' ' + each.stack + '\n';
+    return text;
+}
+
+std::vector<PutOff> putOffFrom(std::string_view text)
+{
+    std::vector<PutOff> all;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        std::string_view line = text.substr(0, end);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        const auto until = parseDay(word(line));
+        const auto code = codeNamed(word(line));
+        if (until && code && !line.empty()) all.push_back({std::string{line}, *code, *until});
+    }
+    return all;
+}
+
+std::vector<PutOff> withPutOff(std::vector<PutOff> all, const Advice& advice, Day until, Day today)
+{
+    std::erase_if(all, [&](const PutOff& each) { return each.until <= today || (each.code == advice.code && each.stack == advice.stack); });
+    if (until > today) all.push_back({advice.stack, advice.code, until});
+    return all;
+}
+
+bool isPutOff(const std::vector<PutOff>& all, const Advice& advice, Day today)
+{
+    if (advice.severity == Severity::urgent) return false;
+    return std::any_of(all.begin(), all.end(), [&](const PutOff& each) { return each.code == advice.code && each.stack == advice.stack && today < each.until; });
+}
+
+int usualDelay(Code code)
+{
+    switch (code) {
+    case Code::feedDue:
+    case Code::hungry:
+    case Code::tooDry:
+    case Code::tooWet:
+    case Code::sumpFull:
+    case Code::heat:
+    case Code::cold:
+    case Code::dryingDone:
+    case Code::dryingLong: return 2;
+    default: return 7;
+    }
+}
+
+}

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/advice/advice.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Advice that people do not want to be told of again before a day.
+namespace tierloam::advice {
+
+struct PutOff {
+    std::string stack;
+    Code code{};
+    Day until{};                     ///< told again from this day on
+    bool operator==(const PutOff&) const = default;
+};
+
+/// As the household file keeps it: a line each, "2031-05-09 feed-due Scullery". Lines that make no sense are passed over.
+std::string putOffText(const std::vector<PutOff>& all);
+std::vector<PutOff> putOffFrom(std::string_view text);
+
+/// With this piece put off until that day; those whose day has come are dropped.
+std::vector<PutOff> withPutOff(std::vector<PutOff> all, const Advice& advice, Day until, Day today);
+
+/// What is urgent is told whatever was put off.
+bool isPutOff(const std::vector<PutOff>& all, const Advice& advice, Day today);
+
+/// For how many days one click puts it off: what can wait for the next round waits a week, the daily things two days.
+int usualDelay(Code code);
+
+}

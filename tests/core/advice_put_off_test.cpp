@@ -1,0 +1,44 @@
+#include "core/advice/put_off.h"
+
+#include <gtest/gtest.h>
+
+namespace tierloam::advice {
+namespace {
+
+const Day today{std::chrono::year{2031} / 5 / 2};
+
+Advice piece(const char* stack, Code code, Severity severity = Severity::due)
+{
+    Advice one;
+    one.stack = stack;
+    one.code = code;
+    one.severity = severity;
+    return one;
+}
+
+TEST(PutOff, IsToldAgainOnItsDayAndNotOfOtherStacksOrMatters)
+{
+    const Day later = today + std::chrono::days{3};
+    const auto all = withPutOff({}, piece("Mill by the door", Code::feedDue), later, today);
+    EXPECT_TRUE(isPutOff(all, piece("Mill by the door", Code::feedDue), today));
+    EXPECT_TRUE(isPutOff(all, piece("Mill by the door", Code::feedDue), later - std::chrono::days{1}));
+    EXPECT_FALSE(isPutOff(all, piece("Mill by the door", Code::feedDue), later));
+    EXPECT_FALSE(isPutOff(all, piece("Mill by the door", Code::sumpFull), today));
+    EXPECT_FALSE(isPutOff(all, piece("Shed", Code::feedDue), today));
+    EXPECT_FALSE(isPutOff(all, piece("Mill by the door", Code::feedDue, Severity::urgent), today));
+}
+
+TEST(PutOff, ComesBackAsItWasAndDropsWhatIsOver)
+{
+    auto all = withPutOff({}, piece("Mill by the door", Code::lookNext), today + std::chrono::days{7}, today);
+    all = withPutOff(all, piece("Shed", Code::tooDry), today + std::chrono::days{2}, today);
+    EXPECT_EQ(putOffFrom(putOffText(all)), all);
+    EXPECT_EQ(putOffFrom("nonsense\n2031-05-09 never Mill\n2031-05-09 feed-due\n2031-05-09 feed-due Mill").size(), 1u);
+    all = withPutOff(all, piece("Mill", Code::heat), today + std::chrono::days{9}, today + std::chrono::days{4});
+    ASSERT_EQ(all.size(), 2u); // the dry one is over
+    all = withPutOff(all, piece("Mill by the door", Code::lookNext), today, today); // told at once again
+    EXPECT_EQ(all.size(), 1u);
+}
+
+}
+}
