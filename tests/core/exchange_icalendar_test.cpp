@@ -1,4 +1,4 @@
-// The calendar's text by the rules of RFC 5545; another library reads whole calendars in tests/cli/calendar.py.
+// The calendar's text by the rules of RFC 5545; another library reads whole calendars in tests/cli/ics_read_back.py.
 #include "core/exchange/icalendar.h"
 
 #include <gmock/gmock.h>

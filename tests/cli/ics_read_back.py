@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """--calendar read back by python3-icalendar: what is due and planned, whole days, UIDs that stay while the journal grows.
 
-calendar.py --program TIERLOAM
+ics_read_back.py --program TIERLOAM
 """
 import argparse
 import pathlib
@@ -12,7 +12,7 @@ import tempfile
 import icalendar
 
 HEADER = "date,stack,action,slot,amount,unit,item,detail,note\n"
-NAME = "Größe; \"Lean-to\", back\\wall 🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱"
+NAME = "Größe, \"Lean-to\", back\\wall 🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱🪱"
 
 
 def cell(text):
@@ -46,7 +46,8 @@ class import_date:
 def calendar(program, folder, weeks, at):
     name = f"h{weeks}"
     (folder / f"{name}.csv").write_text(journal(weeks), encoding="utf-8")
-    subprocess.run([program, folder / f"{name}.tierloam", "--import", folder / f"{name}.csv"], check=True, capture_output=True)
+    if not (folder / f"{name}.tierloam").exists():
+        subprocess.run([program, folder / f"{name}.tierloam", "--import", folder / f"{name}.csv"], check=True, capture_output=True)
     target = folder / f"{name}-{at}.ics"
     subprocess.run([program, folder / f"{name}.tierloam", "--calendar", target, "--at", at], check=True, capture_output=True)
     return target.read_bytes()
