@@ -49,7 +49,7 @@ TEST_F(Program, DrawsTheDemoWithoutADisplayAndTheSameEachTime)
         const Ended ended = run({QStringLiteral("--demo"), QStringLiteral("--portrait"), path(folder), QStringLiteral("--at"), QStringLiteral("2031-05-06")});
         ASSERT_EQ(ended.code, 0) << ended.said.toStdString();
     }
-    EXPECT_EQ(QDir{path("a")}.entryList(QDir::Files), (QStringList{QStringLiteral("handbook.png"), QStringLiteral("journal.png"), QStringLiteral("materials.png"), QStringLiteral("shelf.png"), QStringLiteral("trends.png")}));
+    EXPECT_EQ(QDir{path("a")}.entryList(QDir::Files), (QStringList{QStringLiteral("handbook.png"), QStringLiteral("journal.png"), QStringLiteral("materials.png"), QStringLiteral("rotation.png"), QStringLiteral("shelf.png"), QStringLiteral("trends.png")}));
     for (const char* name : pages) {
         EXPECT_EQ(page("a", name).size(), QSize(1440, 900)) << name;
         EXPECT_TRUE(page("a", name) == page("b", name)) << name;

@@ -17,7 +17,7 @@ TEST_F(Due, ALineIsPutOffByOneClickAndBroughtBackByUndo)
 {
     openSample();
     const int before = desk().due()->count();
-    ASSERT_GT(before, 1);
+    ASSERT_GE(before, 1);
     QPushButton* later = nullptr;
     for (auto* each : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueLater")))
         if (each->isVisible() && each->isEnabled() && later == nullptr) later = each;
@@ -66,7 +66,7 @@ TEST_F(Due, TheCalendarIsWrittenFromTheWindow)
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const QByteArray bytes = file.readAll();
     EXPECT_TRUE(bytes.startsWith("BEGIN:VCALENDAR\r\n"));
-    EXPECT_GE(bytes.count("BEGIN:VEVENT"), 2);
+    EXPECT_GE(bytes.count("BEGIN:VEVENT"), 1);
     EXPECT_FALSE(window_->exportCalendar(path(QStringLiteral("no/such/folder.ics"))));
 }
 

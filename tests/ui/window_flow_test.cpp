@@ -42,7 +42,7 @@ TEST_F(WindowTest, PagesAreReachedByKeyAndByTheRail)
         names << rail->accessibleName();
         if (rail->accessibleName() == QStringLiteral("Shelf")) QTest::mouseClick(rail, Qt::LeftButton);
     }
-    EXPECT_EQ(names, (QStringList{QStringLiteral("Shelf"), QStringLiteral("Trends"), QStringLiteral("Journal"), QStringLiteral("Materials"), QStringLiteral("Handbook")}));
+    EXPECT_EQ(names, (QStringList{QStringLiteral("Shelf"), QStringLiteral("Trends"), QStringLiteral("Rotation"), QStringLiteral("Journal"), QStringLiteral("Materials"), QStringLiteral("Handbook")}));
     EXPECT_TRUE(desk().shelf()->isVisible());
     EXPECT_EQ(window_->windowTitle(), QStringLiteral("mill – Tierloam"));
 }

@@ -16,6 +16,18 @@ Background::~Background()
 
 bool Background::busy() const { return open_ > 0; }
 
+void Background::forget()
+{
+    {
+        const std::lock_guard lock{mutex_};
+        waiting_.clear();
+        runningStop_.request_stop();
+    }
+    forgotten_ = last_;
+    open_ = 0;
+    Q_EMIT busyChanged();
+}
+
 void Background::ask(const QString& name, Work work)
 {
     const quint64 number = ++last_;
@@ -55,6 +67,7 @@ void Background::run(std::stop_token closing)
         }
         // Dropped by Qt when this object has gone meanwhile.
         QMetaObject::invokeMethod(this, [this, name, number = question.number, use = std::move(use)] {
+            if (number <= forgotten_) return;
             --open_;
             if (use && newest_[name] == number) use();
             Q_EMIT busyChanged();

@@ -27,6 +27,8 @@ public:
 
     void ask(const QString& name, Work work);
     bool busy() const;
+    /// Nothing that was asked for so far is answered any more.
+    void forget();
 
 Q_SIGNALS:
     void busyChanged();
@@ -42,6 +44,7 @@ private:
     std::stop_source runningStop_;
     std::map<QString, quint64> newest_;      ///< of the window's thread
     quint64 last_ = 0;
+    quint64 forgotten_ = 0;                  ///< questions up to this number
     int open_ = 0;                           ///< of the window's thread: asked and not answered
     std::jthread thread_;                    ///< last: the others outlive it
 };

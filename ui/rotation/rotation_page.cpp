@@ -310,6 +310,7 @@ void RotationPage::replan()
 void RotationPage::refreshNow()
 {
     stale_ = false;
+    background_.forget();
     syncControls();
     feeding_->refresh();
     track_->refresh();
@@ -370,8 +371,8 @@ void RotationPage::showState()
     }
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(ui::volumeText(litres)),
                       tr("on %n day(s)", nullptr, plan_->days.days), tr("put off by %1 in all").arg(ui::daysLong(plan_->days.delay))};
-    if (std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
-    if (std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
+    if (plan_->days.delay > 0 && std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
+    if (plan_->days.delay > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
     if (wishes().gathering != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
     cost_->setText(parts.join(QStringLiteral("; ")) % QStringLiteral("."));
 }
