@@ -1,4 +1,4 @@
-// Advice against the drawn truth of households that no rule has seen: 48 of them with TIERLOAM_LONG, 8 else, each looked at on three days.
+// Advice against the drawn truth of households that no rule has seen: 48 of them with TIERLOAM_LONG, 2 else, each looked at on three days.
 #include "tests/support/households.h"
 
 #include "core/advice/advice.h"
@@ -21,7 +21,7 @@ constexpr int members = 256;
 int households()
 {
     if (const char* wanted = std::getenv("TIERLOAM_HOUSEHOLDS")) return std::atoi(wanted);
-    return std::getenv("TIERLOAM_LONG") != nullptr ? 48 : 8;
+    return std::getenv("TIERLOAM_LONG") != nullptr ? 48 : 2;
 }
 
 bool has(const std::vector<Advice>& all, Code code)
@@ -31,7 +31,7 @@ bool has(const std::vector<Advice>& all, Code code)
 
 struct Told { int right = 0, wrong = 0, missed = 0; };
 
-/// One pass over all households; `blind`: a filter that ignores what it is told, which must do worse.
+/// One pass over all households.
 struct Figures {
     Told harvest;
     int sumps = 0, sumpsWithin = 0;
@@ -69,9 +69,11 @@ TEST(AdviceBars, HarvestReadyAndSumpFullAgainstTheDrawnTruth)
     const Figures figures = figuresOf(count);
     std::printf("%d households, %d days each: harvest-ready right %d, wrong %d, missed %d; precision %.2f, recall %.2f; sump-full %d of %d within 3 days\n", count, 3,
                 figures.harvest.right, figures.harvest.wrong, figures.harvest.missed, figures.precision(), figures.recall(), figures.sumpsWithin, figures.sumps);
-    EXPECT_GT(figures.harvest.right + figures.harvest.missed, 0);
-    if (count < 48) return; // few cases bound nothing
+    EXPECT_LE(figures.harvest.wrong + figures.harvest.missed, 3 * count / 2); // at worst every other look
+    if (count < 48) return; // few cases bound no more
+    EXPECT_GT(figures.harvest.right + figures.harvest.missed, 20);
     EXPECT_GE(figures.precision(), 0.8);
+    EXPECT_GE(figures.recall(), 0.8);
 }
 
 }
