@@ -1,7 +1,6 @@
 #include "core/planning/feeding_plan.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace tierloam::planning {
@@ -38,7 +37,7 @@ const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning& stack
 
 double learnedSupply(const journal::Entries& entries, const materials::Table& table, Day today)
 {
-    std::array<double, weeksBack> weeks{};
+    std::vector<double> weeks(weeksBack, 0.0);
     int known = 0;
     for (const journal::Entry& entry : entries) {
         const auto* feed = std::get_if<journal::Feed>(&entry.action);
@@ -48,7 +47,8 @@ double learnedSupply(const journal::Entries& entries, const materials::Table& ta
         if (ago < 7 * weeksBack) weeks[static_cast<std::size_t>(ago / 7)] += freshKg(*feed, table);
     }
     if (known == 0) return 0.0;
-    std::sort(weeks.begin(), weeks.begin() + known);
+    weeks.resize(static_cast<std::size_t>(known));
+    std::sort(weeks.begin(), weeks.end());
     const std::size_t half = static_cast<std::size_t>(known / 2);
     return known % 2 != 0 ? weeks[half] : 0.5 * (weeks[half - 1] + weeks[half]);
 }
