@@ -35,10 +35,13 @@ protected:
     {
         household::Household::Settings settings;
         settings.createIfAbsent = true;
-        settings.reckon = [withJournal, withEstimates](const journal::Entries&, const reckoning::Options&, std::stop_token stop) {
+        settings.reckon = [withJournal, withEstimates](const journal::Entries&, const reckoning::Options& options, std::stop_token stop) {
             while (!withEstimates && !stop.stop_requested()) std::this_thread::sleep_for(std::chrono::milliseconds{5});
             if (stop.stop_requested()) return std::shared_ptr<const reckoning::Reckoning>{};
-            return withJournal ? tests::sampleReckoning() : std::make_shared<const reckoning::Reckoning>();
+            if (withJournal) return tests::sampleReckoning();
+            auto nothing = std::make_shared<reckoning::Reckoning>();
+            nothing->asOf = options.asOf;
+            return std::shared_ptr<const reckoning::Reckoning>{std::move(nothing)};
         };
         auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), clock_, settings);
         ASSERT_TRUE(std::holds_alternative<std::unique_ptr<household::Household>>(opened));
