@@ -40,7 +40,8 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
     std::vector<journal::EntryId> ids = answer.ids;
     ids.insert(ids.end(), underWay.edit.deleted.begin(), underWay.edit.deleted.end());
     if (!underWay.setting && !underWay.photo) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
-    if (answer.logged) logged = std::make_shared<const store::LoggedDays>(*answer.logged);
+    const bool loggedDiffers = answer.logged && *answer.logged != *logged;
+    if (loggedDiffers) logged = std::make_shared<const store::LoggedDays>(*answer.logged);
     if (underWay.again) {
         undo.done(underWay.again, underWay.direction);
     } else if (answer.stored.size() == answer.ids.size()) {
@@ -60,7 +61,7 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
         tellPhotos(underWay.photo->photo.entry);
         return;
     }
-    tellChanged(std::move(ids), false, underWay.setting.has_value(), underWay.logged != nullptr);
+    tellChanged(std::move(ids), false, underWay.setting.has_value(), loggedDiffers);
 }
 
 void Household::Private::gaveUp(const UnderWay& underWay, const store::WriteFailure& failure)

@@ -174,6 +174,7 @@ Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QStr
     if (auto why = checkAgain(guard)) return *why;
     auto written = write(edit, importName);
     if (std::holds_alternative<WriteFailure>(written)) return written;
+    if (auto why = loggedFollows(edit)) return *why;
     if (auto why = commit(transaction)) return *why;
     return written;
 }

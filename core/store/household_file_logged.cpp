@@ -5,6 +5,7 @@
 
 #include <QDateTime>
 #include <QSqlQuery>
+#include <QStringList>
 
 #include <algorithm>
 #include <cmath>
@@ -96,6 +97,25 @@ std::optional<WriteFailure> HouseholdFile::Private::writeLogged(const LoggedJob&
         }
     }
     return std::nullopt;
+}
+
+std::optional<WriteFailure> HouseholdFile::Private::loggedFollows(const journal::Edit& edit) const
+{
+    QStringList returned, gone;
+    for (const journal::Entry& entry : edit.added)
+        if (static_cast<qint64>(entry.id) > 0) returned << QString::number(static_cast<qint64>(entry.id));
+    for (const journal::EntryId id : edit.deleted) gone << QString::number(static_cast<qint64>(id));
+    const auto mark = [&](const QStringList& entries, const QString& as, const QString& where) -> std::optional<WriteFailure> {
+        if (entries.isEmpty()) return std::nullopt;
+        QSqlQuery query{connection().database()};
+        if (!query.exec(QStringLiteral("UPDATE logged_series SET deleted_at = %1 WHERE %2 AND import_id IN (SELECT import_id FROM entries WHERE id IN (%3))")
+                            .arg(as, where, entries.join(QLatin1Char{','}))))
+            return failure(query.lastError());
+        return std::nullopt;
+    };
+    if (auto why = mark(returned, QStringLiteral("NULL"), QStringLiteral("deleted_at IS NOT NULL"))) return why;
+    return mark(gone, QStringLiteral("'%1'").arg(QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)),
+                QStringLiteral("deleted_at IS NULL AND NOT EXISTS (SELECT 1 FROM entries e WHERE e.import_id = logged_series.import_id AND e.deleted_at IS NULL)"));
 }
 
 LoggedWritten HouseholdFile::applyWithReadings(const journal::Edit& edit, const LoggedJob& job, const QString& importName, const Guard& guard)

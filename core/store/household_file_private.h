@@ -31,6 +31,8 @@ public:
     Written applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard) const;
     Written write(const journal::Edit& edit, const QString& importName) const;
     std::optional<WriteFailure> writeLogged(const LoggedJob& job, qint64 import, std::vector<qint64>& ids) const;
+    /// The readings of an import stand while one of its entries does: entries that come back from the deleted ones bring them back too.
+    std::optional<WriteFailure> loggedFollows(const journal::Edit& edit) const;
     std::optional<WriteFailure> commit(const Transaction& transaction) const;
 };
 

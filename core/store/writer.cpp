@@ -2,6 +2,7 @@
 
 #include "core/store/text.h"
 
+#include <algorithm>
 #include <future>
 
 namespace tierloam::store {
@@ -169,7 +170,8 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
         return answer;
     }
     answer.ids = std::move(std::get<std::vector<journal::EntryId>>(written));
-    if (job.logged) {
+    const bool returns = std::ranges::any_of(job.edit.added, [](const journal::Entry& entry) { return static_cast<qint64>(entry.id) > 0; });
+    if (job.logged || returns || !job.edit.deleted.empty()) { // readings go and come back with the entries of their import
         auto logged = file.loggedDays();
         if (auto* days = std::get_if<LoggedDays>(&logged)) answer.logged = std::move(*days);
         else versionSeen_ = -1;

@@ -39,7 +39,7 @@ struct WriteAnswer {
     journal::Entries stored;
     qint64 photo = 0;                  ///< id of the picture, for a job with one
     std::vector<qint64> series;        ///< ids of the logged series that were added
-    std::optional<LoggedDays> logged;  ///< all that is logged now, for a job that changed it
+    std::optional<LoggedDays> logged;  ///< all that is logged now, for a job that may have changed it
 };
 
 /// Something people must know that is no answer to a job: where a backup went, or why there is none. Called from the writer's thread.

@@ -88,6 +88,38 @@ TEST(StoreLogged, NothingIsKeptOfAnImportThatFailsOrIsCalledOff)
     EXPECT_TRUE(daysOf(*file).empty());
 }
 
+TEST(StoreLogged, ReadingsComeBackWithTheDeletedEntriesOfTheirImport)
+{
+    const Place place;
+    auto file = opened(place.path());
+    const auto both = file->applyWithReadings({{meanEntry(day(2031, 5, 1), 21), meanEntry(day(2031, 5, 2), 25)}, {}, {}}, twoDays(), QStringLiteral("l.csv"));
+    const auto ids = idsOf(both.written);
+    const LoggedDays all = daysOf(*file);
+    LoggedJob back;
+    back.remove = both.series;
+    EXPECT_TRUE(idsOf(file->applyWithReadings({{}, {}, ids}, back).written).empty());
+    ASSERT_TRUE(daysOf(*file).empty());
+    // Years later, in another session, one of them is taken out of the deleted entries.
+    file.reset();
+    file = opened(place.path());
+    auto returned = meanEntry(day(2031, 5, 1), 21);
+    returned.id = ids[0];
+    EXPECT_EQ(idsOf(file->apply({{returned}, {}, {}})), std::vector{ids[0]});
+    EXPECT_EQ(daysOf(*file), all);
+    // One entry of two is no reason to lose readings; the last one is.
+    auto other = meanEntry(day(2031, 5, 2), 25);
+    other.id = ids[1];
+    idsOf(file->apply({{other}, {}, {}}));
+    idsOf(file->apply({{}, {}, {ids[0]}}));
+    EXPECT_EQ(daysOf(*file), all);
+    idsOf(file->apply({{}, {}, {ids[1]}}));
+    EXPECT_TRUE(daysOf(*file).empty());
+    // An entry that came another way moves none.
+    const auto own = idsOf(file->apply({{feed(200)}, {}, {}}));
+    idsOf(file->apply({{}, {}, own}));
+    EXPECT_TRUE(daysOf(*file).empty());
+}
+
 TEST(StoreLogged, SeriesOfSeveralImportsAreSeenAsOneDay)
 {
     const Place place;

@@ -97,7 +97,7 @@ void ClockCard::show(const Clocks& clocks)
         QStringList levers{limitText(clock.limit)};
         for (const planning::Lever& lever : clock.levers) levers << leverText(lever);
         const QString first = levers.takeFirst();
-        rows->addWidget(ui::makeLabel(tr("%1 %2.").arg(first, levers.join(QStringLiteral("; "))), ui::TextRole::small, body_, true));
+        rows->addWidget(ui::makeLabel(tr("%1 Its turn would come: %2.").arg(first, levers.join(QStringLiteral("; "))), ui::TextRole::small, body_, true));
     }
     if (clocks.empty()) rows->addWidget(ui::makeLabel(tr("There is no stack yet whose turn could be foreseen."), ui::TextRole::muted, body_, true));
 }
