@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <map>
 #include <numeric>
@@ -162,7 +163,7 @@ TEST(PlantedFaults, AreFoundFirstOrWithinTheFirstThree)
     std::map<Cause, Score> by;
     for (int number = 0; number < households; ++number) {
         const tests::Faulty faulty = tests::makeFaulty(series, number);
-        const auto reckoned = tests::reckonHousehold(faulty.household, TIERLOAM_TEST_MEMBERS);
+        const auto reckoned = tests::reckonHousehold(faulty.household, std::max(TIERLOAM_TEST_MEMBERS, 64));
         const auto replay = journal::replay(faulty.household.entries);
         const auto table = materials::Table::withOwn(faulty.household.entries);
         const auto ranked = rankCauses(faulty.symptom, *reckoned.stack, circumstancesOf(faulty.household.entries, replay.stacks.front(), table, faulty.household.asOf));
