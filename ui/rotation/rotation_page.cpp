@@ -6,6 +6,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
+#include "ui/common/toggle.h"
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/clock_card.h"
 #include "ui/rotation/feeding_card.h"
@@ -182,18 +183,7 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
 
 RotationPage::~RotationPage() = default;
 
-QPushButton* RotationPage::toggle(ui::ActionId id)
-{
-    QAction* action = ui::makeAction(id, this);
-    addAction(action);
-    auto* button = ui::makeButton(ui::actionName(id), ui::Tone::plain, controls_);
-    button->setCheckable(true);
-    button->setObjectName(QString::fromLatin1(ui::actionRow(id).name));
-    button->setToolTip(action->toolTip());
-    connect(action, &QAction::triggered, button, &QPushButton::click);
-    controls_->layout()->addWidget(button);
-    return button;
-}
+QPushButton* RotationPage::toggle(ui::ActionId id) { return ui::addToggle(id, this, controls_); }
 
 void RotationPage::buildControls()
 {

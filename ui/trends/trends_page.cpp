@@ -4,6 +4,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
+#include "ui/common/toggle.h"
 #include "ui/trends/line_key.h"
 #include "ui/trends/measure_section.h"
 #include "ui/trends/trend_words.h"
@@ -90,18 +91,7 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
     connect(&theme_, &ui::Theme::changed, this, changed);
 }
 
-QPushButton* TrendsPage::toggle(ui::ActionId id)
-{
-    QAction* action = ui::makeAction(id, this);
-    addAction(action);
-    auto* button = ui::makeButton(ui::actionName(id), ui::Tone::plain, controls_);
-    button->setCheckable(true);
-    button->setObjectName(QString::fromLatin1(ui::actionRow(id).name));
-    button->setToolTip(action->toolTip());
-    connect(action, &QAction::triggered, button, &QPushButton::click);
-    controls_->layout()->addWidget(button);
-    return button;
-}
+QPushButton* TrendsPage::toggle(ui::ActionId id) { return ui::addToggle(id, this, controls_); }
 
 void TrendsPage::buildControls()
 {
