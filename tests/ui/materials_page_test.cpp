@@ -3,6 +3,7 @@
 #include "tests/support/sample_reckoning.h"
 #include "tests/ui/page_fixture.h"
 #include "ui/common/choice_field.h"
+#include "ui/common/fact_list.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
@@ -13,7 +14,6 @@
 #include "ui/forms/caution_card.h"
 #include "ui/materials/bedding_bench.h"
 #include "ui/materials/castings_bench.h"
-#include "ui/materials/fact_list.h"
 #include "ui/materials/leachate_bench.h"
 #include "ui/materials/material_card.h"
 #include "ui/materials/materials_model.h"
@@ -63,7 +63,7 @@ TEST_F(MaterialsPageTest, ShowsEveryMaterialWithItsFigures)
     QAbstractItemModelTester tester{page_->model(), QAbstractItemModelTester::FailureReportingMode::Fatal};
     page_->choose(text("potato, flesh+skin"));
     EXPECT_EQ(page_->chosen(), text("potato, flesh+skin"));
-    const FactList& facts = *page_->card()->facts();
+    const ui::FactList& facts = *page_->card()->facts();
     EXPECT_EQ(facts.value(text("C:N")), text("34 : 1"));        // USDA NDB 11352, recomputed: 33.7
     EXPECT_EQ(facts.value(text("Moisture")), text("79 %"));
     EXPECT_TRUE(facts.value(text("Carbon, nitrogen")).contains(text("1.56 %")));

@@ -3,6 +3,7 @@
 #include "core/guide/figures.h"
 #include "ui/common/area_field.h"
 #include "ui/common/choice_field.h"
+#include "ui/common/fact_list.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_field.h"
@@ -11,7 +12,6 @@
 #include "ui/common/panels.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
-#include "ui/materials/fact_list.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -40,7 +40,7 @@ BeddingBench::BeddingBench(household::Household& household, const ui::Theme& the
     say_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
     say_->setObjectName(QStringLiteral("beddingSays"));
     column_->addWidget(say_);
-    facts_ = new FactList{this};
+    facts_ = new ui::FactList{this};
     column_->addWidget(facts_);
     addTray_ = ui::makeButton({}, ui::Tone::moss, this);
     addTray_->setObjectName(QStringLiteral("addThisTray"));
@@ -104,7 +104,7 @@ void BeddingBench::reckon()
         return;
     }
     say_->setText(tr("%1 of bedding, dry as it comes, and %2 of water.").arg(ui::massText(laid->asItComes.base()), ui::volumeText(laid->water.base())));
-    FactList::Facts facts;
+    ui::FactList::Facts facts;
     facts << std::pair{tr("Loose"), tr("%1 before it is wetted").arg(ui::volumeText(laid->asItComes.base() / row->bulkKgPerM3 * 1000))};
     facts << std::pair{tr("Laid"), tr("%1 at %2 moisture, of it %3 dry").arg(ui::massText(laid->laid.base()), tr("%1 %").arg(ui::numberText(laid->moisturePercent, 0)), ui::massText(laid->dry.base()))};
     if (row->doubt != materials::Doubt::none) facts << std::pair{tr("Welcome"), tr("%1. %2").arg(ui::welcomeText(row->welcome), ui::doubtText(row->doubt))};

@@ -7,6 +7,7 @@ class QLabel;
 class QPushButton;
 
 namespace tierloam::ui {
+class FactList;
 class AreaField;
 class ChoiceField;
 class LengthField;
@@ -18,8 +19,6 @@ class FieldGrid;
 
 namespace tierloam::materials_page {
 
-class FactList;
-
 /// Bedding for a new tray: from floor and depth to the mass of dry bedding and the litres of water. The floor of a stack is filled in.
 class BeddingBench : public Bench {
     Q_OBJECT
@@ -30,7 +29,7 @@ public:
     void follow() override;
     void setMaterial(const QString& material);
     std::optional<materials::BeddingForTray> bedding() const;
-    FactList* facts() const { return facts_; }
+    ui::FactList* facts() const { return facts_; }
 
 Q_SIGNALS:
     /// The tray is to be added to that stack, filled in as reckoned.
@@ -47,7 +46,7 @@ private:
     ui::MaterialField* material_ = nullptr;
     ui::AreaField* area_ = nullptr;
     ui::LengthField* depth_ = nullptr;
-    FactList* facts_;
+    ui::FactList* facts_;
     QLabel* say_;
     QPushButton* addTray_;
 };

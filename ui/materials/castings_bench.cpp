@@ -4,13 +4,13 @@
 #include "ui/common/amount_field.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/dates.h"
+#include "ui/common/fact_list.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
-#include "ui/materials/fact_list.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -58,7 +58,7 @@ CastingsBench::CastingsBench(household::Household& household, const ui::Theme& t
     depth_ = grid->add(tr("Depth of a top-dressing"), new ui::LengthField{0.1, 10.0});
     depth_->setLength(centimetres(guide::lowOf(Figure::topDressing)));
     column_->addWidget(grid);
-    facts_ = new FactList{this};
+    facts_ = new ui::FactList{this};
     column_->addWidget(facts_);
     addNote(tr("Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.")
                 .arg(cited(Figure::pottingShare), cited(Figure::pottingMost), cited(Figure::topDressing), cited(Figure::topDressingTwice)));
@@ -114,7 +114,7 @@ void CastingsBench::reckon()
     const auto castings = batch();
     const auto share = potting_->share();
     const auto depth = depth_->length();
-    FactList::Facts facts;
+    ui::FactList::Facts facts;
     if (castings) {
         facts << std::pair{tr("Castings"), tr("%1, about %2").arg(ui::volumeText(castings->volume().base()), ui::massText(castings->wet.base()))};
         if (share) {

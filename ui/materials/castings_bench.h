@@ -6,6 +6,7 @@
 class QLabel;
 
 namespace tierloam::ui {
+class FactList;
 class AmountField;
 class ChoiceField;
 class LengthField;
@@ -14,8 +15,6 @@ class ShareField;
 }
 
 namespace tierloam::materials_page {
-
-class FactList;
 
 /// What a batch of castings is good for: potting mix, top-dressing, storing; cautions above. The batch is typed, or taken from the stack's latest
 /// harvest or the estimate of its bottom tray.
@@ -27,7 +26,7 @@ public:
 
     void follow() override;
     std::optional<guide::CastingsBatch> batch() const;
-    FactList* facts() const { return facts_; }
+    ui::FactList* facts() const { return facts_; }
 
 private:
     void takeBatch();
@@ -38,7 +37,7 @@ private:
     ui::ShareField* moisture_ = nullptr;
     ui::ShareField* potting_ = nullptr;
     ui::LengthField* depth_ = nullptr;
-    FactList* facts_;
+    ui::FactList* facts_;
 };
 
 }

@@ -2,13 +2,13 @@
 
 #include "core/guide/figures.h"
 #include "ui/common/choice_field.h"
+#include "ui/common/fact_list.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
-#include "ui/materials/fact_list.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -61,7 +61,7 @@ LeachateBench::LeachateBench(household::Household& household, const ui::Theme& t
     say_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
     say_->setObjectName(QStringLiteral("leachateSays"));
     column_->addWidget(say_);
-    facts_ = new FactList{this};
+    facts_ = new ui::FactList{this};
     column_->addWidget(facts_);
     addNote(tr("Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of "
                "unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.").arg(cited(Figure::leachateKeeps)));
@@ -101,7 +101,7 @@ void LeachateBench::reckon()
     const guide::Spread strong = strength();
     const auto volume = volume_->volume();
     const auto wished = wished_->value().value, water = water_->value().value;
-    FactList::Facts facts;
+    ui::FactList::Facts facts;
     const bool estimated = !measured_->value().value && estimateOf(from_->value().toString());
     facts << std::pair{tr("Strength"), tr("%1 mS/cm, %2").arg(spreadText(strong, 1), measured_->value().value ? tr("as measured") : estimated ? tr("estimated, with its 90 % range") : tr("published values"))};
     facts << std::pair{tr("Salts"), tr("%1 g/L").arg(spreadText({guide::saltsPerLitre(strong.low), guide::saltsPerLitre(strong.middle), guide::saltsPerLitre(strong.high)}, 1))};

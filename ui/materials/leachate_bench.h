@@ -6,14 +6,13 @@
 class QLabel;
 
 namespace tierloam::ui {
+class FactList;
 class ChoiceField;
 class NumberField;
 class VolumeField;
 }
 
 namespace tierloam::materials_page {
-
-class FactList;
 
 /// What ran out of a stack: how much, how strong with its uncertainty, how far to dilute it, and what it is not. Cautions above.
 class LeachateBench : public Bench {
@@ -25,7 +24,7 @@ public:
     void follow() override;
     /// The strength that is reckoned with: the reading when one was typed, else the estimate of the stack.
     guide::Spread strength() const;
-    FactList* facts() const { return facts_; }
+    ui::FactList* facts() const { return facts_; }
 
 private:
     void takeSump();
@@ -37,7 +36,7 @@ private:
     ui::NumberField* wished_ = nullptr;
     ui::NumberField* water_ = nullptr;
     QLabel* say_;
-    FactList* facts_;
+    ui::FactList* facts_;
 };
 
 }

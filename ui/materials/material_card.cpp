@@ -1,11 +1,11 @@
 #include "ui/materials/material_card.h"
 
 #include "ui/common/actions.h"
+#include "ui/common/fact_list.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_words.h"
 #include "ui/forms/caution_card.h"
-#include "ui/materials/fact_list.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -19,7 +19,7 @@ MaterialCard::MaterialCard(QWidget* parent) : ui::Card{parent}
     name_ = ui::makeLabel({}, ui::TextRole::section, this, true);
     welcome_ = ui::makeLabel({}, ui::TextRole::body, this, true);
     welcome_->setObjectName(QStringLiteral("welcomeLine"));
-    facts_ = new FactList{this};
+    facts_ = new ui::FactList{this};
     cautions_ = new forms::CautionCard{this};
     column()->addWidget(name_);
     column()->addWidget(welcome_);
@@ -63,7 +63,7 @@ void MaterialCard::setMaterial(const materials::Material* material, bool favouri
     const QString why = ui::doubtText(material->doubt);
     welcome_->setText(why.isEmpty() ? tr("%1 %2.", "mark, word").arg(mark, welcome) : tr("%1 %2. %3", "mark, word, reason").arg(mark, welcome, why));
     ui::setTone(welcome_, material->welcome == materials::Welcome::yes ? ui::Tone::moss : material->welcome == materials::Welcome::aLittle ? ui::Tone::amber : ui::Tone::brick);
-    FactList::Facts facts;
+    ui::FactList::Facts facts;
     const auto percent = [](double value, int decimals) { return tr("%1 %").arg(ui::numberText(value, decimals)); };
     facts << std::pair{tr("C:N"), material->carbonToNitrogen ? tr("%1 : 1").arg(ui::numberText(*material->carbonToNitrogen, *material->carbonToNitrogen < 9.95 ? 1 : 0)) : tr("none: not a source of carbon")};
     facts << std::pair{tr("Moisture"), percent(material->moisturePercent, 0)};

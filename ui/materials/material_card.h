@@ -12,9 +12,11 @@ namespace tierloam::forms {
 class CautionCard;
 }
 
-namespace tierloam::materials_page {
-
+namespace tierloam::ui {
 class FactList;
+}
+
+namespace tierloam::materials_page {
 
 /// All that is known of one material: its figures, whether it is welcome and why not, its source, its cautions; and what can be done with it.
 class MaterialCard : public ui::Card {
@@ -26,7 +28,7 @@ public:
     /// nullptr: none is chosen.
     void setMaterial(const materials::Material* material, bool favourite, bool canEdit);
     const std::optional<materials::Material>& material() const { return material_; }
-    FactList* facts() const { return facts_; }
+    ui::FactList* facts() const { return facts_; }
     QString welcomeLine() const;
 
 Q_SIGNALS:
@@ -38,7 +40,7 @@ private:
     std::optional<materials::Material> material_;
     QLabel* name_;
     QLabel* welcome_;
-    FactList* facts_;
+    ui::FactList* facts_;
     forms::CautionCard* cautions_;
     QPushButton* star_;
     QPushButton* mix_;

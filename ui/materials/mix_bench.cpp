@@ -2,6 +2,7 @@
 
 #include "core/guide/figures.h"
 #include "ui/common/choice_field.h"
+#include "ui/common/fact_list.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/flow_layout.h"
@@ -12,7 +13,6 @@
 #include "ui/common/panels.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
-#include "ui/materials/fact_list.h"
 #include "ui/materials/gauge.h"
 
 #include <QLabel>
@@ -72,7 +72,7 @@ MixBench::MixBench(household::Household& household, const ui::Theme& theme, QWid
     moistureGauge_ = new Gauge{theme_, this};
     column_->addWidget(ratioGauge_);
     column_->addWidget(moistureGauge_);
-    facts_ = new FactList{this};
+    facts_ = new ui::FactList{this};
     column_->addWidget(facts_);
 
     auto* aims = new forms::FieldGrid{this};
@@ -245,7 +245,7 @@ void MixBench::reckon()
     reading.after = then(moistureOf(after));
     moistureGauge_->setReading(reading);
 
-    FactList::Facts facts;
+    ui::FactList::Facts facts;
     if (!parts.empty()) {
         const guide::Softening softening = guide::softeningOf(parts, bedCelsius, wormsKgPerM2);
         facts << std::pair{tr("Weight"), tr("%1, of it %2 dry").arg(ui::massText(now.fresh().base()), ui::massText(now.dry.base()))};

@@ -10,6 +10,7 @@ class QLabel;
 class QPushButton;
 
 namespace tierloam::ui {
+class FactList;
 class ChoiceField;
 class MaterialField;
 class NumberField;
@@ -18,7 +19,6 @@ class ShareField;
 
 namespace tierloam::materials_page {
 
-class FactList;
 class Gauge;
 
 /// A mix of materials by mass, volume or kitchen measures: what it holds, and what to add to reach an aim of moisture and C:N.
@@ -61,7 +61,7 @@ private:
     ui::MaterialField* added_;
     Gauge* ratioGauge_;
     Gauge* moistureGauge_;
-    FactList* facts_;
+    ui::FactList* facts_;
     QLabel* advice_;
     QPushButton* take_;
     materials::Addition proposal_;

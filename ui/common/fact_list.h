@@ -8,7 +8,7 @@
 class QGridLayout;
 class QLabel;
 
-namespace tierloam::materials_page {
+namespace tierloam::ui {
 
 /// Names and values in two columns; values wrap. What is read aloud is "name: value" of each line.
 class FactList : public QWidget {

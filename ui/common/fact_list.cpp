@@ -1,11 +1,11 @@
-#include "ui/materials/fact_list.h"
+#include "ui/common/fact_list.h"
 
 #include "ui/common/panels.h"
 
 #include <QGridLayout>
 #include <QLabel>
 
-namespace tierloam::materials_page {
+namespace tierloam::ui {
 
 FactList::FactList(QWidget* parent) : QWidget{parent}, grid_{new QGridLayout{this}}
 {
@@ -27,8 +27,8 @@ void FactList::setFacts(const Facts& facts)
     if (told == facts_) return;
     facts_ = told;
     while (labels_.size() < told.size()) {
-        auto* name = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
-        auto* value = ui::makeLabel({}, ui::TextRole::body, this, true);
+        auto* name = makeLabel({}, TextRole::smallMuted, this, true);
+        auto* value = makeLabel({}, TextRole::body, this, true);
         const int row = static_cast<int>(labels_.size());
         grid_->addWidget(name, row, 0, Qt::AlignTop);
         grid_->addWidget(value, row, 1, Qt::AlignTop);
