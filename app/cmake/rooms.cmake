@@ -45,6 +45,8 @@ function(tierloam_number_flags name target)
         endif()
         if(kernel MATCHES "/step_avx2\\.cpp$")
             list(APPEND flags -mavx2 -mno-fma)
+        elseif(kernel MATCHES "/step_avx512\\.cpp$")
+            list(APPEND flags -mavx512f -mavx512dq -mavx512vl -mavx512bw -mprefer-vector-width=512) # fused operations are kept out by -ffp-contract=off
         endif()
         set_source_files_properties(${kernel} PROPERTIES COMPILE_OPTIONS "${flags}" SKIP_PRECOMPILE_HEADERS ON
             SKIP_UNITY_BUILD_INCLUSION ON)

@@ -14,6 +14,19 @@ constexpr double beyondMeasure = 999.0;
 /// Settled part of the loose volume: food 1, cardboard 0.6, paper 0.4, what stays 1. Judgement.
 constexpr double settled[softeningClasses] = {1.0, 1.0, 1.0, 0.4, 0.6, 1.0, 1.0, 1.0};
 
+// The arithmetic of one measure, for one member and for a block alike.
+double ratioOf(double raw, double castings) { return castings <= 0.0 ? (raw > 0.0 ? beyondMeasure : 0.0) : std::min(raw / castings, beyondMeasure); }
+double depthOf(double castings, double area) { return castings * (100.0 / (castingsDensity * area)); }
+double moistureOf(double water, double weight) { return weight > 0.0 ? 100.0 * water / weight : 0.0; }
+double cappedShare(double part, double whole) { return whole > 0.0 ? std::min(part / whole, beyondMeasure) : 0.0; }
+double conductivityOf(double salts, double litres) { return litres > 1e-6 ? 1000.0 * salts / litres / 0.64 : 0.0; }
+constexpr int foodClasses = 3; ///< soft, mix and coffee; all other classes lie as bedding
+
+void add(Members& to, const Members& what, double times)
+{
+    for (int m = 0; m < lanes; ++m) to[m] += what[m] * times;
+}
+
 double sumOf(const MemberOf& of, int slot, int from, int to)
 {
     double sum = 0.0;
@@ -29,15 +42,9 @@ double quickUnsoftened(const MemberOf& of, int slot) { return sumOf(of, slot, 0,
 double slowUnsoftened(const MemberOf& of, int slot) { return sumOf(of, slot, quickClasses, softeningClasses); }
 double unprocessed(const MemberOf& of, int slot) { return of.tray(slot).softened[of.lane] + quickUnsoftened(of, slot); }
 
-double feedToCast(const MemberOf& of, int slot)
-{
-    const double castings = of.tray(slot).castings[of.lane];
-    const double raw = unprocessed(of, slot);
-    if (castings <= 0.0) return raw > 0.0 ? beyondMeasure : 0.0;
-    return std::min(raw / castings, beyondMeasure);
-}
+double feedToCast(const MemberOf& of, int slot) { return ratioOf(unprocessed(of, slot), of.tray(slot).castings[of.lane]); }
 
-double castingsDepth(const MemberOf& of, int slot) { return of.tray(slot).castings[of.lane] / castingsDensity / of.ensemble.area * 100.0; }
+double castingsDepth(const MemberOf& of, int slot) { return depthOf(of.tray(slot).castings[of.lane], of.ensemble.area); }
 
 Layers layers(const MemberOf& of, int slot)
 {
@@ -46,7 +53,7 @@ Layers layers(const MemberOf& of, int slot)
     Layers result{castingsDepth(of, slot), of.tray(slot).softened[of.lane] / softenedDensity * perArea, 0.0, 0.0};
     for (int c = 0; c < softeningClasses; ++c) {
         const double depth = of.tray(slot).unsoftened[c][of.lane] * volumeOfDry(c, shape.dryDensity[c]) * perArea;
-        (c < 3 ? result.food : result.bedding) += depth;
+        (c < foodClasses ? result.food : result.bedding) += depth;
     }
     return result;
 }
@@ -67,8 +74,7 @@ double trayWeight(const MemberOf& of, int slot, double colonyKg)
 
 double moisture(const MemberOf& of, int slot)
 {
-    const double weight = contentsWeight(of, slot);
-    return weight > 0.0 ? 100.0 * of.tray(slot).water[of.lane] / weight : 0.0;
+    return moistureOf(of.tray(slot).water[of.lane], contentsWeight(of, slot));
 }
 
 double waterShare(const MemberOf& of, int slot)
@@ -78,14 +84,13 @@ double waterShare(const MemberOf& of, int slot)
     double held = softenedHeld * tray.softened[of.lane] + castingsHeld * tray.castings[of.lane];
     for (int c = 0; c < softeningClasses; ++c) held += shape.held[c] * tray.unsoftened[c][of.lane];
     held *= of.parameter(Parameter::fieldCapacity);
-    return held > 0.0 ? std::min(tray.water[of.lane] / held, beyondMeasure) : 0.0;
+    return cappedShare(tray.water[of.lane], held);
 }
 
 double carbonToNitrogen(const MemberOf& of, int slot)
 {
     const TrayBlock& tray = of.tray(slot);
-    const double nitrogen = tray.nitrogen[of.lane];
-    return nitrogen > 0.0 ? std::min(tray.carbon[of.lane] / nitrogen, beyondMeasure) : 0.0;
+    return cappedShare(tray.carbon[of.lane], tray.nitrogen[of.lane]);
 }
 
 double cocoons(const MemberOf& of, int slot)
@@ -133,8 +138,7 @@ double adults(const MemberOf& of)
 
 double leachateConductivity(const MemberOf& of)
 {
-    const StackBlock& stack = of.block.stack;
-    return stack.sump[of.lane] > 1e-6 ? 1000.0 * stack.sumpSalts[of.lane] / stack.sump[of.lane] / 0.64 : 0.0;
+    return conductivityOf(of.block.stack.sumpSalts[of.lane], of.block.stack.sump[of.lane]);
 }
 
 double room(const MemberOf& of, int slot)
@@ -142,9 +146,9 @@ double room(const MemberOf& of, int slot)
     return (of.ensemble.height * 100.0 - 1.0 - layers(of, slot).total()) / 100.0 * of.ensemble.area;
 }
 
-bool ready(const MemberOf& of, int slot) { return feedToCast(of, slot) <= readyRatio && castingsDepth(of, slot) >= readyDepth; }
-bool nearly(const MemberOf& of, int slot) { return feedToCast(of, slot) <= nearlyRatio; }
-bool filled(const MemberOf& of, int slot) { return castingsDepth(of, slot) >= filledDepth && feedToCast(of, slot) <= filledRatio; }
+bool ready(const MemberOf& of, int slot) { return ready(unprocessed(of, slot), of.tray(slot).castings[of.lane], castingsDepth(of, slot)); }
+bool nearly(const MemberOf& of, int slot) { return nearly(unprocessed(of, slot), of.tray(slot).castings[of.lane]); }
+bool filled(const MemberOf& of, int slot) { return filled(unprocessed(of, slot), of.tray(slot).castings[of.lane], castingsDepth(of, slot)); }
 
 void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out)
 {
@@ -155,12 +159,57 @@ void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out)
         for (int m = 0; m < lanes; ++m) raw[m] += tray.unsoftened[c][m];
     const double area = ensemble.area;
     for (int m = 0; m < lanes; ++m) {
-        const double castings = tray.castings[m];
-        const double ratio = (tray.softened[m] + raw[m]) / castings; // without castings the depth rules it out
-        const double depth = castings / castingsDensity / area * 100.0;
-        out.ready[m] = depth >= readyDepth && ratio <= readyRatio;
-        out.filled[m] = depth >= filledDepth && ratio <= filledRatio;
+        const double depth = depthOf(tray.castings[m], area);
+        const double unprocessed = tray.softened[m] + raw[m];
+        out.ready[m] = ready(unprocessed, tray.castings[m], depth);
+        out.filled[m] = filled(unprocessed, tray.castings[m], depth);
     }
+}
+
+void measures(const Ensemble& ensemble, int block, int slot, TrayMeasures& out)
+{
+    const Ensemble::Block& of = ensemble.blocks[static_cast<std::size_t>(block)];
+    const TrayBlock& tray = of.trays[static_cast<std::size_t>(slot)];
+    const TrayShape& shape = ensemble.shapes[static_cast<std::size_t>(slot)];
+    const double area = ensemble.area;
+    const double perArea = 100.0 / area;
+    Members quick{}, held, dry{};
+    for (int m = 0; m < lanes; ++m) {
+        out.slow[m] = out.foodLayer[m] = out.beddingLayer[m] = out.cocoons[m] = 0.0;
+        held[m] = softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m];
+    }
+    for (int c = 0; c < softeningClasses; ++c) {
+        const double volume = volumeOfDry(c, shape.dryDensity[c]) * perArea;
+        add(c < quickClasses ? quick : out.slow, tray.unsoftened[c], 1.0);
+        add(dry, tray.unsoftened[c], 1.0);
+        add(held, tray.unsoftened[c], shape.held[c]);
+        add(c < foodClasses ? out.foodLayer : out.beddingLayer, tray.unsoftened[c], volume);
+    }
+    for (const Members& stage : tray.cocoons) add(out.cocoons, stage, 1.0);
+    const Members& scale = of.parameters.value[static_cast<int>(Parameter::fieldCapacity)];
+    for (int m = 0; m < lanes; ++m) {
+        out.unprocessed[m] = tray.softened[m] + quick[m];
+        out.castingsDepth[m] = depthOf(tray.castings[m], area);
+        out.feedToCast[m] = ratioOf(out.unprocessed[m], tray.castings[m]);
+        out.carbonToNitrogen[m] = cappedShare(tray.carbon[m], tray.nitrogen[m]);
+        out.contentsWeight[m] = dry[m] + tray.softened[m] + tray.castings[m] + tray.water[m];
+        out.moisture[m] = moistureOf(tray.water[m], out.contentsWeight[m]);
+        out.waterShare[m] = cappedShare(tray.water[m], held[m] * scale[m]);
+        out.softenedLayer[m] = tray.softened[m] / softenedDensity * perArea;
+    }
+}
+
+void measures(const Ensemble& ensemble, int block, StackMeasures& out)
+{
+    const StackBlock& stack = ensemble.blocks[static_cast<std::size_t>(block)].stack;
+    const MassClassTable& classes = massClassTable();
+    for (int m = 0; m < lanes; ++m) out.colony[m] = out.worms[m] = out.adults[m] = 0.0;
+    for (int i = 0; i < massClasses; ++i) {
+        add(out.colony, stack.worms[i], classes.kilograms[i]);
+        add(out.worms, stack.worms[i], 1.0);
+        add(out.adults, stack.worms[i], classes.adultShare[i]);
+    }
+    for (int m = 0; m < lanes; ++m) out.leachateConductivity[m] = conductivityOf(stack.sumpSalts[m], stack.sump[m]);
 }
 
 double ledgerError(const MemberOf& of)

@@ -47,6 +47,10 @@ double volumeOfDry(int softeningClass, double dryDensity);
 // The rules of readiness.
 inline constexpr double readyRatio = 0.10, nearlyRatio = 0.20, filledRatio = 0.60;
 inline constexpr double readyDepth = 1.25, filledDepth = 2.5; ///< cm
+/// From unprocessed and castings dry matter, and the castings' depth. `&`, so that a loop over members needs no branch.
+constexpr bool ready(double raw, double castings, double depthCm) { return (raw <= readyRatio * castings) & (depthCm >= readyDepth); }
+constexpr bool nearly(double raw, double castings) { return raw <= nearlyRatio * castings; }
+constexpr bool filled(double raw, double castings, double depthCm) { return (depthCm >= filledDepth) & (raw <= filledRatio * castings); }
 bool ready(const MemberOf& of, int slot);
 bool nearly(const MemberOf& of, int slot);
 bool filled(const MemberOf& of, int slot);
@@ -54,6 +58,17 @@ bool filled(const MemberOf& of, int slot);
 /// The rules for the 64 members of a block at once.
 struct Readiness { bool ready[lanes]; bool filled[lanes]; };
 void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out);
+
+/// What pages show of one tray, of the 64 members of a block at once; each as the function of that name has it for one of them.
+struct TrayMeasures {
+    Members unprocessed, slow, castingsDepth, feedToCast, carbonToNitrogen, moisture, waterShare, cocoons, contentsWeight;
+    Members softenedLayer, foodLayer, beddingLayer; ///< cm
+};
+void measures(const Ensemble& ensemble, int block, int slot, TrayMeasures& out);
+
+/// The same of a stack.
+struct StackMeasures { Members colony, worms, adults, leachateConductivity; };
+void measures(const Ensemble& ensemble, int block, StackMeasures& out);
 
 /// put in − (in trays + worms, cocoons and reserve + respired + taken out), relative to what was put in.
 double ledgerError(const MemberOf& of);

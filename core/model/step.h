@@ -33,9 +33,20 @@ struct Kernels {
 
 Kernels baseKernels();
 Kernels avx2Kernels();
+Kernels avx512Kernels();
 
-/// The widest kernels that this processor runs; TIERLOAM_ISA=base forces the others. Both give the same bits.
+/// Those kernels that this processor runs, from the plainest to the widest. All give the same bits.
+struct KernelSet {
+    const char* name; ///< base, avx2, avx512
+    Kernels kernels;
+};
+struct KernelSets {
+    KernelSet set[3];
+    int count;
+};
+KernelSets kernelSetsHere();
+
+/// The widest of them, or the one that TIERLOAM_ISA names.
 const Kernels& chosenKernels();
-bool processorHasAvx2();
 
 }

@@ -4,7 +4,6 @@
 #include "core/reckoning/filter.h"
 
 #include <algorithm>
-#include <type_traits>
 
 namespace tierloam::reckoning {
 
@@ -14,32 +13,34 @@ namespace {
 
 constexpr int weekLength = 7;
 
-/// Bands over the members of one stack, with one scratch array for all. Members that differ in weight are made into as many that do not,
-/// once for all bands of a day, since a selection among equals costs a fraction of a sort by weight; that is exact to one member.
+/// Bands over the members of one stack, with one scratch array for all. Members that differ in weight are made into as many that do not
+/// (`alike`, empty where they do not differ), since a selection among equals costs a fraction of a sort by weight; that is exact to one member.
 class Reader {
 public:
-    Reader(const Ensemble& stack, Weights weights) : stack_{stack}, weights_{weights}, scratch_(static_cast<std::size_t>(stack.members()))
+    Reader(const Ensemble& stack, Weights weights, std::span<const int> alike)
+        : stack_{stack}, weights_{weights}, alike_{alike}, scratch_(static_cast<std::size_t>(stack.members()))
     {
-        if (!weights.empty()) alike_ = systematic(weights, 0.5);
     }
 
-    template <class Read>
-    Band of(Read read)
+    /// `rows(block)` gives the 64 values of a block.
+    template <class Rows>
+    Band of(Rows rows)
     {
-        fill(read);
+        fill(rows);
         return bandOfScratch();
     }
-    template <class Read>
-    double median(Read read)
+    template <class Rows>
+    double median(Rows rows)
     {
-        fill(read);
+        fill(rows);
         return quantile(alike(), {}, 0.5);
     }
+    /// `rule(member)` for each, in the order of the members.
     template <class Rule>
     double share(Rule rule)
     {
         std::vector<char> holds(scratch_.size());
-        for (int i = 0; i < stack_.members(); ++i) holds[static_cast<std::size_t>(i)] = rule(MemberOf{stack_, i}) ? 1 : 0;
+        for (std::size_t i = 0; i < holds.size(); ++i) holds[i] = rule(i) ? 1 : 0;
         return probability(holds, weights_);
     }
     Band perDay(const PastWeek& week, PastWeek::Total total, double factor)
@@ -58,17 +59,12 @@ public:
     }
 
 private:
-    /// `read` takes a member, or a member and its number.
-    template <class Read>
-    void fill(Read read)
+    template <class Rows>
+    void fill(Rows rows)
     {
-        for (std::size_t i = 0; i < scratch_.size(); ++i) {
-            const MemberOf member{stack_, static_cast<int>(i)};
-            if constexpr (std::is_invocable_v<Read, const MemberOf&, std::size_t>) {
-                scratch_[i] = read(member, i);
-            } else {
-                scratch_[i] = read(member);
-            }
+        for (std::size_t b = 0; b < stack_.blocks.size(); ++b) {
+            const double* const values = rows(b);
+            std::copy(values, values + lanes, scratch_.begin() + static_cast<std::ptrdiff_t>(b * lanes));
         }
     }
     const std::vector<double>& alike()
@@ -82,11 +78,11 @@ private:
 
     const Ensemble& stack_;
     Weights weights_;
-    std::vector<int> alike_;
+    std::span<const int> alike_;
     std::vector<double> scratch_, gathered_;
 };
 
-TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector<double>& colonies, int slot, int dayNumber)
+TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector<StackMeasures>& whole, int slot, int dayNumber)
 {
     const TrayShape& shape = stack.shapes[static_cast<std::size_t>(slot)];
     TrayEstimate tray;
@@ -94,29 +90,45 @@ TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector
     tray.tray = shape.tray;
     tray.batch = shape.batch;
     tray.ageDays = dayNumber - shape.beddedDay;
-    tray.inputDryKg = read.of([&](const MemberOf& m) { return m.tray(slot).input[m.lane]; });
-    tray.castingsDryKg = read.of([&](const MemberOf& m) { return m.tray(slot).castings[m.lane]; });
-    tray.unprocessedDryKg = read.of([&](const MemberOf& m) { return unprocessed(m, slot); });
-    tray.slowDryKg = read.of([&](const MemberOf& m) { return slowUnsoftened(m, slot); });
-    tray.castingsDepthCm = read.of([&](const MemberOf& m) { return castingsDepth(m, slot); });
-    tray.feedToCast = read.of([&](const MemberOf& m) { return feedToCast(m, slot); });
-    tray.cnRatio = read.of([&](const MemberOf& m) { return carbonToNitrogen(m, slot); });
-    tray.moisturePct = read.of([&](const MemberOf& m) { return moisture(m, slot); });
-    tray.waterShare = read.of([&](const MemberOf& m) { return waterShare(m, slot); });
-    tray.wormShare = read.of([&](const MemberOf& m) { return m.tray(slot).share[m.lane]; });
-    tray.cocoons = read.of([&](const MemberOf& m) { return cocoons(m, slot); });
-    tray.weightKg = read.of([&](const MemberOf& m, std::size_t i) { return trayWeight(m, slot, colonies[i]); });
-    tray.wormsKgPerM2 = read.of([&](const MemberOf& m, std::size_t i) { return colonies[i] * m.tray(slot).share[m.lane] / stack.area; });
-    tray.air = read.median([&](const MemberOf& m) { return m.tray(slot).air[m.lane]; });
-    std::vector<Layers> lying;
-    for (int i = 0; i < stack.members(); ++i) lying.push_back(layers(MemberOf{stack, i}, slot));
+    std::vector<TrayMeasures> measured(stack.blocks.size());
+    for (std::size_t b = 0; b < measured.size(); ++b) measures(stack, static_cast<int>(b), slot, measured[b]);
+    const auto own = [&](Members TrayMeasures::*row) { return [&measured, row](std::size_t b) { return &(measured[b].*row)[0]; }; };
+    const auto state = [&](Members TrayBlock::*row) {
+        return [&stack, slot, row](std::size_t b) { return &(stack.blocks[b].trays[static_cast<std::size_t>(slot)].*row)[0]; };
+    };
+    tray.inputDryKg = read.of(state(&TrayBlock::input));
+    tray.castingsDryKg = read.of(state(&TrayBlock::castings));
+    tray.unprocessedDryKg = read.of(own(&TrayMeasures::unprocessed));
+    tray.slowDryKg = read.of(own(&TrayMeasures::slow));
+    tray.castingsDepthCm = read.of(own(&TrayMeasures::castingsDepth));
+    tray.feedToCast = read.of(own(&TrayMeasures::feedToCast));
+    tray.cnRatio = read.of(own(&TrayMeasures::carbonToNitrogen));
+    tray.moisturePct = read.of(own(&TrayMeasures::moisture));
+    tray.waterShare = read.of(own(&TrayMeasures::waterShare));
+    tray.wormShare = read.of(state(&TrayBlock::share));
+    tray.cocoons = read.of(own(&TrayMeasures::cocoons));
+    Members row;
+    const auto withWorms = [&](auto value) {
+        return [&, value](std::size_t b) {
+            const Members& share = stack.blocks[b].trays[static_cast<std::size_t>(slot)].share;
+            for (int m = 0; m < lanes; ++m) row[m] = value(b, m, whole[b].colony[m] * share[m]);
+            return &row[0];
+        };
+    };
+    tray.weightKg = read.of(withWorms([&](std::size_t b, int m, double worms) {
+        return measured[b].contentsWeight[m] + worms + stack.blocks[b].parameters.value[static_cast<int>(Parameter::tare)][m];
+    }));
+    tray.wormsKgPerM2 = read.of(withWorms([&](std::size_t, int, double worms) { return worms / stack.area; }));
+    tray.air = read.median(state(&TrayBlock::air));
     tray.strata.castingsCm = tray.castingsDepthCm.p50;
-    tray.strata.softenedCm = read.median([&](const MemberOf&, std::size_t i) { return lying[i].softened; });
-    tray.strata.foodCm = read.median([&](const MemberOf&, std::size_t i) { return lying[i].food; });
-    tray.strata.beddingCm = read.median([&](const MemberOf&, std::size_t i) { return lying[i].bedding; });
+    tray.strata.softenedCm = read.median(own(&TrayMeasures::softenedLayer));
+    tray.strata.foodCm = read.median(own(&TrayMeasures::foodLayer));
+    tray.strata.beddingCm = read.median(own(&TrayMeasures::beddingLayer));
     tray.depthCm = tray.strata.total();
-    tray.readyProbability = read.share([&](const MemberOf& m) { return ready(m, slot); });
-    tray.nearlyProbability = read.share([&](const MemberOf& m) { return nearly(m, slot); });
+    const auto raw = [&](std::size_t i) { return measured[i / lanes].unprocessed[i % lanes]; };
+    const auto cast = [&](std::size_t i) { return stack.blocks[i / lanes].trays[static_cast<std::size_t>(slot)].castings[i % lanes]; };
+    tray.readyProbability = read.share([&](std::size_t i) { return ready(raw(i), cast(i), measured[i / lanes].castingsDepth[i % lanes]); });
+    tray.nearlyProbability = read.share([&](std::size_t i) { return nearly(raw(i), cast(i)); });
     tray.state = shape.drying ? TrayState::drying : tray.nearlyProbability >= 0.5 ? TrayState::nearly : TrayState::working;
     return tray;
 }
@@ -126,7 +138,14 @@ TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector
 void PastWeek::note(const Ensemble& stack)
 {
     DayTotals today;
-    for (std::vector<double>& values : today.values) values.reserve(static_cast<std::size_t>(stack.members()));
+    if (days_.size() > weekLength) { // the oldest gives its room
+        today = std::move(days_.front());
+        days_.pop_front();
+    }
+    for (std::vector<double>& values : today.values) {
+        values.clear();
+        values.reserve(static_cast<std::size_t>(stack.members()));
+    }
     for (const Ensemble::Block& block : stack.blocks) {
         const auto append = [&](Total total, const Members& values) {
             auto& to = today.values[static_cast<std::size_t>(total)];
@@ -139,7 +158,6 @@ void PastWeek::note(const Ensemble& stack)
         append(overflowed, block.stack.overflowed);
     }
     days_.push_back(std::move(today));
-    if (days_.size() > weekLength + 1) days_.pop_front();
 }
 
 int PastWeek::gain(Total total, int days, std::vector<double>& values) const
@@ -170,34 +188,32 @@ void PastWeek::inherit(std::span<const int> ancestors)
 
 double readyProbability(const Ensemble& stack, int slot, Weights weights)
 {
-    return Reader{stack, weights}.share([&](const MemberOf& m) { return ready(m, slot); });
-}
-
-double filledProbability(const Ensemble& stack, int slot, Weights weights)
-{
-    return Reader{stack, weights}.share([&](const MemberOf& m) { return filled(m, slot); });
+    return Reader{stack, weights, {}}.share([&](std::size_t i) { return ready(MemberOf{stack, static_cast<int>(i)}, slot); });
 }
 
 StackEstimate estimate(const Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber, Crew& crew)
 {
-    Reader read{stack, weights};
+    const std::vector<int> alike = weights.empty() ? std::vector<int>{} : systematic(weights, 0.5);
+    Reader read{stack, weights, alike};
     StackEstimate at;
     at.day = day;
-    std::vector<double> colonies(static_cast<std::size_t>(stack.members()));
-    for (std::size_t i = 0; i < colonies.size(); ++i) colonies[i] = colony(MemberOf{stack, static_cast<int>(i)});
-    at.colonyKg = read.of([&](const MemberOf&, std::size_t i) { return colonies[i]; });
-    at.worms = read.of([](const MemberOf& m) { return worms(m); });
-    at.adults = read.of([](const MemberOf& m) { return adults(m); });
+    std::vector<StackMeasures> whole(stack.blocks.size());
+    for (std::size_t b = 0; b < whole.size(); ++b) measures(stack, static_cast<int>(b), whole[b]);
+    const auto own = [&](Members StackMeasures::*row) { return [&whole, row](std::size_t b) { return &(whole[b].*row)[0]; }; };
+    const auto state = [&](Members StackBlock::*row) { return [&stack, row](std::size_t b) { return &(stack.blocks[b].stack.*row)[0]; }; };
+    at.colonyKg = read.of(own(&StackMeasures::colony));
+    at.worms = read.of(own(&StackMeasures::worms));
+    at.adults = read.of(own(&StackMeasures::adults));
     at.processingGDryPerDay = read.perDay(week, PastWeek::ingested, 1000.0);
     at.ration = read.ratio(week, PastWeek::assimilated, PastWeek::maintenance);
-    at.binTempC = read.of([](const MemberOf& m) { return m.block.stack.bed[m.lane]; });
-    at.sumpL = read.of([](const MemberOf& m) { return m.block.stack.sump[m.lane]; });
-    at.leachateEc = read.of([](const MemberOf& m) { return leachateConductivity(m); });
+    at.binTempC = read.of(state(&StackBlock::bed));
+    at.sumpL = read.of(state(&StackBlock::sump));
+    at.leachateEc = read.of(own(&StackMeasures::leachateConductivity));
     at.drainedLPerWeek = read.perDay(week, PastWeek::intoSump, 7.0);
     at.slots.resize(static_cast<std::size_t>(stack.trays()));
     crew.each(stack.trays(), [&](int slot) {
-        Reader own{stack, weights};
-        at.slots[static_cast<std::size_t>(slot)] = trayEstimate(own, stack, colonies, slot, dayNumber);
+        Reader of{stack, weights, alike};
+        at.slots[static_cast<std::size_t>(slot)] = trayEstimate(of, stack, whole, slot, dayNumber);
     });
     return at;
 }

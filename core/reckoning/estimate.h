@@ -36,8 +36,7 @@ struct FirstDays {
 /// which knows the days before. Trays are shared out to the crew.
 StackEstimate estimate(const model::Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber, Crew& crew);
 
-/// Weight of the members that satisfy the rule for this slot (0-based).
+/// Weight of the members whose tray in this slot (0-based) is ready as they stand now.
 double readyProbability(const model::Ensemble& stack, int slot, Weights weights);
-double filledProbability(const model::Ensemble& stack, int slot, Weights weights);
 
 }

@@ -48,8 +48,13 @@ void memberDay(benchmark::State& state, model::StepPair step)
 }
 BENCHMARK_CAPTURE(memberDay, base, model::baseKernels().step)->Unit(benchmark::kMicrosecond);
 BENCHMARK_CAPTURE(memberDay, avx2, model::avx2Kernels().step)->Unit(benchmark::kMicrosecond);
+[[maybe_unused]] const bool wider = [] {
+    const model::KernelSets here = model::kernelSetsHere();
+    if (here.count > 2) benchmark::RegisterBenchmark("memberDay/avx512", memberDay, here.set[2].kernels.step)->Unit(benchmark::kMicrosecond);
+    return true;
+}();
 
-/// The same with process noise, as a reckoning runs it.
+/// The same with process noise, as a reckoning runs it: with the widest kernels, or those that TIERLOAM_ISA names.
 void memberDayWithNoise(benchmark::State& state)
 {
     model::Ensemble stack = threeTrays();

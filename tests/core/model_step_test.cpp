@@ -52,13 +52,22 @@ void feedAndAdvance(Ensemble& stack, int days, int steps = stepsPerDay)
     }
 }
 
-TEST(Step, BaseAndWideKernelsGiveTheSameBits)
+/// Each set of kernels wider than the plain one that this processor runs.
+class WideKernels : public testing::TestWithParam<int> {
+protected:
+    void SetUp() override
+    {
+        if (GetParam() >= kernelSetsHere().count) GTEST_SKIP() << "this processor runs no kernels as wide as these";
+    }
+    static Kernels wider() { return kernelSetsHere().set[GetParam()].kernels; }
+};
+
+TEST_P(WideKernels, StepsGiveTheSameBits)
 {
-    ASSERT_TRUE(processorHasAvx2()) << "this check needs a processor with AVX2";
     Ensemble base = drawnStack();
     Ensemble wide = base;
     const StepPair baseStep = baseKernels().step;
-    const StepPair wideStep = avx2Kernels().step;
+    const StepPair wideStep = wider().step;
     StepForcing forcing{};
     forcing.days = 0.5;
     forcing.area = base.area;
@@ -79,22 +88,25 @@ TEST(Step, BaseAndWideKernelsGiveTheSameBits)
     }
 }
 
-TEST(Noise, BaseAndWideKernelsGiveTheSameBits)
+TEST_P(WideKernels, NoiseGivesTheSameBits)
 {
-    ASSERT_TRUE(processorHasAvx2()) << "this check needs a processor with AVX2";
     StackBlock base = drawnStack().blocks[0].stack;
     StackBlock wide = base;
     for (int day = 0; day < 100; ++day) {
         const std::uint64_t stream = streamOf(5, day, Use::noise);
         baseKernels().noise(base, stream, 1, day == 0);
-        avx2Kernels().noise(wide, stream, 1, day == 0);
+        wider().noise(wide, stream, 1, day == 0);
         ASSERT_EQ(std::memcmp(&base, &wide, sizeof base), 0) << "day " << day;
         Members plain, vectors;
         baseKernels().normals(stream, day, plain);
-        avx2Kernels().normals(stream, day, vectors);
+        wider().normals(stream, day, vectors);
         ASSERT_EQ(std::memcmp(&plain, &vectors, sizeof plain), 0) << "day " << day;
     }
 }
+
+TEST(Kernels, AtLeastOneWiderSetRunsHere) { EXPECT_GE(kernelSetsHere().count, 2) << "these checks need a processor with AVX2"; }
+
+INSTANTIATE_TEST_SUITE_P(OfThisProcessor, WideKernels, testing::Values(1, 2), [](const auto& each) { return each.param == 1 ? "avx2" : "avx512"; });
 
 TEST(Noise, HasItsSpreadAndMemory)
 {
