@@ -87,6 +87,23 @@
         </message>
     </context>
     <context>
+        <name>PartStories</name>
+        <message numerus="yes">
+            <source>%n feeding(s)</source>
+            <translation>
+                <numerusform>%n feeding</numerusform>
+                <numerusform>%n feedings</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: no tray is spare; all %n stand.</source>
+            <translation>
+                <numerusform>%1: no tray is spare; the one there is stands.</numerusform>
+                <numerusform>%1: no tray is spare; all %n stand.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>Shelf</name>
         <message numerus="yes">
             <source>%n tray(s)</source>
@@ -462,6 +479,16 @@
             <translation>
                 <numerusform>%n picture, kept in the household file.</numerusform>
                 <numerusform>%n pictures, kept in the household file.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::shelf::PartPanel</name>
+        <message numerus="yes">
+            <source>%n more act(s) for it</source>
+            <translation>
+                <numerusform>%n more act for it</numerusform>
+                <numerusform>%n more acts for it</numerusform>
             </translation>
         </message>
     </context>

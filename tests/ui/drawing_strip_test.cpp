@@ -210,3 +210,48 @@ TEST(TrayIcon, MarksItsPart)
     EXPECT_GT(middleOfInk(9, 9), 0); // a tall stack still shows its top tray
     EXPECT_LT(middleOfInk(9, 9), middleOfInk(9, 4));
 }
+
+TEST(Strip, ALogAxisPutsEqualRatiosEquallyFarApart)
+{
+    Strip strip;
+    strip.log = true;
+    strip.bottom = 0.01;
+    strip.top = 10;
+    const QRectF plot{0, 0, 100, 300};
+    EXPECT_NEAR(strip.yOf(10, plot), 0, 1e-9);
+    EXPECT_NEAR(strip.yOf(1, plot), 100, 1e-9);
+    EXPECT_NEAR(strip.yOf(0.1, plot), 200, 1e-9);
+    EXPECT_NEAR(strip.yOf(0, plot), 300, 1e-9);   // held to the edge, never beyond it
+    EXPECT_NEAR(strip.yOf(999, plot), 0, 1e-9);
+    strip.log = false;
+    EXPECT_NEAR(strip.yOf(1, plot), 300 - 300 * 0.99 / 9.99, 1e-9);
+}
+
+TEST(Strip, ForecastStandsApartAndTheLevelIsDrawn)
+{
+    const Palette& palette = Palette::light();
+    const Type type = typeAt(100);
+    const Day from = std::chrono::sys_days{std::chrono::year{2031} / 1 / 1};
+    TimeAxis axis{from, from + std::chrono::days{100}, {}};
+    Strip strip;
+    strip.colour = palette.moss;
+    strip.top = 10;
+    for (int i = 0; i <= 100; ++i) strip.points.push_back({from + std::chrono::days{i}, 4, 5, 6});
+    const QRect room{0, 0, 400, 80};
+    const auto picture = [&] { return drawn(room.size(), palette, [&](QPainter& painter) { drawStrip(painter, room, strip, axis, palette, type); }); };
+    const QImage past = picture();
+    axis.future = axis.from + (axis.to - axis.from) / 2;
+    const QImage ahead = picture();
+    const int half = static_cast<int>(axis.xOf(*axis.future, plotOf(room, type)));
+    EXPECT_EQ(past.copy(0, 30, half - 4, 50), ahead.copy(0, 30, half - 4, 50)) << "what was is drawn as before";
+    EXPECT_NE(past.copy(half + 4, 30, 390 - half, 50), ahead.copy(half + 4, 30, 390 - half, 50));
+    // Dashed: there is less of the line's colour in the forecast than where it was drawn through.
+    const QRect right{half + 4, 20, 390 - half, 60};
+    EXPECT_LT(tests::countColour(ahead, right, strip.colour, 20), 0.9 * tests::countColour(past, right, strip.colour, 20));
+    strip.level = Strip::Level{strip.top / 2, QStringLiteral("full")};
+    EXPECT_NE(ahead, picture());
+    const QImage with = picture();
+    strip.level->value = strip.top * 2; // beyond the axis: not drawn
+    EXPECT_NE(with, picture());
+    EXPECT_EQ(ahead, picture());
+}

@@ -87,7 +87,7 @@ TEST(ShelfModel, WordsSayWhatTheDrawingSays)
     for (const QString& said : {QStringLiteral("214 day"), QStringLiteral("0.07\u00a0:\u00a01"), QStringLiteral("ready, chance 93\u00a0%"), QStringLiteral("castings 6.0\u00a0cm"), QStringLiteral("worms 180\u00a0g")})
         EXPECT_TRUE(bottom.contains(said)) << said.toStdString() << " in " << bottom.toStdString();
     EXPECT_TRUE(scullery.value.contains(QStringLiteral("Bottom tray is ready")));
-    EXPECT_TRUE(scullery.parts[1].facts.join(u' ').contains(QStringLiteral("normal")));
+    EXPECT_TRUE(scullery.parts[1].notes.join(u' ').contains(QStringLiteral("normal")));
 }
 
 TEST(ShelfModel, ButtonsCarryTheUsualAmount)

@@ -1,13 +1,17 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_shelf.h"
+#include "ui/common/fact_list.h"
 #include "ui/forms/action_form.h"
+#include "ui/forms/caution_card.h"
 #include "ui/forms/new_stack.h"
 #include "ui/shelf/date_bar.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/part_panel.h"
 #include "ui/shelf/shelf_board.h"
 #include "ui/shelf/shelf_page.h"
+#include "ui/shelf/story_charts.h"
 
+#include <QAccessible>
 #include <QAction>
 #include <QLabel>
 #include <QPushButton>
@@ -229,6 +233,65 @@ TEST_F(ShelfPageTest, AClickOpensWhatCanBeDoneThere)
     QTest::mouseClick(column("Lean-to")->moreButton(), Qt::LeftButton);
     ASSERT_TRUE(open<PartPanel>());
     EXPECT_FALSE(open<PartPanel>()->part());
+}
+
+TEST_F(ShelfPageTest, ATrayOpensWithItsStoryAndClosesBackToItself)
+{
+    start();
+    StackCanvas* canvas = column("Scullery")->canvas();
+    canvas->setFocus();
+    canvas->setCurrentPart(1);
+    QTest::keyClick(canvas, Qt::Key_Return);
+    auto* panel = open<PartPanel>();
+    ASSERT_TRUE(panel && panel->charts());
+    EXPECT_FALSE(panel->isWindow()) << "in place";
+    EXPECT_TRUE(panel->isAncestorOf(QApplication::focusWidget())) << "acts are at hand";
+    const auto* facts = panel->findChild<ui::FactList*>(QStringLiteral("panelFacts"));
+    ASSERT_TRUE(facts);
+    for (const char* name : {"Bedded", "Feed-to-cast", "Ready", "Castings", "Worms in it", "Cocoons", "Weight, tray and all", "Put in, as it came"})
+        EXPECT_FALSE(facts->value(QString::fromLatin1(name)).isEmpty()) << name;
+    QApplication::processEvents();
+    panel->grab();
+    EXPECT_TRUE(panel->charts()->labelsFit());
+    EXPECT_FALSE(QAccessible::queryAccessibleInterface(panel->charts())->text(QAccessible::Description).isEmpty());
+    // What is seldom done comes up at a key, and the focus goes to it.
+    auto* more = panel->findChild<QPushButton*>(QStringLiteral("moreActsButton"));
+    ASSERT_TRUE(more && more->isVisible());
+    more->setFocus();
+    QTest::keyClick(more, Qt::Key_Space);
+    EXPECT_FALSE(more->isVisible());
+    const QWidget* rarer = QApplication::focusWidget();
+    ASSERT_TRUE(rarer && rarer->property("kind").isValid());
+    // New estimates make the panel anew; the focus stays with the act.
+    const QVariant kind = rarer->property("kind");
+    page_->refreshNow();
+    ASSERT_TRUE(QApplication::focusWidget());
+    EXPECT_EQ(QApplication::focusWidget()->property("kind"), kind);
+    EXPECT_TRUE(QApplication::focusWidget()->isVisible());
+    keep("page-story");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_FALSE(page_->host()->content());
+    EXPECT_TRUE(canvas->hasFocus());
+    EXPECT_EQ(canvas->currentPart(), 1);
+    EXPECT_FALSE(canvas->selectedPart());
+}
+
+TEST_F(ShelfPageTest, TheSumpOpensWithItsDrainsAndTheCautionInSight)
+{
+    start();
+    clickPart("Lean-to", 0);
+    auto* panel = open<PartPanel>();
+    ASSERT_TRUE(panel && panel->charts());
+    QStringList acts;
+    for (const QPushButton* button : panel->findChildren<QPushButton*>())
+        if (button->property("kind").isValid() && button->isVisible()) acts << button->text();
+    EXPECT_EQ(acts, (QStringList{QStringLiteral("Drain…"), QStringLiteral("Flush…")}));
+    QApplication::processEvents();
+    const auto* cautions = panel->findChild<forms::CautionCard*>();
+    ASSERT_TRUE(cautions && cautions->isVisible());
+    const QRect seen{cautions->mapTo(page_->host(), QPoint{}), cautions->size()};
+    EXPECT_TRUE(page_->host()->rect().contains(seen)) << "without scrolling";
+    keep("page-sump");
 }
 
 TEST_F(ShelfPageTest, PanelFollowsTheJournal)

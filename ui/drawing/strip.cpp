@@ -33,6 +33,20 @@ bool drawHead(QPainter& painter, const QRectF& room, const QString& title, const
     return fits;
 }
 
+/// Ground of what is not yet: slanted lines and an upright edge, so that it needs no colour.
+void drawFuture(QPainter& painter, const QRectF& plot, const TimeAxis& axis, const Palette& palette)
+{
+    if (!axis.future || *axis.future >= axis.to) return;
+    const double x = std::max(plot.left(), axis.xOf(*axis.future, plot));
+    painter.save();
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QBrush{palette.line, Qt::BDiagPattern});
+    painter.drawRect(QRectF{QPointF{x, plot.top()}, plot.bottomRight()});
+    painter.setPen(QPen{palette.mutedInk, 1});
+    painter.drawLine(QPointF{x, plot.top()}, QPointF{x, plot.bottom()});
+    painter.restore();
+}
+
 void drawBase(QPainter& painter, const QRectF& plot, const TimeAxis& axis, const Palette& palette)
 {
     painter.setPen(QPen{palette.line, 1});
@@ -96,34 +110,78 @@ double roundTop(double highest)
     return 10 * power;
 }
 
+double Strip::yOf(double at, const QRectF& plot) const
+{
+    const auto scaled = [this](double v) { return log ? std::log(std::max(v, 1e-9)) : v; };
+    const double span = scaled(top) - scaled(bottom);
+    return plot.bottom() - plot.height() * (span > 0 ? std::clamp((scaled(at) - scaled(bottom)) / span, 0.0, 1.0) : 0.0);
+}
+
+namespace {
+
+void drawLevel(QPainter& painter, const QRectF& plot, const Strip& strip, const Palette& palette, const Type& type)
+{
+    if (!strip.level || strip.level->value > strip.top || strip.level->value < strip.bottom) return;
+    const double y = strip.yOf(strip.level->value, plot);
+    painter.setPen(QPen{palette.ink, 1.2, Qt::DotLine});
+    painter.drawLine(QPointF{plot.left(), y}, QPointF{plot.right(), y});
+    const double line = lineHeight(type.small);
+    const double top = y - line >= plot.top() ? y - line : y + 1; // under it where there is no room above
+    drawLine(painter, {plot.left() + 2, top, plot.width() - 4, line}, strip.level->name, type.small, palette.ink);
+}
+
+struct Lines {
+    QPolygonF upper, lower, middle;
+
+    void add(const Strip& strip, const StripPoint& point, double x, const QRectF& plot)
+    {
+        upper << QPointF{x, strip.yOf(point.high, plot)};
+        lower << QPointF{x, strip.yOf(point.low, plot)};
+        middle << QPointF{x, strip.yOf(point.middle, plot)};
+    }
+    void draw(QPainter& painter, const Strip& strip, bool forecast, const Palette& palette) const
+    {
+        if (middle.size() > 1) {
+            QPolygonF band = upper;
+            for (auto it = lower.crbegin(); it != lower.crend(); ++it) band << *it;
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(mixed(palette.ground, strip.colour, forecast ? 0.16 : 0.26));
+            painter.drawPolygon(band);
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen{strip.colour, 1.7, forecast ? Qt::DashLine : Qt::SolidLine, forecast ? Qt::FlatCap : Qt::RoundCap, Qt::RoundJoin});
+            painter.drawPolyline(middle);
+        } else if (middle.size() == 1 && !forecast) {
+            painter.setPen(QPen{strip.colour, 4, Qt::SolidLine, Qt::RoundCap});
+            painter.drawPoint(middle.front());
+        }
+    }
+};
+
+}
+
 bool drawStrip(QPainter& painter, const QRectF& room, const Strip& strip, const TimeAxis& axis, const Palette& palette, const Type& type)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const bool fits = drawHead(painter, room, strip.title, strip.value, strip.range, palette, type);
     const QRectF plot = plotOf(room, type);
-    QPolygonF upper, lower, middle;
+    drawFuture(painter, plot, axis, palette);
+    Lines past, ahead;
+    std::optional<StripPoint> last;
     for (const StripPoint& point : strip.points) {
         if (point.day < axis.from || point.day > axis.to) continue;
         const double x = axis.xOf(point.day, plot);
-        const auto y = [&](double value) { return plot.bottom() - plot.height() * std::clamp(value / strip.top, 0.0, 1.0); };
-        upper << QPointF{x, y(point.high)};
-        lower << QPointF{x, y(point.low)};
-        middle << QPointF{x, y(point.middle)};
+        if (!axis.future || point.day <= *axis.future) {
+            past.add(strip, point, x, plot);
+            last = point;
+        } else {
+            if (ahead.middle.isEmpty() && last) ahead.add(strip, *last, axis.xOf(last->day, plot), plot); // it goes on from the past
+            ahead.add(strip, point, x, plot);
+        }
     }
-    if (middle.size() > 1) {
-        QPolygonF band = upper;
-        for (auto it = lower.crbegin(); it != lower.crend(); ++it) band << *it;
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(mixed(palette.ground, strip.colour, 0.26));
-        painter.drawPolygon(band);
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen{strip.colour, 1.7, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
-        painter.drawPolyline(middle);
-    } else if (middle.size() == 1) {
-        painter.setPen(QPen{strip.colour, 4, Qt::SolidLine, Qt::RoundCap});
-        painter.drawPoint(middle.front());
-    }
+    past.draw(painter, strip, false, palette);
+    ahead.draw(painter, strip, true, palette);
+    drawLevel(painter, plot, strip, palette, type);
     drawBase(painter, plot, axis, palette);
     painter.restore();
     return fits;
@@ -135,6 +193,7 @@ bool drawBars(QPainter& painter, const QRectF& room, const Bars& bars, const Tim
     painter.setRenderHint(QPainter::Antialiasing);
     const bool fits = drawHead(painter, room, bars.title, bars.value, bars.range, palette, type);
     const QRectF plot = plotOf(room, type);
+    drawFuture(painter, plot, axis, palette);
     for (const Bars::Bar& bar : bars.bars) {
         const double from = std::max(axis.xOf(bar.from, plot), plot.left()), to = std::min(axis.xOf(bar.to, plot), plot.right());
         if (to - from < 0.5) continue;

@@ -19,6 +19,7 @@ namespace tierloam::drawing {
 struct TimeAxis {
     Day from{}, to{};
     std::optional<Day> mark;          ///< a day that is looked at, drawn as an upright line
+    std::optional<Day> future;        ///< what lies after this day is forecast: on hatched ground, its lines dashed
 
     double xOf(Day day, const QRectF& plot) const;
     /// Ticks at the first of a month (of every second, third, sixth or twelfth when they would touch), each with its short name.
@@ -34,8 +35,14 @@ struct Strip {
     QString value;                    ///< "31 g/d": at the day looked at
     QString range;                    ///< "24–39", lighter
     std::vector<StripPoint> points;   ///< ascending by day
-    double top = 1;                   ///< value at the upper edge; the lower edge is 0
+    double top = 1;                   ///< value at the upper edge
+    double bottom = 0;                ///< value at the lower edge; on a log axis above 0
+    bool log = false;                 ///< equal ratios are equally far apart
+    struct Level { double value = 0; QString name; };
+    std::optional<Level> level;       ///< a value that matters, as a dotted line across with its name: "ready", "full"
     QColor colour;
+
+    double yOf(double at, const QRectF& plot) const; ///< held to the plot
 };
 
 /// What was measured week by week as bars, with what was expected as a mark across each.

@@ -1,7 +1,10 @@
 #include "ui/shelf/part_panel.h"
 
+#include "ui/common/fact_list.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/panels.h"
+#include "ui/forms/caution_card.h"
+#include "ui/shelf/story_charts.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -9,9 +12,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tierloam::shelf {
 
 namespace {
+
+constexpr int actsAtFirst = 6;
 
 /// The act that a part is most often opened for stands out.
 bool isMeant(forms::FormKind kind, const StackModel& stack, std::optional<int> part)
@@ -27,11 +34,11 @@ bool isMeant(forms::FormKind kind, const StackModel& stack, std::optional<int> p
 
 }
 
-PartPanel::PartPanel(const StackModel& stack, const journal::Standing& standing, int otherStacks, std::optional<int> part, QWidget* parent)
-    : QWidget{parent}, stack_{stack.key}, part_{part}
+PartPanel::PartPanel(const ui::Theme& theme, const About& about, QWidget* parent) : QWidget{parent}, stack_{about.stack.key}, part_{about.part}
 {
-    const Part* about = part && *part < static_cast<int>(stack.parts.size()) ? &stack.parts[static_cast<std::size_t>(*part)] : nullptr;
-    const QString name = about ? tr("%1: %2", "a stack and one of its trays").arg(stack.title, about->name) : tr("%1: everything that can be recorded").arg(stack.title);
+    const StackModel& stack = about.stack;
+    const Part* part = part_ && *part_ < static_cast<int>(stack.parts.size()) ? &stack.parts[static_cast<std::size_t>(*part_)] : nullptr;
+    const QString name = part ? tr("%1: %2", "a stack and one of its trays").arg(stack.title, part->name) : tr("%1: everything that can be recorded").arg(stack.title);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -47,28 +54,112 @@ PartPanel::PartPanel(const StackModel& stack, const journal::Standing& standing,
     head->addWidget(close, 0, Qt::AlignTop);
     column->addLayout(head);
 
-    if (about) {
-        auto* facts = ui::makeLabel(about->facts.join(QStringLiteral("  ·  ")), ui::TextRole::small, this, true);
-        facts->setObjectName(QStringLiteral("panelFacts"));
-        column->addWidget(facts);
+    addActs(about, part ? part->name : stack.title);
+    for (const QString& reason : about.story.reasons) column->addWidget(ui::makeLabel(reason, ui::TextRole::small, this, true));
+    if (!about.story.cautions.isEmpty()) {
+        auto* cautions = new forms::CautionCard{this};
+        cautions->setCautions(about.story.cautions);
+        column->addWidget(cautions);
     }
-    const QList<forms::FormKind> kinds = !part        ? forms::kindsForStack(standing, otherStacks)
-                                         : *part == 0 ? forms::kindsForSump(standing)
-                                                      : forms::kindsForTray(standing, *part);
+    if (part) addStory(theme, about, *part);
+    column->addStretch(1);
+    ui::setAccess(this, name, part ? part->value : QString{});
+}
+
+void PartPanel::addActs(const About& about, const QString& name)
+{
+    QList<forms::FormKind> kinds = !part_        ? forms::kindsForStack(about.standing, about.otherStacks)
+                                         : *part_ == 0 ? forms::kindsForSump(about.standing)
+                                                       : forms::kindsForTray(about.standing, *part_);
+    std::stable_partition(kinds.begin(), kinds.end(), [&](forms::FormKind kind) { return isMeant(kind, about.stack, part_); });
     auto* acts = new QWidget{this};
     auto* flow = new ui::FlowLayout{acts, 6};
     flow->setContentsMargins(0, 2, 0, 0);
     for (const forms::FormKind kind : kinds) {
-        const ui::Tone tone = isMeant(kind, stack, part) ? ui::Tone::moss : ui::Tone::plain;
+        const ui::Tone tone = isMeant(kind, about.stack, part_) ? ui::Tone::moss : ui::Tone::plain;
         auto* button = ui::makeButton(tr("%1…", "an act that opens a form").arg(forms::formName(kind)), tone, acts);
         button->setProperty("kind", static_cast<int>(kind));
-        ui::setAccess(button, tr("%1, %2", "an act, and what it is done to").arg(forms::formName(kind), about ? about->name : stack.title));
+        ui::setAccess(button, tr("%1, %2", "an act, and what it is done to").arg(forms::formName(kind), name));
         connect(button, &QPushButton::clicked, this, [this, kind] { Q_EMIT actWanted(kind); });
         flow->addWidget(button);
     }
-    column->addWidget(acts);
-    ui::setAccess(this, name, about ? about->facts.join(QStringLiteral(". ")) : QString{});
+    if (part_ && kinds.size() > actsAtFirst + 1) hideRarer(acts);
+    layout()->addWidget(acts);
     if (!kinds.isEmpty()) setFocusProxy(acts->findChild<QPushButton*>());
+}
+
+/// The rarer acts come up at a click, so that the story is seen first.
+void PartPanel::hideRarer(QWidget* acts)
+{
+    const QList<QPushButton*> buttons = acts->findChildren<QPushButton*>();
+    const QList<QPushButton*> rarer = buttons.mid(actsAtFirst);
+    for (QPushButton* button : rarer) button->hide();
+    auto* more = ui::makeButton(tr("More…"), ui::Tone::plain, acts);
+    more->setObjectName(QStringLiteral("moreActsButton"));
+    ui::setAccess(more, tr("%n more act(s) for it", nullptr, static_cast<int>(rarer.size())));
+    connect(more, &QPushButton::clicked, this, [this, more, rarer] {
+        for (QPushButton* button : rarer) button->show();
+        more->hide();
+        rarer.front()->setFocus(Qt::OtherFocusReason);
+        updateGeometry();
+    });
+    acts->layout()->addWidget(more);
+}
+
+void PartPanel::addStory(const ui::Theme& theme, const About& about, const Part& part)
+{
+    auto* words = new QVBoxLayout;
+    words->setSpacing(6);
+    auto* facts = new ui::FactList{this};
+    facts->setObjectName(QStringLiteral("panelFacts"));
+    facts->setFacts(part.facts + about.story.facts);
+    words->addWidget(facts);
+    for (const QString& note : part.notes) words->addWidget(ui::makeLabel(note, ui::TextRole::smallMuted, this, true));
+    words->addStretch(1);
+    charts_ = new StoryCharts{theme, about.story, this};
+    body_ = new QBoxLayout{QBoxLayout::LeftToRight};
+    body_->setContentsMargins(0, 4, 0, 0);
+    body_->setSpacing(16);
+    body_->addLayout(words, 1);
+    body_->addWidget(charts_, 1, Qt::AlignTop);
+    static_cast<QBoxLayout*>(layout())->addLayout(body_);
+}
+
+/// Charts under the facts where both side by side would be narrow.
+void PartPanel::turn(int width) const
+{
+    if (!body_) return;
+    const bool beside = width >= 46 * fontMetrics().averageCharWidth() * 2;
+    body_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+int PartPanel::heightForWidth(int width) const
+{
+    turn(width);
+    return layout()->totalHeightForWidth(width);
+}
+
+void PartPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    turn(width());
+}
+
+std::optional<forms::FormKind> PartPanel::focusedAct() const
+{
+    const QWidget* focus = focusWidget();
+    const QVariant kind = focus && focus->hasFocus() ? focus->property("kind") : QVariant{};
+    return kind.isValid() ? std::optional{static_cast<forms::FormKind>(kind.toInt())} : std::nullopt;
+}
+
+void PartPanel::focusAct(std::optional<forms::FormKind> kind)
+{
+    for (QPushButton* button : findChildren<QPushButton*>()) {
+        if (!kind || button->property("kind") != static_cast<int>(*kind)) continue;
+        if (button->isHidden()) findChild<QPushButton*>(QStringLiteral("moreActsButton"))->click();
+        return button->setFocus(Qt::OtherFocusReason);
+    }
+    setFocus(Qt::OtherFocusReason);
 }
 
 void PartPanel::keyPressEvent(QKeyEvent* event)

@@ -47,6 +47,7 @@ void addTrays(StackModel& stack, const journal::StackHistory& history, const jou
         facts.slots = slots;
         facts.tray = batch.tray;
         facts.batch = batch.number;
+        facts.bedded = batch.bedded;
         facts.ageDays = daysBetween(batch.bedded, inputs.shown);
         facts.drying = standing.drying == batch.number;
         if (facts.drying && standing.dryingSince) facts.dryingDays = daysBetween(*standing.dryingSince, inputs.shown);
@@ -110,10 +111,10 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
 QString flagOf(const ShelfInputs& inputs, const std::string& name, const reckoning::StackEstimate* estimate, std::optional<int> silent)
 {
     const auto& pending = inputs.journal->pending;
-    const bool saving = std::any_of(inputs.journal->entries.begin(), inputs.journal->entries.end(), [&](const journal::Entry& entry) {
+    const bool saving = !pending.empty() && std::any_of(inputs.journal->entries.begin(), inputs.journal->entries.end(), [&](const journal::Entry& entry) {
         return entry.stack == name && std::find(pending.begin(), pending.end(), entry.id) != pending.end();
     });
-    if (!pending.empty() && saving) return ShelfModelWords::tr("saving…");
+    if (saving) return ShelfModelWords::tr("saving…");
     if (estimate && !inputs.current) return ShelfModelWords::tr("updating…");
     if (silent) return ShelfModelWords::tr("silent for %1").arg(ui::daysShort(*silent));
     return {};
@@ -133,7 +134,7 @@ StackModel makeStack(const ShelfInputs& inputs, const journal::StackHistory& his
     stack.picture.stand = standing.settings.stand;
     stack.picture.lidOn = standing.lidOn;
     stack.line = standing.slots.empty() ? ShelfModelWords::tr("no tray stands") : colonyLine(estimate);
-    stack.lastLine = lastLine(inputs.journal->entries, history.name, inputs.shown, inputs.today);
+    stack.lastLine = lastLine(inputs.journal->entries, history, inputs.shown, inputs.today);
 
     SumpFacts sump;
     sump.capacityL = standing.settings.sump.base();
@@ -168,7 +169,7 @@ StackModel makeStack(const ShelfInputs& inputs, const journal::StackHistory& his
     stack.flag = flagOf(inputs, history.name, estimate, verdict.silentDays);
     stack.value = spokenStack(stack, standing);
     addButtons(stack, standing, inputs);
-    addStrips(stack, inputs.journal->entries, reckoned, estimate, axis);
+    addStrips(stack, inputs.journal->entries, history, reckoned, estimate, axis);
     return stack;
 }
 

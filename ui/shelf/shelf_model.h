@@ -6,6 +6,7 @@
 #include "ui/drawing/stack_picture.h"
 #include "ui/drawing/strip.h"
 
+#include <QList>
 #include <QString>
 #include <QStringList>
 
@@ -13,6 +14,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// What the shelf shows, as plain values: made in one go from the journal, the reckoning and the advice, and drawn without asking further.
@@ -30,12 +32,16 @@ struct Verdict {
     QString normal;     ///< what is normal where people worry; may be empty
 };
 
+/// Names and values, as ui::FactList shows them.
+using Facts = QList<std::pair<QString, QString>>;
+
 /// One part of a stack as it is told to those who do not see it, and in the panel that opens at a click.
 struct Part {
     int slot = 0;       ///< 1 = bottom; 0 = the sump
     QString name;       ///< "Tray in slot 1 of 3, batch 4"
     QString value;      ///< one or two sentences: what the drawing says
-    QStringList facts;  ///< for the panel, a line each, with ranges
+    Facts facts;        ///< for the panel and the tool tip, with ranges
+    QStringList notes;  ///< what is normal, and what to expect
 };
 
 struct StackModel {

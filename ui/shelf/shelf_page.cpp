@@ -303,6 +303,14 @@ bool ShelfPage::openNewStack()
     return true;
 }
 
+PartStory ShelfPage::storyOf(const QString& stack, const journal::Standing& standing, std::optional<int> part) const
+{
+    const auto journal = household_.journal();
+    const auto reckoning = household_.reckoning();
+    const StoryInputs inputs{*journal, *journal->replay.stack(stack.toStdString()), standing, reckoning ? reckoning->stack(stack.toStdString()) : nullptr, household_.today(), shown_};
+    return !part ? stackStory(inputs) : *part == 0 ? sumpStory(inputs) : trayStory(inputs, *part);
+}
+
 bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
 {
     if (formBegun()) {
@@ -315,12 +323,13 @@ bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
     const auto* open = qobject_cast<PartPanel*>(host_->content());
     const bool again = open && open->stack() == stack.toStdString() && open->part() == part;
     const bool hadFocus = host_->content() && host_->content()->isAncestorOf(focusWidget());
-    auto* panel = new PartPanel{column->canvas()->stack(), *standing, static_cast<int>(model_->stacks.size()) - 1, part};
+    const std::optional<FormKind> act = again ? open->focusedAct() : std::nullopt;
+    auto* panel = new PartPanel{theme_, {column->canvas()->stack(), *standing, static_cast<int>(model_->stacks.size()) - 1, part, storyOf(stack, *standing, part)}};
     connect(panel, &PartPanel::closeWanted, this, [this] { closePanel(true); });
     connect(panel, &PartPanel::actWanted, this, [this, stack, part](FormKind kind) { openForm(stack, kind, part && *part > 0 ? part : std::nullopt); });
     host_->setRoom(roomFor(panel));
     host_->show(panel);
-    if (hadFocus || !again) panel->setFocus(Qt::OtherFocusReason);
+    if (hadFocus || !again) panel->focusAct(act);
     board_->markSelected(stack.toStdString(), part);
     return true;
 }

@@ -4,6 +4,7 @@
 #include "ui/common/actions.h"
 #include "ui/common/theme.h"
 #include "ui/forms/form_kind.h"
+#include "ui/shelf/part_story.h"
 #include "ui/shelf/shelf_model.h"
 
 #include <QWidget>
@@ -81,6 +82,7 @@ protected:
 private:
     void refresh();
     void refreshPanel();
+    PartStory storyOf(const QString& stack, const journal::Standing& standing, std::optional<int> part) const;
     void makeActions();
     void enableActions();
     void act(ui::ActionId id);

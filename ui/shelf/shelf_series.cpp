@@ -19,7 +19,8 @@ using std::chrono::days;
 
 drawing::StripPoint pointOf(Day day, const Band& band) { return {day, band.p05, band.p50, band.p95}; }
 
-/// Litres that an entry says were taken from the sump; nullopt when it says nothing of it.
+}
+
 std::optional<double> drainedBy(const journal::Entry& entry)
 {
     if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
@@ -30,10 +31,11 @@ std::optional<double> drainedBy(const journal::Entry& entry)
     return std::nullopt;
 }
 
-void addBars(drawing::Bars& bars, const journal::Entries& entries, const std::string& stack, const reckoning::StackReckoning* reckoning, const drawing::TimeAxis& axis)
+drawing::Bars weeklyDrains(const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning, Day from, Day last)
 {
-    const int weeks = daysBetween(axis.from, axis.to) / 7;
-    const Day end = axis.to + days{1};
+    drawing::Bars bars;
+    const int weeks = daysBetween(from, last) / 7;
+    const Day end = last + days{1};
     for (int week = weeks; week > 0; --week) {
         drawing::Bars::Bar bar;
         bar.from = end - days{7 * week};
@@ -42,15 +44,16 @@ void addBars(drawing::Bars& bars, const journal::Entries& entries, const std::st
             if (const auto* sample = reckoning->on(bar.to - days{1}); sample && sample->day >= bar.from) bar.expected = sample->drainedLPerWeek.p50;
         bars.bars.push_back(bar);
     }
-    for (const journal::Entry& entry : entries) {
-        if (entry.stack != stack || entry.date.day < axis.from || entry.date.day > axis.to) continue;
-        const auto litres = drainedBy(entry);
+    if (bars.bars.empty()) return bars;
+    const Day first = bars.bars.front().from;
+    for (auto step = history.steps.rbegin(); step != history.steps.rend() && step->day >= first; ++step) {
+        if (step->day > last || step->incoming) continue;
+        const auto litres = drainedBy(entries[step->entry]);
         if (!litres) continue;
-        for (drawing::Bars::Bar& bar : bars.bars)
-            if (entry.date.day >= bar.from && entry.date.day < bar.to) bar.measured = bar.measured.value_or(0) + *litres;
+        drawing::Bars::Bar& bar = bars.bars[static_cast<std::size_t>(daysBetween(first, step->day) / 7)];
+        bar.measured = bar.measured.value_or(0) + *litres;
     }
-}
-
+    return bars;
 }
 
 drawing::TimeAxis stripAxis(Day today, Day shown)
@@ -62,10 +65,11 @@ drawing::TimeAxis stripAxis(Day today, Day shown)
     return axis;
 }
 
-void addStrips(StackModel& stack, const journal::Entries& entries, const reckoning::StackReckoning* reckoning, const reckoning::StackEstimate* onShown,
+void addStrips(StackModel& stack, const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning, const reckoning::StackEstimate* onShown,
                const drawing::TimeAxis& axis)
 {
     stack.processing.title = ShelfStrips::tr("processing, dry");
+    stack.drained = weeklyDrains(entries, history, reckoning, axis.from, axis.to);
     stack.drained.title = ShelfStrips::tr("drained");
     stack.colony.title = ShelfStrips::tr("colony");
     if (reckoning) {
@@ -75,7 +79,6 @@ void addStrips(StackModel& stack, const journal::Entries& entries, const reckoni
             stack.colony.points.push_back(pointOf(sample.day, sample.colonyKg));
         }
     }
-    addBars(stack.drained, entries, stack.key, reckoning, axis);
     const auto range = [](const QString& low, const QString& high) { return low == high ? QString{} : ShelfStrips::tr("(%1–%2)").arg(low, high); };
     if (!onShown) {
         for (QString* value : {&stack.processing.value, &stack.drained.value, &stack.colony.value}) *value = ShelfStrips::tr("–");

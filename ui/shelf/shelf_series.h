@@ -8,8 +8,14 @@ namespace tierloam::shelf {
 drawing::TimeAxis stripAxis(Day today, Day shown);
 
 /// Fills processing, drained and colony of one stack; `reckoning` may be null: the strips then hold only what was measured.
-void addStrips(StackModel& stack, const journal::Entries& entries, const reckoning::StackReckoning* reckoning,
+void addStrips(StackModel& stack, const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning,
                const reckoning::StackEstimate* onShown, const drawing::TimeAxis& axis);
+
+/// Litres that an entry says were taken from the sump; nullopt when it says nothing of it.
+std::optional<double> drainedBy(const journal::Entry& entry);
+/// What was drained in each week up to `last` and not before `from`, and what was expected to run into the sump in it; title, value and
+/// height are left to the caller.
+drawing::Bars weeklyDrains(const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning, Day from, Day last);
 
 /// Gives each measure one height over all stacks.
 void shareScales(std::vector<StackModel>& stacks);

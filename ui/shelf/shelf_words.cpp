@@ -74,6 +74,38 @@ QStringList trayLabels(const TrayFacts& tray)
     return {ratioLabel(tray.estimate->feedToCast.p50), word};
 }
 
+namespace {
+
+QString countBand(const reckoning::Band& band)
+{
+    return ui::withRange(ui::countText(band.p50, true), ui::countText(band.p05, true), ui::countText(band.p95, true));
+}
+
+/// "chance 93 %; about 12 May (2 May – 3 Jun)".
+QString readyWords(const TrayFacts& tray, const reckoning::TrayEstimate& e)
+{
+    QString said = ShelfWords::tr("chance %1", "that a tray is ready").arg(readyPercent(e.readyProbability));
+    const QString dates = ui::datesText(e.readyOn, tray.today);
+    if (dates.isEmpty() || tray.drying) return said;
+    return e.readyOn.p50 && *e.readyOn.p50 <= tray.today ? ShelfWords::tr("%1; since about %2").arg(said, dates) : ShelfWords::tr("%1; about %2").arg(said, dates);
+}
+
+void addEstimates(Part& part, const TrayFacts& tray, const reckoning::TrayEstimate& e)
+{
+    const auto add = [&](const QString& name, const QString& value) { part.facts.append({name, value}); };
+    add(ShelfWords::tr("Feed-to-cast"), ShelfWords::tr("%1; ready at 0.10 or below").arg(ui::ratioBand(e.feedToCast)));
+    add(ShelfWords::tr("Ready"), readyWords(tray, e));
+    add(ShelfWords::tr("Castings"), ShelfWords::tr("%1 deep, %2 dry").arg(ui::lengthBand(e.castingsDepthCm), ui::massBand(e.castingsDryKg)));
+    add(ShelfWords::tr("Put in, dry"), ui::massBand(e.inputDryKg));
+    const reckoning::Band& density = e.wormsKgPerM2;
+    add(ShelfWords::tr("Worms in it"), ui::massBand({density.p05 * tray.areaM2, density.p50 * tray.areaM2, density.p95 * tray.areaM2}));
+    add(ShelfWords::tr("Cocoons"), countBand(e.cocoons));
+    add(ShelfWords::tr("Weight, tray and all"), ui::massBand(e.weightKg));
+    if (e.slowDryKg.p50 > 0.02) add(ShelfWords::tr("Bulk that stays"), ShelfWords::tr("%1 dry: use as it is, or sift").arg(ui::massBand(e.slowDryKg)));
+}
+
+}
+
 Part trayPart(const TrayFacts& tray)
 {
     Part part;
@@ -81,11 +113,11 @@ Part trayPart(const TrayFacts& tray)
     part.name = slotName(tray);
     QStringList spoken{ShelfWords::tr("%1 old").arg(ui::daysLong(tray.ageDays))};
     if (const QString what = doing(tray); !what.isEmpty()) spoken << what;
-    part.facts << ShelfWords::tr("Tray %1, bedded %2 ago").arg(tray.tray).arg(ui::daysLong(tray.ageDays));
+    part.facts.append({ShelfWords::tr("Bedded"), ShelfWords::tr("%1, %2 ago; tray %3", "a day, how long ago, the tray's number").arg(ui::fullDay(tray.bedded), ui::daysLong(tray.ageDays)).arg(tray.tray)});
     if (!tray.estimate) {
         spoken << ShelfWords::tr("estimating");
         part.value = spoken.join(QStringLiteral("; "));
-        part.facts << ShelfWords::tr("The estimates are being made.");
+        part.notes << ShelfWords::tr("The estimates are being made.");
         return part;
     }
     const reckoning::TrayEstimate& e = *tray.estimate;
@@ -94,19 +126,9 @@ Part trayPart(const TrayFacts& tray)
     spoken << strataSentence(e.strata);
     spoken << ShelfWords::tr("worms %1").arg(ui::massText(e.wormsKgPerM2.p50 * tray.areaM2));
     part.value = spoken.join(QStringLiteral("; "));
-
-    part.facts << ShelfWords::tr("Feed-to-cast %1; ready at 0.10 or below").arg(ui::ratioBand(e.feedToCast));
-    if (!tray.fed || e.readyProbability >= 0.05) part.facts << ShelfWords::tr("Ready with a chance of %1").arg(readyPercent(e.readyProbability));
-    if (const QString dates = ui::datesText(e.readyOn, tray.today); !dates.isEmpty() && !tray.drying)
-        part.facts << (e.readyOn.p50 && *e.readyOn.p50 <= tray.today ? ShelfWords::tr("Ready since about %1").arg(dates) : ShelfWords::tr("Ready about %1").arg(dates));
-    part.facts << ShelfWords::tr("Castings %1 deep, %2 dry").arg(ui::lengthBand(e.castingsDepthCm), ui::massBand(e.castingsDryKg));
-    const reckoning::Band& density = e.wormsKgPerM2;
-    const reckoning::Band worms{density.p05 * tray.areaM2, density.p50 * tray.areaM2, density.p95 * tray.areaM2};
-    part.facts << ShelfWords::tr("Worms in it %1").arg(ui::massBand(worms));
-    part.facts << ShelfWords::tr("Weight, tray and all, %1").arg(ui::massBand(e.weightKg));
-    if (e.slowDryKg.p50 > 0.02) part.facts << ShelfWords::tr("Bulk that stays %1 dry: use as it is, or sift").arg(ui::massBand(e.slowDryKg));
-    if (tray.slot == 1 && tray.slots > 1 && !tray.drying) part.facts << ShelfWords::tr("Worms in the bottom tray are normal: they go down in the light.");
-    if (tray.drying) part.facts << ShelfWords::tr("Most worms leave in 2 to 7 days; cocoons and some young go with the castings.");
+    addEstimates(part, tray, e);
+    if (tray.slot == 1 && tray.slots > 1 && !tray.drying) part.notes << ShelfWords::tr("Worms in the bottom tray are normal: they go down in the light.");
+    if (tray.drying) part.notes << ShelfWords::tr("Most worms leave in 2 to 7 days; cocoons and some young go with the castings.");
     return part;
 }
 
@@ -127,20 +149,20 @@ Part sumpPart(const SumpFacts& sump)
     part.slot = 0;
     part.name = ShelfWords::tr("Sump");
     const QString spigot = sumpLabels(sump).front();
+    const auto add = [&](const QString& name, const QString& value) { part.facts.append({name, value}); };
     if (!sump.estimate) {
         part.value = ShelfWords::tr("holds up to %1; %2; estimating").arg(ui::volumeText(sump.capacityL), spigot);
-        part.facts << ShelfWords::tr("The estimates are being made.");
+        part.notes << ShelfWords::tr("The estimates are being made.");
     } else {
         part.value = ShelfWords::tr("%1 in it, room for %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot);
-        part.facts << ShelfWords::tr("In it %1, of %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot);
-        if (sump.fullOn && sump.spigot == journal::Spigot::shut)
-            if (const QString dates = ui::datesText(*sump.fullOn, sump.today); !dates.isEmpty()) part.facts << ShelfWords::tr("Full about %1").arg(dates);
-        part.facts << ShelfWords::tr("Runs in now %1").arg(ui::flowBand(sump.estimate->drainedLPerWeek));
+        add(ShelfWords::tr("In it"), ShelfWords::tr("%1, of %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot));
+        if (sump.fullOn && sump.spigot == journal::Spigot::shut) add(ShelfWords::tr("Full about"), ui::datesText(*sump.fullOn, sump.today));
+        add(ShelfWords::tr("Runs in now"), ui::flowBand(sump.estimate->drainedLPerWeek));
         const reckoning::Band& ec = sump.estimate->leachateEc;
         const QString strength = ui::withRange(ui::numberText(ec.p50, 1), ui::numberText(ec.p05, 1), ui::numberText(ec.p95, 1));
-        part.facts << ShelfWords::tr("Strength about %1 mS/cm").arg(strength);
+        add(ShelfWords::tr("Strength"), ShelfWords::tr("about %1 mS/cm").arg(strength));
     }
-    part.facts << ShelfWords::tr("A few worms in the sump are normal: put them back.");
+    part.notes << ShelfWords::tr("A few worms in the sump are normal: put them back.");
     return part;
 }
 
@@ -150,15 +172,16 @@ QString colonyLine(const reckoning::StackEstimate* estimate)
     return ShelfWords::tr("colony %1 · %2").arg(ui::massBand(estimate->colonyKg), ui::temperatureText(estimate->binTempC.p50));
 }
 
-QString lastLine(const journal::Entries& entries, const std::string& stack, Day shown, Day today)
+QString lastLine(const journal::Entries& entries, const journal::StackHistory& history, Day shown, Day today)
 {
     const journal::Entry* fed = nullptr;
     const journal::Entry* drained = nullptr;
-    for (auto entry = entries.rbegin(); entry != entries.rend() && (!fed || !drained); ++entry) {
-        if (entry->date.day > shown || entry->stack != stack) continue;
-        if (!fed && std::holds_alternative<journal::Feed>(entry->action)) fed = &*entry;
-        const auto* drain = std::get_if<journal::Drain>(&entry->action);
-        if (!drained && ((drain && drain->volume) || std::holds_alternative<journal::Flush>(entry->action))) drained = &*entry;
+    for (auto step = history.steps.rbegin(); step != history.steps.rend() && (!fed || !drained); ++step) {
+        if (step->day > shown || step->incoming) continue;
+        const journal::Entry& entry = entries[step->entry];
+        if (!fed && std::holds_alternative<journal::Feed>(entry.action)) fed = &entry;
+        const auto* drain = std::get_if<journal::Drain>(&entry.action);
+        if (!drained && ((drain && drain->volume) || std::holds_alternative<journal::Flush>(entry.action))) drained = &entry;
     }
     const auto when = [&](Day day) { return day == today ? ShelfWords::tr("today") : ui::shortDay(day, today); };
     QStringList said;

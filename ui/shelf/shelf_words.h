@@ -13,6 +13,7 @@ QString stateWord(reckoning::TrayState state);
 struct TrayFacts {
     int slot = 1, slots = 1;
     int tray = 1, batch = 1;
+    Day bedded{};
     int ageDays = 0;
     bool drying = false;
     int dryingDays = 0;
@@ -41,6 +42,6 @@ Part sumpPart(const SumpFacts& sump);
 /// "colony 1.1 kg (0.9–1.4) · 21 °C"; "estimating…" without an estimate.
 QString colonyLine(const reckoning::StackEstimate* estimate);
 /// "fed 450 g today · drained 27 Apr"; empty when neither was ever done up to that day.
-QString lastLine(const journal::Entries& entries, const std::string& stack, Day shown, Day today);
+QString lastLine(const journal::Entries& entries, const journal::StackHistory& history, Day shown, Day today);
 
 }

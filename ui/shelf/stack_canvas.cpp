@@ -17,6 +17,18 @@ namespace tierloam::shelf {
 
 using drawing::Type;
 
+namespace {
+
+QString tipOf(const Part& part)
+{
+    QStringList lines{part.name};
+    for (const auto& [name, value] : part.facts)
+        if (!value.isEmpty()) lines << StackCanvas::tr("%1: %2", "a name and its value").arg(name, value);
+    return (lines + part.notes).join(u'\n');
+}
+
+}
+
 StackCanvas::StackCanvas(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
 {
     installStackAccess();
@@ -111,7 +123,7 @@ bool StackCanvas::event(QEvent* event)
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const Part* part = partModel(layout_.partAt(help->pos()));
-        if (part) QToolTip::showText(help->globalPos(), part->name % QStringLiteral("\n") % part->facts.join(u'\n'), this, partRect(part->slot));
+        if (part) QToolTip::showText(help->globalPos(), tipOf(*part), this, partRect(part->slot));
         else QToolTip::hideText();
         return true;
     }
