@@ -26,12 +26,11 @@ struct Option {
 };
 
 constexpr std::array options{Option{"--demo", false}, Option{"--import", true}, Option{"--record", true}, Option{"--export", true},
-                             Option{"--summary", false}, Option{"--calendar", true}, Option{"--at", true}, Option{"--portrait", true}, Option{"--theme", true},
+                             Option{"--summary", false}, Option{"--calendar", true}, Option{"--report", true}, Option{"--out", true}, Option{"--labels", true},
+                             Option{"--at", true}, Option{"--portrait", true}, Option{"--theme", true},
                              Option{"--font-scale", true}, Option{"--size", true}, Option{"--lang", true}, Option{"--version", false},
                              Option{"--help", false}};
-/// Calls of the format that this release does not have yet.
-constexpr std::array notYet{std::string_view{"--report"}};
-constexpr std::array portraitOnly{std::string_view{"--theme"}, std::string_view{"--font-scale"}, std::string_view{"--size"}, std::string_view{"--lang"}};
+constexpr std::array portraitOnly{std::string_view{"--theme"}, std::string_view{"--font-scale"}, std::string_view{"--size"}};
 
 QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
 QString path(std::string_view bytes) { return QFile::decodeName(QByteArray{bytes.data(), static_cast<qsizetype>(bytes.size())}); }
@@ -49,13 +48,20 @@ public:
     std::variant<CommandLine, UsageError> parse(std::span<const char* const> arguments)
     {
         if (!collect(arguments)) return *error_;
-        if (given_.contains("--help")) return CommandLine{Call::help, {}, false, {}, {}, {}, {}};
-        if (given_.contains("--version")) return CommandLine{Call::version, {}, false, {}, {}, {}, {}};
-        if (!chooseCall() || !fitOptions() || !readFile() || !readAt() || !readPortrait()) return *error_;
+        if (given_.contains("--help")) return called(Call::help);
+        if (given_.contains("--version")) return called(Call::version);
+        if (!chooseCall() || !fitOptions() || !readFile() || !readAt() || !readTarget() || !readPortrait()) return *error_;
         return made_;
     }
 
 private:
+    static CommandLine called(Call call)
+    {
+        CommandLine made;
+        made.call = call;
+        return made;
+    }
+
     bool fail(const QString& why)
     {
         error_ = UsageError{why};
@@ -77,8 +83,6 @@ private:
             }
             const std::size_t equals = argument.find('=');
             const std::string_view name = argument.substr(0, equals);
-            for (const std::string_view later : notYet)
-                if (name == later) return fail(Text::tr("%1 is not a call of this release").arg(text(name)));
             const Option* option = nullptr;
             for (const Option& known : options)
                 if (known.name == name) option = &known;
@@ -104,7 +108,8 @@ private:
             Call call;
         };
         constexpr std::array choices{Choice{"--import", Call::importJournal}, Choice{"--record", Call::record}, Choice{"--export", Call::exportJournal},
-                                     Choice{"--summary", Call::summary}, Choice{"--calendar", Call::calendar}, Choice{"--portrait", Call::portrait}};
+                                     Choice{"--summary", Call::summary}, Choice{"--calendar", Call::calendar}, Choice{"--report", Call::report},
+                                     Choice{"--labels", Call::labels}, Choice{"--portrait", Call::portrait}};
         std::string_view chosen;
         for (const auto& [name, call] : choices) {
             if (!given_.contains(name)) continue;
@@ -113,7 +118,8 @@ private:
             made_.call = call;
         }
         made_.demo = given_.contains("--demo");
-        if (made_.call == Call::importJournal || made_.call == Call::exportJournal || made_.call == Call::calendar) made_.csv = path(given_[chosen]);
+        if (made_.call == Call::importJournal || made_.call == Call::exportJournal || made_.call == Call::calendar || made_.call == Call::labels) made_.csv = path(given_[chosen]);
+        if (made_.call == Call::report) made_.stack = given_[chosen];
         if (made_.call == Call::record) made_.row = given_[chosen];
         if (made_.call == Call::portrait) made_.portrait.folder = path(given_[chosen]);
         return true;
@@ -121,10 +127,13 @@ private:
 
     bool fitOptions()
     {
-        if (given_.contains("--at") && made_.call != Call::summary && made_.call != Call::calendar && made_.call != Call::portrait)
-            return fail(Text::tr("--at goes only with --summary, --calendar and --portrait"));
+        const bool draws = made_.call == Call::portrait || made_.call == Call::report || made_.call == Call::labels;
+        if (given_.contains("--at") && !draws && made_.call != Call::summary && made_.call != Call::calendar)
+            return fail(Text::tr("--at goes only with --summary, --calendar, --report, --labels and --portrait"));
         for (const std::string_view name : portraitOnly)
             if (given_.contains(name) && made_.call != Call::portrait) return fail(Text::tr("%1 goes only with --portrait").arg(text(name)));
+        if (given_.contains("--lang") && !draws) return fail(Text::tr("--lang goes only with --report, --labels and --portrait"));
+        if (given_.contains("--out") && made_.call != Call::report) return fail(Text::tr("--out goes only with --report"));
         if (made_.demo && made_.call != Call::window && made_.call != Call::portrait) return fail(Text::tr("--demo goes only with the window and --portrait"));
         return true;
     }
@@ -147,6 +156,21 @@ private:
         if (at == given_.end()) return true;
         made_.at = parseDay(at->second);
         if (!made_.at) return fail(Text::tr("--at: found «%1»; allowed: a date from 1900 to 2199, such as 2031-05-01").arg(text(at->second)));
+        return true;
+    }
+
+    /// What a report or labels are written to, by its ending.
+    bool readTarget()
+    {
+        if (made_.call == Call::report) {
+            const auto out = given_.find("--out");
+            if (out == given_.end()) return fail(Text::tr("--report needs --out OUT.pdf or --out OUT.html"));
+            made_.csv = path(out->second);
+            if (!made_.csv.endsWith(QLatin1StringView{".pdf"}, Qt::CaseInsensitive) && !made_.csv.endsWith(QLatin1StringView{".html"}, Qt::CaseInsensitive))
+                return fail(Text::tr("%1: found «%2»; allowed: %3").arg(QStringLiteral("--out"), made_.csv, Text::tr("a name that ends in .pdf or .html")));
+        }
+        if (made_.call == Call::labels && !made_.csv.endsWith(QLatin1StringView{".pdf"}, Qt::CaseInsensitive))
+            return fail(Text::tr("%1: found «%2»; allowed: %3").arg(QStringLiteral("--labels"), made_.csv, Text::tr("a name that ends in .pdf")));
         return true;
     }
 
@@ -180,7 +204,7 @@ private:
             const std::string_view code = language->second;
             const bool plausible = code.size() >= 2 && code.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_-") == std::string_view::npos;
             if (!plausible) return refuse("--lang", Text::tr("the code of a language, such as de"));
-            portrait.language = text(code);
+            made_.language = text(code);
         }
         return true;
     }
@@ -207,6 +231,10 @@ QString helpText()
                     "tierloam FILE --summary [--at DATE]    estimates and advice as JSON\n"
                     "tierloam FILE --calendar OUT.ics [--at DATE]\n"
                     "                                       due list and rotation plan as iCalendar\n"
+                    "tierloam FILE --report STACK --out OUT.pdf|OUT.html [--at DATE] [--lang de]\n"
+                    "                                       the sheet of one stack\n"
+                    "tierloam FILE --labels OUT.pdf [--at DATE] [--lang de]\n"
+                    "                                       a label for each tray that stands\n"
                     "tierloam FILE --portrait DIR           draws each page to DIR/PAGE.png; also with --demo for FILE\n"
                     "    [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size WxH] [--lang de]\n"
                     "tierloam --version, tierloam --help\n"

@@ -19,7 +19,7 @@ enum ExitCode : int {
     exitBadInput = 2  ///< bad arguments or input; nothing was changed
 };
 
-enum class Call { window, importJournal, record, exportJournal, summary, calendar, portrait, version, help };
+enum class Call { window, importJournal, record, exportJournal, summary, calendar, portrait, version, help, report, labels };
 
 enum class Theme { light, dark };
 
@@ -29,7 +29,6 @@ struct PortraitOptions {
     Theme theme = Theme::light;
     int fontScale = 100;           ///< %, 100 to 200
     int width = 1440, height = 900;
-    QString language;              ///< "de"; empty: by locale
 };
 
 /// One call, whole and checked as far as it can be without touching a file.
@@ -37,9 +36,11 @@ struct CommandLine {
     Call call = Call::window;
     QString file;                  ///< household file; empty: the last one, or the welcome page (only Call::window), or the demo
     bool demo = false;             ///< instead of a file, for window and portrait
-    QString csv;                   ///< of import and export; the target of calendar
+    QString csv;                   ///< of import and export; the target of calendar, report and labels
     std::string row;               ///< of record, bytes as typed
-    std::optional<Day> at;         ///< of summary, calendar and portrait
+    std::string stack;             ///< of report, bytes as typed
+    std::optional<Day> at;         ///< of summary, calendar, report, labels and portrait
+    QString language;              ///< of report, labels and portrait: "de"; empty: by locale
     PortraitOptions portrait;
 };
 

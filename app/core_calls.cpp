@@ -1,24 +1,20 @@
 #include "app/core_calls.h"
 
+#include "app/opened_file.h"
 #include "core/advice/advice.h"
 #include "core/exchange/icalendar.h"
 #include "core/exchange/journal_csv.h"
 #include "core/exchange/refusal_text.h"
 #include "core/exchange/summary.h"
 #include "core/exchange/whole_file.h"
-#include "core/household/clock.h"
 #include "core/planning/wish_text.h"
-#include "core/reckoning/reckon.h"
 #include "core/store/household_file.h"
-#include "core/store/setting_names.h"
 
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
 
-#include <algorithm>
 #include <cstdio>
-#include <thread>
 
 namespace tierloam::app {
 
@@ -35,31 +31,6 @@ void tell(const QString& lines)
     const QByteArray bytes = lines.toUtf8();
     std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
     std::fputc('\n', stderr);
-}
-
-/// The file and its journal, or nullopt after having said why not.
-struct Opened {
-    std::unique_ptr<HouseholdFile> file;
-    journal::Entries entries;
-};
-
-std::optional<Opened> open(const QString& path, HouseholdFile::Mode mode)
-{
-    auto opened = HouseholdFile::open(path, mode);
-    if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
-        complain(failure->why);
-        return std::nullopt;
-    }
-    Opened result{std::move(std::get<std::unique_ptr<HouseholdFile>>(opened)), {}};
-    if (const QString told = result.file->toldWhenOpened(); !told.isEmpty()) complain(told);
-    auto read = result.file->entries();
-    if (const auto* failure = std::get_if<store::WriteFailure>(&read)) {
-        complain(failure->why);
-        HouseholdFile::discard(std::move(result.file));
-        return std::nullopt;
-    }
-    result.entries = std::move(std::get<journal::Entries>(read));
-    return result;
 }
 
 /// What is to be added: a whole file of rows, or one row.
@@ -119,7 +90,7 @@ int addToJournal(const CommandLine& call)
         addition->tellFaults(faults);
         if (!faults.empty()) return exitBadInput;
     }
-    auto opened = open(call.file, HouseholdFile::Mode::createIfAbsent);
+    auto opened = openFile(call.file, HouseholdFile::Mode::createIfAbsent);
     if (!opened) return exitFailed;
 
     exchange::ReadJournal read = addition->readAgainst(opened->entries);
@@ -157,66 +128,14 @@ int addToJournal(const CommandLine& call)
 
 int exportJournal(const CommandLine& call)
 {
-    const QString target = QFileInfo{call.csv}.canonicalFilePath();
-    if (!target.isEmpty() && target == QFileInfo{call.file}.canonicalFilePath()) {
-        complain(Text::tr("%1 is the household file itself; name another file for the journal").arg(call.csv));
-        return exitBadInput;
-    }
-    const auto opened = open(call.file, HouseholdFile::Mode::readOnly);
+    if (isItsOwnTarget(call, Text::tr("the journal"))) return exitBadInput;
+    const auto opened = openFile(call.file, HouseholdFile::Mode::readOnly);
     if (!opened) return exitFailed;
     if (const auto why = exchange::exportJournal(call.csv, opened->entries)) {
         complain(*why);
         return exitFailed;
     }
     return exitDone;
-}
-
-namespace {
-
-/// A household reckoned for a call that asks about it.
-struct Reckoned {
-    QString household;
-    journal::Entries entries;
-    QString yearWishes;
-    std::shared_ptr<const reckoning::Reckoning> reckoning;
-    std::vector<advice::Advice> advice;
-};
-
-int threadsHere() { return std::clamp(static_cast<int>(std::thread::hardware_concurrency()), 1, 8); }
-
-/// nullopt after having said why not.
-std::optional<Reckoned> reckonFile(const CommandLine& call)
-{
-    auto opened = open(call.file, HouseholdFile::Mode::readOnly);
-    if (!opened) return std::nullopt;
-    const auto settings = opened->file->settings();
-    if (const auto* failure = std::get_if<store::WriteFailure>(&settings)) {
-        complain(failure->why);
-        return std::nullopt;
-    }
-    const auto setting = [&](QLatin1StringView name) {
-        const auto& all = std::get<std::map<QString, QString>>(settings);
-        const auto found = all.find(QString{name});
-        return found == all.end() ? QString{} : found->second;
-    };
-    Reckoned made;
-    made.household = setting(store::settingHouseholdName);
-    if (made.household.isEmpty()) made.household = QFileInfo{call.file}.completeBaseName();
-    made.yearWishes = setting(store::settingYearWishes);
-    const bool southern = setting(store::settingHemisphere) == store::hemisphereSouth;
-    opened->file.reset(); // the reckoning takes a while; nobody need wait for the file meanwhile
-    made.entries = std::move(opened->entries);
-
-    reckoning::Options options;
-    options.asOf = call.at ? *call.at : household::SystemClock{}.today();
-    options.southern = southern;
-    options.threads = threadsHere();
-    made.reckoning = reckoning::reckon(made.entries, options);
-    for (const reckoning::StackReckoning& stack : made.reckoning->stacks)
-        for (advice::Advice& one : advice::adviceFor(stack)) made.advice.push_back(std::move(one));
-    return made;
-}
-
 }
 
 int printSummary(const CommandLine& call)
@@ -231,11 +150,7 @@ int printSummary(const CommandLine& call)
 
 int writeCalendar(const CommandLine& call)
 {
-    const QString target = QFileInfo{call.csv}.canonicalFilePath();
-    if (!target.isEmpty() && target == QFileInfo{call.file}.canonicalFilePath()) {
-        complain(Text::tr("%1 is the household file itself; name another file for the calendar").arg(call.csv));
-        return exitBadInput;
-    }
+    if (isItsOwnTarget(call, Text::tr("the calendar"))) return exitBadInput;
     const auto reckoned = reckonFile(call);
     if (!reckoned) return exitFailed;
     const auto plan = planning::planYear(*reckoned->reckoning, planning::wishesFrom(reckoned->yearWishes.toStdString()), threadsHere());

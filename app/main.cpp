@@ -67,6 +67,8 @@ int answerTo(const CommandLine& call, int& argc, char** argv)
     switch (call.call) {
     case Call::window:
     case Call::portrait:
+    case Call::report:
+    case Call::labels:
 #ifdef TIERLOAM_UI
         return startWindow(argc, argv, call);
 #else

@@ -2,9 +2,10 @@
 
 #include "app/core_calls.h"
 #include "app/languages.h"
+#include "app/window_paper.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
-#include "ui/paper/portrait.h"
+#include "ui/portrait/portrait.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 #include "ui/window/one_window.h"
@@ -42,12 +43,11 @@ void complainAll(const window::MainWindow& window)
 /// The same picture on every machine: no display, no scaling, one font, nothing remembered.
 int drawPages(int& argc, char** argv, const CommandLine& call)
 {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    for (const char* name : {"QT_QPA_PLATFORMTHEME", "QT_STYLE_OVERRIDE", "QT_SCALE_FACTOR", "QT_SCREEN_SCALE_FACTORS", "QT_FONT_DPI"}) qunsetenv(name);
+    needNoDisplay();
     const QApplication application{argc, argv};
     QApplication::setFont(QFont{QStringLiteral("DejaVu Sans"), 10});
     Start start;
-    useLanguage(call.portrait.language);
+    useLanguage(call.language);
     start.settings = ui::passingSettings();
     start.theme = std::make_unique<ui::Theme>();
     start.theme->setMode(call.portrait.theme == Theme::dark ? ui::ThemeMode::dark : ui::ThemeMode::light);
@@ -63,7 +63,7 @@ int drawPages(int& argc, char** argv, const CommandLine& call)
         complainAll(window);
         return exitFailed;
     }
-    if (const auto why = paper::drawPortraits(window, call.portrait.folder, QSize{call.portrait.width, call.portrait.height})) {
+    if (const auto why = portrait::drawPortraits(window, call.portrait.folder, QSize{call.portrait.width, call.portrait.height})) {
         complain(*why);
         return exitFailed;
     }
@@ -80,6 +80,7 @@ bool displayThere()
 int startWindow(int& argc, char** argv, const CommandLine& call)
 {
     if (call.call == Call::portrait) return drawPages(argc, argv, call);
+    if (call.call == Call::report || call.call == Call::labels) return drawPaper(argc, argv, call);
     if (!displayThere()) {
         complain(QCoreApplication::translate("WindowStart", "there is no display; --portrait DIR draws the pages without one"));
         return exitFailed;

@@ -104,6 +104,16 @@
         </message>
     </context>
     <context>
+        <name>SheetWords</name>
+        <message numerus="yes">
+            <source>%1 in %n feeding(s)</source>
+            <translation>
+                <numerusform>%1 in %n feeding</numerusform>
+                <numerusform>%1 in %n feedings</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>Shelf</name>
         <message numerus="yes">
             <source>%n tray(s)</source>
@@ -371,6 +381,16 @@
         </message>
     </context>
     <context>
+        <name>tierloam::shelf::PartPanel</name>
+        <message numerus="yes">
+            <source>%n more act(s) for it</source>
+            <translation>
+                <numerusform>%n more act for it</numerusform>
+                <numerusform>%n more acts for it</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::ui::DateField</name>
         <message numerus="yes">
             <source>%1, %n days ago</source>
@@ -479,16 +499,6 @@
             <translation>
                 <numerusform>%n picture, kept in the household file.</numerusform>
                 <numerusform>%n pictures, kept in the household file.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>tierloam::shelf::PartPanel</name>
-        <message numerus="yes">
-            <source>%n more act(s) for it</source>
-            <translation>
-                <numerusform>%n more act for it</numerusform>
-                <numerusform>%n more acts for it</numerusform>
             </translation>
         </message>
     </context>

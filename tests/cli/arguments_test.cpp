@@ -20,9 +20,8 @@ TEST_F(Arguments, VersionAndHelp)
     const Answer help = run({QStringLiteral("--help")});
     EXPECT_EQ(help.code, 0);
     EXPECT_THAT(help.err, IsEmpty());
-    for (const char* call : {"--import", "--record", "--export", "--summary", "--at", "--portrait", "--theme", "--font-scale", "--size", "--lang", "--demo", "--version"})
+    for (const char* call : {"--import", "--record", "--export", "--summary", "--at", "--portrait", "--theme", "--font-scale", "--size", "--lang", "--demo", "--version", "--report", "--out", "--labels"})
         EXPECT_THAT(help.out, HasSubstr(call));
-    for (const char* later : {"--report"}) EXPECT_THAT(help.out, testing::Not(HasSubstr(later)));
 }
 
 struct Wrong {
@@ -50,7 +49,10 @@ Wrong wrong(const char* arguments, const char* said) { return {QString::fromUtf8
 INSTANTIATE_TEST_SUITE_P(
     Calls, WrongArguments,
     testing::Values(wrong("--frobnicate", "unknown option --frobnicate"), wrong("-h", "unknown option -h"), wrong("h.tierloam --calendar", "--calendar needs a value"),
-                    wrong("h.tierloam --report Mill --out x.pdf", "--report is not a call of this release"), wrong("h.tierloam --import", "--import needs a value"),
+                    wrong("h.tierloam --report Mill", "--report needs --out"), wrong("h.tierloam --report Mill --out x.doc", "ends in .pdf or .html"),
+                    wrong("h.tierloam --out x.pdf --summary", "--out goes only with --report"), wrong("h.tierloam --labels x.html", "ends in .pdf"),
+                    wrong("--report Mill --out x.pdf", "the call needs a FILE"), wrong("h.tierloam --report Mill --out x.pdf --theme dark", "--theme goes only with --portrait"),
+                    wrong("h.tierloam --export x.csv --lang de", "--lang goes only with"), wrong("h.tierloam --import", "--import needs a value"),
                     wrong("h.tierloam --record --summary", "--record needs a value"), wrong("--import j.csv", "needs a FILE"), wrong("--summary", "needs a FILE"), wrong("--record x", "needs a FILE"),
                     wrong("--export o.csv", "needs a FILE"), wrong("--portrait pages", "needs a FILE"), wrong("a b --summary", "only one FILE"),
                     wrong("h.tierloam --import j.csv --export o.csv", "cannot be asked for at once"), wrong("h.tierloam --import j.csv --import j.csv", "given twice"),
@@ -66,7 +68,7 @@ INSTANTIATE_TEST_SUITE_P(
 #ifndef TIERLOAM_UI
 TEST_F(Arguments, WithoutUiTheWindowAndThePagesAreRefusedWithOne)
 {
-    for (const char* call : {"h.tierloam", "--demo", "h.tierloam --portrait pages", ""}) {
+    for (const char* call : {"h.tierloam", "--demo", "h.tierloam --portrait pages", "h.tierloam --report Mill --out x.pdf", "h.tierloam --labels x.pdf", ""}) {
         const QStringList arguments = QString::fromUtf8(call).split(QLatin1Char{' '}, Qt::SkipEmptyParts);
         const Answer answer = run(arguments);
         EXPECT_EQ(answer.code, 1) << call;

@@ -1,120 +1,77 @@
-// The built program, started as people start it, draws its pages without a display.
-#include "tests/support/pictures.h"
-
-#include <gtest/gtest.h>
-
-#include <QDir>
-#include <QFile>
-#include <QImage>
-#include <QProcess>
-#include <QTemporaryDir>
+// The built program, started as a script starts it, writes sheets and labels without a display.
+#include "tests/ui/paper_fixture.h"
+#include "tests/ui/program_fixture.h"
 
 namespace tierloam::paper {
 
 namespace {
 
-struct Ended {
-    int code = -1;
-    QString said;
-};
-
-class Program : public testing::Test {
+class PaperProgram : public tests::ProgramTest {
 protected:
-    /// Without any display; its data and settings are kept in a folder of the test.
-    Ended run(const QStringList& arguments, const QProcessEnvironment& more = {})
+    void SetUp() override
     {
-        QProcess process;
-        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-        for (const char* name : {"QT_QPA_PLATFORM", "DISPLAY", "WAYLAND_DISPLAY"}) environment.remove(QString::fromLatin1(name));
-        environment.insert(more);
-        process.setProcessEnvironment(environment);
-        process.setProcessChannelMode(QProcess::MergedChannels);
-        process.start(QStringLiteral(TIERLOAM_PROGRAM), arguments);
-        EXPECT_TRUE(process.waitForFinished(120'000)) << arguments.join(u' ').toStdString();
-        return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1, QString::fromUtf8(process.readAll())};
+        write("j.csv", "date,stack,action,slot,amount,unit,item,detail,note\n2031-01-01,Mill <1>,setup,,,,,,\n2031-01-01,Mill <1>,bed,,600,g,corrugated cardboard shredded,,\n"
+                       "2031-01-02,Mill <1>,stock,,400,g,,,\n2031-01-08,Mill <1>,feed,,300,g,,,\n2031-01-20,Mill <1>,check,,,,,depth=1.5,<script>alert(1)</script>\n");
+        ASSERT_EQ(run({path("h.tierloam"), QStringLiteral("--import"), path("j.csv")}).code, 0);
     }
-    QString path(const char* name) const { return folder_.filePath(QString::fromUtf8(name)); }
-    QImage page(const char* folder, const char* name) { return QImage{path(folder) + u'/' + QString::fromLatin1(name) + QStringLiteral(".png")}; }
-
-    QTemporaryDir folder_;
+    tests::Ended report(const char* stack, const char* out, const QStringList& more = {})
+    {
+        return run(QStringList{path("h.tierloam"), QStringLiteral("--report"), QString::fromUtf8(stack), QStringLiteral("--out"), path(out), QStringLiteral("--at"), QStringLiteral("2031-02-01")} + more);
+    }
 };
 
-constexpr const char* pages[] = {"shelf", "trends", "journal"};
-
 }
 
-TEST_F(Program, DrawsTheDemoWithoutADisplayAndTheSameEachTime)
+TEST_F(PaperProgram, WritesTheSheetOfAStack)
 {
-    for (const char* folder : {"a", "b"}) {
-        const Ended ended = run({QStringLiteral("--demo"), QStringLiteral("--portrait"), path(folder), QStringLiteral("--at"), QStringLiteral("2031-05-06")});
-        ASSERT_EQ(ended.code, 0) << ended.said.toStdString();
-    }
-    EXPECT_EQ(QDir{path("a")}.entryList(QDir::Files), (QStringList{QStringLiteral("handbook.png"), QStringLiteral("journal.png"), QStringLiteral("materials.png"), QStringLiteral("rotation.png"), QStringLiteral("shelf.png"), QStringLiteral("trends.png")}));
-    for (const char* name : pages) {
-        EXPECT_EQ(page("a", name).size(), QSize(1440, 900)) << name;
-        EXPECT_TRUE(page("a", name) == page("b", name)) << name;
-    }
+    const tests::Ended pdf = report("Mill <1>", "a.pdf");
+    EXPECT_EQ(pdf.code, 0) << pdf.said.toStdString();
+    EXPECT_TRUE(pdf.said.isEmpty()) << pdf.said.toStdString();
+    const QString words = wordsOf(path("a.pdf"));
+    EXPECT_TRUE(words.contains(QStringLiteral("Mill <1>")));
+    EXPECT_TRUE(words.contains(QStringLiteral("<script>alert(1)</script>")));
+    EXPECT_TRUE(words.contains(QStringLiteral("31 days")) || words.contains(QStringLiteral("31 d"))) << "as of the day asked for";
+    ASSERT_EQ(report("mill <1>", "a.HTML").code, 0) << "case of name and ending does not matter";
+    const QString html = QString::fromUtf8(read("a.HTML"));
+    EXPECT_TRUE(html.startsWith(QStringLiteral("<!DOCTYPE html>")));
+    EXPECT_TRUE(html.contains(QStringLiteral("&lt;script&gt;alert(1)")));
+    EXPECT_FALSE(html.contains(QStringLiteral("<script")));
 }
 
-TEST_F(Program, OptionsChangeThePicture)
+TEST_F(PaperProgram, LanguageIsAsAsked)
 {
-    const QStringList demo{QStringLiteral("--demo"), QStringLiteral("--at"), QStringLiteral("2031-05-06")};
-    ASSERT_EQ(run(demo + QStringList{QStringLiteral("--portrait"), path("plain")}).code, 0);
-    ASSERT_EQ(run(demo + QStringList{QStringLiteral("--portrait"), path("other"), QStringLiteral("--theme"), QStringLiteral("dark"), QStringLiteral("--font-scale"),
-                                     QStringLiteral("200"), QStringLiteral("--size"), QStringLiteral("1000x640"), QStringLiteral("--lang"), QStringLiteral("de")})
-                  .code,
-              0);
-    for (const char* name : pages) {
-        const QImage other = page("other", name);
-        EXPECT_EQ(other.size(), QSize(1000, 640)) << name;
-        EXPECT_LT(qGray(other.pixel(500, 3)), 80) << name << " is not dark";
-        EXPECT_GT(qGray(page("plain", name).pixel(500, 3)), 180) << name;
-    }
-    ASSERT_EQ(run({QStringLiteral("--demo"), QStringLiteral("--at"), QStringLiteral("2031-03-01"), QStringLiteral("--portrait"), path("earlier")}).code, 0);
-    EXPECT_TRUE(page("earlier", "shelf") != page("plain", "shelf"));
+    ASSERT_EQ(report("Mill <1>", "de.html", {QStringLiteral("--lang"), QStringLiteral("de")}).code, 0);
+    EXPECT_TRUE(QString::fromUtf8(read("de.html")).contains(QStringLiteral("lang=\"de\"")));
 }
 
-TEST_F(Program, DrawsAHouseholdAndLeavesItsFileAsItWas)
+TEST_F(PaperProgram, WhatCannotBeDoneEndsAsTheOtherCallsDo)
 {
-    QFile csv{path("j.csv")};
-    ASSERT_TRUE(csv.open(QIODevice::WriteOnly));
-    csv.write("date,stack,action,slot,amount,unit,item,detail,note\n2031-01-01,Mill,setup,,,,,,\n2031-01-01,Mill,bed,,600,g,corrugated cardboard shredded,,\n"
-              "2031-01-02,Mill,stock,,400,g,,,\n2031-01-08,Mill,feed,,300,g,,,\n");
-    csv.close();
-    ASSERT_EQ(run({path("h.tierloam"), QStringLiteral("--import"), path("j.csv")}).code, 0);
-    const auto exported = [&] {
-        EXPECT_EQ(run({path("h.tierloam"), QStringLiteral("--export"), path("out.csv")}).code, 0);
-        QFile out{path("out.csv")};
-        EXPECT_TRUE(out.open(QIODevice::ReadOnly));
-        return out.readAll();
-    };
-    const QByteArray before = exported();
-    const Ended ended = run({path("h.tierloam"), QStringLiteral("--portrait"), path("p"), QStringLiteral("--at"), QStringLiteral("2031-02-01")});
-    ASSERT_EQ(ended.code, 0) << ended.said.toStdString();
-    EXPECT_FALSE(page("p", "shelf").isNull());
-    EXPECT_EQ(exported(), before);
+    const tests::Ended unknown = report("Barn", "a.pdf");
+    EXPECT_EQ(unknown.code, 2);
+    EXPECT_TRUE(unknown.said.contains(QStringLiteral("found «Barn»; allowed: Mill <1>"))) << unknown.said.toStdString();
+    EXPECT_FALSE(QFile::exists(path("a.pdf")));
+
+    EXPECT_EQ(run({path("none.tierloam"), QStringLiteral("--report"), QStringLiteral("Mill"), QStringLiteral("--out"), path("a.pdf")}).code, 1);
+    write("keep.pdf", "what was there");
+    EXPECT_EQ(run({path("none.tierloam"), QStringLiteral("--report"), QStringLiteral("Mill"), QStringLiteral("--out"), path("keep.pdf")}).code, 1);
+    EXPECT_EQ(read("keep.pdf"), "what was there");
+
+    const tests::Ended nowhere = report("Mill <1>", "no/such/folder.pdf");
+    EXPECT_EQ(nowhere.code, 1);
+    EXPECT_TRUE(nowhere.said.contains(QStringLiteral("folder.pdf"))) << nowhere.said.toStdString();
+    QFile::copy(path("h.tierloam"), path("own.pdf"));
+    const QByteArray before = read("own.pdf");
+    EXPECT_EQ(run({path("own.pdf"), QStringLiteral("--report"), QStringLiteral("Mill <1>"), QStringLiteral("--out"), path("own.pdf")}).code, 2) << "never over the household itself";
+    EXPECT_EQ(read("own.pdf"), before);
 }
 
-TEST_F(Program, FileThatIsNotThereIsToldAndNotMade)
+TEST_F(PaperProgram, WritesLabels)
 {
-    const Ended drawn = run({path("none.tierloam"), QStringLiteral("--portrait"), path("p")});
-    EXPECT_EQ(drawn.code, 1);
-    EXPECT_TRUE(drawn.said.contains(QStringLiteral("none.tierloam"))) << drawn.said.toStdString();
-    EXPECT_FALSE(QFile::exists(path("none.tierloam")));
-    EXPECT_FALSE(QFile::exists(path("p"))) << "no folder for pages that were not drawn";
-    QProcessEnvironment offscreen;
-    offscreen.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
-    const Ended opened = run({path("none.tierloam")}, offscreen);
-    EXPECT_EQ(opened.code, 1);
-    EXPECT_TRUE(opened.said.contains(QStringLiteral("none.tierloam"))) << opened.said.toStdString();
-    EXPECT_FALSE(QFile::exists(path("none.tierloam")));
-}
-
-TEST_F(Program, WindowWithoutADisplaySaysSoInsteadOfBreaking)
-{
-    const Ended ended = run({QStringLiteral("--demo")});
-    EXPECT_EQ(ended.code, 1);
-    EXPECT_TRUE(ended.said.contains(QStringLiteral("no display"))) << ended.said.toStdString();
+    ASSERT_EQ(run({path("h.tierloam"), QStringLiteral("--labels"), path("l.pdf"), QStringLiteral("--at"), QStringLiteral("2031-02-01")}).code, 0);
+    EXPECT_TRUE(wordsOf(path("l.pdf")).contains(QStringLiteral("Tray 1 · batch 1")));
+    const tests::Ended none = run({path("h.tierloam"), QStringLiteral("--labels"), path("m.pdf"), QStringLiteral("--at"), QStringLiteral("2030-02-01")});
+    EXPECT_EQ(none.code, 2);
+    EXPECT_FALSE(QFile::exists(path("m.pdf")));
 }
 
 }

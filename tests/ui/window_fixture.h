@@ -16,6 +16,7 @@
 
 #include <QAccessible>
 #include <QApplication>
+#include <QPrinter>
 #include <QPushButton>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -49,6 +50,12 @@ public:
     QString fileToOpen(QWidget*, const QString&, const QString&, const QString&) override { return next(files); }
     QString fileToSave(QWidget*, const QString&, const QString&, const QString&, const QString&) override { return next(files); }
     QString folder(QWidget*, const QString&, const QString&) override { return next(files); }
+    /// Prints into a PDF file, the next of `files`; an empty one calls off.
+    bool choosePrinter(QWidget*, const QString&, QPrinter& printer) override
+    {
+        printer.setOutputFileName(next(files));
+        return !printer.outputFileName().isEmpty();
+    }
 
 private:
     static QString next(QStringList& answers)

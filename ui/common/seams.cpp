@@ -6,6 +6,8 @@
 #include <QInputDialog>
 #include <QLineEdit>
 #include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 #include <QSettings>
 
@@ -53,6 +55,13 @@ QString SystemDialogs::fileToSave(QWidget* parent, const QString& title, const Q
     dialog.setDefaultSuffix(suffix); // before the question about replacing, so that the question is about the right file
     if (!proposed.isEmpty()) dialog.selectFile(proposed);
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString{};
+}
+
+bool SystemDialogs::choosePrinter(QWidget* parent, const QString& title, QPrinter& printer)
+{
+    QPrintDialog dialog{&printer, parent};
+    dialog.setWindowTitle(title);
+    return dialog.exec() == QDialog::Accepted;
 }
 
 namespace {

@@ -5,6 +5,7 @@
 
 #include <memory>
 
+class QPrinter;
 class QWidget;
 
 /// What the window needs from outside: message boxes, file dialogs and the settings store, as interfaces, so that tests answer
@@ -28,6 +29,8 @@ public:
     virtual QString fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix) = 0;
     /// An existing folder; empty when called off.
     virtual QString folder(QWidget* parent, const QString& title, const QString& before) = 0;
+    /// Which printer, which pages, how many copies: set in `printer`; false when called off.
+    virtual bool choosePrinter(QWidget* parent, const QString& title, QPrinter& printer) = 0;
 };
 
 /// The real boxes and dialogs of the desktop.
@@ -39,6 +42,7 @@ public:
     QString fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter) override;
     QString fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix) override;
     QString folder(QWidget* parent, const QString& title, const QString& before) override;
+    bool choosePrinter(QWidget* parent, const QString& title, QPrinter& printer) override;
 };
 
 /// What the program remembers between runs on this machine. Never journal content.

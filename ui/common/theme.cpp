@@ -64,6 +64,14 @@ Theme::Theme(QObject* parent) : QObject{parent}
     if (systemFont_.pointSizeF() <= 0) systemFont_.setPointSizeF(10.0); // a font given in pixels
 }
 
+std::unique_ptr<Theme> Theme::ofPaper(const QFont& font)
+{
+    auto theme = std::make_unique<Theme>();
+    theme->mode_ = ThemeMode::light;
+    theme->systemFont_ = font;
+    return theme;
+}
+
 bool Theme::dark() const
 {
     return mode_ == ThemeMode::dark || (mode_ == ThemeMode::system && systemDark_);

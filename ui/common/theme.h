@@ -6,6 +6,8 @@
 #include <QObject>
 #include <QString>
 
+#include <memory>
+
 namespace tierloam::ui {
 
 class Settings;
@@ -25,6 +27,8 @@ public:
 
     /// Needs a QApplication; remembers its palette and font as those of the system. Nothing is applied before apply().
     explicit Theme(QObject* parent = nullptr);
+    /// That of paper: light, in that font, whatever the window looks like. It is asked and never applied.
+    static std::unique_ptr<Theme> ofPaper(const QFont& font);
 
     ThemeMode mode() const { return mode_; }
     int fontScale() const { return scale_; }               ///< percent, 100…200

@@ -2,7 +2,7 @@
 #include "tests/support/sample_reckoning.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
-#include "ui/paper/portrait.h"
+#include "ui/portrait/portrait.h"
 #include "ui/window/main_window.h"
 
 #include <gtest/gtest.h>
@@ -11,7 +11,7 @@
 #include <QFile>
 #include <QTemporaryDir>
 
-namespace tierloam::paper {
+namespace tierloam::portrait {
 
 namespace {
 

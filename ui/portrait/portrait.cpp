@@ -1,4 +1,4 @@
-#include "ui/paper/portrait.h"
+#include "ui/portrait/portrait.h"
 
 #include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
@@ -21,7 +21,7 @@
 
 #include <vector>
 
-namespace tierloam::paper {
+namespace tierloam::portrait {
 
 namespace {
 

@@ -1,0 +1,85 @@
+#include "core/household/batch_story.h"
+
+#include <algorithm>
+
+namespace tierloam::household {
+
+namespace {
+
+double freshKg(const Amount& amount, const std::string& name, std::string_view otherwise, const materials::Table& materials)
+{
+    const materials::Material* material = materials.find(name.empty() ? otherwise : std::string_view{name});
+    if (!material) return 0;
+    const auto mass = materials::freshMass(amount, *material);
+    return mass ? mass->base() : 0;
+}
+
+struct Teller {
+    BatchStory& story;
+    const materials::Table& materials;
+    Day day;
+
+    /// Each returns whether the entry is worth a line of its own.
+    bool operator()(const journal::Bed& bed) const
+    {
+        story.beddingKg += freshKg(bed.bedding, bed.material, {}, materials);
+        return true;
+    }
+    bool operator()(const journal::Feed& feed) const
+    {
+        ++story.feedings;
+        story.fedKg += freshKg(feed.food, feed.material, journal::defaultFood, materials);
+        return false;
+    }
+    bool operator()(const journal::Cover& cover) const
+    {
+        story.coverKg += freshKg(cover.paper.value_or(journal::defaultCoverAmount), cover.material, journal::defaultCover, materials);
+        return false;
+    }
+    bool operator()(const journal::Water&) const { return false; }
+    bool operator()(const journal::Check&) const
+    {
+        ++story.looks;
+        story.lastLook = day;
+        return true;
+    }
+    bool operator()(const journal::Rotate&) const
+    {
+        story.lifted = day;
+        return true;
+    }
+    bool operator()(const journal::Harvest& harvest) const
+    {
+        if (const auto mass = harvest.taken.mass()) story.takenKg += mass->base();
+        else if (const auto volume = harvest.taken.volume()) story.takenL += volume->base();
+        return true;
+    }
+    template <class Other>
+    bool operator()(const Other&) const { return true; }
+};
+
+}
+
+std::vector<BatchStory> batchStories(const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo)
+{
+    std::vector<BatchStory> stories;
+    for (const journal::Batch& batch : history.batches) {
+        if (batch.bedded > upTo) continue;
+        BatchStory story;
+        story.batch = batch.number;
+        story.tray = batch.tray;
+        story.bedded = batch.bedded;
+        if (batch.ended && *batch.ended <= upTo) story.ended = batch.ended;
+        stories.push_back(std::move(story));
+    }
+    for (const journal::Step& step : history.steps) {
+        if (!step.batch || step.day > upTo || step.incoming) continue;
+        const auto found = std::ranges::find(stories, *step.batch, &BatchStory::batch);
+        if (found == stories.end()) continue;
+        const journal::Entry& entry = entries[step.entry];
+        if (std::visit(Teller{*found, materials, step.day}, entry.action) || !entry.note.empty()) found->told.push_back(step.entry);
+    }
+    return stories;
+}
+
+}

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/journal/replay.h"
+#include "core/materials/table.h"
+
+#include <vector>
+
+namespace tierloam::household {
+
+/// What was done to one batch from its bedding on, as the journal has it. Masses in kg as they came to hand; a volume counts by the bulk of
+/// its material, one of an unknown material not at all. What a routine does without being written down is not in it.
+struct BatchStory {
+    int batch = 0, tray = 0;
+    Day bedded{};
+    std::optional<Day> ended;            ///< the day of its whole harvest
+    double beddingKg = 0;
+    int feedings = 0;
+    double fedKg = 0;
+    double coverKg = 0;
+    int looks = 0;
+    std::optional<Day> lastLook;
+    std::optional<Day> lifted;           ///< to the top, the last time
+    double takenKg = 0, takenL = 0;      ///< of castings, by mass and by volume
+    std::vector<std::size_t> told;       ///< indices of the entries worth telling one by one: all but feedings, covers and waterings without a note
+
+    int daysUntil(Day today) const { return daysBetween(bedded, ended.value_or(today)); }
+};
+
+/// In order of bedding; `upTo` included. Entries are those that were replayed.
+std::vector<BatchStory> batchStories(const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo);
+
+}

@@ -1,0 +1,80 @@
+#include "tests/ui/paper_fixture.h"
+
+#include "ui/paper/labels.h"
+#include "ui/paper/look.h"
+
+#include <QPainter>
+
+namespace tierloam::paper {
+
+namespace {
+
+std::vector<Label> sampleLabels() { return labelsOf(journal::replay(tests::sampleJournal()), tests::sampleToday()); }
+
+}
+
+TEST(PaperLabels, OneForEachTrayThatStands)
+{
+    const auto labels = sampleLabels();
+    ASSERT_EQ(labels.size(), 8u) << "three, two and three trays";
+    EXPECT_EQ(labels.front().stack, QStringLiteral("Scullery"));
+    EXPECT_TRUE(labelsOf(journal::replay(tests::sampleJournal()), Day{}).empty());
+}
+
+TEST(PaperLabels, EachNamesStackTrayBatchAndDay)
+{
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("l.pdf"));
+    for (const LabelSheet& sheet : labelSheets()) {
+        ASSERT_FALSE(saveLabels(sampleLabels(), sheet, 0, QStringLiteral("Tierloam 1"), pdf).has_value());
+        const QString words = wordsOf(pdf);
+        for (const Label& label : sampleLabels()) {
+            EXPECT_TRUE(words.contains(label.stack));
+            EXPECT_TRUE(words.contains(QStringLiteral("Tray %1 · batch %2").arg(label.tray).arg(label.batch))) << words.toStdString();
+        }
+        EXPECT_TRUE(words.contains(QStringLiteral("Bedded ")));
+        for (const QImage& page : pagesOf(pdf)) EXPECT_EQ(page.width() > 420, sheet.letter);
+    }
+}
+
+TEST(PaperLabels, SheetsFitTheirPages)
+{
+    for (const LabelSheet& sheet : labelSheets()) {
+        const QSizeF page = sheet.letter ? QSizeF{215.9, 279.4} : QSizeF{210, 297};
+        EXPECT_LE(sheet.columns * sheet.width, page.width()) << nameOf(sheet).toStdString();
+        EXPECT_LE(sheet.rows * sheet.height, page.height()) << nameOf(sheet).toStdString();
+    }
+    // A mutation that must not pass: one row more.
+    EXPECT_GT(9 * LabelSheet{}.height, 297);
+}
+
+TEST(PaperLabels, PlacesLeftFreeAndPagesAdded)
+{
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("l.pdf"));
+    const auto labels = sampleLabels();
+    const LabelSheet sheet;
+    ASSERT_FALSE(saveLabels(labels, sheet, 6, {}, pdf).has_value());
+    QList<QImage> pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 1);
+    // Two rows of three are free: the first label begins at the third row.
+    const double row = 36 / 25.4 * 50, above = (297 - 8 * 36) / 2.0 / 25.4 * 50;
+    EXPECT_NEAR(inkOf(pages.front()).top(), above + 2 * row, 1.5);
+    ASSERT_FALSE(saveLabels(labels, sheet, 20, {}, pdf).has_value());
+    EXPECT_EQ(pagesOf(pdf).size(), 2) << "four on the first, four on the next";
+}
+
+TEST(PaperLabels, NamesFitTheirLabelsUpToALengthAndAreElidedBeyond)
+{
+    QImage image{400, 400, QImage::Format_RGB32};
+    for (const LabelSheet& sheet : labelSheets()) {
+        QPainter painter{&image};
+        const QSizeF size{dots(sheet.width), dots(sheet.height)};
+        Label label{QStringLiteral("Scullery by the north window"), 12, 123, tests::sampleToday()};
+        EXPECT_TRUE(paintLabel(label, painter, size)) << nameOf(sheet).toStdString();
+        label.stack = QString{300, u'w'};
+        EXPECT_FALSE(paintLabel(label, painter, size));
+    }
+}
+
+}

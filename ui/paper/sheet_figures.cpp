@@ -1,0 +1,113 @@
+#include "ui/paper/sheet_figures.h"
+
+#include "ui/drawing/legend.h"
+#include "ui/drawing/stack_drawing.h"
+#include "ui/paper/look.h"
+#include "ui/trends/plot_layer.h"
+#include "ui/trends/trend_chart.h"
+#include "ui/trends/trend_words.h"
+
+#include <QGuiApplication>
+#include <QPainter>
+#include <QResizeEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::paper {
+
+namespace {
+
+constexpr double stackHeightMm = 78, chartHeightMm = 34, boxWidthMm = 62, leastLegendMm = 30;
+
+}
+
+Figure stackFigure(const shelf::StackModel& stack, double width)
+{
+    const drawing::Type type = paperType();
+    const std::vector<drawing::StackPicture> pictures{stack.picture};
+    const drawing::LabelSpace labels = drawing::labelSpace(pictures, type);
+    // The box takes what labels and legend leave, up to a size that looks right beside the text.
+    const double widest = drawing::sideSpace({40, 1}) + drawing::labelGap({40, 1}) + labels.width;
+    const double box = std::clamp(width - widest - dots(leastLegendMm) - dots(6), dots(20), dots(boxWidthMm));
+    const double room = dots(stackHeightMm);
+    const drawing::ShelfScale scale = drawing::scaleFor(pictures, labels, box, room);
+    const double side = drawing::sideSpace(scale);
+    const double drawn = side + box + drawing::labelGap(scale) + labels.width + dots(6);
+    const double legend = width - drawn;
+    const double height = std::ceil(std::max(drawing::heightCm(stack.picture) * scale.pxPerCm + 6, drawing::legendHeight(legend, type) + 2));
+    const auto paint = [picture = stack.picture, labels, scale, side, box, drawn, legend, height, width](QPainter& painter, const QRectF& place) {
+        const drawing::Type fonts = paperType();
+        painter.save();
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.translate(place.topLeft());
+        drawing::StackLayout layout = drawing::layOut(picture, scale, labels, side, box, height - 2);
+        const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+        if (!leftToRight) layout.mirror(width / 2);
+        drawing::drawStack(painter, picture, layout, scale, labels, paperPalette(), fonts);
+        const QRectF beside{leftToRight ? drawn : 0.0, 1, legend, height};
+        drawing::drawLegend(painter, beside, paperPalette(), fonts);
+        painter.restore();
+    };
+    return {{width, height}, paint};
+}
+
+Figure chartFigure(trends::Measure measure, const trends::Series& series, const trends::Period& period, double width)
+{
+    const double height = std::round(dots(chartHeightMm));
+    const auto paint = [measure, series, period, width, height](QPainter& painter, const QRectF& place) {
+        const auto theme = paperTheme();
+        trends::TrendChart chart{*theme};
+        // It is never shown, so what a window would tell it is told here.
+        const QSize size = QSizeF{width, height}.toSize();
+        chart.resize(size);
+        chart.ensurePolished();
+        for (QWidget* part : {static_cast<QWidget*>(&chart), chart.viewport()}) {
+            QResizeEvent resized{size, {}};
+            QCoreApplication::sendEvent(part, &resized);
+        }
+        chart.setContents(measure, {series}, period, trends::roundTop({series}, trends::leastTop(measure)), trends::roundBottom({series}));
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+        painter.save();
+        painter.setBrush(Qt::NoBrush); // a line takes the painter's own brush for its inside
+        chart.render(&painter, place, chart.rect());
+        painter.restore();
+    };
+    return {{width, height}, paint};
+}
+
+Figure chartKey(double width)
+{
+    using trends::MarkKind;
+    struct Item { MarkKind kind; QString words; QPointF at; };
+    const drawing::Type type = paperType();
+    const double line = drawing::lineHeight(type.small), sign = line * 0.62, gap = dots(4);
+    std::vector<Item> items;
+    double x = 0, y = 0;
+    for (const MarkKind kind : {MarkKind::feed, MarkKind::bedding, MarkKind::turn, MarkKind::harvest, MarkKind::worms, MarkKind::weighing, MarkKind::water, MarkKind::reading}) {
+        const QString words = trends::markName(kind);
+        const double wide = line + drawing::textWidth(type.small, words);
+        if (x > 0 && x + wide > width) {
+            x = 0;
+            y += line + 2;
+        }
+        items.push_back({kind, words, {x, y}});
+        x += wide + gap;
+    }
+    const auto paint = [=](QPainter& painter, const QRectF& place) {
+        const drawing::Type fonts = paperType();
+        const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+        painter.setRenderHint(QPainter::Antialiasing);
+        for (const Item& item : items) {
+            const double from = leftToRight ? place.left() + item.at.x() : place.right() - item.at.x();
+            const double top = place.top() + item.at.y(), wide = drawing::textWidth(fonts.small, item.words);
+            painter.save();
+            trends::paintSign(painter, item.kind, {from + (leftToRight ? 1 : -1) * line / 2, top + line / 2}, sign, paperPalette());
+            painter.restore();
+            drawing::drawLine(painter, {leftToRight ? from + line : from - line - wide, top, wide, line}, item.words, fonts.small, paperPalette().mutedInk);
+        }
+    };
+    return {{width, y + line + 2}, paint};
+}
+
+}

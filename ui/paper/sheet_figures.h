@@ -1,0 +1,24 @@
+#pragma once
+
+#include "ui/paper/sheet.h"
+#include "ui/shelf/shelf_model.h"
+#include "ui/trends/trend_data.h"
+
+#include <QSizeF>
+
+namespace tierloam::paper {
+
+/// A figure whose size is known before it is painted.
+struct Figure {
+    QSizeF size;
+    PaintFigure paint;
+};
+
+/// The stack in side view as on the shelf, with the legend beside it.
+Figure stackFigure(const shelf::StackModel& stack, double width);
+/// One chart of the trends page.
+Figure chartFigure(trends::Measure measure, const trends::Series& series, const trends::Period& period, double width);
+/// What the signs in the charts mean.
+Figure chartKey(double width);
+
+}
