@@ -38,8 +38,8 @@ struct ReportList {
 
 struct ReportTable {
     QString title;
-    QStringList head;
-    QList<QStringList> rows;         ///< as many cells as the head
+    QStringList head;                ///< empty: the first cell of each row is its head
+    QList<QStringList> rows;         ///< as many cells as the head, or as the first row
     QList<int> numbers;              ///< columns set at the end of their line
 };
 

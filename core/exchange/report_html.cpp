@@ -21,7 +21,7 @@ h1,h2,h3,td,th,li,p{overflow-wrap:anywhere}
 .box.go{border-color:#466630;background:#EDF2E4}.box.soon{border-color:#855407;background:#F8EED9}.box.danger{border-color:#A03A27;background:#F8E6E0}
 .box p{margin:.15em 0}ul{margin:.2em 0;padding-inline-start:1.3em}
 table{border-collapse:collapse;width:100%;font-size:.92em}caption{text-align:start;font-weight:bold;padding:.8em 0 .3em}
-th{text-align:start;background:#EDE6D6}th,td{padding:.25em .5em;border-bottom:1px solid #D8CFBE;vertical-align:top}.n{text-align:end}
+th{text-align:start}thead th{background:#EDE6D6}tbody th{font-weight:normal;color:#655B53}th,td{padding:.25em .5em;border-bottom:1px solid #D8CFBE;vertical-align:top}.n{text-align:end}
 figure{margin:.8em 0}figure svg{max-width:100%;height:auto}figcaption{font-weight:bold;margin-bottom:.2em}
 footer{margin-top:2em;border-top:1px solid #D8CFBE;padding-top:.6em;font-size:.9em}
 @media print{body,main{background:none;padding:0}main{max-width:none}.box,figure,tr{break-inside:avoid}h2,h3,caption,figcaption{break-after:avoid}}
@@ -90,12 +90,18 @@ private:
     {
         out_ += QStringLiteral("<table>\n");
         tag("caption", table.title);
-        out_ += QStringLiteral("<thead><tr>");
-        for (int i = 0; i < table.head.size(); ++i) cell("th", QStringLiteral(" scope=\"col\""), table.head[i], table.numbers.contains(i));
-        out_ += QStringLiteral("</tr></thead>\n<tbody>\n");
+        if (!table.head.isEmpty()) {
+            out_ += QStringLiteral("<thead><tr>");
+            for (int i = 0; i < table.head.size(); ++i) cell("th", QStringLiteral(" scope=\"col\""), table.head[i], table.numbers.contains(i));
+            out_ += QStringLiteral("</tr></thead>\n");
+        }
+        out_ += QStringLiteral("<tbody>\n");
         for (const QStringList& row : table.rows) {
             out_ += QStringLiteral("<tr>");
-            for (int i = 0; i < row.size(); ++i) cell("td", {}, row[i], table.numbers.contains(i));
+            for (int i = 0; i < row.size(); ++i) {
+                if (i == 0 && table.head.isEmpty()) cell("th", QStringLiteral(" scope=\"row\""), row[i], false);
+                else cell("td", {}, row[i], table.numbers.contains(i));
+            }
             out_ += QStringLiteral("</tr>\n");
         }
         out_ += QStringLiteral("</tbody>\n</table>\n");

@@ -144,7 +144,7 @@ private:
     /// Width of each column: as wide as its widest cell where there is room for all, else each at least as wide as its longest word.
     std::vector<double> columns(const exchange::ReportTable& table, double gap) const
     {
-        const std::size_t count = static_cast<std::size_t>(table.head.size());
+        const std::size_t count = static_cast<std::size_t>(table.head.isEmpty() ? table.rows.front().size() : table.head.size());
         std::vector<double> least(count, 1), wanted(count, 1);
         const auto look = [&](const QStringList& row, const QFont& font) {
             for (std::size_t i = 0; i < count && i < static_cast<std::size_t>(row.size()); ++i) {
@@ -167,7 +167,7 @@ private:
         return widths;
     }
 
-    Piece row(const QStringList& cells, const std::vector<double>& widths, double gap, const QList<int>& numbers, bool head) const
+    Piece row(const QStringList& cells, const std::vector<double>& widths, double gap, const QList<int>& numbers, bool head, bool named = false) const
     {
         const QFont font = head ? type_.smallStrong : type_.small;
         const double pad = dots(0.7);
@@ -185,7 +185,7 @@ private:
                 const QRectF cell{leftToRight() ? x + gap / 2 : x - gap / 2 - width, r.top() + pad, width, r.height()};
                 const bool oneLine = drawing::textWidth(font, cells[i]) <= width;
                 if (numbers.contains(static_cast<int>(i)) && oneLine) drawing::drawLine(p, cell, cells[i], font, paperPalette().ink, true);
-                else drawing::drawWrapped(p, cell, cells[i], font, paperPalette().ink);
+                else drawing::drawWrapped(p, cell, cells[i], font, named && i == 0 ? paperPalette().mutedInk : paperPalette().ink);
                 x += leftToRight() ? width + gap : -width - gap;
             }
         };
@@ -196,16 +196,19 @@ private:
     {
         text(table.title, type_.strong, paperPalette().ink, dots(3), true);
         const double gap = dots(2.4);
+        if (table.rows.isEmpty()) return;
         const std::vector<double> widths = columns(table, gap);
-        auto head = std::make_shared<Piece>(row(table.head, widths, gap, table.numbers, true));
-        head->gap = dots(1);
-        head->withNext = true;
-        pieces_.push_back(*head);
-        bool first = true;
-        for (const QStringList& cells : table.rows) {
-            Piece piece = row(cells, widths, gap, table.numbers, false);
-            if (!first) piece.head = head; // the first has it above anyway
-            first = false;
+        std::shared_ptr<Piece> head;
+        if (!table.head.isEmpty()) {
+            head = std::make_shared<Piece>(row(table.head, widths, gap, table.numbers, true));
+            head->gap = dots(1);
+            head->withNext = true;
+            pieces_.push_back(*head);
+        }
+        for (qsizetype i = 0; i < table.rows.size(); ++i) {
+            Piece piece = row(table.rows[i], widths, gap, table.numbers, false, !head);
+            if (i > 0) piece.head = head; // the first has it above anyway
+            else piece.withNext = !head;
             pieces_.push_back(std::move(piece));
         }
     }

@@ -100,7 +100,13 @@ private:
         if (!stack && !standing.slots.empty()) add(exchange::ReportParagraph{SheetText::tr("The estimates are not there yet: this sheet holds only what the journal knows."), false});
         if (stack) table(estimateTable(*stack));
         // From the top down, as one looks at it.
-        for (auto part = model->parts.rbegin(); part != model->parts.rend(); ++part) add(exchange::ReportList{part->name, part->facts});
+        const shelf::StoryInputs inputs{*inputs_.journal, history, standing, stack, inputs_.today, inputs_.today};
+        for (auto part = model->parts.rbegin(); part != model->parts.rend(); ++part) {
+            const shelf::PartStory story = part->slot > 0 ? shelf::trayStory(inputs, part->slot) : shelf::sumpStory(inputs);
+            table(factTable(part->name, part->facts + story.facts));
+            for (const QString& note : part->notes) add(exchange::ReportParagraph{note, true});
+            if (stack) figure({}, story.chartsText, storyFigure(story, width_));
+        }
     }
 
     void story(const journal::StackHistory& history, const reckoning::StackReckoning* stack)

@@ -3,6 +3,7 @@
 #include "ui/drawing/legend.h"
 #include "ui/drawing/stack_drawing.h"
 #include "ui/paper/look.h"
+#include "ui/shelf/story_charts.h"
 #include "ui/trends/plot_layer.h"
 #include "ui/trends/trend_chart.h"
 #include "ui/trends/trend_words.h"
@@ -50,6 +51,17 @@ Figure stackFigure(const shelf::StackModel& stack, double width)
         painter.restore();
     };
     return {{width, height}, paint};
+}
+
+Figure storyFigure(const shelf::PartStory& story, double width)
+{
+    const auto paint = [story](QPainter& painter, const QRectF& place) {
+        painter.save();
+        painter.setRenderHint(QPainter::Antialiasing);
+        shelf::drawStory(painter, place, story, paperPalette(), paperType());
+        painter.restore();
+    };
+    return {{width, std::ceil(shelf::storyHeight(story, paperType()))}, paint};
 }
 
 Figure chartFigure(trends::Measure measure, const trends::Series& series, const trends::Period& period, double width)

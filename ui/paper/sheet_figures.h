@@ -1,7 +1,7 @@
 #pragma once
 
 #include "ui/paper/sheet.h"
-#include "ui/shelf/shelf_model.h"
+#include "ui/shelf/part_story.h"
 #include "ui/trends/trend_data.h"
 
 #include <QSizeF>
@@ -16,6 +16,8 @@ struct Figure {
 
 /// The stack in side view as on the shelf, with the legend beside it.
 Figure stackFigure(const shelf::StackModel& stack, double width);
+/// The charts that a tray or the sump opens with.
+Figure storyFigure(const shelf::PartStory& story, double width);
 /// One chart of the trends page.
 Figure chartFigure(trends::Measure measure, const trends::Series& series, const trends::Period& period, double width);
 /// What the signs in the charts mean.

@@ -93,6 +93,13 @@ QList<exchange::ReportBlock> dueBlocks(const std::vector<advice::Advice>& advice
     return blocks;
 }
 
+exchange::ReportTable factTable(const QString& title, const shelf::Facts& facts)
+{
+    exchange::ReportTable table{title, {}, {}, {}};
+    for (const auto& [name, value] : facts) table.rows << QStringList{name, value};
+    return table;
+}
+
 exchange::ReportTable estimateTable(const reckoning::StackReckoning& stack)
 {
     const reckoning::StackEstimate& now = stack.now;

@@ -10,6 +10,8 @@ namespace tierloam::paper {
 exchange::ReportBox verdictBox(const shelf::Verdict& verdict);
 /// What is due, most pressing first.
 QList<exchange::ReportBlock> dueBlocks(const std::vector<advice::Advice>& advice, Day today);
+/// Names and values of a part.
+exchange::ReportTable factTable(const QString& title, const shelf::Facts& facts);
 /// The estimates of the whole stack, a row each.
 exchange::ReportTable estimateTable(const reckoning::StackReckoning& stack);
 /// One row a batch, from the first on.

@@ -26,8 +26,7 @@ StoryCharts::StoryCharts(const ui::Theme& theme, const PartStory& story, QWidget
 QSize StoryCharts::sizeHint() const
 {
     const drawing::Type type = drawing::Type::from(font());
-    const double height = static_cast<double>(story_.strips.size() + 1) * (drawing::stripHeight(type, 1) + gap) + drawing::axisHeight(type);
-    return {static_cast<int>(24 * drawing::lineHeight(type.small)), static_cast<int>(std::ceil(height))};
+    return {static_cast<int>(24 * drawing::lineHeight(type.small)), static_cast<int>(std::ceil(storyHeight(story_, type)))};
 }
 
 QSize StoryCharts::minimumSizeHint() const { return {120, sizeHint().height()}; }
@@ -35,26 +34,36 @@ QSize StoryCharts::minimumSizeHint() const { return {120, sizeHint().height()}; 
 void StoryCharts::paintEvent(QPaintEvent*)
 {
     QPainter painter{this};
-    const drawing::Palette& palette = theme_.palette();
-    const drawing::Type type = drawing::Type::from(font());
-    const double height = drawing::stripHeight(type, 1);
-    QRectF room{1, 0, width() - 2.0, height};
-    const bool tray = story_.strips.size() > 1;
-    story_.bars.colour = tray ? palette.moss : palette.water;
-    fits_ = drawing::drawBars(painter, room, story_.bars, story_.axis, palette, type);
-    for (drawing::Strip& strip : story_.strips) {
-        strip.colour = !tray ? palette.water : strip.log ? palette.moss : palette.amber;
-        room.translate(0, height + gap);
-        fits_ &= drawing::drawStrip(painter, room, strip, story_.axis, palette, type);
-    }
-    room.translate(0, height + gap);
-    drawing::drawAxis(painter, {room.left(), room.top() - gap + 1, room.width(), drawing::axisHeight(type)}, story_.axis, palette, type);
+    fits_ = drawStory(painter, rect(), story_, theme_.palette(), drawing::Type::from(font()));
 }
 
 void StoryCharts::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange) updateGeometry();
+}
+
+double storyHeight(const PartStory& story, const drawing::Type& type)
+{
+    return static_cast<double>(story.strips.size() + 1) * (drawing::stripHeight(type, 1) + gap) + drawing::axisHeight(type);
+}
+
+bool drawStory(QPainter& painter, const QRectF& place, const PartStory& story, const drawing::Palette& palette, const drawing::Type& type)
+{
+    const double height = drawing::stripHeight(type, 1);
+    QRectF room{place.left() + 1, place.top(), place.width() - 2.0, height};
+    const bool tray = story.strips.size() > 1;
+    drawing::Bars bars = story.bars;
+    bars.colour = tray ? palette.moss : palette.water;
+    bool fits = drawing::drawBars(painter, room, bars, story.axis, palette, type);
+    for (drawing::Strip strip : story.strips) {
+        strip.colour = !tray ? palette.water : strip.log ? palette.moss : palette.amber;
+        room.translate(0, height + gap);
+        fits &= drawing::drawStrip(painter, room, strip, story.axis, palette, type);
+    }
+    room.translate(0, height + gap);
+    drawing::drawAxis(painter, {room.left(), room.top() - gap + 1, room.width(), drawing::axisHeight(type)}, story.axis, palette, type);
+    return fits;
 }
 
 }

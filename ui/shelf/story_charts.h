@@ -7,6 +7,11 @@
 
 namespace tierloam::shelf {
 
+/// Height that the charts of a story take.
+double storyHeight(const PartStory& story, const drawing::Type& type);
+/// Paints them, on screen and on paper; false when a label did not fit.
+bool drawStory(QPainter& painter, const QRectF& place, const PartStory& story, const drawing::Palette& palette, const drawing::Type& type);
+
 /// The charts of a tray's or the sump's story, one under the other on one time axis; what lies after today stands on hatched ground.
 /// What they show is told in words as the widget's description.
 class StoryCharts : public QWidget {
