@@ -1673,7 +1673,7 @@
     </message>
     <message>
         <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
-        <translation>Ensayado en sustratos: %1; como máximo %2; nunca solo: se apelmaza y es demasiado salado para plántulas. Capa superficial: %3, de nuevo a los %4.</translation>
+        <translation>Ensayado en sustratos: %1; como máximo %2; nunca solo: se apelmaza y es demasiado salado para plántulas. Capa superficial: %3, de nuevo tras %4.</translation>
     </message>
     <message>
         <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
@@ -2243,10 +2243,6 @@
 <context>
     <name>CommandLine</name>
     <message>
-        <source>%1 is not a call of this release</source>
-        <translation>%1 no es una orden de esta versión</translation>
-    </message>
-    <message>
         <source>unknown option %1</source>
         <translation>opción desconocida: %1</translation>
     </message>
@@ -2265,10 +2261,6 @@
     <message>
         <source>%1 and %2 cannot be asked for at once</source>
         <translation>%1 y %2 no se pueden pedir a la vez</translation>
-    </message>
-    <message>
-        <source>--at goes only with --summary, --calendar and --portrait</source>
-        <translation>--at solo va con --summary, --calendar y --portrait</translation>
     </message>
     <message>
         <source>%1 goes only with --portrait</source>
@@ -2315,6 +2307,38 @@
         <translation>el código de un idioma, como de</translation>
     </message>
     <message>
+        <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
+        <translation>esta compilación no tiene ventana ni dibuja páginas; responde a --import, --record, --export, --summary y --calendar</translation>
+    </message>
+    <message>
+        <source>tierloam --help lists the calls</source>
+        <translation>tierloam --help muestra las órdenes</translation>
+    </message>
+    <message>
+        <source>--at goes only with --summary, --calendar, --report, --labels and --portrait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--lang goes only with --report, --labels and --portrait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--out goes only with --report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--report needs --out OUT.pdf or --out OUT.html</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name that ends in .pdf or .html</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name that ends in .pdf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
 
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
@@ -2325,6 +2349,10 @@ tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
                                        due list and rotation plan as iCalendar
+tierloam FILE --report STACK --out OUT.pdf|OUT.html [--at DATE] [--lang de]
+                                       the sheet of one stack
+tierloam FILE --labels OUT.pdf [--at DATE] [--lang de]
+                                       a label for each tray that stands
 tierloam FILE --portrait DIR           draws each page to DIR/PAGE.png; also with --demo for FILE
     [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size WxH] [--lang de]
 tierloam --version, tierloam --help
@@ -2335,34 +2363,7 @@ FILE is created when --import or --record names one that is not there.
 Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in use for more than 5 s);
 2 bad arguments or input, and nothing was changed.
 </source>
-        <translation>Tierloam mantiene en marcha los turnos de las bandejas de todas tus torres de lombrices.
-
-tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
-tierloam --demo                        abre una copia nueva del hogar de demostración
-tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
-tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
-tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
-tierloam ARCHIVO --summary [--at FECHA]  estimaciones y consejos como JSON
-tierloam ARCHIVO --calendar SALIDA.ics [--at FECHA]
-                                       pendientes y plan de rotación como iCalendar
-tierloam ARCHIVO --portrait CARPETA    dibuja cada página en CARPETA/PÁGINA.png; también con --demo en vez de ARCHIVO
-    [--at FECHA] [--theme light|dark] [--font-scale 100..200] [--size ANCHOxALTO] [--lang de]
-tierloam --version, tierloam --help
-
-Las columnas de un diario: date,stack,action,slot,amount,unit,item,detail,note
-ARCHIVO se crea cuando --import o --record nombran uno que no existe.
-
-Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, dañado o en uso durante más de 5 s);
-2 argumentos o datos incorrectos, y no se cambió nada.
-</translation>
-    </message>
-    <message>
-        <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
-        <translation>esta compilación no tiene ventana ni dibuja páginas; responde a --import, --record, --export, --summary y --calendar</translation>
-    </message>
-    <message>
-        <source>tierloam --help lists the calls</source>
-        <translation>tierloam --help muestra las órdenes</translation>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2380,16 +2381,20 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lo escrito se conserva, pero no se pudo mostrar la respuesta</translation>
     </message>
     <message>
-        <source>%1 is the household file itself; name another file for the journal</source>
-        <translation>%1 es el propio archivo del hogar; nombra otro archivo para el diario</translation>
-    </message>
-    <message>
         <source>the summary could not be printed</source>
         <translation>no se pudo mostrar el resumen</translation>
     </message>
     <message>
-        <source>%1 is the household file itself; name another file for the calendar</source>
-        <translation>%1 es el propio archivo del hogar; nombra otro archivo para el calendario</translation>
+        <source>the journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is the household file itself; name another file for %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2558,7 +2563,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1਍</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1਍</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
@@ -2588,7 +2593,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Saved %1</source>
-        <translation>Guardado %1</translation>
+        <translation>Guardado: %1</translation>
     </message>
     <message>
         <source>All saved</source>
@@ -3657,7 +3662,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 to %2</source>
         <comment>a range of numbers</comment>
-        <translation>de %1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -3912,7 +3917,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Second light-drying after</source>
-        <translation>Segundo secado a la luz a los</translation>
+        <translation>Segundo secado a la luz tras</translation>
     </message>
     <message>
         <source>A bait tray stands for</source>
@@ -3932,7 +3937,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Top-dressing again after</source>
-        <translation>Nueva capa superficial a los</translation>
+        <translation>Nueva capa superficial tras</translation>
     </message>
     <message>
         <source>Mesh of a sieve</source>
@@ -3984,7 +3989,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Use leachate within</source>
-        <translation>Usar el lixiviado antes de</translation>
+        <translation>Usar el lixiviado en</translation>
     </message>
     <message>
         <source>Lifting: weight at the best posture</source>
@@ -4427,7 +4432,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
-        <translation>Elige un lugar que se mantenga a {comfortable} todo el año, sin sol directo, donde se alcance el grifo y se pueda levantar una bandeja llena.</translation>
+        <translation>Elige un lugar templado todo el año ({comfortable}), sin sol directo, donde se alcance el grifo y se pueda levantar una bandeja llena.</translation>
     </message>
     <message>
         <source>Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.</source>
@@ -4547,7 +4552,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
-        <translation>La cama es carbono. Los restos solos tienen poco: una mezcla con una relación carbono/nitrógeno entre {cn-range} se mantiene; con más nitrógeno huele, con más carbono se para. Promediar las relaciones por partes es un error; la mezcla de la página Materiales las calcula por masa.</translation>
+        <translation>La cama es carbono. Los restos solos tienen poco: una mezcla con una relación carbono/nitrógeno de {cn-range} se mantiene; con más nitrógeno huele, con más carbono se para. Promediar las relaciones por partes es un error; la mezcla de la página Materiales las calcula por masa.</translation>
     </message>
     <message>
         <source>A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.</source>
@@ -4591,7 +4596,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Some worms swim in the sump, about {worms-in-sump} of them. That is normal: put them back into the top tray.</source>
-        <translation>En el depósito nadan algunas lombrices, alrededor de {worms-in-sump} de ellas. Es normal: devuélvelas a la bandeja superior.</translation>
+        <translation>En el depósito nadan algunas lombrices, alrededor del {worms-in-sump} de ellas. Es normal: devuélvelas a la bandeja superior.</translation>
     </message>
     <message>
         <source>If it smells or hardly runs, flush: spigot shut, water through, everything drained at once.</source>
@@ -4863,7 +4868,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.</source>
-        <translation>La primera cosecha suele llegar a los {first-harvest}; las siguientes, cada {later-harvests}. Tras {overdue-after} de espera, la cosecha va atrasada: la cama gastada y la falta de sitio encogen una colonia.</translation>
+        <translation>La primera cosecha suele llegar tras {first-harvest}; las siguientes, con {later-harvests} de separación. Tras {overdue-after} de espera, la cosecha va atrasada: la cama gastada y la falta de sitio encogen una colonia.</translation>
     </message>
     <message>
         <source>The sequence</source>
@@ -4895,7 +4900,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>When about {left-after-drying} of its worms are left, take the castings, weigh or measure them, and write that down.</source>
-        <translation>Cuando quede alrededor de {left-after-drying} de sus lombrices, retira el humus, pésalo o mídelo, y anótalo.</translation>
+        <translation>Cuando quede alrededor del {left-after-drying} de sus lombrices, retira el humus, pésalo o mídelo, y anótalo.</translation>
     </message>
     <message>
         <source>Lay new bedding in the empty tray; it goes on top again, or waits in storage.</source>
@@ -4919,7 +4924,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>A second light-drying after {second-drying} brings out what has hatched meanwhile.</source>
-        <translation>Un segundo secado a la luz a los {second-drying} saca lo que ha eclosionado entretanto.</translation>
+        <translation>Un segundo secado a la luz tras {second-drying} saca lo que ha eclosionado entretanto.</translation>
     </message>
     <message>
         <source>A bait tray: lay melon or pumpkin under damp paper on the stored castings for {bait-days}, and carry it back with all that sits in it.</source>
@@ -4959,7 +4964,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>A layer of {top-dressing} around the plant, scratched in and watered; again after {top-dressing-again}.</source>
-        <translation>Una capa de {top-dressing} alrededor de la planta, removida y regada; de nuevo a los {top-dressing-again}.</translation>
+        <translation>Una capa de {top-dressing} alrededor de la planta, removida y regada; de nuevo tras {top-dressing-again}.</translation>
     </message>
     <message>
         <source>Sifting</source>
@@ -4991,7 +4996,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Use it within {leachate-keeps}, on soil, or pour it back over the top tray when the bed is dry.</source>
-        <translation>Úsalo antes de {leachate-keeps}, sobre tierra, o viértelo de nuevo en la bandeja superior cuando el lecho esté seco.</translation>
+        <translation>Úsalo en el plazo de {leachate-keeps}, sobre tierra, o viértelo de nuevo en la bandeja superior cuando el lecho esté seco.</translation>
     </message>
     <message>
         <source>When to add a tray</source>
@@ -5027,7 +5032,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Worms work best near {growth-best}, well between {comfortable}, hardly below {coldest} and not at all at {hottest}.</source>
-        <translation>Las lombrices trabajan mejor cerca de {growth-best}, bien entre {comfortable}, apenas por debajo de {coldest} y nada a {hottest}.</translation>
+        <translation>Las lombrices trabajan mejor cerca de {growth-best}, bien en el intervalo de {comfortable}, apenas por debajo de {coldest} y nada a {hottest}.</translation>
     </message>
     <message>
         <source>Heat</source>
@@ -5434,7 +5439,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
-        <translation>Para conservarlos: un segundo secado del humus a la luz entre %1, cuando ha eclosionado lo que había en los capullos; o una bandeja con cebo de melón o calabaza bajo papel húmedo durante %2, que se devuelve con todo lo que tenga dentro.</translation>
+        <translation>Para conservarlos: un segundo secado del humus a la luz (%1), cuando ha eclosionado lo que había en los capullos; o una bandeja con cebo de melón o calabaza bajo papel húmedo durante %2, que se devuelve con todo lo que tenga dentro.</translation>
     </message>
     <message>
         <source>Afterwards</source>
@@ -5442,7 +5447,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
-        <translation>Lo que retiras, pesado o medido, se compara aquí con lo esperado. Algunos capullos y lombrices jóvenes se van con ello: un segundo secado a la luz a los %1 o una bandeja con cebo conserva muchos.</translation>
+        <translation>Lo que retiras, pesado o medido, se compara aquí con lo esperado. Algunos capullos y lombrices jóvenes se van con ello: un segundo secado a la luz tras %1 o una bandeja con cebo conserva muchos.</translation>
     </message>
     <message>
         <source>Bed a tray anew…</source>
@@ -6214,6 +6219,34 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>Labels</name>
+    <message>
+        <source>%1, %2 × %3 labels of %4 × %5 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray %1 · batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bedded %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted ______________  Taken ______________</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels for trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The labels could not be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Lanes</name>
     <message>
         <source>tray %1</source>
@@ -6307,7 +6340,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
-        <translation>El lixiviado es lo que atravesó las bandejas: agua salada con lo que encontró. No es un té preparado ni un abono de contenido conocido; puede llevar gérmenes y jugo de restos sin acabar. Úsalo antes de %1, en la tierra de plantas que no se comen crudas, o viértelo de nuevo en la bandeja superior.</translation>
+        <translation>El lixiviado es lo que atravesó las bandejas: agua salada con lo que encontró. No es un té preparado ni un abono de contenido conocido; puede llevar gérmenes y jugo de restos sin acabar. Úsalo en el plazo de %1, en la tierra de plantas que no se comen crudas, o viértelo de nuevo en la bandeja superior.</translation>
     </message>
     <message>
         <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
@@ -7716,6 +7749,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>PageFlow</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Parameters</name>
     <message>
         <source>ingestion of a worm of 1 g</source>
@@ -7874,6 +7914,147 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1, %2</source>
         <comment>an act, and what it is done to</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>More…</source>
+        <translation>Más…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more act(s) for it</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PartStories</name>
+    <message>
+        <source>food, fresh, a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>%1 of food in %2</source>
+        <comment>an amount; so many feedings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n feeding(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of bedding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of paper over it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in, as it came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>that a step would be too early, and why</comment>
+        <translation type="unfinished">%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: not while it stands alone; the worms go down into the tray beneath.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: only the tray in slot 1; this one comes down with each harvest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a ratio and a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The estimates are being made.</source>
+        <translation>Se están haciendo las estimaciones.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast: %1. Ready at 0.10 or below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>castings, dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed-to-cast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>(%1)</source>
+        <translation>(%1)</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drained a week; mark: expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 flushed %2</source>
+        <comment>an amount, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>an amount, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drained last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level %1 of %2. Drained last: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no tray is spare; all %n stand.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8554,6 +8735,57 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>Sheet</name>
+    <message>
+        <source>%1 · as of %2 · %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This stack has ended. What follows is its story.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The estimates are not there yet: this sheet holds only what the journal knows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The story of its batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tray has been bedded yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charts of the past year and the forecast under usual care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines are estimates, bands the range that holds nine times in ten; what is shaded, with a dashed line, is the forecast. Signs stand for what was written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The pages could not be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>SheetPreview</name>
     <message>
         <source>added</source>
@@ -8745,6 +8977,199 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>count|pieces|worms|pcs</source>
         <translation>recuento|piezas|unidades|lombrices|uds|ud</translation>
+    </message>
+    <message>
+        <source>Good to know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Urgent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <comment>when something is due</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1%2: %3</source>
+        <comment>urgency, when, what</comment>
+        <translation type="unfinished">%1: %3 {1%2:?}</translation>
+    </message>
+    <message>
+        <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colony</source>
+        <translation>Colonia</translation>
+    </message>
+    <message>
+        <source>Worms</source>
+        <translation>Lombrices</translation>
+    </message>
+    <message>
+        <source>Adults among them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Processing, dry matter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Food taken up over what keeps them (above 1 the colony grows)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fresh food next week: least, usual, most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation type="unfinished">%1, %2: %3 {1,?} {2,?}</translation>
+    </message>
+    <message>
+        <source>Runs into the sump next week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top tray filled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sump full, if nobody drains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Bandeja</translation>
+    </message>
+    <message>
+        <source>Bedded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fed, fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted</source>
+        <translation>Subida</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Retirado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n feeding(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Done or seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Whole harvests by mass, beside what was expected of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within the range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Precaución: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
     </message>
 </context>
 <context>
@@ -9198,10 +9623,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>edad: %1</translation>
     </message>
     <message>
-        <source>Tray %1, bedded %2 ago</source>
-        <translation>Bandeja %1, con cama desde hace %2</translation>
-    </message>
-    <message>
         <source>estimating</source>
         <translation>estimando</translation>
     </message>
@@ -9220,38 +9641,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>worms %1</source>
         <translation>lombrices %1</translation>
-    </message>
-    <message>
-        <source>Feed-to-cast %1; ready at 0.10 or below</source>
-        <translation>Alimento/humus %1; lista con 0,10 o menos</translation>
-    </message>
-    <message>
-        <source>Ready with a chance of %1</source>
-        <translation>Lista con probabilidad de %1</translation>
-    </message>
-    <message>
-        <source>Ready since about %1</source>
-        <translation>Lista desde: %1</translation>
-    </message>
-    <message>
-        <source>Ready about %1</source>
-        <translation>Lista: %1</translation>
-    </message>
-    <message>
-        <source>Castings %1 deep, %2 dry</source>
-        <translation>Humus: %1 de espesor, %2 en seco</translation>
-    </message>
-    <message>
-        <source>Worms in it %1</source>
-        <translation>Lombrices en ella: %1</translation>
-    </message>
-    <message>
-        <source>Weight, tray and all, %1</source>
-        <translation>Peso con bandeja y todo: %1</translation>
-    </message>
-    <message>
-        <source>Bulk that stays %1 dry: use as it is, or sift</source>
-        <translation>Material que se queda, %1 en seco: úsalo como está o tamízalo</translation>
     </message>
     <message>
         <source>Worms in the bottom tray are normal: they go down in the light.</source>
@@ -9286,22 +9675,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 dentro, caben %2; %3</translation>
     </message>
     <message>
-        <source>In it %1, of %2; %3</source>
-        <translation>Dentro %1, de %2; %3</translation>
-    </message>
-    <message>
-        <source>Full about %1</source>
-        <translation>Lleno: %1</translation>
-    </message>
-    <message>
-        <source>Runs in now %1</source>
-        <translation>Entra ahora %1</translation>
-    </message>
-    <message>
-        <source>Strength about %1 mS/cm</source>
-        <translation>Fuerza de unos %1 mS/cm</translation>
-    </message>
-    <message>
         <source>A few worms in the sump are normal: put them back.</source>
         <translation>Es normal que haya unas pocas lombrices en el depósito: devuélvelas.</translation>
     </message>
@@ -9322,6 +9695,96 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>drained %1</source>
         <comment>a day</comment>
         <translation>drenaje %1</translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <comment>that a tray is ready</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; since about %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; about %2</source>
+        <translation type="unfinished">%1, unos %2 {1;?}</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; ready at 0.10 or below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Humus</translation>
+    </message>
+    <message>
+        <source>%1 deep, %2 dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in, dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worms in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cocoons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight, tray and all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulk that stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 dry: use as it is, or sift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bedded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 ago; tray %3</source>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, of %2; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs in now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Fuerza</translation>
+    </message>
+    <message>
+        <source>about %1 mS/cm</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9356,6 +9819,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>forecast, with care as usual</source>
         <translation>previsión, con el cuidado habitual</translation>
+    </message>
+</context>
+<context>
+    <name>StackCanvas</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and its value</comment>
+        <translation type="unfinished">%1: %2</translation>
     </message>
 </context>
 <context>
@@ -9665,6 +10136,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>The step before this one could not be written, so this one was not tried. Nothing of it was written.</source>
         <translation>El paso anterior a este no se pudo escribir, así que este no se intentó. No se escribió nada de él.</translation>
+    </message>
+</context>
+<context>
+    <name>StoryCharts</name>
+    <message>
+        <source>Charts over its time</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10632,6 +11110,29 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Opened lately</source>
         <translation>Abiertos hace poco</translation>
+    </message>
+</context>
+<context>
+    <name>WindowPaper</name>
+    <message>
+        <source>--report: there is no stack on that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--report: found «%1»; allowed: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tray stands on that day, so there is nothing to label</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

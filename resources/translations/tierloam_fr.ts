@@ -1,0 +1,11281 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+<context>
+    <name>AboutView</name>
+    <message>
+        <source>Tierloam %1</source>
+        <translation>Tierloam %1</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Ce qu’il fait</translation>
+    </message>
+    <message>
+        <source>It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are no measurements: a look into the tray decides. Local codes and licensed practice come first.</source>
+        <translation>Il tient le journal de lombricomposteurs à plateaux empilés et estime ce qui s’y passe, chaque chiffre avec sa plage. Les estimations ne sont pas des mesures : c’est ce qu’on voit dans le plateau qui décide. Les règles locales et les professionnels agréés passent d’abord.</translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation>Licence</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
+        <translation>Droits réservés à ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; fourni sans aucune garantie. Le texte de la licence se trouve dans le fichier LICENSE.</translation>
+    </message>
+    <message>
+        <source>Made with</source>
+        <translation>Fait avec</translation>
+    </message>
+    <message>
+        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
+        <translation>Qt 6 avec Qt Charts (GPL-3), SQLite (domaine public), la bibliothèque standard C++. Rien n’est envoyé sur un réseau.</translation>
+    </message>
+    <message>
+        <source>Sources of the materials table</source>
+        <translation>Sources du tableau des matières</translation>
+    </message>
+</context>
+<context>
+    <name>ActionForm</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be recorded.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded; what you typed is still here. %1</source>
+        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be recorded. %1</source>
+        <translation>Ceci ne peut pas être noté. %1</translation>
+    </message>
+    <message>
+        <source>Recording…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+</context>
+<context>
+    <name>Actions</name>
+    <message>
+        <source>&amp;New household…</source>
+        <translation>&amp;Nouveau foyer…</translation>
+    </message>
+    <message>
+        <source>&amp;Open household…</source>
+        <translation>&amp;Ouvrir un foyer…</translation>
+    </message>
+    <message>
+        <source>Na&amp;me of the household…</source>
+        <translation>No&amp;m du foyer…</translation>
+    </message>
+    <message>
+        <source>&amp;Import a table (CSV)…</source>
+        <translation>&amp;Importer un tableau (CSV)…</translation>
+    </message>
+    <message>
+        <source>Import readings of a &amp;logger…</source>
+        <translation>Importer les relevés d’un enre&amp;gistreur…</translation>
+    </message>
+    <message>
+        <source>&amp;Export journal (CSV)…</source>
+        <translation>&amp;Exporter le journal (CSV)…</translation>
+    </message>
+    <message>
+        <source>Export ca&amp;lendar…</source>
+        <translation>Exporter le c&amp;alendrier…</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve a copy…</source>
+        <translation>Enregis&amp;trer une copie…</translation>
+    </message>
+    <message>
+        <source>&amp;Backups…</source>
+        <translation>&amp;Sauvegardes…</translation>
+    </message>
+    <message>
+        <source>&amp;Folder for backups…</source>
+        <translation>&amp;Dossier des sauvegardes…</translation>
+    </message>
+    <message>
+        <source>Open the &amp;demo household</source>
+        <translation>Ouvrir le foyer de démonst&amp;ration</translation>
+    </message>
+    <message>
+        <source>&amp;Close window</source>
+        <translation>&amp;Fermer la fenêtre</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Quitter</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Deleted entries…</source>
+        <translation>Entrées &amp;supprimées…</translation>
+    </message>
+    <message>
+        <source>New &amp;stack…</source>
+        <translation>&amp;Nouvelle pile…</translation>
+    </message>
+    <message>
+        <source>Re&amp;cord…</source>
+        <translation>N&amp;oter…</translation>
+    </message>
+    <message>
+        <source>What may be &amp;wrong</source>
+        <translation>Ce qui peut ne pas a&amp;ller</translation>
+    </message>
+    <message>
+        <source>&amp;Harvest, step by step</source>
+        <translation>&amp;Récolte, pas à pas</translation>
+    </message>
+    <message>
+        <source>&amp;Shelf</source>
+        <translation>&amp;Étagère</translation>
+    </message>
+    <message>
+        <source>&amp;Trends</source>
+        <translation>&amp;Tendances</translation>
+    </message>
+    <message>
+        <source>&amp;Journal</source>
+        <translation>&amp;Journal</translation>
+    </message>
+    <message>
+        <source>&amp;Materials</source>
+        <translation>&amp;Matières</translation>
+    </message>
+    <message>
+        <source>&amp;Handbook</source>
+        <translation>&amp;Guide</translation>
+    </message>
+    <message>
+        <source>R&amp;otation</source>
+        <translation>R&amp;otation</translation>
+    </message>
+    <message>
+        <source>Go to the &amp;due list</source>
+        <translation>Aller à la liste À &amp;faire</translation>
+    </message>
+    <message>
+        <source>Do the &amp;first thing due</source>
+        <translation>Faire la &amp;première chose à faire</translation>
+    </message>
+    <message>
+        <source>&amp;Light colours</source>
+        <translation>Couleurs &amp;claires</translation>
+    </message>
+    <message>
+        <source>&amp;Dark colours</source>
+        <translation>Couleurs &amp;sombres</translation>
+    </message>
+    <message>
+        <source>Colours &amp;as the system</source>
+        <translation>Couleurs du s&amp;ystème</translation>
+    </message>
+    <message>
+        <source>L&amp;arger text</source>
+        <translation>Texte plus &amp;grand</translation>
+    </message>
+    <message>
+        <source>S&amp;maller text</source>
+        <translation>Texte plus &amp;petit</translation>
+    </message>
+    <message>
+        <source>&amp;Normal text</source>
+        <translation>Texte &amp;normal</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>P&amp;lein écran</translation>
+    </message>
+    <message>
+        <source>&amp;Keys and shortcuts</source>
+        <translation>&amp;Touches et raccourcis</translation>
+    </message>
+    <message>
+        <source>Copy a &amp;report</source>
+        <translation>Copier un &amp;rapport</translation>
+    </message>
+    <message>
+        <source>&amp;About Tierloam</source>
+        <translation>À &amp;propos de Tierloam</translation>
+    </message>
+    <message>
+        <source>&amp;Feed the usual</source>
+        <translation>&amp;Apport habituel</translation>
+    </message>
+    <message>
+        <source>F&amp;eed…</source>
+        <translation>Nou&amp;rrir…</translation>
+    </message>
+    <message>
+        <source>&amp;Water the usual</source>
+        <translation>Arrosage &amp;habituel</translation>
+    </message>
+    <message>
+        <source>W&amp;ater…</source>
+        <translation>Arros&amp;er…</translation>
+    </message>
+    <message>
+        <source>&amp;Drain the usual</source>
+        <translation>&amp;Vidange habituelle</translation>
+    </message>
+    <message>
+        <source>D&amp;rain…</source>
+        <translation>V&amp;idanger…</translation>
+    </message>
+    <message>
+        <source>&amp;Cover…</source>
+        <translation>&amp;Couvrir…</translation>
+    </message>
+    <message>
+        <source>F&amp;lush the sump…</source>
+        <translation>Rincer le &amp;bac…</translation>
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray to the top…</source>
+        <translation>&amp;Monter le plateau du bas…</translation>
+    </message>
+    <message>
+        <source>Take the cas&amp;tings…</source>
+        <translation>&amp;Prélever le lombricompost…</translation>
+    </message>
+    <message>
+        <source>Add a tra&amp;y…</source>
+        <translation>A&amp;jouter un plateau…</translation>
+    </message>
+    <message>
+        <source>Add beddin&amp;g…</source>
+        <translation>Ajouter de la &amp;litière…</translation>
+    </message>
+    <message>
+        <source>L&amp;oosen the drying castings</source>
+        <translation>Aérer le lombricompost en &amp;séchage</translation>
+    </message>
+    <message>
+        <source>Loo&amp;k into a tray…</source>
+        <translation>Regar&amp;der dans un plateau…</translation>
+    </message>
+    <message>
+        <source>We&amp;igh worms…</source>
+        <translation>&amp;Peser des vers…</translation>
+    </message>
+    <message>
+        <source>Co&amp;unt worms…</source>
+        <translation>&amp;Compter des vers…</translation>
+    </message>
+    <message>
+        <source>Weig&amp;h a tray…</source>
+        <translation>Peser un plat&amp;eau…</translation>
+    </message>
+    <message>
+        <source>Reading&amp;s…</source>
+        <translation>Mes&amp;ures…</translation>
+    </message>
+    <message>
+        <source>&amp;Put worms in…</source>
+        <translation>Me&amp;ttre des vers…</translation>
+    </message>
+    <message>
+        <source>Take worms &amp;away…</source>
+        <translation>Ret&amp;irer des vers…</translation>
+    </message>
+    <message>
+        <source>&amp;Move worms to another stack…</source>
+        <translation>Passer des &amp;vers dans une autre pile…</translation>
+    </message>
+    <message>
+        <source>Routi&amp;nes…</source>
+        <translation>&amp;Habitudes…</translation>
+    </message>
+    <message>
+        <source>Something o&amp;dd…</source>
+        <translation>&amp;Quelque chose d’étrange…</translation>
+    </message>
+    <message>
+        <source>&amp;Note…</source>
+        <translation>&amp;Note…</translation>
+    </message>
+    <message>
+        <source>&amp;Change the stack&apos;s set-up…</source>
+        <translation>Modi&amp;fier les données de la pile…</translation>
+    </message>
+    <message>
+        <source>Retire the stack…</source>
+        <translation>Arrêter la pile…</translation>
+    </message>
+    <message>
+        <source>More…</source>
+        <translation>Plus…</translation>
+    </message>
+    <message>
+        <source>A day back</source>
+        <translation>Un jour en arrière</translation>
+    </message>
+    <message>
+        <source>A day on</source>
+        <translation>Un jour en avant</translation>
+    </message>
+    <message>
+        <source>A week back</source>
+        <translation>Une semaine en arrière</translation>
+    </message>
+    <message>
+        <source>A week on</source>
+        <translation>Une semaine en avant</translation>
+    </message>
+    <message>
+        <source>Back to today</source>
+        <translation>Revenir à aujourd’hui</translation>
+    </message>
+    <message>
+        <source>30 days</source>
+        <translation>30 jours</translation>
+    </message>
+    <message>
+        <source>90 days</source>
+        <translation>90 jours</translation>
+    </message>
+    <message>
+        <source>1 year</source>
+        <translation>1 an</translation>
+    </message>
+    <message>
+        <source>2 years</source>
+        <translation>2 ans</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>Stacks together</source>
+        <translation>Piles ensemble</translation>
+    </message>
+    <message>
+        <source>As table</source>
+        <translation>En tableau</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Modifier…</translation>
+    </message>
+    <message>
+        <source>Change together…</source>
+        <translation>Modifier ensemble…</translation>
+    </message>
+    <message>
+        <source>Pictures…</source>
+        <translation>Photos…</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Tout montrer</translation>
+    </message>
+    <message>
+        <source>Find a material</source>
+        <translation>Chercher une matière</translation>
+    </message>
+    <message>
+        <source>New material…</source>
+        <translation>Nouvelle matière…</translation>
+    </message>
+    <message>
+        <source>Edit the own material…</source>
+        <translation>Modifier la matière personnelle…</translation>
+    </message>
+    <message>
+        <source>Favourite</source>
+        <translation>Favori</translation>
+    </message>
+    <message>
+        <source>Put it into the mix</source>
+        <translation>Ajouter au mélange</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mélange</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>Use of castings</source>
+        <translation>Usage du lombricompost</translation>
+    </message>
+    <message>
+        <source>Use of leachate</source>
+        <translation>Usage du lixiviat</translation>
+    </message>
+    <message>
+        <source>Find in the handbook</source>
+        <translation>Chercher dans le guide</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Précédent</translation>
+    </message>
+    <message>
+        <source>Forward</source>
+        <translation>Suivant</translation>
+    </message>
+    <message>
+        <source>To the first page</source>
+        <translation>À la première page</translation>
+    </message>
+    <message>
+        <source>As they come</source>
+        <translation>Comme elles viennent</translation>
+    </message>
+    <message>
+        <source>Spread over the year</source>
+        <translation>Réparties sur l’année</translation>
+    </message>
+    <message>
+        <source>Gathered on few days</source>
+        <translation>Groupées sur peu de jours</translation>
+    </message>
+    <message>
+        <source>Let it come on its turn</source>
+        <translation>La laisser venir à son tour</translation>
+    </message>
+    <message>
+        <source>Steps as table</source>
+        <translation>Étapes en tableau</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+</context>
+<context>
+    <name>Advice</name>
+    <message>
+        <source>The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %.</source>
+        <translation>Le plateau du haut est rempli (2,5 cm de lombricompost, aliment/compost au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost au plus 0,10, au moins 1,25 cm), les deux à 80 %. Retiré à 60 %.</translation>
+    </message>
+    <message>
+        <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
+        <translation>Le plateau du haut se remplit jusqu’au bord, la litière usée prend la place de la colonie, et celle-ci diminue.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
+        <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou un plateau est libre.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the castings keep where they are.</source>
+        <translation>Rien n’est perdu : le lombricompost se garde où il est.</translation>
+    </message>
+    <message>
+        <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare.</source>
+        <translation>La probabilité que le plateau du bas soit prêt et que vienne son tour dans les 14 jours est d’au moins 50 %, et aucun plateau n’est libre.</translation>
+    </message>
+    <message>
+        <source>Nothing yet; have bedding at hand for the emptied tray.</source>
+        <translation>Rien pour l’instant ; ayez de la litière sous la main pour le plateau vidé.</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
+        <translation>Prêt et à son tour depuis 30 jours ; ou le plateau du haut à moins de 1 cm du bord ; ou la colonie tombe à 85 % ou moins en 60 jours sans récolte.</translation>
+    </message>
+    <message>
+        <source>There is no room for food, and the colony goes on shrinking.</source>
+        <translation>Il n’y a plus de place pour la nourriture, et la colonie continue de diminuer.</translation>
+    </message>
+    <message>
+        <source>The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
+        <translation>Le plateau du haut est rempli à 80 % (2,5 cm de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré à 60 %.</translation>
+    </message>
+    <message>
+        <source>The tray fills to its rim and food no longer fits.</source>
+        <translation>Le plateau se remplit jusqu’au bord et la nourriture n’y entre plus.</translation>
+    </message>
+    <message>
+        <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
+        <translation>Un plateau a été ajouté alors que la probabilité que celui du dessous soit rempli était inférieure à 50 %, ou monté alors que celle qu’il soit prêt était inférieure à 30 %.</translation>
+    </message>
+    <message>
+        <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
+        <translation>Les vers sont dispersés et chaque étape suivante vient plus tard ; d’un plateau monté trop tôt, une grande part est nourriture, non lombricompost.</translation>
+    </message>
+    <message>
+        <source>The usual gap since the last feeding ends within 2 days, and at least 50 g can be borne.</source>
+        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins 50 g sont supportés.</translation>
+    </message>
+    <message>
+        <source>After two to three weeks the worms live on bedding and reserves.</source>
+        <translation>Après deux à trois semaines, les vers vivent de la litière et de leurs réserves.</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %.</source>
+        <translation>L’air d’un plateau est sous 0,7 du plein, ou y tombera dans les 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30 %.</translation>
+    </message>
+    <message>
+        <source>The bed heats and smells; below half of full air worms die.</source>
+        <translation>Le lit chauffe et sent ; sous la moitié du plein air, des vers meurent.</translation>
+    </message>
+    <message>
+        <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
+        <translation>À 80 %, les vers assimilent moins que leur besoin, il reste peu qu’ils puissent manger, et le lit est assez chaud. Retiré à 60 %.</translation>
+    </message>
+    <message>
+        <source>They stop laying and shrink; some die.</source>
+        <translation>Ils cessent de pondre et diminuent ; certains meurent.</translation>
+    </message>
+    <message>
+        <source>The usual week&apos;s food does not fit under the rim less 1 cm, now or within 7 days.</source>
+        <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins 1 cm, maintenant ou dans les 7 jours.</translation>
+    </message>
+    <message>
+        <source>Food lies against the lid, and the trays above cannot rest on it.</source>
+        <translation>La nourriture touche le couvercle, et les plateaux du dessus ne peuvent plus reposer dessus.</translation>
+    </message>
+    <message>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18.</source>
+        <translation>Ce qui a été donné en 8 semaines, couverture comprise, a un C:N inférieur à 20 ; jusqu’à 25 quand celui du lit est inférieur à 18.</translation>
+    </message>
+    <message>
+        <source>Nitrogen is lost as ammonia, which smells and burns worms.</source>
+        <translation>De l’azote se perd en ammoniac, qui sent et brûle les vers.</translation>
+    </message>
+    <message>
+        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %.</source>
+        <translation>Pendant trois jours, l’eau dépasse 1,1 de ce que retient le plateau, à 80 %, ou elle a coulé à la pression dans les 5 jours. Retiré à 60 %.</translation>
+    </message>
+    <message>
+        <source>The bed runs short of air, smells, and worms climb out.</source>
+        <translation>Le lit manque d’air, sent, et les vers s’échappent.</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %.</source>
+        <translation>L’eau est sous 0,65 de ce que retient le plateau, maintenant ou dans les 7 jours, à 50 %, ou il s’est émietté à la pression. Retiré à 30 %.</translation>
+    </message>
+    <message>
+        <source>Worms eat less, below a third they stop and die.</source>
+        <translation>Les vers mangent moins ; sous un tiers, ils s’arrêtent et meurent.</translation>
+    </message>
+    <message>
+        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off.</source>
+        <translation>Le robinet est fermé et le bac sera plein dans les 7 jours selon l’estimation médiane. Retiré quand c’est à plus de 10 jours.</translation>
+    </message>
+    <message>
+        <source>What comes then runs over on the floor.</source>
+        <translation>Ce qui vient ensuite déborde sur le sol.</translation>
+    </message>
+    <message>
+        <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
+        <translation>Deux fois de suite, on a vidangé moins que les 5 % inférieurs de ce qu’attend le bilan d’eau ; pendant 60 jours ou jusqu’à ce qu’une vidange concorde.</translation>
+    </message>
+    <message>
+        <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
+        <translation>De l’eau stagne dans les plateaux, ou le lit est plus sec qu’il n’y paraît d’en haut.</translation>
+    </message>
+    <message>
+        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9).</source>
+        <translation>Deux fois de suite, on a vidangé plus que les 5 % supérieurs de ce qui est attendu ; ou plus de 12 L par semaine et m² traversent une pile arrosée (retiré à 9).</translation>
+    </message>
+    <message>
+        <source>Salts and nitrogen leave the castings, and the bed stays wet.</source>
+        <translation>Le lombricompost perd sels et azote, et le lit reste détrempé.</translation>
+    </message>
+    <message>
+        <source>The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
+        <translation>Le lit dépasse 30 °C maintenant ou dans les 14 jours avec au moins une chance sur deux, sa propre chaleur et la saison comprises. Retiré à 30 %.</translation>
+    </message>
+    <message>
+        <source>At 33 °C 2 worms in 100 die a day, at 35 °C 15.</source>
+        <translation>À 33 °C, 2 vers sur 100 meurent par jour, à 35 °C 15.</translation>
+    </message>
+    <message>
+        <source>The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %.</source>
+        <translation>Le lit est sous 5 °C maintenant ou dans les 14 jours avec au moins une chance sur deux. Retiré à 30 %.</translation>
+    </message>
+    <message>
+        <source>They stop eating, food rots; near 0 °C they die.</source>
+        <translation>Ils cessent de manger, la nourriture pourrit ; vers 0 °C ils meurent.</translation>
+    </message>
+    <message>
+        <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
+        <translation>Après au moins 2 jours à la lumière, il reste au plus 5 % des vers qui étaient dans le plateau. Retiré au-dessus de 8 %.</translation>
+    </message>
+    <message>
+        <source>The castings dry out and cocoons in them die.</source>
+        <translation>Le lombricompost se dessèche et ses cocons meurent.</translation>
+    </message>
+    <message>
+        <source>The tray has been in the light for more than 10 days.</source>
+        <translation>Le plateau est à la lumière depuis plus de 10 jours.</translation>
+    </message>
+    <message>
+        <source>The castings dry hard, and the stack has one tray less meanwhile.</source>
+        <translation>Le lombricompost durcit en séchant, et la pile a un plateau de moins pendant ce temps.</translation>
+    </message>
+    <message>
+        <source>Nothing was written for more than 21 days, or for three usual gaps between feedings if that is longer; days away are left out.</source>
+        <translation>Rien n’a été noté depuis plus de 21 jours, ou trois intervalles habituels entre apports si c’est plus long ; les jours d’absence ne comptent pas.</translation>
+    </message>
+    <message>
+        <source>Every date and amount grows less certain by the week.</source>
+        <translation>Chaque date et chaque quantité perd en certitude de semaine en semaine.</translation>
+    </message>
+    <message>
+        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
+        <translation>Le tour est venu ou vient dans les 14 jours, il n’est pas sûr que le plateau du bas soit prêt, et un regard trancherait ; aucun regard ces 10 derniers jours.</translation>
+    </message>
+    <message>
+        <source>The tray is lifted too early or too late.</source>
+        <translation>Le plateau est monté trop tôt ou trop tard.</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing.</source>
+        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre, ou des apports habituels semblent manquer.</translation>
+    </message>
+    <message>
+        <source>Estimates rest on it as it stands.</source>
+        <translation>Les estimations s’appuient dessus telle quelle.</translation>
+    </message>
+    <message>
+        <source>%1 °C (%2 to %3)</source>
+        <translation>%1 °C (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>Stop feeding, spread the food thin and let air in: the bed heats itself</source>
+        <translation>Cesser de nourrir, étaler la nourriture en couche mince et faire entrer l’air : le lit chauffe de lui-même</translation>
+    </message>
+    <message>
+        <source>Move the stack to a cooler place before it heats up: shade, floor, cellar</source>
+        <translation>Mettre la pile dans un endroit plus frais avant qu’elle ne chauffe : ombre, sol, cave</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 on %3; above 30 °C: %4; its own heat %5 K</source>
+        <translation>lit à %1 maintenant, %2 (%3) ; au-dessus de 30 °C : %4 ; sa propre chaleur %5 K</translation>
+    </message>
+    <message>
+        <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
+        <translation>Rentrer la pile ou l’envelopper, et ne plus nourrir jusqu’à ce qu’il fasse plus doux. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau : règles électriques locales et électricien agréé d’abord</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 on %3; below 5 °C: %4</source>
+        <translation>lit à %1 maintenant, %2 (%3) ; sous 5 °C : %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
+        <translation>%1 : %2 vidangés, %3 à %4 attendus ; %5 : %6, %7 à %8 attendus</translation>
+    </message>
+    <message>
+        <source>See whether the spigot or the holes of the trays are blocked, and whether the bed is dry</source>
+        <translation>Voir si le robinet ou les trous des plateaux sont bouchés, et si le lit est sec</translation>
+    </message>
+    <message>
+        <source>Water less, or write down what is poured: more runs out than went in</source>
+        <translation>Arroser moins, ou noter ce qui est versé : il en sort plus qu’il n’en est entré</translation>
+    </message>
+    <message>
+        <source>Water less: most of it runs through</source>
+        <translation>Arroser moins : presque tout passe au travers</translation>
+    </message>
+    <message>
+        <source>%1 a week runs into the sump, of %2 poured</source>
+        <translation>%1 par semaine arrivent au bac, sur %2 versés</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Drain the sump: it runs over</source>
+        <translation>Vidanger le bac : il déborde</translation>
+    </message>
+    <message>
+        <source>Flush the sump: it runs over</source>
+        <translation>Rincer le bac : il déborde</translation>
+    </message>
+    <message>
+        <source>; what comes now runs on the floor</source>
+        <translation> ; ce qui vient maintenant coule sur le sol</translation>
+    </message>
+    <message>
+        <source>Drain the sump</source>
+        <translation>Vidanger le bac</translation>
+    </message>
+    <message>
+        <source>Flush the sump</source>
+        <translation>Rincer le bac</translation>
+    </message>
+    <message>
+        <source>; full %1</source>
+        <translation> ; plein : %1</translation>
+    </message>
+    <message>
+        <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
+        <translation>à la lumière depuis %1 ; il y reste environ %2 de ses vers ; humidité %3 %</translation>
+    </message>
+    <message>
+        <source>Take the castings, or put the lid on: the tray dries out</source>
+        <translation>Prélever le lombricompost, ou remettre le couvercle : le plateau se dessèche</translation>
+    </message>
+    <message>
+        <source>Take the castings: the worms have gone down</source>
+        <translation>Prélever le lombricompost : les vers sont descendus</translation>
+    </message>
+    <message>
+        <source>Cover the lifted tray and let it work on: it was lifted early</source>
+        <translation>Couvrir le plateau monté et le laisser travailler : il a été monté tôt</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2; right about %3</source>
+        <translation>aliment/compost %1, prêt %2 ; bon moment : %3</translation>
+    </message>
+    <message>
+        <source>Feed the tray beneath for now: the new one came early</source>
+        <translation>Nourrir pour l’instant le plateau du dessous : le nouveau est venu tôt</translation>
+    </message>
+    <message>
+        <source>the tray beneath holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60</source>
+        <translation>le plateau du dessous contient %1 cm de lombricompost sur les 2,5 voulus, aliment/compost %2 pour au plus 0,60</translation>
+    </message>
+    <message>
+        <source>right about %1</source>
+        <translation>bon moment : %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation> ; </translation>
+    </message>
+    <message>
+        <source>Too early for another tray: the worms would be spread thin</source>
+        <translation>Trop tôt pour un autre plateau : les vers seraient dispersés</translation>
+    </message>
+    <message>
+        <source>the top tray holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60, filled %3</source>
+        <translation>le plateau du haut contient %1 cm de lombricompost sur les 2,5 voulus, aliment/compost %2 pour au plus 0,60, rempli %3</translation>
+    </message>
+    <message>
+        <source>The tray is ready but its turn has not come: the colony would lose room</source>
+        <translation>Le plateau est prêt mais son tour n’est pas venu : la colonie perdrait de la place</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2; the top tray filled %3</source>
+        <translation>aliment/compost %1, prêt %2 ; plateau du haut rempli %3</translation>
+    </message>
+    <message>
+        <source>Too early to lift: much of it is not castings yet</source>
+        <translation>Trop tôt pour le monter : une grande part n’est pas encore lombricompost</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1 of at most 0.10, ready %2</source>
+        <translation>aliment/compost %1 pour au plus 0,10, prêt %2</translation>
+    </message>
+    <message>
+        <source>Too early to take: much of it is not castings yet</source>
+        <translation>Trop tôt pour prélever : une grande part n’est pas encore lombricompost</translation>
+    </message>
+    <message>
+        <source>Too early to take: many worms would go with the castings</source>
+        <translation>Trop tôt pour prélever : beaucoup de vers partiraient avec le lombricompost</translation>
+    </message>
+    <message>
+        <source>in the light for %1; about %2 of its worms are left in it</source>
+        <translation>à la lumière depuis %1 ; il y reste environ %2 de ses vers</translation>
+    </message>
+    <message>
+        <source>last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry</source>
+        <translation>dernier apport il y a %1, d’habitude tous les %2 ; dans le plateau %3 pas encore mangés, en sec</translation>
+    </message>
+    <message>
+        <source>not fed yet; at most %1 this week</source>
+        <translation>pas encore nourri ; au plus %1 cette semaine</translation>
+    </message>
+    <message>
+        <source>Feed up to %1</source>
+        <translation>Donner jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until the castings above are taken</source>
+        <translation>Le plateau du haut est plein : nourrir moins jusqu’à ce que le lombricompost du dessus soit prélevé</translation>
+    </message>
+    <message>
+        <source>The top tray is full: add a tray, or feed less</source>
+        <translation>Le plateau du haut est plein : ajouter un plateau, ou nourrir moins</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until the bottom tray is lifted</source>
+        <translation>Le plateau du haut est plein : nourrir moins jusqu’à ce que celui du bas soit monté</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cm used; %3 of the usual food still fit</source>
+        <translation>%1 sur %2 cm occupés ; %3 de la nourriture habituelle tiennent encore</translation>
+    </message>
+    <message>
+        <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
+        <translation>Ne plus rien donner tant que le dernier apport n’est pas mangé ; ôter ce qui sent, aérer le lit et y mêler du papier sec</translation>
+    </message>
+    <message>
+        <source>Do not feed this week</source>
+        <translation>Ne pas nourrir cette semaine</translation>
+    </message>
+    <message>
+        <source>Feed at most %1 this week</source>
+        <translation>Donner au plus %1 cette semaine</translation>
+    </message>
+    <message>
+        <source>air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4</source>
+        <translation>air dans le lit %1 du plein ; sous 0,7 dans les 14 jours à %2 par semaine : %3 ; pas encore mangé, en sec : %4</translation>
+    </message>
+    <message>
+        <source>Feed %1 this week: the worms live on their reserves</source>
+        <translation>Donner %1 cette semaine : les vers vivent de leurs réserves</translation>
+    </message>
+    <message>
+        <source>they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne</source>
+        <translation>ils assimilent %1 de leur besoin (%2 à %3) ; %4 par semaine suffiraient, jusqu’à %5 sont supportés</translation>
+    </message>
+    <message>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <translation>Ajouter %1 de papier déchiqueté à la nourriture de chaque semaine</translation>
+    </message>
+    <message>
+        <source>C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted</source>
+        <translation>C:N de ce qui a été donné ces 8 dernières semaines %1, du lit %2 ; 25 à 35 est voulu</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2</source>
+        <translation>aliment/compost %1, prêt %2</translation>
+    </message>
+    <message>
+        <source>its turn for %1</source>
+        <translation>à son tour depuis %1</translation>
+    </message>
+    <message>
+        <source>left as it is, the colony falls from %1 to %2 in 60 days</source>
+        <translation>sans rien faire, la colonie tombe de %1 à %2 en 60 jours</translation>
+    </message>
+    <message>
+        <source>fewer than %1 % bits</source>
+        <translation>moins de %1 % de morceaux</translation>
+    </message>
+    <message>
+        <source>fewer than 1 in %1 bits</source>
+        <translation>moins de 1 morceau sur %1</translation>
+    </message>
+    <message>
+        <source>%1 of food or bedding: lift it today</source>
+        <translation>%1 de nourriture ou de litière : le monter aujourd’hui</translation>
+    </message>
+    <message>
+        <source>; else wait until about %1</source>
+        <translation> ; sinon attendre jusqu’au %1 environ</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a month</source>
+        <translation> ; sinon attendre et regarder de nouveau dans un mois</translation>
+    </message>
+    <message>
+        <source>Look for bits in the bottom tray</source>
+        <translation>Chercher des morceaux dans le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Add a tray on top</source>
+        <translation>Ajouter un plateau au-dessus</translation>
+    </message>
+    <message>
+        <source>the top tray holds %1 cm of castings, feed-to-cast %2</source>
+        <translation>le plateau du haut contient %1 cm de lombricompost, aliment/compost %2</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready, no hurry</source>
+        <translation>Le plateau du bas est prêt, rien ne presse</translation>
+    </message>
+    <message>
+        <source>; a spare tray is left</source>
+        <translation> ; un plateau est encore libre</translation>
+    </message>
+    <message>
+        <source>Take the castings of the only tray, and its worms back into new bedding</source>
+        <translation>Prélever le lombricompost du seul plateau, et remettre ses vers dans une litière neuve</translation>
+    </message>
+    <message>
+        <source>Lift the bottom tray to the top</source>
+        <translation>Monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>The bottom tray&apos;s turn comes soon</source>
+        <translation>Le tour du plateau du bas vient bientôt</translation>
+    </message>
+    <message>
+        <source>; ready and its turn within 14 days: %1</source>
+        <translation> ; prêt et à son tour dans les 14 jours : %1</translation>
+    </message>
+    <message>
+        <source>; its turn about %1</source>
+        <translation> ; son tour : %1</translation>
+    </message>
+    <message>
+        <source>depth of castings</source>
+        <translation>épaisseur du lombricompost</translation>
+    </message>
+    <message>
+        <source>still recognisable</source>
+        <translation>encore reconnaissable</translation>
+    </message>
+    <message>
+        <source>left of the last feeding</source>
+        <translation>reste du dernier apport</translation>
+    </message>
+    <message>
+        <source>worms weighed</source>
+        <translation>vers pesés</translation>
+    </message>
+    <message>
+        <source>worms counted</source>
+        <translation>vers comptés</translation>
+    </message>
+    <message>
+        <source>worms seen</source>
+        <translation>vers vus</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>vidangé</translation>
+    </message>
+    <message>
+        <source>drained in part</source>
+        <translation>vidangé en partie</translation>
+    </message>
+    <message>
+        <source>conductivity of the leachate</source>
+        <translation>conductivité du lixiviat</translation>
+    </message>
+    <message>
+        <source>weight of the tray</source>
+        <translation>poids du plateau</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humidité</translation>
+    </message>
+    <message>
+        <source>squeezed in the hand</source>
+        <translation>pressé dans la main</translation>
+    </message>
+    <message>
+        <source>temperature of the bed</source>
+        <translation>température du lit</translation>
+    </message>
+    <message>
+        <source>castings taken</source>
+        <translation>lombricompost prélevé</translation>
+    </message>
+    <message>
+        <source>worms taken out</source>
+        <translation>vers retirés</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>peu</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>quelques-uns</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation>beaucoup</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
+    </message>
+    <message>
+        <source>%1 mS/cm</source>
+        <translation>%1 mS/cm</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>expected at most %1</source>
+        <translation>attendu au plus %1</translation>
+    </message>
+    <message>
+        <source>expected %1</source>
+        <translation>attendu %1</translation>
+    </message>
+    <message>
+        <source>expected %1 to %2</source>
+        <translation>attendu %1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 in slot %2</source>
+        <translation>%1, niveau %2</translation>
+    </message>
+    <message>
+        <source>Check the entry of %1, or look again</source>
+        <translation>Vérifier l’entrée du %1, ou regarder de nouveau</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3</source>
+        <translation>%1 : %2 ; %3</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation>entre %1 et %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n feeding(s) in %1 seem not to have been written down (%2)</source>
+        <translation>
+            <numerusform>Environ %n apport dans %1 semble ne pas avoir été noté (%2)</numerusform>
+            <numerusform>Environ %n apports dans %1 semblent ne pas avoir été notés (%2)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>usual days without an entry: %1; usually %2 of %3</source>
+        <translation>jours habituels sans entrée : %1 ; d’habitude %2 de %3</translation>
+    </message>
+    <message>
+        <source>Write down what was done since, and look into the top tray</source>
+        <translation>Noter ce qui a été fait depuis, et regarder dans le plateau du haut</translation>
+    </message>
+    <message>
+        <source>nothing written for %1; colony anywhere from %2 to %3</source>
+        <translation>rien de noté depuis %1 ; colonie entre %2 et %3</translation>
+    </message>
+    <message>
+        <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
+        <translation>eau %1 de ce que retient le plateau (%2 à %3), humidité %4 %</translation>
+    </message>
+    <message>
+        <source>; crumbled when it was squeezed</source>
+        <translation> ; émietté à la pression</translation>
+    </message>
+    <message>
+        <source>Pour %1 of water over the bed</source>
+        <translation>Verser %1 d’eau sur le lit</translation>
+    </message>
+    <message>
+        <source>; it ran when it was squeezed</source>
+        <translation> ; de l’eau a coulé à la pression</translation>
+    </message>
+    <message>
+        <source>Mix dry shredded paper into the bed, and do not water</source>
+        <translation>Mêler du papier déchiqueté sec au lit, et ne pas arroser</translation>
+    </message>
+    <message>
+        <source>over 100 : 1</source>
+        <translation>plus de 100 : 1</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>demain</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <translation>d MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation>pas avant : %1</translation>
+    </message>
+    <message>
+        <source>not within a year</source>
+        <translation>pas avant un an</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 à %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>AmountField</name>
+    <message>
+        <source>«%1» is not a unit that fits here.</source>
+        <translation>« %1 » n’est pas une unité qui convient ici.</translation>
+    </message>
+    <message>
+        <source>«%1» is not a number.</source>
+        <translation>« %1 » n’est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>An amount cannot be below zero.</source>
+        <translation>Une quantité ne peut pas être inférieure à zéro.</translation>
+    </message>
+    <message>
+        <source>The amount must be more than zero.</source>
+        <translation>La quantité doit être supérieure à zéro.</translation>
+    </message>
+    <message>
+        <source>A count is a whole number.</source>
+        <translation>Un comptage est un nombre entier.</translation>
+    </message>
+    <message>
+        <source>At most %1.</source>
+        <translation>Au plus %1.</translation>
+    </message>
+    <message>
+        <source>At most %1 in one entry.</source>
+        <translation>Au plus %1 par entrée.</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unité de %1</translation>
+    </message>
+</context>
+<context>
+    <name>AreaField</name>
+    <message>
+        <source>in × in</source>
+        <translation>in × in</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>ft²</translation>
+    </message>
+    <message>
+        <source>Give the length as well.</source>
+        <translation>Indiquer aussi la longueur.</translation>
+    </message>
+    <message>
+        <source>Width and length must be more than zero.</source>
+        <translation>La largeur et la longueur doivent être supérieures à zéro.</translation>
+    </message>
+    <message>
+        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
+        <translation>Cela fait %1 m² ; un plateau a de %2 à %3 m².</translation>
+    </message>
+    <message>
+        <source>Give the width as well.</source>
+        <translation>Indiquer aussi la largeur.</translation>
+    </message>
+    <message>
+        <source>%1: width</source>
+        <translation>%1 : largeur</translation>
+    </message>
+    <message>
+        <source>%1: length</source>
+        <translation>%1 : longueur</translation>
+    </message>
+    <message>
+        <source>%1: how it is given</source>
+        <translation>%1 : manière de l’indiquer</translation>
+    </message>
+</context>
+<context>
+    <name>BackupsView</name>
+    <message>
+        <source>of the day</source>
+        <translation>du jour</translation>
+    </message>
+    <message>
+        <source>before an import</source>
+        <translation>avant une importation</translation>
+    </message>
+    <message>
+        <source>before the file was brought up to date</source>
+        <translation>avant la mise à jour du fichier</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Sauvegardes</translation>
+    </message>
+    <message>
+        <source>Backups of %1</source>
+        <translation>Sauvegardes de %1</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Recherche…</translation>
+    </message>
+    <message>
+        <source>Made on</source>
+        <translation>Faite le</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Entrées</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Dernière entrée</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Fichier</translation>
+    </message>
+    <message>
+        <source>Choose the one to be restored</source>
+        <translation>Choisir celle qui sera restaurée</translation>
+    </message>
+    <message>
+        <source>How far the restoring is</source>
+        <translation>Avancement de la restauration</translation>
+    </message>
+    <message>
+        <source>&amp;Restore to a new file…</source>
+        <translation>&amp;Restaurer dans un nouveau fichier…</translation>
+    </message>
+    <message>
+        <source>Call &amp;off</source>
+        <translation>&amp;Interrompre</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>There are none yet. One is made with the first change of each day.</source>
+        <translation>Il n’y en a pas encore. Une est faite avec le premier changement de chaque jour.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <translation>
+            <numerusform>%n sauvegarde. Restaurée, elle va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
+            <numerusform>%n sauvegardes. Une fois restaurée, une sauvegarde va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>%1 as of %2</source>
+        <translation>%1 au %2</translation>
+    </message>
+    <message>
+        <source>Restore to a new file</source>
+        <translation>Restaurer dans un nouveau fichier</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam)</source>
+        <translation>Foyers (*.tierloam)</translation>
+    </message>
+    <message>
+        <source>Restoring to %1…</source>
+        <translation>Restauration dans %1…</translation>
+    </message>
+</context>
+<context>
+    <name>BedBody</name>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>Which bedding?</source>
+        <translation>Quelle litière ?</translation>
+    </message>
+    <message>
+        <source>Amount, dry</source>
+        <translation>Quantité, en sec</translation>
+    </message>
+    <message>
+        <source>How much bedding, as it comes to hand?</source>
+        <translation>Combien de litière, telle qu’elle vient ?</translation>
+    </message>
+    <message>
+        <source>Moisture once laid</source>
+        <translation>Humidité une fois posée</translation>
+    </message>
+    <message>
+        <source>wetted like a wrung-out sponge when left empty</source>
+        <translation>laissé vide : humidifiée comme une éponge essorée</translation>
+    </message>
+    <message>
+        <source>makes about %1; wet it with %2 of water</source>
+        <translation>donne environ %1 ; l’humidifier avec %2 d’eau</translation>
+    </message>
+</context>
+<context>
+    <name>BeddingBench</name>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Depth, laid</source>
+        <translation>Épaisseur une fois posée</translation>
+    </message>
+    <message>
+        <source>usual: %1 (%2)</source>
+        <translation>d’habitude : %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Bedding is wetted like a wrung-out sponge: to %1 of what it holds (%2). Press a handful: a few drops may come, no stream.</source>
+        <translation>La litière est humidifiée comme une éponge essorée : à %1 de ce qu’elle retient (%2). Presser une poignée : quelques gouttes peuvent tomber, pas un filet.</translation>
+    </message>
+    <message>
+        <source>another tray</source>
+        <translation>un autre plateau</translation>
+    </message>
+    <message>
+        <source>Add this tray to %1…</source>
+        <translation>Ajouter ce plateau à %1…</translation>
+    </message>
+    <message>
+        <source>Floor, depth and material make the amounts.</source>
+        <translation>Surface, épaisseur et matière donnent les quantités.</translation>
+    </message>
+    <message>
+        <source>%1 of bedding, dry as it comes, and %2 of water.</source>
+        <translation>%1 de litière, sèche telle qu’elle vient, et %2 d’eau.</translation>
+    </message>
+    <message>
+        <source>Loose</source>
+        <translation>En vrac</translation>
+    </message>
+    <message>
+        <source>%1 before it is wetted</source>
+        <translation>%1 avant d’être humidifiée</translation>
+    </message>
+    <message>
+        <source>Laid</source>
+        <translation>Posée</translation>
+    </message>
+    <message>
+        <source>%1 at %2 moisture, of it %3 dry</source>
+        <translation>%1 à %2 d’humidité, dont %3 en sec</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+</context>
+<context>
+    <name>BinView</name>
+    <message>
+        <source>Deleted entries</source>
+        <translation>Entrées supprimées</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Recherche…</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation>Détails</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Deleted on</source>
+        <translation>Supprimée le</translation>
+    </message>
+    <message>
+        <source>Choose those to be put back</source>
+        <translation>Choisir celles à rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Put back</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Nothing has been deleted.</source>
+        <translation>Rien n’a été supprimé.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) deleted. What is put back takes its old place, and that can be undone.</source>
+        <translation>
+            <numerusform>%n entrée supprimée. Ce qui est rétabli reprend sa place, et cela peut s’annuler.</numerusform>
+            <numerusform>%n entrées supprimées. Ce qui est rétabli reprend sa place, et cela peut s’annuler.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put back %n entry(ies)</source>
+        <translation>
+            <numerusform>Rétablir %n entrée</numerusform>
+            <numerusform>Rétablir %n entrées</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>BulkView</name>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2 : %3 %4</translation>
+    </message>
+    <message>
+        <source>Change together</source>
+        <translation>Modifier ensemble</translation>
+    </message>
+    <message numerus="yes">
+        <source>Change %n entry(ies) together</source>
+        <translation>
+            <numerusform>Modifier %n entrée</numerusform>
+            <numerusform>Modifier ensemble %n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Material, species or word</source>
+        <translation>Matière, espèce ou mot</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Tray (slot)</source>
+        <translation>Plateau (niveau)</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Ce qui change</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What will change</source>
+        <translation>Ce qui changera</translation>
+    </message>
+    <message>
+        <source>&amp;Change</source>
+        <translation>&amp;Modifier</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %n de plus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will change.</source>
+        <translation>
+            <numerusform>%n entrée changera.</numerusform>
+            <numerusform>%n entrées changeront.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n chosen entry(ies) with another value: left alone.</source>
+        <translation>
+            <numerusform>%n entrée choisie a une autre valeur : laissée telle quelle.</numerusform>
+            <numerusform>%n entrées choisies ont une autre valeur : laissées telles quelles.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Calendar</name>
+    <message>
+        <source>about %1 L of castings (%2 to %3)</source>
+        <translation>environ %1 L de lombricompost (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>its turn %1</source>
+        <translation>son tour : %1</translation>
+    </message>
+    <message>
+        <source>its turn %1 (%2 to %3)</source>
+        <translation>son tour : %1 (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>its turn %1 (from %2 on)</source>
+        <translation>son tour : %1 (à partir du %2)</translation>
+    </message>
+    <message>
+        <source>%1: add a tray (tray %2)</source>
+        <translation>%1 : ajouter un plateau (plateau %2)</translation>
+    </message>
+    <message>
+        <source>%1: lift the bottom tray (tray %2)</source>
+        <translation>%1 : monter le plateau du bas (plateau %2)</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1 ; %2</translation>
+    </message>
+    <message>
+        <source>%1: take the castings, lay new bedding (tray %2)</source>
+        <translation>%1 : prélever le lombricompost, poser une litière neuve (plateau %2)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>CastingsBench</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure, source</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 ft²</source>
+        <translation>%1 ft²</translation>
+    </message>
+    <message>
+        <source>Castings of</source>
+        <translation>Lombricompost de</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Share of a potting mix</source>
+        <translation>Part dans un terreau</translation>
+    </message>
+    <message>
+        <source>Depth of a top-dressing</source>
+        <translation>Épaisseur d’un surfaçage</translation>
+    </message>
+    <message>
+        <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
+        <translation>Essayé dans des terreaux : %1 ; au plus %2 ; jamais seul : il se tasse et est trop salé pour les semis. Surfaçage : %3, de nouveau après %4.</translation>
+    </message>
+    <message>
+        <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
+        <translation>Tamiser à une maille de %1 ; ce qui reste dessus retourne dans un plateau. Garder aéré et frais, à l’ombre, près de %2 d’humidité, pendant %3. Le lombricompost contient toujours quelques cocons et jeunes vers.</translation>
+    </message>
+    <message>
+        <source>an amount of my own</source>
+        <translation>une quantité à moi</translation>
+    </message>
+    <message>
+        <source>taken on %1</source>
+        <translation>prélevé le %1</translation>
+    </message>
+    <message>
+        <source>an estimate of what lies in the bottom tray</source>
+        <translation>estimation de ce que contient le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Lombricompost</translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1, environ %2</translation>
+    </message>
+    <message>
+        <source>%1 of mix: with %2 of potting soil, coir or compost</source>
+        <translation>%1 de mélange : avec %2 de terreau, de fibre de coco ou de compost</translation>
+    </message>
+    <message>
+        <source>%1 – reckoned with %2, the most that is advised</source>
+        <translation>%1 – calculé avec %2, le plus qui soit conseillé</translation>
+    </message>
+    <message>
+        <source>Potting mix</source>
+        <translation>Terreau</translation>
+    </message>
+    <message>
+        <source>Top-dressing</source>
+        <translation>Surfaçage</translation>
+    </message>
+    <message>
+        <source>covers %1</source>
+        <translation>couvre %1</translation>
+    </message>
+    <message>
+        <source>To store it</source>
+        <translation>Pour le garder</translation>
+    </message>
+    <message>
+        <source>let %1 of water dry off, in the shade</source>
+        <translation>laisser s’évaporer %1 d’eau, à l’ombre</translation>
+    </message>
+    <message>
+        <source>dry enough; keep it vented</source>
+        <translation>assez sec ; le garder aéré</translation>
+    </message>
+</context>
+<context>
+    <name>CautionCard</name>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Précaution : %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source : %1</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Leachate: not on leaves that are eaten raw, and never to drink. Wash your hands afterwards.</source>
+        <translation>Lixiviat : pas sur des feuilles mangées crues, et jamais à boire. Se laver les mains après.</translation>
+    </message>
+    <message>
+        <source>Worms in the sump are normal: put them back into the top tray.</source>
+        <translation>Des vers dans le bac, c’est normal : les remettre dans le plateau du haut.</translation>
+    </message>
+    <message>
+        <source>Tray %1</source>
+        <translation>Le plateau %1</translation>
+    </message>
+    <message>
+        <source>The tray</source>
+        <translation>Le plateau</translation>
+    </message>
+    <message>
+        <source>Lift it close to the body, knees bent, without a twist; if that is too heavy, in parts or with someone.</source>
+        <translation>Le soulever près du corps, genoux pliés, sans se tourner ; s’il est trop lourd, en plusieurs fois ou à deux.</translation>
+    </message>
+    <message>
+        <source>%1 weighs about %2.</source>
+        <translation>%1 pèse environ %2.</translation>
+    </message>
+    <message>
+        <source>A full tray is heavy.</source>
+        <translation>Un plateau plein est lourd.</translation>
+    </message>
+    <message>
+        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
+        <translation>Poussières et moisissures : garder le lombricompost humide, éloigner le visage, porter un masque et se laver les mains. Avec de l’asthme ou des défenses affaiblies, laisser faire quelqu’un d’autre.</translation>
+    </message>
+    <message>
+        <source>Worms left in the bottom tray are normal: they go down in the light.</source>
+        <translation>Des vers restés dans le plateau du bas, c’est normal : ils descendent à la lumière.</translation>
+    </message>
+    <message>
+        <source>It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised.</source>
+        <translation>Il est normal que des cocons et quelques jeunes vers partent avec le lombricompost ; on ne peut pas le promettre sans aucun ver.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
+        <translation>Fumier : seulement vieilli, et pas d’animaux vermifugés récemment, car ce qui tue leurs vers tue les vôtres. Porter des gants, se laver les mains ; jamais de déjections de chat ou de chien, et n’y pas toucher en cas de grossesse ou de défenses affaiblies.</translation>
+    </message>
+    <message>
+        <source>Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first.</source>
+        <translation>Contre le froid : d’abord l’envelopper ou la rentrer. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau ; les règles électriques locales et un électricien agréé passent d’abord.</translation>
+    </message>
+    <message>
+        <source>«%1» is best left out. It is recorded all the same.</source>
+        <translation>« %1 » : mieux vaut s’en passer. C’est noté quand même.</translation>
+    </message>
+    <message>
+        <source>«%1» only a little at a time.</source>
+        <translation>« %1 » : seulement un peu à la fois.</translation>
+    </message>
+    <message>
+        <source>Give worms to other bins only. Never release them into woods, fields or water; keep to local rules on species.</source>
+        <translation>Ne donner des vers qu’à d’autres lombricomposteurs. Ne jamais les relâcher dans les bois, les champs ou l’eau ; respecter les règles locales sur les espèces.</translation>
+    </message>
+    <message>
+        <source>No pesticide or ant bait near worms or food. Against a sour bed calcium carbonate only, never slaked lime.</source>
+        <translation>Ni pesticide ni appât à fourmis près des vers ou de la nourriture. Contre un lit acide, seulement du carbonate de calcium, jamais de chaux éteinte.</translation>
+    </message>
+    <message>
+        <source>Wash your hands after each work, keep tools out of the kitchen sink, cover cuts, keep tetanus vaccination up to date. Composts can carry moulds and Legionella. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it.</source>
+        <translation>Se laver les mains après chaque travail, tenir les outils loin de l’évier, couvrir les coupures, tenir à jour la vaccination contre le tétanos. Les composts peuvent porter des moisissures et des Legionella. En cas d’asthme, de défenses affaiblies ou de grossesse, laisser à d’autres le travail poussiéreux ; consulter un médecin si l’on tombe malade ensuite.</translation>
+    </message>
+    <message>
+        <source>Never release composting worms into woods, fields or water. Keep to local rules on species, on waste and on selling worms or castings.</source>
+        <translation>Ne jamais relâcher des vers de compost dans les bois, les champs ou l’eau. Respecter les règles locales sur les espèces, les déchets et la vente de vers ou de lombricompost.</translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice come first: for electrical heat, for what may be composted where you live, and for what you may give away or sell.</source>
+        <translation>Les règles locales et les professionnels agréés passent d’abord : pour le chauffage électrique, pour ce qu’on peut composter chez vous, et pour ce que vous pouvez donner ou vendre.</translation>
+    </message>
+    <message>
+        <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
+        <translation>Viande, poisson, laitages, aliments huileux, déjections d’animaux, papier glacé et bois traité restent dehors.</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeCard</name>
+    <message>
+        <source>Compare</source>
+        <translation>Comparer</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Essayer un changement</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Changement</translation>
+    </message>
+    <message>
+        <source>feed so much a week</source>
+        <translation>donner tant par semaine</translation>
+    </message>
+    <message>
+        <source>keep the bed at</source>
+        <translation>garder le lit à</translation>
+    </message>
+    <message>
+        <source>be away</source>
+        <translation>être absent</translation>
+    </message>
+    <message>
+        <source>add a tray on</source>
+        <translation>ajouter un plateau le</translation>
+    </message>
+    <message>
+        <source>take the bottom tray on</source>
+        <translation>prélever le plateau du bas le</translation>
+    </message>
+    <message>
+        <source>give worms away</source>
+        <translation>donner des vers</translation>
+    </message>
+    <message>
+        <source>start another stack from it</source>
+        <translation>en tirer une autre pile</translation>
+    </message>
+    <message>
+        <source>the shortest way back</source>
+        <translation>le chemin de retour le plus court</translation>
+    </message>
+    <message>
+        <source>if an entry had not been</source>
+        <translation>si une entrée n’avait pas eu lieu</translation>
+    </message>
+    <message>
+        <source>Fresh food a week</source>
+        <translation>Nourriture fraîche par semaine</translation>
+    </message>
+    <message>
+        <source>Usual temperature of the bed</source>
+        <translation>Température habituelle du lit</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>Weeks until it is back</source>
+        <translation>Semaines jusqu’au rétablissement</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Comparaison…</translation>
+    </message>
+    <message>
+        <source>It cannot have been so: later entries rest on that one.</source>
+        <translation>Cela n’a pas pu se passer ainsi : des entrées suivantes s’appuient sur celle-là.</translation>
+    </message>
+    <message>
+        <source>The estimates hold no members to ask; wait until they are made anew.</source>
+        <translation>Les estimations n’ont pas de membres à interroger ; attendre qu’elles soient refaites.</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>comme d’habitude</translation>
+    </message>
+    <message>
+        <source>with the change</source>
+        <translation>avec le changement</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeWords</name>
+    <message>
+        <source>not within a year</source>
+        <translation>pas avant un an</translation>
+    </message>
+    <message>
+        <source>no day sooner or later</source>
+        <translation>ni plus tôt ni plus tard</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 plus tôt</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 plus tard</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is %2 %3.</source>
+        <translation>Le plateau du bas est prêt %1 ; dans 60 jours la colonie est %2 %3.</translation>
+    </message>
+    <message>
+        <source>heavier</source>
+        <translation>plus lourde</translation>
+    </message>
+    <message>
+        <source>lighter</source>
+        <translation>plus légère</translation>
+    </message>
+    <message>
+        <source>bottom tray ready</source>
+        <translation>plateau du bas prêt</translation>
+    </message>
+    <message>
+        <source>top tray filled</source>
+        <translation>plateau du haut rempli</translation>
+    </message>
+    <message>
+        <source>sump full, if shut</source>
+        <translation>bac plein, si fermé</translation>
+    </message>
+    <message>
+        <source>colony in 60 days</source>
+        <translation>colonie dans 60 jours</translation>
+    </message>
+    <message>
+        <source>colony in a year</source>
+        <translation>colonie dans un an</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Aucun : même telle quelle, la pile ne traite plus autant qu’aujourd’hui d’ici %n semaine (%1 alors, %2 maintenant).</numerusform>
+            <numerusform>Aucun : même telle quelle, la pile ne traite plus autant qu’aujourd’hui d’ici %n semaines (%1 alors, %2 maintenant).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
+        <translation>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie) ; d’ici %n semaine la pile traite de nouveau autant qu’aujourd’hui.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie) ; d’ici %n semaines la pile traite de nouveau autant qu’aujourd’hui.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> That is too little for another stack, which begins with 110 to 450 g: give it more weeks, or buy the rest.</source>
+        <translation> C’est trop peu pour une autre pile, qui commence avec 110 à 450 g : donnez-lui plus de semaines, ou achetez le reste.</translation>
+    </message>
+    <message>
+        <source> That is enough for another stack, which begins with 110 to 450 g: lay bedding in its first tray, and move the worms there.</source>
+        <translation> Cela suffit pour une autre pile, qui commence avec 110 à 450 g : posez de la litière dans son premier plateau et passez-y les vers.</translation>
+    </message>
+    <message>
+        <source> Never release them into wild land, and keep to local rules on species and sale.</source>
+        <translation> Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
+    </message>
+    <message>
+        <source>processing, dry</source>
+        <translation>traité, en sec</translation>
+    </message>
+    <message>
+        <source>feed %1 with its cover</source>
+        <translation>donner %1 avec sa couverture</translation>
+    </message>
+    <message>
+        <source>give no food</source>
+        <translation>ne rien donner</translation>
+    </message>
+    <message>
+        <source>pour %1 of water</source>
+        <translation>verser %1 d’eau</translation>
+    </message>
+    <message>
+        <source>drain the sump and leave the spigot over a bowl</source>
+        <translation>vidanger le bac et laisser le robinet ouvert au-dessus d’un récipient</translation>
+    </message>
+    <message>
+        <source>Before you leave for %1: %2. Nobody need come by.</source>
+        <translation>Avant de partir (%1) : %2. Personne n’a besoin de passer.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Before you leave for %1: %2. Let somebody look in half-way.</source>
+        <translation>Avant de partir (%1) : %2. Faire passer quelqu’un à mi-chemin.</translation>
+    </message>
+    <message>
+        <source>too dry on the return</source>
+        <translation>trop sec au retour</translation>
+    </message>
+    <message>
+        <source>hungry on the return</source>
+        <translation>affamés au retour</translation>
+    </message>
+    <message>
+        <source>colony in 60 days, beside the usual</source>
+        <translation>colonie dans 60 jours, par rapport à l’habitude</translation>
+    </message>
+    <message>
+        <source>+%1</source>
+        <translation>+%1</translation>
+    </message>
+    <message>
+        <source>−%1</source>
+        <translation>−%1</translation>
+    </message>
+    <message>
+        <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
+        <translation>La pile n’est pas en retard : elle traite %1, au moins 70 % de sa meilleure semaine de l’année passée.</translation>
+    </message>
+    <message>
+        <source>take the bottom tray&apos;s castings</source>
+        <translation>prélever le lombricompost du plateau du bas</translation>
+    </message>
+    <message>
+        <source>lay a new tray</source>
+        <translation>poser un nouveau plateau</translation>
+    </message>
+    <message>
+        <source>feed %1 a week</source>
+        <translation>donner %1 par semaine</translation>
+    </message>
+    <message>
+        <source>not within half a year</source>
+        <translation>pas avant six mois</translation>
+    </message>
+    <message>
+        <source>The shortest way back: %1. It processes %2 again about %3.</source>
+        <translation>Le chemin de retour le plus court : %1. Elle traite de nouveau %2 vers le %3.</translation>
+    </message>
+    <message>
+        <source>None of harvest, new tray and more food brings it back to %1 within half a year; put worms in.</source>
+        <translation>Ni la récolte, ni un nouveau plateau, ni plus de nourriture ne la ramènent à %1 en six mois ; mettre des vers.</translation>
+    </message>
+    <message>
+        <source>back at its former rate</source>
+        <translation>revenue à son rythme</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
+        <translation>Sans cette entrée, la colonie serait aujourd’hui de %1 au lieu de %2 (%3%4).</translation>
+    </message>
+    <message>
+        <source>+</source>
+        <translation>+</translation>
+    </message>
+    <message>
+        <source>−</source>
+        <translation>−</translation>
+    </message>
+    <message>
+        <source>colony</source>
+        <translation>colonie</translation>
+    </message>
+</context>
+<context>
+    <name>CheckBody</name>
+    <message>
+        <source>Depth of castings</source>
+        <translation>Épaisseur du lombricompost</translation>
+    </message>
+    <message>
+        <source>Still recognisable</source>
+        <translation>Encore reconnaissable</translation>
+    </message>
+    <message>
+        <source>how much of the tray you still know as food or bedding</source>
+        <translation>la part du plateau où l’on reconnaît encore nourriture ou litière</translation>
+    </message>
+    <message>
+        <source>Left of the last feeding</source>
+        <translation>Reste du dernier apport</translation>
+    </message>
+    <message>
+        <source>Worms seen</source>
+        <translation>Vers vus</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>non noté</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>peu</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>quelques-uns</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation>beaucoup</translation>
+    </message>
+    <message>
+        <source>Note at least one thing that you saw.</source>
+        <translation>Noter au moins une chose vue.</translation>
+    </message>
+</context>
+<context>
+    <name>ClockCard</name>
+    <message>
+        <source>Cold holds it back.</source>
+        <translation>Le froid la freine.</translation>
+    </message>
+    <message>
+        <source>Food holds it back.</source>
+        <translation>La nourriture la freine.</translation>
+    </message>
+    <message>
+        <source>Too few worms hold it back.</source>
+        <translation>Trop peu de vers la freinent.</translation>
+    </message>
+    <message>
+        <source>Bedding that is not softened holds it back.</source>
+        <translation>De la litière non ramollie la freine.</translation>
+    </message>
+    <message>
+        <source>Dryness holds it back.</source>
+        <translation>La sécheresse la freine.</translation>
+    </message>
+    <message>
+        <source>Nothing holds it back much.</source>
+        <translation>Rien ne la freine beaucoup.</translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation>aucune différence</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 plus tôt</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 plus tard</translation>
+    </message>
+    <message>
+        <source>%1 °C warmer: %2</source>
+        <translation>%1 °C de plus : %2</translation>
+    </message>
+    <message>
+        <source>%1 more a week: %2</source>
+        <translation>%1 de plus par semaine : %2</translation>
+    </message>
+    <message>
+        <source>%1 more worms: %2</source>
+        <translation>%1 de vers en plus : %2</translation>
+    </message>
+    <message>
+        <source>half the bedding in the top tray: %1</source>
+        <translation>moitié moins de litière dans le plateau du haut : %1</translation>
+    </message>
+    <message>
+        <source>%1 of water: %2</source>
+        <translation>%1 d’eau : %2</translation>
+    </message>
+    <message>
+        <source>Next turn of each stack</source>
+        <translation>Prochain tour de chaque pile</translation>
+    </message>
+    <message>
+        <source>Next turn, and what would bring it forward</source>
+        <translation>Prochain tour, et ce qui l’avancerait</translation>
+    </message>
+    <message>
+        <source>its turn has come</source>
+        <translation>son tour est venu</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>not within a year</source>
+        <translation>pas avant un an</translation>
+    </message>
+    <message>
+        <source>%1 Its turn would come: %2.</source>
+        <translation>%1 Son tour viendrait : %2.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose turn could be foreseen.</source>
+        <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
+    </message>
+</context>
+<context>
+    <name>CommandLine</name>
+    <message>
+        <source>unknown option %1</source>
+        <translation>option inconnue : %1</translation>
+    </message>
+    <message>
+        <source>%1 takes no value</source>
+        <translation>%1 ne prend pas de valeur</translation>
+    </message>
+    <message>
+        <source>%1 needs a value</source>
+        <translation>%1 demande une valeur</translation>
+    </message>
+    <message>
+        <source>%1 is given twice</source>
+        <translation>%1 est donné deux fois</translation>
+    </message>
+    <message>
+        <source>%1 and %2 cannot be asked for at once</source>
+        <translation>%1 et %2 ne peuvent pas être demandés à la fois</translation>
+    </message>
+    <message>
+        <source>--at goes only with --summary, --calendar, --report, --labels and --portrait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 goes only with --portrait</source>
+        <translation>%1 ne va qu’avec --portrait</translation>
+    </message>
+    <message>
+        <source>--lang goes only with --report, --labels and --portrait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--out goes only with --report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--demo goes only with the window and --portrait</source>
+        <translation>--demo ne va qu’avec la fenêtre et --portrait</translation>
+    </message>
+    <message>
+        <source>only one FILE can be named, not %1 and %2</source>
+        <translation>un seul FICHIER peut être nommé, pas %1 et %2</translation>
+    </message>
+    <message>
+        <source>the name of FILE is empty</source>
+        <translation>le nom de FICHIER est vide</translation>
+    </message>
+    <message>
+        <source>--demo opens a household of its own, so no FILE can be named</source>
+        <translation>--demo ouvre son propre foyer, aucun FICHIER ne peut donc être nommé</translation>
+    </message>
+    <message>
+        <source>the call needs a FILE: tierloam FILE …</source>
+        <translation>l’appel demande un FICHIER : tierloam FICHIER …</translation>
+    </message>
+    <message>
+        <source>--at: found «%1»; allowed: a date from 1900 to 2199, such as 2031-05-01</source>
+        <translation>--at : trouvé « %1 » ; admis : une date de 1900 à 2199, comme 2031-05-01</translation>
+    </message>
+    <message>
+        <source>--report needs --out OUT.pdf or --out OUT.html</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: found «%2»; allowed: %3</source>
+        <translation>%1 : trouvé « %2 » ; admis : %3</translation>
+    </message>
+    <message>
+        <source>a name that ends in .pdf or .html</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name that ends in .pdf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number, 100 to 200</source>
+        <translation>un nombre entier, de 100 à 200</translation>
+    </message>
+    <message>
+        <source>WIDTHxHEIGHT, each %1 to %2, such as 1440x900</source>
+        <translation>LARGEURxHAUTEUR, chacune de %1 à %2, comme 1440x900</translation>
+    </message>
+    <message>
+        <source>the code of a language, such as de</source>
+        <translation>le code d’une langue, comme de</translation>
+    </message>
+    <message>
+        <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
+
+tierloam [FILE]                        opens the window on a household file (*.tierloam)
+tierloam --demo                        opens a fresh copy of the demo household
+tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --export JOURNAL.csv     writes the whole journal
+tierloam FILE --summary [--at DATE]    estimates and advice as JSON
+tierloam FILE --calendar OUT.ics [--at DATE]
+                                       due list and rotation plan as iCalendar
+tierloam FILE --report STACK --out OUT.pdf|OUT.html [--at DATE] [--lang de]
+                                       the sheet of one stack
+tierloam FILE --labels OUT.pdf [--at DATE] [--lang de]
+                                       a label for each tray that stands
+tierloam FILE --portrait DIR           draws each page to DIR/PAGE.png; also with --demo for FILE
+    [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size WxH] [--lang de]
+tierloam --version, tierloam --help
+
+The columns of a journal: date,stack,action,slot,amount,unit,item,detail,note
+FILE is created when --import or --record names one that is not there.
+
+Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in use for more than 5 s);
+2 bad arguments or input, and nothing was changed.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
+        <translation>cette version n’a pas de fenêtre et ne dessine pas de pages ; elle répond à --import, --record, --export, --summary et --calendar</translation>
+    </message>
+    <message>
+        <source>tierloam --help lists the calls</source>
+        <translation>tierloam --help énumère les appels</translation>
+    </message>
+</context>
+<context>
+    <name>CoreCalls</name>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 ne peut pas être lu : %2</translation>
+    </message>
+    <message>
+        <source>another program has changed the journal meanwhile</source>
+        <translation>un autre programme a changé le journal entre-temps</translation>
+    </message>
+    <message>
+        <source>what was written is kept, but the answer could not be printed</source>
+        <translation>ce qui a été écrit est conservé, mais la réponse n’a pas pu être affichée</translation>
+    </message>
+    <message>
+        <source>the journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the summary could not be printed</source>
+        <translation>le résumé n’a pas pu être affiché</translation>
+    </message>
+    <message>
+        <source>the calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is the household file itself; name another file for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CountBody</name>
+    <message>
+        <source>Worms counted</source>
+        <translation>Vers comptés</translation>
+    </message>
+    <message>
+        <source>How many worms?</source>
+        <translation>Combien de vers ?</translation>
+    </message>
+    <message>
+        <source>In how much bed</source>
+        <translation>Dans combien de lit</translation>
+    </message>
+    <message>
+        <source>the volume that was searched; without it the count says little</source>
+        <translation>le volume fouillé ; sans lui, le comptage dit peu</translation>
+    </message>
+</context>
+<context>
+    <name>CoverBody</name>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>How much paper?</source>
+        <translation>Combien de papier ?</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+</context>
+<context>
+    <name>DateBar</name>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Day shown</source>
+        <translation>Jour affiché</translation>
+    </message>
+    <message>
+        <source>Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week.</source>
+        <translation>Montre l’étagère telle qu’elle était à n’importe quel jour. Gauche et droite : un jour ; page haut et bas : une semaine.</translation>
+    </message>
+    <message>
+        <source>Back to today</source>
+        <translation>Revenir à aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1 – the past</source>
+        <translation>%1 – le passé</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+</context>
+<context>
+    <name>DateField</name>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>«%1» is not a date from 1900 to 2199; write it like %2 or %3.</source>
+        <translation>« %1 » n’est pas une date de 1900 à 2199 ; l’écrire comme %2 ou %3.</translation>
+    </message>
+    <message>
+        <source>«%1» is not a time of day; write it like 18:30.</source>
+        <translation>« %1 » n’est pas une heure ; l’écrire comme 18:30.</translation>
+    </message>
+    <message>
+        <source>+ time</source>
+        <translation>+ heure</translation>
+    </message>
+    <message>
+        <source>Note the time of day as well</source>
+        <translation>Noter aussi l’heure</translation>
+    </message>
+    <message>
+        <source>Time of day</source>
+        <translation>Heure</translation>
+    </message>
+    <message>
+        <source>Choose the date from a calendar</source>
+        <translation>Choisir la date dans un calendrier</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Calendrier</translation>
+    </message>
+    <message>
+        <source>%1, today</source>
+        <translation>%1, aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1, yesterday</source>
+        <translation>%1, hier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n days ago</source>
+        <translation>
+            <numerusform>%1, il y a %n jour</numerusform>
+            <numerusform>%1, il y a %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tomorrow</source>
+        <translation>%1, demain</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n days from now</source>
+        <translation>
+            <numerusform>%1, dans %n jour</numerusform>
+            <numerusform>%1, dans %n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Dates</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>demain</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>depuis le %1</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation>après le %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2 or later)</source>
+        <translation>%1 (%2 ou plus tard)</translation>
+    </message>
+    <message>
+        <source>%1਍</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Desk</name>
+    <message>
+        <source>Wrong?</source>
+        <translation>Un souci ?</translation>
+    </message>
+    <message>
+        <source>%1: water</source>
+        <translation>%1 : eau</translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation>Lecture seule</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>Enregistré à %1</translation>
+    </message>
+    <message>
+        <source>All saved</source>
+        <translation>Tout est enregistré</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stack(s)</source>
+        <translation>
+            <numerusform>%n pile</numerusform>
+            <numerusform>%n piles</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Due (%1)</source>
+        <translation>À faire (%1)</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>À faire</translation>
+    </message>
+</context>
+<context>
+    <name>DrainBody</name>
+    <message>
+        <source>Drained</source>
+        <translation>Vidangé</translation>
+    </message>
+    <message>
+        <source>The sump</source>
+        <translation>Le bac</translation>
+    </message>
+    <message>
+        <source>is empty now</source>
+        <translation>est vide maintenant</translation>
+    </message>
+    <message>
+        <source>still holds some</source>
+        <translation>en contient encore</translation>
+    </message>
+    <message>
+        <source>Spigot</source>
+        <translation>Robinet</translation>
+    </message>
+    <message>
+        <source>stays as it is</source>
+        <translation>reste comme il est</translation>
+    </message>
+    <message>
+        <source>open from now on</source>
+        <translation>ouvert désormais</translation>
+    </message>
+    <message>
+        <source>shut from now on</source>
+        <translation>fermé désormais</translation>
+    </message>
+    <message>
+        <source>Give the volume that was drained, or say how the spigot stands from now on.</source>
+        <translation>Indiquer le volume vidangé, ou la position du robinet désormais.</translation>
+    </message>
+    <message>
+        <source>it is open on that day</source>
+        <translation>il est ouvert ce jour-là</translation>
+    </message>
+    <message>
+        <source>it is shut on that day</source>
+        <translation>il est fermé ce jour-là</translation>
+    </message>
+</context>
+<context>
+    <name>DueList</name>
+    <message>
+        <source>Due</source>
+        <translation>À faire</translation>
+    </message>
+    <message>
+        <source>Due list</source>
+        <translation>À faire</translation>
+    </message>
+    <message>
+        <source>Shows what was put off</source>
+        <translation>Montre ce qui a été reporté</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Prélever</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Regarder</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Ajouter</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Couvrir</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Nourrir</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <comment>shredded, to be put in</comment>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Arroser</translation>
+    </message>
+    <message>
+        <source>Drain</source>
+        <translation>Vidanger</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <comment>what was poured into the journal</comment>
+        <translation>Noter</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <comment>a thermometer</comment>
+        <translation>Relever</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <comment>a feeding into the journal</comment>
+        <translation>Noter</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Vérifier</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Why %1</source>
+        <translation>Pourquoi : %1</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Plus tard</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not told again for %n day(s)</source>
+        <translation>
+            <numerusform>Plus rappelé pendant %n jour</numerusform>
+            <numerusform>Plus rappelé pendant %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put off %1</source>
+        <translation>Reporter : %1</translation>
+    </message>
+    <message>
+        <source>%1 If it is left: %2</source>
+        <translation>%1 Si rien n’est fait : %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n this week</source>
+        <translation>
+            <numerusform>%n cette semaine</numerusform>
+            <numerusform>%n cette semaine</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n put off: show</source>
+        <translation>
+            <numerusform>%n chose reportée : montrer</numerusform>
+            <numerusform>%n choses reportées : montrer</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is to be done stands here, with its reason, once there is a stack.</source>
+        <translation>Ce qui est à faire se trouve ici, avec sa raison, dès qu’il y a une pile.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made; then what is due stands here.</source>
+        <translation>Les estimations se font ; ensuite, ce qui est à faire se trouve ici.</translation>
+    </message>
+    <message>
+        <source>Nothing is due this week.</source>
+        <translation>Rien à faire cette semaine.</translation>
+    </message>
+    <message>
+        <source>Put off: %1</source>
+        <translation>Reporté : %1</translation>
+    </message>
+    <message>
+        <source>Show what was put off</source>
+        <translation>Montrer ce qui a été reporté</translation>
+    </message>
+</context>
+<context>
+    <name>EntryEditor</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>This entry is no longer in the journal.</source>
+        <translation>Cette entrée n’est plus dans le journal.</translation>
+    </message>
+    <message>
+        <source>Edit: %1</source>
+        <translation>Modifier : %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>Takes the entry out of the journal; undo brings it back</source>
+        <translation>Ôte l’entrée du journal ; annuler la rétablit</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be changed.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être changé.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed; what you typed is still here. %1</source>
+        <translation>Rien n’a été changé ; ce que vous avez saisi est toujours là. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be saved. %1</source>
+        <translation>Ceci ne peut pas être enregistré. %1</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+    <message>
+        <source>edit of %1</source>
+        <translation>modification de %1</translation>
+    </message>
+    <message>
+        <source>This entry cannot be taken out. %1</source>
+        <translation>Cette entrée ne peut pas être ôtée. %1</translation>
+    </message>
+    <message>
+        <source>Deleting…</source>
+        <translation>Suppression…</translation>
+    </message>
+    <message>
+        <source>deletion of %1</source>
+        <translation>suppression de %1</translation>
+    </message>
+</context>
+<context>
+    <name>EntrySheet</name>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>What is there to note?</source>
+        <translation>Qu’y a-t-il à noter ?</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>Quel jour ?</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>celui qu’on nourrit (niveau %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>celui qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toute la pile</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>celui du haut</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>celui qui sèche (niveau %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>niveau %1 : plateau %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>niveau %1, absent ce jour-là</translation>
+    </message>
+    <message>
+        <source>Not possible so: %1</source>
+        <translation>Impossible ainsi : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Prêt %1 ; aliment/compost %2.</translation>
+    </message>
+</context>
+<context>
+    <name>EventBody</name>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>What happened, in a word?</source>
+        <translation>Que s’est-il passé, en un mot ?</translation>
+    </message>
+    <message>
+        <source>%1, …</source>
+        <translation>%1, …</translation>
+    </message>
+    <message>
+        <source>%1 puts what may be wrong in order, by what is known of this stack</source>
+        <translation>%1 classe ce qui peut ne pas aller, d’après ce qu’on sait de cette pile</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Jusqu’à</translation>
+    </message>
+</context>
+<context>
+    <name>Events</name>
+    <message>
+        <source>smell</source>
+        <translation>odeur</translation>
+    </message>
+    <message>
+        <source>flies</source>
+        <translation>mouches</translation>
+    </message>
+    <message>
+        <source>mites</source>
+        <translation>acariens</translation>
+    </message>
+    <message>
+        <source>ants</source>
+        <translation>fourmis</translation>
+    </message>
+    <message>
+        <source>escape</source>
+        <translation>fuite</translation>
+    </message>
+    <message>
+        <source>dead worms</source>
+        <translation>vers morts</translation>
+    </message>
+    <message>
+        <source>mould</source>
+        <translation>moisissure</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>chaleur</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <translation>froid</translation>
+    </message>
+    <message>
+        <source>standing water</source>
+        <translation>eau stagnante</translation>
+    </message>
+    <message>
+        <source>sour bed</source>
+        <translation>lit acide</translation>
+    </message>
+    <message>
+        <source>few worms</source>
+        <translation>peu de vers</translation>
+    </message>
+    <message>
+        <source>no castings</source>
+        <translation>pas de lombricompost</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>absence</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeText</name>
+    <message>
+        <source>a closing quote mark for each opening one</source>
+        <translation>un guillemet fermant pour chaque ouvrant</translation>
+    </message>
+    <message>
+        <source>quote marks only around a whole cell, and doubled inside it</source>
+        <translation>des guillemets seulement autour d’une cellule entière, et doublés à l’intérieur</translation>
+    </message>
+    <message>
+        <source>text in UTF-8</source>
+        <translation>du texte en UTF-8</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>above %1, at most %2</source>
+        <translation>plus de %1, au plus %2</translation>
+    </message>
+    <message>
+        <source>nothing (%1)</source>
+        <translation>rien (%1)</translation>
+    </message>
+    <message>
+        <source>%1 has no amount</source>
+        <translation>%1 n’a pas de quantité</translation>
+    </message>
+    <message>
+        <source>a plain decimal with a point, such as 0.35</source>
+        <translation>un décimal simple avec un point, comme 0.35</translation>
+    </message>
+    <message>
+        <source>a whole number, 0 to %1</source>
+        <translation>un nombre entier, de 0 à %1</translation>
+    </message>
+    <message>
+        <source>%1 has no detail</source>
+        <translation>%1 n’a pas de détail</translation>
+    </message>
+    <message>
+        <source>key=value with the keys %1</source>
+        <translation>clé=valeur avec les clés %1</translation>
+    </message>
+    <message>
+        <source>= and a value</source>
+        <translation>= et une valeur</translation>
+    </message>
+    <message>
+        <source>%1 once</source>
+        <translation>%1 une seule fois</translation>
+    </message>
+    <message>
+        <source>a whole number, %1 to %2</source>
+        <translation>un nombre entier, de %1 à %2</translation>
+    </message>
+    <message>
+        <source>a date from 1900 to 2199, such as 2031-05-01</source>
+        <translation>une date de 1900 à 2199, comme 2031-05-01</translation>
+    </message>
+    <message>
+        <source>16 digits of 0 to 9 and a to f, as given by an export</source>
+        <translation>16 chiffres de 0 à 9 et a à f, tels que donnés par un export</translation>
+    </message>
+    <message>
+        <source>found «%1»; allowed: %2</source>
+        <translation>trouvé « %1 » ; admis : %2</translation>
+    </message>
+    <message>
+        <source>each column once</source>
+        <translation>chaque colonne une seule fois</translation>
+    </message>
+    <message>
+        <source>a header with each of %1</source>
+        <translation>un en-tête avec chacun de : %1</translation>
+    </message>
+    <message>
+        <source>%1 cells: %2; there are %3</source>
+        <translation>%1 cellules : %2 ; il y en a %3</translation>
+    </message>
+    <message>
+        <source>a header with %1</source>
+        <translation>un en-tête avec %1</translation>
+    </message>
+    <message>
+        <source>one row</source>
+        <translation>une ligne</translation>
+    </message>
+    <message>
+        <source>a date and a time, such as 2031-05-01 18:30</source>
+        <translation>une date et une heure, comme 2031-05-01 18:30</translation>
+    </message>
+    <message>
+        <source>a temperature from %1 to %2 °C</source>
+        <translation>une température de %1 à %2 °C</translation>
+    </message>
+    <message>
+        <source>a share from 0 to 100 %</source>
+        <translation>une part de 0 à 100 %</translation>
+    </message>
+    <message>
+        <source>Mean of what a logger read on this day (%1)</source>
+        <translation>Moyenne de ce qu’un enregistreur a relevé ce jour (%1)</translation>
+    </message>
+    <message>
+        <source>The entry names no stack.</source>
+        <translation>L’entrée ne nomme aucune pile.</translation>
+    </message>
+    <message>
+        <source>%1 has never been set up.</source>
+        <translation>%1 n’a jamais été installée.</translation>
+    </message>
+    <message>
+        <source>%1 was first set up on %2; nothing can be dated before that.</source>
+        <translation>%1 a été installée le %2 ; rien ne peut être daté d’avant.</translation>
+    </message>
+    <message>
+        <source>%1 has been retired.</source>
+        <translation>%1 est arrêtée.</translation>
+    </message>
+    <message>
+        <source>%1 is the name of a retired stack and cannot be used again.</source>
+        <translation>%1 est le nom d’une pile arrêtée et ne peut plus servir.</translation>
+    </message>
+    <message>
+        <source>A stack cannot be called «%1»: no semicolon, no control character, and no blank at either end.</source>
+        <translation>Une pile ne peut pas s’appeler « %1 » : pas de point-virgule, pas de caractère de contrôle, et pas d’espace au début ou à la fin.</translation>
+    </message>
+    <message>
+        <source>%1 has no slot %2 then; trays that stand: %3.</source>
+        <translation>%1 n’a pas de niveau %2 à ce moment ; plateaux en place : %3.</translation>
+    </message>
+    <message>
+        <source>No tray of %1 is bedded then.</source>
+        <translation>Aucun plateau de %1 n’a de litière à ce moment.</translation>
+    </message>
+    <message>
+        <source>The only tray of %1 is drying in the light then.</source>
+        <translation>Le seul plateau de %1 sèche à la lumière à ce moment.</translation>
+    </message>
+    <message>
+        <source>%1 has no tray in storage then; trays that stand: %2.</source>
+        <translation>%1 n’a pas de plateau rangé à ce moment ; plateaux en place : %2.</translation>
+    </message>
+    <message>
+        <source>A rotation needs two trays or more; trays of %1 that stand then: %2.</source>
+        <translation>Une rotation demande deux plateaux ou plus ; plateaux de %1 en place à ce moment : %2.</translation>
+    </message>
+    <message>
+        <source>No tray of %1 is drying then, so the harvest must say its slot.</source>
+        <translation>Aucun plateau de %1 ne sèche à ce moment, la récolte doit donc dire son niveau.</translation>
+    </message>
+    <message>
+        <source>The tray in slot %2 of %1 is not drying then.</source>
+        <translation>Le plateau du niveau %2 de %1 ne sèche pas à ce moment.</translation>
+    </message>
+    <message>
+        <source>No tray of %1 is drying then.</source>
+        <translation>Aucun plateau de %1 ne sèche à ce moment.</translation>
+    </message>
+    <message>
+        <source>Fewer trays cannot be owned than stand; trays of %1 that stand then: %2.</source>
+        <translation>On ne peut pas posséder moins de plateaux qu’il n’y en a en place ; plateaux de %1 en place à ce moment : %2.</translation>
+    </message>
+    <message>
+        <source>Worms cannot be moved from %1 to itself.</source>
+        <translation>On ne peut pas passer des vers de %1 à elle-même.</translation>
+    </message>
+    <message>
+        <source>The castings cannot be deeper than the tray, %1 cm.</source>
+        <translation>Le lombricompost ne peut pas être plus épais que le plateau, %1 cm.</translation>
+    </message>
+    <message>
+        <source>An own material belongs to the household and to no stack.</source>
+        <translation>Une matière personnelle appartient au foyer et à aucune pile.</translation>
+    </message>
+    <message>
+        <source>«%1» is known neither to the table of materials nor as an own material.</source>
+        <translation>« %1 » n’est ni dans le tableau des matières ni une matière personnelle.</translation>
+    </message>
+    <message>
+        <source>The entry is not there any more.</source>
+        <translation>L’entrée n’est plus là.</translation>
+    </message>
+    <message>
+        <source>This would make a later entry impossible (%1). %2</source>
+        <translation>Cela rendrait impossible une entrée suivante (%1). %2</translation>
+    </message>
+    <message>
+        <source>Later entries that now fall to another batch: %1</source>
+        <translation>Entrées suivantes qui passent maintenant à un autre lot : %1</translation>
+    </message>
+    <message>
+        <source>%1: a second species in this stack; from here on all its worms are reckoned as %2, not %3.</source>
+        <translation>%1 : une deuxième espèce dans cette pile ; dès ici tous ses vers sont calculés comme %2, non comme %3.</translation>
+    </message>
+    <message>
+        <source>1 to %1</source>
+        <translation>1 à %1</translation>
+    </message>
+    <message>
+        <source>a stack that has been set up (there is none)</source>
+        <translation>une pile installée (il n’y en a pas)</translation>
+    </message>
+    <message>
+        <source>a stack that has been set up: %1</source>
+        <translation>une pile installée : %1</translation>
+    </message>
+    <message>
+        <source>%1 or later, behind the first setup of %2</source>
+        <translation>%1 ou plus tard, après la première installation de %2</translation>
+    </message>
+    <message>
+        <source>a stack that is not retired</source>
+        <translation>une pile qui n’est pas arrêtée</translation>
+    </message>
+    <message>
+        <source>a name that no retired stack bears</source>
+        <translation>un nom qu’aucune pile arrêtée ne porte</translation>
+    </message>
+    <message>
+        <source>a name without semicolon and control characters, without blanks around it</source>
+        <translation>un nom sans point-virgule ni caractère de contrôle, sans espaces autour</translation>
+    </message>
+    <message>
+        <source>1 or nothing</source>
+        <translation>1 ou rien</translation>
+    </message>
+    <message>
+        <source>1 to %1, or nothing</source>
+        <translation>1 à %1, ou rien</translation>
+    </message>
+    <message>
+        <source>none: no tray of %1 is bedded then</source>
+        <translation>aucun : aucun plateau de %1 n’a de litière à ce moment</translation>
+    </message>
+    <message>
+        <source>%1, said in full: the only tray is drying</source>
+        <translation>%1, dit expressément : le seul plateau sèche</translation>
+    </message>
+    <message>
+        <source>%1: no tray is in storage</source>
+        <translation>%1 : aucun plateau n’est rangé</translation>
+    </message>
+    <message>
+        <source>%1, said in full: no tray is drying</source>
+        <translation>%1, dit expressément : aucun plateau ne sèche</translation>
+    </message>
+    <message>
+        <source>a step that needs no drying tray: %1</source>
+        <translation>une étape qui ne demande pas de plateau en séchage : %1</translation>
+    </message>
+    <message>
+        <source>a step that needs no second tray; trays that stand then: %1</source>
+        <translation>une étape qui ne demande pas de deuxième plateau ; plateaux en place à ce moment : %1</translation>
+    </message>
+    <message>
+        <source>trays=%1 or more: so many stand then</source>
+        <translation>trays=%1 ou plus : autant sont en place</translation>
+    </message>
+    <message>
+        <source>to= and the name of another stack</source>
+        <translation>to= et le nom d’une autre pile</translation>
+    </message>
+    <message>
+        <source>depth=0 to %1</source>
+        <translation>depth=0 à %1</translation>
+    </message>
+    <message>
+        <source>nothing (an own material is of the household)</source>
+        <translation>rien (une matière personnelle est au foyer)</translation>
+    </message>
+    <message>
+        <source>an entry that is there</source>
+        <translation>une entrée qui existe</translation>
+    </message>
+    <message>
+        <source>%1 has no item</source>
+        <translation>%1 n’a pas de matière</translation>
+    </message>
+    <message>
+        <source>the name of an own material, without blanks around it</source>
+        <translation>le nom d’une matière personnelle, sans espaces autour</translation>
+    </message>
+    <message>
+        <source>a volume, or spigot=open or spigot=shut in detail</source>
+        <translation>un volume, ou spigot=open ou spigot=shut dans le détail</translation>
+    </message>
+    <message>
+        <source>at least one of bin, air, rh, moisture, squeeze, ph</source>
+        <translation>au moins un de bin, air, rh, moisture, squeeze, ph</translation>
+    </message>
+    <message>
+        <source>at least one of depth, bits, left, worms</source>
+        <translation>au moins un de depth, bits, left, worms</translation>
+    </message>
+    <message>
+        <source>lid=on, lid=off</source>
+        <translation>lid=on, lid=off</translation>
+    </message>
+    <message>
+        <source>a word such as smell, flies, mites, escape, mould, away</source>
+        <translation>un mot comme smell, flies, mites, escape, mould, away</translation>
+    </message>
+    <message>
+        <source>a day not before the row&apos;s own date</source>
+        <translation>un jour qui ne précède pas la date de la ligne</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texte</translation>
+    </message>
+    <message>
+        <source>text without control characters</source>
+        <translation>un texte sans caractères de contrôle</translation>
+    </message>
+    <message>
+        <source>%1 is of the whole stack</source>
+        <translation>%1 concerne toute la pile</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 (bottom), or nothing</source>
+        <translation>un nombre entier à partir de 1 (bas), ou rien</translation>
+    </message>
+    <message>
+        <source>a date from 1900 to 2199, such as 2031-05-01 or 2031-05-01T18:30</source>
+        <translation>une date de 1900 à 2199, comme 2031-05-01 ou 2031-05-01T18:30</translation>
+    </message>
+    <message>
+        <source>a row that leaves later entries possible; this one stands against entry %1 (%2): %3</source>
+        <translation>une ligne qui laisse possibles les entrées suivantes ; celle-ci s’oppose à l’entrée %1 (%2) : %3</translation>
+    </message>
+    <message>
+        <source>This is not a table of text: it holds zero bytes. Save it as CSV and try again.</source>
+        <translation>Ceci n’est pas un tableau de texte : il contient des octets nuls. L’enregistrer en CSV et réessayer.</translation>
+    </message>
+    <message>
+        <source>The file is empty.</source>
+        <translation>Le fichier est vide.</translation>
+    </message>
+    <message>
+        <source>The first row, which names the columns, cannot be read: its quote marks are not in order.</source>
+        <translation>La première ligne, qui nomme les colonnes, ne peut pas être lue : ses guillemets ne sont pas en ordre.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 ne peut pas être lu : %2</translation>
+    </message>
+    <message>
+        <source>it is larger than %1 MB.</source>
+        <translation>il dépasse %1 Mo.</translation>
+    </message>
+    <message>
+        <source>UTF-8</source>
+        <translation>UTF-8</translation>
+    </message>
+    <message>
+        <source>UTF-8 with a mark</source>
+        <translation>UTF-8 avec marque</translation>
+    </message>
+    <message>
+        <source>UTF-16</source>
+        <translation>UTF-16</translation>
+    </message>
+    <message>
+        <source>not UTF-8, so read as Latin-1</source>
+        <translation>pas UTF-8, donc lu comme Latin-1</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>point-virgule</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>tabulation</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>virgule</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>date</translation>
+    </message>
+    <message>
+        <source>time of day</source>
+        <translation>heure</translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation>pile</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>slot</source>
+        <translation>niveau</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>quantité</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>material or word</source>
+        <translation>matière ou mot</translation>
+    </message>
+    <message>
+        <source>details</source>
+        <translation>détails</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>rows that leave the entries of the journal possible</source>
+        <translation>des lignes qui laissent possibles les entrées du journal</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>ligne</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>raison</translation>
+    </message>
+    <message>
+        <source>%1 cells, as the first row has; there are %2</source>
+        <translation>%1 cellules, comme la première ligne ; il y en a %2</translation>
+    </message>
+    <message>
+        <source>a year of four digits, or the answer which century is meant</source>
+        <translation>une année à quatre chiffres, ou la réponse sur le siècle voulu</translation>
+    </message>
+    <message>
+        <source>a date that can be read in one way alone, or the answer which of day and month comes first</source>
+        <translation>une date lisible d’une seule façon, ou la réponse sur l’ordre du jour et du mois</translation>
+    </message>
+    <message>
+        <source>a date from 1900 to 2199, such as 2031-05-01 or 2031-05-01 18:30</source>
+        <translation>une date de 1900 à 2199, comme 2031-05-01 ou 2031-05-01 18:30</translation>
+    </message>
+    <message>
+        <source>the answer whether its mark is a decimal mark</source>
+        <translation>la réponse si son signe est le signe décimal</translation>
+    </message>
+    <message>
+        <source>a number with a comma as decimal mark, such as 0,35</source>
+        <translation>un nombre à virgule décimale, comme 0,35</translation>
+    </message>
+    <message>
+        <source>a number with a point as decimal mark, such as 0.35</source>
+        <translation>un nombre à point décimal, comme 0.35</translation>
+    </message>
+    <message>
+        <source>a unit, or the answer in which unit the amounts are</source>
+        <translation>une unité, ou la réponse sur l’unité des quantités</translation>
+    </message>
+    <message>
+        <source>a number, such as 0.35</source>
+        <translation>un nombre, comme 0.35</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
+    </message>
+    <message>
+        <source>%1 was written, but the disk did not confirm it.</source>
+        <translation>%1 a été écrit, mais le disque ne l’a pas confirmé.</translation>
+    </message>
+</context>
+<context>
+    <name>FactList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>FeedBody</name>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>How much was fed?</source>
+        <translation>Combien de nourriture ?</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Nourriture</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>non noté</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>devant</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>derrière</translation>
+    </message>
+    <message>
+        <source>all over</source>
+        <translation>partout</translation>
+    </message>
+    <message>
+        <source>Covered with paper</source>
+        <translation>Couvert de papier</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Couvrir</translation>
+    </message>
+    <message>
+        <source>How much paper?</source>
+        <translation>Combien de papier ?</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>about %1 by its bulk</source>
+        <translation>environ %1 d’après sa densité</translation>
+    </message>
+</context>
+<context>
+    <name>FeedingCard</name>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>devant</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>derrière</translation>
+    </message>
+    <message>
+        <source>all over</source>
+        <translation>partout</translation>
+    </message>
+    <message>
+        <source>%1 of shredded paper</source>
+        <translation>%1 de papier déchiqueté</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 d’eau</translation>
+    </message>
+    <message>
+        <source>its usual cover</source>
+        <translation>sa couverture habituelle</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> et </translation>
+    </message>
+    <message>
+        <source> and no water</source>
+        <translation> et sans eau</translation>
+    </message>
+    <message>
+        <source>Feeding this week</source>
+        <translation>Nourriture de cette semaine</translation>
+    </message>
+    <message>
+        <source>What the kitchen gives in a week</source>
+        <translation>Ce que la cuisine donne en une semaine</translation>
+    </message>
+    <message>
+        <source>From the kitchen</source>
+        <translation>De la cuisine</translation>
+    </message>
+    <message>
+        <source>Supply of the kitchen</source>
+        <translation>Restes de la cuisine</translation>
+    </message>
+    <message>
+        <source>Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.</source>
+        <translation>Appris du journal : %1 par semaine pour toutes les piles, la semaine médiane des huit dernières. Laisser vide pour suivre le journal.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>no tray takes food</source>
+        <translation>aucun plateau n’accepte de nourriture</translation>
+    </message>
+    <message>
+        <source>it can bear %1 this week</source>
+        <translation>elle supporte %1 cette semaine</translation>
+    </message>
+    <message>
+        <source>tray %1, %2; with %3. At most %4</source>
+        <translation>plateau %1, %2 ; avec %3. Au plus %4</translation>
+    </message>
+    <message>
+        <source>No stack takes food yet.</source>
+        <translation>Aucune pile n’accepte encore de nourriture.</translation>
+    </message>
+    <message>
+        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
+        <translation>%1 de plus que ce que les piles supportent : à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
+    </message>
+</context>
+<context>
+    <name>Field</name>
+    <message>
+        <source>«%1» is not a number.</source>
+        <translation>« %1 » n’est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>«%1» could be read in two ways: write it without a thousands mark.</source>
+        <translation>« %1 » peut se lire de deux façons : l’écrire sans séparateur de milliers.</translation>
+    </message>
+</context>
+<context>
+    <name>FigureWords</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range of numbers</comment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>one day</source>
+        <translation>un jour</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jours</translation>
+    </message>
+    <message>
+        <source>%1 months</source>
+        <translation>%1 mois</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>%1 mS/cm</source>
+        <translation>%1 mS/cm</translation>
+    </message>
+    <message>
+        <source>%1 kg/m²</source>
+        <translation>%1 kg/m²</translation>
+    </message>
+    <message>
+        <source>%1 kg/m³</source>
+        <translation>%1 kg/m³</translation>
+    </message>
+    <message>
+        <source>%1 g/L</source>
+        <translation>%1 g/L</translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation>%1°</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publié</translation>
+    </message>
+    <message>
+        <source>second hand</source>
+        <translation>de seconde main</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>mémoire</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>pratique courante</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>nôtre</translation>
+    </message>
+</context>
+<context>
+    <name>Figures</name>
+    <message>
+        <source>Worms for a first tray</source>
+        <translation>Vers pour un premier plateau</translation>
+    </message>
+    <message>
+        <source>Bedding of a new tray, laid</source>
+        <translation>Litière d’un nouveau plateau, posée</translation>
+    </message>
+    <message>
+        <source>Days between feedings</source>
+        <translation>Jours entre les apports</translation>
+    </message>
+    <message>
+        <source>Fresh food a day, of the mass of the worms</source>
+        <translation>Nourriture fraîche par jour, par rapport à la masse des vers</translation>
+    </message>
+    <message>
+        <source>First tray alone</source>
+        <translation>Premier plateau seul</translation>
+    </message>
+    <message>
+        <source>Castings before another tray</source>
+        <translation>Lombricompost avant un autre plateau</translation>
+    </message>
+    <message>
+        <source>Second tray alone on top, at least</source>
+        <translation>Deuxième plateau seul en haut, au moins</translation>
+    </message>
+    <message>
+        <source>First harvest, days from the first bedding</source>
+        <translation>Première récolte, jours depuis la première litière</translation>
+    </message>
+    <message>
+        <source>Between later harvests</source>
+        <translation>Entre les récoltes suivantes</translation>
+    </message>
+    <message>
+        <source>Water to paper, by weight</source>
+        <translation>Eau pour le papier, en poids</translation>
+    </message>
+    <message>
+        <source>Bedding wetted, of what it holds</source>
+        <translation>Litière humidifiée, de ce qu’elle retient</translation>
+    </message>
+    <message>
+        <source>Moisture of a bed</source>
+        <translation>Humidité d’un lit</translation>
+    </message>
+    <message>
+        <source>Moisture of a bed, best</source>
+        <translation>Humidité d’un lit, la meilleure</translation>
+    </message>
+    <message>
+        <source>C:N of what is fed</source>
+        <translation>C:N de ce qui est donné</translation>
+    </message>
+    <message>
+        <source>C:N aimed at</source>
+        <translation>C:N visé</translation>
+    </message>
+    <message>
+        <source>Comfortable temperatures</source>
+        <translation>Températures confortables</translation>
+    </message>
+    <message>
+        <source>Growth stops below</source>
+        <translation>La croissance s’arrête sous</translation>
+    </message>
+    <message>
+        <source>Growth is fastest at</source>
+        <translation>La croissance est la plus rapide à</translation>
+    </message>
+    <message>
+        <source>Growth stops above</source>
+        <translation>La croissance s’arrête au-dessus de</translation>
+    </message>
+    <message>
+        <source>Worms die of heat from</source>
+        <translation>Les vers meurent de chaleur à partir de</translation>
+    </message>
+    <message>
+        <source>Worms die of cold near</source>
+        <translation>Les vers meurent de froid près de</translation>
+    </message>
+    <message>
+        <source>Weight of a litre of moist castings</source>
+        <translation>Poids d’un litre de lombricompost humide</translation>
+    </message>
+    <message>
+        <source>Worms on a floor, best</source>
+        <translation>Vers par surface, le mieux</translation>
+    </message>
+    <message>
+        <source>Ready: feed-to-cast at most</source>
+        <translation>Prêt : aliment/compost au plus</translation>
+    </message>
+    <message>
+        <source>Ready: castings at least</source>
+        <translation>Prêt : lombricompost au moins</translation>
+    </message>
+    <message>
+        <source>Nearly ready: feed-to-cast at most</source>
+        <translation>Presque prêt : aliment/compost au plus</translation>
+    </message>
+    <message>
+        <source>Filled: castings at least</source>
+        <translation>Rempli : lombricompost au moins</translation>
+    </message>
+    <message>
+        <source>Filled: feed-to-cast at most</source>
+        <translation>Rempli : aliment/compost au plus</translation>
+    </message>
+    <message>
+        <source>Room kept under the rim</source>
+        <translation>Espace gardé sous le bord</translation>
+    </message>
+    <message>
+        <source>Overdue after turn and ready</source>
+        <translation>En retard, une fois prêt et à son tour, après</translation>
+    </message>
+    <message>
+        <source>A tray is told ready at a chance of</source>
+        <translation>Un plateau est dit prêt à une probabilité de</translation>
+    </message>
+    <message>
+        <source>and no longer at</source>
+        <translation>et ne l’est plus à</translation>
+    </message>
+    <message>
+        <source>Light-drying</source>
+        <translation>Séchage à la lumière</translation>
+    </message>
+    <message>
+        <source>Worms left when castings are taken</source>
+        <translation>Vers restants au prélèvement du lombricompost</translation>
+    </message>
+    <message>
+        <source>Worms in the sump</source>
+        <translation>Vers dans le bac</translation>
+    </message>
+    <message>
+        <source>Days between drainings</source>
+        <translation>Jours entre les vidanges</translation>
+    </message>
+    <message>
+        <source>Drain before the sump is filled to</source>
+        <translation>Vidanger avant que le bac soit rempli à</translation>
+    </message>
+    <message>
+        <source>A stack can be left alone for</source>
+        <translation>Une pile peut rester seule</translation>
+    </message>
+    <message>
+        <source>Of a colony given away at once, at most</source>
+        <translation>D’une colonie, donné en une fois, au plus</translation>
+    </message>
+    <message>
+        <source>A colony doubles in</source>
+        <translation>Une colonie double en</translation>
+    </message>
+    <message>
+        <source>Dry matter put in for one of castings</source>
+        <translation>Matière sèche apportée pour une de lombricompost</translation>
+    </message>
+    <message>
+        <source>Cocoons of a worm in a week</source>
+        <translation>Cocons d’un ver par semaine</translation>
+    </message>
+    <message>
+        <source>A cocoon hatches after</source>
+        <translation>Un cocon éclot après</translation>
+    </message>
+    <message>
+        <source>Young of a cocoon</source>
+        <translation>Jeunes par cocon</translation>
+    </message>
+    <message>
+        <source>Second light-drying after</source>
+        <translation>Second séchage à la lumière après</translation>
+    </message>
+    <message>
+        <source>A bait tray stands for</source>
+        <translation>Un plateau-appât reste en place</translation>
+    </message>
+    <message>
+        <source>Castings in a potting mix, by volume</source>
+        <translation>Lombricompost dans un terreau, en volume</translation>
+    </message>
+    <message>
+        <source>Castings in a potting mix, at most</source>
+        <translation>Lombricompost dans un terreau, au plus</translation>
+    </message>
+    <message>
+        <source>Depth of a top-dressing</source>
+        <translation>Épaisseur d’un surfaçage</translation>
+    </message>
+    <message>
+        <source>Top-dressing again after</source>
+        <translation>Nouveau surfaçage après</translation>
+    </message>
+    <message>
+        <source>Mesh of a sieve</source>
+        <translation>Maille d’un tamis</translation>
+    </message>
+    <message>
+        <source>Moisture of stored castings</source>
+        <translation>Humidité du lombricompost gardé</translation>
+    </message>
+    <message>
+        <source>Castings keep for</source>
+        <translation>Le lombricompost se garde</translation>
+    </message>
+    <message>
+        <source>Bulk of castings, dry</source>
+        <translation>Densité du lombricompost, sec</translation>
+    </message>
+    <message>
+        <source>Moisture of castings as taken</source>
+        <translation>Humidité du lombricompost au prélèvement</translation>
+    </message>
+    <message>
+        <source>Strength of leachate</source>
+        <translation>Force du lixiviat</translation>
+    </message>
+    <message>
+        <source>Strength harmless to worms</source>
+        <translation>Force sans danger pour les vers</translation>
+    </message>
+    <message>
+        <source>Strength harmful to worms</source>
+        <translation>Force nocive pour les vers</translation>
+    </message>
+    <message>
+        <source>Salts for each mS/cm</source>
+        <translation>Sels par mS/cm</translation>
+    </message>
+    <message>
+        <source>Diluted for young plants</source>
+        <translation>Dilué pour jeunes plantes</translation>
+    </message>
+    <message>
+        <source>Diluted for grown plants</source>
+        <translation>Dilué pour plantes adultes</translation>
+    </message>
+    <message>
+        <source>Strength of tap water</source>
+        <translation>Force de l’eau du robinet</translation>
+    </message>
+    <message>
+        <source>Use leachate within</source>
+        <translation>Utiliser le lixiviat sous</translation>
+    </message>
+    <message>
+        <source>Lifting: weight at the best posture</source>
+        <translation>Soulever : poids dans la meilleure posture</translation>
+    </message>
+    <message>
+        <source>Lifting: reach of the best posture</source>
+        <translation>Soulever : portée de la meilleure posture</translation>
+    </message>
+    <message>
+        <source>Lifting: farthest reach</source>
+        <translation>Soulever : portée la plus grande</translation>
+    </message>
+    <message>
+        <source>Lifting: height of the best posture</source>
+        <translation>Soulever : hauteur de la meilleure posture</translation>
+    </message>
+    <message>
+        <source>Lifting: lost for each cm of height beside it</source>
+        <translation>Soulever : perte par cm de hauteur à l’écart de celle-ci</translation>
+    </message>
+    <message>
+        <source>Lifting: greatest height</source>
+        <translation>Soulever : hauteur la plus grande</translation>
+    </message>
+    <message>
+        <source>Lifting: least travel reckoned</source>
+        <translation>Soulever : plus petit trajet compté</translation>
+    </message>
+    <message>
+        <source>Lifting: share that travel leaves</source>
+        <translation>Soulever : part que laisse le trajet</translation>
+    </message>
+    <message>
+        <source>Lifting: travel at which the rest is lost</source>
+        <translation>Soulever : trajet où le reste est perdu</translation>
+    </message>
+    <message>
+        <source>Lifting: farthest travel</source>
+        <translation>Soulever : trajet le plus grand</translation>
+    </message>
+    <message>
+        <source>Lifting: lost for each degree of twist</source>
+        <translation>Soulever : perte par degré de rotation</translation>
+    </message>
+    <message>
+        <source>Lifting: greatest twist</source>
+        <translation>Soulever : rotation la plus grande</translation>
+    </message>
+    <message>
+        <source>Lifting: a rim for a grip, held low</source>
+        <translation>Soulever : un bord comme prise, tenu bas</translation>
+    </message>
+    <message>
+        <source>Lifting: a poor grip</source>
+        <translation>Soulever : une mauvaise prise</translation>
+    </message>
+    <message>
+        <source>Lifting: from the ankles to a box</source>
+        <translation>Soulever : des chevilles à une caisse</translation>
+    </message>
+    <message>
+        <source>Weight of an empty tray</source>
+        <translation>Poids d’un plateau vide</translation>
+    </message>
+    <message>
+        <source>Sour below a pH of</source>
+        <translation>Acide sous un pH de</translation>
+    </message>
+    <message>
+        <source>Calcium carbonate for a sour bed, on a square metre</source>
+        <translation>Carbonate de calcium pour un lit acide, par mètre carré</translation>
+    </message>
+    <message>
+        <source>From egg to fly</source>
+        <translation>De l’œuf à la mouche</translation>
+    </message>
+    <message>
+        <source>Members of the ensemble</source>
+        <translation>Membres de l’ensemble</translation>
+    </message>
+    <message>
+        <source>Share of what is possible that a range holds</source>
+        <translation>Part du possible que contient une plage</translation>
+    </message>
+    <message>
+        <source>Time in which parameters go back to their ranges</source>
+        <translation>Temps en lequel les paramètres reviennent à leurs plages</translation>
+    </message>
+</context>
+<context>
+    <name>FlushBody</name>
+    <message>
+        <source>Water poured</source>
+        <translation>Eau versée</translation>
+    </message>
+    <message>
+        <source>How much water went through?</source>
+        <translation>Combien d’eau a traversé ?</translation>
+    </message>
+    <message>
+        <source>spigot shut, water through, everything drained at once</source>
+        <translation>robinet fermé, eau au travers, tout vidangé d’un coup</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Vidangé</translation>
+    </message>
+</context>
+<context>
+    <name>FormKinds</name>
+    <message>
+        <source>Feed</source>
+        <translation>Nourrir</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Couvrir</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Arroser</translation>
+    </message>
+    <message>
+        <source>Unwritten routine</source>
+        <translation>Habitude non notée</translation>
+    </message>
+    <message>
+        <source>Drain</source>
+        <translation>Vidanger</translation>
+    </message>
+    <message>
+        <source>Flush</source>
+        <translation>Rincer</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Check a tray</source>
+        <translation>Regarder un plateau</translation>
+    </message>
+    <message>
+        <source>Weigh worms</source>
+        <translation>Peser des vers</translation>
+    </message>
+    <message>
+        <source>Count worms</source>
+        <translation>Compter des vers</translation>
+    </message>
+    <message>
+        <source>Weigh a tray</source>
+        <translation>Peser un plateau</translation>
+    </message>
+    <message>
+        <source>Lift the bottom tray</source>
+        <translation>Monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Loosen the castings</source>
+        <translation>Aérer le lombricompost</translation>
+    </message>
+    <message>
+        <source>Lid</source>
+        <translation>Couvercle</translation>
+    </message>
+    <message>
+        <source>Harvest</source>
+        <translation>Récolte</translation>
+    </message>
+    <message>
+        <source>Add a tray</source>
+        <translation>Ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>Add bedding</source>
+        <translation>Ajouter de la litière</translation>
+    </message>
+    <message>
+        <source>Put worms in</source>
+        <translation>Mettre des vers</translation>
+    </message>
+    <message>
+        <source>Take worms out</source>
+        <translation>Retirer des vers</translation>
+    </message>
+    <message>
+        <source>Move worms</source>
+        <translation>Passer des vers</translation>
+    </message>
+    <message>
+        <source>Something happened</source>
+        <translation>Quelque chose s’est passé</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Retire the stack</source>
+        <translation>Arrêter la pile</translation>
+    </message>
+    <message>
+        <source>Change the stack</source>
+        <translation>Modifier la pile</translation>
+    </message>
+    <message>
+        <source>Own material</source>
+        <translation>Matière personnelle</translation>
+    </message>
+    <message>
+        <source>feeding</source>
+        <translation>apport</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>couverture</translation>
+    </message>
+    <message>
+        <source>watering</source>
+        <translation>arrosage</translation>
+    </message>
+    <message>
+        <source>routine</source>
+        <translation>habitude</translation>
+    </message>
+    <message>
+        <source>drainage</source>
+        <translation>vidange</translation>
+    </message>
+    <message>
+        <source>flush</source>
+        <translation>rinçage</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>mesure</translation>
+    </message>
+    <message>
+        <source>look into a tray</source>
+        <translation>regard dans un plateau</translation>
+    </message>
+    <message>
+        <source>weighing of worms</source>
+        <translation>pesée de vers</translation>
+    </message>
+    <message>
+        <source>count of worms</source>
+        <translation>comptage de vers</translation>
+    </message>
+    <message>
+        <source>weight of a tray</source>
+        <translation>poids d’un plateau</translation>
+    </message>
+    <message>
+        <source>lift of the bottom tray</source>
+        <translation>montée du plateau du bas</translation>
+    </message>
+    <message>
+        <source>loosening</source>
+        <translation>aération</translation>
+    </message>
+    <message>
+        <source>lid</source>
+        <translation>couvercle</translation>
+    </message>
+    <message>
+        <source>harvest</source>
+        <translation>récolte</translation>
+    </message>
+    <message>
+        <source>new tray</source>
+        <translation>nouveau plateau</translation>
+    </message>
+    <message>
+        <source>bedding</source>
+        <translation>litière</translation>
+    </message>
+    <message>
+        <source>worms put in</source>
+        <translation>vers mis</translation>
+    </message>
+    <message>
+        <source>worms taken out</source>
+        <translation>vers retirés</translation>
+    </message>
+    <message>
+        <source>worms moved</source>
+        <translation>vers passés</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>événement</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>end of the stack</source>
+        <translation>fin de la pile</translation>
+    </message>
+    <message>
+        <source>change of the stack</source>
+        <translation>modification de la pile</translation>
+    </message>
+    <message>
+        <source>own material</source>
+        <translation>matière personnelle</translation>
+    </message>
+</context>
+<context>
+    <name>FormShell</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Noter</translation>
+    </message>
+</context>
+<context>
+    <name>Formats</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2–%3)</source>
+        <translation>%1 (%2–%3)</translation>
+    </message>
+    <message>
+        <source>fl oz</source>
+        <translation>fl oz</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 g/d</source>
+        <translation>%1 g/j</translation>
+    </message>
+    <message>
+        <source>%1/wk</source>
+        <translation>%1/sem</translation>
+    </message>
+    <message>
+        <source>no castings yet</source>
+        <translation>pas encore de lombricompost</translation>
+    </message>
+    <message>
+        <source>%1 :ਁ</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Gauge</name>
+    <message>
+        <source>nothing yet</source>
+        <translation>rien encore</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1 ; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>name of a measure, its value</comment>
+        <translation>%1  %2</translation>
+    </message>
+</context>
+<context>
+    <name>Handbook</name>
+    <message>
+        <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
+        <translation>Une pile est un empilement de plateaux au fond troué, sur un plateau de drainage, sous un couvercle. Les vers vivent partout dedans. On nourrit le plateau le plus haut ; ce qu’ils ont mangé reste sous forme de lombricompost ; quand le plateau du haut contient surtout du lombricompost, le plateau suivant se pose dessus, et quand il ne reste plus de plateau, celui du bas est vidé.</translation>
+    </message>
+    <message>
+        <source>Everything else follows from one rule: nobody can see inside a tray. What is known is what went in, what ran out and a look now and then. Write these down, and the program says how far each tray is, and how sure it is.</source>
+        <translation>Tout le reste découle d’une règle : personne ne voit dans un plateau. Ce qu’on sait, c’est ce qui est entré, ce qui a coulé, et un regard de temps en temps. Notez-le, et le programme dit où en est chaque plateau, et avec quelle certitude.</translation>
+    </message>
+    <message>
+        <source>Where to go from here</source>
+        <translation>Où aller ensuite</translation>
+    </message>
+    <message>
+        <source>You have no stack yet: [[start|starting a stack]].</source>
+        <translation>Vous n’avez pas encore de pile : [[start|démarrer une pile]].</translation>
+    </message>
+    <message>
+        <source>You have one, and wonder what to do: [[feeding|feeding]], [[bedding|bedding]], [[water|water and drainage]].</source>
+        <translation>Vous en avez une et vous demandez quoi faire : [[feeding|nourrir]], [[bedding|litière]], [[water|eau et drainage]].</translation>
+    </message>
+    <message>
+        <source>A tray looks full: [[add-tray|when to add a tray]], [[harvest|rotation and harvest]], [[use|using castings and leachate]].</source>
+        <translation>Un plateau a l’air plein : [[add-tray|quand ajouter un plateau]], [[harvest|rotation et récolte]], [[use|utiliser le lombricompost et le lixiviat]].</translation>
+    </message>
+    <message>
+        <source>Something smells, flies or dies: [[symptoms|what may be wrong]], put in order by what is known of your stack.</source>
+        <translation>Quelque chose sent, vole ou meurt : [[symptoms|ce qui peut ne pas aller]], classé d’après ce qu’on sait de votre pile.</translation>
+    </message>
+    <message>
+        <source>You want to know how the estimates are made: [[inside|what is inside the model]].</source>
+        <translation>Vous voulez savoir comment se font les estimations : [[inside|ce qu’il y a dans le modèle]].</translation>
+    </message>
+    <message>
+        <source>A first tray, some bedding and a few handfuls of worms are enough. Begin with one tray alone; the others wait.</source>
+        <translation>Un premier plateau, un peu de litière et quelques poignées de vers suffisent. Commencez avec un seul plateau ; les autres attendent.</translation>
+    </message>
+    <message>
+        <source>Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
+        <translation>Choisir un endroit tempéré toute l’année ({comfortable}), à l’abri du soleil, où le robinet est accessible et où l’on peut soulever un plateau plein.</translation>
+    </message>
+    <message>
+        <source>Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.</source>
+        <translation>Poser le plateau de drainage bien à plat, avec un plateau dessus. Laisser le robinet ouvert au-dessus d’un bocal, ou le fermer et le regarder chaque semaine.</translation>
+    </message>
+    <message>
+        <source>Lay bedding {bedding-depth} deep, wetted like a wrung-out sponge. [[bedding|How much that is]].</source>
+        <translation>Poser de la litière sur {bedding-depth}, humidifiée comme une éponge essorée. [[bedding|Combien cela fait]].</translation>
+    </message>
+    <message>
+        <source>Put in {stock} of composting worms. They go down by themselves when it is light.</source>
+        <translation>Mettre {stock} de vers de compost. Ils descendent d’eux-mêmes quand il fait clair.</translation>
+    </message>
+    <message>
+        <source>Feed a little after a day or two, under paper. Close the lid.</source>
+        <translation>Nourrir un peu après un jour ou deux, sous du papier. Fermer le couvercle.</translation>
+    </message>
+    <message>
+        <source>A small stock is no mistake. Everything takes longer: the first tray stays alone for {first-tray-alone}, and with few worms nearer to the end of that.</source>
+        <translation>Commencer avec peu de vers n’est pas une erreur. Tout prend plus de temps : le premier plateau reste seul {first-tray-alone}, et avec peu de vers plus près de la fin de ce délai.</translation>
+    </message>
+    <message>
+        <source>The first weeks</source>
+        <translation>Les premières semaines</translation>
+    </message>
+    <message>
+        <source>Some worms climb the walls in the first nights. Leave a light on and the lid closed; they settle.</source>
+        <translation>Quelques vers grimpent aux parois les premières nuits. Laisser une lampe allumée et le couvercle fermé ; ils s’installent.</translation>
+    </message>
+    <message>
+        <source>Nothing much seems to happen. Food has to soften before worms can eat it, and it softens faster the more worms there are.</source>
+        <translation>Il ne semble pas se passer grand-chose. La nourriture doit ramollir avant que les vers puissent la manger, et elle ramollit d’autant plus vite qu’ils sont nombreux.</translation>
+    </message>
+    <message>
+        <source>Bits of bedding stay visible for months. That is how it should be.</source>
+        <translation>Des morceaux de litière restent visibles pendant des mois. C’est normal.</translation>
+    </message>
+    <message>
+        <source>Feed every {feed-every} or so, in the highest tray, no more than is nearly gone by the next time. Cover each feeding with paper.</source>
+        <translation>Nourrir tous les {feed-every} environ, dans le plateau le plus haut, pas plus que ce qui aura presque disparu la fois suivante. Couvrir chaque apport de papier.</translation>
+    </message>
+    <message>
+        <source>Composting worms eat about {feed-share} of their own mass of fresh food a day when they have time to get at it. A new stack eats less: the colony is small, and what it eats has to soften first. The program reckons from your journal what each stack can take this week.</source>
+        <translation>Les vers de compost mangent par jour environ {feed-share} de leur propre masse de nourriture fraîche, quand ils ont le temps de l’atteindre. Une pile neuve mange moins : la colonie est petite, et ce qu’elle mange doit d’abord ramollir. Le programme calcule d’après votre journal ce que chaque pile peut prendre cette semaine.</translation>
+    </message>
+    <message>
+        <source>How to feed</source>
+        <translation>Comment nourrir</translation>
+    </message>
+    <message>
+        <source>Lift the paper and look. If most of the last feeding still lies there, wait.</source>
+        <translation>Soulever le papier et regarder. S’il reste presque tout le dernier apport, attendre.</translation>
+    </message>
+    <message>
+        <source>Put the food in one place, in a flat layer, and change the side from time to time.</source>
+        <translation>Mettre la nourriture à un seul endroit, en couche plate, et changer de côté de temps en temps.</translation>
+    </message>
+    <message>
+        <source>Cover it with a sheet or a handful of shredded paper. It keeps flies out, takes up wet and gives carbon.</source>
+        <translation>La couvrir d’une feuille ou d’une poignée de papier déchiqueté. Il éloigne les mouches, absorbe l’eau et donne du carbone.</translation>
+    </message>
+    <message>
+        <source>Write it down: one click on Feed takes the usual amount, for today.</source>
+        <translation>Le noter : un clic sur Nourrir note la quantité habituelle, pour aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>What to feed</source>
+        <translation>Que donner</translation>
+    </message>
+    <message>
+        <source>Vegetable and fruit scraps, coffee grounds, tea leaves, crushed eggshell. Cut or frozen and thawed scraps soften faster. The whole list, each with its reason, is on the Materials page.</source>
+        <translation>Restes de légumes et de fruits, marc de café, feuilles de thé, coquilles d’œuf écrasées. Coupés, ou congelés puis décongelés, les restes ramollissent plus vite. La liste entière, avec chaque raison, est à la page Matières.</translation>
+    </message>
+    <message>
+        <source>Too much food harms in three ways: it takes the air while it rots, it heats, and it sinks together and holds water. A stack that was fed too little loses nothing but time.</source>
+        <translation>Trop de nourriture nuit de trois façons : elle prend l’air en pourrissant, elle chauffe, et elle se tasse et retient l’eau. Une pile trop peu nourrie ne perd que du temps.</translation>
+    </message>
+    <message>
+        <source>A bed gone sour (a sharp smell, pH below {sour-below}): stop feeding, loosen it, and strew {lime} of calcium carbonate or crushed eggshell over a square metre, once.</source>
+        <translation>Un lit devenu acide (odeur piquante, pH sous {sour-below}) : cesser de nourrir, l’aérer, et répandre une fois {lime} de carbonate de calcium ou de coquilles d’œuf écrasées par mètre carré.</translation>
+    </message>
+    <message>
+        <source>Bedding is the house of the worms and half of their food: shredded cardboard or paper, leaves, coir, shavings. A new tray takes a layer of {bedding-depth}.</source>
+        <translation>La litière est la maison des vers et la moitié de leur nourriture : carton ou papier déchiqueté, feuilles, fibre de coco, copeaux. Un nouveau plateau en reçoit une couche de {bedding-depth}.</translation>
+    </message>
+    <message>
+        <source>Shred it to finger width; whole sheets lie like a roof and let nothing through.</source>
+        <translation>La déchirer à la largeur d’un doigt ; des feuilles entières font un toit et ne laissent rien passer.</translation>
+    </message>
+    <message>
+        <source>Wet it until a handful, pressed hard, gives a few drops. Paper takes about {paper-water} of water by weight.</source>
+        <translation>L’humidifier jusqu’à ce qu’une poignée, pressée fort, donne quelques gouttes. Le papier prend environ {paper-water} d’eau en poids.</translation>
+    </message>
+    <message>
+        <source>Lay it loosely. It settles to half its height in a week.</source>
+        <translation>La poser sans tasser. Elle s’affaisse de moitié en une semaine.</translation>
+    </message>
+    <message>
+        <source>The Materials page reckons from floor and depth how much dry bedding and how many litres of water that is, for a tray of your stack.</source>
+        <translation>La page Matières calcule, d’après la surface et l’épaisseur, combien de litière sèche et de litres d’eau il faut pour un plateau de votre pile.</translation>
+    </message>
+    <message>
+        <source>Which one</source>
+        <translation>Laquelle</translation>
+    </message>
+    <message>
+        <source>Cardboard and paper soften within months and turn into castings.</source>
+        <translation>Le carton et le papier ramollissent en quelques mois et deviennent lombricompost.</translation>
+    </message>
+    <message>
+        <source>Leaves, straw: much the same, and they bring life of their own.</source>
+        <translation>Feuilles, paille : à peu près pareil, et elles apportent leur propre vie.</translation>
+    </message>
+    <message>
+        <source>Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.</source>
+        <translation>La fibre de coco et les copeaux gardent l’air et l’eau, et la plupart restent : les utiliser tels quels ou les tamiser.</translation>
+    </message>
+    <message>
+        <source>Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
+        <translation>La litière est du carbone. Les restes seuls en ont trop peu : un mélange au rapport carbone/azote de {cn-range} tient ; avec plus d’azote il sent, avec plus de carbone il s’arrête. Faire la moyenne des rapports par parts est faux ; le mélange de la page Matières les calcule par masse.</translation>
+    </message>
+    <message>
+        <source>A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.</source>
+        <translation>Un bon lit est mouillé et ne goutte pas : humidité de {moisture-range}, au mieux {moisture-best}. Les restes sont surtout de l’eau et suffisent souvent ; la fibre de coco et le carton dans une pièce chaude en demandent un peu.</translation>
+    </message>
+    <message>
+        <source>How wet is it</source>
+        <translation>Est-il assez mouillé</translation>
+    </message>
+    <message>
+        <source>Press a handful hard. Nothing comes: too dry. A few drops: right. A stream: too wet.</source>
+        <translation>Presser fort une poignée. Rien ne vient : trop sec. Quelques gouttes : bien. Un filet : trop mouillé.</translation>
+    </message>
+    <message>
+        <source>Dry, pale paper under the cover: too dry. Worms in the lid, a sour smell, a shining surface: too wet.</source>
+        <translation>Du papier sec et pâle sous la couverture : trop sec. Des vers au couvercle, une odeur aigre, une surface luisante : trop mouillé.</translation>
+    </message>
+    <message>
+        <source>Watering</source>
+        <translation>Arroser</translation>
+    </message>
+    <message>
+        <source>Pour slowly and all over. What is poured beyond what the trays hold runs into the sump within the hour, and the sump then says nothing about the bed.</source>
+        <translation>Verser lentement et partout. Ce qui dépasse ce que retiennent les plateaux arrive au bac dans l’heure, et le bac ne dit alors rien du lit.</translation>
+    </message>
+    <message>
+        <source>Better little and often than a flood.</source>
+        <translation>Mieux vaut peu et souvent qu’une inondation.</translation>
+    </message>
+    <message>
+        <source>Drainage</source>
+        <translation>Drainage</translation>
+    </message>
+    <message>
+        <source>With the spigot shut, drain every {drain-every}, and before the sump is at {full-sump}. With it open, empty the jar.</source>
+        <translation>Robinet fermé, vidanger tous les {drain-every}, et avant que le bac soit à {full-sump}. Robinet ouvert, vider le bocal.</translation>
+    </message>
+    <message>
+        <source>Write down how much. What ran out is one of the few things that can be measured without digging.</source>
+        <translation>Noter combien. Ce qui a coulé est l’une des rares choses qu’on mesure sans fouiller.</translation>
+    </message>
+    <message>
+        <source>Some worms swim in the sump, about {worms-in-sump} of them. That is normal: put them back into the top tray.</source>
+        <translation>Quelques vers nagent dans le bac, environ {worms-in-sump} d’entre eux. C’est normal : les remettre dans le plateau du haut.</translation>
+    </message>
+    <message>
+        <source>If it smells or hardly runs, flush: spigot shut, water through, everything drained at once.</source>
+        <translation>S’il sent ou coule à peine, rincer : robinet fermé, eau au travers, tout vidangé d’un coup.</translation>
+    </message>
+    <message>
+        <source>What runs out is leachate, no brewed tea. What it can be used for, and how far to dilute it, stands under [[use|using castings and leachate]].</source>
+        <translation>Ce qui coule est du lixiviat, pas une infusion. À quoi il peut servir et combien le diluer se trouve sous [[use|utiliser le lombricompost et le lixiviat]].</translation>
+    </message>
+    <message>
+        <source>The stack in one page</source>
+        <translation>La pile en une page</translation>
+    </message>
+    <message>
+        <source>overview basics worms trays begin</source>
+        <translation>aperçu bases vers plateaux commencer</translation>
+    </message>
+    <message>
+        <source>Starting a stack</source>
+        <translation>Démarrer une pile</translation>
+    </message>
+    <message>
+        <source>new first tray stock worms place</source>
+        <translation>nouveau premier plateau départ vers endroit</translation>
+    </message>
+    <message>
+        <source>Feeding</source>
+        <translation>Nourrir</translation>
+    </message>
+    <message>
+        <source>food scraps amount how much cover overfed hungry</source>
+        <translation>nourriture restes quantité combien couverture excès faim</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>paper cardboard coir shavings leaves carbon C:N</source>
+        <translation>papier carton coco copeaux feuilles carbone C:N</translation>
+    </message>
+    <message>
+        <source>Water and drainage</source>
+        <translation>Eau et drainage</translation>
+    </message>
+    <message>
+        <source>moisture wet dry sump spigot drain flush squeeze</source>
+        <translation>humidité mouillé sec bac robinet vidange rincer presser</translation>
+    </message>
+    <message>
+        <source>Behind the pages runs a model of the colony and its trays: food softens, worms eat what has softened, grow, lay and die, castings stay, water seeps down, the bed warms and breathes. It runs not once but {members} times, each with other parameters from the ranges below. What you write down weighs these members: those that agree with your journal count for more.</source>
+        <translation>Derrière les pages tourne un modèle de la colonie et de ses plateaux : la nourriture ramollit, les vers mangent ce qui a ramolli, grandissent, pondent et meurent, le lombricompost reste, l’eau s’infiltre, le lit chauffe et respire. Il tourne non pas une fois mais {members}, chacune avec d’autres paramètres pris dans les plages ci-dessous. Ce que vous notez pèse ces membres : ceux qui s’accordent avec votre journal comptent davantage.</translation>
+    </message>
+    <message>
+        <source>So every figure has a range. It holds {band-share} of what is still possible. A wide range is no fault of the page: it says that nobody can know it better from what was written down, and a look would narrow it.</source>
+        <translation>Chaque chiffre a donc une plage. Elle contient {band-share} de ce qui est encore possible. Une plage large n’est pas un défaut de la page : elle dit que personne ne peut mieux savoir d’après ce qui a été noté, et qu’un regard la resserrerait.</translation>
+    </message>
+    <message>
+        <source>How far to trust it</source>
+        <translation>Jusqu’où s’y fier</translation>
+    </message>
+    <message>
+        <source>The order of things, and which tray is ahead: well.</source>
+        <translation>L’ordre des choses, et quel plateau est en avance : bien.</translation>
+    </message>
+    <message>
+        <source>Dates months ahead: as a season, not as a day. Softening is known to a factor of two.</source>
+        <translation>Les dates à des mois d’ici : comme saison, non comme jour. Le ramollissement est connu à un facteur deux près.</translation>
+    </message>
+    <message>
+        <source>Numbers of worms: within a factor, unless you weigh some.</source>
+        <translation>Le nombre de vers : à un facteur près, sauf si vous en pesez.</translation>
+    </message>
+    <message>
+        <source>What it does not know: rot without air in a corner, mites, birds, a lid left open. Write such things down as events.</source>
+        <translation>Ce qu’il ne sait pas : une pourriture sans air dans un coin, des acariens, des oiseaux, un couvercle resté ouvert. Noter ces choses comme événements.</translation>
+    </message>
+    <message>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <translation>Les habitudes d’un foyer changent ; les paramètres reviennent à leurs plages avec une constante de temps de {drift-days}, pour que les vieilles années ne dictent pas les nouvelles.</translation>
+    </message>
+    <message>
+        <source>Track record</source>
+        <translation>Bilan des estimations</translation>
+    </message>
+    <message>
+        <source>Parameters, their ranges and what they rest on</source>
+        <translation>Les paramètres, leurs plages et ce qui les fonde</translation>
+    </message>
+    <message>
+        <source>Batch: one life of a tray, from its bedding to its harvest.</source>
+        <translation>Lot : une vie d’un plateau, de sa litière à sa récolte.</translation>
+    </message>
+    <message>
+        <source>Bed: all that lies in the trays.</source>
+        <translation>Lit : tout ce qui se trouve dans les plateaux.</translation>
+    </message>
+    <message>
+        <source>Bedding: what a tray is begun with, paper, cardboard, coir, leaves.</source>
+        <translation>Litière : ce avec quoi un plateau commence, papier, carton, fibre de coco, feuilles.</translation>
+    </message>
+    <message>
+        <source>Castings: what the worms leave behind; what you harvest.</source>
+        <translation>Lombricompost : ce que les vers laissent ; ce que vous récoltez.</translation>
+    </message>
+    <message>
+        <source>C:N: parts of carbon to one of nitrogen, by mass.</source>
+        <translation>C:N : parts de carbone pour une d’azote, en masse.</translation>
+    </message>
+    <message>
+        <source>Cocoon: the egg case of a worm; lemon-shaped, small as a pinhead.</source>
+        <translation>Cocon : l’enveloppe des œufs d’un ver ; en forme de citron, petit comme une tête d’épingle.</translation>
+    </message>
+    <message>
+        <source>Colony: all worms of a stack.</source>
+        <translation>Colonie : tous les vers d’une pile.</translation>
+    </message>
+    <message>
+        <source>Conductivity: how well water carries a current; it rises with salts, in mS/cm.</source>
+        <translation>Conductivité : la facilité avec laquelle l’eau conduit le courant ; elle monte avec les sels, en mS/cm.</translation>
+    </message>
+    <message>
+        <source>Cover: paper laid on each feeding.</source>
+        <translation>Couverture : papier posé sur chaque apport.</translation>
+    </message>
+    <message>
+        <source>Dry matter: what is left when all water is gone.</source>
+        <translation>Matière sèche : ce qui reste quand toute l’eau est partie.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast ratio: what could still be eaten in a tray, to its castings, both dry.</source>
+        <translation>Rapport aliment/compost : ce qui pourrait encore être mangé dans un plateau, par rapport à son lombricompost, tous deux en sec.</translation>
+    </message>
+    <message>
+        <source>Field capacity: the water that stays when the rest has drained off.</source>
+        <translation>Capacité au champ : l’eau qui reste quand le surplus s’est écoulé.</translation>
+    </message>
+    <message>
+        <source>Input-to-cast yield: dry matter put into a batch, to castings that came of it.</source>
+        <translation>Rendement : matière sèche apportée à un lot, par rapport au lombricompost qui en est sorti.</translation>
+    </message>
+    <message>
+        <source>Leachate: what has run through the trays into the sump.</source>
+        <translation>Lixiviat : ce qui a traversé les plateaux jusqu’au bac.</translation>
+    </message>
+    <message>
+        <source>Light-drying: a tray raised to the top, lid off, so that its worms go down.</source>
+        <translation>Séchage à la lumière : un plateau monté en haut, sans couvercle, pour que ses vers descendent.</translation>
+    </message>
+    <message>
+        <source>Member: one of the many runs of the model that the estimates are made of.</source>
+        <translation>Membre : l’un des nombreux passages du modèle dont sont faites les estimations.</translation>
+    </message>
+    <message>
+        <source>Ration: what the colony takes up, to what it needs to keep itself; above one it grows.</source>
+        <translation>Ration : ce que la colonie prend, par rapport à ce qu’il lui faut pour se maintenir ; au-dessus de un, elle croît.</translation>
+    </message>
+    <message>
+        <source>Reckoning: what the model and your journal make of each other.</source>
+        <translation>Calcul : ce que le modèle et votre journal donnent ensemble.</translation>
+    </message>
+    <message>
+        <source>Slot: a place in a stack; slot one is the bottom.</source>
+        <translation>Niveau : une place dans une pile ; le niveau un est en bas.</translation>
+    </message>
+    <message>
+        <source>Spigot: the tap of the drainage tray.</source>
+        <translation>Robinet : celui du plateau de drainage.</translation>
+    </message>
+    <message>
+        <source>Stack: trays over a drainage tray under a lid.</source>
+        <translation>Pile : des plateaux sur un plateau de drainage, sous un couvercle.</translation>
+    </message>
+    <message>
+        <source>Sump: the drainage tray and what stands in it.</source>
+        <translation>Bac : le plateau de drainage et ce qu’il contient.</translation>
+    </message>
+    <message>
+        <source>Turn: the moment when the top tray is filled, so that a tray is to be added or the bottom one harvested.</source>
+        <translation>Tour : le moment où le plateau du haut est rempli, de sorte qu’il faut en ajouter un ou récolter celui du bas.</translation>
+    </message>
+    <message>
+        <source>The cautions that stand at the work itself, all in one place. They are the usual ones; local codes, your doctor and licensed trades come first. This program gives no medical advice.</source>
+        <translation>Les précautions qui se trouvent au travail même, toutes au même endroit. Ce sont les habituelles ; les règles locales, votre médecin et les métiers agréés passent d’abord. Ce programme ne donne pas de conseil médical.</translation>
+    </message>
+    <message>
+        <source>Every number of the handbook and of the sums on the Materials page is a row here. Published means that it was read in that source or in its abstract; memory means that it was not looked up; common practice has no source, it is what people do; ours is a judgement or a rule of this program.</source>
+        <translation>Chaque nombre du guide et des calculs de la page Matières est une ligne ici. Publié veut dire qu’il a été lu dans cette source ou dans son résumé ; mémoire, qu’il n’a pas été vérifié ; une pratique courante n’a pas de source, c’est ce que font les gens ; nôtre est un jugement ou une règle de ce programme.</translation>
+    </message>
+    <message>
+        <source>Materials name the source of each row on their own page; parameters of the model stand under [[inside|what is inside the model]].</source>
+        <translation>Les matières nomment la source de chaque ligne sur leur propre page ; les paramètres du modèle se trouvent sous [[inside|ce qu’il y a dans le modèle]].</translation>
+    </message>
+    <message>
+        <source>What is inside the model</source>
+        <translation>Ce qu’il y a dans le modèle</translation>
+    </message>
+    <message>
+        <source>estimate uncertainty range trust parameters ensemble filter how</source>
+        <translation>estimation incertitude plage confiance paramètres ensemble filtre comment</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Mots</translation>
+    </message>
+    <message>
+        <source>glossary terms meaning</source>
+        <translation>glossaire termes sens</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>safety health lifting electricity children pregnancy asthma</source>
+        <translation>sécurité santé soulever électricité enfants grossesse asthme</translation>
+    </message>
+    <message>
+        <source>Figures and sources</source>
+        <translation>Chiffres et sources</translation>
+    </message>
+    <message>
+        <source>literature reference numbers memory</source>
+        <translation>littérature référence nombres mémoire</translation>
+    </message>
+    <message>
+        <source>The next tray goes on when the present one holds at least {castings-before-tray} of castings and most of its food is worked. Not earlier: worms follow food, and a colony spread thin over two trays finishes neither.</source>
+        <translation>Le plateau suivant se pose quand l’actuel contient au moins {castings-before-tray} de lombricompost et que presque toute sa nourriture est travaillée. Pas plus tôt : les vers suivent la nourriture, et une colonie dispersée sur deux plateaux n’en finit aucun.</translation>
+    </message>
+    <message>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <translation>Regarder le plateau du haut : y a-t-il un doigt de lombricompost sous la nourriture ?</translation>
+    </message>
+    <message>
+        <source>Level the surface, so that it touches the holes of the new tray.</source>
+        <translation>Aplanir la surface, pour qu’elle touche les trous du nouveau plateau.</translation>
+    </message>
+    <message>
+        <source>Lay bedding in the new tray, wet, and set it on top.</source>
+        <translation>Poser de la litière mouillée dans le nouveau plateau et le mettre au-dessus.</translation>
+    </message>
+    <message>
+        <source>Feed only there from now on. What is below goes on by itself.</source>
+        <translation>Ne nourrir que là désormais. Ce qui est dessous continue tout seul.</translation>
+    </message>
+    <message>
+        <source>The usual pace: the first tray alone for {first-tray-alone}, the second alone on top for at least {second-tray-alone}. The program says a tray is filled at {filled-castings} of castings and {filled-ratio} of unprocessed matter to castings or less.</source>
+        <translation>Le rythme habituel : le premier plateau seul {first-tray-alone}, le deuxième seul en haut au moins {second-tray-alone}. Le programme dit un plateau rempli à {filled-castings} de lombricompost et {filled-ratio} ou moins de matière non traitée par rapport au lombricompost.</translation>
+    </message>
+    <message>
+        <source>A tray whose contents come within {under-rim} of the rim is full, whatever else holds: there must be air under the next floor.</source>
+        <translation>Un plateau dont le contenu arrive à {under-rim} du bord est plein, quoi qu’il en soit : il faut de l’air sous le fond suivant.</translation>
+    </message>
+    <message>
+        <source>When the top tray is filled and no tray is spare, the bottom one has its turn. It is raised to the top, its worms go down out of the light, and what they leave is yours.</source>
+        <translation>Quand le plateau du haut est rempli et qu’aucun n’est libre, celui du bas a son tour. On le monte en haut, ses vers descendent loin de la lumière, et ce qu’ils laissent est à vous.</translation>
+    </message>
+    <message>
+        <source>Is it ready?</source>
+        <translation>Est-il prêt ?</translation>
+    </message>
+    <message>
+        <source>A tray is ready when its feed-to-cast ratio (what could still be eaten, to castings, both dry) is {ready} or below and it holds {ready-castings} or more of castings; nearly at {nearly}. The program gives the chance that it is so, tells you at {alert-raised}, and takes that back at {alert-withdrawn}.</source>
+        <translation>Un plateau est prêt quand son rapport aliment/compost (ce qui pourrait encore être mangé, par rapport au lombricompost, tous deux en sec) est de {ready} ou moins et qu’il contient {ready-castings} ou plus de lombricompost ; presque prêt à {nearly}. Le programme donne la probabilité qu’il en soit ainsi, vous prévient à {alert-raised}, et le retire à {alert-withdrawn}.</translation>
+    </message>
+    <message>
+        <source>Worms left in the bottom tray are normal and never a reason to wait: they go down in the light.</source>
+        <translation>Des vers restés dans le plateau du bas sont normaux et jamais une raison d’attendre : ils descendent à la lumière.</translation>
+    </message>
+    <message>
+        <source>The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.</source>
+        <translation>La première récolte vient d’habitude après {first-harvest}, les suivantes tous les {later-harvests}. Après {overdue-after} d’attente, une récolte est en retard : la litière usée et le manque de place font diminuer une colonie.</translation>
+    </message>
+    <message>
+        <source>The sequence</source>
+        <translation>Les étapes</translation>
+    </message>
+    <message>
+        <source>For one of your stacks, with the weight of its trays and a card for each day: [[harvest-now|harvest, step by step]].</source>
+        <translation>Pour une de vos piles, avec le poids de ses plateaux et une fiche par jour : [[harvest-now|récolte, pas à pas]].</translation>
+    </message>
+    <message>
+        <source>Lid off. Set the upper trays aside, in their order, on a sheet.</source>
+        <translation>Ôter le couvercle. Mettre les plateaux du dessus de côté, dans leur ordre, sur une bâche.</translation>
+    </message>
+    <message>
+        <source>Lift the bottom tray out, close to the body, and set it down.</source>
+        <translation>Sortir le plateau du bas, près du corps, et le poser.</translation>
+    </message>
+    <message>
+        <source>Put the upper trays back, each one slot lower.</source>
+        <translation>Remettre les plateaux du dessus, chacun un niveau plus bas.</translation>
+    </message>
+    <message>
+        <source>Put the lifted tray on top. Loosen the castings with your fingers, in ridges. Leave the lid off, under a lamp or in a bright place, not in the sun.</source>
+        <translation>Mettre le plateau sorti en haut. Aérer le lombricompost avec les doigts, en crêtes. Laisser le couvercle ôté, sous une lampe ou dans un endroit clair, pas au soleil.</translation>
+    </message>
+    <message>
+        <source>For {light-drying}: loosen once a day. Feed only the tray below. Too wet to crumble? Loosen again and give it a day more.</source>
+        <translation>Pendant {light-drying} : aérer une fois par jour. Ne nourrir que le plateau du dessous. Trop mouillé pour s’émietter ? Aérer encore et lui donner un jour de plus.</translation>
+    </message>
+    <message>
+        <source>When about {left-after-drying} of its worms are left, take the castings, weigh or measure them, and write that down.</source>
+        <translation>Quand il reste environ {left-after-drying} de ses vers, prélever le lombricompost, le peser ou le mesurer, et le noter.</translation>
+    </message>
+    <message>
+        <source>Lay new bedding in the empty tray; it goes on top again, or waits in storage.</source>
+        <translation>Poser une litière neuve dans le plateau vide ; il retourne en haut, ou attend rangé.</translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <translation>À quoi s’attendre</translation>
+    </message>
+    <message>
+        <source>One part of castings, dry, comes of {yield} parts of dry food and bedding; the rest was breathed. Much less: the tray was not finished, or much of the food was water. Much more: bedding that stays is in it.</source>
+        <translation>Une part de lombricompost, en sec, vient de {yield} parts de nourriture et de litière sèches ; le reste a été respiré. Beaucoup moins : le plateau n’était pas fini, ou une grande part de la nourriture était de l’eau. Beaucoup plus : il contient de la litière qui reste.</translation>
+    </message>
+    <message>
+        <source>Cocoons and worms that leave with it</source>
+        <translation>Cocons et vers qui partent avec</translation>
+    </message>
+    <message>
+        <source>Some always do; no method takes all of them out, and castings without any worm cannot be promised. A grown worm lays about {cocoons-weekly} cocoons a week; a cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.</source>
+        <translation>Il y en a toujours ; aucune méthode ne les retire tous, et on ne peut pas promettre de lombricompost sans aucun ver. Un ver adulte pond environ {cocoons-weekly} cocons par semaine ; un cocon met environ {cocoon-hatch} au chaud et donne {young} jeunes.</translation>
+    </message>
+    <message>
+        <source>A second light-drying after {second-drying} brings out what has hatched meanwhile.</source>
+        <translation>Un second séchage à la lumière après {second-drying} fait sortir ce qui a éclos entre-temps.</translation>
+    </message>
+    <message>
+        <source>A bait tray: lay melon or pumpkin under damp paper on the stored castings for {bait-days}, and carry it back with all that sits in it.</source>
+        <translation>Un plateau-appât : poser du melon ou de la courge sous du papier humide sur le lombricompost gardé pendant {bait-days}, et le rapporter avec tout ce qui s’y trouve.</translation>
+    </message>
+    <message>
+        <source>Choose the stack: the page follows its harvest from the weight of the trays before they are lifted to what became of the castings. Why each step is done stands under [[harvest|rotation and harvest]].</source>
+        <translation>Choisissez la pile : la page suit sa récolte, du poids des plateaux avant de les soulever à ce que le lombricompost est devenu. Le pourquoi de chaque étape se trouve sous [[harvest|rotation et récolte]].</translation>
+    </message>
+    <message>
+        <source>Lid off. Set the upper trays aside, in their order.</source>
+        <translation>Ôter le couvercle. Mettre les plateaux du dessus de côté, dans leur ordre.</translation>
+    </message>
+    <message>
+        <source>Lift the bottom tray out and set it down.</source>
+        <translation>Sortir le plateau du bas et le poser.</translation>
+    </message>
+    <message>
+        <source>Put the lifted tray on top, loosen its castings in ridges, leave the lid off.</source>
+        <translation>Mettre le plateau sorti en haut, aérer son lombricompost en crêtes, laisser le couvercle ôté.</translation>
+    </message>
+    <message>
+        <source>Castings are no soil. A litre of them weighs {bed-litre} while moist. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.</source>
+        <translation>Le lombricompost n’est pas de la terre. Un litre pèse {bed-litre} quand il est humide. Il se tasse, contient des sels et est riche ; un peu suffit pour longtemps. La page Matières calcule les quantités pour un lot.</translation>
+    </message>
+    <message>
+        <source>Potting mix</source>
+        <translation>Terreau</translation>
+    </message>
+    <message>
+        <source>By volume, {potting-share} of a mix has been tested and helped; more than {potting-most} is not advised, and never castings alone.</source>
+        <translation>En volume, {potting-share} d’un mélange ont été essayés et ont aidé ; plus de {potting-most} n’est pas conseillé, et jamais de lombricompost seul.</translation>
+    </message>
+    <message>
+        <source>Top-dressing</source>
+        <translation>Surfaçage</translation>
+    </message>
+    <message>
+        <source>A layer of {top-dressing} around the plant, scratched in and watered; again after {top-dressing-again}.</source>
+        <translation>Une couche de {top-dressing} autour de la plante, griffée et arrosée ; de nouveau après {top-dressing-again}.</translation>
+    </message>
+    <message>
+        <source>Sifting</source>
+        <translation>Tamiser</translation>
+    </message>
+    <message>
+        <source>Through a mesh of {sieve}, when dry enough to crumble. What stays on it (shell, stones, wood, cocoons) goes into the next bedding.</source>
+        <translation>À une maille de {sieve}, quand il est assez sec pour s’émietter. Ce qui reste dessus (coquilles, pierres, bois, cocons) va dans la prochaine litière.</translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Vented, cool, in the shade, near {storage-moisture} moisture, for {storage-months}. Shut tightly they go sour; bone dry they are dust.</source>
+        <translation>Aéré, frais, à l’ombre, près de {storage-moisture} d’humidité, pendant {storage-months}. Bien fermé, il aigrit ; tout sec, il est poussière.</translation>
+    </message>
+    <message>
+        <source>Leachate</source>
+        <translation>Lixiviat</translation>
+    </message>
+    <message>
+        <source>What ran out at the spigot is salty water that met everything in the trays. It is no brewed tea, and nobody knows what it holds unless it is measured. Published strengths are around {leachate-strength}; for worms {leachate-harmless} is harmless and about {leachate-harmful} harmful. One mS/cm stands for about {salt-per-conductivity} of salts.</source>
+        <translation>Ce qui a coulé au robinet est de l’eau salée qui a rencontré tout ce qu’il y a dans les plateaux. Ce n’est pas une infusion, et nul ne sait ce qu’il contient sans le mesurer. Les forces publiées sont autour de {leachate-strength} ; pour les vers, {leachate-harmless} est sans danger et environ {leachate-harmful} nocif. Un mS/cm correspond à environ {salt-per-conductivity} de sels.</translation>
+    </message>
+    <message>
+        <source>Dilute it to {target-seedlings} for young plants, {target-grown} for grown ones. Tap water itself has about {tap-water}. The Materials page says how many parts of water that takes, for the strong end of what the leachate may be.</source>
+        <translation>Le diluer à {target-seedlings} pour les jeunes plantes, à {target-grown} pour les adultes. L’eau du robinet a déjà environ {tap-water}. La page Matières dit combien de parts d’eau il faut, pour la valeur forte de ce que le lixiviat peut être.</translation>
+    </message>
+    <message>
+        <source>Use it within {leachate-keeps}, on soil, or pour it back over the top tray when the bed is dry.</source>
+        <translation>L’utiliser sous {leachate-keeps}, sur la terre, ou le reverser sur le plateau du haut quand le lit est sec.</translation>
+    </message>
+    <message>
+        <source>When to add a tray</source>
+        <translation>Quand ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>second third next turn too early full rim</source>
+        <translation>deuxième troisième suivant tour trop tôt plein bord</translation>
+    </message>
+    <message>
+        <source>Rotation and harvest</source>
+        <translation>Rotation et récolte</translation>
+    </message>
+    <message>
+        <source>lift light-drying castings ready cocoons loosen yield bottom tray</source>
+        <translation>monter séchage lumière lombricompost prêt cocons aérer rendement plateau du bas</translation>
+    </message>
+    <message>
+        <source>Harvest, step by step</source>
+        <translation>Récolte, pas à pas</translation>
+    </message>
+    <message>
+        <source>guided weight drying day yield take castings now</source>
+        <translation>guidée poids séchage jour rendement prélever lombricompost maintenant</translation>
+    </message>
+    <message>
+        <source>Using castings and leachate</source>
+        <translation>Utiliser le lombricompost et le lixiviat</translation>
+    </message>
+    <message>
+        <source>potting soil top-dressing storage dilution strength sieve garden plants</source>
+        <translation>terreau terre surfaçage garder dilution force tamis jardin plantes</translation>
+    </message>
+    <message>
+        <source>Worms work best near {growth-best}, well between {comfortable}, hardly below {coldest} and not at all at {hottest}.</source>
+        <translation>Les vers travaillent le mieux près de {growth-best}, bien dans la plage de {comfortable}, à peine sous {coldest} et pas du tout à {hottest}.</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Chaleur</translation>
+    </message>
+    <message>
+        <source>From {heat-death} in the bed worms begin to die. Carry the stack to a cooler room first; then shade, an open lid under a cloth, less food.</source>
+        <translation>À partir de {heat-death} dans le lit, des vers commencent à mourir. Porter d’abord la pile dans une pièce plus fraîche ; puis ombre, couvercle ouvert sous un linge, moins de nourriture.</translation>
+    </message>
+    <message>
+        <source>A bed heats by itself when much is fed at once. Stop feeding, spread the food flat, loosen the tray.</source>
+        <translation>Un lit chauffe de lui-même quand on donne beaucoup d’un coup. Cesser de nourrir, étaler la nourriture, aérer le plateau.</translation>
+    </message>
+    <message>
+        <source>A frozen bottle of water, wrapped, on the top bedding buys a day.</source>
+        <translation>Une bouteille d’eau gelée, enveloppée, sur la litière du haut fait gagner un jour.</translation>
+    </message>
+    <message>
+        <source>Cold</source>
+        <translation>Froid</translation>
+    </message>
+    <message>
+        <source>Near {frost-death} worms die. Bring the stack in, or wrap sides and lid and stand it off the ground; feed little, since what is not eaten rots when it warms.</source>
+        <translation>Près de {frost-death}, des vers meurent. Rentrer la pile, ou envelopper côtés et couvercle et l’isoler du sol ; nourrir peu, car ce qui n’est pas mangé pourrit au retour de la douceur.</translation>
+    </message>
+    <message>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <translation>Dans une pièce froide, tout prend plus de temps ; les dates du programme le savent quand vous notez de temps en temps la température du lit.</translation>
+    </message>
+    <message>
+        <source>A stack can be left alone for {away} without any care, longer in the cold. Bedding is food as well.</source>
+        <translation>Une pile peut rester seule {away} sans aucun soin, plus longtemps au froid. La litière aussi est une nourriture.</translation>
+    </message>
+    <message>
+        <source>A few days before: feed the usual, not more. A heap of food rots; it does not keep.</source>
+        <translation>Quelques jours avant : donner comme d’habitude, pas plus. Un tas de nourriture pourrit ; il ne se garde pas.</translation>
+    </message>
+    <message>
+        <source>On the last day: water to a wrung-out sponge, cover with a thick layer of wet paper, close the lid.</source>
+        <translation>Le dernier jour : arroser comme une éponge essorée, couvrir d’une couche épaisse de papier mouillé, fermer le couvercle.</translation>
+    </message>
+    <message>
+        <source>Empty the sump and leave the spigot open over a large jar.</source>
+        <translation>Vider le bac et laisser le robinet ouvert au-dessus d’un grand bocal.</translation>
+    </message>
+    <message>
+        <source>Write it down as an event, away, with the day of your return: the estimates then expect no feeding.</source>
+        <translation>Le noter comme événement, absence, avec le jour du retour : les estimations n’attendent alors pas d’apport.</translation>
+    </message>
+    <message>
+        <source>The rotation plan can be asked what two weeks away would change.</source>
+        <translation>On peut demander au plan de rotation ce que changeraient deux semaines d’absence.</translation>
+    </message>
+    <message>
+        <source>Moving a stack</source>
+        <translation>Déplacer une pile</translation>
+    </message>
+    <message>
+        <source>Empty the sump, shut the spigot.</source>
+        <translation>Vider le bac, fermer le robinet.</translation>
+    </message>
+    <message>
+        <source>Carry tray by tray, the heaviest last and shortest, and stack them again in the same order.</source>
+        <translation>Porter plateau par plateau, le plus lourd en dernier et au plus court, et les rempiler dans le même ordre.</translation>
+    </message>
+    <message>
+        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
+        <translation>Noter un changement de lieu ou de température dans les données de la pile.</translation>
+    </message>
+    <message>
+        <source>Splitting</source>
+        <translation>Diviser</translation>
+    </message>
+    <message>
+        <source>A colony that is crowded, beyond about {best-density} of floor, or a household with more scraps than a stack can take, is ready to be split.</source>
+        <translation>Une colonie à l’étroit, au-delà d’environ {best-density} de surface, ou un foyer avec plus de restes qu’une pile n’en prend, est mûr pour une division.</translation>
+    </message>
+    <message>
+        <source>Set up the new stack with one bedded tray.</source>
+        <translation>Installer la nouvelle pile avec un plateau garni de litière.</translation>
+    </message>
+    <message>
+        <source>Take worms with a part of their bed out of the old stack, at most {give-at-most} of the colony, so that the old one keeps its pace.</source>
+        <translation>Retirer de l’ancienne pile des vers avec une part de leur lit, au plus {give-at-most} de la colonie, pour que l’ancienne garde son rythme.</translation>
+    </message>
+    <message>
+        <source>Record it as moved worms: both stacks know it then.</source>
+        <translation>Le noter comme vers passés : les deux piles le savent alors.</translation>
+    </message>
+    <message>
+        <source>Worms double in {doubling} under good care, so there is something to give. Give worms with a handful of their own bedding; they settle better.</source>
+        <translation>Les vers doublent en {doubling} si l’on en prend soin, il y a donc de quoi donner. Donnez-les avec une poignée de leur propre litière ; ils s’installent mieux.</translation>
+    </message>
+    <message>
+        <source>Weigh them, or count some and weigh those; take at most {give-at-most} of the colony, from the top tray, where most of them are.</source>
+        <translation>Les peser, ou en compter quelques-uns et peser ceux-là ; prendre au plus {give-at-most} de la colonie, dans le plateau du haut, où sont la plupart.</translation>
+    </message>
+    <message>
+        <source>{stock} makes a start for a first tray.</source>
+        <translation>{stock} suffisent pour démarrer un premier plateau.</translation>
+    </message>
+    <message>
+        <source>Pack them in damp bedding in a vented box, cool, for a day at most.</source>
+        <translation>Les mettre dans de la litière humide, dans une boîte aérée, au frais, un jour au plus.</translation>
+    </message>
+    <message>
+        <source>Record the worms as taken away: the estimate of your colony follows.</source>
+        <translation>Noter les vers comme retirés : l’estimation de votre colonie suit.</translation>
+    </message>
+    <message>
+        <source>Choose the stack and what you notice. Each cause has its chance, from what the estimates say of this stack, its evidence in numbers, the look that would tell it from the others, and what to do.</source>
+        <translation>Choisissez la pile et ce que vous remarquez. Chaque cause a sa probabilité, d’après ce que les estimations disent de cette pile, ses indices en nombres, le regard qui la distinguerait des autres, et ce qu’il faut faire.</translation>
+    </message>
+    <message>
+        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.</source>
+        <translation>L’ordre est calculé. Chaque membre de l’ensemble est une pile possible qui s’accorde avec votre journal ; une cause est probable quand beaucoup d’entre eux sont dans l’état qui amène ce symptôme. Un regard noté change l’ordre.</translation>
+    </message>
+    <message>
+        <source>What may be wrong</source>
+        <translation>Ce qui peut ne pas aller</translation>
+    </message>
+    <message>
+        <source>smell flies mites ants escape dying mould sour heat standing water help problem</source>
+        <translation>odeur mouches acariens fourmis fuite mort moisissure acide chaleur eau stagnante aide problème</translation>
+    </message>
+    <message>
+        <source>Seasons</source>
+        <translation>Saisons</translation>
+    </message>
+    <message>
+        <source>summer winter heat cold frost temperature</source>
+        <translation>été hiver chaleur froid gel température</translation>
+    </message>
+    <message>
+        <source>Going away</source>
+        <translation>Partir en voyage</translation>
+    </message>
+    <message>
+        <source>holiday travel weeks absence</source>
+        <translation>vacances voyage semaines absence</translation>
+    </message>
+    <message>
+        <source>Moving and splitting</source>
+        <translation>Déplacer et diviser</translation>
+    </message>
+    <message>
+        <source>carry transport divide new stack crowded</source>
+        <translation>porter transport diviser nouvelle pile étroit</translation>
+    </message>
+    <message>
+        <source>Giving worms</source>
+        <translation>Donner des vers</translation>
+    </message>
+    <message>
+        <source>share neighbours school release</source>
+        <translation>partager voisins école relâcher</translation>
+    </message>
+</context>
+<context>
+    <name>HandbookHtml</name>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Précaution : %1</translation>
+    </message>
+</context>
+<context>
+    <name>HandbookPage</name>
+    <message>
+        <source>Handbook</source>
+        <translation>Guide</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Chercher (%1)</translation>
+    </message>
+    <message>
+        <source>Find in the handbook</source>
+        <translation>Chercher dans le guide</translation>
+    </message>
+    <message>
+        <source>All words must be on the page</source>
+        <translation>Tous les mots doivent être dans la page</translation>
+    </message>
+    <message>
+        <source>Pages of the handbook</source>
+        <translation>Pages du guide</translation>
+    </message>
+    <message>
+        <source>How each step is done, why, and the usual cautions. Everything is on this machine.</source>
+        <translation>Comment se fait chaque étape, pourquoi, et les précautions habituelles. Tout est sur cette machine.</translation>
+    </message>
+    <message>
+        <source>No page holds all of these words.</source>
+        <translation>Aucune page ne contient tous ces mots.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) found</source>
+        <translation>
+            <numerusform>%n page trouvée</numerusform>
+            <numerusform>%n pages trouvées</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>HandbookView</name>
+    <message>
+        <source>Page of the handbook</source>
+        <translation>Page du guide</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Guide : %1</translation>
+    </message>
+</context>
+<context>
+    <name>HarvestBody</name>
+    <message>
+        <source>Taken</source>
+        <translation>Prélevé</translation>
+    </message>
+    <message>
+        <source>the whole tray</source>
+        <translation>tout le plateau</translation>
+    </message>
+    <message>
+        <source>a part; the batch goes on</source>
+        <translation>une partie ; le lot continue</translation>
+    </message>
+    <message>
+        <source>Share taken</source>
+        <translation>Part prélevée</translation>
+    </message>
+    <message>
+        <source>Which share of the tray?</source>
+        <translation>Quelle part du plateau ?</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Lombricompost</translation>
+    </message>
+    <message>
+        <source>How much was taken? By mass or by volume.</source>
+        <translation>Combien a été prélevé ? En masse ou en volume.</translation>
+    </message>
+    <message>
+        <source>Their moisture</source>
+        <translation>Son humidité</translation>
+    </message>
+    <message>
+        <source>of wet mass, if measured</source>
+        <translation>de la masse humide, si mesurée</translation>
+    </message>
+    <message>
+        <source>expected: about %1, or %2</source>
+        <translation>attendu : environ %1, ou %2</translation>
+    </message>
+</context>
+<context>
+    <name>HarvestView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>less than usual: some was not finished, or is still in the sump and the trays</source>
+        <translation>moins que d’habitude : une partie n’était pas finie, ou est encore dans le bac et les plateaux</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>comme d’habitude</translation>
+    </message>
+    <message>
+        <source>more than usual: bedding that stays, or water, is in it</source>
+        <translation>plus que d’habitude : il contient de la litière qui reste, ou de l’eau</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <translation>Votre portée en soulevant, des chevilles vers l’avant jusqu’aux mains (peut rester vide : elle est alors prise de la taille du plateau) :</translation>
+    </message>
+    <message>
+        <source>Your reach</source>
+        <translation>Votre portée</translation>
+    </message>
+    <message>
+        <source>There is no stack yet to harvest.</source>
+        <translation>Il n’y a pas encore de pile à récolter.</translation>
+    </message>
+    <message>
+        <source>The estimates of this stack are being made.</source>
+        <translation>Les estimations de cette pile se font.</translation>
+    </message>
+    <message>
+        <source>A tray of %1 is drying in the light.</source>
+        <translation>Un plateau de %1 sèche à la lumière.</translation>
+    </message>
+    <message>
+        <source>%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.</source>
+        <translation>%1 a un seul plateau. Rien ne peut être monté par-dessus : ajoutez d’abord un plateau, et ses vers monteront vers la nourriture fraîche.</translation>
+    </message>
+    <message>
+        <source>The bottom tray of %1: ready %2, feed-to-cast %3.</source>
+        <translation>Le plateau du bas de %1 : prêt %2, aliment/compost %3.</translation>
+    </message>
+    <message>
+        <source>Before you lift</source>
+        <translation>Avant de soulever</translation>
+    </message>
+    <message>
+        <source>Slot %1: about %2. %3</source>
+        <translation>Niveau %1 : environ %2. %3</translation>
+    </message>
+    <message>
+        <source>The sequence</source>
+        <translation>Les étapes</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number, step</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>It stands on top: record the lifting…</source>
+        <translation>Il est en haut : noter la montée…</translation>
+    </message>
+    <message>
+        <source>Look into the bottom tray first…</source>
+        <translation>Regarder d’abord dans le plateau du bas…</translation>
+    </message>
+    <message>
+        <source>Day %1 in the light, %2</source>
+        <translation>Jour %1 à la lumière, %2</translation>
+    </message>
+    <message>
+        <source>Worms left: %1 of those that were in it; moisture %2.</source>
+        <translation>Vers restants : %1 de ceux qui y étaient ; humidité %2.</translation>
+    </message>
+    <message>
+        <source>Food went into the drying tray: that keeps worms in it.</source>
+        <translation>De la nourriture est allée dans le plateau qui sèche : cela y retient des vers.</translation>
+    </message>
+    <message>
+        <source>Too wet that day.</source>
+        <translation>Trop mouillé ce jour-là.</translation>
+    </message>
+    <message>
+        <source>Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day.</source>
+        <translation>Trop mouillé : les vers restent là où c’est mouillé. L’aérer de nouveau, en crêtes, et lui donner un jour de plus.</translation>
+    </message>
+    <message>
+        <source>Few worms are left: take the castings when they crumble.</source>
+        <translation>Il reste peu de vers : prélever le lombricompost quand il s’émiette.</translation>
+    </message>
+    <message>
+        <source>Loosen it once today; the usual time is %1.</source>
+        <translation>L’aérer une fois aujourd’hui ; la durée habituelle est de %1.</translation>
+    </message>
+    <message>
+        <source>Feed only the tray below. Lid off, bright, out of the sun.</source>
+        <translation>Ne nourrir que le plateau du dessous. Sans couvercle, au clair, à l’abri du soleil.</translation>
+    </message>
+    <message>
+        <source>Loosened: record it…</source>
+        <translation>Aéré : le noter…</translation>
+    </message>
+    <message>
+        <source>Taken: weigh or measure…</source>
+        <translation>Prélevé : le peser ou le mesurer…</translation>
+    </message>
+    <message>
+        <source>There is no estimate of these days yet.</source>
+        <translation>Il n’y a pas encore d’estimation de ces jours.</translation>
+    </message>
+    <message>
+        <source>The last harvest, %1</source>
+        <translation>La dernière récolte, %1</translation>
+    </message>
+    <message>
+        <source>Taken: %1, about %2, dry %3</source>
+        <translation>Prélevé : %1, environ %2, en sec %3</translation>
+    </message>
+    <message>
+        <source>%1 at an assumed moisture of %2</source>
+        <translation>%1 à une humidité supposée de %2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Expected before it was weighed: %1.</source>
+        <translation>Attendu avant la pesée : %1.</translation>
+    </message>
+    <message>
+        <source>Of %1 dry put in, %2 to %3 dry is usual (%4): this is %5.</source>
+        <translation>Sur %1 apportés en sec, %2 à %3 en sec sont habituels (%4) : ceci est %5.</translation>
+    </message>
+    <message>
+        <source>With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.</source>
+        <translation>Avec lui sont partis environ %1 vers et %2 cocons, selon l’estimation. C’est normal ; on ne peut pas promettre de lombricompost sans aucun ver.</translation>
+    </message>
+    <message>
+        <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
+        <translation>Pour les garder : un second séchage du lombricompost à la lumière (%1), quand ce qui était dans les cocons a éclos ; ou un plateau-appât de melon ou de courge sous du papier humide pendant %2, rapporté avec tout ce qui s’y trouve.</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Ensuite</translation>
+    </message>
+    <message>
+        <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
+        <translation>Ce que vous prélevez, pesé ou mesuré, est comparé ici à ce qui était attendu. Quelques cocons et jeunes vers partent avec : un second séchage à la lumière après %1 ou un plateau-appât en garde beaucoup.</translation>
+    </message>
+    <message>
+        <source>Bed a tray anew…</source>
+        <translation>Regarnir un plateau de litière…</translation>
+    </message>
+</context>
+<context>
+    <name>HouseholdText</name>
+    <message>
+        <source>%1, %2: found «%3»; allowed: %4</source>
+        <translation>%1, %2 : trouvé « %3 » ; admis : %4</translation>
+    </message>
+    <message>
+        <source>%1 is there already. It was left as it is.</source>
+        <translation>%1 existe déjà. Il a été laissé tel quel.</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only: there is no permission to write to it or to its folder. Nothing can be recorded until that is changed.</source>
+        <translation>%1 est ouvert en lecture seule : il n’y a pas de droit d’écriture sur lui ou sur son dossier. Rien ne peut être noté tant que cela n’est pas changé.</translation>
+    </message>
+    <message>
+        <source>Rename the household</source>
+        <translation>Renommer le foyer</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Dossier des sauvegardes</translation>
+    </message>
+    <message numerus="yes">
+        <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
+        <translation>
+            <numerusform>Un autre programme a changé des entrées de ce foyer. %n étape qui pouvait être annulée les touchait et ne peut plus l’être.</numerusform>
+            <numerusform>Un autre programme a changé des entrées de ce foyer. %n étapes qui pouvaient être annulées les touchaient et ne peuvent plus l’être.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 was moved or removed. Nothing more is written until it is back; what is in a form stays there.</source>
+        <translation>%1 a été déplacé ou enlevé. Plus rien n’est écrit jusqu’à son retour ; ce qui est dans un formulaire y reste.</translation>
+    </message>
+    <message>
+        <source>%1 is back. It takes entries again.</source>
+        <translation>%1 est de retour. Il reprend des entrées.</translation>
+    </message>
+    <message>
+        <source>%1 was moved or removed while it was open. Nothing was written; put it back, or open it where it is now.</source>
+        <translation>%1 a été déplacé ou enlevé pendant qu’il était ouvert. Rien n’a été écrit ; le remettre en place, ou l’ouvrir là où il est maintenant.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer release and can only be read. Nothing was written.</source>
+        <translation>%1 a été écrit par une version plus récente et ne peut qu’être lu. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only. Nothing was written.</source>
+        <translation>%1 est ouvert en lecture seule. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>The entry is still being written. Nothing was changed; try again in a moment.</source>
+        <translation>L’entrée est encore en cours d’écriture. Rien n’a été changé ; réessayer dans un instant.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used as a picture: %2</source>
+        <translation>%1 ne peut pas servir de photo : %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used as a picture: it could not be made smaller.</source>
+        <translation>%1 ne peut pas servir de photo : elle n’a pas pu être réduite.</translation>
+    </message>
+</context>
+<context>
+    <name>JournalModel</name>
+    <message>
+        <source>slot %1</source>
+        <translation>niveau %1</translation>
+    </message>
+    <message>
+        <source>slot %1 · tray %2 · batch %3</source>
+        <translation>niveau %1 · plateau %2 · lot %3</translation>
+    </message>
+    <message>
+        <source>%1 · being saved</source>
+        <translation>%1 · enregistrement</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+</context>
+<context>
+    <name>JournalPage</name>
+    <message>
+        <source>Journal</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Chercher (%1)</translation>
+    </message>
+    <message>
+        <source>Find in the journal</source>
+        <translation>Chercher dans le journal</translation>
+    </message>
+    <message>
+        <source>All words must be in the row</source>
+        <translation>Tous les mots doivent être dans la ligne</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Période</translation>
+    </message>
+    <message>
+        <source>Edit the chosen entry</source>
+        <translation>Modifier l’entrée choisie</translation>
+    </message>
+    <message>
+        <source>Take the chosen entries out of the journal</source>
+        <translation>Ôter du journal les entrées choisies</translation>
+    </message>
+    <message>
+        <source>Change the chosen entries together</source>
+        <translation>Modifier ensemble les entrées choisies</translation>
+    </message>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Photos de l’entrée choisie</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Tous les jours</translation>
+    </message>
+    <message>
+        <source>Last 30 days</source>
+        <translation>30 derniers jours</translation>
+    </message>
+    <message>
+        <source>Last 90 days</source>
+        <translation>90 derniers jours</translation>
+    </message>
+    <message>
+        <source>Last year</source>
+        <translation>Dernière année</translation>
+    </message>
+    <message>
+        <source>Last 2 years</source>
+        <translation>2 dernières années</translation>
+    </message>
+    <message>
+        <source>All actions</source>
+        <translation>Toutes les actions</translation>
+    </message>
+    <message>
+        <source>Enter edits the chosen entry, Delete takes it out</source>
+        <translation>Entrée modifie l’entrée choisie, Suppr l’ôte</translation>
+    </message>
+    <message>
+        <source>All stacks</source>
+        <translation>Toutes les piles</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies)</source>
+        <translation>
+            <numerusform>%n entrée</numerusform>
+            <numerusform>%n entrées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n entry(ies)</source>
+        <translation>
+            <numerusform>%1 sur %n entrée</numerusform>
+            <numerusform>%1 sur %n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 chosen</source>
+        <translation>%1, %2 choisies</translation>
+    </message>
+    <message>
+        <source>Here stands every feeding, look and harvest, newest first, once the first one is recorded.</source>
+        <translation>Ici se trouve chaque apport, regard et récolte, le plus récent d’abord, dès que le premier est noté.</translation>
+    </message>
+    <message>
+        <source>No entry is like that. %1 shows all again.</source>
+        <translation>Aucune entrée n’est ainsi. %1 les remontre toutes.</translation>
+    </message>
+    <message>
+        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
+        <translation>L’entrée ci-dessous a été modifiée et n’est pas enregistrée. L’enregistrer ou l’abandonner d’abord.</translation>
+    </message>
+    <message>
+        <source>Delete “%1”</source>
+        <translation>Supprimer « %1 »</translation>
+    </message>
+    <message numerus="yes">
+        <source>Delete %n entry(ies)</source>
+        <translation>
+            <numerusform>Supprimer %n entrée</numerusform>
+            <numerusform>Supprimer %n entrées</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>JournalSheetView</name>
+    <message>
+        <source>Import into the journal</source>
+        <translation>Importer dans le journal</translation>
+    </message>
+    <message>
+        <source>Import %1</source>
+        <translation>Importer %1</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Lecture…</translation>
+    </message>
+    <message>
+        <source>Cells parted by %1</source>
+        <translation>Cellules séparées par %1</translation>
+    </message>
+    <message>
+        <source>What parts the cells</source>
+        <translation>Ce qui sépare les cellules</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>L’unité des quantités qui n’en ont pas :</translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Chacune est : %1</translation>
+    </message>
+    <message>
+        <source>Rows that are shown</source>
+        <translation>Lignes montrées</translation>
+    </message>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Lignes du fichier</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importer</translation>
+    </message>
+    <message>
+        <source>&amp;Save the rows at fault…</source>
+        <translation>&amp;Enregistrer les lignes en faute…</translation>
+    </message>
+    <message>
+        <source>These are &amp;readings of a logger…</source>
+        <translation>Ce sont des re&amp;levés d’un enregistreur…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n ligne, %1.</numerusform>
+            <numerusform>%n lignes, %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 What parts the cells is not certain: look at the columns below.</source>
+        <translation>%1 Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>rien, laissé de côté</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
+    </message>
+    <message>
+        <source>Left out, since they are no columns of the journal: %1</source>
+        <translation>Laissées de côté, car elles ne sont pas des colonnes du journal : %1</translation>
+    </message>
+    <message>
+        <source>Leave out what the journal holds already (%1)</source>
+        <translation>Laisser de côté ce que le journal contient déjà (%1)</translation>
+    </message>
+    <message>
+        <source>Leave out what the journal holds already</source>
+        <translation>Laisser de côté ce que le journal contient déjà</translation>
+    </message>
+    <message>
+        <source>Leave out what an earlier row of the file says too (%1)</source>
+        <translation>Laisser de côté ce qu’une ligne précédente du fichier dit déjà (%1)</translation>
+    </message>
+    <message>
+        <source>Leave out what an earlier row of the file says too</source>
+        <translation>Laisser de côté ce qu’une ligne précédente du fichier dit déjà</translation>
+    </message>
+    <message>
+        <source>The first rows</source>
+        <translation>Les premières lignes</translation>
+    </message>
+    <message>
+        <source>Rows at fault (%1)</source>
+        <translation>Lignes en faute (%1)</translation>
+    </message>
+    <message>
+        <source>Rows that are there already (%1)</source>
+        <translation>Lignes déjà là (%1)</translation>
+    </message>
+    <message>
+        <source>Rows said before (%1)</source>
+        <translation>Lignes répétées (%1)</translation>
+    </message>
+    <message>
+        <source>Imported</source>
+        <translation>Importé</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Import %n entry(ies)</source>
+        <translation>
+            <numerusform>&amp;Importer %n entrée</numerusform>
+            <numerusform>&amp;Importer %n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Examen des lignes…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
+            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
+            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
+            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
+            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
+        <translation>
+            <numerusform>Les autres lignes ont été importées. %n ligne en faute : l’enregistrer, la corriger et l’importer de nouveau.</numerusform>
+            <numerusform>Les autres lignes ont été importées. %n lignes en faute : les enregistrer, les corriger et les importer de nouveau.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 lignes en faute</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Enregistrer les lignes en faute</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Les lignes en faute ont été écrites dans %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
+    </message>
+</context>
+<context>
+    <name>JournalWords</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <translation>à gauche</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <translation>à droite</translation>
+    </message>
+    <message>
+        <source>at the front</source>
+        <translation>devant</translation>
+    </message>
+    <message>
+        <source>at the back</source>
+        <translation>derrière</translation>
+    </message>
+    <message>
+        <source>all over</source>
+        <translation>partout</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>à l’intérieur</translation>
+    </message>
+    <message>
+        <source>in a garage</source>
+        <translation>dans un garage</translation>
+    </message>
+    <message>
+        <source>outdoors</source>
+        <translation>à l’extérieur</translation>
+    </message>
+    <message>
+        <source>on legs</source>
+        <translation>sur pieds</translation>
+    </message>
+    <message>
+        <source>on a base</source>
+        <translation>sur un socle</translation>
+    </message>
+    <message>
+        <source>on the floor</source>
+        <translation>au sol</translation>
+    </message>
+    <message>
+        <source>spigot open</source>
+        <translation>robinet ouvert</translation>
+    </message>
+    <message>
+        <source>spigot shut</source>
+        <translation>robinet fermé</translation>
+    </message>
+    <message>
+        <source>strength %1 mS/cm</source>
+        <translation>force %1 mS/cm</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worm(s) put back</source>
+        <translation>
+            <numerusform>%n ver remis</numerusform>
+            <numerusform>%n vers remis</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>tray %1 m²</source>
+        <translation>plateau de %1 m²</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 de haut</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tray(s)</source>
+        <translation>
+            <numerusform>%n plateau</numerusform>
+            <numerusform>%n plateaux</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>sump %1</source>
+        <translation>bac de %1</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>d’habitude %1</translation>
+    </message>
+    <message>
+        <source>moisture %1</source>
+        <translation>humidité %1</translation>
+    </message>
+    <message>
+        <source>nitrogen %1 %</source>
+        <translation>azote %1 %</translation>
+    </message>
+    <message>
+        <source>C:N %1</source>
+        <translation>C:N %1</translation>
+    </message>
+    <message>
+        <source>%1 kg/m³</source>
+        <translation>%1 kg/m³</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted</source>
+        <translation>
+            <numerusform>%n compté</numerusform>
+            <numerusform>%n comptés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>wetted to %1</source>
+        <translation>humidifiée à %1</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>couverture</translation>
+    </message>
+    <message>
+        <source>%1: no longer</source>
+        <translation>%1 : plus maintenant</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2, every %n day(s)</source>
+        <translation>
+            <numerusform>%1 : %2, une fois en %n jour</numerusform>
+            <numerusform>%1 : %2, tous les %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not emptied</source>
+        <translation>non vidé</translation>
+    </message>
+    <message>
+        <source>%1 poured through</source>
+        <translation>%1 versés au travers</translation>
+    </message>
+    <message>
+        <source>%1 ran out</source>
+        <translation>%1 ont coulé</translation>
+    </message>
+    <message>
+        <source>bed %1</source>
+        <translation>lit %1</translation>
+    </message>
+    <message>
+        <source>air %1</source>
+        <translation>air %1</translation>
+    </message>
+    <message>
+        <source>air humidity %1</source>
+        <translation>humidité de l’air %1</translation>
+    </message>
+    <message>
+        <source>squeeze %1 of 5</source>
+        <translation>pression %1 sur 5</translation>
+    </message>
+    <message>
+        <source>pH %1</source>
+        <translation>pH %1</translation>
+    </message>
+    <message>
+        <source>castings %1 deep</source>
+        <translation>lombricompost : %1 d’épaisseur</translation>
+    </message>
+    <message>
+        <source>%1 still recognisable</source>
+        <translation>%1 encore reconnaissable</translation>
+    </message>
+    <message>
+        <source>%1 of the last feeding left</source>
+        <translation>%1 du dernier apport restent</translation>
+    </message>
+    <message>
+        <source>few worms</source>
+        <translation>peu de vers</translation>
+    </message>
+    <message>
+        <source>some worms</source>
+        <translation>quelques vers</translation>
+    </message>
+    <message>
+        <source>many worms</source>
+        <translation>beaucoup de vers</translation>
+    </message>
+    <message>
+        <source>in %1 of the bed</source>
+        <translation>dans %1 du lit</translation>
+    </message>
+    <message>
+        <source>%1 worms</source>
+        <translation>%1 vers</translation>
+    </message>
+    <message>
+        <source>in %1 of bed</source>
+        <translation>dans %1 de lit</translation>
+    </message>
+    <message>
+        <source>empty tray %1</source>
+        <translation>plateau vide %1</translation>
+    </message>
+    <message>
+        <source>bottom tray to the top, to dry in the light</source>
+        <translation>plateau du bas monté en haut, à sécher à la lumière</translation>
+    </message>
+    <message>
+        <source>the drying castings</source>
+        <translation>le lombricompost en séchage</translation>
+    </message>
+    <message>
+        <source>put on</source>
+        <translation>mis</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>ôté</translation>
+    </message>
+    <message>
+        <source>%1 of the tray</source>
+        <translation>%1 du plateau</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>jusqu’au %1</translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation>Installation</translation>
+    </message>
+    <message>
+        <source>Own material</source>
+        <translation>Matière personnelle</translation>
+    </message>
+    <message>
+        <source>Worms put in</source>
+        <translation>Vers mis</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Apport</translation>
+    </message>
+    <message>
+        <source>Covered</source>
+        <translation>Couverture</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Arrosage</translation>
+    </message>
+    <message>
+        <source>Routine</source>
+        <translation>Habitude</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Vidangé</translation>
+    </message>
+    <message>
+        <source>Flushed</source>
+        <translation>Rinçage</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Looked</source>
+        <translation>Regard</translation>
+    </message>
+    <message>
+        <source>Worms weighed</source>
+        <translation>Vers pesés</translation>
+    </message>
+    <message>
+        <source>Worms counted</source>
+        <translation>Vers comptés</translation>
+    </message>
+    <message>
+        <source>Tray weighed</source>
+        <translation>Plateau pesé</translation>
+    </message>
+    <message>
+        <source>Lifted</source>
+        <translation>Montée</translation>
+    </message>
+    <message>
+        <source>Loosened</source>
+        <translation>Aération</translation>
+    </message>
+    <message>
+        <source>Lid</source>
+        <translation>Couvercle</translation>
+    </message>
+    <message>
+        <source>Castings taken</source>
+        <translation>Lombricompost prélevé</translation>
+    </message>
+    <message>
+        <source>Worms taken away</source>
+        <translation>Vers retirés</translation>
+    </message>
+    <message>
+        <source>Worms moved</source>
+        <translation>Vers passés</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Événement</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Arrêt</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+</context>
+<context>
+    <name>Labels</name>
+    <message>
+        <source>%1, %2 × %3 labels of %4 × %5 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray %1 · batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bedded %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted ______________  Taken ______________</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels for trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The labels could not be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Lanes</name>
+    <message>
+        <source>tray %1</source>
+        <translation>plateau %1</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>take the castings, lay new bedding</source>
+        <translation>prélever le lombricompost, poser une litière neuve</translation>
+    </message>
+    <message>
+        <source>add a tray</source>
+        <translation>ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>its turn: 10 %, 50 % and 90 % sure</source>
+        <translation>son tour : sûr à 10 %, 50 % et 90 %</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>in the light</source>
+        <translation>à la lumière</translation>
+    </message>
+    <message>
+        <source>planned (dashed)</source>
+        <translation>prévu (tirets)</translation>
+    </message>
+</context>
+<context>
+    <name>LanesView</name>
+    <message>
+        <source>no step chosen</source>
+        <translation>aucune étape choisie</translation>
+    </message>
+    <message numerus="yes">
+        <source>Year of %n stack(s): %1</source>
+        <translation>
+            <numerusform>Année de %n pile : %1</numerusform>
+            <numerusform>Année de %n piles : %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
+        <translation>Les flèches choisissent une étape ou une autre pile ; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine</translation>
+    </message>
+</context>
+<context>
+    <name>LeachateBench</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure, source</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Vidangé</translation>
+    </message>
+    <message>
+        <source>Measured strength</source>
+        <translation>Force mesurée</translation>
+    </message>
+    <message>
+        <source>left empty: the estimate of the stack</source>
+        <translation>laissé vide : l’estimation de la pile</translation>
+    </message>
+    <message>
+        <source>Wished strength</source>
+        <translation>Force souhaitée</translation>
+    </message>
+    <message>
+        <source>young plants %1, grown ones %2</source>
+        <translation>jeunes plantes %1, adultes %2</translation>
+    </message>
+    <message>
+        <source>Your water</source>
+        <translation>Votre eau</translation>
+    </message>
+    <message>
+        <source>tap water about %1</source>
+        <translation>eau du robinet, environ %1</translation>
+    </message>
+    <message>
+        <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
+        <translation>Le lixiviat est ce qui a traversé les plateaux : de l’eau salée avec ce qu’elle a rencontré. Ce n’est ni une infusion ni un engrais de contenu connu ; il peut contenir des germes et le jus de restes inachevés. L’utiliser sous %1, sur la terre autour de plantes qui ne se mangent pas crues, ou le reverser sur le plateau du haut.</translation>
+    </message>
+    <message>
+        <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
+        <translation>Publié : %1 ; sans danger pour les vers %2 ; nocif vers %3. Un mS/cm correspond à environ %4 de sels.</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Force</translation>
+    </message>
+    <message>
+        <source>%1 mS/cm, %2</source>
+        <translation>%1 mS/cm, %2</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>telle que mesurée</translation>
+    </message>
+    <message>
+        <source>estimated, with its 90 % range</source>
+        <translation>estimée, avec sa plage à 90 %</translation>
+    </message>
+    <message>
+        <source>published values</source>
+        <translation>valeurs publiées</translation>
+    </message>
+    <message>
+        <source>Salts</source>
+        <translation>Sels</translation>
+    </message>
+    <message>
+        <source>%1 g/L</source>
+        <translation>%1 g/L</translation>
+    </message>
+    <message>
+        <source>The strength that is wished and that of your water make the dilution.</source>
+        <translation>La force souhaitée et celle de votre eau donnent la dilution.</translation>
+    </message>
+    <message>
+        <source>One part of leachate to %1 parts of water, to be on the safe side of the range.</source>
+        <translation>Une part de lixiviat pour %1 parts d’eau, pour rester du côté sûr de la plage.</translation>
+    </message>
+    <message>
+        <source>Water, in parts</source>
+        <translation>Eau, en parts</translation>
+    </message>
+    <message>
+        <source>Makes</source>
+        <translation>Donne</translation>
+    </message>
+    <message>
+        <source>It is no stronger than wished; it still is leachate, with the cautions above.</source>
+        <translation>Il n’est pas plus fort que souhaité ; cela reste du lixiviat, avec les précautions ci-dessus.</translation>
+    </message>
+    <message>
+        <source>Your water is as strong as what is wished: with it no dilution gets there. Take rain water, or wish for more.</source>
+        <translation>Votre eau est aussi forte que ce qui est souhaité : avec elle, aucune dilution n’y arrive. Prenez de l’eau de pluie, ou souhaitez davantage.</translation>
+    </message>
+</context>
+<context>
+    <name>Legend</name>
+    <message>
+        <source>Age of batch</source>
+        <translation>Âge du lot</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nouveau</translation>
+    </message>
+    <message>
+        <source>%1 mo</source>
+        <comment>short for months</comment>
+        <translation>%1 mois</translation>
+    </message>
+    <message>
+        <source>castings, by age</source>
+        <translation>lombricompost, selon l’âge</translation>
+    </message>
+    <message>
+        <source>softened</source>
+        <translation>ramolli</translation>
+    </message>
+    <message>
+        <source>food</source>
+        <translation>nourriture</translation>
+    </message>
+    <message>
+        <source>bedding</source>
+        <translation>litière</translation>
+    </message>
+    <message>
+        <source>one for each 50 g of worms</source>
+        <translation>un pour 50 g de vers</translation>
+    </message>
+    <message>
+        <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
+        <translation>Anneau : probabilité, en %, que le plateau soit prêt ; disque plein quand il l’est</translation>
+    </message>
+    <message>
+        <source>0.07 : 1 = unprocessed to castings, dry</source>
+        <translation>0,07 : 1 = non traité par rapport au lombricompost, en sec</translation>
+    </message>
+    <message>
+        <source>Depths to one scale; sump levels twice as tall, a mark at each litre</source>
+        <translation>Épaisseurs à une même échelle ; niveaux du bac deux fois plus hauts, un trait par litre</translation>
+    </message>
+    <message>
+        <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
+        <translation>Barres : vidangé et noté ; traits : attendu. Bandes : plage à 90 %</translation>
+    </message>
+</context>
+<context>
+    <name>LengthField</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+</context>
+<context>
+    <name>LidBody</name>
+    <message>
+        <source>The lid is</source>
+        <translation>Le couvercle est</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>mis</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>ôté</translation>
+    </message>
+</context>
+<context>
+    <name>Lists</name>
+    <message>
+        <source>Parameter</source>
+        <translation>Paramètre</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>Centre</translation>
+    </message>
+    <message>
+        <source>90 % range</source>
+        <translation>Plage à 90 %</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Rests on</source>
+        <translation>Fondé sur</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Chiffre</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Précaution</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Noticed</source>
+        <translation>Remarqué</translation>
+    </message>
+    <message>
+        <source>Causes, the usual ones first</source>
+        <translation>Causes, les habituelles d’abord</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Within its 90 % range</source>
+        <translation>Dans sa plage à 90 %</translation>
+    </message>
+    <message>
+        <source>The latest: came, expected</source>
+        <translation>Le dernier : venu, attendu</translation>
+    </message>
+    <message>
+        <source>Once there are drainings and harvests in the journal, what came stands here beside what was expected.</source>
+        <translation>Dès qu’il y a des vidanges et des récoltes dans le journal, ce qui est venu se trouve ici à côté de ce qui était attendu.</translation>
+    </message>
+    <message>
+        <source>drainings</source>
+        <translation>vidanges</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>harvests, by weight</source>
+        <translation>récoltes, en poids</translation>
+    </message>
+</context>
+<context>
+    <name>LoggerWords</name>
+    <message>
+        <source>time|date|stamp</source>
+        <translation>heure|date|horodatage</translation>
+    </message>
+    <message>
+        <source>temp|°c|°f|celsius|fahrenheit|degrees|(c)|(f)|[c]|[f]</source>
+        <translation>temp|°c|°f|celsius|fahrenheit|degrés|degres|(c)|(f)|[c]|[f]</translation>
+    </message>
+    <message>
+        <source>air|ambient|room|outside|outdoor</source>
+        <translation>air|ambiant|ambiante|pièce|extérieur|exterieur|dehors</translation>
+    </message>
+    <message>
+        <source>humid|rh</source>
+        <translation>humidité relative|humidite relative|humidité de l’air|humidité de l&apos;air|hygrométrie|hygrometrie|(hr)|hr %</translation>
+    </message>
+    <message>
+        <source>moist|water content|vwc</source>
+        <translation>humidité du lit|humidité de la litière|humidité du sol|humidite du sol|teneur en eau</translation>
+    </message>
+</context>
+<context>
+    <name>MainWindow</name>
+    <message>
+        <source>Not recorded yet</source>
+        <translation>Pas encore noté</translation>
+    </message>
+    <message>
+        <source>A form holds something that has not been recorded. It is lost when you go on.</source>
+        <translation>Un formulaire contient quelque chose qui n’a pas été noté. Cela se perd si vous continuez.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>This household is opened for reading only; nothing can be recorded.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>%1 is already open in another window, which has been brought to the front.</source>
+        <translation>%1 est déjà ouvert dans une autre fenêtre, qui a été mise devant.</translation>
+    </message>
+    <message>
+        <source>%1 is already there. Nothing was replaced: choose another name, or open it.</source>
+        <translation>%1 existe déjà. Rien n’a été remplacé : choisir un autre nom, ou l’ouvrir.</translation>
+    </message>
+    <message>
+        <source>The demo household could not be made: %1</source>
+        <translation>Le foyer de démonstration n’a pas pu être créé : %1</translation>
+    </message>
+    <message>
+        <source>My worm bins</source>
+        <translation>Mes lombricomposteurs</translation>
+    </message>
+    <message>
+        <source>My worm bins %1</source>
+        <translation>Mes lombricomposteurs %1</translation>
+    </message>
+    <message>
+        <source>Your household is kept in %1.</source>
+        <translation>Votre foyer est conservé dans %1.</translation>
+    </message>
+    <message>
+        <source>New household</source>
+        <translation>Nouveau foyer</translation>
+    </message>
+    <message>
+        <source>Household</source>
+        <translation>Foyer</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam)</source>
+        <translation>Foyers (*.tierloam)</translation>
+    </message>
+    <message>
+        <source>Name of the household</source>
+        <translation>Nom du foyer</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <translation>Nom :</translation>
+    </message>
+    <message>
+        <source>%1 – Tierloam</source>
+        <translation>%1 – Tierloam</translation>
+    </message>
+    <message>
+        <source>The calendar was not written: the estimates are still being made. Try again in a moment.</source>
+        <translation>Le calendrier n’a pas été écrit : les estimations se font encore. Réessayer dans un instant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) were written to %1.</source>
+        <translation>
+            <numerusform>%n événement a été écrit dans %1.</numerusform>
+            <numerusform>%n événements ont été écrits dans %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>New household for the imported journal</source>
+        <translation>Nouveau foyer pour le journal importé</translation>
+    </message>
+    <message>
+        <source>Nothing was imported: there is no household yet that could hold it.</source>
+        <translation>Rien n’a été importé : il n’y a pas encore de foyer qui puisse le recevoir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n entry(ies)</source>
+        <translation>
+            <numerusform>Importer %n entrée</numerusform>
+            <numerusform>Importer %n entrées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) imported from %1.</source>
+        <translation>
+            <numerusform>%n entrée importée de %1.</numerusform>
+            <numerusform>%n entrées importées de %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Readings of a logger belong to a stack. Open a household or start one first.</source>
+        <translation>Les relevés d’un enregistreur appartiennent à une pile. Ouvrez ou créez d’abord un foyer.</translation>
+    </message>
+    <message>
+        <source>The journal was written to %1.</source>
+        <translation>Le journal a été écrit dans %1.</translation>
+    </message>
+    <message>
+        <source>Open household</source>
+        <translation>Ouvrir un foyer</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam);;All files (*)</source>
+        <translation>Foyers (*.tierloam);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Import a table</source>
+        <translation>Importer un tableau</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tableaux (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Import readings of a logger</source>
+        <translation>Importer les relevés d’un enregistreur</translation>
+    </message>
+    <message>
+        <source>Export journal</source>
+        <translation>Exporter le journal</translation>
+    </message>
+    <message>
+        <source>Journals (*.csv)</source>
+        <translation>Journaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>Export calendar</source>
+        <translation>Exporter le calendrier</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendriers (*.ics)</translation>
+    </message>
+    <message>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <translation>Un rapport pour qui veut aider est dans le presse-papiers : versions, tailles, dernières lignes de l’historique du programme. Rien de votre journal n’y est.</translation>
+    </message>
+    <message>
+        <source>&amp;Household</source>
+        <translation>&amp;Foyer</translation>
+    </message>
+    <message>
+        <source>&amp;Recent</source>
+        <translation>Ouverts &amp;récemment</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Édition</translation>
+    </message>
+    <message>
+        <source>&amp;Stack</source>
+        <translation>&amp;Pile</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>&amp;Couleurs</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>&amp;Taille du texte</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Aid&amp;e</translation>
+    </message>
+    <message>
+        <source>%1 copy</source>
+        <translation>%1 copie</translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation>Enregistrer une copie</translation>
+    </message>
+    <message>
+        <source>Writing a copy…</source>
+        <translation>Écriture d’une copie…</translation>
+    </message>
+    <message>
+        <source>Call off</source>
+        <translation>Interrompre</translation>
+    </message>
+    <message>
+        <source>A copy was written to %1.</source>
+        <translation>Une copie a été écrite dans %1.</translation>
+    </message>
+    <message>
+        <source>The backup was restored to %1, which is open now. The file before it was not changed.</source>
+        <translation>La sauvegarde a été restaurée dans %1, qui est ouvert maintenant. Le fichier précédent n’a pas été changé.</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Dossier des sauvegardes</translation>
+    </message>
+    <message>
+        <source>Backups will be kept in %1.</source>
+        <translation>Les sauvegardes seront conservées dans %1.</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialCard</name>
+    <message>
+        <source>No material is chosen.</source>
+        <translation>Aucune matière n’est choisie.</translation>
+    </message>
+    <message>
+        <source>%1 (own)</source>
+        <translation>%1 (personnelle)</translation>
+    </message>
+    <message>
+        <source>your own: you judge it</source>
+        <translation>la vôtre : à vous d’en juger</translation>
+    </message>
+    <message>
+        <source>welcome</source>
+        <translation>convient</translation>
+    </message>
+    <message>
+        <source>only a little at a time</source>
+        <translation>seulement un peu à la fois</translation>
+    </message>
+    <message>
+        <source>keep it out</source>
+        <translation>à ne pas mettre</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <comment>mark, word</comment>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2. %3</source>
+        <comment>mark, word, reason</comment>
+        <translation>%1 %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>none: not a source of carbon</source>
+        <translation>aucun : pas une source de carbone</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Carbon, nitrogen</source>
+        <translation>Carbone, azote</translation>
+    </message>
+    <message>
+        <source>%1 and %2 of the dry matter</source>
+        <translation>%1 et %2 de la matière sèche</translation>
+    </message>
+    <message>
+        <source>Bulk</source>
+        <translation>Densité</translation>
+    </message>
+    <message>
+        <source>%1 kg/m³, loose</source>
+        <translation>%1 kg/m³, en vrac</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Retient</translation>
+    </message>
+    <message>
+        <source>%1 kg of water for one dry</source>
+        <translation>%1 kg d’eau pour un en sec</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Ramollit comme</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>none noted; what was left out is that of kitchen mix</source>
+        <translation>aucune notée ; ce qui manquait est pris du mélange de cuisine</translation>
+    </message>
+    <message>
+        <source>★ Favourite</source>
+        <translation>★ Favori</translation>
+    </message>
+    <message>
+        <source>☆ Make it a favourite</source>
+        <translation>☆ En faire un favori</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialField</name>
+    <message>
+        <source>«%1» is not among the materials.</source>
+        <translation>« %1 » n’est pas parmi les matières.</translation>
+    </message>
+    <message>
+        <source>«%1» is not among the materials; the nearest are %2.</source>
+        <translation>« %1 » n’est pas parmi les matières ; les plus proches sont %2.</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialWords</name>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>a little</source>
+        <translation>un peu</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>Acid, and its peel keeps worms off until it has rotted: much of it sours the bed.</source>
+        <translation>Acide, et sa peau éloigne les vers jusqu’à ce qu’elle pourrisse : en quantité, elle aigrit le lit.</translation>
+    </message>
+    <message>
+        <source>Its sharp oils keep worms off, and it smells while it rots.</source>
+        <translation>Ses huiles piquantes éloignent les vers, et cela sent en pourrissant.</translation>
+    </message>
+    <message>
+        <source>Starch in a lump ferments, heats and draws mites; a little, spread thin and covered, is fine.</source>
+        <translation>L’amidon en bloc fermente, chauffe et attire les acariens ; un peu, étalé et couvert, convient.</translation>
+    </message>
+    <message>
+        <source>Salt stays in the trays and dries worms out through their skin.</source>
+        <translation>Le sel reste dans les plateaux et dessèche les vers par la peau.</translation>
+    </message>
+    <message>
+        <source>Oil shuts the air out, turns rancid and draws flies and rats.</source>
+        <translation>L’huile bloque l’air, rancit et attire mouches et rats.</translation>
+    </message>
+    <message>
+        <source>It rots without air, smells, and draws flies, rats and mice.</source>
+        <translation>Cela pourrit sans air, sent, et attire mouches, rats et souris.</translation>
+    </message>
+    <message>
+        <source>It sours, smells, and draws flies, rats and mice.</source>
+        <translation>Cela aigrit, sent, et attire mouches, rats et souris.</translation>
+    </message>
+    <message>
+        <source>It can carry germs and worm eggs that make people ill, and a worm bin does not get hot enough to kill them.</source>
+        <translation>Cela peut porter des germes et des œufs de parasites qui rendent malade, et un lombricomposteur ne chauffe pas assez pour les tuer.</translation>
+    </message>
+    <message>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <translation>Ce qu’on a donné contre les vers de l’animal tue aussi ceux-ci ; laisser vieillir le fumier, et demander quand les animaux ont été traités.</translation>
+    </message>
+    <message>
+        <source>So rich in nitrogen that it heats and gives off ammonia; only aged, and little.</source>
+        <translation>Si riche en azote qu’il chauffe et dégage de l’ammoniac ; seulement vieilli, et peu.</translation>
+    </message>
+    <message>
+        <source>In a thick layer it mats, heats and shuts the air out; wilted and spread thin it is fine.</source>
+        <translation>En couche épaisse, cela se tasse, chauffe et bloque l’air ; fané et étalé, cela convient.</translation>
+    </message>
+    <message>
+        <source>Seeds stay alive in a worm bin and come up where the castings go.</source>
+        <translation>Les graines restent vivantes dans un lombricomposteur et lèvent là où va le lombricompost.</translation>
+    </message>
+    <message>
+        <source>Many bags hold plastic that stays in the castings; tear them open and give the leaves.</source>
+        <translation>Beaucoup de sachets contiennent du plastique qui reste dans le lombricompost ; les ouvrir et donner les feuilles.</translation>
+    </message>
+    <message>
+        <source>Coatings, glossy inks and colour developers stay in the castings.</source>
+        <translation>Les revêtements, encres brillantes et révélateurs de couleur restent dans le lombricompost.</translation>
+    </message>
+    <message>
+        <source>Preservatives and paint can hold metals that harm worms and stay in the castings.</source>
+        <translation>Les produits de conservation et la peinture peuvent contenir des métaux qui nuisent aux vers et restent dans le lombricompost.</translation>
+    </message>
+    <message>
+        <source>Caustic: it burns worms and skin. Against a sour bed use calcium carbonate only.</source>
+        <translation>Caustique : cela brûle les vers et la peau. Contre un lit acide, seulement du carbonate de calcium.</translation>
+    </message>
+    <message>
+        <source>It softens in hot piles only; in a worm bin it stays for years.</source>
+        <translation>Cela ne ramollit que dans un tas chaud ; dans un lombricomposteur, cela reste des années.</translation>
+    </message>
+    <message>
+        <source>It works, but it is dug from peatland; paper, cardboard and leaves serve as well.</source>
+        <translation>Cela marche, mais vient de tourbières ; papier, carton et feuilles servent aussi bien.</translation>
+    </message>
+    <message>
+        <source>soft fruit and leaves</source>
+        <translation>fruits tendres et feuilles</translation>
+    </message>
+    <message>
+        <source>mixed kitchen scraps</source>
+        <translation>restes de cuisine mêlés</translation>
+    </message>
+    <message>
+        <source>grounds, grain and bread</source>
+        <translation>marc, grains et pain</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>papier</translation>
+    </message>
+    <message>
+        <source>cardboard, straw and leaves</source>
+        <translation>carton, paille et feuilles</translation>
+    </message>
+    <message>
+        <source>wood; it stays</source>
+        <translation>bois ; reste</translation>
+    </message>
+    <message>
+        <source>coir and peat; it stays</source>
+        <translation>fibre de coco et tourbe ; reste</translation>
+    </message>
+    <message>
+        <source>shell and grit; it stays</source>
+        <translation>coquille et gravier ; reste</translation>
+    </message>
+    <message>
+        <source>food</source>
+        <translation>nourriture</translation>
+    </message>
+    <message>
+        <source>bedding</source>
+        <translation>litière</translation>
+    </message>
+    <message>
+        <source>mineral</source>
+        <translation>minéral</translation>
+    </message>
+    <message>
+        <source>cup (US)</source>
+        <translation>tasse (US)</translation>
+    </message>
+    <message>
+        <source>tablespoon</source>
+        <translation>cuillère à soupe</translation>
+    </message>
+    <message>
+        <source>handful</source>
+        <translation>poignée</translation>
+    </message>
+    <message>
+        <source>bucket (10 L)</source>
+        <translation>seau (10 L)</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialsModel</name>
+    <message>
+        <source>%1 (own)</source>
+        <translation>%1 (personnelle)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>favourite</source>
+        <translation>favori</translation>
+    </message>
+    <message>
+        <source>no favourite</source>
+        <translation>pas favori</translation>
+    </message>
+    <message>
+        <source>Favourite</source>
+        <translation>Favori</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>Welcome in a worm bin, and how much of it</source>
+        <translation>Si elle convient à un lombricomposteur, et en quelle quantité</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>Carbon to nitrogen, by mass</source>
+        <translation>Carbone pour azote, en masse</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>Water in the fresh mass</source>
+        <translation>Eau dans la masse fraîche</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Carbon in the dry matter</source>
+        <translation>Carbone dans la matière sèche</translation>
+    </message>
+    <message>
+        <source>Carbon</source>
+        <translation>Carbone</translation>
+    </message>
+    <message>
+        <source>Nitrogen in the dry matter</source>
+        <translation>Azote dans la matière sèche</translation>
+    </message>
+    <message>
+        <source>Nitrogen</source>
+        <translation>Azote</translation>
+    </message>
+    <message>
+        <source>Fresh and loose, in kg/m³</source>
+        <translation>Frais et en vrac, en kg/m³</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Ramollit comme</translation>
+    </message>
+    <message>
+        <source>Water held by one part of dry matter</source>
+        <translation>Eau que retient une part de matière sèche</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Retient</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialsPage</name>
+    <message>
+        <source>Materials</source>
+        <translation>Matières</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Chercher (%1)</translation>
+    </message>
+    <message>
+        <source>Find a material</source>
+        <translation>Chercher une matière</translation>
+    </message>
+    <message>
+        <source>All words must be in its name, reason or source</source>
+        <translation>Tous les mots doivent être dans son nom, sa raison ou sa source</translation>
+    </message>
+    <message>
+        <source>Which materials are shown</source>
+        <translation>Quelles matières sont montrées</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Nourriture</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>Minerals</source>
+        <translation>Minéraux</translation>
+    </message>
+    <message>
+        <source>Favourites</source>
+        <translation>Favoris</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Personnelles</translation>
+    </message>
+    <message>
+        <source>Not, or only a little</source>
+        <translation>Non, ou seulement un peu</translation>
+    </message>
+    <message>
+        <source>Enter puts the chosen material into the mix</source>
+        <translation>Entrée met la matière choisie dans le mélange</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
+        <translation>
+            <numerusform>%n matière ; ce qu’elle contient, si elle convient, et des calculs avec elle</numerusform>
+            <numerusform>%n matières ; ce que chacune contient, si elle convient, et des calculs avec elles</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n material(s)</source>
+        <translation>
+            <numerusform>%1 sur %n matière</numerusform>
+            <numerusform>%1 sur %n matières</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MeasureSection</name>
+    <message>
+        <source>%1 as table</source>
+        <translation>%1 en tableau</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, stacks together</source>
+        <translation>%1, piles ensemble</translation>
+    </message>
+    <message>
+        <source>No stack is chosen. Choose one above, and its chart stands here.</source>
+        <translation>Aucune pile n’est choisie. Choisissez-en une ci-dessus, et son graphique se trouvera ici.</translation>
+    </message>
+</context>
+<context>
+    <name>MixBench</name>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>no C:N</source>
+        <translation>pas de C:N</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>+ another material</source>
+        <translation>+ une autre matière</translation>
+    </message>
+    <message>
+        <source>Another material in the mix</source>
+        <translation>Une autre matière dans le mélange</translation>
+    </message>
+    <message>
+        <source>Aim at C:N</source>
+        <translation>Viser C:N</translation>
+    </message>
+    <message>
+        <source>and moisture</source>
+        <translation>et une humidité de</translation>
+    </message>
+    <message>
+        <source>by adding</source>
+        <translation>en ajoutant</translation>
+    </message>
+    <message>
+        <source>Put it into the mix</source>
+        <translation>Ajouter au mélange</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)</source>
+        <comment>what, figure, source</comment>
+        <translation>%1 %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Aims: C:N</source>
+        <translation>Objectifs : C:N</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humidité</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>au mieux</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Measured in</source>
+        <translation>Mesuré en</translation>
+    </message>
+    <message>
+        <source>Take it out of the mix</source>
+        <translation>L’ôter du mélange</translation>
+    </message>
+    <message>
+        <source>Choose materials and how much of each: the mix is reckoned from their water, carbon and nitrogen.</source>
+        <translation>Choisissez des matières et la quantité de chacune : le mélange est calculé d’après leur eau, leur carbone et leur azote.</translation>
+    </message>
+    <message>
+        <source>Choose a material that may be added.</source>
+        <translation>Choisir une matière qui peut être ajoutée.</translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <translation>alors %1</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>good: %1</source>
+        <translation>bien : %1</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>good: %1, best %2</source>
+        <translation>bien : %1, au mieux %2</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Poids</translation>
+    </message>
+    <message>
+        <source>%1, of it %2 dry</source>
+        <translation>%1, dont %2 en sec</translation>
+    </message>
+    <message>
+        <source>Room, loose</source>
+        <translation>Volume, en vrac</translation>
+    </message>
+    <message>
+        <source>%1 (%2 kg/m³)</source>
+        <translation>%1 (%2 kg/m³)</translation>
+    </message>
+    <message>
+        <source>Softens</source>
+        <translation>Ramollit</translation>
+    </message>
+    <message>
+        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
+        <translation>la moitié en %1, neuf dixièmes en %2 (lit à %3, vers %4 kg/m²)</translation>
+    </message>
+    <message>
+        <source>Stays</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>%1 of the dry matter: use as it is, or sift</source>
+        <translation>%1 de la matière sèche : à utiliser telle quelle, ou à tamiser</translation>
+    </message>
+    <message>
+        <source>Poured</source>
+        <translation>Versé</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <translation>%1 (%2) : %3</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 d’eau</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two things to add</comment>
+        <translation>%1 et %2</translation>
+    </message>
+    <message>
+        <source>C:N %1, moisture %2</source>
+        <translation>C:N %1, humidité %2</translation>
+    </message>
+    <message>
+        <source>Add %1: then it has %2.</source>
+        <translation>Ajouter %1 : il a alors %2.</translation>
+    </message>
+    <message>
+        <source>It is as wished: %1.</source>
+        <translation>Il est comme souhaité : %1.</translation>
+    </message>
+    <message>
+        <source>C:N %1 and moisture %2 cannot both be reached with %3.</source>
+        <translation>C:N %1 et humidité %2 ne peuvent pas être atteints tous deux avec %3.</translation>
+    </message>
+    <message>
+        <source>There is no carbon or no nitrogen in the mix, so that it has no C:N to be brought anywhere.</source>
+        <translation>Il n’y a pas de carbone ou pas d’azote dans le mélange, il n’a donc pas de C:N à amener quelque part.</translation>
+    </message>
+    <message>
+        <source>At that C:N the mix would be at %1, and water cannot be taken out.</source>
+        <translation>À ce C:N le mélange serait à %1, et on ne peut pas retirer d’eau.</translation>
+    </message>
+    <message>
+        <source>The mix has C:N %1, and %2 with C:N %3 leads away from the aim.</source>
+        <translation>Le mélange a un C:N de %1, et %2 avec un C:N de %3 l’éloigne de l’objectif.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>Even %1 times as much of it as of the mix does not get there.</source>
+        <translation>Même %1 fois la quantité du mélange n’y suffit pas.</translation>
+    </message>
+    <message>
+        <source>The nearest mix: add %1; then it has %2.</source>
+        <translation>Le mélange le plus proche : ajouter %1 ; il a alors %2.</translation>
+    </message>
+    <message>
+        <source>The nearest mix is the one you have: %1.</source>
+        <translation>Le mélange le plus proche est celui que vous avez : %1.</translation>
+    </message>
+    <message>
+        <source>With %1 it can be done: %2.</source>
+        <translation>Avec %1, c’est possible : %2.</translation>
+    </message>
+    <message>
+        <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
+        <translation>Aucune matière du tableau qui convient n’y arrive seule ; un objectif plus sec ou plus modéré peut être atteint.</translation>
+    </message>
+</context>
+<context>
+    <name>MoveBody</name>
+    <message>
+        <source>Worms</source>
+        <translation>Vers</translation>
+    </message>
+    <message>
+        <source>What do the worms weigh?</source>
+        <translation>Combien pèsent les vers ?</translation>
+    </message>
+    <message>
+        <source>Into</source>
+        <translation>Vers la pile</translation>
+    </message>
+    <message>
+        <source>Choose the stack that they go to.</source>
+        <translation>Choisir la pile où ils vont.</translation>
+    </message>
+    <message>
+        <source>of a colony of about %1</source>
+        <translation>d’une colonie d’environ %1</translation>
+    </message>
+</context>
+<context>
+    <name>NewStack</name>
+    <message>
+        <source>New stack</source>
+        <translation>Nouvelle pile</translation>
+    </message>
+    <message>
+        <source>What is not known can stay as it is; everything can be changed later.</source>
+        <translation>Ce qui n’est pas connu peut rester tel quel ; tout peut être changé plus tard.</translation>
+    </message>
+    <message>
+        <source>Start the stack</source>
+        <translation>Démarrer la pile</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be recorded.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded; what you typed is still here. %1</source>
+        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be recorded. %1</source>
+        <translation>Ceci ne peut pas être noté. %1</translation>
+    </message>
+    <message>
+        <source>Recording…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+    <message>
+        <source>%1: new stack</source>
+        <translation>%1 : nouvelle pile</translation>
+    </message>
+</context>
+<context>
+    <name>NewStack::Private</name>
+    <message>
+        <source>The stack</source>
+        <translation>La pile</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Give it a name, such as where it stands.</source>
+        <translation>Lui donner un nom, par exemple celui de l’endroit.</translation>
+    </message>
+    <message>
+        <source>Scullery, Shed, Balcony, …</source>
+        <translation>Buanderie, Remise, Balcon, …</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lieu</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Température habituelle du lit</translation>
+    </message>
+    <message>
+        <source>How warm is it there, usually?</source>
+        <translation>Quelle température y fait-il d’habitude ?</translation>
+    </message>
+    <message>
+        <source>Floor of a tray</source>
+        <translation>Surface d’un plateau</translation>
+    </message>
+    <message>
+        <source>How large is a tray?</source>
+        <translation>Quelle taille a un plateau ?</translation>
+    </message>
+    <message>
+        <source>Height of a tray</source>
+        <translation>Hauteur d’un plateau</translation>
+    </message>
+    <message>
+        <source>How high is a tray?</source>
+        <translation>Quelle hauteur a un plateau ?</translation>
+    </message>
+    <message>
+        <source>Trays owned</source>
+        <translation>Plateaux possédés</translation>
+    </message>
+    <message>
+        <source>How many trays are there?</source>
+        <translation>Combien y a-t-il de plateaux ?</translation>
+    </message>
+    <message>
+        <source>Sump holds</source>
+        <translation>Le bac contient</translation>
+    </message>
+    <message>
+        <source>How much does the drainage tray hold?</source>
+        <translation>Combien contient le plateau de drainage ?</translation>
+    </message>
+    <message>
+        <source>Spigot</source>
+        <translation>Robinet</translation>
+    </message>
+    <message>
+        <source>Stands on</source>
+        <translation>Posée sur</translation>
+    </message>
+    <message>
+        <source>The first bedding</source>
+        <translation>La première litière</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>Which bedding?</source>
+        <translation>Quelle litière ?</translation>
+    </message>
+    <message>
+        <source>Depth once laid</source>
+        <translation>Épaisseur une fois posée</translation>
+    </message>
+    <message>
+        <source>How deep? 2.5 to 5 cm is common.</source>
+        <translation>Quelle épaisseur ? 2,5 à 5 cm est courant.</translation>
+    </message>
+    <message>
+        <source>Amount, dry</source>
+        <translation>Quantité, en sec</translation>
+    </message>
+    <message>
+        <source>How much bedding, as it comes to hand?</source>
+        <translation>Combien de litière, telle qu’elle vient ?</translation>
+    </message>
+    <message>
+        <source>The worms</source>
+        <translation>Les vers</translation>
+    </message>
+    <message>
+        <source>Worms put in</source>
+        <translation>Vers mis</translation>
+    </message>
+    <message>
+        <source>0.11 to 0.45 kg is common for a first tray; empty if they come later</source>
+        <translation>0,11 à 0,45 kg est courant pour un premier plateau ; vide s’ils viennent plus tard</translation>
+    </message>
+    <message>
+        <source>Species</source>
+        <translation>Espèce</translation>
+    </message>
+    <message>
+        <source>First feeding</source>
+        <translation>Premier apport</translation>
+    </message>
+    <message>
+        <source>a handful of kitchen mix at most; empty to wait</source>
+        <translation>au plus une poignée de mélange de cuisine ; vide pour attendre</translation>
+    </message>
+    <message>
+        <source>More water</source>
+        <translation>Eau en plus</translation>
+    </message>
+    <message>
+        <source>beyond what wets the bedding; usually empty</source>
+        <translation>en plus de ce qui humidifie la litière ; d’habitude vide</translation>
+    </message>
+    <message>
+        <source>Started on</source>
+        <translation>Démarrée le</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>Quel jour ?</translation>
+    </message>
+    <message>
+        <source>Put in %1 of «%2» and %3 of water: it makes about %4, as wet as a wrung-out sponge. Let it stand for a day before the worms go in.</source>
+        <translation>Mettre %1 de « %2 » et %3 d’eau : cela donne environ %4, humide comme une éponge essorée. Laisser reposer un jour avant d’y mettre les vers.</translation>
+    </message>
+    <message>
+        <source>A retired stack bears that name; choose another.</source>
+        <translation>Une pile arrêtée porte ce nom ; en choisir un autre.</translation>
+    </message>
+    <message>
+        <source>There is a stack of that name already.</source>
+        <translation>Une pile porte déjà ce nom.</translation>
+    </message>
+    <message>
+        <source>A name cannot hold a semicolon.</source>
+        <translation>Un nom ne peut pas contenir de point-virgule.</translation>
+    </message>
+</context>
+<context>
+    <name>Notices</name>
+    <message>
+        <source>Not done: %1</source>
+        <translation>Non fait : %1</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Dismiss this message</source>
+        <translation>Fermer ce message</translation>
+    </message>
+</context>
+<context>
+    <name>NumberField</name>
+    <message>
+        <source>A whole number is wanted here.</source>
+        <translation>Il faut ici un nombre entier.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>De %1 à %2.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unité de %1</translation>
+    </message>
+</context>
+<context>
+    <name>OwnMaterialBody</name>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>What is it called?</source>
+        <translation>Comment s’appelle-t-elle ?</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Ramollit comme</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>non précisé</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Nitrogen</source>
+        <translation>Azote</translation>
+    </message>
+    <message>
+        <source>% of dry matter</source>
+        <translation>% de matière sèche</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>Bulk, loose</source>
+        <translation>Densité, en vrac</translation>
+    </message>
+    <message>
+        <source>Water it holds</source>
+        <translation>Eau qu’elle retient</translation>
+    </message>
+    <message>
+        <source>kg per kg dry</source>
+        <translation>kg par kg en sec</translation>
+    </message>
+</context>
+<context>
+    <name>PageFlow</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Parameters</name>
+    <message>
+        <source>ingestion of a worm of 1 g</source>
+        <translation>ingestion d’un ver de 1 g</translation>
+    </message>
+    <message>
+        <source>half-saturation of ingestion</source>
+        <translation>demi-saturation de l’ingestion</translation>
+    </message>
+    <message>
+        <source>assimilated share</source>
+        <translation>part assimilée</translation>
+    </message>
+    <message>
+        <source>maintenance of a worm of 1 g at 25 C</source>
+        <translation>entretien d’un ver de 1 g à 25 C</translation>
+    </message>
+    <message>
+        <source>mobilisation of the reserve</source>
+        <translation>mobilisation de la réserve</translation>
+    </message>
+    <message>
+        <source>share of the surplus to laying</source>
+        <translation>part de l’excédent pour la ponte</translation>
+    </message>
+    <message>
+        <source>cocoons that hatch</source>
+        <translation>cocons qui éclosent</translation>
+    </message>
+    <message>
+        <source>young of a cocoon that hatches</source>
+        <translation>jeunes d’un cocon qui éclot</translation>
+    </message>
+    <message>
+        <source>incubation</source>
+        <translation>incubation</translation>
+    </message>
+    <message>
+        <source>death</source>
+        <translation>mort</translation>
+    </message>
+    <message>
+        <source>crowding that halves the greatest mass</source>
+        <translation>densité qui réduit de moitié la masse maximale</translation>
+    </message>
+    <message>
+        <source>crowding that slows laying</source>
+        <translation>densité qui freine la ponte</translation>
+    </message>
+    <message>
+        <source>softening of food, scale</source>
+        <translation>ramollissement de la nourriture, échelle</translation>
+    </message>
+    <message>
+        <source>softening of paper, cardboard and slower, scale</source>
+        <translation>ramollissement du papier, du carton et plus lents, échelle</translation>
+    </message>
+    <message>
+        <source>worms&apos; help in softening</source>
+        <translation>aide des vers au ramollissement</translation>
+    </message>
+    <message>
+        <source>respiration that halves the air</source>
+        <translation>respiration qui réduit l’air de moitié</translation>
+    </message>
+    <message>
+        <source>respired in softening</source>
+        <translation>respiré au ramollissement</translation>
+    </message>
+    <message>
+        <source>respiration of castings</source>
+        <translation>respiration du lombricompost</translation>
+    </message>
+    <message>
+        <source>coldest for growth</source>
+        <translation>minimum pour croître</translation>
+    </message>
+    <message>
+        <source>best for growth</source>
+        <translation>optimum pour croître</translation>
+    </message>
+    <message>
+        <source>hottest for growth</source>
+        <translation>maximum pour croître</translation>
+    </message>
+    <message>
+        <source>field capacity, scale</source>
+        <translation>capacité au champ, échelle</translation>
+    </message>
+    <message>
+        <source>poured water that runs through at once</source>
+        <translation>eau versée qui passe aussitôt au travers</translation>
+    </message>
+    <message>
+        <source>evaporation under the lid</source>
+        <translation>évaporation sous le couvercle</translation>
+    </message>
+    <message>
+        <source>time constant of light-drying</source>
+        <translation>constante de temps du séchage à la lumière</translation>
+    </message>
+    <message>
+        <source>salts formed of what is eaten</source>
+        <translation>sels formés de ce qui est mangé</translation>
+    </message>
+    <message>
+        <source>worms bought, true mass to mass written</source>
+        <translation>vers achetés, masse réelle sur masse notée</translation>
+    </message>
+    <message>
+        <source>household&apos;s scale, true mass to mass read</source>
+        <translation>balance du foyer, masse réelle sur masse lue</translation>
+    </message>
+    <message>
+        <source>empty tray</source>
+        <translation>plateau vide</translation>
+    </message>
+    <message>
+        <source>worms found in a search</source>
+        <translation>vers trouvés en cherchant</translation>
+    </message>
+    <message>
+        <source>what is called some or many worms, log shift</source>
+        <translation>ce qu’on appelle quelques ou beaucoup de vers, décalage log</translation>
+    </message>
+    <message>
+        <source>usual feedings not written down</source>
+        <translation>apports habituels non notés</translation>
+    </message>
+</context>
+<context>
+    <name>PartPanel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a stack and one of its trays</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: everything that can be recorded</source>
+        <translation>%1 : tout ce qui peut être noté</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Fermer (Échap)</translation>
+    </message>
+    <message>
+        <source>%1…</source>
+        <comment>an act that opens a form</comment>
+        <translation>%1…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>an act, and what it is done to</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>More…</source>
+        <translation>Plus…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more act(s) for it</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PartStories</name>
+    <message>
+        <source>food, fresh, a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>%1 of food in %2</source>
+        <comment>an amount; so many feedings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n feeding(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of bedding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of paper over it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in, as it came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>that a step would be too early, and why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not while it stands alone; the worms go down into the tray beneath.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: only the tray in slot 1; this one comes down with each harvest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a ratio and a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The estimates are being made.</source>
+        <translation>Les estimations se font.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast: %1. Ready at 0.10 or below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>castings, dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed-to-cast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>prêt</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>(%1)</source>
+        <translation>(%1)</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drained a week; mark: expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 flushed %2</source>
+        <comment>an amount, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>an amount, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drained last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level %1 of %2. Drained last: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no tray is spare; all %n stand.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PhotosView</name>
+    <message>
+        <source>Pictures</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2 : %3 %4</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Recherche…</translation>
+    </message>
+    <message>
+        <source>Pictures of this entry</source>
+        <translation>Photos de cette entrée</translation>
+    </message>
+    <message>
+        <source>The chosen picture</source>
+        <translation>La photo choisie</translation>
+    </message>
+    <message>
+        <source>&amp;Add…</source>
+        <translation>&amp;Ajouter…</translation>
+    </message>
+    <message>
+        <source>&amp;Take out</source>
+        <translation>Ô&amp;ter</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Photo %1</translation>
+    </message>
+    <message>
+        <source>No pictures yet. One that is added is kept at most 1600 pixels wide or high, without the place where it was taken.</source>
+        <translation>Pas encore de photos. Une photo ajoutée est conservée à 1600 pixels au plus de large ou de haut, sans le lieu où elle a été prise.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s), kept in the household file.</source>
+        <translation>
+            <numerusform>%n photo, conservée dans le fichier du foyer.</numerusform>
+            <numerusform>%n photos, conservées dans le fichier du foyer.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Add a picture</source>
+        <translation>Ajouter une photo</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
+        <translation>Photos (*.jpg *.jpeg *.png *.webp);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Take out a picture</source>
+        <translation>Ôter une photo</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>No household is open.</source>
+        <translation>Aucun foyer n’est ouvert.</translation>
+    </message>
+    <message>
+        <source>The estimates did not come.</source>
+        <translation>Les estimations ne sont pas venues.</translation>
+    </message>
+    <message>
+        <source>The page %1 could not be drawn.</source>
+        <translation>La page %1 n’a pas pu être dessinée.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation>Le dossier %1 ne peut pas être créé.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>%1 ne peut pas être écrit : %2</translation>
+    </message>
+    <message>
+        <source>This build holds no demo household.</source>
+        <translation>Cette version ne contient pas de foyer de démonstration.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+</context>
+<context>
+    <name>QuestionsBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>non lu</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark: «%1» in line %2 can mean nothing else.</source>
+        <translation>La virgule est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark: «%1» in line %2 can mean nothing else.</source>
+        <translation>Le point est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>The day comes before the month: «%1» in line %2 can mean nothing else.</source>
+        <translation>Le jour vient avant le mois : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>The month comes before the day: «%1» in line %2 can mean nothing else.</source>
+        <translation>Le mois vient avant le jour : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>Some numbers can only have a point as decimal mark, others only a comma («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
+        <translation>Certains nombres ne peuvent avoir qu’un point comme signe décimal, d’autres qu’une virgule (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
+    </message>
+    <message>
+        <source>What does «%1» in line %2 mean?</source>
+        <translation>Que veut dire « %1 » à la ligne %2 ?</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark</source>
+        <translation>La virgule est le signe décimal</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark</source>
+        <translation>Le point est le signe décimal</translation>
+    </message>
+    <message>
+        <source>%1: this is %2</source>
+        <translation>%1 : c’est %2</translation>
+    </message>
+    <message>
+        <source>Some dates can only have the day first, others only the month («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
+        <translation>Certaines dates ne peuvent avoir que le jour d’abord, d’autres que le mois (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
+    </message>
+    <message>
+        <source>Which day is «%1» in line %2?</source>
+        <translation>Quel jour est « %1 » à la ligne %2 ?</translation>
+    </message>
+    <message>
+        <source>The day comes first</source>
+        <translation>Le jour vient d’abord</translation>
+    </message>
+    <message>
+        <source>The month comes first</source>
+        <translation>Le mois vient d’abord</translation>
+    </message>
+    <message>
+        <source>Years have two digits. Which are meant?</source>
+        <translation>Les années ont deux chiffres. Lesquelles sont voulues ?</translation>
+    </message>
+    <message>
+        <source>2000 to 2099</source>
+        <translation>2000 à 2099</translation>
+    </message>
+    <message>
+        <source>1900 to 1999</source>
+        <translation>1900 à 1999</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingBody</name>
+    <message>
+        <source>In the bed</source>
+        <translation>Dans le lit</translation>
+    </message>
+    <message>
+        <source>Air around</source>
+        <translation>Air autour</translation>
+    </message>
+    <message>
+        <source>Air humidity</source>
+        <translation>Humidité de l’air</translation>
+    </message>
+    <message>
+        <source>Moisture of the bed</source>
+        <translation>Humidité du lit</translation>
+    </message>
+    <message>
+        <source>of wet mass</source>
+        <translation>de la masse humide</translation>
+    </message>
+    <message>
+        <source>Squeezed in the hand</source>
+        <translation>Pressé dans la main</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>non noté</translation>
+    </message>
+    <message>
+        <source>1: crumbles, dry</source>
+        <translation>1 : s’émiette, sec</translation>
+    </message>
+    <message>
+        <source>2: holds together, no shine</source>
+        <translation>2 : se tient, sans brillance</translation>
+    </message>
+    <message>
+        <source>3: like a wrung-out sponge</source>
+        <translation>3 : comme une éponge essorée</translation>
+    </message>
+    <message>
+        <source>4: drops fall</source>
+        <translation>4 : des gouttes tombent</translation>
+    </message>
+    <message>
+        <source>5: water runs</source>
+        <translation>5 : l’eau coule</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>Give at least one reading.</source>
+        <translation>Donner au moins une mesure.</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsView</name>
+    <message>
+        <source>nothing, left out</source>
+        <translation>rien, laissé de côté</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>date et heure</translation>
+    </message>
+    <message>
+        <source>time of day, beside the date</source>
+        <translation>heure, à côté de la date</translation>
+    </message>
+    <message>
+        <source>temperature of the bed, °C</source>
+        <translation>température du lit, °C</translation>
+    </message>
+    <message>
+        <source>temperature of the bed, °F</source>
+        <translation>température du lit, °F</translation>
+    </message>
+    <message>
+        <source>temperature of the bed: °C or °F?</source>
+        <translation>température du lit : °C ou °F ?</translation>
+    </message>
+    <message>
+        <source>temperature of the air, °C</source>
+        <translation>température de l’air, °C</translation>
+    </message>
+    <message>
+        <source>temperature of the air, °F</source>
+        <translation>température de l’air, °F</translation>
+    </message>
+    <message>
+        <source>temperature of the air: °C or °F?</source>
+        <translation>température de l’air : °C ou °F ?</translation>
+    </message>
+    <message>
+        <source>moisture of the bed, %</source>
+        <translation>humidité du lit, %</translation>
+    </message>
+    <message>
+        <source>humidity of the air, %</source>
+        <translation>humidité de l’air, %</translation>
+    </message>
+    <message>
+        <source>Import readings of a logger</source>
+        <translation>Importer les relevés d’un enregistreur</translation>
+    </message>
+    <message>
+        <source>Readings in %1</source>
+        <translation>Relevés de %1</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Lecture…</translation>
+    </message>
+    <message>
+        <source>The logger lies in or beside</source>
+        <translation>L’enregistreur est dans ou à côté de</translation>
+    </message>
+    <message>
+        <source>Stack in or beside which the logger lies</source>
+        <translation>Pile dans laquelle ou près de laquelle est l’enregistreur</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Avancement</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importer</translation>
+    </message>
+    <message>
+        <source>Call &amp;off</source>
+        <translation>&amp;Interrompre</translation>
+    </message>
+    <message>
+        <source>&amp;Save the rows at fault…</source>
+        <translation>&amp;Enregistrer les lignes en faute…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) imported from %1.</source>
+        <translation>
+            <numerusform>%Ln relevé importé de %1.</numerusform>
+            <numerusform>%Ln relevés importés de %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The journal has their mean of %Ln day(s).</source>
+        <translation>
+            <numerusform>Le journal a leur moyenne de %Ln jour.</numerusform>
+            <numerusform>Le journal a leurs moyennes de %Ln jours.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s), %1, cells parted by %2.</source>
+        <translation>
+            <numerusform>%Ln ligne, %1, cellules séparées par %2.</numerusform>
+            <numerusform>%Ln lignes, %1, cellules séparées par %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 Columns as you chose them for the last file with these columns.</source>
+        <translation>%1 Colonnes choisies comme pour le dernier fichier ayant ces colonnes.</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>colonne %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
+    </message>
+    <message>
+        <source>Reading the file…</source>
+        <translation>Lecture du fichier…</translation>
+    </message>
+    <message>
+        <source>Writing the readings…</source>
+        <translation>Écriture des relevés…</translation>
+    </message>
+    <message>
+        <source>Remember the columns of %1</source>
+        <translation>Retenir les colonnes de %1</translation>
+    </message>
+    <message>
+        <source>Called off. Nothing was written.</source>
+        <translation>Interrompu. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>Writing; until the end nothing is kept.</source>
+        <translation>Écriture en cours ; jusqu’à la fin, rien n’est conservé.</translation>
+    </message>
+    <message>
+        <source>There is no stack that the readings could belong to. Start one first.</source>
+        <translation>Il n’y a pas de pile à laquelle les relevés pourraient appartenir. Démarrez-en une d’abord.</translation>
+    </message>
+    <message>
+        <source>No column holds the date and time. Choose the one that does.</source>
+        <translation>Aucune colonne ne contient la date et l’heure. Choisir celle qui les contient.</translation>
+    </message>
+    <message>
+        <source>No column holds a temperature or moisture. Choose the ones that do.</source>
+        <translation>Aucune colonne ne contient de température ou d’humidité. Choisir celles qui en contiennent.</translation>
+    </message>
+    <message>
+        <source>Choose whether the temperature is in °C or °F.</source>
+        <translation>Choisir si la température est en °C ou en °F.</translation>
+    </message>
+    <message>
+        <source>Answer the question above.</source>
+        <translation>Répondre à la question ci-dessus.</translation>
+    </message>
+    <message>
+        <source>No row holds a reading.</source>
+        <translation>Aucune ligne ne contient de relevé.</translation>
+    </message>
+    <message>
+        <source>Choose the stack that the logger belongs to.</source>
+        <translation>Choisir la pile à laquelle appartient l’enregistreur.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) from %1 to %2 will be kept in full.</source>
+        <translation>
+            <numerusform>%Ln relevé du %1 au %2 sera conservé en entier.</numerusform>
+            <numerusform>%Ln relevés du %1 au %2 seront conservés en entier.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The journal gets the mean of %Ln day(s), an entry each. One undo takes all of it back.</source>
+        <translation>
+            <numerusform>Le journal reçoit la moyenne de %Ln jour, en une entrée. Une seule annulation reprend le tout.</numerusform>
+            <numerusform>Le journal reçoit la moyenne de %Ln jours, une entrée chacun. Une seule annulation reprend le tout.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 are there already and left out.</source>
+        <translation>%1 sont déjà là et laissés de côté.</translation>
+    </message>
+    <message>
+        <source>%1 are of days on which the stack did not stand, and left out.</source>
+        <translation>%1 sont de jours où la pile n’existait pas, et laissés de côté.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) at fault, the first in line %1: %2</source>
+        <translation>
+            <numerusform>%Ln ligne en faute, la première à la ligne %1 : %2</numerusform>
+            <numerusform>%Ln lignes en faute, la première à la ligne %1 : %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 lignes en faute</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Enregistrer les lignes en faute</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Les lignes en faute ont été écrites dans %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
+    </message>
+</context>
+<context>
+    <name>RemoveBody</name>
+    <message>
+        <source>Worms</source>
+        <translation>Vers</translation>
+    </message>
+    <message>
+        <source>What do the worms weigh?</source>
+        <translation>Combien pèsent les vers ?</translation>
+    </message>
+    <message>
+        <source>of a colony of about %1</source>
+        <translation>d’une colonie d’environ %1</translation>
+    </message>
+</context>
+<context>
+    <name>RotationPage</name>
+    <message>
+        <source>Rotation</source>
+        <translation>Rotation</translation>
+    </message>
+    <message>
+        <source>Steps of the coming year</source>
+        <translation>Étapes de l’année à venir</translation>
+    </message>
+    <message>
+        <source>Harvest on %1</source>
+        <translation>Récolte le %1</translation>
+    </message>
+    <message>
+        <source>Days for harvests</source>
+        <translation>Jours pour les récoltes</translation>
+    </message>
+    <message>
+        <source>Pin a harvest</source>
+        <translation>Fixer une récolte</translation>
+    </message>
+    <message>
+        <source>Let a harvest come on its turn</source>
+        <translation>Laisser une récolte venir à son tour</translation>
+    </message>
+    <message>
+        <source>%1 · the year is being planned</source>
+        <translation>%1 · l’année se planifie</translation>
+    </message>
+    <message>
+        <source>The year of every stack stands here once there is one.</source>
+        <translation>L’année de chaque pile se trouve ici dès qu’il y en a une.</translation>
+    </message>
+    <message>
+        <source>The year is being planned; it stands here in a moment.</source>
+        <translation>L’année se planifie ; elle sera ici dans un instant.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose turns could be foreseen.</source>
+        <translation>Aucune pile n’a de plateau dont les tours puissent être prévus.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) in the coming year</source>
+        <translation>
+            <numerusform>%n récolte dans l’année à venir</numerusform>
+            <numerusform>%n récoltes dans l’année à venir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>about %1 of castings</source>
+        <translation>environ %1 de lombricompost</translation>
+    </message>
+    <message numerus="yes">
+        <source>on %n day(s)</source>
+        <translation>
+            <numerusform>sur %n jour</numerusform>
+            <numerusform>sur %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>put off by %1 in all</source>
+        <translation>report de %1 en tout</translation>
+    </message>
+    <message>
+        <source>%1 of castings less than on their turns</source>
+        <translation>%1 de lombricompost en moins qu’à leurs tours</translation>
+    </message>
+    <message>
+        <source>%1 of castings more than on their turns</source>
+        <translation>%1 de lombricompost en plus qu’à leurs tours</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms</source>
+        <translation>l’attente coûte %1 de vers</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>l’attente laisse %1 de vers en plus</translation>
+    </message>
+    <message>
+        <source>no better choice of days exists</source>
+        <translation>il n’existe pas de meilleur choix de jours</translation>
+    </message>
+    <message>
+        <source>a good choice of days, not proved to be the best</source>
+        <translation>un bon choix de jours, sans preuve que ce soit le meilleur</translation>
+    </message>
+    <message>
+        <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
+        <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches ; ce que cela coûte est montré ici.</translation>
+    </message>
+    <message>
+        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
+        <translation> Dans cette pile : récoltes %1 plus tard en tout, %2 de lombricompost dans l’année (%3 à leurs tours), colonie à la fin %4 (%5).</translation>
+    </message>
+    <message>
+        <source> On that day much of the tray is likely not castings yet.</source>
+        <translation> Ce jour-là, une grande part du plateau n’est sans doute pas encore lombricompost.</translation>
+    </message>
+</context>
+<context>
+    <name>RoutineBody</name>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>paper cover</source>
+        <translation>couverture de papier</translation>
+    </message>
+    <message>
+        <source>Each time</source>
+        <translation>À chaque fois</translation>
+    </message>
+    <message>
+        <source>How much each time? 0 ends the routine.</source>
+        <translation>Combien à chaque fois ? 0 met fin à l’habitude.</translation>
+    </message>
+    <message>
+        <source>done without being written down, until changed; 0 ends it</source>
+        <translation>fait sans être noté, jusqu’à nouvel ordre ; 0 y met fin</translation>
+    </message>
+    <message>
+        <source>Every so many days</source>
+        <translation>Tous les combien de jours</translation>
+    </message>
+</context>
+<context>
+    <name>SetupBody</name>
+    <message>
+        <source>Place</source>
+        <translation>Lieu</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Température habituelle du lit</translation>
+    </message>
+    <message>
+        <source>Trays owned</source>
+        <translation>Plateaux possédés</translation>
+    </message>
+    <message>
+        <source>Floor of a tray</source>
+        <translation>Surface d’un plateau</translation>
+    </message>
+    <message>
+        <source>Height of a tray</source>
+        <translation>Hauteur d’un plateau</translation>
+    </message>
+    <message>
+        <source>Sump holds</source>
+        <translation>Le bac contient</translation>
+    </message>
+    <message>
+        <source>Spigot</source>
+        <translation>Robinet</translation>
+    </message>
+    <message>
+        <source>Stands on</source>
+        <translation>Posée sur</translation>
+    </message>
+    <message>
+        <source>This cannot be left out.</source>
+        <translation>Ceci ne peut pas être omis.</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation>Rien n’est encore changé.</translation>
+    </message>
+</context>
+<context>
+    <name>SetupChoices</name>
+    <message>
+        <source>indoors</source>
+        <translation>à l’intérieur</translation>
+    </message>
+    <message>
+        <source>garage, shed or porch</source>
+        <translation>garage, remise ou véranda</translation>
+    </message>
+    <message>
+        <source>outdoors</source>
+        <translation>à l’extérieur</translation>
+    </message>
+    <message>
+        <source>legs</source>
+        <translation>des pieds</translation>
+    </message>
+    <message>
+        <source>a base</source>
+        <translation>un socle</translation>
+    </message>
+    <message>
+        <source>the floor</source>
+        <translation>le sol</translation>
+    </message>
+    <message>
+        <source>open, over a jar</source>
+        <translation>ouvert, au-dessus d’un bocal</translation>
+    </message>
+    <message>
+        <source>shut</source>
+        <translation>fermé</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>%1 · as of %2 · %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This stack has ended. What follows is its story.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The estimates are not there yet: this sheet holds only what the journal knows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The story of its batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tray has been bedded yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charts of the past year and the forecast under usual care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines are estimates, bands the range that holds nine times in ten; what is shaded, with a dashed line, is the forecast. Signs stand for what was written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>The pages could not be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SheetPreview</name>
+    <message>
+        <source>added</source>
+        <translation>ajoutée</translation>
+    </message>
+    <message>
+        <source>there already, left out</source>
+        <translation>déjà là, laissée de côté</translation>
+    </message>
+    <message>
+        <source>said before, left out</source>
+        <translation>répétée, laissée de côté</translation>
+    </message>
+    <message>
+        <source>waits for an answer</source>
+        <translation>attend une réponse</translation>
+    </message>
+    <message>
+        <source>at fault: %1</source>
+        <translation>en faute : %1</translation>
+    </message>
+    <message>
+        <source>The column holds</source>
+        <translation>La colonne contient</translation>
+    </message>
+    <message>
+        <source>What becomes of it</source>
+        <translation>Ce qu’elle devient</translation>
+    </message>
+</context>
+<context>
+    <name>SheetWords</name>
+    <message>
+        <source>date|day|when|date and time|date time|datetime|timestamp</source>
+        <translation>date|jour|quand|date et heure|date heure|horodatage</translation>
+    </message>
+    <message>
+        <source>time|time of day|clock|hour</source>
+        <translation>heure|heure du jour|horloge</translation>
+    </message>
+    <message>
+        <source>stack|bin|worm bin|name of the stack|stack name|bin name</source>
+        <translation>pile|bac|lombricomposteur|composteur|vermicomposteur|nom de la pile|nom</translation>
+    </message>
+    <message>
+        <source>action|activity|what was done|done|task|work|kind|type</source>
+        <translation>action|activité|activite|ce qui a été fait|fait|tâche|tache|travail|genre|type</translation>
+    </message>
+    <message>
+        <source>slot|tray|place|level|tray from below</source>
+        <translation>niveau|plateau|place|étage|etage|plateau depuis le bas</translation>
+    </message>
+    <message>
+        <source>amount|quantity|qty|how much|weight|mass|volume|number</source>
+        <translation>quantité|quantite|qté|qte|combien|poids|masse|volume|nombre</translation>
+    </message>
+    <message>
+        <source>unit|units|measure</source>
+        <translation>unité|unite|unités|unites|mesure</translation>
+    </message>
+    <message>
+        <source>item|material|food|feed|scraps|bedding|what|of what|species</source>
+        <translation>matière|matiere|nourriture|aliment|restes|déchets|dechets|litière|litiere|quoi|de quoi|espèce|espece|article</translation>
+    </message>
+    <message>
+        <source>detail|details</source>
+        <translation>détail|detail|détails|details</translation>
+    </message>
+    <message>
+        <source>note|notes|remark|remarks|comment|comments|observation|observations|description</source>
+        <translation>note|notes|remarque|remarques|commentaire|commentaires|observation|observations|description</translation>
+    </message>
+    <message>
+        <source>setup|set up|new stack|stack set up</source>
+        <translation>installation|installer|nouvelle pile|pile installée|pile installee</translation>
+    </message>
+    <message>
+        <source>stock|stocked|stocking|worms in|worms put in|worms added|added worms</source>
+        <translation>vers mis|mettre des vers|vers ajoutés|vers ajoutes|ajout de vers|nouveaux vers</translation>
+    </message>
+    <message>
+        <source>bed|bedded|bedding|bedding laid|tray added|added tray|new tray</source>
+        <translation>litière|litiere|litière posée|litiere posee|plateau ajouté|plateau ajoute|ajout de plateau|nouveau plateau</translation>
+    </message>
+    <message>
+        <source>feed|fed|feeding|food|scraps</source>
+        <translation>nourrir|nourri|apport|apports|nourriture|restes|alimentation</translation>
+    </message>
+    <message>
+        <source>cover|covered|covering|paper</source>
+        <translation>couverture|couvrir|couvert|papier</translation>
+    </message>
+    <message>
+        <source>water|watered|watering|misted</source>
+        <translation>eau|arroser|arrosé|arrose|arrosage|brumisé|brumise</translation>
+    </message>
+    <message>
+        <source>drain|drained|draining|leachate|sump emptied|emptied</source>
+        <translation>vidange|vidanger|vidangé|vidange du bac|lixiviat|vidé|vide|vider|bac vidé</translation>
+    </message>
+    <message>
+        <source>flush|flushed|flushing|rinsed</source>
+        <translation>rincer|rincé|rince|rinçage|rincage</translation>
+    </message>
+    <message>
+        <source>reading|readings|measured|measurement</source>
+        <translation>relevé|releve|relevés|releves|mesure|mesures|mesuré|lecture</translation>
+    </message>
+    <message>
+        <source>check|checked|look|looked|inspection|inspected</source>
+        <translation>regard|regarder|regardé|contrôle|controle|contrôlé|inspection|inspecté</translation>
+    </message>
+    <message>
+        <source>weigh|weighed|worms weighed|weighing</source>
+        <translation>peser|pesé|pese|pesée|pesee|vers pesés|vers peses|pesée de vers</translation>
+    </message>
+    <message>
+        <source>count|counted|worms counted</source>
+        <translation>compter|compté|compte|comptage|vers comptés|vers comptes</translation>
+    </message>
+    <message>
+        <source>trayweight|tray weight|tray weighed|weight of a tray</source>
+        <translation>poids du plateau|poids d’un plateau|poids d&apos;un plateau|plateau pesé|plateau pese|pesée du plateau</translation>
+    </message>
+    <message>
+        <source>rotate|rotated|rotation|lifted to the top</source>
+        <translation>rotation|tourner|monter|monté|montée|montee|monté en haut</translation>
+    </message>
+    <message>
+        <source>loosen|loosened</source>
+        <translation>aérer|aere|aéré|aération|aeration|ameublir</translation>
+    </message>
+    <message>
+        <source>harvest|harvested|castings taken</source>
+        <translation>récolte|recolte|récolter|récolté|lombricompost prélevé|lombricompost preleve</translation>
+    </message>
+    <message>
+        <source>remove|removed|worms taken|worms out|worms given away</source>
+        <translation>retirer|retiré|retire|vers retirés|vers retires|vers sortis|vers donnés|vers donnes</translation>
+    </message>
+    <message>
+        <source>event|problem|something odd</source>
+        <translation>événement|evenement|évènement|problème|probleme|quelque chose d’étrange</translation>
+    </message>
+    <message>
+        <source>note|noted|remark|comment</source>
+        <translation>note|noté|remarque|commentaire</translation>
+    </message>
+    <message>
+        <source>retire|retired|given up</source>
+        <translation>arrêt|arret|arrêter|arrêtée|arretee|abandonnée|abandonnee</translation>
+    </message>
+    <message>
+        <source>g|gr|gram|grams|gramme|grammes</source>
+        <translation>g|gr|gramme|grammes</translation>
+    </message>
+    <message>
+        <source>kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes</source>
+        <translation>kg|kgs|kilo|kilos|kilogramme|kilogrammes</translation>
+    </message>
+    <message>
+        <source>oz|ounce|ounces</source>
+        <translation>oz|once|onces</translation>
+    </message>
+    <message>
+        <source>lb|lbs|pound|pounds</source>
+        <translation>lb|lbs|livre|livres</translation>
+    </message>
+    <message>
+        <source>ml|millilitre|millilitres|milliliter|milliliters</source>
+        <translation>ml|millilitre|millilitres</translation>
+    </message>
+    <message>
+        <source>l|litre|litres|liter|liters</source>
+        <translation>l|litre|litres</translation>
+    </message>
+    <message>
+        <source>cup|cups</source>
+        <translation>tasse|tasses</translation>
+    </message>
+    <message>
+        <source>gal|gallon|gallons</source>
+        <translation>gal|gallon|gallons</translation>
+    </message>
+    <message>
+        <source>floz|fl oz|fluid ounce|fluid ounces</source>
+        <translation>floz|fl oz|once liquide|onces liquides</translation>
+    </message>
+    <message>
+        <source>count|pieces|worms|pcs</source>
+        <translation>nombre|pièces|pieces|vers|pcs</translation>
+    </message>
+    <message>
+        <source>Good to know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>À faire</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Urgent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <comment>when something is due</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1%2: %3</source>
+        <comment>urgency, when, what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colony</source>
+        <translation>Colonie</translation>
+    </message>
+    <message>
+        <source>Worms</source>
+        <translation>Vers</translation>
+    </message>
+    <message>
+        <source>Adults among them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Processing, dry matter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Food taken up over what keeps them (above 1 the colony grows)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fresh food next week: least, usual, most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs into the sump next week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top tray filled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sump full, if nobody drains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Bedded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fed, fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted</source>
+        <translation>Montée</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Prélevé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n feeding(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Done or seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Whole harvests by mass, beside what was expected of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within the range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Précaution : %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source : %1</translation>
+    </message>
+</context>
+<context>
+    <name>Shelf</name>
+    <message numerus="yes">
+        <source>%n tray(s)</source>
+        <translation>
+            <numerusform>%n plateau</numerusform>
+            <numerusform>%n plateaux</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lid on</source>
+        <translation>couvercle mis</translation>
+    </message>
+    <message>
+        <source>lid off</source>
+        <translation>couvercle ôté</translation>
+    </message>
+    <message>
+        <source>The file is open for reading only: nothing can be written down.</source>
+        <translation>Le fichier est ouvert en lecture seule : rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>Go back to today to record with one click; “…” records on the day shown.</source>
+        <translation>Revenir à aujourd’hui pour noter d’un clic ; « … » note au jour affiché.</translation>
+    </message>
+    <message>
+        <source>No tray stands that takes food.</source>
+        <translation>Aucun plateau en place n’accepte de nourriture.</translation>
+    </message>
+    <message>
+        <source>Feed %1</source>
+        <translation>Nourrir %1</translation>
+    </message>
+    <message>
+        <source>Water %1</source>
+        <translation>Arroser %1</translation>
+    </message>
+    <message>
+        <source>Drain %1</source>
+        <translation>Vidanger %1</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click:</source>
+        <translation>Note pour aujourd’hui, d’un clic :</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, and %4 of paper over it</source>
+        <translation>%1 %2 %3, et %4 de papier par-dessus</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 of water into the tray being fed</source>
+        <translation>%1 %2 d’eau dans le plateau qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
+        <translation>%1 %2 vidangés. Pas sur des feuilles mangées crues, jamais à boire ; se laver les mains. Quelques vers dedans, c’est normal : les remettre.</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation>enregistrement…</translation>
+    </message>
+    <message>
+        <source>updating…</source>
+        <translation>mise à jour…</translation>
+    </message>
+    <message>
+        <source>silent for %1</source>
+        <translation>rien de noté : %1</translation>
+    </message>
+    <message>
+        <source>no tray stands</source>
+        <translation>aucun plateau en place</translation>
+    </message>
+    <message>
+        <source>As it stood on %1, the past</source>
+        <translation>Telle qu’au %1, le passé</translation>
+    </message>
+    <message>
+        <source>%1 · estimating…</source>
+        <translation>%1 · estimation…</translation>
+    </message>
+    <message>
+        <source>%1 · usual feeding about %2 a week</source>
+        <translation>%1 · d’habitude environ %2 par semaine</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfBoard</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Étagère</translation>
+    </message>
+    <message>
+        <source>Start a stack…</source>
+        <translation>Démarrer une pile…</translation>
+    </message>
+    <message>
+        <source>No stack stood on this day</source>
+        <translation>Aucune pile n’existait ce jour-là</translation>
+    </message>
+    <message>
+        <source>The first one was started later. Move the slider on, or go back to today.</source>
+        <translation>La première a été démarrée plus tard. Avancez le curseur, ou revenez à aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>No stack stands any more</source>
+        <translation>Il n’y a plus de pile</translation>
+    </message>
+    <message>
+        <source>All stacks are retired. Their journal is kept, and the slider still shows them as they stood.</source>
+        <translation>Toutes les piles sont arrêtées. Leur journal est conservé, et le curseur les montre encore telles qu’elles étaient.</translation>
+    </message>
+    <message>
+        <source>No stack stands here yet</source>
+        <translation>Il n’y a pas encore de pile ici</translation>
+    </message>
+    <message>
+        <source>Once a stack is started, it is drawn here from the side: its trays with what lies in them, its worms and its sump, and under it what to do next.</source>
+        <translation>Dès qu’une pile est démarrée, elle est dessinée ici de côté : ses plateaux avec leur contenu, ses vers et son bac, et dessous ce qu’il faut faire ensuite.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfPage</name>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1 : non noté. %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
+        <translation>%1 : non noté. %2 Rien d’autre n’a été changé ; réessayer quand ce sera réglé.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfStrips</name>
+    <message>
+        <source>processing, dry</source>
+        <translation>traité, en sec</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>vidangé</translation>
+    </message>
+    <message>
+        <source>colony</source>
+        <translation>colonie</translation>
+    </message>
+    <message>
+        <source>(%1–%2)</source>
+        <translation>(%1–%2)</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>The estimates are being made.</source>
+        <translation>Les estimations se font.</translation>
+    </message>
+    <message>
+        <source>(%1)</source>
+        <translation>(%1)</translation>
+    </message>
+    <message>
+        <source>Processing %1, dry matter. Runs into the sump %2. Colony %3.</source>
+        <translation>Traitement %1, matière sèche. Entre dans le bac %2. Colonie %3.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfVerdict</name>
+    <message>
+        <source>Worms in the bottom tray are normal: they go down in the light.</source>
+        <translation>Des vers dans le plateau du bas, c’est normal : ils descendent à la lumière.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>what to do, and why</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Bottom tray is ready</source>
+        <translation>Le plateau du bas est prêt</translation>
+    </message>
+    <message>
+        <source>Ready, no hurry</source>
+        <translation>Prêt, rien ne presse</translation>
+    </message>
+    <message>
+        <source>Ready soon</source>
+        <translation>Bientôt prêt</translation>
+    </message>
+    <message>
+        <source>Harvest is overdue</source>
+        <translation>La récolte est en retard</translation>
+    </message>
+    <message>
+        <source>Time for another tray</source>
+        <translation>Temps d’un autre plateau</translation>
+    </message>
+    <message>
+        <source>A step came early</source>
+        <translation>Une étape est venue tôt</translation>
+    </message>
+    <message>
+        <source>Feeding is due</source>
+        <translation>C’est l’heure de nourrir</translation>
+    </message>
+    <message>
+        <source>Overfed</source>
+        <translation>Trop nourrie</translation>
+    </message>
+    <message>
+        <source>Hungry</source>
+        <translation>Affamée</translation>
+    </message>
+    <message>
+        <source>Short of paper</source>
+        <translation>Manque de papier</translation>
+    </message>
+    <message>
+        <source>Too wet</source>
+        <translation>Trop mouillée</translation>
+    </message>
+    <message>
+        <source>Too dry</source>
+        <translation>Trop sèche</translation>
+    </message>
+    <message>
+        <source>Little runs out</source>
+        <translation>Il coule peu</translation>
+    </message>
+    <message>
+        <source>Much runs out</source>
+        <translation>Il coule beaucoup</translation>
+    </message>
+    <message>
+        <source>It gets too hot</source>
+        <translation>Il fait trop chaud</translation>
+    </message>
+    <message>
+        <source>It gets too cold</source>
+        <translation>Il fait trop froid</translation>
+    </message>
+    <message>
+        <source>Light-drying is done</source>
+        <translation>Séchage à la lumière fini</translation>
+    </message>
+    <message>
+        <source>Cocoons and some young always stay in the castings.</source>
+        <translation>Des cocons et quelques jeunes restent toujours dans le lombricompost.</translation>
+    </message>
+    <message>
+        <source>Drying for long</source>
+        <translation>Sèche depuis longtemps</translation>
+    </message>
+    <message>
+        <source>The record is silent</source>
+        <translation>Rien de noté depuis longtemps</translation>
+    </message>
+    <message>
+        <source>Top tray is full</source>
+        <translation>Le plateau du haut est plein</translation>
+    </message>
+    <message>
+        <source>Drain the sump</source>
+        <translation>Vidanger le bac</translation>
+    </message>
+    <message>
+        <source>A few worms in the sump are normal: put them back.</source>
+        <translation>Quelques vers dans le bac, c’est normal : les remettre.</translation>
+    </message>
+    <message>
+        <source>A look would tell</source>
+        <translation>Un regard trancherait</translation>
+    </message>
+    <message>
+        <source>The record does not fit</source>
+        <translation>Les notes ne concordent pas</translation>
+    </message>
+    <message>
+        <source>About %1 of its worms are still in it.</source>
+        <translation>Il y reste environ %1 de ses vers.</translation>
+    </message>
+    <message>
+        <source>Take the castings.</source>
+        <translation>Prélever le lombricompost.</translation>
+    </message>
+    <message>
+        <source>Leave it in the light; most worms go down in 2 to 7 days.</source>
+        <translation>Le laisser à la lumière ; la plupart des vers descendent en 2 à 7 jours.</translation>
+    </message>
+    <message>
+        <source>Light-drying is done, day %1</source>
+        <translation>Séchage à la lumière fini, jour %1</translation>
+    </message>
+    <message>
+        <source>Light-drying, day %1</source>
+        <translation>Séchage à la lumière, jour %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <translation>Aliment/compost %1, prêt à %2 %.</translation>
+    </message>
+    <message>
+        <source>Ready about %1.</source>
+        <translation>Prêt : %1.</translation>
+    </message>
+    <message>
+        <source>Bottom tray is nearly ready</source>
+        <translation>Le plateau du bas est presque prêt</translation>
+    </message>
+    <message>
+        <source>Young stack</source>
+        <translation>Jeune pile</translation>
+    </message>
+    <message>
+        <source>Castings %1 deep so far; another tray at 2.5 cm. %2</source>
+        <translation>Lombricompost : %1 d’épaisseur pour l’instant ; un autre plateau à 2,5 cm. %2</translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation>Au travail</translation>
+    </message>
+    <message>
+        <source>No tray stands</source>
+        <translation>Aucun plateau en place</translation>
+    </message>
+    <message>
+        <source>Lay bedding in a tray to begin.</source>
+        <translation>Poser de la litière dans un plateau pour commencer.</translation>
+    </message>
+    <message>
+        <source>Estimating…</source>
+        <translation>Estimation…</translation>
+    </message>
+    <message>
+        <source>Trays are drawn from the journal; depths follow in a moment.</source>
+        <translation>Les plateaux sont dessinés d’après le journal ; les épaisseurs suivent dans un instant.</translation>
+    </message>
+    <message>
+        <source>No entry for %1</source>
+        <translation>Aucune entrée depuis %1</translation>
+    </message>
+    <message>
+        <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
+        <translation>Les estimations continuent comme si les soins étaient habituels. Noter ce qui a été fait depuis, ou regarder dans un plateau.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfWords</name>
+    <message>
+        <source>new</source>
+        <comment>a tray without castings</comment>
+        <translation>neuf</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Tray, batch %1</source>
+        <translation>Plateau, lot %1</translation>
+    </message>
+    <message>
+        <source>Bottom tray, slot 1 of %1, batch %2</source>
+        <translation>Plateau du bas, niveau 1 sur %1, lot %2</translation>
+    </message>
+    <message>
+        <source>Top tray, slot %1 of %1, batch %2</source>
+        <translation>Plateau du haut, niveau %1 sur %1, lot %2</translation>
+    </message>
+    <message>
+        <source>Tray in slot %1 of %2, batch %3</source>
+        <translation>Plateau au niveau %1 sur %2, lot %3</translation>
+    </message>
+    <message>
+        <source>castings %1</source>
+        <translation>lombricompost %1</translation>
+    </message>
+    <message>
+        <source>softened %1</source>
+        <translation>ramolli %1</translation>
+    </message>
+    <message>
+        <source>food %1</source>
+        <translation>nourriture %1</translation>
+    </message>
+    <message>
+        <source>bedding %1</source>
+        <translation>litière %1</translation>
+    </message>
+    <message>
+        <source>nothing in it</source>
+        <translation>rien dedans</translation>
+    </message>
+    <message>
+        <source>from the floor up: %1</source>
+        <translation>du fond vers le haut : %1</translation>
+    </message>
+    <message>
+        <source>light-drying, day %1</source>
+        <translation>séchage à la lumière, jour %1</translation>
+    </message>
+    <message>
+        <source>food goes in here</source>
+        <translation>la nourriture va ici</translation>
+    </message>
+    <message>
+        <source>working</source>
+        <translation>au travail</translation>
+    </message>
+    <message>
+        <source>nearly</source>
+        <translation>presque prêt</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>prêt</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>en retard</translation>
+    </message>
+    <message>
+        <source>drying</source>
+        <translation>en séchage</translation>
+    </message>
+    <message>
+        <source>estimating…</source>
+        <translation>estimation…</translation>
+    </message>
+    <message>
+        <source>being fed</source>
+        <translation>on le nourrit</translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <comment>that a tray is ready</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; since about %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; about %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; ready at 0.10 or below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Lombricompost</translation>
+    </message>
+    <message>
+        <source>%1 deep, %2 dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in, dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worms in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cocoons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight, tray and all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulk that stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 dry: use as it is, or sift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 old</source>
+        <translation>âge : %1</translation>
+    </message>
+    <message>
+        <source>Bedded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 ago; tray %3</source>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>estimating</source>
+        <translation>estimation</translation>
+    </message>
+    <message>
+        <source>The estimates are being made.</source>
+        <translation>Les estimations se font.</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1</source>
+        <translation>aliment/compost %1</translation>
+    </message>
+    <message>
+        <source>%1, chance %2</source>
+        <translation>%1, probabilité %2</translation>
+    </message>
+    <message>
+        <source>worms %1</source>
+        <translation>vers %1</translation>
+    </message>
+    <message>
+        <source>Worms in the bottom tray are normal: they go down in the light.</source>
+        <translation>Des vers dans le plateau du bas, c’est normal : ils descendent à la lumière.</translation>
+    </message>
+    <message>
+        <source>Most worms leave in 2 to 7 days; cocoons and some young go with the castings.</source>
+        <translation>La plupart des vers partent en 2 à 7 jours ; des cocons et quelques jeunes vont avec le lombricompost.</translation>
+    </message>
+    <message>
+        <source>sump of %1</source>
+        <translation>bac de %1</translation>
+    </message>
+    <message>
+        <source>spigot open</source>
+        <translation>robinet ouvert</translation>
+    </message>
+    <message>
+        <source>spigot shut</source>
+        <translation>robinet fermé</translation>
+    </message>
+    <message>
+        <source>Sump</source>
+        <translation>Bac</translation>
+    </message>
+    <message>
+        <source>holds up to %1; %2; estimating</source>
+        <translation>contient jusqu’à %1 ; %2 ; estimation</translation>
+    </message>
+    <message>
+        <source>%1 in it, room for %2; %3</source>
+        <translation>%1 dedans, place pour %2 ; %3</translation>
+    </message>
+    <message>
+        <source>In it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, of %2; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs in now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Force</translation>
+    </message>
+    <message>
+        <source>about %1 mS/cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A few worms in the sump are normal: put them back.</source>
+        <translation>Quelques vers dans le bac, c’est normal : les remettre.</translation>
+    </message>
+    <message>
+        <source>colony %1 · %2</source>
+        <translation>colonie %1 · %2</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>fed %1 %2</source>
+        <comment>an amount and a day</comment>
+        <translation>apport %1 %2</translation>
+    </message>
+    <message>
+        <source>drained %1</source>
+        <comment>a day</comment>
+        <translation>vidange %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShortcutsView</name>
+    <message>
+        <source>Keys and shortcuts</source>
+        <translation>Touches et raccourcis</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Walking</source>
+        <translation>Se déplacer</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
+        <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
+    </message>
+</context>
+<context>
+    <name>SignKey</name>
+    <message>
+        <source>estimate and its 90 % range</source>
+        <translation>estimation et sa plage à 90 %</translation>
+    </message>
+    <message>
+        <source>forecast, with care as usual</source>
+        <translation>prévision, avec les soins habituels</translation>
+    </message>
+</context>
+<context>
+    <name>StackCanvas</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and its value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StackColumn</name>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what a button does, and the stack</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Everything else that can be recorded for %1</source>
+        <translation>Tout le reste qui peut être noté pour %1</translation>
+    </message>
+    <message>
+        <source>More for %1</source>
+        <translation>Plus pour %1</translation>
+    </message>
+</context>
+<context>
+    <name>Stages</name>
+    <message>
+        <source>spigot open</source>
+        <translation>robinet ouvert</translation>
+    </message>
+    <message>
+        <source>sump</source>
+        <translation>bac</translation>
+    </message>
+    <message>
+        <source>ready: castings</source>
+        <translation>prêt : lombricompost</translation>
+    </message>
+    <message>
+        <source>working</source>
+        <translation>au travail</translation>
+    </message>
+    <message>
+        <source>fed here</source>
+        <translation>on nourrit ici</translation>
+    </message>
+    <message>
+        <source>bedding and worms</source>
+        <translation>litière et vers</translation>
+    </message>
+    <message>
+        <source>The first day: one tray of wet bedding over the sump, worms in it, the spigot open.</source>
+        <translation>Le premier jour : un plateau de litière mouillée sur le bac, des vers dedans, le robinet ouvert.</translation>
+    </message>
+    <message>
+        <source>castings</source>
+        <translation>lombricompost</translation>
+    </message>
+    <message>
+        <source>fresh bedding</source>
+        <translation>litière fraîche</translation>
+    </message>
+    <message>
+        <source>A new tray of bedding on top of one that is filled.</source>
+        <translation>Un nouveau plateau de litière sur un plateau rempli.</translation>
+    </message>
+    <message>
+        <source>food under cover</source>
+        <translation>nourriture sous couverture</translation>
+    </message>
+    <message>
+        <source>A feeding lies flat under the cover; castings gather at the floor.</source>
+        <translation>Un apport est à plat sous la couverture ; le lombricompost s’amasse au fond.</translation>
+    </message>
+    <message>
+        <source>drips through</source>
+        <translation>goutte au travers</translation>
+    </message>
+    <message>
+        <source>What the tray does not hold runs into the sump: this one wants draining.</source>
+        <translation>Ce que le plateau ne retient pas coule dans le bac : celui-ci demande une vidange.</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>rempli</translation>
+    </message>
+    <message>
+        <source>The first tray is filled, the second is fed from now on.</source>
+        <translation>Le premier plateau est rempli, on nourrit désormais le deuxième.</translation>
+    </message>
+    <message>
+        <source>A stack in full work: oldest castings at the bottom, food at the top.</source>
+        <translation>Une pile en plein travail : le lombricompost le plus vieux en bas, la nourriture en haut.</translation>
+    </message>
+    <message>
+        <source>drying, lid off</source>
+        <translation>séchage, sans couvercle</translation>
+    </message>
+    <message>
+        <source>The bottom tray stands on top, lid off, loosened: its worms go down from the light. Feed only the tray below it.</source>
+        <translation>Le plateau du bas est en haut, sans couvercle, aéré : ses vers descendent loin de la lumière. Ne nourrir que le plateau du dessous.</translation>
+    </message>
+    <message>
+        <source>bedded anew</source>
+        <translation>litière neuve</translation>
+    </message>
+    <message>
+        <source>The castings are taken; the tray is bedded anew and stands on top.</source>
+        <translation>Le lombricompost est prélevé ; le plateau est regarni de litière et placé en haut.</translation>
+    </message>
+    <message>
+        <source>Two stacks of one: each goes on with a part of the colony.</source>
+        <translation>Deux piles d’une seule : chacune continue avec une partie de la colonie.</translation>
+    </message>
+    <message>
+        <source>new stack</source>
+        <translation>nouvelle pile</translation>
+    </message>
+</context>
+<context>
+    <name>StockBody</name>
+    <message>
+        <source>Worms</source>
+        <translation>Vers</translation>
+    </message>
+    <message>
+        <source>What do the worms weigh?</source>
+        <translation>Combien pèsent les vers ?</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Comptés</translation>
+    </message>
+    <message>
+        <source>only if you counted them; else a mixed colony is taken</source>
+        <translation>seulement si vous les avez comptés ; sinon une colonie mêlée est supposée</translation>
+    </message>
+    <message>
+        <source>Species</source>
+        <translation>Espèce</translation>
+    </message>
+    <message>
+        <source>%1 (usual)</source>
+        <translation>%1 (habituel)</translation>
+    </message>
+    <message>
+        <source>this stack was stocked with another species before; the latest rules its reckoning</source>
+        <translation>une autre espèce a été mise auparavant dans cette pile ; la dernière décide de son calcul</translation>
+    </message>
+</context>
+<context>
+    <name>StoreText</name>
+    <message>
+        <source>%1 could not be written: the disk is full. Nothing of it was kept.</source>
+        <translation>%1 n’a pas pu être écrit : le disque est plein. Rien n’en a été conservé.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: the household file is damaged. Nothing of it was kept.</source>
+        <translation>%1 n’a pas pu être écrit : le fichier du foyer est abîmé. Rien n’en a été conservé.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: there is no permission for its folder, or no such folder.</source>
+        <translation>%1 n’a pas pu être écrit : pas de droit sur son dossier, ou pas de tel dossier.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written. Nothing of it was kept. The reason given: %2.</source>
+        <translation>%1 n’a pas pu être écrit. Rien n’en a été conservé. Raison indiquée : %2.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: what the disk gave back is not what was written. Nothing of it was kept.</source>
+        <translation>%1 n’a pas pu être écrit : ce que le disque a rendu n’est pas ce qui a été écrit. Rien n’en a été conservé.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. It was left as it is.</source>
+        <translation>%1 existe déjà. Il a été laissé tel quel.</translation>
+    </message>
+    <message>
+        <source>Called off. Nothing of %1 was kept.</source>
+        <translation>Interrompu. Rien de %1 n’a été conservé.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. Nothing of it was kept.</source>
+        <translation>%1 n’a pas pu être écrit : %2. Rien n’en a été conservé.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: its folder could not be put on the disk. Nothing of it was kept.</source>
+        <translation>%1 n’a pas pu être écrit : son dossier n’a pas pu être inscrit sur le disque. Rien n’en a été conservé.</translation>
+    </message>
+    <message>
+        <source>The folder chosen for backups is not there: %1.</source>
+        <translation>Le dossier choisi pour les sauvegardes n’est pas là : %1.</translation>
+    </message>
+    <message>
+        <source>No backup could be made; what you record is kept all the same. %1</source>
+        <translation>Aucune sauvegarde n’a pu être faite ; ce que vous notez est conservé quand même. %1</translation>
+    </message>
+    <message>
+        <source>The backup was made elsewhere, in %1. %2</source>
+        <translation>La sauvegarde a été faite ailleurs, dans %1. %2</translation>
+    </message>
+    <message>
+        <source>Entry %1 has meanwhile been changed or deleted. Nothing was written; look at the journal and try again.</source>
+        <translation>L’entrée %1 a été changée ou supprimée entre-temps. Rien n’a été écrit ; regarder le journal et réessayer.</translation>
+    </message>
+    <message>
+        <source>An entry holds something that is not a number in %1. Nothing was written.</source>
+        <translation>Une entrée contient autre chose qu’un nombre dans %1. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>Entry %1 cannot be read: %2 makes no sense to this release.</source>
+        <translation>L’entrée %1 ne peut pas être lue : %2 n’a pas de sens pour cette version.</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Nothing was made; check the name and the folder.</source>
+        <translation>%1 n’est pas là. Rien n’a été créé ; vérifier le nom et le dossier.</translation>
+    </message>
+    <message>
+        <source>%1 is not a household file. It was left as it is; choose another file.</source>
+        <translation>%1 n’est pas un fichier de foyer. Il a été laissé tel quel ; choisir un autre fichier.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: it was cut short or changed by something else. It was left as it is; restore a backup.</source>
+        <translation>%1 est abîmé : il a été tronqué ou changé par autre chose. Il a été laissé tel quel ; restaurer une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer release. It was left as it is and can only be read; update the program to write to it.</source>
+        <translation>%1 a été écrit par une version plus récente. Il a été laissé tel quel et ne peut qu’être lu ; mettre à jour le programme pour y écrire.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: there is no permission for the file or its folder. It was left as it is; change its permissions.</source>
+        <translation>%1 ne peut pas être ouvert : pas de droit sur le fichier ou son dossier. Il a été laissé tel quel ; changer ses droits.</translation>
+    </message>
+    <message>
+        <source>%1 is in use by another program. It was left as it is; try again when that program is done.</source>
+        <translation>%1 est occupé par un autre programme. Il a été laissé tel quel ; réessayer quand ce programme aura fini.</translation>
+    </message>
+    <message>
+        <source>The disk with %1 is full. Nothing was written; make room and try again.</source>
+        <translation>Le disque de %1 est plein. Rien n’a été écrit ; faire de la place et réessayer.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened. It was left as it is.</source>
+        <translation>%1 ne peut pas être ouvert. Il a été laissé tel quel.</translation>
+    </message>
+    <message>
+        <source>The reason given: %1.</source>
+        <translation>Raison indiquée : %1.</translation>
+    </message>
+    <message>
+        <source>The disk with %1 did not confirm the write. See that the disk is in order, then look whether the entry is there before it is recorded again. The reason given: %2.</source>
+        <translation>Le disque de %1 n’a pas confirmé l’écriture. Vérifier que le disque est en ordre, puis regarder si l’entrée y est avant de la noter de nouveau. Raison indiquée : %2.</translation>
+    </message>
+    <message>
+        <source>%1 was moved or removed while it was open. Nothing was written; put it back, or open it where it is now.</source>
+        <translation>%1 a été déplacé ou enlevé pendant qu’il était ouvert. Rien n’a été écrit ; le remettre en place, ou l’ouvrir là où il est maintenant.</translation>
+    </message>
+    <message>
+        <source>%1 is in use by another program. Nothing was written; try again when that program is done.</source>
+        <translation>%1 est occupé par un autre programme. Rien n’a été écrit ; réessayer quand ce programme aura fini.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged. Nothing was written; restore a backup.</source>
+        <translation>%1 est abîmé. Rien n’a été écrit ; restaurer une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written to: there is no permission for the file or its folder. Nothing was written.</source>
+        <translation>On ne peut pas écrire dans %1 : pas de droit sur le fichier ou son dossier. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read or written. Nothing was changed. The reason given: %2.</source>
+        <translation>%1 n’a pas pu être lu ou écrit. Rien n’a été changé. Raison indiquée : %2.</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only. Nothing was written.</source>
+        <translation>%1 est ouvert en lecture seule. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>A reading is not a number. Nothing was written.</source>
+        <translation>Un relevé n’est pas un nombre. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>Called off. Nothing was written.</source>
+        <translation>Interrompu. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>The readings have meanwhile been changed by another program. Nothing was written.</source>
+        <translation>Les relevés ont été changés entre-temps par un autre programme. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>A reading cannot be read: its day or kind makes no sense to this release.</source>
+        <translation>Un relevé ne peut pas être lu : son jour ou sa sorte n’a pas de sens pour cette version.</translation>
+    </message>
+    <message>
+        <source>The entry of this picture is not there any more. Nothing was written.</source>
+        <translation>L’entrée de cette photo n’est plus là. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>The picture has meanwhile been changed or deleted. Nothing was written.</source>
+        <translation>La photo a été changée ou supprimée entre-temps. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>%1 is not there, but %2 beside it holds the last writes of a household that was. Nothing was made; put the household back beside it, or move it away.</source>
+        <translation>%1 n’est pas là, mais %2, à côté, contient les dernières écritures d’un foyer passé. Rien n’a été créé ; remettre le foyer à côté, ou déplacer ce fichier.</translation>
+    </message>
+    <message>
+        <source>%1 was written by an older release and has to be brought up to date, but the backup that is made before could not be. It was left as it is and can be read. %2</source>
+        <translation>%1 a été écrit par une version plus ancienne et doit être mis à jour, mais la sauvegarde préalable n’a pas pu être faite. Il a été laissé tel quel et peut être lu. %2</translation>
+    </message>
+    <message>
+        <source>The step before this one could not be written, so this one was not tried. Nothing of it was written.</source>
+        <translation>L’étape précédente n’a pas pu être écrite, celle-ci n’a donc pas été tentée. Rien n’en a été écrit.</translation>
+    </message>
+</context>
+<context>
+    <name>StoryCharts</name>
+    <message>
+        <source>Charts over its time</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StripsView</name>
+    <message>
+        <source>Small charts of %1</source>
+        <translation>Petits graphiques de %1</translation>
+    </message>
+</context>
+<context>
+    <name>SumpFields</name>
+    <message>
+        <source>Conductivity</source>
+        <translation>Conductivité</translation>
+    </message>
+    <message>
+        <source>mS/cm</source>
+        <translation>mS/cm</translation>
+    </message>
+    <message>
+        <source>Worms put back</source>
+        <translation>Vers remis</translation>
+    </message>
+</context>
+<context>
+    <name>SymptomView</name>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What do you notice?</source>
+        <translation>Que remarquez-vous ?</translation>
+    </message>
+    <message>
+        <source>Write down that you noticed it…</source>
+        <translation>Noter que vous l’avez remarqué…</translation>
+    </message>
+    <message>
+        <source>There is no stack yet that anything could be wrong with.</source>
+        <translation>Il n’y a pas encore de pile où quelque chose pourrait ne pas aller.</translation>
+    </message>
+    <message>
+        <source>The estimates of this stack are being made.</source>
+        <translation>Les estimations de cette pile se font.</translation>
+    </message>
+    <message>
+        <source>One click puts the causes in order, by what is known of this stack.</source>
+        <translation>Un clic classe les causes, d’après ce qu’on sait de cette pile.</translation>
+    </message>
+    <message>
+        <source>%1 in %2: causes by what the estimates and the journal say today.</source>
+        <translation>%1 dans %2 : causes d’après ce que disent aujourd’hui les estimations et le journal.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Less likely: %1.</source>
+        <translation>Moins probable : %1.</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <comment>cause, its chance</comment>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>mark, evidence</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>the journal says nothing of it</source>
+        <translation>le journal n’en dit rien</translation>
+    </message>
+    <message>
+        <source>● speaks for this cause, ○ does not</source>
+        <translation>● parle pour cette cause, ○ non</translation>
+    </message>
+    <message>
+        <source>To be sure: %1</source>
+        <translation>Pour en être sûr : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>SymptomWords</name>
+    <message>
+        <source>It smells</source>
+        <translation>Cela sent</translation>
+    </message>
+    <message>
+        <source>Flies</source>
+        <translation>Mouches</translation>
+    </message>
+    <message>
+        <source>Mites</source>
+        <translation>Acariens</translation>
+    </message>
+    <message>
+        <source>Ants</source>
+        <translation>Fourmis</translation>
+    </message>
+    <message>
+        <source>Worms leave</source>
+        <translation>Des vers s’en vont</translation>
+    </message>
+    <message>
+        <source>Worms die</source>
+        <translation>Des vers meurent</translation>
+    </message>
+    <message>
+        <source>Mould</source>
+        <translation>Moisissure</translation>
+    </message>
+    <message>
+        <source>Sour bed</source>
+        <translation>Lit acide</translation>
+    </message>
+    <message>
+        <source>It is hot inside</source>
+        <translation>Il fait chaud dedans</translation>
+    </message>
+    <message>
+        <source>Standing water</source>
+        <translation>Eau stagnante</translation>
+    </message>
+    <message>
+        <source>Too few worms</source>
+        <translation>Trop peu de vers</translation>
+    </message>
+    <message>
+        <source>No castings</source>
+        <translation>Pas de lombricompost</translation>
+    </message>
+    <message>
+        <source>More food than the worms and the air can take</source>
+        <translation>Plus de nourriture que n’en supportent les vers et l’air</translation>
+    </message>
+    <message>
+        <source>The bed is too wet</source>
+        <translation>Le lit est trop mouillé</translation>
+    </message>
+    <message>
+        <source>The bed is too dry</source>
+        <translation>Le lit est trop sec</translation>
+    </message>
+    <message>
+        <source>The sump is full</source>
+        <translation>Le bac est plein</translation>
+    </message>
+    <message>
+        <source>The bed is too hot</source>
+        <translation>Le lit est trop chaud</translation>
+    </message>
+    <message>
+        <source>The bed is too cold</source>
+        <translation>Le lit est trop froid</translation>
+    </message>
+    <message>
+        <source>The worms are hungry</source>
+        <translation>Les vers ont faim</translation>
+    </message>
+    <message>
+        <source>Food that does not belong in</source>
+        <translation>De la nourriture qui n’a pas sa place</translation>
+    </message>
+    <message>
+        <source>Food lies open</source>
+        <translation>De la nourriture est à découvert</translation>
+    </message>
+    <message>
+        <source>Too much nitrogen, too little carbon</source>
+        <translation>Trop d’azote, trop peu de carbone</translation>
+    </message>
+    <message>
+        <source>The stack is still young</source>
+        <translation>La pile est encore jeune</translation>
+    </message>
+    <message>
+        <source>Crowded, or castings left in too long</source>
+        <translation>À l’étroit, ou lombricompost laissé trop longtemps</translation>
+    </message>
+    <message>
+        <source>The worms are new here, or were moved</source>
+        <translation>Les vers sont nouveaux ici, ou ont été déplacés</translation>
+    </message>
+    <message>
+        <source>wettest tray (slot %1) holds %2 of the water it can hold</source>
+        <translation>le plateau le plus mouillé (niveau %1) contient %2 de l’eau qu’il peut retenir</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>driest tray (slot %1) holds %2 of the water it can hold</source>
+        <translation>le plateau le plus sec (niveau %1) contient %2 de l’eau qu’il peut retenir</translation>
+    </message>
+    <message>
+        <source>pressed in the hand: %1 on the scale from one, dry, to five, streaming</source>
+        <translation>pressé dans la main : %1 sur l’échelle de un, sec, à cinq, ruisselant</translation>
+    </message>
+    <message>
+        <source>air in the worst tray %1, where one is all that worms want</source>
+        <translation>air dans le pire plateau %1, où un est tout ce que veulent les vers</translation>
+    </message>
+    <message>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <translation>donné par jour %1 de la masse des vers, en deux semaines</translation>
+    </message>
+    <message>
+        <source>%1 kg/m² of softened food waits in slot %2</source>
+        <translation>%1 kg/m² de nourriture ramollie attendent au niveau %2</translation>
+    </message>
+    <message>
+        <source>the sump is filled to %1</source>
+        <translation>le bac est rempli à %1</translation>
+    </message>
+    <message>
+        <source>bed estimated at %1</source>
+        <translation>lit estimé à %1</translation>
+    </message>
+    <message>
+        <source>bed read at %1</source>
+        <translation>lit relevé à %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>last feeding written down %n day(s) ago</source>
+        <translation>
+            <numerusform>dernier apport noté il y a %n jour</numerusform>
+            <numerusform>dernier apport noté il y a %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>they take up %1 of what they need</source>
+        <translation>ils prennent %1 de leur besoin</translation>
+    </message>
+    <message>
+        <source>%1 of what was fed in a month is doubtful</source>
+        <translation>%1 de ce qui a été donné en un mois est douteux</translation>
+    </message>
+    <message>
+        <source>%1 of the feedings of three weeks have no cover written down</source>
+        <translation>%1 des apports de trois semaines n’ont pas de couverture notée</translation>
+    </message>
+    <message>
+        <source>C:N of what was fed in three weeks %1, wished %2</source>
+        <translation>C:N de ce qui a été donné en trois semaines %1, souhaité %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) since the first bedding</source>
+        <translation>
+            <numerusform>%n jour depuis la première litière</numerusform>
+            <numerusform>%n jours depuis la première litière</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>worms %1 kg/m², best %2</source>
+        <translation>vers %1 kg/m², au mieux %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>the bottom tray has stood for %n day(s)</source>
+        <translation>
+            <numerusform>le plateau du bas est en place depuis %n jour</numerusform>
+            <numerusform>le plateau du bas est en place depuis %n jours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>worms put in, moved or lifted %n day(s) ago</source>
+        <translation>
+            <numerusform>vers mis, passés ou montés il y a %n jour</numerusform>
+            <numerusform>vers mis, passés ou montés il y a %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Lift the cover: is much of the last feeding still there, matted and wet?</source>
+        <translation>Soulever la couverture : reste-t-il beaucoup du dernier apport, tassé et mouillé ?</translation>
+    </message>
+    <message>
+        <source>Press a handful hard: does it stream?</source>
+        <translation>Presser fort une poignée : ruisselle-t-elle ?</translation>
+    </message>
+    <message>
+        <source>Press a handful from the middle hard: does nothing come?</source>
+        <translation>Presser fort une poignée du milieu : ne vient-il rien ?</translation>
+    </message>
+    <message>
+        <source>Open the spigot over a jar: how much runs out?</source>
+        <translation>Ouvrir le robinet au-dessus d’un bocal : combien coule-t-il ?</translation>
+    </message>
+    <message>
+        <source>Put a thermometer a hand deep into the bed.</source>
+        <translation>Enfoncer un thermomètre d’une main dans le lit.</translation>
+    </message>
+    <message>
+        <source>Put a thermometer a hand deep into the bed, in the morning.</source>
+        <translation>Enfoncer un thermomètre d’une main dans le lit, le matin.</translation>
+    </message>
+    <message>
+        <source>Lift the cover: is nothing left of the last feeding?</source>
+        <translation>Soulever la couverture : ne reste-t-il rien du dernier apport ?</translation>
+    </message>
+    <message>
+        <source>Smell at the places of the last feedings: is it one of them, and which?</source>
+        <translation>Sentir aux endroits des derniers apports : est-ce l’un d’eux, et lequel ?</translation>
+    </message>
+    <message>
+        <source>Look before you lift anything: does food lie open?</source>
+        <translation>Regarder avant de rien soulever : de la nourriture est-elle à découvert ?</translation>
+    </message>
+    <message>
+        <source>Smell: sharp, like ammonia? And is there hardly any paper left in the top tray?</source>
+        <translation>Sentir : piquant, comme l’ammoniac ? Et ne reste-t-il guère de papier dans le plateau du haut ?</translation>
+    </message>
+    <message>
+        <source>Dig to the floor of the tray: is there a dark, crumbly layer, however thin?</source>
+        <translation>Creuser jusqu’au fond du plateau : y a-t-il une couche sombre et friable, si mince soit-elle ?</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed: it tells how crowded they are.</source>
+        <translation>Peser les vers d’une partie du lit : cela dit s’ils sont à l’étroit.</translation>
+    </message>
+    <message>
+        <source>Wait two nights with a light on: do they stay then?</source>
+        <translation>Attendre deux nuits avec une lampe allumée : restent-ils alors ?</translation>
+    </message>
+    <message>
+        <source>Stop feeding until most of it is gone. Spread what lies there flat, loosen it, and lay dry shredded paper or cardboard on it.</source>
+        <translation>Cesser de nourrir jusqu’à ce que presque tout ait disparu. Étaler ce qui s’y trouve, l’aérer, et poser dessus du papier ou du carton déchiqueté sec.</translation>
+    </message>
+    <message>
+        <source>Drain the sump and leave the spigot open. Loosen the bed and work dry shredded cardboard in. No water until a pressed handful gives only a few drops.</source>
+        <translation>Vidanger le bac et laisser le robinet ouvert. Aérer le lit et y mêler du carton déchiqueté sec. Pas d’eau jusqu’à ce qu’une poignée pressée ne donne que quelques gouttes.</translation>
+    </message>
+    <message>
+        <source>Pour slowly, all over, in two or three goes, until a pressed handful gives a few drops. Cover with wet paper.</source>
+        <translation>Verser lentement, partout, en deux ou trois fois, jusqu’à ce qu’une poignée pressée donne quelques gouttes. Couvrir de papier mouillé.</translation>
+    </message>
+    <message>
+        <source>Drain it now and leave the spigot open over a jar. Put worms that swim in it back into the top tray.</source>
+        <translation>Le vidanger maintenant et laisser le robinet ouvert au-dessus d’un bocal. Remettre dans le plateau du haut les vers qui y nagent.</translation>
+    </message>
+    <message>
+        <source>Carry the stack to a cooler place, tray by tray. No food for now; spread what heats. Lid open under a cloth; a wrapped bottle of frozen water on top buys a day.</source>
+        <translation>Porter la pile dans un endroit plus frais, plateau par plateau. Pas de nourriture pour l’instant ; étaler ce qui chauffe. Couvercle ouvert sous un linge ; une bouteille d’eau gelée, enveloppée, en haut fait gagner un jour.</translation>
+    </message>
+    <message>
+        <source>Bring the stack in, or wrap sides and lid and stand it off the ground. Feed little until it is warmer.</source>
+        <translation>Rentrer la pile, ou envelopper côtés et couvercle et l’isoler du sol. Nourrir peu jusqu’à ce qu’il fasse plus doux.</translation>
+    </message>
+    <message>
+        <source>Feed the usual amount and cover it. If there are few worms, feed little: they multiply by themselves.</source>
+        <translation>Donner la quantité habituelle et la couvrir. S’il y a peu de vers, donner peu : ils se multiplient d’eux-mêmes.</translation>
+    </message>
+    <message>
+        <source>Take out what can be taken out, with gloves, and put it into the household waste. Cover the rest thickly.</source>
+        <translation>Ôter ce qui peut l’être, avec des gants, et le mettre aux ordures ménagères. Couvrir le reste en couche épaisse.</translation>
+    </message>
+    <message>
+        <source>Bury the food a little and cover it with paper, now and with each feeding. Flies that are there are gone in {fly-days} if nothing new lies open.</source>
+        <translation>Enfouir un peu la nourriture et la couvrir de papier, maintenant et à chaque apport. Les mouches présentes disparaissent en {fly-days} si rien de nouveau n’est à découvert.</translation>
+    </message>
+    <message>
+        <source>Work dry shredded cardboard into the top tray, and feed less of grounds and greens for some weeks.</source>
+        <translation>Mêler du carton déchiqueté sec au plateau du haut, et donner moins de marc et de verts pendant quelques semaines.</translation>
+    </message>
+    <message>
+        <source>Wait. Food has to soften first, and a first tray takes {first-tray-alone}. Feed a little and keep the bed moist.</source>
+        <translation>Attendre. La nourriture doit d’abord ramollir, et un premier plateau prend {first-tray-alone}. Nourrir un peu et garder le lit humide.</translation>
+    </message>
+    <message>
+        <source>Lift the bottom tray to the top and harvest it; or give some worms away, or begin another stack with them.</source>
+        <translation>Monter le plateau du bas et le récolter ; ou donner des vers, ou démarrer une autre pile avec eux.</translation>
+    </message>
+    <message>
+        <source>Leave a light on and the lid closed for some nights. They settle; it is no sign of a bad bed.</source>
+        <translation>Laisser une lampe allumée et le couvercle fermé quelques nuits. Ils s’installent ; ce n’est pas le signe d’un mauvais lit.</translation>
+    </message>
+    <message>
+        <source>Record the cover…</source>
+        <translation>Noter la couverture…</translation>
+    </message>
+    <message>
+        <source>Record the water…</source>
+        <translation>Noter l’arrosage…</translation>
+    </message>
+    <message>
+        <source>Record the draining…</source>
+        <translation>Noter la vidange…</translation>
+    </message>
+    <message>
+        <source>Record the feeding…</source>
+        <translation>Noter l’apport…</translation>
+    </message>
+    <message>
+        <source>Record the lifting…</source>
+        <translation>Noter la montée…</translation>
+    </message>
+    <message>
+        <source>Record the temperature…</source>
+        <translation>Noter la température…</translation>
+    </message>
+    <message>
+        <source>Record what you saw…</source>
+        <translation>Noter ce que vous avez vu…</translation>
+    </message>
+    <message>
+        <source>Record the reading…</source>
+        <translation>Noter la mesure…</translation>
+    </message>
+    <message>
+        <source>Record how much ran out…</source>
+        <translation>Noter combien a coulé…</translation>
+    </message>
+    <message>
+        <source>Record the weighing…</source>
+        <translation>Noter la pesée…</translation>
+    </message>
+    <message>
+        <source>Record the look…</source>
+        <translation>Noter le regard…</translation>
+    </message>
+</context>
+<context>
+    <name>TextField</name>
+    <message>
+        <source>It holds a character that cannot be printed; type it again.</source>
+        <translation>Il contient un caractère qui ne s’imprime pas ; le saisir de nouveau.</translation>
+    </message>
+</context>
+<context>
+    <name>TrackCard</name>
+    <message>
+        <source>add a tray</source>
+        <translation>ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; still due</source>
+        <translation>%1, %2, conseillé : %3 ; encore à faire</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; done %4 later</source>
+        <translation>%1, %2, conseillé : %3 ; fait %4 plus tard</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; taken back after %4</source>
+        <translation>%1, %2, conseillé : %3 ; retiré après %4</translation>
+    </message>
+    <message>
+        <source>, ready %1 when lifted</source>
+        <translation>, prêt %1 à la montée</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
+        <translation>%1, %2 : %3 pesés, %4 prévus%5</translation>
+    </message>
+    <message>
+        <source>Diary of advice</source>
+        <translation>Journal des conseils</translation>
+    </message>
+    <message>
+        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
+        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
+    </message>
+    <message>
+        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
+        <translation>Sur %1 récoltes pesées, %2 étaient dans ce qui était prévu (9 sur 10 devraient l’être) ; %3 ont été montées prêtes</translation>
+    </message>
+    <message>
+        <source>of %1 turns advised, %2 were followed</source>
+        <translation>sur %1 tours conseillés, %2 ont été suivis</translation>
+    </message>
+</context>
+<context>
+    <name>TrayLifts</name>
+    <message>
+        <source>Out of a safe reach: take it out in parts, or with someone.</source>
+        <translation>Hors d’une portée sûre : le vider en plusieurs fois, ou s’y mettre à deux.</translation>
+    </message>
+    <message>
+        <source>For this lift up to %1 is advised: fine for most people.</source>
+        <translation>Pour ce levage, jusqu’à %1 est conseillé : bien pour la plupart des gens.</translation>
+    </message>
+    <message>
+        <source>For this lift up to %1 is advised: heavy, so in parts or with someone.</source>
+        <translation>Pour ce levage, jusqu’à %1 est conseillé : lourd, donc en plusieurs fois ou à deux.</translation>
+    </message>
+    <message>
+        <source>For this lift up to %1 is advised: far too heavy, take it out in parts.</source>
+        <translation>Pour ce levage, jusqu’à %1 est conseillé : bien trop lourd, le vider en plusieurs fois.</translation>
+    </message>
+</context>
+<context>
+    <name>TrayWeightBody</name>
+    <message>
+        <source>Tray with contents</source>
+        <translation>Plateau avec son contenu</translation>
+    </message>
+    <message>
+        <source>What does the scale show?</source>
+        <translation>Qu’indique la balance ?</translation>
+    </message>
+    <message>
+        <source>Empty tray</source>
+        <translation>Plateau vide</translation>
+    </message>
+    <message>
+        <source>The empty tray cannot weigh more than the tray with its contents.</source>
+        <translation>Le plateau vide ne peut pas peser plus que le plateau avec son contenu.</translation>
+    </message>
+</context>
+<context>
+    <name>TrayWords</name>
+    <message>
+        <source>tray %1 in slot %2, batch %3 bedded on %4</source>
+        <translation>plateau %1 au niveau %2, lot %3 garni le %4</translation>
+    </message>
+    <message>
+        <source>Tray %1 goes from the bottom to slot %2 and dries in the light, uncovered; the others move down.</source>
+        <translation>Le plateau %1 passe du bas au niveau %2 et sèche à la lumière, découvert ; les autres descendent.</translation>
+    </message>
+    <message>
+        <source>Ends batch %1: tray %2 leaves slot %3 for storage.</source>
+        <translation>Finit le lot %1 : le plateau %2 quitte le niveau %3 pour être rangé.</translation>
+    </message>
+    <message>
+        <source>Begins batch %1: tray %2 goes on top, into slot %3.</source>
+        <translation>Commence le lot %1 : le plateau %2 va en haut, au niveau %3.</translation>
+    </message>
+    <message>
+        <source>Worms leave the whole stack and go into the fed tray of %1.</source>
+        <translation>Les vers quittent toute la pile et vont dans le plateau qu’on nourrit de %1.</translation>
+    </message>
+    <message>
+        <source>The stack ends with that day. Its record stays; its name cannot be used again.</source>
+        <translation>La pile finit ce jour-là. Ses notes restent ; son nom ne peut plus servir.</translation>
+    </message>
+    <message>
+        <source>Falls to %1.</source>
+        <translation>Revient au %1.</translation>
+    </message>
+    <message>
+        <source>It ends the light-drying of that tray.</source>
+        <translation>Cela finit le séchage à la lumière de ce plateau.</translation>
+    </message>
+</context>
+<context>
+    <name>TrendTable</name>
+    <message>
+        <source>%1 (today)</source>
+        <translation>%1 (aujourd’hui)</translation>
+    </message>
+    <message>
+        <source>%1 (forecast)</source>
+        <translation>%1 (prévision)</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>%1, read by a logger</source>
+        <translation>%1, lu par un enregistreur</translation>
+    </message>
+    <message>
+        <source>%1, estimate</source>
+        <translation>%1, estimation</translation>
+    </message>
+    <message>
+        <source>%1, drained</source>
+        <translation>%1, vidangé</translation>
+    </message>
+    <message>
+        <source>%1, to be expected</source>
+        <translation>%1, attendu</translation>
+    </message>
+</context>
+<context>
+    <name>TrendWords</name>
+    <message>
+        <source>It has held since %1.</source>
+        <translation>Stable depuis le %1.</translation>
+    </message>
+    <message>
+        <source>Up from %1 on %2.</source>
+        <translation>En hausse depuis %1 le %2.</translation>
+    </message>
+    <message>
+        <source>Down from %1 on %2.</source>
+        <translation>En baisse depuis %1 le %2.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made.</source>
+        <translation>Les estimations se font.</translation>
+    </message>
+    <message>
+        <source>Here stands what the worms eat each day, from the first bedding on.</source>
+        <translation>Ici se trouve ce que les vers mangent chaque jour, dès la première litière.</translation>
+    </message>
+    <message>
+        <source>Here stand the litres you drain each week, as bars, and what is to be expected, from the first bedding on.</source>
+        <translation>Ici se trouvent les litres que vous vidangez chaque semaine, en barres, et ce qui est attendu, dès la première litière.</translation>
+    </message>
+    <message>
+        <source>Here stands the mass of the worms, from the first bedding on.</source>
+        <translation>Ici se trouve la masse des vers, dès la première litière.</translation>
+    </message>
+    <message>
+        <source>Here stands the temperature of the bed, from the first bedding on, and what was read.</source>
+        <translation>Ici se trouve la température du lit, dès la première litière, et ce qui a été relevé.</translation>
+    </message>
+    <message>
+        <source>Here stands the moisture of the tray that is fed, from the first bedding on, and what was read.</source>
+        <translation>Ici se trouve l’humidité du plateau qu’on nourrit, dès la première litière, et ce qui a été relevé.</translation>
+    </message>
+    <message>
+        <source>Processing rate</source>
+        <translation>Rythme de traitement</translation>
+    </message>
+    <message>
+        <source>Drainage</source>
+        <translation>Drainage</translation>
+    </message>
+    <message>
+        <source>Colony</source>
+        <translation>Colonie</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Température</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>dry matter that the worms eat, g a day</source>
+        <translation>matière sèche que mangent les vers, g par jour</translation>
+    </message>
+    <message>
+        <source>bars: drained, %1 a week, each over four weeks; line: to be expected</source>
+        <translation>barres : vidangé, %1 par semaine, chacune sur quatre semaines ; ligne : attendu</translation>
+    </message>
+    <message>
+        <source>bars: drained, %1 a week; line: to be expected</source>
+        <translation>barres : vidangé, %1 par semaine ; ligne : attendu</translation>
+    </message>
+    <message>
+        <source>live worms, %1; crosses: weighed</source>
+        <translation>vers vivants, %1 ; croix : pesés</translation>
+    </message>
+    <message>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <translation>du lit, %1 ; traits : minimum et maximum du jour par un enregistreur</translation>
+    </message>
+    <message>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <translation>du plateau qu’on nourrit, % d’eau ; traits : minimum et maximum du jour par un enregistreur</translation>
+    </message>
+    <message>
+        <source>30 days</source>
+        <translation>30 jours</translation>
+    </message>
+    <message>
+        <source>90 days</source>
+        <translation>90 jours</translation>
+    </message>
+    <message>
+        <source>1 year</source>
+        <translation>1 an</translation>
+    </message>
+    <message>
+        <source>2 years</source>
+        <translation>2 ans</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>g/d</source>
+        <translation>g/j</translation>
+    </message>
+    <message>
+        <source>gal</source>
+        <translation>gal</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>%1 (%2–%3)</source>
+        <translation>%1 (%2–%3)</translation>
+    </message>
+    <message>
+        <source>read %1 to %2, mean %3</source>
+        <translation>relevé %1 à %2, moyenne %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>Drained %1 in %n week(s).</source>
+        <translation>
+            <numerusform>Vidangé %1 en %n semaine.</numerusform>
+            <numerusform>Vidangé %1 en %n semaines.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was drained in this time.</source>
+        <translation>Rien n’a été vidangé pendant ce temps.</translation>
+    </message>
+    <message>
+        <source>The worms eat %1 of dry matter.</source>
+        <translation>Les vers mangent %1 de matière sèche.</translation>
+    </message>
+    <message>
+        <source>To be expected: %1.</source>
+        <translation>Attendu : %1.</translation>
+    </message>
+    <message>
+        <source>The worms weigh %1.</source>
+        <translation>Les vers pèsent %1.</translation>
+    </message>
+    <message>
+        <source>The bed is at %1.</source>
+        <translation>Le lit est à %1.</translation>
+    </message>
+    <message>
+        <source>The tray that is fed holds %1 of water.</source>
+        <translation>Le plateau qu’on nourrit contient %1 d’eau.</translation>
+    </message>
+    <message>
+        <source>A logger read %1 at the lowest, %2 at the highest.</source>
+        <translation>Un enregistreur a lu %1 au plus bas, %2 au plus haut.</translation>
+    </message>
+    <message>
+        <source>drained %1</source>
+        <translation>vidangé %1</translation>
+    </message>
+    <message>
+        <source>no estimate</source>
+        <translation>pas d’estimation</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>fed</source>
+        <translation>apport</translation>
+    </message>
+    <message>
+        <source>bedding laid</source>
+        <translation>litière posée</translation>
+    </message>
+    <message>
+        <source>lifted to the top</source>
+        <translation>monté en haut</translation>
+    </message>
+    <message>
+        <source>castings taken</source>
+        <translation>lombricompost prélevé</translation>
+    </message>
+    <message>
+        <source>worms in or out</source>
+        <translation>vers mis ou retirés</translation>
+    </message>
+    <message>
+        <source>worms weighed</source>
+        <translation>vers pesés</translation>
+    </message>
+    <message>
+        <source>watered</source>
+        <translation>arrosé</translation>
+    </message>
+    <message>
+        <source>read by hand</source>
+        <translation>relevé à la main</translation>
+    </message>
+</context>
+<context>
+    <name>TrendsPage</name>
+    <message>
+        <source>Trends</source>
+        <translation>Tendances</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Montrer %1</translation>
+    </message>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Montrer la pile %1</translation>
+    </message>
+    <message>
+        <source>Charts stand here once there is a stack.</source>
+        <translation>Les graphiques se trouvent ici dès qu’il y a une pile.</translation>
+    </message>
+    <message>
+        <source>%1 · estimates are being made anew</source>
+        <translation>%1 · les estimations se refont</translation>
+    </message>
+</context>
+<context>
+    <name>TwoCourses</name>
+    <message>
+        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
+        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement : les chiffres sont dans le tableau ci-dessus</translation>
+    </message>
+    <message>
+        <source>colony, as usual</source>
+        <translation>colonie, comme d’habitude</translation>
+    </message>
+    <message>
+        <source>colony, with the change</source>
+        <translation>colonie, avec le changement</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>jusqu’à %1</translation>
+    </message>
+</context>
+<context>
+    <name>UsualActs</name>
+    <message>
+        <source>Feed %1, %2</source>
+        <comment>amount, stack</comment>
+        <translation>Nourrir %1, %2</translation>
+    </message>
+    <message>
+        <source>Water %1, %2</source>
+        <comment>amount, stack</comment>
+        <translation>Arroser %1, %2</translation>
+    </message>
+    <message>
+        <source>Drain %1, %2</source>
+        <comment>amount, stack</comment>
+        <translation>Vidanger %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictBox</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>name of a stack, state</comment>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>WaterBody</name>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>How much water?</source>
+        <translation>Combien d’eau ?</translation>
+    </message>
+</context>
+<context>
+    <name>WeighBody</name>
+    <message>
+        <source>Worms</source>
+        <translation>Vers</translation>
+    </message>
+    <message>
+        <source>What do the worms weigh?</source>
+        <translation>Combien pèsent les vers ?</translation>
+    </message>
+    <message>
+        <source>Share of the bed searched</source>
+        <translation>Part du lit fouillée</translation>
+    </message>
+    <message>
+        <source>all of it when left empty</source>
+        <translation>tout, si laissé vide</translation>
+    </message>
+</context>
+<context>
+    <name>Welcome</name>
+    <message>
+        <source>A journal for your worm bins</source>
+        <translation>Un journal pour vos lombricomposteurs</translation>
+    </message>
+    <message>
+        <source>Write down what goes in and what runs out. The program reckons, with its uncertainty, how the worms fare, when each bottom tray is ready and what is due this week. Nothing leaves this machine.</source>
+        <translation>Notez ce qui entre et ce qui coule. Le programme calcule, avec son incertitude, comment vont les vers, quand chaque plateau du bas est prêt et ce qui est à faire cette semaine. Rien ne quitte cette machine.</translation>
+    </message>
+    <message>
+        <source>&amp;Start my first stack…</source>
+        <translation>&amp;Démarrer ma première pile…</translation>
+    </message>
+    <message>
+        <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
+        <translation>Répondez à quelques questions ; on vous dit combien de litière et d’eau mettre. Les notes sont conservées parmi vos documents.</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo</source>
+        <translation>Voir la dé&amp;monstration</translation>
+    </message>
+    <message>
+        <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
+        <translation>Un foyer de notre invention avec trois piles et deux ans de notes, dans une copie à vous pour essayer.</translation>
+    </message>
+    <message>
+        <source>&amp;Open a household…</source>
+        <translation>&amp;Ouvrir un foyer…</translation>
+    </message>
+    <message>
+        <source>A file that was kept before.</source>
+        <translation>Un fichier conservé auparavant.</translation>
+    </message>
+    <message>
+        <source>&amp;Import a table…</source>
+        <translation>&amp;Importer un tableau…</translation>
+    </message>
+    <message>
+        <source>A journal or a list of your own as CSV, into a new household. You see what becomes of each row first.</source>
+        <translation>Un journal ou une liste à vous en CSV, dans un nouveau foyer. Vous voyez d’abord ce que devient chaque ligne.</translation>
+    </message>
+    <message>
+        <source>Before you begin</source>
+        <translation>Avant de commencer</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source : %1</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>Opened lately</source>
+        <translation>Ouverts récemment</translation>
+    </message>
+</context>
+<context>
+    <name>WindowPaper</name>
+    <message>
+        <source>--report: there is no stack on that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--report: found «%1»; allowed: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tray stands on that day, so there is nothing to label</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WindowStart</name>
+    <message>
+        <source>there is no display; --portrait DIR draws the pages without one</source>
+        <translation>il n’y a pas d’écran ; --portrait DOSSIER dessine les pages sans lui</translation>
+    </message>
+</context>
+<context>
+    <name>WishCard</name>
+    <message>
+        <source>a little each month</source>
+        <translation>un peu chaque mois</translation>
+    </message>
+    <message>
+        <source>What would raise it?</source>
+        <translation>Qu’est-ce qui l’augmenterait ?</translation>
+    </message>
+    <message>
+        <source>The garden&apos;s wish</source>
+        <translation>Le souhait du jardin</translation>
+    </message>
+    <message>
+        <source>Castings wished for</source>
+        <translation>Lombricompost souhaité</translation>
+    </message>
+    <message>
+        <source>Wished for by</source>
+        <translation>Souhaité pour</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>pour le</translation>
+    </message>
+    <message>
+        <source>Say how much is wished for, and by when.</source>
+        <translation>Dire combien est souhaité, et pour quand.</translation>
+    </message>
+    <message>
+        <source>Chance %1. By %2 the plan gives %3.</source>
+        <translation>Probabilité %1. D’ici le %2, le plan donne %3.</translation>
+    </message>
+    <message>
+        <source> Something comes in each month.</source>
+        <translation> Il en vient chaque mois.</translation>
+    </message>
+    <message numerus="yes">
+        <source> In %n month(s) until then nothing is taken.</source>
+        <translation>
+            <numerusform> Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
+            <numerusform> Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
+        <translation>150 g de nourriture en plus par semaine dans chaque pile : %1 (%2). Le lit 2 °C plus chaud : %3 (%4). Récolter chaque fois à son tour plutôt qu’à un jour groupé fait aussi gagner des jours.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 (pinned)</source>
+        <translation>%1 (fixée)</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Its turn, 80 % range</source>
+        <translation>Son tour, plage à 80 %</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Lombricompost</translation>
+    </message>
+</context>
+<context>
+    <name>YearLanes</name>
+    <message>
+        <source>nothing within a year</source>
+        <translation>rien d’ici un an</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>take the castings</source>
+        <translation>prélever le lombricompost</translation>
+    </message>
+    <message>
+        <source>add a tray</source>
+        <translation>ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 on)</source>
+        <translation>%1 (à partir du %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 (tray %4)</source>
+        <translation>%1, %2 : %3 (plateau %4)</translation>
+    </message>
+    <message>
+        <source>its turn %1</source>
+        <translation>son tour : %1</translation>
+    </message>
+    <message>
+        <source>ready on that day %1</source>
+        <translation>prêt ce jour-là : %1</translation>
+    </message>
+    <message>
+        <source>about %1 of castings</source>
+        <translation>environ %1 de lombricompost</translation>
+    </message>
+    <message>
+        <source>%1 after its turn</source>
+        <translation>%1 après son tour</translation>
+    </message>
+    <message>
+        <source>day chosen by hand</source>
+        <translation>jour choisi à la main</translation>
+    </message>
+</context>
+</TS>
