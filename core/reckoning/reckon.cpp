@@ -75,9 +75,9 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
 
     std::atomic<bool> stopped{false};
     const auto run = [&](std::size_t i, Crew& crew) {
-        const StackReckoning* before = options.previous && options.previous->asOf == options.asOf ? options.previous->stack(wanted[i]->name) : nullptr;
+        const StackReckoning* before = options.previous ? options.previous->stack(wanted[i]->name) : nullptr;
         StackRun one{entries, *wanted[i], materials, own, crew};
-        if (!one.run(result->stacks[i], stop, before != nullptr ? before->snapshots : std::vector<std::shared_ptr<const Snapshot>>{})) stopped = true;
+        if (!one.run(result->stacks[i], stop, before)) stopped = true;
     };
     // As many stacks at once as there are threads; the few that are left over are shared out by blocks of members.
     const std::size_t threads = static_cast<std::size_t>(std::max(options.threads, 1));

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <bit>
+#include <span>
+#include <utility>
 
 namespace tierloam::reckoning {
 
@@ -18,6 +20,9 @@ constexpr double raiseAt = 0.8;
 constexpr double withdrawAt = 0.6;
 constexpr int dailyBack = 90;        ///< days before asOf with a sample each
 constexpr int overdueAfter = 30;     ///< days after turn and ready
+/// Ages of the snapshots, days; beyond the last one a year.
+constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240};
+constexpr int fewAges[] = {1, 7, 30};
 
 /// The species of the latest `stock` rules.
 std::string speciesOf(const journal::Entries& entries, const journal::StackHistory& history)
@@ -64,11 +69,12 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
 
 const journal::Standing* StackRun::standing() const { return now_.stepsDone > 0 ? &history_.steps[now_.stepsDone - 1].after : nullptr; }
 
-/// What a day's end rests on: the entries up to it, the feedings taken to be missing, and what holds for the whole run.
+/// What a day's end rests on: the entries up to it, the feedings taken to be missing, and what holds for the whole run. Not on the day up to
+/// which the journal is read, so that a snapshot holds tomorrow too.
 void StackRun::hashPrefixes(const std::string& species)
 {
     std::uint64_t hash = streamOf(history_.key, options_.members, Use::parameter, options_.southern ? 1 : 0);
-    const auto mix = [&](std::uint64_t more) { hash = streamOf(hash ^ more, last_, Use::parameter); };
+    const auto mix = [&](std::uint64_t more) { hash = streamOf(hash ^ more, 0, Use::parameter); };
     mix(journal::stackKey(species));
     for (const journal::Entry& entry : entries_)
         if (std::holds_alternative<journal::OwnMaterial>(entry.action)) mix(journal::digest({&entry, 1}));
@@ -182,7 +188,7 @@ void StackRun::passDay(int day)
 
 bool StackRun::worthASample(int day) const
 {
-    return last_ - day <= dailyBack || (last_ - day) % 7 == 0 || looked_[static_cast<std::size_t>(day)] != 0;
+    return last_ - day <= dailyBack || day % 7 == 0 || looked_[static_cast<std::size_t>(day)] != 0;
 }
 
 void StackRun::settleStates(StackEstimate& at, int day) const
@@ -240,27 +246,48 @@ void StackRun::noteDay(int day, StackReckoning& result)
 
 bool StackRun::worthASnapshot(int day) const
 {
-    static constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240};
-    static constexpr int fewAges[] = {1, 7, 30};
     const int age = last_ - day;
     if (options_.fewSnapshots) return std::find(std::begin(fewAges), std::end(fewAges), age) != std::end(fewAges);
     return std::find(std::begin(ages), std::end(ages), age) != std::end(ages) || (age > 240 && (age - 240) % 365 == 0);
 }
 
-bool StackRun::run(StackReckoning& result, std::stop_token stop, const std::vector<std::shared_ptr<const Snapshot>>& kept)
+/// Days pass and snapshots age: the oldest stays of those that lie between the same two ages.
+void StackRun::thinSnapshots(std::vector<std::shared_ptr<const Snapshot>>& snapshots) const
 {
-    result.name = history_.name;
-    result.firstBedding = *history_.firstBedding;
-    result.asOf = options_.asOf;
-    for (const std::shared_ptr<const Snapshot>& each : kept) {
+    const std::span<const int> wanted = options_.fewSnapshots ? std::span<const int>{fewAges} : std::span<const int>{ages};
+    const auto between = [&](const std::shared_ptr<const Snapshot>& each) {
+        const int age = last_ - each->state.day;
+        const auto next = std::lower_bound(wanted.begin(), wanted.end(), age);
+        return next != wanted.end() ? *next : wanted.back() + (age - wanted.back() + 364) / 365 * 365;
+    };
+    int before = 0;
+    std::erase_if(snapshots, [&](const auto& each) { return std::exchange(before, between(each)) == between(each); });
+}
+
+/// Takes over what holds of an earlier reckoning: snapshots, and the samples up to the last of them that this one would have taken too.
+void StackRun::goOnFrom(const StackReckoning& before, StackReckoning& result)
+{
+    if (before.firstBedding != result.firstBedding || before.asOf > result.asOf) return; // of later days it holds too few samples before this one
+    for (const std::shared_ptr<const Snapshot>& each : before.snapshots) {
         const int day = each->state.day;
         if (day > last_ || each->prefix != prefixOf_[static_cast<std::size_t>(day)]) break; // they ascend
         result.snapshots.push_back(each);
     }
-    if (!result.snapshots.empty()) {
-        now_ = result.snapshots.back()->state;
-        result.history = result.snapshots.back()->history;
+    if (result.snapshots.empty()) return;
+    now_ = result.snapshots.back()->state;
+    for (const StackEstimate& sample : before.history) {
+        const int day = daysBetween(result.firstBedding, sample.day);
+        if (day <= now_.day && worthASample(day)) result.history.push_back(sample);
     }
+    thinSnapshots(result.snapshots);
+}
+
+bool StackRun::run(StackReckoning& result, std::stop_token stop, const StackReckoning* before)
+{
+    result.name = history_.name;
+    result.firstBedding = *history_.firstBedding;
+    result.asOf = options_.asOf;
+    if (before != nullptr) goOnFrom(*before, result);
     for (int day = now_.day + 1; day <= last_; ++day) {
         if (stop.stop_requested()) return false;
         entriesOf(day);
@@ -268,7 +295,7 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop, const std::vect
         passDay(day);
         noteDay(day, result);
         now_.day = day;
-        if (worthASnapshot(day)) result.snapshots.push_back(std::make_shared<const Snapshot>(Snapshot{prefixOf_[static_cast<std::size_t>(day)], now_, result.history}));
+        if (worthASnapshot(day)) result.snapshots.push_back(std::make_shared<const Snapshot>(Snapshot{prefixOf_[static_cast<std::size_t>(day)], now_}));
     }
     result.now = result.history.back();
     result.retired = standing()->retired;

@@ -49,11 +49,11 @@ struct RunState {
     std::map<int, Lifted> lifted;            ///< by batch
 };
 
-/// Kept of a run, so that an entry runs again about twice its age and not the years before it.
+/// Kept of a run, so that an entry runs again about twice its age and not the years before it. The samples up to its day stand in the history of
+/// the reckoning that holds it.
 struct Snapshot {
     std::uint64_t prefix = 0;                ///< of all that the run rests on up to its day
     RunState state;
-    std::vector<StackEstimate> history;
 };
 
 /// One stack through its journal, day by day: entries at the start of a day in the order of the journal, each weighed for what it reads and
@@ -63,8 +63,8 @@ public:
     StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options,
              Crew& crew, const FilterManner& manner = {});
 
-    /// False when it was stopped. Goes on from the last of `kept` that still holds, or from the start.
-    bool run(StackReckoning& result, std::stop_token stop, const std::vector<std::shared_ptr<const Snapshot>>& kept = {});
+    /// False when it was stopped. Goes on from the last snapshot of `before` that still holds, or from the start; both give the same.
+    bool run(StackReckoning& result, std::stop_token stop, const StackReckoning* before = nullptr);
 
     /// Called at each value that is read, before it is weighed; for tests that make journals.
     std::function<void(std::size_t entry, const Look&, const Population&)> onLook;
@@ -81,6 +81,8 @@ private:
     void noteDay(int day, StackReckoning& result);
     bool worthASample(int day) const;
     bool worthASnapshot(int day) const;
+    void goOnFrom(const StackReckoning& before, StackReckoning& result);
+    void thinSnapshots(std::vector<std::shared_ptr<const Snapshot>>& snapshots) const;
     const journal::Standing* standing() const;
     void hashPrefixes(const std::string& species);
     void settleStates(StackEstimate& at, int day) const;

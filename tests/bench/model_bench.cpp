@@ -7,6 +7,8 @@
 
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
+
 using namespace tierloam;
 
 namespace {
@@ -116,22 +118,25 @@ void reckoning(benchmark::State& state)
 }
 BENCHMARK(reckoning)->Name("three_stacks_from_scratch_years")->Arg(2)->Arg(10)->Unit(benchmark::kMillisecond)->UseRealTime();
 
-/// One feeding more on one of three stacks: the others are taken over.
+/// One feeding more on one of three stacks, dated so many days ago; the others are taken over.
 void oneEntryMore(benchmark::State& state)
 {
-    journal::Entries entries = yearsOfThreeStacks(2);
+    journal::Entries entries = yearsOfThreeStacks(static_cast<int>(state.range(0)));
     reckoning::Options options;
     options.asOf = entries.back().date.day;
     options.members = members;
     options.previous = reckoning::reckon(entries, options);
+    const Day day = options.asOf - std::chrono::days{state.range(1)};
     journal::Entry more = entries.back();
     more.id = journal::EntryId{1000000};
     more.positionInDay = 1000000;
+    more.date.day = day;
     more.action = journal::Feed{{500, Unit::g}, {}, {}};
-    entries.push_back(more);
+    const auto after = std::upper_bound(entries.begin(), entries.end(), day, [](Day wanted, const journal::Entry& entry) { return wanted < entry.date.day; });
+    entries.insert(after, more);
     for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(reckoning::reckon(entries, options));
 }
-BENCHMARK(oneEntryMore)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(oneEntryMore)->ArgNames({"years", "days_ago"})->Args({2, 0})->Args({10, 0})->Args({10, 30})->Unit(benchmark::kMillisecond)->UseRealTime();
 
 }
 

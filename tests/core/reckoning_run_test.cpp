@@ -110,6 +110,28 @@ TEST(Reckon, GoesOnFromSnapshotsToTheSameBitsAsFromTheStart)
     }
 }
 
+TEST(Reckon, GoesOnFromTheReckoningOfADayBefore)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 400).add(90, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+    notes.add(150, "Mill", Weigh{{280, Unit::g}, {}}).add(303, "Mill", Weigh{{250, Unit::g}, {}});
+    Options options = until(290);
+    options.previous = reckon(notes.entries(), options);
+    const std::size_t snapshots = mill(options.previous).snapshots.size();
+    for (const int day : {291, 292, 295, 303, 304, 305, 306, 307, 308, 309, 310, 345, 400}) {
+        options.asOf = onDay(day);
+        const auto resumed = reckon(notes.entries(), options);
+        if (day % 2 == 1) expectSame(mill(resumed), mill(reckon(notes.entries(), until(day))));
+        EXPECT_EQ(mill(resumed).now.day, onDay(day));
+        EXPECT_EQ(mill(resumed).snapshots.front(), mill(options.previous).snapshots.front()) << day << ": the oldest was there already";
+        EXPECT_LE(mill(resumed).snapshots.size(), snapshots + 1) << day;
+        options.previous = resumed;
+    }
+    // Backwards nothing is taken over: too few samples before that day.
+    options.asOf = onDay(320);
+    expectSame(mill(reckon(notes.entries(), options)), mill(reckon(notes.entries(), until(320))));
+}
+
 TEST(Reckon, ReadsTheJournalUpToItsDayOnly)
 {
     Notes notes;
