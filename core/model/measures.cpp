@@ -153,10 +153,9 @@ bool filled(const MemberOf& of, int slot) { return filled(unprocessed(of, slot),
 void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out)
 {
     const TrayBlock& tray = ensemble.blocks[static_cast<std::size_t>(block)].trays[static_cast<std::size_t>(slot)];
-    Members raw;
-    for (int m = 0; m < lanes; ++m) raw[m] = 0.0;
+    Members raw{};
     for (int c = 0; c < quickClasses; ++c)
-        for (int m = 0; m < lanes; ++m) raw[m] += tray.unsoftened[c][m];
+        if (ensemble.shapes[static_cast<std::size_t>(slot)].weight[c] > 0.0) add(raw, tray.unsoftened[c], 1.0);
     const double area = ensemble.area;
     for (int m = 0; m < lanes; ++m) {
         const double depth = depthOf(tray.castings[m], area);
@@ -179,6 +178,7 @@ void measures(const Ensemble& ensemble, int block, int slot, TrayMeasures& out)
         held[m] = softenedHeld * tray.softened[m] + castingsHeld * tray.castings[m];
     }
     for (int c = 0; c < softeningClasses; ++c) {
+        if (shape.weight[c] <= 0.0) continue; // never given
         const double volume = volumeOfDry(c, shape.dryDensity[c]) * perArea;
         add(c < quickClasses ? quick : out.slow, tray.unsoftened[c], 1.0);
         add(dry, tray.unsoftened[c], 1.0);

@@ -133,6 +133,22 @@ TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector
     return tray;
 }
 
+/// All but the trays.
+void readStack(Reader& read, const Ensemble& stack, const PastWeek& week, const std::vector<StackMeasures>& whole, StackEstimate& at)
+{
+    const auto own = [&](Members StackMeasures::*row) { return [&whole, row](std::size_t b) { return &(whole[b].*row)[0]; }; };
+    const auto state = [&](Members StackBlock::*row) { return [&stack, row](std::size_t b) { return &(stack.blocks[b].stack.*row)[0]; }; };
+    at.colonyKg = read.of(own(&StackMeasures::colony));
+    at.worms = read.of(own(&StackMeasures::worms));
+    at.adults = read.of(own(&StackMeasures::adults));
+    at.processingGDryPerDay = read.perDay(week, PastWeek::ingested, 1000.0);
+    at.ration = read.ratio(week, PastWeek::assimilated, PastWeek::maintenance);
+    at.binTempC = read.of(state(&StackBlock::bed));
+    at.sumpL = read.of(state(&StackBlock::sump));
+    at.leachateEc = read.of(own(&StackMeasures::leachateConductivity));
+    at.drainedLPerWeek = read.perDay(week, PastWeek::intoSump, 7.0);
+}
+
 }
 
 void PastWeek::note(const Ensemble& stack)
@@ -194,26 +210,15 @@ double readyProbability(const Ensemble& stack, int slot, Weights weights)
 StackEstimate estimate(const Ensemble& stack, const PastWeek& week, Weights weights, Day day, int dayNumber, Crew& crew)
 {
     const std::vector<int> alike = weights.empty() ? std::vector<int>{} : systematic(weights, 0.5);
-    Reader read{stack, weights, alike};
     StackEstimate at;
     at.day = day;
     std::vector<StackMeasures> whole(stack.blocks.size());
     for (std::size_t b = 0; b < whole.size(); ++b) measures(stack, static_cast<int>(b), whole[b]);
-    const auto own = [&](Members StackMeasures::*row) { return [&whole, row](std::size_t b) { return &(whole[b].*row)[0]; }; };
-    const auto state = [&](Members StackBlock::*row) { return [&stack, row](std::size_t b) { return &(stack.blocks[b].stack.*row)[0]; }; };
-    at.colonyKg = read.of(own(&StackMeasures::colony));
-    at.worms = read.of(own(&StackMeasures::worms));
-    at.adults = read.of(own(&StackMeasures::adults));
-    at.processingGDryPerDay = read.perDay(week, PastWeek::ingested, 1000.0);
-    at.ration = read.ratio(week, PastWeek::assimilated, PastWeek::maintenance);
-    at.binTempC = read.of(state(&StackBlock::bed));
-    at.sumpL = read.of(state(&StackBlock::sump));
-    at.leachateEc = read.of(own(&StackMeasures::leachateConductivity));
-    at.drainedLPerWeek = read.perDay(week, PastWeek::intoSump, 7.0);
     at.slots.resize(static_cast<std::size_t>(stack.trays()));
-    crew.each(stack.trays(), [&](int slot) {
-        Reader of{stack, weights, alike};
-        at.slots[static_cast<std::size_t>(slot)] = trayEstimate(of, stack, whole, slot, dayNumber);
+    crew.each(stack.trays() + 1, [&](int slot) {
+        Reader read{stack, weights, alike};
+        if (slot == stack.trays()) readStack(read, stack, week, whole, at);
+        else at.slots[static_cast<std::size_t>(slot)] = trayEstimate(read, stack, whole, slot, dayNumber);
     });
     return at;
 }
