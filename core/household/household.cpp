@@ -94,6 +94,8 @@ bool Household::readOnly() const { return !d_->whyNoVerbs().isEmpty(); }
 std::shared_ptr<const JournalView> Household::journal() const { return d_->journal.view(); }
 std::shared_ptr<const reckoning::Reckoning> Household::reckoning() const { return d_->reckoning; }
 bool Household::reckoningIsCurrent() const { return d_->estimatesCurrent(); }
+Household::ReckoningProgress Household::reckoningProgress() const { return {d_->stacksMade, d_->stacksAsked}; }
+void Household::setShownFirst(std::vector<std::string> stacks) { d_->shownFirst = std::move(stacks); }
 
 Usual Household::usual(const std::string& stack) const
 {

@@ -76,6 +76,11 @@ public:
     /// The newest estimates; nullptr until the first are there. May lag behind journal(): see reckoning().
     std::shared_ptr<const reckoning::Reckoning> reckoning() const;
     bool reckoningIsCurrent() const;
+    /// How far a reckoning of many stacks is; all = 0 when none is under way.
+    struct ReckoningProgress { std::size_t made = 0, all = 0; };
+    ReckoningProgress reckoningProgress() const;
+    /// Stacks, by key, whose estimates come first in the next reckoning of many.
+    void setShownFirst(std::vector<std::string> stacks);
     Usual usual(const std::string& stack) const;
 
     /// Why the edit would be refused, as a sentence; empty when it is fine.
@@ -136,6 +141,8 @@ Q_SIGNALS:
     void failed(tierloam::household::Ticket ticket, const QString& why);
     void changed(const tierloam::household::Changes& changes);
     void reckoned();
+    /// reckoningProgress() has changed.
+    void reckoningProgressed();
     /// Something people must know: undo steps dropped, file moved or gone.
     void notice(const QString& text);
     /// From the writer or the reckoner to the window's thread; for nobody else.

@@ -51,16 +51,25 @@ void Household::Private::startReckoner()
     memory.keep = [kept](const Reckoner::Request& request, const reckoning::Reckoning& made) { kept.write(made, request.options.southern); };
     memory.known = [kept](const Reckoner::Request& request) -> std::shared_ptr<const reckoning::Reckoning> {
         auto before = kept.read(request.options.southern);
-        return before && before->members == request.options.members && holdsFor(*before, request) ? before : nullptr;
+        return before && before->members <= request.options.members && holdsFor(*before, request) ? before : nullptr;
     };
-    reckoner_ = std::make_unique<Reckoner>(std::move(reckon), [this](std::uint64_t number, std::shared_ptr<const reckoning::Reckoning> made) {
-        post([this, number, made = std::move(made)] {
+    reckoner_ = std::make_unique<Reckoner>(std::move(reckon), [this](std::uint64_t number, std::shared_ptr<const reckoning::Reckoning> made, bool whole) {
+        post([this, number, whole, made = std::move(made)] {
             if (number != asked_) return; // a newer one is under way
             reckoning = made;
-            if (made->asOf == wanted_->asOf) have_ = wanted_; // kept ones may be of a day before
+            if (whole) stacksMade = stacksAsked = 0;
+            if (whole && made->asOf == wanted_->asOf) have_ = wanted_; // kept ones may be of a day before
             Q_EMIT q_->reckoned();
         });
-    }, std::move(memory));
+    }, std::move(memory), [this](std::uint64_t number, std::size_t made, std::size_t all) {
+        if (all <= reckoning::manyStacks) return; // over before anybody could read it
+        post([this, number, made, all] {
+            if (number != asked_ || made < stacksMade) return;
+            stacksMade = made == all ? 0 : made;
+            stacksAsked = made == all ? 0 : all;
+            Q_EMIT q_->reckoningProgressed();
+        });
+    });
 }
 
 Household::Private::Basis Household::Private::basisNow() const
@@ -76,11 +85,13 @@ void Household::Private::reckonIfNeeded()
     wanted_ = basis;
     Reckoner::Request request;
     request.number = ++asked_;
+    stacksMade = stacksAsked = 0;
     request.entries = legalOf(journal.recorded());
     request.options.asOf = basis.asOf;
     request.options.members = settings.members;
     request.options.threads = settings.threads;
     request.options.southern = basis.southern;
+    request.options.shownFirst = shownFirst;
     request.options.previous = reckoning;
     reckoner_->ask(std::move(request));
 }

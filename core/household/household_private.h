@@ -52,6 +52,8 @@ public:
     std::map<QString, QString> stored;          ///< the file's settings, with those that are pending
     UndoHistory undo;
     std::shared_ptr<const reckoning::Reckoning> reckoning;
+    std::size_t stacksMade = 0, stacksAsked = 0;
+    std::vector<std::string> shownFirst;
 
 private:
     /// One write that is under way: what an answer needs to know.

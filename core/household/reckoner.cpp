@@ -4,8 +4,8 @@
 
 namespace tierloam::household {
 
-Reckoner::Reckoner(Function reckon, Answer answer, Memory memory)
-    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, memory_{std::move(memory)}, thread_{[this] { run(); }}
+Reckoner::Reckoner(Function reckon, Answer answer, Memory memory, Progress progress)
+    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, memory_{std::move(memory)}, progress_{std::move(progress)}, thread_{[this] { run(); }}
 {
 }
 
@@ -44,10 +44,17 @@ void Reckoner::run()
             stop = running_.get_token();
         }
         if (const auto known = std::exchange(memory_.known, {}))
-            if (auto before = known(request)) answer_(request.number, std::move(before));
+            if (auto before = known(request)) {
+                answer_(request.number, before, true);
+                if (!request.options.previous) request.options.previous = std::move(before);
+            }
+        request.options.progress = [&](std::size_t made, std::size_t all, std::shared_ptr<const reckoning::Reckoning> soFar) {
+            if (soFar) answer_(request.number, std::move(soFar), false);
+            if (progress_) progress_(request.number, made, all);
+        };
         const auto result = reckon_(request.entries, request.options, stop);
         if (!result || stop.stop_requested()) continue;
-        answer_(request.number, result);
+        answer_(request.number, result, true);
         if (memory_.keep) memory_.keep(request, *result);
     }
 }

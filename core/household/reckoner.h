@@ -19,7 +19,10 @@ namespace tierloam::household {
 class Reckoner {
 public:
     using Function = std::function<std::shared_ptr<const reckoning::Reckoning>(const journal::Entries&, const reckoning::Options&, std::stop_token)>;
-    using Answer = std::function<void(std::uint64_t number, std::shared_ptr<const reckoning::Reckoning>)>;
+    /// `whole` is false for what there is while a run of many stacks goes on.
+    using Answer = std::function<void(std::uint64_t number, std::shared_ptr<const reckoning::Reckoning>, bool whole)>;
+    /// How many stacks of a run have been made.
+    using Progress = std::function<void(std::uint64_t number, std::size_t made, std::size_t all)>;
     struct Request {
         std::uint64_t number = 0;      ///< given back with the answer
         journal::Entries entries;      ///< a copy of its own, in journal order and legal
@@ -34,7 +37,7 @@ public:
         std::function<void(const Request&, const reckoning::Reckoning&)> keep;
     };
 
-    Reckoner(Function reckon, Answer answer, Memory memory = {});
+    Reckoner(Function reckon, Answer answer, Memory memory = {}, Progress progress = {});
     /// Stops the run, answers nothing any more.
     ~Reckoner();
     Reckoner(const Reckoner&) = delete;
@@ -48,6 +51,7 @@ private:
     Function reckon_;
     Answer answer_;
     Memory memory_;
+    Progress progress_;
     std::mutex mutex_;
     std::condition_variable wake_;
     std::optional<Request> next_;

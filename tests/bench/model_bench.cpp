@@ -8,6 +8,9 @@
 #include <benchmark/benchmark.h>
 
 #include <algorithm>
+#include <string>
+#include <sys/resource.h>
+#include <vector>
 
 using namespace tierloam;
 
@@ -70,13 +73,13 @@ void memberDayWithNoise(benchmark::State& state)
 }
 BENCHMARK(memberDayWithNoise)->Unit(benchmark::kMicrosecond);
 
-journal::Entries yearsOfThreeStacks(int years)
+journal::Entries yearsOfStacks(int years, const std::vector<std::string>& stacks)
 {
     using namespace journal;
     Entries entries;
     std::int64_t number = 0;
     const Day start = *parseDay("2031-01-06");
-    const auto add = [&](int day, const char* stack, Action action) {
+    const auto add = [&](int day, const std::string& stack, Action action) {
         Entry entry;
         entry.id = EntryId{++number};
         entry.positionInDay = number;
@@ -87,7 +90,7 @@ journal::Entries yearsOfThreeStacks(int years)
     };
     const Bed bed{{480, Unit::g}, "corrugated cardboard shredded", {}};
     for (int day = 0; day < years * 365; ++day)
-        for (const char* stack : {"Scullery", "Lean-to", "Cellar"}) {
+        for (const std::string& stack : stacks) {
             if (day == 0) {
                 add(day, stack, Setup{});
                 add(day, stack, bed);
@@ -107,6 +110,8 @@ journal::Entries yearsOfThreeStacks(int years)
     return entries;
 }
 
+journal::Entries yearsOfThreeStacks(int years) { return yearsOfStacks(years, {"Scullery", "Lean-to", "Cellar"}); }
+
 void reckoning(benchmark::State& state)
 {
     const journal::Entries entries = yearsOfThreeStacks(static_cast<int>(state.range(0)));
@@ -115,6 +120,9 @@ void reckoning(benchmark::State& state)
     options.members = members;
     for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(reckoning::reckon(entries, options));
     state.counters["entries"] = static_cast<double>(entries.size());
+    rusage used{};
+    getrusage(RUSAGE_SELF, &used);
+    state.counters["peak_MB"] = static_cast<double>(used.ru_maxrss) / 1024.0;
 }
 BENCHMARK(reckoning)->Name("three_stacks_from_scratch_years")->Arg(2)->Arg(10)->Unit(benchmark::kMillisecond)->UseRealTime();
 
@@ -137,6 +145,22 @@ void oneEntryMore(benchmark::State& state)
     for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(reckoning::reckon(entries, options));
 }
 BENCHMARK(oneEntryMore)->ArgNames({"years", "days_ago"})->Args({2, 0})->Args({10, 0})->Args({10, 30})->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// 200 stacks of two years from scratch, and the memory that the process has taken at most.
+void manyStacks(benchmark::State& state)
+{
+    std::vector<std::string> names;
+    for (int i = 1; i <= 200; ++i) names.push_back("Row " + std::to_string(i));
+    const journal::Entries entries = yearsOfStacks(2, names);
+    reckoning::Options options;
+    options.asOf = entries.back().date.day;
+    options.members = members;
+    for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(reckoning::reckon(entries, options));
+    rusage used{};
+    getrusage(RUSAGE_SELF, &used);
+    state.counters["peak_MB"] = static_cast<double>(used.ru_maxrss) / 1024.0;
+}
+BENCHMARK(manyStacks)->Unit(benchmark::kSecond)->UseRealTime()->Iterations(1);
 
 }
 

@@ -188,6 +188,34 @@ TEST_F(HouseholdEstimates, TheRealModelIsBehindTheDoor)
     EXPECT_GT(household().reckoning()->stacks[0].now.colonyKg.p50, 0.0);
 }
 
+/// What there is of a long run is shown, and is not taken for the whole.
+TEST_F(HouseholdEstimates, OfManyStacksComeBitByBit)
+{
+    std::binary_semaphore seen{0};
+    auto settings = quickSettings();
+    settings.reckon = [&, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+        auto whole = inner(entries, options, stop);
+        if (entries.empty()) return whole;
+        EXPECT_EQ(options.shownFirst, std::vector<std::string>{"Scullery"});
+        options.progress(1, 200, whole);
+        options.progress(2, 200, nullptr);
+        seen.acquire();
+        return whole;
+    };
+    open(settings);
+    waitForEstimates();
+    household().setShownFirst({"Scullery"});
+    const auto before = household().reckoning();
+    recordNow(newStack(start));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return household().reckoningProgress().made == 2; }, patience));
+    EXPECT_EQ(household().reckoningProgress().all, 200U);
+    EXPECT_NE(household().reckoning(), before);
+    EXPECT_FALSE(household().reckoningIsCurrent());
+    seen.release();
+    waitForEstimates();
+    EXPECT_EQ(household().reckoningProgress().all, 0U);
+}
+
 /// Without any Qt: fit for the thread sanitizer.
 TEST(Reckoner, AnswersTheNewestOfManyRequestsLast)
 {
@@ -203,7 +231,8 @@ TEST(Reckoner, AnswersTheNewestOfManyRequestsLast)
                               }
                               return std::make_shared<reckoning::Reckoning>();
                           },
-                          [&](std::uint64_t number, const std::shared_ptr<const reckoning::Reckoning>& made) {
+                          [&](std::uint64_t number, const std::shared_ptr<const reckoning::Reckoning>& made, bool whole) {
+                              EXPECT_TRUE(whole);
                               EXPECT_NE(made, nullptr);
                               EXPECT_GT(number, newest);
                               newest = number;
@@ -231,7 +260,7 @@ TEST(Reckoner, NeverAnswersAStoppedRun)
                           }
                           return std::make_shared<const reckoning::Reckoning>(); // even when it hands something over
                       },
-                      [&](std::uint64_t number, const std::shared_ptr<const reckoning::Reckoning>&) {
+                      [&](std::uint64_t number, const std::shared_ptr<const reckoning::Reckoning>&, bool) {
                           numbers.push_back(number);
                           answered.release();
                       }};

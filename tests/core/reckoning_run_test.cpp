@@ -153,6 +153,38 @@ TEST(Reckon, LeavesOutStacksNotBeddedYetAndThoseRetired)
     EXPECT_TRUE(reckon(notes.entries(), until(-1))->stacks.empty());
 }
 
+TEST(Reckon, OfManyStacksMakesThoseShownFirstWithFewerMembersAndTellsHowFarItIs)
+{
+    Notes notes;
+    const int many = static_cast<int>(manyStacks) + 3;
+    const auto name = [](int i) { return "Stack " + std::to_string(100 + i); };
+    for (int i = 0; i < many; ++i) notes.begun(name(i)).fedWeekly(name(i), 2, 10);
+    Options options = until(12);
+    options.members = 512;
+    options.shownFirst = {name(7), name(9)};
+    std::vector<std::size_t> told;
+    std::vector<std::string> first;
+    options.progress = [&](std::size_t made, std::size_t all, const std::shared_ptr<const Reckoning>& soFar) {
+        EXPECT_EQ(all, static_cast<std::size_t>(many));
+        told.push_back(made);
+        if (soFar && first.empty())
+            for (const StackReckoning& stack : soFar->stacks) first.push_back(stack.name);
+    };
+    options.threads = 1;
+    const auto whole = reckon(notes.entries(), options);
+    EXPECT_EQ(whole->members, membersOfMany);
+    EXPECT_EQ(first, options.shownFirst);
+    ASSERT_EQ(told.size(), static_cast<std::size_t>(many));
+    for (std::size_t i = 0; i < told.size(); ++i) EXPECT_EQ(told[i], i + 1);
+    ASSERT_EQ(whole->stacks.size(), static_cast<std::size_t>(many));
+    EXPECT_EQ(whole->stacks[0].name, name(0)) << "in the order of the journal all the same";
+    EXPECT_LE(whole->stacks[0].snapshots.size(), 3U);
+    // The same as from two threads.
+    options.threads = 2;
+    options.progress = {};
+    expectSame(whole->stacks[5], reckon(notes.entries(), options)->stacks[5]);
+}
+
 TEST(Reckon, StopsWhenAsked)
 {
     Notes notes;
