@@ -2316,27 +2316,27 @@
     </message>
     <message>
         <source>--at goes only with --summary, --calendar, --report, --labels and --portrait</source>
-        <translation type="unfinished"></translation>
+        <translation>--at solo va con --summary, --calendar, --report, --labels y --portrait</translation>
     </message>
     <message>
         <source>--lang goes only with --report, --labels and --portrait</source>
-        <translation type="unfinished"></translation>
+        <translation>--lang solo va con --report, --labels y --portrait</translation>
     </message>
     <message>
         <source>--out goes only with --report</source>
-        <translation type="unfinished"></translation>
+        <translation>--out solo va con --report</translation>
     </message>
     <message>
         <source>--report needs --out OUT.pdf or --out OUT.html</source>
-        <translation type="unfinished"></translation>
+        <translation>--report necesita --out SALIDA.pdf o --out SALIDA.html</translation>
     </message>
     <message>
         <source>a name that ends in .pdf or .html</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre que termine en .pdf o .html</translation>
     </message>
     <message>
         <source>a name that ends in .pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre que termine en .pdf</translation>
     </message>
     <message>
         <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
@@ -2363,7 +2363,31 @@ FILE is created when --import or --record names one that is not there.
 Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in use for more than 5 s);
 2 bad arguments or input, and nothing was changed.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Tierloam mantiene en marcha los turnos de las bandejas de todas tus torres de lombrices.
+
+tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
+tierloam --demo                        abre una copia nueva del hogar de demostración
+tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
+tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
+tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
+tierloam ARCHIVO --summary [--at FECHA]
+                                       estimaciones y consejos como JSON
+tierloam ARCHIVO --calendar SALIDA.ics [--at FECHA]
+                                       pendientes y plan de rotación como iCalendar
+tierloam ARCHIVO --report TORRE --out SALIDA.pdf|SALIDA.html [--at FECHA] [--lang de]
+                                       la hoja de una torre
+tierloam ARCHIVO --labels SALIDA.pdf [--at FECHA] [--lang de]
+                                       una etiqueta por cada bandeja puesta
+tierloam ARCHIVO --portrait CARPETA    dibuja cada página en CARPETA/PÁGINA.png; también con --demo en vez de ARCHIVO
+    [--at FECHA] [--theme light|dark] [--font-scale 100..200] [--size ANCHOxALTO] [--lang de]
+tierloam --version, tierloam --help
+
+Las columnas de un diario: date,stack,action,slot,amount,unit,item,detail,note
+ARCHIVO se crea cuando --import o --record nombran uno que no existe.
+
+Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, dañado o en uso durante más de 5 s);
+2 argumentos o datos incorrectos, y no se cambió nada.
+</translation>
     </message>
 </context>
 <context>
@@ -2386,15 +2410,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>the journal</source>
-        <translation type="unfinished"></translation>
+        <translation>el diario</translation>
     </message>
     <message>
         <source>the calendar</source>
-        <translation type="unfinished"></translation>
+        <translation>el calendario</translation>
     </message>
     <message>
         <source>%1 is the household file itself; name another file for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
     </message>
 </context>
 <context>
@@ -2563,7 +2587,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>%1਍</source>
-        <translation type="unfinished">%1਍</translation>
+        <translation>%1 d</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
@@ -4369,7 +4393,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>%1 :ਁ</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : 1</translation>
     </message>
 </context>
 <context>
@@ -6222,28 +6246,28 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>Labels</name>
     <message>
         <source>%1, %2 × %3 labels of %4 × %5 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 × %3 etiquetas de %4 × %5 mm</translation>
     </message>
     <message>
         <source>Tray %1 · batch %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandeja %1 · lote %2</translation>
     </message>
     <message>
         <source>Bedded %1</source>
         <comment>a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cama puesta el %1</translation>
     </message>
     <message>
         <source>Lifted ______________  Taken ______________</source>
-        <translation type="unfinished"></translation>
+        <translation>Subida ______________  Retirada ______________</translation>
     </message>
     <message>
         <source>Labels for trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiquetas de bandejas</translation>
     </message>
     <message>
         <source>The labels could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudieron dibujar las etiquetas.</translation>
     </message>
 </context>
 <context>
@@ -7752,7 +7776,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>PageFlow</name>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Página %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -7921,9 +7945,9 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message numerus="yes">
         <source>%n more act(s) for it</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n acción más para ella</numerusform>
+            <numerusform>%n acciones más para ella</numerusform>
         </translation>
     </message>
 </context>
@@ -7931,11 +7955,11 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>PartStories</name>
     <message>
         <source>food, fresh, a week</source>
-        <translation type="unfinished"></translation>
+        <translation>alimento fresco por semana</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>como máximo %1</translation>
     </message>
     <message>
         <source>none</source>
@@ -7944,48 +7968,48 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <message>
         <source>%1 of food in %2</source>
         <comment>an amount; so many feedings</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de alimento en %2</translation>
     </message>
     <message numerus="yes">
         <source>%n feeding(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n aporte</numerusform>
+            <numerusform>%n aportes</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 of bedding</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de cama</translation>
     </message>
     <message>
         <source>%1 of paper over it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de papel encima</translation>
     </message>
     <message>
         <source>Put in, as it came</source>
-        <translation type="unfinished"></translation>
+        <translation>Metido, tal como vino</translation>
     </message>
     <message>
         <source>Lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>Al levantar</translation>
     </message>
     <message>
         <source>%1: %2.</source>
         <comment>that a step would be too early, and why</comment>
-        <translation type="unfinished">%1: %2.</translation>
+        <translation>%1: %2.</translation>
     </message>
     <message>
         <source>%1: not while it stands alone; the worms go down into the tray beneath.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: no mientras esté sola; las lombrices bajan a la bandeja de debajo.</translation>
     </message>
     <message>
         <source>%1: only the tray in slot 1; this one comes down with each harvest.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: solo la bandeja del nivel 1; esta baja con cada cosecha.</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <comment>a ratio and a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 el %2</translation>
     </message>
     <message>
         <source>The estimates are being made.</source>
@@ -7993,15 +8017,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Feed-to-cast: %1. Ready at 0.10 or below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alimento/humus: %1. Lista con 0,10 o menos.</translation>
     </message>
     <message>
         <source>castings, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>humus, en seco</translation>
     </message>
     <message>
         <source>feed-to-cast</source>
-        <translation type="unfinished"></translation>
+        <translation>alimento/humus</translation>
     </message>
     <message>
         <source>ready</source>
@@ -8017,43 +8041,43 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>nivel</translation>
     </message>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation>lleno</translation>
     </message>
     <message>
         <source>drained a week; mark: expected</source>
-        <translation type="unfinished"></translation>
+        <translation>drenado por semana; marca: esperado</translation>
     </message>
     <message>
         <source>%1 flushed %2</source>
         <comment>an amount, a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de enjuague el %2</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <comment>an amount, a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 el %2</translation>
     </message>
     <message>
         <source>Drained last</source>
-        <translation type="unfinished"></translation>
+        <translation>Último drenaje</translation>
     </message>
     <message>
         <source>never yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nunca</translation>
     </message>
     <message>
         <source>Level %1 of %2. Drained last: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contenido: %1 de %2. Último drenaje: %3.</translation>
     </message>
     <message numerus="yes">
         <source>%1: no tray is spare; all %n stand.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: no hay bandeja libre; %n está puesta.</numerusform>
+            <numerusform>%1: no hay bandeja libre; las %n están puestas.</numerusform>
         </translation>
     </message>
 </context>
@@ -8738,43 +8762,43 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>Sheet</name>
     <message>
         <source>%1 · as of %2 · %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · a fecha de %2 · %3</translation>
     </message>
     <message>
         <source>%1 · %2. Estimates, no measurements: a look into the tray rules over any number here.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2. Estimaciones, no mediciones: lo que se ve en la bandeja manda sobre cualquier cifra de aquí.</translation>
     </message>
     <message>
         <source>This stack has ended. What follows is its story.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta torre ha terminado. Lo que sigue es su historia.</translation>
     </message>
     <message>
         <source>How it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo está</translation>
     </message>
     <message>
         <source>The estimates are not there yet: this sheet holds only what the journal knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las estimaciones aún no están: esta hoja solo contiene lo que sabe el diario.</translation>
     </message>
     <message>
         <source>The story of its batches</source>
-        <translation type="unfinished"></translation>
+        <translation>La historia de sus lotes</translation>
     </message>
     <message>
         <source>No tray has been bedded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha puesto cama en ninguna bandeja.</translation>
     </message>
     <message>
         <source>Charts of the past year and the forecast under usual care</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráficos del último año y la previsión con el cuidado habitual</translation>
     </message>
     <message>
         <source>Lines are estimates, bands the range that holds nine times in ten; what is shaded, with a dashed line, is the forecast. Signs stand for what was written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las líneas son estimaciones; las bandas, el intervalo que se cumple nueve de cada diez veces; lo sombreado, con línea de trazos, es la previsión. Los signos señalan lo anotado.</translation>
     </message>
     <message>
         <source>The signs in the charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Los signos de los gráficos</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -8782,7 +8806,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>The pages could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudieron dibujar las páginas.</translation>
     </message>
 </context>
 <context>
@@ -8980,7 +9004,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Good to know</source>
-        <translation type="unfinished"></translation>
+        <translation>Bueno saberlo</translation>
     </message>
     <message>
         <source>Due</source>
@@ -8988,33 +9012,33 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Soon</source>
-        <translation type="unfinished"></translation>
+        <translation>Pronto</translation>
     </message>
     <message>
         <source>Urgent</source>
-        <translation type="unfinished"></translation>
+        <translation>Urgente</translation>
     </message>
     <message>
         <source>What is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo pendiente</translation>
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada pendiente.</translation>
     </message>
     <message>
         <source> (%1)</source>
         <comment>when something is due</comment>
-        <translation type="unfinished"></translation>
+        <translation> (%1)</translation>
     </message>
     <message>
         <source>%1%2: %3</source>
         <comment>urgency, when, what</comment>
-        <translation type="unfinished">%1: %3 {1%2:?}</translation>
+        <translation>%1%2: %3</translation>
     </message>
     <message>
         <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimaciones de toda la torre, con el intervalo que se cumple nueve de cada diez veces</translation>
     </message>
     <message>
         <source>What</source>
@@ -9022,7 +9046,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimación</translation>
     </message>
     <message>
         <source>Colony</source>
@@ -9034,47 +9058,47 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Adults among them</source>
-        <translation type="unfinished"></translation>
+        <translation>De ellas, adultas</translation>
     </message>
     <message>
         <source>Processing, dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation>Procesado, materia seca</translation>
     </message>
     <message>
         <source>Food taken up over what keeps them (above 1 the colony grows)</source>
-        <translation type="unfinished"></translation>
+        <translation>Alimento tomado frente al que las mantiene (por encima de 1 la colonia crece)</translation>
     </message>
     <message>
         <source>Bed temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del lecho</translation>
     </message>
     <message>
         <source>Fresh food next week: least, usual, most</source>
-        <translation type="unfinished"></translation>
+        <translation>Alimento fresco la próxima semana: mínimo, habitual, máximo</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
-        <translation type="unfinished">%1, %2: %3 {1,?} {2,?}</translation>
+        <translation>%1, %2, %3</translation>
     </message>
     <message>
         <source>Runs into the sump next week</source>
-        <translation type="unfinished"></translation>
+        <translation>Entra en el depósito la próxima semana</translation>
     </message>
     <message>
         <source>Top tray filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandeja superior completa</translation>
     </message>
     <message>
         <source>Sump full, if nobody drains</source>
-        <translation type="unfinished"></translation>
+        <translation>Depósito lleno, si nadie drena</translation>
     </message>
     <message>
         <source>All batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los lotes</translation>
     </message>
     <message>
         <source>Batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Tray</source>
@@ -9082,15 +9106,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Bedded</source>
-        <translation type="unfinished"></translation>
+        <translation>Cama puesta</translation>
     </message>
     <message>
         <source>Fed, fresh</source>
-        <translation type="unfinished"></translation>
+        <translation>Aportado, fresco</translation>
     </message>
     <message>
         <source>Looks</source>
-        <translation type="unfinished"></translation>
+        <translation>Miradas</translation>
     </message>
     <message>
         <source>Lifted</source>
@@ -9098,11 +9122,11 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin</translation>
     </message>
     <message>
         <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation>Días</translation>
     </message>
     <message>
         <source>Taken</source>
@@ -9110,18 +9134,18 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message numerus="yes">
         <source>%1 in %n feeding(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 en %n aporte</numerusform>
+            <numerusform>%1 en %n aportes</numerusform>
         </translation>
     </message>
     <message>
         <source>stands</source>
-        <translation type="unfinished"></translation>
+        <translation>en curso</translation>
     </message>
     <message>
         <source>Batch %1, in tray %2, %3 old</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote %1, en la bandeja %2, edad: %3</translation>
     </message>
     <message>
         <source>Day</source>
@@ -9129,7 +9153,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Done or seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho o visto</translation>
     </message>
     <message>
         <source>Note</source>
@@ -9141,15 +9165,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Whole harvests by mass, beside what was expected of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Cosechas enteras en masa, junto a lo que se esperaba de ellas</translation>
     </message>
     <message>
         <source>Expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperado</translation>
     </message>
     <message>
         <source>Within the range</source>
-        <translation type="unfinished"></translation>
+        <translation>Dentro del intervalo</translation>
     </message>
     <message>
         <source>yes</source>
@@ -9699,27 +9723,27 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <message>
         <source>chance %1</source>
         <comment>that a tray is ready</comment>
-        <translation type="unfinished"></translation>
+        <translation>probabilidad %1</translation>
     </message>
     <message>
         <source>%1; since about %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; desde: %2</translation>
     </message>
     <message>
         <source>%1; about %2</source>
-        <translation type="unfinished">%1, unos %2 {1;?}</translation>
+        <translation>%1; fecha: %2</translation>
     </message>
     <message>
         <source>Feed-to-cast</source>
-        <translation type="unfinished"></translation>
+        <translation>Alimento/humus</translation>
     </message>
     <message>
         <source>%1; ready at 0.10 or below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; lista con 0,10 o menos</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -9727,56 +9751,56 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>%1 deep, %2 dry</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de espesor, %2 en seco</translation>
     </message>
     <message>
         <source>Put in, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Metido, en seco</translation>
     </message>
     <message>
         <source>Worms in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lombrices en ella</translation>
     </message>
     <message>
         <source>Cocoons</source>
-        <translation type="unfinished"></translation>
+        <translation>Capullos</translation>
     </message>
     <message>
         <source>Weight, tray and all</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso, con bandeja y todo</translation>
     </message>
     <message>
         <source>Bulk that stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Material que se queda</translation>
     </message>
     <message>
         <source>%1 dry: use as it is, or sift</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en seco: úsalo como está o tamízalo</translation>
     </message>
     <message>
         <source>Bedded</source>
-        <translation type="unfinished"></translation>
+        <translation>Cama puesta</translation>
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
         <comment>a day, how long ago, the tray&apos;s number</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, hace %2; bandeja %3</translation>
     </message>
     <message>
         <source>In it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dentro</translation>
     </message>
     <message>
         <source>%1, of %2; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, de %2; %3</translation>
     </message>
     <message>
         <source>Full about</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleno</translation>
     </message>
     <message>
         <source>Runs in now</source>
-        <translation type="unfinished"></translation>
+        <translation>Entra ahora</translation>
     </message>
     <message>
         <source>Strength</source>
@@ -9784,7 +9808,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>about %1 mS/cm</source>
-        <translation type="unfinished"></translation>
+        <translation>unos %1 mS/cm</translation>
     </message>
 </context>
 <context>
@@ -9826,7 +9850,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <message>
         <source>%1: %2</source>
         <comment>a name and its value</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -10142,7 +10166,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>StoryCharts</name>
     <message>
         <source>Charts over its time</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráficos a lo largo de su vida</translation>
     </message>
 </context>
 <context>
@@ -11116,23 +11140,23 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>WindowPaper</name>
     <message>
         <source>--report: there is no stack on that day</source>
-        <translation type="unfinished"></translation>
+        <translation>--report: no hay ninguna torre ese día</translation>
     </message>
     <message>
         <source>--report: found «%1»; allowed: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--report: se encontró «%1»; se admite: %2</translation>
     </message>
     <message>
         <source>the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja</translation>
     </message>
     <message>
         <source>the labels</source>
-        <translation type="unfinished"></translation>
+        <translation>las etiquetas</translation>
     </message>
     <message>
         <source>no tray stands on that day, so there is nothing to label</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna bandeja puesta ese día, así que no hay nada que etiquetar</translation>
     </message>
 </context>
 <context>

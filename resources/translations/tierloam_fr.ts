@@ -2264,7 +2264,7 @@
     </message>
     <message>
         <source>--at goes only with --summary, --calendar, --report, --labels and --portrait</source>
-        <translation type="unfinished"></translation>
+        <translation>--at ne va qu’avec --summary, --calendar, --report, --labels et --portrait</translation>
     </message>
     <message>
         <source>%1 goes only with --portrait</source>
@@ -2272,11 +2272,11 @@
     </message>
     <message>
         <source>--lang goes only with --report, --labels and --portrait</source>
-        <translation type="unfinished"></translation>
+        <translation>--lang ne va qu’avec --report, --labels et --portrait</translation>
     </message>
     <message>
         <source>--out goes only with --report</source>
-        <translation type="unfinished"></translation>
+        <translation>--out ne va qu’avec --report</translation>
     </message>
     <message>
         <source>--demo goes only with the window and --portrait</source>
@@ -2304,7 +2304,7 @@
     </message>
     <message>
         <source>--report needs --out OUT.pdf or --out OUT.html</source>
-        <translation type="unfinished"></translation>
+        <translation>--report demande --out SORTIE.pdf ou --out SORTIE.html</translation>
     </message>
     <message>
         <source>%1: found «%2»; allowed: %3</source>
@@ -2312,11 +2312,11 @@
     </message>
     <message>
         <source>a name that ends in .pdf or .html</source>
-        <translation type="unfinished"></translation>
+        <translation>un nom qui finit en .pdf ou .html</translation>
     </message>
     <message>
         <source>a name that ends in .pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>un nom qui finit en .pdf</translation>
     </message>
     <message>
         <source>a whole number, 100 to 200</source>
@@ -2355,7 +2355,30 @@ FILE is created when --import or --record names one that is not there.
 Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in use for more than 5 s);
 2 bad arguments or input, and nothing was changed.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Tierloam fait avancer les plateaux de chaque pile de lombricomposteurs, tour après tour.
+
+tierloam [FICHIER]                     ouvre la fenêtre sur un fichier de foyer (*.tierloam)
+tierloam --demo                        ouvre une copie neuve du foyer de démonstration
+tierloam FICHIER --import JOURNAL.csv  ajoute toutes les lignes d’un journal, ou aucune
+tierloam FICHIER --record &quot;LIGNE&quot;      ajoute une ligne, affiche son id une fois sûre sur le disque
+tierloam FICHIER --export JOURNAL.csv  écrit le journal entier
+tierloam FICHIER --summary [--at DATE] estimations et conseils en JSON
+tierloam FICHIER --calendar SORTIE.ics [--at DATE]
+                                       liste à faire et plan de rotation en iCalendar
+tierloam FICHIER --report PILE --out SORTIE.pdf|SORTIE.html [--at DATE] [--lang de]
+                                       la fiche d’une pile
+tierloam FICHIER --labels SORTIE.pdf [--at DATE] [--lang de]
+                                       une étiquette par plateau en place
+tierloam FICHIER --portrait DOSSIER    dessine chaque page dans DOSSIER/PAGE.png ; aussi avec --demo au lieu de FICHIER
+    [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size LARGEURxHAUTEUR] [--lang de]
+tierloam --version, tierloam --help
+
+Les colonnes d’un journal : date,stack,action,slot,amount,unit,item,detail,note
+FICHIER est créé quand --import ou --record en nomment un qui n’existe pas.
+
+Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absent, abîmé ou occupé plus de 5 s) ;
+2 arguments ou données incorrects, et rien n’a été changé.
+</translation>
     </message>
     <message>
         <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
@@ -2382,7 +2405,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>the journal</source>
-        <translation type="unfinished"></translation>
+        <translation>le journal</translation>
     </message>
     <message>
         <source>the summary could not be printed</source>
@@ -2390,11 +2413,11 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>the calendar</source>
-        <translation type="unfinished"></translation>
+        <translation>le calendrier</translation>
     </message>
     <message>
         <source>%1 is the household file itself; name another file for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est le fichier du foyer lui-même ; nommer un autre fichier pour %2</translation>
     </message>
 </context>
 <context>
@@ -2563,7 +2586,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>%1਍</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 j</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
@@ -4369,7 +4392,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>%1 :ਁ</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : 1</translation>
     </message>
 </context>
 <context>
@@ -6222,28 +6245,28 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>Labels</name>
     <message>
         <source>%1, %2 × %3 labels of %4 × %5 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 × %3 étiquettes de %4 × %5 mm</translation>
     </message>
     <message>
         <source>Tray %1 · batch %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Plateau %1 · lot %2</translation>
     </message>
     <message>
         <source>Bedded %1</source>
         <comment>a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Garni le %1</translation>
     </message>
     <message>
         <source>Lifted ______________  Taken ______________</source>
-        <translation type="unfinished"></translation>
+        <translation>Monté ______________  Prélevé ______________</translation>
     </message>
     <message>
         <source>Labels for trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes de plateaux</translation>
     </message>
     <message>
         <source>The labels could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les étiquettes n’ont pas pu être dessinées.</translation>
     </message>
 </context>
 <context>
@@ -7752,7 +7775,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>PageFlow</name>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Page %1 sur %2</translation>
     </message>
 </context>
 <context>
@@ -7921,9 +7944,9 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message numerus="yes">
         <source>%n more act(s) for it</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n action de plus</numerusform>
+            <numerusform>%n actions de plus</numerusform>
         </translation>
     </message>
 </context>
@@ -7931,11 +7954,11 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>PartStories</name>
     <message>
         <source>food, fresh, a week</source>
-        <translation type="unfinished"></translation>
+        <translation>nourriture fraîche par semaine</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>au plus %1</translation>
     </message>
     <message>
         <source>none</source>
@@ -7944,48 +7967,48 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <message>
         <source>%1 of food in %2</source>
         <comment>an amount; so many feedings</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de nourriture en %2</translation>
     </message>
     <message numerus="yes">
         <source>%n feeding(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n apport</numerusform>
+            <numerusform>%n apports</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 of bedding</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de litière</translation>
     </message>
     <message>
         <source>%1 of paper over it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de papier par-dessus</translation>
     </message>
     <message>
         <source>Put in, as it came</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis, tel quel</translation>
     </message>
     <message>
         <source>Lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>En le soulevant</translation>
     </message>
     <message>
         <source>%1: %2.</source>
         <comment>that a step would be too early, and why</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2.</translation>
     </message>
     <message>
         <source>%1: not while it stands alone; the worms go down into the tray beneath.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : pas tant qu’il est seul ; les vers descendent dans le plateau du dessous.</translation>
     </message>
     <message>
         <source>%1: only the tray in slot 1; this one comes down with each harvest.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : seulement le plateau au niveau 1 ; celui-ci descend à chaque récolte.</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <comment>a ratio and a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 le %2</translation>
     </message>
     <message>
         <source>The estimates are being made.</source>
@@ -7993,15 +8016,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Feed-to-cast: %1. Ready at 0.10 or below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliment/compost : %1. Prêt à 0,10 ou moins.</translation>
     </message>
     <message>
         <source>castings, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>lombricompost, en sec</translation>
     </message>
     <message>
         <source>feed-to-cast</source>
-        <translation type="unfinished"></translation>
+        <translation>aliment/compost</translation>
     </message>
     <message>
         <source>ready</source>
@@ -8017,43 +8040,43 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>contenu</translation>
     </message>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation>plein</translation>
     </message>
     <message>
         <source>drained a week; mark: expected</source>
-        <translation type="unfinished"></translation>
+        <translation>vidangé par semaine ; trait : attendu</translation>
     </message>
     <message>
         <source>%1 flushed %2</source>
         <comment>an amount, a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de rinçage le %2</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <comment>an amount, a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 le %2</translation>
     </message>
     <message>
         <source>Drained last</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernière vidange</translation>
     </message>
     <message>
         <source>never yet</source>
-        <translation type="unfinished"></translation>
+        <translation>jamais encore</translation>
     </message>
     <message>
         <source>Level %1 of %2. Drained last: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contenu %1 sur %2. Dernière vidange : %3.</translation>
     </message>
     <message numerus="yes">
         <source>%1: no tray is spare; all %n stand.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 : aucun plateau libre ; %n est en place.</numerusform>
+            <numerusform>%1 : aucun plateau libre ; les %n sont en place.</numerusform>
         </translation>
     </message>
 </context>
@@ -8738,43 +8761,43 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>Sheet</name>
     <message>
         <source>%1 · as of %2 · %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · au %2 · %3</translation>
     </message>
     <message>
         <source>%1 · %2. Estimates, no measurements: a look into the tray rules over any number here.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2. Des estimations, pas des mesures : ce qu’on voit dans le plateau l’emporte sur tout nombre ici.</translation>
     </message>
     <message>
         <source>This stack has ended. What follows is its story.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette pile est finie. Ce qui suit est son histoire.</translation>
     </message>
     <message>
         <source>How it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Où elle en est</translation>
     </message>
     <message>
         <source>The estimates are not there yet: this sheet holds only what the journal knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les estimations ne sont pas encore là : cette fiche ne contient que ce que sait le journal.</translation>
     </message>
     <message>
         <source>The story of its batches</source>
-        <translation type="unfinished"></translation>
+        <translation>L’histoire de ses lots</translation>
     </message>
     <message>
         <source>No tray has been bedded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun plateau n’a encore reçu de litière.</translation>
     </message>
     <message>
         <source>Charts of the past year and the forecast under usual care</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphiques de l’année passée et prévision avec les soins habituels</translation>
     </message>
     <message>
         <source>Lines are estimates, bands the range that holds nine times in ten; what is shaded, with a dashed line, is the forecast. Signs stand for what was written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lignes sont des estimations, les bandes la plage vraie neuf fois sur dix ; ce qui est ombré, avec une ligne en tirets, est la prévision. Les signes marquent ce qui a été noté.</translation>
     </message>
     <message>
         <source>The signs in the charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Les signes des graphiques</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -8782,7 +8805,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>The pages could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pages n’ont pas pu être dessinées.</translation>
     </message>
 </context>
 <context>
@@ -8980,7 +9003,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Good to know</source>
-        <translation type="unfinished"></translation>
+        <translation>Bon à savoir</translation>
     </message>
     <message>
         <source>Due</source>
@@ -8988,33 +9011,33 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Soon</source>
-        <translation type="unfinished"></translation>
+        <translation>Bientôt</translation>
     </message>
     <message>
         <source>Urgent</source>
-        <translation type="unfinished"></translation>
+        <translation>Urgent</translation>
     </message>
     <message>
         <source>What is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est à faire</translation>
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est à faire.</translation>
     </message>
     <message>
         <source> (%1)</source>
         <comment>when something is due</comment>
-        <translation type="unfinished"></translation>
+        <translation> (%1)</translation>
     </message>
     <message>
         <source>%1%2: %3</source>
         <comment>urgency, when, what</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1%2 : %3</translation>
     </message>
     <message>
         <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimations de toute la pile, avec la plage vraie neuf fois sur dix</translation>
     </message>
     <message>
         <source>What</source>
@@ -9022,7 +9045,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimation</translation>
     </message>
     <message>
         <source>Colony</source>
@@ -9034,47 +9057,47 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Adults among them</source>
-        <translation type="unfinished"></translation>
+        <translation>Dont adultes</translation>
     </message>
     <message>
         <source>Processing, dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation>Traitement, matière sèche</translation>
     </message>
     <message>
         <source>Food taken up over what keeps them (above 1 the colony grows)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nourriture prise par rapport à ce qui les maintient (au-dessus de 1 la colonie croît)</translation>
     </message>
     <message>
         <source>Bed temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Température du lit</translation>
     </message>
     <message>
         <source>Fresh food next week: least, usual, most</source>
-        <translation type="unfinished"></translation>
+        <translation>Nourriture fraîche la semaine prochaine : minimum, habituel, maximum</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, %3</translation>
     </message>
     <message>
         <source>Runs into the sump next week</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre dans le bac la semaine prochaine</translation>
     </message>
     <message>
         <source>Top tray filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Plateau du haut rempli</translation>
     </message>
     <message>
         <source>Sump full, if nobody drains</source>
-        <translation type="unfinished"></translation>
+        <translation>Bac plein, si personne ne vidange</translation>
     </message>
     <message>
         <source>All batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous les lots</translation>
     </message>
     <message>
         <source>Batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot</translation>
     </message>
     <message>
         <source>Tray</source>
@@ -9082,15 +9105,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Bedded</source>
-        <translation type="unfinished"></translation>
+        <translation>Garni</translation>
     </message>
     <message>
         <source>Fed, fresh</source>
-        <translation type="unfinished"></translation>
+        <translation>Donné, frais</translation>
     </message>
     <message>
         <source>Looks</source>
-        <translation type="unfinished"></translation>
+        <translation>Regards</translation>
     </message>
     <message>
         <source>Lifted</source>
@@ -9098,11 +9121,11 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin</translation>
     </message>
     <message>
         <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation>Jours</translation>
     </message>
     <message>
         <source>Taken</source>
@@ -9110,18 +9133,18 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message numerus="yes">
         <source>%1 in %n feeding(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 en %n apport</numerusform>
+            <numerusform>%1 en %n apports</numerusform>
         </translation>
     </message>
     <message>
         <source>stands</source>
-        <translation type="unfinished"></translation>
+        <translation>en cours</translation>
     </message>
     <message>
         <source>Batch %1, in tray %2, %3 old</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot %1, dans le plateau %2, âge : %3</translation>
     </message>
     <message>
         <source>Day</source>
@@ -9129,7 +9152,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Done or seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait ou vu</translation>
     </message>
     <message>
         <source>Note</source>
@@ -9141,15 +9164,15 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Whole harvests by mass, beside what was expected of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Récoltes entières en masse, à côté de ce qui en était attendu</translation>
     </message>
     <message>
         <source>Expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Attendu</translation>
     </message>
     <message>
         <source>Within the range</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la plage</translation>
     </message>
     <message>
         <source>yes</source>
@@ -9621,27 +9644,27 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <message>
         <source>chance %1</source>
         <comment>that a tray is ready</comment>
-        <translation type="unfinished"></translation>
+        <translation>probabilité %1</translation>
     </message>
     <message>
         <source>%1; since about %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; depuis : %2</translation>
     </message>
     <message>
         <source>%1; about %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; date : %2</translation>
     </message>
     <message>
         <source>Feed-to-cast</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliment/compost</translation>
     </message>
     <message>
         <source>%1; ready at 0.10 or below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; prêt à 0,10 ou moins</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Prêt</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -9649,31 +9672,31 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>%1 deep, %2 dry</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 d’épaisseur, %2 en sec</translation>
     </message>
     <message>
         <source>Put in, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis, en sec</translation>
     </message>
     <message>
         <source>Worms in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers dedans</translation>
     </message>
     <message>
         <source>Cocoons</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocons</translation>
     </message>
     <message>
         <source>Weight, tray and all</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids, plateau compris</translation>
     </message>
     <message>
         <source>Bulk that stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Matière qui reste</translation>
     </message>
     <message>
         <source>%1 dry: use as it is, or sift</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en sec : à utiliser telle quelle, ou à tamiser</translation>
     </message>
     <message>
         <source>%1 old</source>
@@ -9681,12 +9704,12 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>Bedded</source>
-        <translation type="unfinished"></translation>
+        <translation>Garni</translation>
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
         <comment>a day, how long ago, the tray&apos;s number</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, il y a %2 ; plateau %3</translation>
     </message>
     <message>
         <source>estimating</source>
@@ -9742,19 +9765,19 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>In it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dedans</translation>
     </message>
     <message>
         <source>%1, of %2; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, sur %2 ; %3</translation>
     </message>
     <message>
         <source>Full about</source>
-        <translation type="unfinished"></translation>
+        <translation>Plein</translation>
     </message>
     <message>
         <source>Runs in now</source>
-        <translation type="unfinished"></translation>
+        <translation>Y entre maintenant</translation>
     </message>
     <message>
         <source>Strength</source>
@@ -9762,7 +9785,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     </message>
     <message>
         <source>about %1 mS/cm</source>
-        <translation type="unfinished"></translation>
+        <translation>environ %1 mS/cm</translation>
     </message>
     <message>
         <source>A few worms in the sump are normal: put them back.</source>
@@ -9826,7 +9849,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <message>
         <source>%1: %2</source>
         <comment>a name and its value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -10142,7 +10165,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>StoryCharts</name>
     <message>
         <source>Charts over its time</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphiques sur toute sa vie</translation>
     </message>
 </context>
 <context>
@@ -11116,23 +11139,23 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
     <name>WindowPaper</name>
     <message>
         <source>--report: there is no stack on that day</source>
-        <translation type="unfinished"></translation>
+        <translation>--report : il n’y a pas de pile ce jour-là</translation>
     </message>
     <message>
         <source>--report: found «%1»; allowed: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--report : trouvé « %1 » ; admis : %2</translation>
     </message>
     <message>
         <source>the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>la fiche</translation>
     </message>
     <message>
         <source>the labels</source>
-        <translation type="unfinished"></translation>
+        <translation>les étiquettes</translation>
     </message>
     <message>
         <source>no tray stands on that day, so there is nothing to label</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun plateau n’est en place ce jour-là, il n’y a donc rien à étiqueter</translation>
     </message>
 </context>
 <context>
