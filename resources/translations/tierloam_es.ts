@@ -2,64 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
-    <name>AboutView</name>
-    <message>
-        <source>Tierloam %1</source>
-        <translation>Tierloam %1</translation>
-    </message>
-    <message>
-        <source>What it does</source>
-        <translation>Qué hace</translation>
-    </message>
-    <message>
-        <source>It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are no measurements: a look into the tray decides. Local codes and licensed practice come first.</source>
-        <translation>Lleva el diario de vermicomposteras de bandejas apiladas y estima lo que ocurre dentro, cada cifra con su intervalo. Las estimaciones no son mediciones: decide lo que se ve en la bandeja. Las normas locales y los profesionales autorizados van primero.</translation>
-    </message>
-    <message>
-        <source>Licence</source>
-        <translation>Licencia</translation>
-    </message>
-    <message>
-        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se entrega sin garantía alguna. El texto de la licencia está en el archivo LICENSE.</translation>
-    </message>
-    <message>
-        <source>Made with</source>
-        <translation>Hecho con</translation>
-    </message>
-    <message>
-        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
-        <translation>Qt 6 con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++. No se envía nada por la red.</translation>
-    </message>
-    <message>
-        <source>Sources of the materials table</source>
-        <translation>Fuentes de la tabla de materiales</translation>
-    </message>
-</context>
-<context>
-    <name>ActionForm</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>This household was opened for reading only; nothing can be recorded.</source>
-        <translation>Este hogar se abrió solo para lectura; no se puede anotar nada.</translation>
-    </message>
-    <message>
-        <source>Nothing was recorded; what you typed is still here. %1</source>
-        <translation>No se anotó nada; lo que escribiste sigue aquí. %1</translation>
-    </message>
-    <message>
-        <source>This cannot be recorded. %1</source>
-        <translation>Esto no se puede anotar. %1</translation>
-    </message>
-    <message>
-        <source>Recording…</source>
-        <translation>Anotando…</translation>
-    </message>
-</context>
-<context>
     <name>Actions</name>
     <message>
         <source>&amp;New household…</source>
@@ -1156,178 +1098,6 @@
     </message>
 </context>
 <context>
-    <name>AmountField</name>
-    <message>
-        <source>«%1» is not a unit that fits here.</source>
-        <translation>«%1» no es una unidad válida aquí.</translation>
-    </message>
-    <message>
-        <source>«%1» is not a number.</source>
-        <translation>«%1» no es un número.</translation>
-    </message>
-    <message>
-        <source>An amount cannot be below zero.</source>
-        <translation>Una cantidad no puede ser menor que cero.</translation>
-    </message>
-    <message>
-        <source>The amount must be more than zero.</source>
-        <translation>La cantidad debe ser mayor que cero.</translation>
-    </message>
-    <message>
-        <source>A count is a whole number.</source>
-        <translation>Un recuento es un número entero.</translation>
-    </message>
-    <message>
-        <source>At most %1.</source>
-        <translation>Como máximo %1.</translation>
-    </message>
-    <message>
-        <source>At most %1 in one entry.</source>
-        <translation>Como máximo %1 en una anotación.</translation>
-    </message>
-    <message>
-        <source>Unit of %1</source>
-        <translation>Unidad de %1</translation>
-    </message>
-</context>
-<context>
-    <name>AreaField</name>
-    <message>
-        <source>in × in</source>
-        <translation>in × in</translation>
-    </message>
-    <message>
-        <source>sq ft</source>
-        <translation>ft²</translation>
-    </message>
-    <message>
-        <source>Give the length as well.</source>
-        <translation>Indica también el largo.</translation>
-    </message>
-    <message>
-        <source>Width and length must be more than zero.</source>
-        <translation>El ancho y el largo deben ser mayores que cero.</translation>
-    </message>
-    <message>
-        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
-        <translation>Eso es %1 m²; una bandeja tiene de %2 a %3 m².</translation>
-    </message>
-    <message>
-        <source>Give the width as well.</source>
-        <translation>Indica también el ancho.</translation>
-    </message>
-    <message>
-        <source>%1: width</source>
-        <translation>%1: ancho</translation>
-    </message>
-    <message>
-        <source>%1: length</source>
-        <translation>%1: largo</translation>
-    </message>
-    <message>
-        <source>%1: how it is given</source>
-        <translation>%1: cómo se indica</translation>
-    </message>
-</context>
-<context>
-    <name>BackupsView</name>
-    <message>
-        <source>of the day</source>
-        <translation>del día</translation>
-    </message>
-    <message>
-        <source>before an import</source>
-        <translation>antes de importar</translation>
-    </message>
-    <message>
-        <source>before the file was brought up to date</source>
-        <translation>antes de actualizar el archivo</translation>
-    </message>
-    <message>
-        <source>Backups</source>
-        <translation>Copias de seguridad</translation>
-    </message>
-    <message>
-        <source>Backups of %1</source>
-        <translation>Copias de seguridad de %1</translation>
-    </message>
-    <message>
-        <source>Looking…</source>
-        <translation>Buscando…</translation>
-    </message>
-    <message>
-        <source>Made on</source>
-        <translation>Hecha el</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Motivo</translation>
-    </message>
-    <message>
-        <source>Entries</source>
-        <translation>Anotaciones</translation>
-    </message>
-    <message>
-        <source>Last entry</source>
-        <translation>Última anotación</translation>
-    </message>
-    <message>
-        <source>File</source>
-        <translation>Archivo</translation>
-    </message>
-    <message>
-        <source>Choose the one to be restored</source>
-        <translation>Elige la que se va a restaurar</translation>
-    </message>
-    <message>
-        <source>How far the restoring is</source>
-        <translation>Avance de la restauración</translation>
-    </message>
-    <message>
-        <source>&amp;Restore to a new file…</source>
-        <translation>&amp;Restaurar en un archivo nuevo…</translation>
-    </message>
-    <message>
-        <source>Call &amp;off</source>
-        <translation>&amp;Interrumpir</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>There are none yet. One is made with the first change of each day.</source>
-        <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
-        <translation>
-            <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
-            <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>cannot be read</source>
-        <translation>no se puede leer</translation>
-    </message>
-    <message>
-        <source>%1 as of %2</source>
-        <translation>%1 a fecha de %2</translation>
-    </message>
-    <message>
-        <source>Restore to a new file</source>
-        <translation>Restaurar en un archivo nuevo</translation>
-    </message>
-    <message>
-        <source>Households (*.tierloam)</source>
-        <translation>Hogares (*.tierloam)</translation>
-    </message>
-    <message>
-        <source>Restoring to %1…</source>
-        <translation>Restaurando en %1…</translation>
-    </message>
-</context>
-<context>
     <name>BedBody</name>
     <message>
         <source>Bedding</source>
@@ -1359,242 +1129,10 @@
     </message>
 </context>
 <context>
-    <name>BeddingBench</name>
-    <message>
-        <source>For</source>
-        <translation>Para</translation>
-    </message>
-    <message>
-        <source>Floor</source>
-        <translation>Superficie</translation>
-    </message>
-    <message>
-        <source>Depth, laid</source>
-        <translation>Espesor una vez puesta</translation>
-    </message>
-    <message>
-        <source>usual: %1 (%2)</source>
-        <translation>habitual: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Of</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>Bedding is wetted like a wrung-out sponge: to %1 of what it holds (%2). Press a handful: a few drops may come, no stream.</source>
-        <translation>La cama se moja como una esponja escurrida: hasta %1 de lo que retiene (%2). Aprieta un puñado: pueden salir unas gotas, no un chorro.</translation>
-    </message>
-    <message>
-        <source>another tray</source>
-        <translation>otra bandeja</translation>
-    </message>
-    <message>
-        <source>Add this tray to %1…</source>
-        <translation>Añadir esta bandeja a %1…</translation>
-    </message>
-    <message>
-        <source>Floor, depth and material make the amounts.</source>
-        <translation>La superficie, el espesor y el material dan las cantidades.</translation>
-    </message>
-    <message>
-        <source>%1 of bedding, dry as it comes, and %2 of water.</source>
-        <translation>%1 de cama, seca tal como viene, y %2 de agua.</translation>
-    </message>
-    <message>
-        <source>Loose</source>
-        <translation>Suelta</translation>
-    </message>
-    <message>
-        <source>%1 before it is wetted</source>
-        <translation>%1 antes de mojarla</translation>
-    </message>
-    <message>
-        <source>Laid</source>
-        <translation>Puesta</translation>
-    </message>
-    <message>
-        <source>%1 at %2 moisture, of it %3 dry</source>
-        <translation>%1 con %2 de humedad, de ello %3 en seco</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>Welcome</source>
-        <translation>Apto</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Fuente</translation>
-    </message>
-</context>
-<context>
-    <name>BinView</name>
-    <message>
-        <source>Deleted entries</source>
-        <translation>Anotaciones borradas</translation>
-    </message>
-    <message>
-        <source>Looking…</source>
-        <translation>Buscando…</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Fecha</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation>Qué se hizo</translation>
-    </message>
-    <message>
-        <source>Details</source>
-        <translation>Detalles</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-    <message>
-        <source>Deleted on</source>
-        <translation>Borrada el</translation>
-    </message>
-    <message>
-        <source>Choose those to be put back</source>
-        <translation>Elige las que se van a recuperar</translation>
-    </message>
-    <message>
-        <source>&amp;Put back</source>
-        <translation>&amp;Recuperar</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Nothing has been deleted.</source>
-        <translation>No se ha borrado nada.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) deleted. What is put back takes its old place, and that can be undone.</source>
-        <translation>
-            <numerusform>%n anotación borrada. Lo que se recupera vuelve a su sitio, y se puede deshacer.</numerusform>
-            <numerusform>%n anotaciones borradas. Lo que se recupera vuelve a su sitio, y se puede deshacer.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Put back %n entry(ies)</source>
-        <translation>
-            <numerusform>Recuperar %n anotación</numerusform>
-            <numerusform>Recuperar %n anotaciones</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>BulkView</name>
     <message>
         <source>%1, %2: %3 %4</source>
         <translation>%1, %2: %3 %4</translation>
-    </message>
-    <message>
-        <source>Change together</source>
-        <translation>Cambiar juntas</translation>
-    </message>
-    <message numerus="yes">
-        <source>Change %n entry(ies) together</source>
-        <translation>
-            <numerusform>Cambiar %n anotación</numerusform>
-            <numerusform>Cambiar juntas %n anotaciones</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Material, species or word</source>
-        <translation>Material, especie o palabra</translation>
-    </message>
-    <message>
-        <source>Amount</source>
-        <translation>Cantidad</translation>
-    </message>
-    <message>
-        <source>Tray (slot)</source>
-        <translation>Bandeja (nivel)</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-    <message>
-        <source>What changes</source>
-        <translation>Qué cambia</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>What will change</source>
-        <translation>Qué cambiará</translation>
-    </message>
-    <message>
-        <source>&amp;Change</source>
-        <translation>&amp;Cambiar</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Cancelar</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>nada</translation>
-    </message>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>y %n más</numerusform>
-            <numerusform>y %n más</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 → %2</source>
-        <translation>%1 → %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will change.</source>
-        <translation>
-            <numerusform>Cambiará %n anotación.</numerusform>
-            <numerusform>Cambiarán %n anotaciones.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n chosen entry(ies) with another value: left alone.</source>
-        <translation>
-            <numerusform>%n anotación elegida con otro valor: no se toca.</numerusform>
-            <numerusform>%n anotaciones elegidas con otro valor: no se tocan.</numerusform>
-        </translation>
     </message>
 </context>
 <context>
@@ -1634,117 +1172,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-</context>
-<context>
-    <name>CastingsBench</name>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>figure, source</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 m²</source>
-        <translation>%1 m²</translation>
-    </message>
-    <message>
-        <source>%1 ft²</source>
-        <translation>%1 ft²</translation>
-    </message>
-    <message>
-        <source>Castings of</source>
-        <translation>Humus de</translation>
-    </message>
-    <message>
-        <source>Amount</source>
-        <translation>Cantidad</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>Share of a potting mix</source>
-        <translation>Parte en un sustrato de macetas</translation>
-    </message>
-    <message>
-        <source>Depth of a top-dressing</source>
-        <translation>Espesor de la capa superficial</translation>
-    </message>
-    <message>
-        <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
-        <translation>Ensayado en sustratos: %1; como máximo %2; nunca solo: se apelmaza y es demasiado salado para plántulas. Capa superficial: %3, de nuevo tras %4.</translation>
-    </message>
-    <message>
-        <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
-        <translation>Tamiza con una malla de %1; lo que quede vuelve a una bandeja. Guárdalo ventilado y fresco, a la sombra, cerca de %2 de humedad, durante %3. El humus de una vermicompostera siempre lleva algunos capullos y lombrices jóvenes.</translation>
-    </message>
-    <message>
-        <source>an amount of my own</source>
-        <translation>una cantidad propia</translation>
-    </message>
-    <message>
-        <source>taken on %1</source>
-        <translation>retirado el %1</translation>
-    </message>
-    <message>
-        <source>an estimate of what lies in the bottom tray</source>
-        <translation>estimación de lo que hay en la bandeja inferior</translation>
-    </message>
-    <message>
-        <source>Castings</source>
-        <translation>Humus</translation>
-    </message>
-    <message>
-        <source>%1, about %2</source>
-        <translation>%1, unos %2</translation>
-    </message>
-    <message>
-        <source>%1 of mix: with %2 of potting soil, coir or compost</source>
-        <translation>%1 de mezcla: con %2 de tierra para macetas, fibra de coco o compost</translation>
-    </message>
-    <message>
-        <source>%1 – reckoned with %2, the most that is advised</source>
-        <translation>%1 – calculado con %2, lo máximo que se aconseja</translation>
-    </message>
-    <message>
-        <source>Potting mix</source>
-        <translation>Sustrato de macetas</translation>
-    </message>
-    <message>
-        <source>Top-dressing</source>
-        <translation>Capa superficial</translation>
-    </message>
-    <message>
-        <source>covers %1</source>
-        <translation>cubre %1</translation>
-    </message>
-    <message>
-        <source>To store it</source>
-        <translation>Para guardarlo</translation>
-    </message>
-    <message>
-        <source>let %1 of water dry off, in the shade</source>
-        <translation>deja secar %1 de agua, a la sombra</translation>
-    </message>
-    <message>
-        <source>dry enough; keep it vented</source>
-        <translation>bastante seco; mantenlo ventilado</translation>
-    </message>
-</context>
-<context>
-    <name>CautionCard</name>
-    <message>
-        <source>Caution: %1</source>
-        <translation>Precaución: %1</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Fuente: %1</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Precauciones</translation>
     </message>
 </context>
 <context>
@@ -1828,109 +1255,6 @@
     <message>
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
-    </message>
-</context>
-<context>
-    <name>ChangeCard</name>
-    <message>
-        <source>Compare</source>
-        <translation>Comparar</translation>
-    </message>
-    <message>
-        <source>Try a change</source>
-        <translation>Probar un cambio</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>Change</source>
-        <translation>Cambio</translation>
-    </message>
-    <message>
-        <source>feed so much a week</source>
-        <translation>dar tanto alimento por semana</translation>
-    </message>
-    <message>
-        <source>keep the bed at</source>
-        <translation>mantener el lecho a</translation>
-    </message>
-    <message>
-        <source>be away</source>
-        <translation>estar fuera</translation>
-    </message>
-    <message>
-        <source>add a tray on</source>
-        <translation>añadir una bandeja el</translation>
-    </message>
-    <message>
-        <source>take the bottom tray on</source>
-        <translation>retirar la bandeja inferior el</translation>
-    </message>
-    <message>
-        <source>give worms away</source>
-        <translation>regalar lombrices</translation>
-    </message>
-    <message>
-        <source>start another stack from it</source>
-        <translation>empezar otra torre con ella</translation>
-    </message>
-    <message>
-        <source>the shortest way back</source>
-        <translation>el camino más corto de vuelta</translation>
-    </message>
-    <message>
-        <source>if an entry had not been</source>
-        <translation>si una anotación no hubiera existido</translation>
-    </message>
-    <message>
-        <source>Fresh food a week</source>
-        <translation>Alimento fresco por semana</translation>
-    </message>
-    <message>
-        <source>Usual temperature of the bed</source>
-        <translation>Temperatura habitual del lecho</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>Weeks until it is back</source>
-        <translation>Semanas hasta recuperarse</translation>
-    </message>
-    <message>
-        <source>Entry</source>
-        <translation>Anotación</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Comparing…</source>
-        <translation>Comparando…</translation>
-    </message>
-    <message>
-        <source>It cannot have been so: later entries rest on that one.</source>
-        <translation>No pudo ser así: anotaciones posteriores se apoyan en esa.</translation>
-    </message>
-    <message>
-        <source>The estimates hold no members to ask; wait until they are made anew.</source>
-        <translation>Las estimaciones no guardan miembros que consultar; espera a que se rehagan.</translation>
-    </message>
-    <message>
-        <source>as usual</source>
-        <translation>como siempre</translation>
-    </message>
-    <message>
-        <source>with the change</source>
-        <translation>con el cambio</translation>
     </message>
 </context>
 <context>
@@ -2179,66 +1503,6 @@
         <source>Nothing holds it back much.</source>
         <translation>Nada la frena mucho.</translation>
     </message>
-    <message>
-        <source>no difference</source>
-        <translation>sin diferencia</translation>
-    </message>
-    <message>
-        <source>%1 sooner</source>
-        <translation>%1 antes</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 después</translation>
-    </message>
-    <message>
-        <source>%1 °C warmer: %2</source>
-        <translation>%1 °C más: %2</translation>
-    </message>
-    <message>
-        <source>%1 more a week: %2</source>
-        <translation>%1 más por semana: %2</translation>
-    </message>
-    <message>
-        <source>%1 more worms: %2</source>
-        <translation>%1 más de lombrices: %2</translation>
-    </message>
-    <message>
-        <source>half the bedding in the top tray: %1</source>
-        <translation>la mitad de cama en la bandeja superior: %1</translation>
-    </message>
-    <message>
-        <source>%1 of water: %2</source>
-        <translation>%1 de agua: %2</translation>
-    </message>
-    <message>
-        <source>Next turn of each stack</source>
-        <translation>Próximo turno de cada torre</translation>
-    </message>
-    <message>
-        <source>Next turn, and what would bring it forward</source>
-        <translation>Próximo turno y qué lo adelantaría</translation>
-    </message>
-    <message>
-        <source>its turn has come</source>
-        <translation>le toca el turno</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>not within a year</source>
-        <translation>no antes de un año</translation>
-    </message>
-    <message>
-        <source>%1 Its turn would come: %2.</source>
-        <translation>%1 Su turno llegaría: %2.</translation>
-    </message>
-    <message>
-        <source>There is no stack yet whose turn could be foreseen.</source>
-        <translation>Aún no hay ninguna torre cuyo turno se pueda prever.</translation>
-    </message>
 </context>
 <context>
     <name>CommandLine</name>
@@ -2456,98 +1720,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>DateBar</name>
-    <message>
-        <source>Today</source>
-        <translation>Hoy</translation>
-    </message>
-    <message>
-        <source>Day shown</source>
-        <translation>Día mostrado</translation>
-    </message>
-    <message>
-        <source>Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week.</source>
-        <translation>Muestra el estante tal como estaba cualquier día. Izquierda y derecha: un día; Re Pág y Av Pág: una semana.</translation>
-    </message>
-    <message>
-        <source>Back to today</source>
-        <translation>Volver a hoy</translation>
-    </message>
-    <message>
-        <source>%1 – the past</source>
-        <translation>%1 – el pasado</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>hoy</translation>
-    </message>
-</context>
-<context>
-    <name>DateField</name>
-    <message>
-        <source>today</source>
-        <translation>hoy</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>ayer</translation>
-    </message>
-    <message>
-        <source>«%1» is not a date from 1900 to 2199; write it like %2 or %3.</source>
-        <translation>«%1» no es una fecha de 1900 a 2199; escríbela como %2 o %3.</translation>
-    </message>
-    <message>
-        <source>«%1» is not a time of day; write it like 18:30.</source>
-        <translation>«%1» no es una hora; escríbela como 18:30.</translation>
-    </message>
-    <message>
-        <source>+ time</source>
-        <translation>+ hora</translation>
-    </message>
-    <message>
-        <source>Note the time of day as well</source>
-        <translation>Anotar también la hora</translation>
-    </message>
-    <message>
-        <source>Time of day</source>
-        <translation>Hora</translation>
-    </message>
-    <message>
-        <source>Choose the date from a calendar</source>
-        <translation>Elegir la fecha en un calendario</translation>
-    </message>
-    <message>
-        <source>Calendar</source>
-        <translation>Calendario</translation>
-    </message>
-    <message>
-        <source>%1, today</source>
-        <translation>%1, hoy</translation>
-    </message>
-    <message>
-        <source>%1, yesterday</source>
-        <translation>%1, ayer</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n days ago</source>
-        <translation>
-            <numerusform>%1, hace %n día</numerusform>
-            <numerusform>%1, hace %n días</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1, tomorrow</source>
-        <translation>%1, mañana</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n days from now</source>
-        <translation>
-            <numerusform>%1, dentro de %n día</numerusform>
-            <numerusform>%1, dentro de %n días</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>Dates</name>
     <message>
         <source>%1, %2</source>
@@ -2598,48 +1770,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>Desk</name>
-    <message>
-        <source>Wrong?</source>
-        <translation>¿Va mal?</translation>
-    </message>
-    <message>
-        <source>%1: water</source>
-        <translation>%1: riego</translation>
-    </message>
-    <message>
-        <source>Read only</source>
-        <translation>Solo lectura</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Guardando…</translation>
-    </message>
-    <message>
-        <source>Saved %1</source>
-        <translation>Guardado: %1</translation>
-    </message>
-    <message>
-        <source>All saved</source>
-        <translation>Todo guardado</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n stack(s)</source>
-        <translation>
-            <numerusform>%n torre</numerusform>
-            <numerusform>%n torres</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Due (%1)</source>
-        <translation>Pendiente (%1)</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Pendiente</translation>
-    </message>
-</context>
-<context>
     <name>DrainBody</name>
     <message>
         <source>Drained</source>
@@ -2684,272 +1814,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>it is shut on that day</source>
         <translation>ese día está cerrado</translation>
-    </message>
-</context>
-<context>
-    <name>DueList</name>
-    <message>
-        <source>Due</source>
-        <translation>Pendiente</translation>
-    </message>
-    <message>
-        <source>Due list</source>
-        <translation>Pendientes</translation>
-    </message>
-    <message>
-        <source>Shows what was put off</source>
-        <translation>Muestra lo aplazado</translation>
-    </message>
-    <message>
-        <source>Take</source>
-        <translation>Retirar</translation>
-    </message>
-    <message>
-        <source>Lift</source>
-        <translation>Subir</translation>
-    </message>
-    <message>
-        <source>Look</source>
-        <translation>Mirar</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation>Añadir</translation>
-    </message>
-    <message>
-        <source>Cover</source>
-        <translation>Cubrir</translation>
-    </message>
-    <message>
-        <source>Feed</source>
-        <translation>Alimentar</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <comment>shredded, to be put in</comment>
-        <translation>Papel</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Regar</translation>
-    </message>
-    <message>
-        <source>Drain</source>
-        <translation>Drenar</translation>
-    </message>
-    <message>
-        <source>Write</source>
-        <comment>what was poured into the journal</comment>
-        <translation>Anotar</translation>
-    </message>
-    <message>
-        <source>Read</source>
-        <comment>a thermometer</comment>
-        <translation>Leer</translation>
-    </message>
-    <message>
-        <source>Write</source>
-        <comment>a feeding into the journal</comment>
-        <translation>Anotar</translation>
-    </message>
-    <message>
-        <source>Check</source>
-        <translation>Revisar</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Motivo</translation>
-    </message>
-    <message>
-        <source>Why %1</source>
-        <translation>Por qué: %1</translation>
-    </message>
-    <message>
-        <source>Later</source>
-        <translation>Luego</translation>
-    </message>
-    <message numerus="yes">
-        <source>Not told again for %n day(s)</source>
-        <translation>
-            <numerusform>No se repite durante %n día</numerusform>
-            <numerusform>No se repite durante %n días</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Put off %1</source>
-        <translation>Aplazar: %1</translation>
-    </message>
-    <message>
-        <source>%1 If it is left: %2</source>
-        <translation>%1 Si se deja: %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n this week</source>
-        <translation>
-            <numerusform>%n esta semana</numerusform>
-            <numerusform>%n esta semana</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n put off: show</source>
-        <translation>
-            <numerusform>%n aplazado: mostrar</numerusform>
-            <numerusform>%n aplazados: mostrar</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>What is to be done stands here, with its reason, once there is a stack.</source>
-        <translation>Aquí aparece lo que hay que hacer, con su razón, en cuanto haya una torre.</translation>
-    </message>
-    <message>
-        <source>The estimates are being made; then what is due stands here.</source>
-        <translation>Se están haciendo las estimaciones; luego aparece aquí lo pendiente.</translation>
-    </message>
-    <message>
-        <source>Nothing is due this week.</source>
-        <translation>Nada pendiente esta semana.</translation>
-    </message>
-    <message>
-        <source>Put off: %1</source>
-        <translation>Aplazado: %1</translation>
-    </message>
-    <message>
-        <source>Show what was put off</source>
-        <translation>Mostrar lo aplazado</translation>
-    </message>
-</context>
-<context>
-    <name>EntryEditor</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>This entry is no longer in the journal.</source>
-        <translation>Esta anotación ya no está en el diario.</translation>
-    </message>
-    <message>
-        <source>Edit: %1</source>
-        <translation>Editar: %1</translation>
-    </message>
-    <message>
-        <source>Save</source>
-        <translation>Guardar</translation>
-    </message>
-    <message>
-        <source>Delete</source>
-        <translation>Borrar</translation>
-    </message>
-    <message>
-        <source>Takes the entry out of the journal; undo brings it back</source>
-        <translation>Quita la anotación del diario; deshacer la devuelve</translation>
-    </message>
-    <message>
-        <source>This household was opened for reading only; nothing can be changed.</source>
-        <translation>Este hogar se abrió solo para lectura; no se puede cambiar nada.</translation>
-    </message>
-    <message>
-        <source>Nothing was changed; what you typed is still here. %1</source>
-        <translation>No se cambió nada; lo que escribiste sigue aquí. %1</translation>
-    </message>
-    <message>
-        <source>This cannot be saved. %1</source>
-        <translation>Esto no se puede guardar. %1</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Guardando…</translation>
-    </message>
-    <message>
-        <source>edit of %1</source>
-        <translation>edición de %1</translation>
-    </message>
-    <message>
-        <source>This entry cannot be taken out. %1</source>
-        <translation>Esta anotación no se puede quitar. %1</translation>
-    </message>
-    <message>
-        <source>Deleting…</source>
-        <translation>Borrando…</translation>
-    </message>
-    <message>
-        <source>deletion of %1</source>
-        <translation>borrado de %1</translation>
-    </message>
-</context>
-<context>
-    <name>EntrySheet</name>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-    <message>
-        <source>What is there to note?</source>
-        <translation>¿Qué hay que anotar?</translation>
-    </message>
-    <message>
-        <source>Tray</source>
-        <translation>Bandeja</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Fecha</translation>
-    </message>
-    <message>
-        <source>On which day?</source>
-        <translation>¿Qué día?</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Fuente</translation>
-    </message>
-    <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>la que recibe alimento (nivel %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>la que recibe alimento</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toda la torre</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>la superior</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>la que se seca (nivel %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>nivel %1: bandeja %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>nivel %1, que no existe ese día</translation>
-    </message>
-    <message>
-        <source>Not possible so: %1</source>
-        <translation>Así no es posible: %1</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Lista %1; alimento/humus %2.</translation>
     </message>
 </context>
 <context>
@@ -3514,13 +2378,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>FactList</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-</context>
-<context>
     <name>FeedBody</name>
     <message>
         <source>Amount</source>
@@ -3581,104 +2438,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>about %1 by its bulk</source>
         <translation>unos %1 según su densidad</translation>
-    </message>
-</context>
-<context>
-    <name>FeedingCard</name>
-    <message>
-        <source>left</source>
-        <translation>izquierda</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>derecha</translation>
-    </message>
-    <message>
-        <source>front</source>
-        <translation>delante</translation>
-    </message>
-    <message>
-        <source>back</source>
-        <translation>detrás</translation>
-    </message>
-    <message>
-        <source>all over</source>
-        <translation>por todas partes</translation>
-    </message>
-    <message>
-        <source>%1 of shredded paper</source>
-        <translation>%1 de papel triturado</translation>
-    </message>
-    <message>
-        <source>%1 of water</source>
-        <translation>%1 de agua</translation>
-    </message>
-    <message>
-        <source>its usual cover</source>
-        <translation>su cubierta habitual</translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation> y </translation>
-    </message>
-    <message>
-        <source> and no water</source>
-        <translation> y sin agua</translation>
-    </message>
-    <message>
-        <source>Feeding this week</source>
-        <translation>Alimento de esta semana</translation>
-    </message>
-    <message>
-        <source>What the kitchen gives in a week</source>
-        <translation>Lo que da la cocina en una semana</translation>
-    </message>
-    <message>
-        <source>From the kitchen</source>
-        <translation>De la cocina</translation>
-    </message>
-    <message>
-        <source>Supply of the kitchen</source>
-        <translation>Restos de la cocina</translation>
-    </message>
-    <message>
-        <source>Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.</source>
-        <translation>Aprendido del diario: %1 por semana entre todas las torres, la semana central de las últimas ocho. Déjalo vacío para seguir el diario.</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>nada</translation>
-    </message>
-    <message>
-        <source>no tray takes food</source>
-        <translation>ninguna bandeja admite alimento</translation>
-    </message>
-    <message>
-        <source>it can bear %1 this week</source>
-        <translation>tolera %1 esta semana</translation>
-    </message>
-    <message>
-        <source>tray %1, %2; with %3. At most %4</source>
-        <translation>bandeja %1, %2; con %3. Como máximo %4</translation>
-    </message>
-    <message>
-        <source>No stack takes food yet.</source>
-        <translation>Ninguna torre admite alimento aún.</translation>
-    </message>
-    <message>
-        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
-        <translation>%1 más de lo que toleran las torres: congélalo para una semana con menos o échalo a un montón de compost. Si se da igualmente, se calienta y huele.</translation>
-    </message>
-</context>
-<context>
-    <name>Field</name>
-    <message>
-        <source>«%1» is not a number.</source>
-        <translation>«%1» no es un número.</translation>
-    </message>
-    <message>
-        <source>«%1» could be read in two ways: write it without a thousands mark.</source>
-        <translation>«%1» se puede leer de dos maneras: escríbelo sin separador de millares.</translation>
     </message>
 </context>
 <context>
@@ -4327,17 +3086,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>FormShell</name>
-    <message>
-        <source>Cancel</source>
-        <translation>Cancelar</translation>
-    </message>
-    <message>
-        <source>Record</source>
-        <translation>Anotar</translation>
-    </message>
-</context>
-<context>
     <name>Formats</name>
     <message>
         <source>%1 %2</source>
@@ -4394,26 +3142,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 :ਁ</source>
         <translation>%1 : 1</translation>
-    </message>
-</context>
-<context>
-    <name>Gauge</name>
-    <message>
-        <source>nothing yet</source>
-        <translation>nada aún</translation>
-    </message>
-    <message>
-        <source>%1; %2</source>
-        <translation>%1; %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1  %2</source>
-        <comment>name of a measure, its value</comment>
-        <translation>%1  %2</translation>
     </message>
 </context>
 <context>
@@ -5223,55 +3951,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>HandbookPage</name>
-    <message>
-        <source>Handbook</source>
-        <translation>Manual</translation>
-    </message>
-    <message>
-        <source>Find (%1)</source>
-        <translation>Buscar (%1)</translation>
-    </message>
-    <message>
-        <source>Find in the handbook</source>
-        <translation>Buscar en el manual</translation>
-    </message>
-    <message>
-        <source>All words must be on the page</source>
-        <translation>La página debe contener todas las palabras</translation>
-    </message>
-    <message>
-        <source>Pages of the handbook</source>
-        <translation>Páginas del manual</translation>
-    </message>
-    <message>
-        <source>How each step is done, why, and the usual cautions. Everything is on this machine.</source>
-        <translation>Cómo se hace cada paso, por qué, y las precauciones habituales. Todo está en este equipo.</translation>
-    </message>
-    <message>
-        <source>No page holds all of these words.</source>
-        <translation>Ninguna página contiene todas esas palabras.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n page(s) found</source>
-        <translation>
-            <numerusform>%n página encontrada</numerusform>
-            <numerusform>%n páginas encontradas</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>HandbookView</name>
-    <message>
-        <source>Page of the handbook</source>
-        <translation>Página del manual</translation>
-    </message>
-    <message>
-        <source>Handbook: %1</source>
-        <translation>Manual: %1</translation>
-    </message>
-</context>
-<context>
     <name>HarvestBody</name>
     <message>
         <source>Taken</source>
@@ -5312,170 +3991,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>expected: about %1, or %2</source>
         <translation>se espera: unos %1, o %2</translation>
-    </message>
-</context>
-<context>
-    <name>HarvestView</name>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>less than usual: some was not finished, or is still in the sump and the trays</source>
-        <translation>menos de lo habitual: algo no estaba acabado, o sigue en el depósito y las bandejas</translation>
-    </message>
-    <message>
-        <source>as usual</source>
-        <translation>como siempre</translation>
-    </message>
-    <message>
-        <source>more than usual: bedding that stays, or water, is in it</source>
-        <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
-        <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
-    </message>
-    <message>
-        <source>Your reach</source>
-        <translation>Tu alcance</translation>
-    </message>
-    <message>
-        <source>There is no stack yet to harvest.</source>
-        <translation>Aún no hay ninguna torre que cosechar.</translation>
-    </message>
-    <message>
-        <source>The estimates of this stack are being made.</source>
-        <translation>Se están haciendo las estimaciones de esta torre.</translation>
-    </message>
-    <message>
-        <source>A tray of %1 is drying in the light.</source>
-        <translation>Una bandeja de %1 se está secando a la luz.</translation>
-    </message>
-    <message>
-        <source>%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.</source>
-        <translation>%1 tiene una sola bandeja. No se puede subir nada por encima: añade antes una bandeja, y sus lombrices subirán al alimento fresco.</translation>
-    </message>
-    <message>
-        <source>The bottom tray of %1: ready %2, feed-to-cast %3.</source>
-        <translation>La bandeja inferior de %1: lista %2, alimento/humus %3.</translation>
-    </message>
-    <message>
-        <source>Before you lift</source>
-        <translation>Antes de levantar</translation>
-    </message>
-    <message>
-        <source>Slot %1: about %2. %3</source>
-        <translation>Nivel %1: unos %2. %3</translation>
-    </message>
-    <message>
-        <source>The sequence</source>
-        <translation>Los pasos</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <comment>number, step</comment>
-        <translation>%1. %2</translation>
-    </message>
-    <message>
-        <source>It stands on top: record the lifting…</source>
-        <translation>Está arriba: anotar la subida…</translation>
-    </message>
-    <message>
-        <source>Look into the bottom tray first…</source>
-        <translation>Mirar antes en la bandeja inferior…</translation>
-    </message>
-    <message>
-        <source>Day %1 in the light, %2</source>
-        <translation>Día %1 a la luz, %2</translation>
-    </message>
-    <message>
-        <source>Worms left: %1 of those that were in it; moisture %2.</source>
-        <translation>Lombrices que quedan: %1 de las que había; humedad %2.</translation>
-    </message>
-    <message>
-        <source>Food went into the drying tray: that keeps worms in it.</source>
-        <translation>Entró alimento en la bandeja en secado: eso retiene a las lombrices.</translation>
-    </message>
-    <message>
-        <source>Too wet that day.</source>
-        <translation>Demasiado mojado ese día.</translation>
-    </message>
-    <message>
-        <source>Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day.</source>
-        <translation>Demasiado mojado: las lombrices se quedan donde está mojado. Aflójalo otra vez, en crestas, y dale otro día.</translation>
-    </message>
-    <message>
-        <source>Few worms are left: take the castings when they crumble.</source>
-        <translation>Quedan pocas lombrices: retira el humus cuando se desmigaje.</translation>
-    </message>
-    <message>
-        <source>Loosen it once today; the usual time is %1.</source>
-        <translation>Aflójalo hoy una vez; el tiempo habitual es %1.</translation>
-    </message>
-    <message>
-        <source>Feed only the tray below. Lid off, bright, out of the sun.</source>
-        <translation>Alimenta solo la bandeja de debajo. Sin tapa, con claridad, sin sol directo.</translation>
-    </message>
-    <message>
-        <source>Loosened: record it…</source>
-        <translation>Aflojado: anotarlo…</translation>
-    </message>
-    <message>
-        <source>Taken: weigh or measure…</source>
-        <translation>Retirado: pesarlo o medirlo…</translation>
-    </message>
-    <message>
-        <source>There is no estimate of these days yet.</source>
-        <translation>Aún no hay estimación de estos días.</translation>
-    </message>
-    <message>
-        <source>The last harvest, %1</source>
-        <translation>La última cosecha, %1</translation>
-    </message>
-    <message>
-        <source>Taken: %1, about %2, dry %3</source>
-        <translation>Retirado: %1, unos %2, en seco %3</translation>
-    </message>
-    <message>
-        <source>%1 at an assumed moisture of %2</source>
-        <translation>%1 con una humedad supuesta de %2</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1.</translation>
-    </message>
-    <message>
-        <source>Expected before it was weighed: %1.</source>
-        <translation>Se esperaba antes de pesarlo: %1.</translation>
-    </message>
-    <message>
-        <source>Of %1 dry put in, %2 to %3 dry is usual (%4): this is %5.</source>
-        <translation>De %1 aportados en seco, lo habitual es de %2 a %3 en seco (%4): esto es %5.</translation>
-    </message>
-    <message>
-        <source>With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.</source>
-        <translation>Con él se fueron unas %1 lombrices y unos %2 capullos, según la estimación. Es normal; no se puede prometer humus sin ninguna lombriz.</translation>
-    </message>
-    <message>
-        <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
-        <translation>Para conservarlos: un segundo secado del humus a la luz (%1), cuando ha eclosionado lo que había en los capullos; o una bandeja con cebo de melón o calabaza bajo papel húmedo durante %2, que se devuelve con todo lo que tenga dentro.</translation>
-    </message>
-    <message>
-        <source>Afterwards</source>
-        <translation>Después</translation>
-    </message>
-    <message>
-        <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
-        <translation>Lo que retiras, pesado o medido, se compara aquí con lo esperado. Algunos capullos y lombrices jóvenes se van con ello: un segundo secado a la luz tras %1 o una bandeja con cebo conserva muchos.</translation>
-    </message>
-    <message>
-        <source>Bed a tray anew…</source>
-        <translation>Poner cama nueva a una bandeja…</translation>
     </message>
 </context>
 <context>
@@ -5538,369 +4053,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 cannot be used as a picture: it could not be made smaller.</source>
         <translation>%1 no sirve como foto: no se pudo reducir.</translation>
-    </message>
-</context>
-<context>
-    <name>JournalModel</name>
-    <message>
-        <source>slot %1</source>
-        <translation>nivel %1</translation>
-    </message>
-    <message>
-        <source>slot %1 · tray %2 · batch %3</source>
-        <translation>nivel %1 · bandeja %2 · lote %3</translation>
-    </message>
-    <message>
-        <source>%1 · being saved</source>
-        <translation>%1 · guardando</translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation>Cuándo</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>How much</source>
-        <translation>Cuánto</translation>
-    </message>
-    <message>
-        <source>Tray</source>
-        <translation>Bandeja</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-</context>
-<context>
-    <name>JournalPage</name>
-    <message>
-        <source>Journal</source>
-        <translation>Diario</translation>
-    </message>
-    <message>
-        <source>Find (%1)</source>
-        <translation>Buscar (%1)</translation>
-    </message>
-    <message>
-        <source>Find in the journal</source>
-        <translation>Buscar en el diario</translation>
-    </message>
-    <message>
-        <source>All words must be in the row</source>
-        <translation>La fila debe contener todas las palabras</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation>Qué se hizo</translation>
-    </message>
-    <message>
-        <source>Period</source>
-        <translation>Periodo</translation>
-    </message>
-    <message>
-        <source>Edit the chosen entry</source>
-        <translation>Editar la anotación elegida</translation>
-    </message>
-    <message>
-        <source>Take the chosen entries out of the journal</source>
-        <translation>Quitar del diario las anotaciones elegidas</translation>
-    </message>
-    <message>
-        <source>Change the chosen entries together</source>
-        <translation>Cambiar juntas las anotaciones elegidas</translation>
-    </message>
-    <message>
-        <source>Pictures of the chosen entry</source>
-        <translation>Fotos de la anotación elegida</translation>
-    </message>
-    <message>
-        <source>All days</source>
-        <translation>Todos los días</translation>
-    </message>
-    <message>
-        <source>Last 30 days</source>
-        <translation>Últimos 30 días</translation>
-    </message>
-    <message>
-        <source>Last 90 days</source>
-        <translation>Últimos 90 días</translation>
-    </message>
-    <message>
-        <source>Last year</source>
-        <translation>Último año</translation>
-    </message>
-    <message>
-        <source>Last 2 years</source>
-        <translation>Últimos 2 años</translation>
-    </message>
-    <message>
-        <source>All actions</source>
-        <translation>Todas las acciones</translation>
-    </message>
-    <message>
-        <source>Enter edits the chosen entry, Delete takes it out</source>
-        <translation>Intro edita la anotación elegida, Supr la quita</translation>
-    </message>
-    <message>
-        <source>All stacks</source>
-        <translation>Todas las torres</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies)</source>
-        <translation>
-            <numerusform>%n anotación</numerusform>
-            <numerusform>%n anotaciones</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 of %n entry(ies)</source>
-        <translation>
-            <numerusform>%1 de %n anotación</numerusform>
-            <numerusform>%1 de %n anotaciones</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1, %2 chosen</source>
-        <translation>%1, %2 elegidas</translation>
-    </message>
-    <message>
-        <source>Here stands every feeding, look and harvest, newest first, once the first one is recorded.</source>
-        <translation>Aquí aparece cada aporte, mirada y cosecha, lo más nuevo primero, en cuanto se anote lo primero.</translation>
-    </message>
-    <message>
-        <source>No entry is like that. %1 shows all again.</source>
-        <translation>Ninguna anotación es así. %1 vuelve a mostrarlas todas.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>La anotación de abajo tiene cambios sin guardar. Guárdala o descártala primero.</translation>
-    </message>
-    <message>
-        <source>Delete “%1”</source>
-        <translation>Borrar «%1»</translation>
-    </message>
-    <message numerus="yes">
-        <source>Delete %n entry(ies)</source>
-        <translation>
-            <numerusform>Borrar %n anotación</numerusform>
-            <numerusform>Borrar %n anotaciones</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>JournalSheetView</name>
-    <message>
-        <source>Import into the journal</source>
-        <translation>Importar al diario</translation>
-    </message>
-    <message>
-        <source>Import %1</source>
-        <translation>Importar %1</translation>
-    </message>
-    <message>
-        <source>Reading…</source>
-        <translation>Leyendo…</translation>
-    </message>
-    <message>
-        <source>Cells parted by %1</source>
-        <translation>Celdas separadas por %1</translation>
-    </message>
-    <message>
-        <source>What parts the cells</source>
-        <translation>Qué separa las celdas</translation>
-    </message>
-    <message>
-        <source>What was done, where a row does not say it:</source>
-        <translation>Qué se hizo, donde una fila no lo dice:</translation>
-    </message>
-    <message>
-        <source>The stack, where a row names none:</source>
-        <translation>La torre, donde una fila no nombra ninguna:</translation>
-    </message>
-    <message>
-        <source>The unit of amounts without one:</source>
-        <translation>La unidad de las cantidades que no la llevan:</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>Elige, por favor</translation>
-    </message>
-    <message>
-        <source>Each is: %1</source>
-        <translation>Cada una es: %1</translation>
-    </message>
-    <message>
-        <source>Rows that are shown</source>
-        <translation>Filas que se muestran</translation>
-    </message>
-    <message>
-        <source>Rows of the file</source>
-        <translation>Filas del archivo</translation>
-    </message>
-    <message>
-        <source>In the first row the content of each column is chosen</source>
-        <translation>En la primera fila se elige el contenido de cada columna</translation>
-    </message>
-    <message>
-        <source>&amp;Import</source>
-        <translation>&amp;Importar</translation>
-    </message>
-    <message>
-        <source>&amp;Save the rows at fault…</source>
-        <translation>&amp;Guardar las filas con errores…</translation>
-    </message>
-    <message>
-        <source>These are &amp;readings of a logger…</source>
-        <translation>Son &amp;lecturas de un registrador…</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s), %1.</source>
-        <translation>
-            <numerusform>%n fila, %1.</numerusform>
-            <numerusform>%n filas, %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 What parts the cells is not certain: look at the columns below.</source>
-        <translation>%1 No es seguro qué separa las celdas: mira las columnas de abajo.</translation>
-    </message>
-    <message>
-        <source>nothing, left out</source>
-        <translation>nada, se omite</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La columna «%1» contiene</translation>
-    </message>
-    <message>
-        <source>Left out, since they are no columns of the journal: %1</source>
-        <translation>Se omiten por no ser columnas del diario: %1</translation>
-    </message>
-    <message>
-        <source>Leave out what the journal holds already (%1)</source>
-        <translation>Omitir lo que el diario ya tiene (%1)</translation>
-    </message>
-    <message>
-        <source>Leave out what the journal holds already</source>
-        <translation>Omitir lo que el diario ya tiene</translation>
-    </message>
-    <message>
-        <source>Leave out what an earlier row of the file says too (%1)</source>
-        <translation>Omitir lo que ya dice una fila anterior del archivo (%1)</translation>
-    </message>
-    <message>
-        <source>Leave out what an earlier row of the file says too</source>
-        <translation>Omitir lo que ya dice una fila anterior del archivo</translation>
-    </message>
-    <message>
-        <source>The first rows</source>
-        <translation>Las primeras filas</translation>
-    </message>
-    <message>
-        <source>Rows at fault (%1)</source>
-        <translation>Filas con errores (%1)</translation>
-    </message>
-    <message>
-        <source>Rows that are there already (%1)</source>
-        <translation>Filas que ya están (%1)</translation>
-    </message>
-    <message>
-        <source>Rows said before (%1)</source>
-        <translation>Filas repetidas (%1)</translation>
-    </message>
-    <message>
-        <source>Imported</source>
-        <translation>Importado</translation>
-    </message>
-    <message numerus="yes">
-        <source>&amp;Import %n entry(ies)</source>
-        <translation>
-            <numerusform>&amp;Importar %n anotación</numerusform>
-            <numerusform>&amp;Importar %n anotaciones</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
-        <translation>Ninguna columna contiene la fecha. Elige la que la tiene en la primera fila de la tabla.</translation>
-    </message>
-    <message>
-        <source>Looking at the rows…</source>
-        <translation>Revisando las filas…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will be added, as one step that can be undone.</source>
-        <translation>
-            <numerusform>Se añadirá %n anotación, como un solo paso que se puede deshacer.</numerusform>
-            <numerusform>Se añadirán %n anotaciones, como un solo paso que se puede deshacer.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) at fault: not added.</source>
-        <translation>
-            <numerusform>%n fila con errores: no se añade.</numerusform>
-            <numerusform>%n filas con errores: no se añaden.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) already there: left out.</source>
-        <translation>
-            <numerusform>%n fila ya estaba: se omite.</numerusform>
-            <numerusform>%n filas ya estaban: se omiten.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) said before: left out.</source>
-        <translation>
-            <numerusform>%n fila repetida: se omite.</numerusform>
-            <numerusform>%n filas repetidas: se omiten.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Responde a lo que se pregunta arriba; luego verás qué pasa con cada fila.</translation>
-    </message>
-    <message numerus="yes">
-        <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
-        <translation>
-            <numerusform>Las demás filas se han importado. %n fila con errores: guárdala, corrígela y vuelve a importarla.</numerusform>
-            <numerusform>Las demás filas se han importado. %n filas con errores: guárdalas, corrígelas y vuelve a importarlas.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 filas con errores</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Guardar las filas con errores</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Las filas con errores se escribieron en %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
     </message>
 </context>
 <context>
@@ -6306,124 +4458,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>LanesView</name>
-    <message>
-        <source>no step chosen</source>
-        <translation>ningún paso elegido</translation>
-    </message>
-    <message numerus="yes">
-        <source>Year of %n stack(s): %1</source>
-        <translation>
-            <numerusform>Año de %n torre: %1</numerusform>
-            <numerusform>Año de %n torres: %1</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
-        <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana</translation>
-    </message>
-</context>
-<context>
-    <name>LeachateBench</name>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>figure, source</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>Drained</source>
-        <translation>Drenado</translation>
-    </message>
-    <message>
-        <source>Measured strength</source>
-        <translation>Fuerza medida</translation>
-    </message>
-    <message>
-        <source>left empty: the estimate of the stack</source>
-        <translation>si se deja vacío: la estimación de la torre</translation>
-    </message>
-    <message>
-        <source>Wished strength</source>
-        <translation>Fuerza deseada</translation>
-    </message>
-    <message>
-        <source>young plants %1, grown ones %2</source>
-        <translation>plantas jóvenes %1, adultas %2</translation>
-    </message>
-    <message>
-        <source>Your water</source>
-        <translation>Tu agua</translation>
-    </message>
-    <message>
-        <source>tap water about %1</source>
-        <translation>el agua del grifo, unos %1</translation>
-    </message>
-    <message>
-        <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
-        <translation>El lixiviado es lo que atravesó las bandejas: agua salada con lo que encontró. No es un té preparado ni un abono de contenido conocido; puede llevar gérmenes y jugo de restos sin acabar. Úsalo en el plazo de %1, en la tierra de plantas que no se comen crudas, o viértelo de nuevo en la bandeja superior.</translation>
-    </message>
-    <message>
-        <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
-        <translation>Publicado: %1; inocuo para las lombrices %2; dañino alrededor de %3. Un mS/cm son unos %4 de sales.</translation>
-    </message>
-    <message>
-        <source>Strength</source>
-        <translation>Fuerza</translation>
-    </message>
-    <message>
-        <source>%1 mS/cm, %2</source>
-        <translation>%1 mS/cm, %2</translation>
-    </message>
-    <message>
-        <source>as measured</source>
-        <translation>tal como se midió</translation>
-    </message>
-    <message>
-        <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90 %</translation>
-    </message>
-    <message>
-        <source>published values</source>
-        <translation>valores publicados</translation>
-    </message>
-    <message>
-        <source>Salts</source>
-        <translation>Sales</translation>
-    </message>
-    <message>
-        <source>%1 g/L</source>
-        <translation>%1 g/L</translation>
-    </message>
-    <message>
-        <source>The strength that is wished and that of your water make the dilution.</source>
-        <translation>La fuerza deseada y la de tu agua dan la dilución.</translation>
-    </message>
-    <message>
-        <source>One part of leachate to %1 parts of water, to be on the safe side of the range.</source>
-        <translation>Una parte de lixiviado por %1 partes de agua, para quedar en el lado seguro del intervalo.</translation>
-    </message>
-    <message>
-        <source>Water, in parts</source>
-        <translation>Agua, en partes</translation>
-    </message>
-    <message>
-        <source>Makes</source>
-        <translation>Da</translation>
-    </message>
-    <message>
-        <source>It is no stronger than wished; it still is leachate, with the cautions above.</source>
-        <translation>No es más fuerte de lo deseado; sigue siendo lixiviado, con las precauciones de arriba.</translation>
-    </message>
-    <message>
-        <source>Your water is as strong as what is wished: with it no dilution gets there. Take rain water, or wish for more.</source>
-        <translation>Tu agua es tan fuerte como lo deseado: con ella ninguna dilución llega. Usa agua de lluvia o desea más.</translation>
-    </message>
-</context>
-<context>
     <name>Legend</name>
     <message>
         <source>Age of batch</source>
@@ -6473,13 +4507,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
         <translation>Barras: drenado y anotado; marcas: esperado. Bandas: intervalo del 90 %</translation>
-    </message>
-</context>
-<context>
-    <name>LengthField</name>
-    <message>
-        <source>in</source>
-        <translation>in</translation>
     </message>
 </context>
 <context>
@@ -6617,330 +4644,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>moist|water content|vwc</source>
         <translation>humedad del lecho|humedad de la cama|humedad del suelo|humedad del sustrato|contenido de agua</translation>
-    </message>
-</context>
-<context>
-    <name>MainWindow</name>
-    <message>
-        <source>Not recorded yet</source>
-        <translation>Aún sin anotar</translation>
-    </message>
-    <message>
-        <source>A form holds something that has not been recorded. It is lost when you go on.</source>
-        <translation>Un formulario contiene algo que no se ha anotado. Se pierde si sigues.</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>Seguir</translation>
-    </message>
-    <message>
-        <source>This household is opened for reading only; nothing can be recorded.</source>
-        <translation>Este hogar está abierto solo para lectura; no se puede anotar nada.</translation>
-    </message>
-    <message>
-        <source>%1 is already open in another window, which has been brought to the front.</source>
-        <translation>%1 ya está abierto en otra ventana, que se ha puesto delante.</translation>
-    </message>
-    <message>
-        <source>%1 is already there. Nothing was replaced: choose another name, or open it.</source>
-        <translation>%1 ya existe. No se reemplazó nada: elige otro nombre o ábrelo.</translation>
-    </message>
-    <message>
-        <source>The demo household could not be made: %1</source>
-        <translation>No se pudo crear el hogar de demostración: %1</translation>
-    </message>
-    <message>
-        <source>My worm bins</source>
-        <translation>Mis vermicomposteras</translation>
-    </message>
-    <message>
-        <source>My worm bins %1</source>
-        <translation>Mis vermicomposteras %1</translation>
-    </message>
-    <message>
-        <source>Your household is kept in %1.</source>
-        <translation>Tu hogar se guarda en %1.</translation>
-    </message>
-    <message>
-        <source>New household</source>
-        <translation>Nuevo hogar</translation>
-    </message>
-    <message>
-        <source>Household</source>
-        <translation>Hogar</translation>
-    </message>
-    <message>
-        <source>Households (*.tierloam)</source>
-        <translation>Hogares (*.tierloam)</translation>
-    </message>
-    <message>
-        <source>Name of the household</source>
-        <translation>Nombre del hogar</translation>
-    </message>
-    <message>
-        <source>Name:</source>
-        <translation>Nombre:</translation>
-    </message>
-    <message>
-        <source>%1 – Tierloam</source>
-        <translation>%1 – Tierloam</translation>
-    </message>
-    <message>
-        <source>The calendar was not written: the estimates are still being made. Try again in a moment.</source>
-        <translation>El calendario no se escribió: aún se están haciendo las estimaciones. Vuelve a intentarlo en un momento.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n event(s) were written to %1.</source>
-        <translation>
-            <numerusform>Se escribió %n evento en %1.</numerusform>
-            <numerusform>Se escribieron %n eventos en %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>New household for the imported journal</source>
-        <translation>Nuevo hogar para el diario importado</translation>
-    </message>
-    <message>
-        <source>Nothing was imported: there is no household yet that could hold it.</source>
-        <translation>No se importó nada: aún no hay ningún hogar que pueda recibirlo.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Import %n entry(ies)</source>
-        <translation>
-            <numerusform>Importar %n anotación</numerusform>
-            <numerusform>Importar %n anotaciones</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) imported from %1.</source>
-        <translation>
-            <numerusform>%n anotación importada de %1.</numerusform>
-            <numerusform>%n anotaciones importadas de %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Readings of a logger belong to a stack. Open a household or start one first.</source>
-        <translation>Las lecturas de un registrador son de una torre. Abre antes un hogar o empieza uno.</translation>
-    </message>
-    <message>
-        <source>The journal was written to %1.</source>
-        <translation>El diario se escribió en %1.</translation>
-    </message>
-    <message>
-        <source>Open household</source>
-        <translation>Abrir hogar</translation>
-    </message>
-    <message>
-        <source>Households (*.tierloam);;All files (*)</source>
-        <translation>Hogares (*.tierloam);;Todos los archivos (*)</translation>
-    </message>
-    <message>
-        <source>Import a table</source>
-        <translation>Importar una tabla</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
-    </message>
-    <message>
-        <source>Import readings of a logger</source>
-        <translation>Importar lecturas de un registrador</translation>
-    </message>
-    <message>
-        <source>Export journal</source>
-        <translation>Exportar el diario</translation>
-    </message>
-    <message>
-        <source>Journals (*.csv)</source>
-        <translation>Diarios (*.csv)</translation>
-    </message>
-    <message>
-        <source>Export calendar</source>
-        <translation>Exportar el calendario</translation>
-    </message>
-    <message>
-        <source>Calendars (*.ics)</source>
-        <translation>Calendarios (*.ics)</translation>
-    </message>
-    <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
-        <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
-    </message>
-    <message>
-        <source>&amp;Household</source>
-        <translation>&amp;Hogar</translation>
-    </message>
-    <message>
-        <source>&amp;Recent</source>
-        <translation>Recien&amp;tes</translation>
-    </message>
-    <message>
-        <source>&amp;Edit</source>
-        <translation>&amp;Editar</translation>
-    </message>
-    <message>
-        <source>&amp;Stack</source>
-        <translation>&amp;Torre</translation>
-    </message>
-    <message>
-        <source>&amp;View</source>
-        <translation>&amp;Ver</translation>
-    </message>
-    <message>
-        <source>&amp;Colours</source>
-        <translation>&amp;Colores</translation>
-    </message>
-    <message>
-        <source>&amp;Text size</source>
-        <translation>Ta&amp;maño del texto</translation>
-    </message>
-    <message>
-        <source>&amp;Help</source>
-        <translation>A&amp;yuda</translation>
-    </message>
-    <message>
-        <source>%1 copy</source>
-        <translation>%1 copia</translation>
-    </message>
-    <message>
-        <source>Save a copy</source>
-        <translation>Guardar una copia</translation>
-    </message>
-    <message>
-        <source>Writing a copy…</source>
-        <translation>Escribiendo una copia…</translation>
-    </message>
-    <message>
-        <source>Call off</source>
-        <translation>Interrumpir</translation>
-    </message>
-    <message>
-        <source>A copy was written to %1.</source>
-        <translation>Se escribió una copia en %1.</translation>
-    </message>
-    <message>
-        <source>The backup was restored to %1, which is open now. The file before it was not changed.</source>
-        <translation>La copia de seguridad se restauró en %1, que está abierto ahora. El archivo anterior no cambió.</translation>
-    </message>
-    <message>
-        <source>Folder for backups</source>
-        <translation>Carpeta de copias de seguridad</translation>
-    </message>
-    <message>
-        <source>Backups will be kept in %1.</source>
-        <translation>Las copias de seguridad se guardarán en %1.</translation>
-    </message>
-</context>
-<context>
-    <name>MaterialCard</name>
-    <message>
-        <source>No material is chosen.</source>
-        <translation>No hay ningún material elegido.</translation>
-    </message>
-    <message>
-        <source>%1 (own)</source>
-        <translation>%1 (propio)</translation>
-    </message>
-    <message>
-        <source>your own: you judge it</source>
-        <translation>tuyo: lo juzgas tú</translation>
-    </message>
-    <message>
-        <source>welcome</source>
-        <translation>apto</translation>
-    </message>
-    <message>
-        <source>only a little at a time</source>
-        <translation>solo un poco cada vez</translation>
-    </message>
-    <message>
-        <source>keep it out</source>
-        <translation>no lo eches</translation>
-    </message>
-    <message>
-        <source>%1 %2.</source>
-        <comment>mark, word</comment>
-        <translation>%1 %2.</translation>
-    </message>
-    <message>
-        <source>%1 %2. %3</source>
-        <comment>mark, word, reason</comment>
-        <translation>%1 %2. %3</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>C:N</source>
-        <translation>C:N</translation>
-    </message>
-    <message>
-        <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
-    </message>
-    <message>
-        <source>none: not a source of carbon</source>
-        <translation>ninguna: no es fuente de carbono</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>Carbon, nitrogen</source>
-        <translation>Carbono, nitrógeno</translation>
-    </message>
-    <message>
-        <source>%1 and %2 of the dry matter</source>
-        <translation>%1 y %2 de la materia seca</translation>
-    </message>
-    <message>
-        <source>Bulk</source>
-        <translation>Densidad</translation>
-    </message>
-    <message>
-        <source>%1 kg/m³, loose</source>
-        <translation>%1 kg/m³, suelto</translation>
-    </message>
-    <message>
-        <source>Holds</source>
-        <translation>Retiene</translation>
-    </message>
-    <message>
-        <source>%1 kg of water for one dry</source>
-        <translation>%1 kg de agua por uno en seco</translation>
-    </message>
-    <message>
-        <source>Softens like</source>
-        <translation>Se ablanda como</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Fuente</translation>
-    </message>
-    <message>
-        <source>none noted; what was left out is that of kitchen mix</source>
-        <translation>ninguna anotada; lo que falta se tomó de la mezcla de cocina</translation>
-    </message>
-    <message>
-        <source>★ Favourite</source>
-        <translation>★ Favorito</translation>
-    </message>
-    <message>
-        <source>☆ Make it a favourite</source>
-        <translation>☆ Hacerlo favorito</translation>
-    </message>
-</context>
-<context>
-    <name>MaterialField</name>
-    <message>
-        <source>«%1» is not among the materials.</source>
-        <translation>«%1» no está entre los materiales.</translation>
-    </message>
-    <message>
-        <source>«%1» is not among the materials; the nearest are %2.</source>
-        <translation>«%1» no está entre los materiales; los más parecidos son %2.</translation>
     </message>
 </context>
 <context>
@@ -7091,394 +4794,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>MaterialsModel</name>
-    <message>
-        <source>%1 (own)</source>
-        <translation>%1 (propio)</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>favourite</source>
-        <translation>favorito</translation>
-    </message>
-    <message>
-        <source>no favourite</source>
-        <translation>no favorito</translation>
-    </message>
-    <message>
-        <source>Favourite</source>
-        <translation>Favorito</translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>Welcome in a worm bin, and how much of it</source>
-        <translation>Si es apto para una vermicompostera, y en qué cantidad</translation>
-    </message>
-    <message>
-        <source>Welcome</source>
-        <translation>Apto</translation>
-    </message>
-    <message>
-        <source>Carbon to nitrogen, by mass</source>
-        <translation>Carbono por nitrógeno, en masa</translation>
-    </message>
-    <message>
-        <source>C:N</source>
-        <translation>C:N</translation>
-    </message>
-    <message>
-        <source>Water in the fresh mass</source>
-        <translation>Agua en la masa fresca</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>Carbon in the dry matter</source>
-        <translation>Carbono en la materia seca</translation>
-    </message>
-    <message>
-        <source>Carbon</source>
-        <translation>Carbono</translation>
-    </message>
-    <message>
-        <source>Nitrogen in the dry matter</source>
-        <translation>Nitrógeno en la materia seca</translation>
-    </message>
-    <message>
-        <source>Nitrogen</source>
-        <translation>Nitrógeno</translation>
-    </message>
-    <message>
-        <source>Fresh and loose, in kg/m³</source>
-        <translation>Fresco y suelto, en kg/m³</translation>
-    </message>
-    <message>
-        <source>kg/m³</source>
-        <translation>kg/m³</translation>
-    </message>
-    <message>
-        <source>Softens like</source>
-        <translation>Se ablanda como</translation>
-    </message>
-    <message>
-        <source>Water held by one part of dry matter</source>
-        <translation>Agua que retiene una parte de materia seca</translation>
-    </message>
-    <message>
-        <source>Holds</source>
-        <translation>Retiene</translation>
-    </message>
-</context>
-<context>
-    <name>MaterialsPage</name>
-    <message>
-        <source>Materials</source>
-        <translation>Materiales</translation>
-    </message>
-    <message>
-        <source>Find (%1)</source>
-        <translation>Buscar (%1)</translation>
-    </message>
-    <message>
-        <source>Find a material</source>
-        <translation>Buscar un material</translation>
-    </message>
-    <message>
-        <source>All words must be in its name, reason or source</source>
-        <translation>Su nombre, razón o fuente debe contener todas las palabras</translation>
-    </message>
-    <message>
-        <source>Which materials are shown</source>
-        <translation>Qué materiales se muestran</translation>
-    </message>
-    <message>
-        <source>All</source>
-        <translation>Todo</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Alimento</translation>
-    </message>
-    <message>
-        <source>Bedding</source>
-        <translation>Cama</translation>
-    </message>
-    <message>
-        <source>Minerals</source>
-        <translation>Minerales</translation>
-    </message>
-    <message>
-        <source>Favourites</source>
-        <translation>Favoritos</translation>
-    </message>
-    <message>
-        <source>Own</source>
-        <translation>Propios</translation>
-    </message>
-    <message>
-        <source>Not, or only a little</source>
-        <translation>No, o solo un poco</translation>
-    </message>
-    <message>
-        <source>Enter puts the chosen material into the mix</source>
-        <translation>Intro añade el material elegido a la mezcla</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
-        <translation>
-            <numerusform>%n material; qué contiene, si es apto, y cálculos con él</numerusform>
-            <numerusform>%n materiales; qué contiene cada uno, si es apto, y cálculos con ellos</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 of %n material(s)</source>
-        <translation>
-            <numerusform>%1 de %n material</numerusform>
-            <numerusform>%1 de %n materiales</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>MeasureSection</name>
-    <message>
-        <source>%1 as table</source>
-        <translation>%1 como tabla</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1, stacks together</source>
-        <translation>%1, torres juntas</translation>
-    </message>
-    <message>
-        <source>No stack is chosen. Choose one above, and its chart stands here.</source>
-        <translation>No hay ninguna torre elegida. Elige una arriba y su gráfico aparecerá aquí.</translation>
-    </message>
-</context>
-<context>
-    <name>MixBench</name>
-    <message>
-        <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
-    </message>
-    <message>
-        <source>no C:N</source>
-        <translation>sin C:N</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>+ another material</source>
-        <translation>+ otro material</translation>
-    </message>
-    <message>
-        <source>Another material in the mix</source>
-        <translation>Otro material en la mezcla</translation>
-    </message>
-    <message>
-        <source>Aim at C:N</source>
-        <translation>Buscar C:N</translation>
-    </message>
-    <message>
-        <source>and moisture</source>
-        <translation>y humedad</translation>
-    </message>
-    <message>
-        <source>by adding</source>
-        <translation>añadiendo</translation>
-    </message>
-    <message>
-        <source>Put it into the mix</source>
-        <translation>Añadir a la mezcla</translation>
-    </message>
-    <message>
-        <source>%1 %2 (%3)</source>
-        <comment>what, figure, source</comment>
-        <translation>%1 %2 (%3)</translation>
-    </message>
-    <message>
-        <source>Aims: C:N</source>
-        <translation>Objetivos: C:N</translation>
-    </message>
-    <message>
-        <source>moisture</source>
-        <translation>humedad</translation>
-    </message>
-    <message>
-        <source>best</source>
-        <translation>lo mejor</translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>Amount</source>
-        <translation>Cantidad</translation>
-    </message>
-    <message>
-        <source>Measured in</source>
-        <translation>Medido en</translation>
-    </message>
-    <message>
-        <source>Take it out of the mix</source>
-        <translation>Quitarlo de la mezcla</translation>
-    </message>
-    <message>
-        <source>Choose materials and how much of each: the mix is reckoned from their water, carbon and nitrogen.</source>
-        <translation>Elige materiales y cuánto de cada uno: la mezcla se calcula con su agua, carbono y nitrógeno.</translation>
-    </message>
-    <message>
-        <source>Choose a material that may be added.</source>
-        <translation>Elige un material que se pueda añadir.</translation>
-    </message>
-    <message>
-        <source>then %1</source>
-        <translation>entonces %1</translation>
-    </message>
-    <message>
-        <source>C:N</source>
-        <translation>C:N</translation>
-    </message>
-    <message>
-        <source>good: %1</source>
-        <translation>bien: %1</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>good: %1, best %2</source>
-        <translation>bien: %1, lo mejor %2</translation>
-    </message>
-    <message>
-        <source>Weight</source>
-        <translation>Peso</translation>
-    </message>
-    <message>
-        <source>%1, of it %2 dry</source>
-        <translation>%1, de ello %2 en seco</translation>
-    </message>
-    <message>
-        <source>Room, loose</source>
-        <translation>Volumen, suelto</translation>
-    </message>
-    <message>
-        <source>%1 (%2 kg/m³)</source>
-        <translation>%1 (%2 kg/m³)</translation>
-    </message>
-    <message>
-        <source>Softens</source>
-        <translation>Se ablanda</translation>
-    </message>
-    <message>
-        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
-        <translation>la mitad en %1, nueve décimos en %2 (lecho a %3, lombrices %4 kg/m²)</translation>
-    </message>
-    <message>
-        <source>Stays</source>
-        <translation>Se queda</translation>
-    </message>
-    <message>
-        <source>%1 of the dry matter: use as it is, or sift</source>
-        <translation>%1 de la materia seca: úsala como está o tamízala</translation>
-    </message>
-    <message>
-        <source>Poured</source>
-        <translation>Vertida</translation>
-    </message>
-    <message>
-        <source>%1 (%2): %3</source>
-        <translation>%1 (%2): %3</translation>
-    </message>
-    <message>
-        <source>Welcome</source>
-        <translation>Apto</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>%1 of water</source>
-        <translation>%1 de agua</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <comment>two things to add</comment>
-        <translation>%1 y %2</translation>
-    </message>
-    <message>
-        <source>C:N %1, moisture %2</source>
-        <translation>C:N %1, humedad %2</translation>
-    </message>
-    <message>
-        <source>Add %1: then it has %2.</source>
-        <translation>Añade %1: entonces tiene %2.</translation>
-    </message>
-    <message>
-        <source>It is as wished: %1.</source>
-        <translation>Es como se desea: %1.</translation>
-    </message>
-    <message>
-        <source>C:N %1 and moisture %2 cannot both be reached with %3.</source>
-        <translation>C:N %1 y humedad %2 no se alcanzan a la vez con %3.</translation>
-    </message>
-    <message>
-        <source>There is no carbon or no nitrogen in the mix, so that it has no C:N to be brought anywhere.</source>
-        <translation>En la mezcla no hay carbono o no hay nitrógeno, así que no tiene una C:N que llevar a ningún sitio.</translation>
-    </message>
-    <message>
-        <source>At that C:N the mix would be at %1, and water cannot be taken out.</source>
-        <translation>Con esa C:N la mezcla quedaría a %1, y el agua no se puede quitar.</translation>
-    </message>
-    <message>
-        <source>The mix has C:N %1, and %2 with C:N %3 leads away from the aim.</source>
-        <translation>La mezcla tiene C:N %1, y %2 con C:N %3 la aleja del objetivo.</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>ninguno</translation>
-    </message>
-    <message>
-        <source>Even %1 times as much of it as of the mix does not get there.</source>
-        <translation>Ni con %1 veces la cantidad de la mezcla se llega.</translation>
-    </message>
-    <message>
-        <source>The nearest mix: add %1; then it has %2.</source>
-        <translation>La mezcla más cercana: añade %1; entonces tiene %2.</translation>
-    </message>
-    <message>
-        <source>The nearest mix is the one you have: %1.</source>
-        <translation>La mezcla más cercana es la que tienes: %1.</translation>
-    </message>
-    <message>
-        <source>With %1 it can be done: %2.</source>
-        <translation>Con %1 se puede: %2.</translation>
-    </message>
-    <message>
-        <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
-        <translation>Ningún material apto de la tabla lo logra solo; un objetivo más seco o más suave sí se alcanza.</translation>
-    </message>
-</context>
-<context>
     <name>MoveBody</name>
     <message>
         <source>Worms</source>
@@ -7503,41 +4818,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 </context>
 <context>
     <name>NewStack</name>
-    <message>
-        <source>New stack</source>
-        <translation>Nueva torre</translation>
-    </message>
-    <message>
-        <source>What is not known can stay as it is; everything can be changed later.</source>
-        <translation>Lo que no se sepa puede quedar como está; todo se puede cambiar después.</translation>
-    </message>
-    <message>
-        <source>Start the stack</source>
-        <translation>Empezar la torre</translation>
-    </message>
-    <message>
-        <source>This household was opened for reading only; nothing can be recorded.</source>
-        <translation>Este hogar se abrió solo para lectura; no se puede anotar nada.</translation>
-    </message>
-    <message>
-        <source>Nothing was recorded; what you typed is still here. %1</source>
-        <translation>No se anotó nada; lo que escribiste sigue aquí. %1</translation>
-    </message>
-    <message>
-        <source>This cannot be recorded. %1</source>
-        <translation>Esto no se puede anotar. %1</translation>
-    </message>
-    <message>
-        <source>Recording…</source>
-        <translation>Anotando…</translation>
-    </message>
-    <message>
-        <source>%1: new stack</source>
-        <translation>%1: nueva torre</translation>
-    </message>
-</context>
-<context>
-    <name>NewStack::Private</name>
     <message>
         <source>The stack</source>
         <translation>La torre</translation>
@@ -7689,40 +4969,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Un nombre no puede llevar punto y coma.</translation>
-    </message>
-</context>
-<context>
-    <name>Notices</name>
-    <message>
-        <source>Not done: %1</source>
-        <translation>No hecho: %1</translation>
-    </message>
-    <message>
-        <source>Dismiss</source>
-        <translation>Descartar</translation>
-    </message>
-    <message>
-        <source>Dismiss this message</source>
-        <translation>Descartar este mensaje</translation>
-    </message>
-</context>
-<context>
-    <name>NumberField</name>
-    <message>
-        <source>A whole number is wanted here.</source>
-        <translation>Aquí va un número entero.</translation>
-    </message>
-    <message>
-        <source>From %1 to %2.</source>
-        <translation>De %1 a %2.</translation>
-    </message>
-    <message>
-        <source>%1 in %2</source>
-        <translation>%1 en %2</translation>
-    </message>
-    <message>
-        <source>Unit of %1</source>
-        <translation>Unidad de %1</translation>
     </message>
 </context>
 <context>
@@ -7911,47 +5157,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>PartPanel</name>
-    <message>
-        <source>%1: %2</source>
-        <comment>a stack and one of its trays</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: everything that can be recorded</source>
-        <translation>%1: todo lo que se puede anotar</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Close (Esc)</source>
-        <translation>Cerrar (Esc)</translation>
-    </message>
-    <message>
-        <source>%1…</source>
-        <comment>an act that opens a form</comment>
-        <translation>%1…</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>an act, and what it is done to</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>More…</source>
-        <translation>Más…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n more act(s) for it</source>
-        <translation>
-            <numerusform>%n acción más para ella</numerusform>
-            <numerusform>%n acciones más para ella</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>PartStories</name>
     <message>
         <source>food, fresh, a week</source>
@@ -8082,68 +5287,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>PhotosView</name>
-    <message>
-        <source>Pictures</source>
-        <translation>Fotos</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 %4</source>
-        <translation>%1, %2: %3 %4</translation>
-    </message>
-    <message>
-        <source>Looking…</source>
-        <translation>Buscando…</translation>
-    </message>
-    <message>
-        <source>Pictures of this entry</source>
-        <translation>Fotos de esta anotación</translation>
-    </message>
-    <message>
-        <source>The chosen picture</source>
-        <translation>La foto elegida</translation>
-    </message>
-    <message>
-        <source>&amp;Add…</source>
-        <translation>&amp;Añadir…</translation>
-    </message>
-    <message>
-        <source>&amp;Take out</source>
-        <translation>&amp;Quitar</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Picture %1</source>
-        <translation>Foto %1</translation>
-    </message>
-    <message>
-        <source>No pictures yet. One that is added is kept at most 1600 pixels wide or high, without the place where it was taken.</source>
-        <translation>Aún no hay fotos. La que se añada se guarda con 1600 píxeles como máximo de ancho o alto, sin el lugar donde se tomó.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n picture(s), kept in the household file.</source>
-        <translation>
-            <numerusform>%n foto, guardada en el archivo del hogar.</numerusform>
-            <numerusform>%n fotos, guardadas en el archivo del hogar.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Add a picture</source>
-        <translation>Añadir una foto</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
-        <translation>Fotos (*.jpg *.jpeg *.png *.webp);;Todos los archivos (*)</translation>
-    </message>
-    <message>
-        <source>Take out a picture</source>
-        <translation>Quitar una foto</translation>
-    </message>
-</context>
-<context>
     <name>QObject</name>
     <message>
         <source>No household is open.</source>
@@ -8176,81 +5319,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
-    </message>
-</context>
-<context>
-    <name>QuestionsBox</name>
-    <message>
-        <source>Please choose</source>
-        <translation>Elige, por favor</translation>
-    </message>
-    <message>
-        <source>not read</source>
-        <translation>sin leer</translation>
-    </message>
-    <message>
-        <source>The comma is the decimal mark: «%1» in line %2 can mean nothing else.</source>
-        <translation>La coma es el signo decimal: «%1» en la línea %2 no puede significar otra cosa.</translation>
-    </message>
-    <message>
-        <source>The point is the decimal mark: «%1» in line %2 can mean nothing else.</source>
-        <translation>El punto es el signo decimal: «%1» en la línea %2 no puede significar otra cosa.</translation>
-    </message>
-    <message>
-        <source>The day comes before the month: «%1» in line %2 can mean nothing else.</source>
-        <translation>El día va antes del mes: «%1» en la línea %2 no puede significar otra cosa.</translation>
-    </message>
-    <message>
-        <source>The month comes before the day: «%1» in line %2 can mean nothing else.</source>
-        <translation>El mes va antes del día: «%1» en la línea %2 no puede significar otra cosa.</translation>
-    </message>
-    <message>
-        <source>Some numbers can only have a point as decimal mark, others only a comma («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
-        <translation>Algunos números solo pueden llevar punto decimal y otros solo coma («%1» en la línea %2). ¿Cuál vale? Las filas del otro tipo quedarán con errores.</translation>
-    </message>
-    <message>
-        <source>What does «%1» in line %2 mean?</source>
-        <translation>¿Qué significa «%1» en la línea %2?</translation>
-    </message>
-    <message>
-        <source>The comma is the decimal mark</source>
-        <translation>La coma es el signo decimal</translation>
-    </message>
-    <message>
-        <source>The point is the decimal mark</source>
-        <translation>El punto es el signo decimal</translation>
-    </message>
-    <message>
-        <source>%1: this is %2</source>
-        <translation>%1: es %2</translation>
-    </message>
-    <message>
-        <source>Some dates can only have the day first, others only the month («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
-        <translation>Algunas fechas solo pueden llevar primero el día y otras solo el mes («%1» en la línea %2). ¿Cuál vale? Las filas del otro tipo quedarán con errores.</translation>
-    </message>
-    <message>
-        <source>Which day is «%1» in line %2?</source>
-        <translation>¿Qué día es «%1» en la línea %2?</translation>
-    </message>
-    <message>
-        <source>The day comes first</source>
-        <translation>Primero va el día</translation>
-    </message>
-    <message>
-        <source>The month comes first</source>
-        <translation>Primero va el mes</translation>
-    </message>
-    <message>
-        <source>Years have two digits. Which are meant?</source>
-        <translation>Los años tienen dos cifras. ¿De qué siglo son?</translation>
-    </message>
-    <message>
-        <source>2000 to 2099</source>
-        <translation>de 2000 a 2099</translation>
-    </message>
-    <message>
-        <source>1900 to 1999</source>
-        <translation>de 1900 a 1999</translation>
     </message>
 </context>
 <context>
@@ -8358,180 +5426,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>humidity of the air, %</source>
         <translation>humedad del aire, %</translation>
     </message>
-    <message>
-        <source>Import readings of a logger</source>
-        <translation>Importar lecturas de un registrador</translation>
-    </message>
-    <message>
-        <source>Readings in %1</source>
-        <translation>Lecturas en %1</translation>
-    </message>
-    <message>
-        <source>Reading…</source>
-        <translation>Leyendo…</translation>
-    </message>
-    <message>
-        <source>The logger lies in or beside</source>
-        <translation>El registrador está dentro o al lado de</translation>
-    </message>
-    <message>
-        <source>Stack in or beside which the logger lies</source>
-        <translation>Torre en la que está o junto a la que está el registrador</translation>
-    </message>
-    <message>
-        <source>How far it is</source>
-        <translation>Avance</translation>
-    </message>
-    <message>
-        <source>&amp;Import</source>
-        <translation>&amp;Importar</translation>
-    </message>
-    <message>
-        <source>Call &amp;off</source>
-        <translation>&amp;Interrumpir</translation>
-    </message>
-    <message>
-        <source>&amp;Save the rows at fault…</source>
-        <translation>&amp;Guardar las filas con errores…</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>Elige, por favor</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln reading(s) imported from %1.</source>
-        <translation>
-            <numerusform>%Ln lectura importada de %1.</numerusform>
-            <numerusform>%Ln lecturas importadas de %1.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The journal has their mean of %Ln day(s).</source>
-        <translation>
-            <numerusform>El diario tiene su media de %Ln día.</numerusform>
-            <numerusform>El diario tiene sus medias de %Ln días.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln row(s), %1, cells parted by %2.</source>
-        <translation>
-            <numerusform>%Ln fila, %1, celdas separadas por %2.</numerusform>
-            <numerusform>%Ln filas, %1, celdas separadas por %2.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 Columns as you chose them for the last file with these columns.</source>
-        <translation>%1 Columnas como las elegiste para el último archivo con estas columnas.</translation>
-    </message>
-    <message>
-        <source>column %1</source>
-        <translation>columna %1</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La columna «%1» contiene</translation>
-    </message>
-    <message>
-        <source>Reading the file…</source>
-        <translation>Leyendo el archivo…</translation>
-    </message>
-    <message>
-        <source>Writing the readings…</source>
-        <translation>Escribiendo las lecturas…</translation>
-    </message>
-    <message>
-        <source>Remember the columns of %1</source>
-        <translation>Recordar las columnas de %1</translation>
-    </message>
-    <message>
-        <source>Called off. Nothing was written.</source>
-        <translation>Interrumpido. No se escribió nada.</translation>
-    </message>
-    <message>
-        <source>Writing; until the end nothing is kept.</source>
-        <translation>Escribiendo; hasta el final no se guarda nada.</translation>
-    </message>
-    <message>
-        <source>There is no stack that the readings could belong to. Start one first.</source>
-        <translation>No hay ninguna torre a la que puedan corresponder las lecturas. Empieza antes una.</translation>
-    </message>
-    <message>
-        <source>No column holds the date and time. Choose the one that does.</source>
-        <translation>Ninguna columna contiene la fecha y la hora. Elige la que las tiene.</translation>
-    </message>
-    <message>
-        <source>No column holds a temperature or moisture. Choose the ones that do.</source>
-        <translation>Ninguna columna contiene temperatura o humedad. Elige las que las tienen.</translation>
-    </message>
-    <message>
-        <source>Choose whether the temperature is in °C or °F.</source>
-        <translation>Elige si la temperatura está en °C o en °F.</translation>
-    </message>
-    <message>
-        <source>Answer the question above.</source>
-        <translation>Responde a la pregunta de arriba.</translation>
-    </message>
-    <message>
-        <source>No row holds a reading.</source>
-        <translation>Ninguna fila contiene una lectura.</translation>
-    </message>
-    <message>
-        <source>Choose the stack that the logger belongs to.</source>
-        <translation>Elige la torre a la que corresponde el registrador.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln reading(s) from %1 to %2 will be kept in full.</source>
-        <translation>
-            <numerusform>Se guardará entera %Ln lectura del %1 al %2.</numerusform>
-            <numerusform>Se guardarán enteras %Ln lecturas del %1 al %2.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The journal gets the mean of %Ln day(s), an entry each. One undo takes all of it back.</source>
-        <translation>
-            <numerusform>El diario recibe la media de %Ln día, como una anotación. Un solo deshacer la quita del todo.</numerusform>
-            <numerusform>El diario recibe la media de %Ln días, una anotación por día. Un solo deshacer las quita todas.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 are there already and left out.</source>
-        <translation>%1 ya están y se omiten.</translation>
-    </message>
-    <message>
-        <source>%1 are of days on which the stack did not stand, and left out.</source>
-        <translation>%1 son de días en que la torre no existía, y se omiten.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln row(s) at fault, the first in line %1: %2</source>
-        <translation>
-            <numerusform>%Ln fila con errores, la primera en la línea %1: %2</numerusform>
-            <numerusform>%Ln filas con errores, la primera en la línea %1: %2</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 filas con errores</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Guardar las filas con errores</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Las filas con errores se escribieron en %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
-    </message>
 </context>
 <context>
     <name>RemoveBody</name>
@@ -8546,107 +5440,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>of a colony of about %1</source>
         <translation>de una colonia de unos %1</translation>
-    </message>
-</context>
-<context>
-    <name>RotationPage</name>
-    <message>
-        <source>Rotation</source>
-        <translation>Rotación</translation>
-    </message>
-    <message>
-        <source>Steps of the coming year</source>
-        <translation>Pasos del próximo año</translation>
-    </message>
-    <message>
-        <source>Harvest on %1</source>
-        <translation>Cosecha el %1</translation>
-    </message>
-    <message>
-        <source>Days for harvests</source>
-        <translation>Días para cosechar</translation>
-    </message>
-    <message>
-        <source>Pin a harvest</source>
-        <translation>Fijar una cosecha</translation>
-    </message>
-    <message>
-        <source>Let a harvest come on its turn</source>
-        <translation>Dejar una cosecha para su turno</translation>
-    </message>
-    <message>
-        <source>%1 · the year is being planned</source>
-        <translation>%1 · se está planificando el año</translation>
-    </message>
-    <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>El año de cada torre aparece aquí en cuanto haya una.</translation>
-    </message>
-    <message>
-        <source>The year is being planned; it stands here in a moment.</source>
-        <translation>Se está planificando el año; aparece aquí en un momento.</translation>
-    </message>
-    <message>
-        <source>No stack holds a tray whose turns could be foreseen.</source>
-        <translation>Ninguna torre tiene una bandeja cuyos turnos se puedan prever.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n harvest(s) in the coming year</source>
-        <translation>
-            <numerusform>%n cosecha en el próximo año</numerusform>
-            <numerusform>%n cosechas en el próximo año</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>about %1 of castings</source>
-        <translation>unos %1 de humus</translation>
-    </message>
-    <message numerus="yes">
-        <source>on %n day(s)</source>
-        <translation>
-            <numerusform>en %n día</numerusform>
-            <numerusform>en %n días</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>put off by %1 in all</source>
-        <translation>aplazadas %1 en total</translation>
-    </message>
-    <message>
-        <source>%1 of castings less than on their turns</source>
-        <translation>%1 de humus menos que en sus turnos</translation>
-    </message>
-    <message>
-        <source>%1 of castings more than on their turns</source>
-        <translation>%1 de humus más que en sus turnos</translation>
-    </message>
-    <message>
-        <source>waiting costs %1 of worms</source>
-        <translation>la espera cuesta %1 de lombrices</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>la espera deja %1 más de lombrices</translation>
-    </message>
-    <message>
-        <source>no better choice of days exists</source>
-        <translation>no hay mejor elección de días</translation>
-    </message>
-    <message>
-        <source>a good choice of days, not proved to be the best</source>
-        <translation>una buena elección de días, sin prueba de que sea la mejor</translation>
-    </message>
-    <message>
-        <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
-        <translation>Elige un paso con el ratón o las flechas. Una cosecha se mueve arrastrándola, o con Mayús y las flechas; aquí se muestra lo que cuesta.</translation>
-    </message>
-    <message>
-        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
-        <translation> En esta torre: cosechas %1 después en total, %2 de humus en el año (%3 en sus turnos), colonia al final %4 (%5).</translation>
-    </message>
-    <message>
-        <source> On that day much of the tray is likely not castings yet.</source>
-        <translation> Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
 </context>
 <context>
@@ -8807,37 +5600,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>The pages could not be drawn.</source>
         <translation>No se pudieron dibujar las páginas.</translation>
-    </message>
-</context>
-<context>
-    <name>SheetPreview</name>
-    <message>
-        <source>added</source>
-        <translation>se añade</translation>
-    </message>
-    <message>
-        <source>there already, left out</source>
-        <translation>ya estaba, se omite</translation>
-    </message>
-    <message>
-        <source>said before, left out</source>
-        <translation>repetida, se omite</translation>
-    </message>
-    <message>
-        <source>waits for an answer</source>
-        <translation>espera una respuesta</translation>
-    </message>
-    <message>
-        <source>at fault: %1</source>
-        <translation>con errores: %1</translation>
-    </message>
-    <message>
-        <source>The column holds</source>
-        <translation>La columna contiene</translation>
-    </message>
-    <message>
-        <source>What becomes of it</source>
-        <translation>Qué pasa con ella</translation>
     </message>
 </context>
 <context>
@@ -9284,56 +6046,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 · usual feeding about %2 a week</source>
         <translation>%1 · lo habitual, unos %2 por semana</translation>
-    </message>
-</context>
-<context>
-    <name>ShelfBoard</name>
-    <message>
-        <source>Shelf</source>
-        <translation>Estante</translation>
-    </message>
-    <message>
-        <source>Start a stack…</source>
-        <translation>Empezar una torre…</translation>
-    </message>
-    <message>
-        <source>No stack stood on this day</source>
-        <translation>Ese día no había ninguna torre</translation>
-    </message>
-    <message>
-        <source>The first one was started later. Move the slider on, or go back to today.</source>
-        <translation>La primera empezó después. Mueve el control hacia delante o vuelve a hoy.</translation>
-    </message>
-    <message>
-        <source>No stack stands any more</source>
-        <translation>Ya no queda ninguna torre</translation>
-    </message>
-    <message>
-        <source>All stacks are retired. Their journal is kept, and the slider still shows them as they stood.</source>
-        <translation>Todas las torres están dadas de baja. Su diario se conserva, y el control aún las muestra como estaban.</translation>
-    </message>
-    <message>
-        <source>No stack stands here yet</source>
-        <translation>Aquí no hay aún ninguna torre</translation>
-    </message>
-    <message>
-        <source>Once a stack is started, it is drawn here from the side: its trays with what lies in them, its worms and its sump, and under it what to do next.</source>
-        <translation>En cuanto se empieza una torre, se dibuja aquí de lado: sus bandejas con lo que hay en ellas, sus lombrices y su depósito, y debajo qué hacer a continuación.</translation>
-    </message>
-</context>
-<context>
-    <name>ShelfPage</name>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>%1: not written down. %2</source>
-        <translation>%1: no anotado. %2</translation>
-    </message>
-    <message>
-        <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
-        <translation>%1: no anotado. %2 No se cambió nada más; vuelve a intentarlo cuando esté arreglado.</translation>
     </message>
 </context>
 <context>
@@ -9812,68 +6524,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>ShortcutsView</name>
-    <message>
-        <source>Keys and shortcuts</source>
-        <translation>Teclas y atajos</translation>
-    </message>
-    <message>
-        <source> or </source>
-        <translation> o </translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Walking</source>
-        <translation>Moverse</translation>
-    </message>
-    <message>
-        <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
-        <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
-    </message>
-</context>
-<context>
-    <name>SignKey</name>
-    <message>
-        <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90 %</translation>
-    </message>
-    <message>
-        <source>forecast, with care as usual</source>
-        <translation>previsión, con el cuidado habitual</translation>
-    </message>
-</context>
-<context>
-    <name>StackCanvas</name>
-    <message>
-        <source>%1: %2</source>
-        <comment>a name and its value</comment>
-        <translation>%1: %2</translation>
-    </message>
-</context>
-<context>
-    <name>StackColumn</name>
-    <message>
-        <source>…</source>
-        <translation>…</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>what a button does, and the stack</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Everything else that can be recorded for %1</source>
-        <translation>Todo lo demás que se puede anotar de %1</translation>
-    </message>
-    <message>
-        <source>More for %1</source>
-        <translation>Más de %1</translation>
-    </message>
-</context>
-<context>
     <name>Stages</name>
     <message>
         <source>spigot open</source>
@@ -10163,20 +6813,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>StoryCharts</name>
-    <message>
-        <source>Charts over its time</source>
-        <translation>Gráficos a lo largo de su vida</translation>
-    </message>
-</context>
-<context>
-    <name>StripsView</name>
-    <message>
-        <source>Small charts of %1</source>
-        <translation>Gráficos pequeños de %1</translation>
-    </message>
-</context>
-<context>
     <name>SumpFields</name>
     <message>
         <source>Conductivity</source>
@@ -10189,71 +6825,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Worms put back</source>
         <translation>Lombrices devueltas</translation>
-    </message>
-</context>
-<context>
-    <name>SymptomView</name>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
-        <source>What do you notice?</source>
-        <translation>¿Qué notas?</translation>
-    </message>
-    <message>
-        <source>Write down that you noticed it…</source>
-        <translation>Anotar que lo has notado…</translation>
-    </message>
-    <message>
-        <source>There is no stack yet that anything could be wrong with.</source>
-        <translation>Aún no hay ninguna torre en la que algo pueda ir mal.</translation>
-    </message>
-    <message>
-        <source>The estimates of this stack are being made.</source>
-        <translation>Se están haciendo las estimaciones de esta torre.</translation>
-    </message>
-    <message>
-        <source>One click puts the causes in order, by what is known of this stack.</source>
-        <translation>Un clic ordena las causas según lo que se sabe de esta torre.</translation>
-    </message>
-    <message>
-        <source>%1 in %2: causes by what the estimates and the journal say today.</source>
-        <translation>%1 en %2: causas según lo que dicen hoy las estimaciones y el diario.</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Menos probable: %1.</translation>
-    </message>
-    <message>
-        <source>%1 – %2</source>
-        <comment>cause, its chance</comment>
-        <translation>%1 – %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>mark, evidence</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>the journal says nothing of it</source>
-        <translation>el diario no dice nada de ello</translation>
-    </message>
-    <message>
-        <source>● speaks for this cause, ○ does not</source>
-        <translation>● habla a favor de esta causa, ○ no</translation>
-    </message>
-    <message>
-        <source>To be sure: %1</source>
-        <translation>Para asegurarse: %1</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -10596,60 +7167,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>TextField</name>
-    <message>
-        <source>It holds a character that cannot be printed; type it again.</source>
-        <translation>Contiene un carácter que no se puede imprimir; escríbelo de nuevo.</translation>
-    </message>
-</context>
-<context>
-    <name>TrackCard</name>
-    <message>
-        <source>add a tray</source>
-        <translation>añadir una bandeja</translation>
-    </message>
-    <message>
-        <source>lift the bottom tray</source>
-        <translation>subir la bandeja inferior</translation>
-    </message>
-    <message>
-        <source>%1, %2: advised to %3; still due</source>
-        <translation>%1, %2: se aconsejó %3; aún pendiente</translation>
-    </message>
-    <message>
-        <source>%1, %2: advised to %3; done %4 later</source>
-        <translation>%1, %2: se aconsejó %3; hecho a los %4</translation>
-    </message>
-    <message>
-        <source>%1, %2: advised to %3; taken back after %4</source>
-        <translation>%1, %2: se aconsejó %3; retirado a los %4</translation>
-    </message>
-    <message>
-        <source>, ready %1 when lifted</source>
-        <translation>, lista %1 al subirla</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
-        <translation>%1, %2: %3 pesados, %4 previstos%5</translation>
-    </message>
-    <message>
-        <source>Diary of advice</source>
-        <translation>Diario de consejos</translation>
-    </message>
-    <message>
-        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
-        <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya llegado un turno.</translation>
-    </message>
-    <message>
-        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
-        <translation>De %1 cosechas pesadas, %2 cayeron dentro de lo previsto (deberían 9 de cada 10); %3 se subieron estando listas</translation>
-    </message>
-    <message>
-        <source>of %1 turns advised, %2 were followed</source>
-        <translation>de %1 turnos aconsejados se siguieron %2</translation>
-    </message>
-</context>
-<context>
     <name>TrayLifts</name>
     <message>
         <source>Out of a safe reach: take it out in parts, or with someone.</source>
@@ -10720,37 +7237,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>It ends the light-drying of that tray.</source>
         <translation>Termina el secado a la luz de esa bandeja.</translation>
-    </message>
-</context>
-<context>
-    <name>TrendTable</name>
-    <message>
-        <source>%1 (today)</source>
-        <translation>%1 (hoy)</translation>
-    </message>
-    <message>
-        <source>%1 (forecast)</source>
-        <translation>%1 (previsión)</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Fecha</translation>
-    </message>
-    <message>
-        <source>%1, read by a logger</source>
-        <translation>%1, leído por un registrador</translation>
-    </message>
-    <message>
-        <source>%1, estimate</source>
-        <translation>%1, estimación</translation>
-    </message>
-    <message>
-        <source>%1, drained</source>
-        <translation>%1, drenado</translation>
-    </message>
-    <message>
-        <source>%1, to be expected</source>
-        <translation>%1, esperado</translation>
     </message>
 </context>
 <context>
@@ -10980,48 +7466,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>TrendsPage</name>
-    <message>
-        <source>Trends</source>
-        <translation>Tendencias</translation>
-    </message>
-    <message>
-        <source>Show %1</source>
-        <translation>Mostrar %1</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Mostrar la torre %1</translation>
-    </message>
-    <message>
-        <source>Charts stand here once there is a stack.</source>
-        <translation>Los gráficos aparecen aquí en cuanto haya una torre.</translation>
-    </message>
-    <message>
-        <source>%1 · estimates are being made anew</source>
-        <translation>%1 · se rehacen las estimaciones</translation>
-    </message>
-</context>
-<context>
-    <name>TwoCourses</name>
-    <message>
-        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Colonia del próximo año, como siempre y con el cambio: las cifras están en la tabla de arriba</translation>
-    </message>
-    <message>
-        <source>colony, as usual</source>
-        <translation>colonia, como siempre</translation>
-    </message>
-    <message>
-        <source>colony, with the change</source>
-        <translation>colonia, con el cambio</translation>
-    </message>
-    <message>
-        <source>up to %1</source>
-        <translation>hasta %1</translation>
-    </message>
-</context>
-<context>
     <name>UsualActs</name>
     <message>
         <source>Feed %1, %2</source>
@@ -11037,14 +7481,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Drain %1, %2</source>
         <comment>amount, stack</comment>
         <translation>Drenar %1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>VerdictBox</name>
-    <message>
-        <source>%1: %2</source>
-        <comment>name of a stack, state</comment>
-        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -11078,7 +7514,817 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>Welcome</name>
+    <name>WindowPaper</name>
+    <message>
+        <source>--report: there is no stack on that day</source>
+        <translation>--report: no hay ninguna torre ese día</translation>
+    </message>
+    <message>
+        <source>--report: found «%1»; allowed: %2</source>
+        <translation>--report: se encontró «%1»; se admite: %2</translation>
+    </message>
+    <message>
+        <source>the sheet</source>
+        <translation>la hoja</translation>
+    </message>
+    <message>
+        <source>the labels</source>
+        <translation>las etiquetas</translation>
+    </message>
+    <message>
+        <source>no tray stands on that day, so there is nothing to label</source>
+        <translation>no hay ninguna bandeja puesta ese día, así que no hay nada que etiquetar</translation>
+    </message>
+</context>
+<context>
+    <name>WindowStart</name>
+    <message>
+        <source>there is no display; --portrait DIR draws the pages without one</source>
+        <translation>no hay pantalla; --portrait CARPETA dibuja las páginas sin ella</translation>
+    </message>
+</context>
+<context>
+    <name>YearLanes</name>
+    <message>
+        <source>nothing within a year</source>
+        <translation>nada en un año</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>subir la bandeja inferior</translation>
+    </message>
+    <message>
+        <source>take the castings</source>
+        <translation>retirar el humus</translation>
+    </message>
+    <message>
+        <source>add a tray</source>
+        <translation>añadir una bandeja</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 on)</source>
+        <translation>%1 (desde %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 (tray %4)</source>
+        <translation>%1, %2: %3 (bandeja %4)</translation>
+    </message>
+    <message>
+        <source>its turn %1</source>
+        <translation>su turno: %1</translation>
+    </message>
+    <message>
+        <source>ready on that day %1</source>
+        <translation>lista ese día %1</translation>
+    </message>
+    <message>
+        <source>about %1 of castings</source>
+        <translation>unos %1 de humus</translation>
+    </message>
+    <message>
+        <source>%1 after its turn</source>
+        <translation>%1 después de su turno</translation>
+    </message>
+    <message>
+        <source>day chosen by hand</source>
+        <translation>día elegido a mano</translation>
+    </message>
+    <message>
+        <source>%1 (pinned)</source>
+        <translation>%1 (fijada)</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Bandeja</translation>
+    </message>
+    <message>
+        <source>Its turn, 80 % range</source>
+        <translation>Su turno, intervalo del 80 %</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Humus</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::JournalSheetView</name>
+    <message>
+        <source>Import into the journal</source>
+        <translation>Importar al diario</translation>
+    </message>
+    <message>
+        <source>Import %1</source>
+        <translation>Importar %1</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Leyendo…</translation>
+    </message>
+    <message>
+        <source>Cells parted by %1</source>
+        <translation>Celdas separadas por %1</translation>
+    </message>
+    <message>
+        <source>What parts the cells</source>
+        <translation>Qué separa las celdas</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Qué se hizo, donde una fila no lo dice:</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>La torre, donde una fila no nombra ninguna:</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>La unidad de las cantidades que no la llevan:</translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>Elige, por favor</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Cada una es: %1</translation>
+    </message>
+    <message>
+        <source>Rows that are shown</source>
+        <translation>Filas que se muestran</translation>
+    </message>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Filas del archivo</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>En la primera fila se elige el contenido de cada columna</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importar</translation>
+    </message>
+    <message>
+        <source>&amp;Save the rows at fault…</source>
+        <translation>&amp;Guardar las filas con errores…</translation>
+    </message>
+    <message>
+        <source>These are &amp;readings of a logger…</source>
+        <translation>Son &amp;lecturas de un registrador…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n fila, %1.</numerusform>
+            <numerusform>%n filas, %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 What parts the cells is not certain: look at the columns below.</source>
+        <translation>%1 No es seguro qué separa las celdas: mira las columnas de abajo.</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>nada, se omite</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La columna «%1» contiene</translation>
+    </message>
+    <message>
+        <source>Left out, since they are no columns of the journal: %1</source>
+        <translation>Se omiten por no ser columnas del diario: %1</translation>
+    </message>
+    <message>
+        <source>Leave out what the journal holds already (%1)</source>
+        <translation>Omitir lo que el diario ya tiene (%1)</translation>
+    </message>
+    <message>
+        <source>Leave out what the journal holds already</source>
+        <translation>Omitir lo que el diario ya tiene</translation>
+    </message>
+    <message>
+        <source>Leave out what an earlier row of the file says too (%1)</source>
+        <translation>Omitir lo que ya dice una fila anterior del archivo (%1)</translation>
+    </message>
+    <message>
+        <source>Leave out what an earlier row of the file says too</source>
+        <translation>Omitir lo que ya dice una fila anterior del archivo</translation>
+    </message>
+    <message>
+        <source>The first rows</source>
+        <translation>Las primeras filas</translation>
+    </message>
+    <message>
+        <source>Rows at fault (%1)</source>
+        <translation>Filas con errores (%1)</translation>
+    </message>
+    <message>
+        <source>Rows that are there already (%1)</source>
+        <translation>Filas que ya están (%1)</translation>
+    </message>
+    <message>
+        <source>Rows said before (%1)</source>
+        <translation>Filas repetidas (%1)</translation>
+    </message>
+    <message>
+        <source>Imported</source>
+        <translation>Importado</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Import %n entry(ies)</source>
+        <translation>
+            <numerusform>&amp;Importar %n anotación</numerusform>
+            <numerusform>&amp;Importar %n anotaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Ninguna columna contiene la fecha. Elige la que la tiene en la primera fila de la tabla.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Revisando las filas…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>Se añadirá %n anotación, como un solo paso que se puede deshacer.</numerusform>
+            <numerusform>Se añadirán %n anotaciones, como un solo paso que se puede deshacer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n fila con errores: no se añade.</numerusform>
+            <numerusform>%n filas con errores: no se añaden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n fila ya estaba: se omite.</numerusform>
+            <numerusform>%n filas ya estaban: se omiten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n fila repetida: se omite.</numerusform>
+            <numerusform>%n filas repetidas: se omiten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Responde a lo que se pregunta arriba; luego verás qué pasa con cada fila.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
+        <translation>
+            <numerusform>Las demás filas se han importado. %n fila con errores: guárdala, corrígela y vuelve a importarla.</numerusform>
+            <numerusform>Las demás filas se han importado. %n filas con errores: guárdalas, corrígelas y vuelve a importarlas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 filas con errores</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Guardar las filas con errores</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Las filas con errores se escribieron en %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::QuestionsBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>Elige, por favor</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>sin leer</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark: «%1» in line %2 can mean nothing else.</source>
+        <translation>La coma es el signo decimal: «%1» en la línea %2 no puede significar otra cosa.</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark: «%1» in line %2 can mean nothing else.</source>
+        <translation>El punto es el signo decimal: «%1» en la línea %2 no puede significar otra cosa.</translation>
+    </message>
+    <message>
+        <source>The day comes before the month: «%1» in line %2 can mean nothing else.</source>
+        <translation>El día va antes del mes: «%1» en la línea %2 no puede significar otra cosa.</translation>
+    </message>
+    <message>
+        <source>The month comes before the day: «%1» in line %2 can mean nothing else.</source>
+        <translation>El mes va antes del día: «%1» en la línea %2 no puede significar otra cosa.</translation>
+    </message>
+    <message>
+        <source>Some numbers can only have a point as decimal mark, others only a comma («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
+        <translation>Algunos números solo pueden llevar punto decimal y otros solo coma («%1» en la línea %2). ¿Cuál vale? Las filas del otro tipo quedarán con errores.</translation>
+    </message>
+    <message>
+        <source>What does «%1» in line %2 mean?</source>
+        <translation>¿Qué significa «%1» en la línea %2?</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark</source>
+        <translation>La coma es el signo decimal</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark</source>
+        <translation>El punto es el signo decimal</translation>
+    </message>
+    <message>
+        <source>%1: this is %2</source>
+        <translation>%1: es %2</translation>
+    </message>
+    <message>
+        <source>Some dates can only have the day first, others only the month («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
+        <translation>Algunas fechas solo pueden llevar primero el día y otras solo el mes («%1» en la línea %2). ¿Cuál vale? Las filas del otro tipo quedarán con errores.</translation>
+    </message>
+    <message>
+        <source>Which day is «%1» in line %2?</source>
+        <translation>¿Qué día es «%1» en la línea %2?</translation>
+    </message>
+    <message>
+        <source>The day comes first</source>
+        <translation>Primero va el día</translation>
+    </message>
+    <message>
+        <source>The month comes first</source>
+        <translation>Primero va el mes</translation>
+    </message>
+    <message>
+        <source>Years have two digits. Which are meant?</source>
+        <translation>Los años tienen dos cifras. ¿De qué siglo son?</translation>
+    </message>
+    <message>
+        <source>2000 to 2099</source>
+        <translation>de 2000 a 2099</translation>
+    </message>
+    <message>
+        <source>1900 to 1999</source>
+        <translation>de 1900 a 1999</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::ReadingsView</name>
+    <message>
+        <source>Import readings of a logger</source>
+        <translation>Importar lecturas de un registrador</translation>
+    </message>
+    <message>
+        <source>Readings in %1</source>
+        <translation>Lecturas en %1</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Leyendo…</translation>
+    </message>
+    <message>
+        <source>The logger lies in or beside</source>
+        <translation>El registrador está dentro o al lado de</translation>
+    </message>
+    <message>
+        <source>Stack in or beside which the logger lies</source>
+        <translation>Torre en la que está o junto a la que está el registrador</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Avance</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importar</translation>
+    </message>
+    <message>
+        <source>Call &amp;off</source>
+        <translation>&amp;Interrumpir</translation>
+    </message>
+    <message>
+        <source>&amp;Save the rows at fault…</source>
+        <translation>&amp;Guardar las filas con errores…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>Elige, por favor</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) imported from %1.</source>
+        <translation>
+            <numerusform>%Ln lectura importada de %1.</numerusform>
+            <numerusform>%Ln lecturas importadas de %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The journal has their mean of %Ln day(s).</source>
+        <translation>
+            <numerusform>El diario tiene su media de %Ln día.</numerusform>
+            <numerusform>El diario tiene sus medias de %Ln días.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s), %1, cells parted by %2.</source>
+        <translation>
+            <numerusform>%Ln fila, %1, celdas separadas por %2.</numerusform>
+            <numerusform>%Ln filas, %1, celdas separadas por %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 Columns as you chose them for the last file with these columns.</source>
+        <translation>%1 Columnas como las elegiste para el último archivo con estas columnas.</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La columna «%1» contiene</translation>
+    </message>
+    <message>
+        <source>Reading the file…</source>
+        <translation>Leyendo el archivo…</translation>
+    </message>
+    <message>
+        <source>Writing the readings…</source>
+        <translation>Escribiendo las lecturas…</translation>
+    </message>
+    <message>
+        <source>Remember the columns of %1</source>
+        <translation>Recordar las columnas de %1</translation>
+    </message>
+    <message>
+        <source>Called off. Nothing was written.</source>
+        <translation>Interrumpido. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Writing; until the end nothing is kept.</source>
+        <translation>Escribiendo; hasta el final no se guarda nada.</translation>
+    </message>
+    <message>
+        <source>There is no stack that the readings could belong to. Start one first.</source>
+        <translation>No hay ninguna torre a la que puedan corresponder las lecturas. Empieza antes una.</translation>
+    </message>
+    <message>
+        <source>No column holds the date and time. Choose the one that does.</source>
+        <translation>Ninguna columna contiene la fecha y la hora. Elige la que las tiene.</translation>
+    </message>
+    <message>
+        <source>No column holds a temperature or moisture. Choose the ones that do.</source>
+        <translation>Ninguna columna contiene temperatura o humedad. Elige las que las tienen.</translation>
+    </message>
+    <message>
+        <source>Choose whether the temperature is in °C or °F.</source>
+        <translation>Elige si la temperatura está en °C o en °F.</translation>
+    </message>
+    <message>
+        <source>Answer the question above.</source>
+        <translation>Responde a la pregunta de arriba.</translation>
+    </message>
+    <message>
+        <source>No row holds a reading.</source>
+        <translation>Ninguna fila contiene una lectura.</translation>
+    </message>
+    <message>
+        <source>Choose the stack that the logger belongs to.</source>
+        <translation>Elige la torre a la que corresponde el registrador.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) from %1 to %2 will be kept in full.</source>
+        <translation>
+            <numerusform>Se guardará entera %Ln lectura del %1 al %2.</numerusform>
+            <numerusform>Se guardarán enteras %Ln lecturas del %1 al %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The journal gets the mean of %Ln day(s), an entry each. One undo takes all of it back.</source>
+        <translation>
+            <numerusform>El diario recibe la media de %Ln día, como una anotación. Un solo deshacer la quita del todo.</numerusform>
+            <numerusform>El diario recibe la media de %Ln días, una anotación por día. Un solo deshacer las quita todas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 are there already and left out.</source>
+        <translation>%1 ya están y se omiten.</translation>
+    </message>
+    <message>
+        <source>%1 are of days on which the stack did not stand, and left out.</source>
+        <translation>%1 son de días en que la torre no existía, y se omiten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) at fault, the first in line %1: %2</source>
+        <translation>
+            <numerusform>%Ln fila con errores, la primera en la línea %1: %2</numerusform>
+            <numerusform>%Ln filas con errores, la primera en la línea %1: %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 filas con errores</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Guardar las filas con errores</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Las filas con errores se escribieron en %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::SheetPreview</name>
+    <message>
+        <source>added</source>
+        <translation>se añade</translation>
+    </message>
+    <message>
+        <source>there already, left out</source>
+        <translation>ya estaba, se omite</translation>
+    </message>
+    <message>
+        <source>said before, left out</source>
+        <translation>repetida, se omite</translation>
+    </message>
+    <message>
+        <source>waits for an answer</source>
+        <translation>espera una respuesta</translation>
+    </message>
+    <message>
+        <source>at fault: %1</source>
+        <translation>con errores: %1</translation>
+    </message>
+    <message>
+        <source>The column holds</source>
+        <translation>La columna contiene</translation>
+    </message>
+    <message>
+        <source>What becomes of it</source>
+        <translation>Qué pasa con ella</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::ActionForm</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be recorded.</source>
+        <translation>Este hogar se abrió solo para lectura; no se puede anotar nada.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded; what you typed is still here. %1</source>
+        <translation>No se anotó nada; lo que escribiste sigue aquí. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be recorded. %1</source>
+        <translation>Esto no se puede anotar. %1</translation>
+    </message>
+    <message>
+        <source>Recording…</source>
+        <translation>Anotando…</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::CautionCard</name>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Precaución: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::EntryEditor</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>This entry is no longer in the journal.</source>
+        <translation>Esta anotación ya no está en el diario.</translation>
+    </message>
+    <message>
+        <source>Edit: %1</source>
+        <translation>Editar: %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Takes the entry out of the journal; undo brings it back</source>
+        <translation>Quita la anotación del diario; deshacer la devuelve</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be changed.</source>
+        <translation>Este hogar se abrió solo para lectura; no se puede cambiar nada.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed; what you typed is still here. %1</source>
+        <translation>No se cambió nada; lo que escribiste sigue aquí. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be saved. %1</source>
+        <translation>Esto no se puede guardar. %1</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Guardando…</translation>
+    </message>
+    <message>
+        <source>edit of %1</source>
+        <translation>edición de %1</translation>
+    </message>
+    <message>
+        <source>This entry cannot be taken out. %1</source>
+        <translation>Esta anotación no se puede quitar. %1</translation>
+    </message>
+    <message>
+        <source>Deleting…</source>
+        <translation>Borrando…</translation>
+    </message>
+    <message>
+        <source>deletion of %1</source>
+        <translation>borrado de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::EntrySheet</name>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>What is there to note?</source>
+        <translation>¿Qué hay que anotar?</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Bandeja</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>¿Qué día?</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>la que recibe alimento (nivel %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>la que recibe alimento</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toda la torre</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>la superior</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>la que se seca (nivel %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>nivel %1: bandeja %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>nivel %1, que no existe ese día</translation>
+    </message>
+    <message>
+        <source>Not possible so: %1</source>
+        <translation>Así no es posible: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Lista %1; alimento/humus %2.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::FormShell</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Anotar</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::NewStack</name>
+    <message>
+        <source>New stack</source>
+        <translation>Nueva torre</translation>
+    </message>
+    <message>
+        <source>What is not known can stay as it is; everything can be changed later.</source>
+        <translation>Lo que no se sepa puede quedar como está; todo se puede cambiar después.</translation>
+    </message>
+    <message>
+        <source>Start the stack</source>
+        <translation>Empezar la torre</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be recorded.</source>
+        <translation>Este hogar se abrió solo para lectura; no se puede anotar nada.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded; what you typed is still here. %1</source>
+        <translation>No se anotó nada; lo que escribiste sigue aquí. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be recorded. %1</source>
+        <translation>Esto no se puede anotar. %1</translation>
+    </message>
+    <message>
+        <source>Recording…</source>
+        <translation>Anotando…</translation>
+    </message>
+    <message>
+        <source>%1: new stack</source>
+        <translation>%1: nueva torre</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::Welcome</name>
     <message>
         <source>A journal for your worm bins</source>
         <translation>Un diario para tus vermicomposteras</translation>
@@ -11137,37 +8383,1734 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>WindowPaper</name>
+    <name>tierloam::handbook::HandbookPage</name>
     <message>
-        <source>--report: there is no stack on that day</source>
-        <translation>--report: no hay ninguna torre ese día</translation>
+        <source>Handbook</source>
+        <translation>Manual</translation>
     </message>
     <message>
-        <source>--report: found «%1»; allowed: %2</source>
-        <translation>--report: se encontró «%1»; se admite: %2</translation>
+        <source>Find (%1)</source>
+        <translation>Buscar (%1)</translation>
     </message>
     <message>
-        <source>the sheet</source>
-        <translation>la hoja</translation>
+        <source>Find in the handbook</source>
+        <translation>Buscar en el manual</translation>
     </message>
     <message>
-        <source>the labels</source>
-        <translation>las etiquetas</translation>
+        <source>All words must be on the page</source>
+        <translation>La página debe contener todas las palabras</translation>
     </message>
     <message>
-        <source>no tray stands on that day, so there is nothing to label</source>
-        <translation>no hay ninguna bandeja puesta ese día, así que no hay nada que etiquetar</translation>
+        <source>Pages of the handbook</source>
+        <translation>Páginas del manual</translation>
+    </message>
+    <message>
+        <source>How each step is done, why, and the usual cautions. Everything is on this machine.</source>
+        <translation>Cómo se hace cada paso, por qué, y las precauciones habituales. Todo está en este equipo.</translation>
+    </message>
+    <message>
+        <source>No page holds all of these words.</source>
+        <translation>Ninguna página contiene todas esas palabras.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) found</source>
+        <translation>
+            <numerusform>%n página encontrada</numerusform>
+            <numerusform>%n páginas encontradas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
-    <name>WindowStart</name>
+    <name>tierloam::handbook::HandbookView</name>
     <message>
-        <source>there is no display; --portrait DIR draws the pages without one</source>
-        <translation>no hay pantalla; --portrait CARPETA dibuja las páginas sin ella</translation>
+        <source>Page of the handbook</source>
+        <translation>Página del manual</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Manual: %1</translation>
     </message>
 </context>
 <context>
-    <name>WishCard</name>
+    <name>tierloam::handbook::HarvestView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>less than usual: some was not finished, or is still in the sump and the trays</source>
+        <translation>menos de lo habitual: algo no estaba acabado, o sigue en el depósito y las bandejas</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>como siempre</translation>
+    </message>
+    <message>
+        <source>more than usual: bedding that stays, or water, is in it</source>
+        <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
+    </message>
+    <message>
+        <source>Your reach</source>
+        <translation>Tu alcance</translation>
+    </message>
+    <message>
+        <source>There is no stack yet to harvest.</source>
+        <translation>Aún no hay ninguna torre que cosechar.</translation>
+    </message>
+    <message>
+        <source>The estimates of this stack are being made.</source>
+        <translation>Se están haciendo las estimaciones de esta torre.</translation>
+    </message>
+    <message>
+        <source>A tray of %1 is drying in the light.</source>
+        <translation>Una bandeja de %1 se está secando a la luz.</translation>
+    </message>
+    <message>
+        <source>%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.</source>
+        <translation>%1 tiene una sola bandeja. No se puede subir nada por encima: añade antes una bandeja, y sus lombrices subirán al alimento fresco.</translation>
+    </message>
+    <message>
+        <source>The bottom tray of %1: ready %2, feed-to-cast %3.</source>
+        <translation>La bandeja inferior de %1: lista %2, alimento/humus %3.</translation>
+    </message>
+    <message>
+        <source>Before you lift</source>
+        <translation>Antes de levantar</translation>
+    </message>
+    <message>
+        <source>Slot %1: about %2. %3</source>
+        <translation>Nivel %1: unos %2. %3</translation>
+    </message>
+    <message>
+        <source>The sequence</source>
+        <translation>Los pasos</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number, step</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>It stands on top: record the lifting…</source>
+        <translation>Está arriba: anotar la subida…</translation>
+    </message>
+    <message>
+        <source>Look into the bottom tray first…</source>
+        <translation>Mirar antes en la bandeja inferior…</translation>
+    </message>
+    <message>
+        <source>Day %1 in the light, %2</source>
+        <translation>Día %1 a la luz, %2</translation>
+    </message>
+    <message>
+        <source>Worms left: %1 of those that were in it; moisture %2.</source>
+        <translation>Lombrices que quedan: %1 de las que había; humedad %2.</translation>
+    </message>
+    <message>
+        <source>Food went into the drying tray: that keeps worms in it.</source>
+        <translation>Entró alimento en la bandeja en secado: eso retiene a las lombrices.</translation>
+    </message>
+    <message>
+        <source>Too wet that day.</source>
+        <translation>Demasiado mojado ese día.</translation>
+    </message>
+    <message>
+        <source>Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day.</source>
+        <translation>Demasiado mojado: las lombrices se quedan donde está mojado. Aflójalo otra vez, en crestas, y dale otro día.</translation>
+    </message>
+    <message>
+        <source>Few worms are left: take the castings when they crumble.</source>
+        <translation>Quedan pocas lombrices: retira el humus cuando se desmigaje.</translation>
+    </message>
+    <message>
+        <source>Loosen it once today; the usual time is %1.</source>
+        <translation>Aflójalo hoy una vez; el tiempo habitual es %1.</translation>
+    </message>
+    <message>
+        <source>Feed only the tray below. Lid off, bright, out of the sun.</source>
+        <translation>Alimenta solo la bandeja de debajo. Sin tapa, con claridad, sin sol directo.</translation>
+    </message>
+    <message>
+        <source>Loosened: record it…</source>
+        <translation>Aflojado: anotarlo…</translation>
+    </message>
+    <message>
+        <source>Taken: weigh or measure…</source>
+        <translation>Retirado: pesarlo o medirlo…</translation>
+    </message>
+    <message>
+        <source>There is no estimate of these days yet.</source>
+        <translation>Aún no hay estimación de estos días.</translation>
+    </message>
+    <message>
+        <source>The last harvest, %1</source>
+        <translation>La última cosecha, %1</translation>
+    </message>
+    <message>
+        <source>Taken: %1, about %2, dry %3</source>
+        <translation>Retirado: %1, unos %2, en seco %3</translation>
+    </message>
+    <message>
+        <source>%1 at an assumed moisture of %2</source>
+        <translation>%1 con una humedad supuesta de %2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Expected before it was weighed: %1.</source>
+        <translation>Se esperaba antes de pesarlo: %1.</translation>
+    </message>
+    <message>
+        <source>Of %1 dry put in, %2 to %3 dry is usual (%4): this is %5.</source>
+        <translation>De %1 aportados en seco, lo habitual es de %2 a %3 en seco (%4): esto es %5.</translation>
+    </message>
+    <message>
+        <source>With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.</source>
+        <translation>Con él se fueron unas %1 lombrices y unos %2 capullos, según la estimación. Es normal; no se puede prometer humus sin ninguna lombriz.</translation>
+    </message>
+    <message>
+        <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
+        <translation>Para conservarlos: un segundo secado del humus a la luz (%1), cuando ha eclosionado lo que había en los capullos; o una bandeja con cebo de melón o calabaza bajo papel húmedo durante %2, que se devuelve con todo lo que tenga dentro.</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
+        <translation>Lo que retiras, pesado o medido, se compara aquí con lo esperado. Algunos capullos y lombrices jóvenes se van con ello: un segundo secado a la luz tras %1 o una bandeja con cebo conserva muchos.</translation>
+    </message>
+    <message>
+        <source>Bed a tray anew…</source>
+        <translation>Poner cama nueva a una bandeja…</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::handbook::SymptomView</name>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>What do you notice?</source>
+        <translation>¿Qué notas?</translation>
+    </message>
+    <message>
+        <source>Write down that you noticed it…</source>
+        <translation>Anotar que lo has notado…</translation>
+    </message>
+    <message>
+        <source>There is no stack yet that anything could be wrong with.</source>
+        <translation>Aún no hay ninguna torre en la que algo pueda ir mal.</translation>
+    </message>
+    <message>
+        <source>The estimates of this stack are being made.</source>
+        <translation>Se están haciendo las estimaciones de esta torre.</translation>
+    </message>
+    <message>
+        <source>One click puts the causes in order, by what is known of this stack.</source>
+        <translation>Un clic ordena las causas según lo que se sabe de esta torre.</translation>
+    </message>
+    <message>
+        <source>%1 in %2: causes by what the estimates and the journal say today.</source>
+        <translation>%1 en %2: causas según lo que dicen hoy las estimaciones y el diario.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Less likely: %1.</source>
+        <translation>Menos probable: %1.</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <comment>cause, its chance</comment>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>mark, evidence</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>the journal says nothing of it</source>
+        <translation>el diario no dice nada de ello</translation>
+    </message>
+    <message>
+        <source>● speaks for this cause, ○ does not</source>
+        <translation>● habla a favor de esta causa, ○ no</translation>
+    </message>
+    <message>
+        <source>To be sure: %1</source>
+        <translation>Para asegurarse: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::BulkView</name>
+    <message>
+        <source>Change together</source>
+        <translation>Cambiar juntas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Change %n entry(ies) together</source>
+        <translation>
+            <numerusform>Cambiar %n anotación</numerusform>
+            <numerusform>Cambiar juntas %n anotaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Material, species or word</source>
+        <translation>Material, especie o palabra</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Tray (slot)</source>
+        <translation>Bandeja (nivel)</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Qué cambia</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>What will change</source>
+        <translation>Qué cambiará</translation>
+    </message>
+    <message>
+        <source>&amp;Change</source>
+        <translation>&amp;Cambiar</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will change.</source>
+        <translation>
+            <numerusform>Cambiará %n anotación.</numerusform>
+            <numerusform>Cambiarán %n anotaciones.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n chosen entry(ies) with another value: left alone.</source>
+        <translation>
+            <numerusform>%n anotación elegida con otro valor: no se toca.</numerusform>
+            <numerusform>%n anotaciones elegidas con otro valor: no se tocan.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::JournalModel</name>
+    <message>
+        <source>slot %1</source>
+        <translation>nivel %1</translation>
+    </message>
+    <message>
+        <source>slot %1 · tray %2 · batch %3</source>
+        <translation>nivel %1 · bandeja %2 · lote %3</translation>
+    </message>
+    <message>
+        <source>%1 · being saved</source>
+        <translation>%1 · guardando</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Bandeja</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::JournalPage</name>
+    <message>
+        <source>Journal</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Buscar (%1)</translation>
+    </message>
+    <message>
+        <source>Find in the journal</source>
+        <translation>Buscar en el diario</translation>
+    </message>
+    <message>
+        <source>All words must be in the row</source>
+        <translation>La fila debe contener todas las palabras</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Periodo</translation>
+    </message>
+    <message>
+        <source>Edit the chosen entry</source>
+        <translation>Editar la anotación elegida</translation>
+    </message>
+    <message>
+        <source>Take the chosen entries out of the journal</source>
+        <translation>Quitar del diario las anotaciones elegidas</translation>
+    </message>
+    <message>
+        <source>Change the chosen entries together</source>
+        <translation>Cambiar juntas las anotaciones elegidas</translation>
+    </message>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Fotos de la anotación elegida</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Todos los días</translation>
+    </message>
+    <message>
+        <source>Last 30 days</source>
+        <translation>Últimos 30 días</translation>
+    </message>
+    <message>
+        <source>Last 90 days</source>
+        <translation>Últimos 90 días</translation>
+    </message>
+    <message>
+        <source>Last year</source>
+        <translation>Último año</translation>
+    </message>
+    <message>
+        <source>Last 2 years</source>
+        <translation>Últimos 2 años</translation>
+    </message>
+    <message>
+        <source>All actions</source>
+        <translation>Todas las acciones</translation>
+    </message>
+    <message>
+        <source>Enter edits the chosen entry, Delete takes it out</source>
+        <translation>Intro edita la anotación elegida, Supr la quita</translation>
+    </message>
+    <message>
+        <source>All stacks</source>
+        <translation>Todas las torres</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies)</source>
+        <translation>
+            <numerusform>%n anotación</numerusform>
+            <numerusform>%n anotaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n entry(ies)</source>
+        <translation>
+            <numerusform>%1 de %n anotación</numerusform>
+            <numerusform>%1 de %n anotaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 chosen</source>
+        <translation>%1, %2 elegidas</translation>
+    </message>
+    <message>
+        <source>Here stands every feeding, look and harvest, newest first, once the first one is recorded.</source>
+        <translation>Aquí aparece cada aporte, mirada y cosecha, lo más nuevo primero, en cuanto se anote lo primero.</translation>
+    </message>
+    <message>
+        <source>No entry is like that. %1 shows all again.</source>
+        <translation>Ninguna anotación es así. %1 vuelve a mostrarlas todas.</translation>
+    </message>
+    <message>
+        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
+        <translation>La anotación de abajo tiene cambios sin guardar. Guárdala o descártala primero.</translation>
+    </message>
+    <message>
+        <source>Delete “%1”</source>
+        <translation>Borrar «%1»</translation>
+    </message>
+    <message numerus="yes">
+        <source>Delete %n entry(ies)</source>
+        <translation>
+            <numerusform>Borrar %n anotación</numerusform>
+            <numerusform>Borrar %n anotaciones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::BeddingBench</name>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Superficie</translation>
+    </message>
+    <message>
+        <source>Depth, laid</source>
+        <translation>Espesor una vez puesta</translation>
+    </message>
+    <message>
+        <source>usual: %1 (%2)</source>
+        <translation>habitual: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Bedding is wetted like a wrung-out sponge: to %1 of what it holds (%2). Press a handful: a few drops may come, no stream.</source>
+        <translation>La cama se moja como una esponja escurrida: hasta %1 de lo que retiene (%2). Aprieta un puñado: pueden salir unas gotas, no un chorro.</translation>
+    </message>
+    <message>
+        <source>another tray</source>
+        <translation>otra bandeja</translation>
+    </message>
+    <message>
+        <source>Add this tray to %1…</source>
+        <translation>Añadir esta bandeja a %1…</translation>
+    </message>
+    <message>
+        <source>Floor, depth and material make the amounts.</source>
+        <translation>La superficie, el espesor y el material dan las cantidades.</translation>
+    </message>
+    <message>
+        <source>%1 of bedding, dry as it comes, and %2 of water.</source>
+        <translation>%1 de cama, seca tal como viene, y %2 de agua.</translation>
+    </message>
+    <message>
+        <source>Loose</source>
+        <translation>Suelta</translation>
+    </message>
+    <message>
+        <source>%1 before it is wetted</source>
+        <translation>%1 antes de mojarla</translation>
+    </message>
+    <message>
+        <source>Laid</source>
+        <translation>Puesta</translation>
+    </message>
+    <message>
+        <source>%1 at %2 moisture, of it %3 dry</source>
+        <translation>%1 con %2 de humedad, de ello %3 en seco</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Apto</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::CastingsBench</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure, source</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 ft²</source>
+        <translation>%1 ft²</translation>
+    </message>
+    <message>
+        <source>Castings of</source>
+        <translation>Humus de</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Share of a potting mix</source>
+        <translation>Parte en un sustrato de macetas</translation>
+    </message>
+    <message>
+        <source>Depth of a top-dressing</source>
+        <translation>Espesor de la capa superficial</translation>
+    </message>
+    <message>
+        <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
+        <translation>Ensayado en sustratos: %1; como máximo %2; nunca solo: se apelmaza y es demasiado salado para plántulas. Capa superficial: %3, de nuevo tras %4.</translation>
+    </message>
+    <message>
+        <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
+        <translation>Tamiza con una malla de %1; lo que quede vuelve a una bandeja. Guárdalo ventilado y fresco, a la sombra, cerca de %2 de humedad, durante %3. El humus de una vermicompostera siempre lleva algunos capullos y lombrices jóvenes.</translation>
+    </message>
+    <message>
+        <source>an amount of my own</source>
+        <translation>una cantidad propia</translation>
+    </message>
+    <message>
+        <source>taken on %1</source>
+        <translation>retirado el %1</translation>
+    </message>
+    <message>
+        <source>an estimate of what lies in the bottom tray</source>
+        <translation>estimación de lo que hay en la bandeja inferior</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Humus</translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1, unos %2</translation>
+    </message>
+    <message>
+        <source>%1 of mix: with %2 of potting soil, coir or compost</source>
+        <translation>%1 de mezcla: con %2 de tierra para macetas, fibra de coco o compost</translation>
+    </message>
+    <message>
+        <source>%1 – reckoned with %2, the most that is advised</source>
+        <translation>%1 – calculado con %2, lo máximo que se aconseja</translation>
+    </message>
+    <message>
+        <source>Potting mix</source>
+        <translation>Sustrato de macetas</translation>
+    </message>
+    <message>
+        <source>Top-dressing</source>
+        <translation>Capa superficial</translation>
+    </message>
+    <message>
+        <source>covers %1</source>
+        <translation>cubre %1</translation>
+    </message>
+    <message>
+        <source>To store it</source>
+        <translation>Para guardarlo</translation>
+    </message>
+    <message>
+        <source>let %1 of water dry off, in the shade</source>
+        <translation>deja secar %1 de agua, a la sombra</translation>
+    </message>
+    <message>
+        <source>dry enough; keep it vented</source>
+        <translation>bastante seco; mantenlo ventilado</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::Gauge</name>
+    <message>
+        <source>nothing yet</source>
+        <translation>nada aún</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>name of a measure, its value</comment>
+        <translation>%1  %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::LeachateBench</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure, source</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Drenado</translation>
+    </message>
+    <message>
+        <source>Measured strength</source>
+        <translation>Fuerza medida</translation>
+    </message>
+    <message>
+        <source>left empty: the estimate of the stack</source>
+        <translation>si se deja vacío: la estimación de la torre</translation>
+    </message>
+    <message>
+        <source>Wished strength</source>
+        <translation>Fuerza deseada</translation>
+    </message>
+    <message>
+        <source>young plants %1, grown ones %2</source>
+        <translation>plantas jóvenes %1, adultas %2</translation>
+    </message>
+    <message>
+        <source>Your water</source>
+        <translation>Tu agua</translation>
+    </message>
+    <message>
+        <source>tap water about %1</source>
+        <translation>el agua del grifo, unos %1</translation>
+    </message>
+    <message>
+        <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
+        <translation>El lixiviado es lo que atravesó las bandejas: agua salada con lo que encontró. No es un té preparado ni un abono de contenido conocido; puede llevar gérmenes y jugo de restos sin acabar. Úsalo en el plazo de %1, en la tierra de plantas que no se comen crudas, o viértelo de nuevo en la bandeja superior.</translation>
+    </message>
+    <message>
+        <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
+        <translation>Publicado: %1; inocuo para las lombrices %2; dañino alrededor de %3. Un mS/cm son unos %4 de sales.</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Fuerza</translation>
+    </message>
+    <message>
+        <source>%1 mS/cm, %2</source>
+        <translation>%1 mS/cm, %2</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>tal como se midió</translation>
+    </message>
+    <message>
+        <source>estimated, with its 90 % range</source>
+        <translation>estimada, con su intervalo del 90 %</translation>
+    </message>
+    <message>
+        <source>published values</source>
+        <translation>valores publicados</translation>
+    </message>
+    <message>
+        <source>Salts</source>
+        <translation>Sales</translation>
+    </message>
+    <message>
+        <source>%1 g/L</source>
+        <translation>%1 g/L</translation>
+    </message>
+    <message>
+        <source>The strength that is wished and that of your water make the dilution.</source>
+        <translation>La fuerza deseada y la de tu agua dan la dilución.</translation>
+    </message>
+    <message>
+        <source>One part of leachate to %1 parts of water, to be on the safe side of the range.</source>
+        <translation>Una parte de lixiviado por %1 partes de agua, para quedar en el lado seguro del intervalo.</translation>
+    </message>
+    <message>
+        <source>Water, in parts</source>
+        <translation>Agua, en partes</translation>
+    </message>
+    <message>
+        <source>Makes</source>
+        <translation>Da</translation>
+    </message>
+    <message>
+        <source>It is no stronger than wished; it still is leachate, with the cautions above.</source>
+        <translation>No es más fuerte de lo deseado; sigue siendo lixiviado, con las precauciones de arriba.</translation>
+    </message>
+    <message>
+        <source>Your water is as strong as what is wished: with it no dilution gets there. Take rain water, or wish for more.</source>
+        <translation>Tu agua es tan fuerte como lo deseado: con ella ninguna dilución llega. Usa agua de lluvia o desea más.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MaterialCard</name>
+    <message>
+        <source>No material is chosen.</source>
+        <translation>No hay ningún material elegido.</translation>
+    </message>
+    <message>
+        <source>%1 (own)</source>
+        <translation>%1 (propio)</translation>
+    </message>
+    <message>
+        <source>your own: you judge it</source>
+        <translation>tuyo: lo juzgas tú</translation>
+    </message>
+    <message>
+        <source>welcome</source>
+        <translation>apto</translation>
+    </message>
+    <message>
+        <source>only a little at a time</source>
+        <translation>solo un poco cada vez</translation>
+    </message>
+    <message>
+        <source>keep it out</source>
+        <translation>no lo eches</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <comment>mark, word</comment>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2. %3</source>
+        <comment>mark, word, reason</comment>
+        <translation>%1 %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>none: not a source of carbon</source>
+        <translation>ninguna: no es fuente de carbono</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Carbon, nitrogen</source>
+        <translation>Carbono, nitrógeno</translation>
+    </message>
+    <message>
+        <source>%1 and %2 of the dry matter</source>
+        <translation>%1 y %2 de la materia seca</translation>
+    </message>
+    <message>
+        <source>Bulk</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>%1 kg/m³, loose</source>
+        <translation>%1 kg/m³, suelto</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Retiene</translation>
+    </message>
+    <message>
+        <source>%1 kg of water for one dry</source>
+        <translation>%1 kg de agua por uno en seco</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Se ablanda como</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>none noted; what was left out is that of kitchen mix</source>
+        <translation>ninguna anotada; lo que falta se tomó de la mezcla de cocina</translation>
+    </message>
+    <message>
+        <source>★ Favourite</source>
+        <translation>★ Favorito</translation>
+    </message>
+    <message>
+        <source>☆ Make it a favourite</source>
+        <translation>☆ Hacerlo favorito</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MaterialsModel</name>
+    <message>
+        <source>%1 (own)</source>
+        <translation>%1 (propio)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>favourite</source>
+        <translation>favorito</translation>
+    </message>
+    <message>
+        <source>no favourite</source>
+        <translation>no favorito</translation>
+    </message>
+    <message>
+        <source>Favourite</source>
+        <translation>Favorito</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Welcome in a worm bin, and how much of it</source>
+        <translation>Si es apto para una vermicompostera, y en qué cantidad</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Apto</translation>
+    </message>
+    <message>
+        <source>Carbon to nitrogen, by mass</source>
+        <translation>Carbono por nitrógeno, en masa</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>Water in the fresh mass</source>
+        <translation>Agua en la masa fresca</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Carbon in the dry matter</source>
+        <translation>Carbono en la materia seca</translation>
+    </message>
+    <message>
+        <source>Carbon</source>
+        <translation>Carbono</translation>
+    </message>
+    <message>
+        <source>Nitrogen in the dry matter</source>
+        <translation>Nitrógeno en la materia seca</translation>
+    </message>
+    <message>
+        <source>Nitrogen</source>
+        <translation>Nitrógeno</translation>
+    </message>
+    <message>
+        <source>Fresh and loose, in kg/m³</source>
+        <translation>Fresco y suelto, en kg/m³</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Se ablanda como</translation>
+    </message>
+    <message>
+        <source>Water held by one part of dry matter</source>
+        <translation>Agua que retiene una parte de materia seca</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Retiene</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MaterialsPage</name>
+    <message>
+        <source>Materials</source>
+        <translation>Materiales</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Buscar (%1)</translation>
+    </message>
+    <message>
+        <source>Find a material</source>
+        <translation>Buscar un material</translation>
+    </message>
+    <message>
+        <source>All words must be in its name, reason or source</source>
+        <translation>Su nombre, razón o fuente debe contener todas las palabras</translation>
+    </message>
+    <message>
+        <source>Which materials are shown</source>
+        <translation>Qué materiales se muestran</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Alimento</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Cama</translation>
+    </message>
+    <message>
+        <source>Minerals</source>
+        <translation>Minerales</translation>
+    </message>
+    <message>
+        <source>Favourites</source>
+        <translation>Favoritos</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Propios</translation>
+    </message>
+    <message>
+        <source>Not, or only a little</source>
+        <translation>No, o solo un poco</translation>
+    </message>
+    <message>
+        <source>Enter puts the chosen material into the mix</source>
+        <translation>Intro añade el material elegido a la mezcla</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
+        <translation>
+            <numerusform>%n material; qué contiene, si es apto, y cálculos con él</numerusform>
+            <numerusform>%n materiales; qué contiene cada uno, si es apto, y cálculos con ellos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n material(s)</source>
+        <translation>
+            <numerusform>%1 de %n material</numerusform>
+            <numerusform>%1 de %n materiales</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MixBench</name>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>no C:N</source>
+        <translation>sin C:N</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>+ another material</source>
+        <translation>+ otro material</translation>
+    </message>
+    <message>
+        <source>Another material in the mix</source>
+        <translation>Otro material en la mezcla</translation>
+    </message>
+    <message>
+        <source>Aim at C:N</source>
+        <translation>Buscar C:N</translation>
+    </message>
+    <message>
+        <source>and moisture</source>
+        <translation>y humedad</translation>
+    </message>
+    <message>
+        <source>by adding</source>
+        <translation>añadiendo</translation>
+    </message>
+    <message>
+        <source>Put it into the mix</source>
+        <translation>Añadir a la mezcla</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)</source>
+        <comment>what, figure, source</comment>
+        <translation>%1 %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Aims: C:N</source>
+        <translation>Objetivos: C:N</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humedad</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>lo mejor</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Measured in</source>
+        <translation>Medido en</translation>
+    </message>
+    <message>
+        <source>Take it out of the mix</source>
+        <translation>Quitarlo de la mezcla</translation>
+    </message>
+    <message>
+        <source>Choose materials and how much of each: the mix is reckoned from their water, carbon and nitrogen.</source>
+        <translation>Elige materiales y cuánto de cada uno: la mezcla se calcula con su agua, carbono y nitrógeno.</translation>
+    </message>
+    <message>
+        <source>Choose a material that may be added.</source>
+        <translation>Elige un material que se pueda añadir.</translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <translation>entonces %1</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>good: %1</source>
+        <translation>bien: %1</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>good: %1, best %2</source>
+        <translation>bien: %1, lo mejor %2</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>%1, of it %2 dry</source>
+        <translation>%1, de ello %2 en seco</translation>
+    </message>
+    <message>
+        <source>Room, loose</source>
+        <translation>Volumen, suelto</translation>
+    </message>
+    <message>
+        <source>%1 (%2 kg/m³)</source>
+        <translation>%1 (%2 kg/m³)</translation>
+    </message>
+    <message>
+        <source>Softens</source>
+        <translation>Se ablanda</translation>
+    </message>
+    <message>
+        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
+        <translation>la mitad en %1, nueve décimos en %2 (lecho a %3, lombrices %4 kg/m²)</translation>
+    </message>
+    <message>
+        <source>Stays</source>
+        <translation>Se queda</translation>
+    </message>
+    <message>
+        <source>%1 of the dry matter: use as it is, or sift</source>
+        <translation>%1 de la materia seca: úsala como está o tamízala</translation>
+    </message>
+    <message>
+        <source>Poured</source>
+        <translation>Vertida</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <translation>%1 (%2): %3</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Apto</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 de agua</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two things to add</comment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>C:N %1, moisture %2</source>
+        <translation>C:N %1, humedad %2</translation>
+    </message>
+    <message>
+        <source>Add %1: then it has %2.</source>
+        <translation>Añade %1: entonces tiene %2.</translation>
+    </message>
+    <message>
+        <source>It is as wished: %1.</source>
+        <translation>Es como se desea: %1.</translation>
+    </message>
+    <message>
+        <source>C:N %1 and moisture %2 cannot both be reached with %3.</source>
+        <translation>C:N %1 y humedad %2 no se alcanzan a la vez con %3.</translation>
+    </message>
+    <message>
+        <source>There is no carbon or no nitrogen in the mix, so that it has no C:N to be brought anywhere.</source>
+        <translation>En la mezcla no hay carbono o no hay nitrógeno, así que no tiene una C:N que llevar a ningún sitio.</translation>
+    </message>
+    <message>
+        <source>At that C:N the mix would be at %1, and water cannot be taken out.</source>
+        <translation>Con esa C:N la mezcla quedaría a %1, y el agua no se puede quitar.</translation>
+    </message>
+    <message>
+        <source>The mix has C:N %1, and %2 with C:N %3 leads away from the aim.</source>
+        <translation>La mezcla tiene C:N %1, y %2 con C:N %3 la aleja del objetivo.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>Even %1 times as much of it as of the mix does not get there.</source>
+        <translation>Ni con %1 veces la cantidad de la mezcla se llega.</translation>
+    </message>
+    <message>
+        <source>The nearest mix: add %1; then it has %2.</source>
+        <translation>La mezcla más cercana: añade %1; entonces tiene %2.</translation>
+    </message>
+    <message>
+        <source>The nearest mix is the one you have: %1.</source>
+        <translation>La mezcla más cercana es la que tienes: %1.</translation>
+    </message>
+    <message>
+        <source>With %1 it can be done: %2.</source>
+        <translation>Con %1 se puede: %2.</translation>
+    </message>
+    <message>
+        <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
+        <translation>Ningún material apto de la tabla lo logra solo; un objetivo más seco o más suave sí se alcanza.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::ChangeCard</name>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Probar un cambio</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>feed so much a week</source>
+        <translation>dar tanto alimento por semana</translation>
+    </message>
+    <message>
+        <source>keep the bed at</source>
+        <translation>mantener el lecho a</translation>
+    </message>
+    <message>
+        <source>be away</source>
+        <translation>estar fuera</translation>
+    </message>
+    <message>
+        <source>add a tray on</source>
+        <translation>añadir una bandeja el</translation>
+    </message>
+    <message>
+        <source>take the bottom tray on</source>
+        <translation>retirar la bandeja inferior el</translation>
+    </message>
+    <message>
+        <source>give worms away</source>
+        <translation>regalar lombrices</translation>
+    </message>
+    <message>
+        <source>start another stack from it</source>
+        <translation>empezar otra torre con ella</translation>
+    </message>
+    <message>
+        <source>the shortest way back</source>
+        <translation>el camino más corto de vuelta</translation>
+    </message>
+    <message>
+        <source>if an entry had not been</source>
+        <translation>si una anotación no hubiera existido</translation>
+    </message>
+    <message>
+        <source>Fresh food a week</source>
+        <translation>Alimento fresco por semana</translation>
+    </message>
+    <message>
+        <source>Usual temperature of the bed</source>
+        <translation>Temperatura habitual del lecho</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Weeks until it is back</source>
+        <translation>Semanas hasta recuperarse</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Anotación</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Comparando…</translation>
+    </message>
+    <message>
+        <source>It cannot have been so: later entries rest on that one.</source>
+        <translation>No pudo ser así: anotaciones posteriores se apoyan en esa.</translation>
+    </message>
+    <message>
+        <source>The estimates hold no members to ask; wait until they are made anew.</source>
+        <translation>Las estimaciones no guardan miembros que consultar; espera a que se rehagan.</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>como siempre</translation>
+    </message>
+    <message>
+        <source>with the change</source>
+        <translation>con el cambio</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::ClockCard</name>
+    <message>
+        <source>no difference</source>
+        <translation>sin diferencia</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 antes</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 después</translation>
+    </message>
+    <message>
+        <source>%1 °C warmer: %2</source>
+        <translation>%1 °C más: %2</translation>
+    </message>
+    <message>
+        <source>%1 more a week: %2</source>
+        <translation>%1 más por semana: %2</translation>
+    </message>
+    <message>
+        <source>%1 more worms: %2</source>
+        <translation>%1 más de lombrices: %2</translation>
+    </message>
+    <message>
+        <source>half the bedding in the top tray: %1</source>
+        <translation>la mitad de cama en la bandeja superior: %1</translation>
+    </message>
+    <message>
+        <source>%1 of water: %2</source>
+        <translation>%1 de agua: %2</translation>
+    </message>
+    <message>
+        <source>Next turn of each stack</source>
+        <translation>Próximo turno de cada torre</translation>
+    </message>
+    <message>
+        <source>Next turn, and what would bring it forward</source>
+        <translation>Próximo turno y qué lo adelantaría</translation>
+    </message>
+    <message>
+        <source>its turn has come</source>
+        <translation>le toca el turno</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not within a year</source>
+        <translation>no antes de un año</translation>
+    </message>
+    <message>
+        <source>%1 Its turn would come: %2.</source>
+        <translation>%1 Su turno llegaría: %2.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose turn could be foreseen.</source>
+        <translation>Aún no hay ninguna torre cuyo turno se pueda prever.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::FeedingCard</name>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>delante</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>detrás</translation>
+    </message>
+    <message>
+        <source>all over</source>
+        <translation>por todas partes</translation>
+    </message>
+    <message>
+        <source>%1 of shredded paper</source>
+        <translation>%1 de papel triturado</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 de agua</translation>
+    </message>
+    <message>
+        <source>its usual cover</source>
+        <translation>su cubierta habitual</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+    <message>
+        <source> and no water</source>
+        <translation> y sin agua</translation>
+    </message>
+    <message>
+        <source>Feeding this week</source>
+        <translation>Alimento de esta semana</translation>
+    </message>
+    <message>
+        <source>What the kitchen gives in a week</source>
+        <translation>Lo que da la cocina en una semana</translation>
+    </message>
+    <message>
+        <source>From the kitchen</source>
+        <translation>De la cocina</translation>
+    </message>
+    <message>
+        <source>Supply of the kitchen</source>
+        <translation>Restos de la cocina</translation>
+    </message>
+    <message>
+        <source>Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.</source>
+        <translation>Aprendido del diario: %1 por semana entre todas las torres, la semana central de las últimas ocho. Déjalo vacío para seguir el diario.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>no tray takes food</source>
+        <translation>ninguna bandeja admite alimento</translation>
+    </message>
+    <message>
+        <source>it can bear %1 this week</source>
+        <translation>tolera %1 esta semana</translation>
+    </message>
+    <message>
+        <source>tray %1, %2; with %3. At most %4</source>
+        <translation>bandeja %1, %2; con %3. Como máximo %4</translation>
+    </message>
+    <message>
+        <source>No stack takes food yet.</source>
+        <translation>Ninguna torre admite alimento aún.</translation>
+    </message>
+    <message>
+        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
+        <translation>%1 más de lo que toleran las torres: congélalo para una semana con menos o échalo a un montón de compost. Si se da igualmente, se calienta y huele.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::LanesView</name>
+    <message>
+        <source>no step chosen</source>
+        <translation>ningún paso elegido</translation>
+    </message>
+    <message numerus="yes">
+        <source>Year of %n stack(s): %1</source>
+        <translation>
+            <numerusform>Año de %n torre: %1</numerusform>
+            <numerusform>Año de %n torres: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
+        <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::RotationPage</name>
+    <message>
+        <source>Rotation</source>
+        <translation>Rotación</translation>
+    </message>
+    <message>
+        <source>Steps of the coming year</source>
+        <translation>Pasos del próximo año</translation>
+    </message>
+    <message>
+        <source>Harvest on %1</source>
+        <translation>Cosecha el %1</translation>
+    </message>
+    <message>
+        <source>Days for harvests</source>
+        <translation>Días para cosechar</translation>
+    </message>
+    <message>
+        <source>Pin a harvest</source>
+        <translation>Fijar una cosecha</translation>
+    </message>
+    <message>
+        <source>Let a harvest come on its turn</source>
+        <translation>Dejar una cosecha para su turno</translation>
+    </message>
+    <message>
+        <source>%1 · the year is being planned</source>
+        <translation>%1 · se está planificando el año</translation>
+    </message>
+    <message>
+        <source>The year of every stack stands here once there is one.</source>
+        <translation>El año de cada torre aparece aquí en cuanto haya una.</translation>
+    </message>
+    <message>
+        <source>The year is being planned; it stands here in a moment.</source>
+        <translation>Se está planificando el año; aparece aquí en un momento.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose turns could be foreseen.</source>
+        <translation>Ninguna torre tiene una bandeja cuyos turnos se puedan prever.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) in the coming year</source>
+        <translation>
+            <numerusform>%n cosecha en el próximo año</numerusform>
+            <numerusform>%n cosechas en el próximo año</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>about %1 of castings</source>
+        <translation>unos %1 de humus</translation>
+    </message>
+    <message numerus="yes">
+        <source>on %n day(s)</source>
+        <translation>
+            <numerusform>en %n día</numerusform>
+            <numerusform>en %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>put off by %1 in all</source>
+        <translation>aplazadas %1 en total</translation>
+    </message>
+    <message>
+        <source>%1 of castings less than on their turns</source>
+        <translation>%1 de humus menos que en sus turnos</translation>
+    </message>
+    <message>
+        <source>%1 of castings more than on their turns</source>
+        <translation>%1 de humus más que en sus turnos</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms</source>
+        <translation>la espera cuesta %1 de lombrices</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>la espera deja %1 más de lombrices</translation>
+    </message>
+    <message>
+        <source>no better choice of days exists</source>
+        <translation>no hay mejor elección de días</translation>
+    </message>
+    <message>
+        <source>a good choice of days, not proved to be the best</source>
+        <translation>una buena elección de días, sin prueba de que sea la mejor</translation>
+    </message>
+    <message>
+        <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
+        <translation>Elige un paso con el ratón o las flechas. Una cosecha se mueve arrastrándola, o con Mayús y las flechas; aquí se muestra lo que cuesta.</translation>
+    </message>
+    <message>
+        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
+        <translation> En esta torre: cosechas %1 después en total, %2 de humus en el año (%3 en sus turnos), colonia al final %4 (%5).</translation>
+    </message>
+    <message>
+        <source> On that day much of the tray is likely not castings yet.</source>
+        <translation> Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::TrackCard</name>
+    <message>
+        <source>add a tray</source>
+        <translation>añadir una bandeja</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>subir la bandeja inferior</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; still due</source>
+        <translation>%1, %2: se aconsejó %3; aún pendiente</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; done %4 later</source>
+        <translation>%1, %2: se aconsejó %3; hecho a los %4</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; taken back after %4</source>
+        <translation>%1, %2: se aconsejó %3; retirado a los %4</translation>
+    </message>
+    <message>
+        <source>, ready %1 when lifted</source>
+        <translation>, lista %1 al subirla</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
+        <translation>%1, %2: %3 pesados, %4 previstos%5</translation>
+    </message>
+    <message>
+        <source>Diary of advice</source>
+        <translation>Diario de consejos</translation>
+    </message>
+    <message>
+        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
+        <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya llegado un turno.</translation>
+    </message>
+    <message>
+        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
+        <translation>De %1 cosechas pesadas, %2 cayeron dentro de lo previsto (deberían 9 de cada 10); %3 se subieron estando listas</translation>
+    </message>
+    <message>
+        <source>of %1 turns advised, %2 were followed</source>
+        <translation>de %1 turnos aconsejados se siguieron %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::TwoCourses</name>
+    <message>
+        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
+        <translation>Colonia del próximo año, como siempre y con el cambio: las cifras están en la tabla de arriba</translation>
+    </message>
+    <message>
+        <source>colony, as usual</source>
+        <translation>colonia, como siempre</translation>
+    </message>
+    <message>
+        <source>colony, with the change</source>
+        <translation>colonia, con el cambio</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::WishCard</name>
     <message>
         <source>a little each month</source>
         <translation>un poco cada mes</translation>
@@ -11217,89 +10160,1152 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>Words</name>
+    <name>tierloam::shelf::DateBar</name>
     <message>
-        <source>%1 (pinned)</source>
-        <translation>%1 (fijada)</translation>
+        <source>Today</source>
+        <translation>Hoy</translation>
     </message>
     <message>
-        <source>Day</source>
-        <translation>Día</translation>
+        <source>Day shown</source>
+        <translation>Día mostrado</translation>
     </message>
     <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
+        <source>Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week.</source>
+        <translation>Muestra el estante tal como estaba cualquier día. Izquierda y derecha: un día; Re Pág y Av Pág: una semana.</translation>
     </message>
     <message>
-        <source>Step</source>
-        <translation>Paso</translation>
+        <source>Back to today</source>
+        <translation>Volver a hoy</translation>
     </message>
     <message>
-        <source>Tray</source>
-        <translation>Bandeja</translation>
+        <source>%1 – the past</source>
+        <translation>%1 – el pasado</translation>
     </message>
     <message>
-        <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80 %</translation>
-    </message>
-    <message>
-        <source>Castings</source>
-        <translation>Humus</translation>
+        <source>today</source>
+        <translation>hoy</translation>
     </message>
 </context>
 <context>
-    <name>YearLanes</name>
+    <name>tierloam::shelf::PartPanel</name>
     <message>
-        <source>nothing within a year</source>
-        <translation>nada en un año</translation>
+        <source>%1: %2</source>
+        <comment>a stack and one of its trays</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: everything that can be recorded</source>
+        <translation>%1: todo lo que se puede anotar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Cerrar (Esc)</translation>
+    </message>
+    <message>
+        <source>%1…</source>
+        <comment>an act that opens a form</comment>
+        <translation>%1…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>an act, and what it is done to</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>More…</source>
+        <translation>Más…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more act(s) for it</source>
+        <translation>
+            <numerusform>%n acción más para ella</numerusform>
+            <numerusform>%n acciones más para ella</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::ShelfBoard</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Estante</translation>
+    </message>
+    <message>
+        <source>Start a stack…</source>
+        <translation>Empezar una torre…</translation>
+    </message>
+    <message>
+        <source>No stack stood on this day</source>
+        <translation>Ese día no había ninguna torre</translation>
+    </message>
+    <message>
+        <source>The first one was started later. Move the slider on, or go back to today.</source>
+        <translation>La primera empezó después. Mueve el control hacia delante o vuelve a hoy.</translation>
+    </message>
+    <message>
+        <source>No stack stands any more</source>
+        <translation>Ya no queda ninguna torre</translation>
+    </message>
+    <message>
+        <source>All stacks are retired. Their journal is kept, and the slider still shows them as they stood.</source>
+        <translation>Todas las torres están dadas de baja. Su diario se conserva, y el control aún las muestra como estaban.</translation>
+    </message>
+    <message>
+        <source>No stack stands here yet</source>
+        <translation>Aquí no hay aún ninguna torre</translation>
+    </message>
+    <message>
+        <source>Once a stack is started, it is drawn here from the side: its trays with what lies in them, its worms and its sump, and under it what to do next.</source>
+        <translation>En cuanto se empieza una torre, se dibuja aquí de lado: sus bandejas con lo que hay en ellas, sus lombrices y su depósito, y debajo qué hacer a continuación.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::ShelfPage</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1: no anotado. %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
+        <translation>%1: no anotado. %2 No se cambió nada más; vuelve a intentarlo cuando esté arreglado.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StackCanvas</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and its value</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StackColumn</name>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what a button does, and the stack</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Everything else that can be recorded for %1</source>
+        <translation>Todo lo demás que se puede anotar de %1</translation>
+    </message>
+    <message>
+        <source>More for %1</source>
+        <translation>Más de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StoryCharts</name>
+    <message>
+        <source>Charts over its time</source>
+        <translation>Gráficos a lo largo de su vida</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StripsView</name>
+    <message>
+        <source>Small charts of %1</source>
+        <translation>Gráficos pequeños de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::VerdictBox</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>name of a stack, state</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::MeasureSection</name>
+    <message>
+        <source>%1 as table</source>
+        <translation>%1 como tabla</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>lift the bottom tray</source>
-        <translation>subir la bandeja inferior</translation>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
     <message>
-        <source>take the castings</source>
-        <translation>retirar el humus</translation>
+        <source>%1, stacks together</source>
+        <translation>%1, torres juntas</translation>
     </message>
     <message>
-        <source>add a tray</source>
-        <translation>añadir una bandeja</translation>
+        <source>No stack is chosen. Choose one above, and its chart stands here.</source>
+        <translation>No hay ninguna torre elegida. Elige una arriba y su gráfico aparecerá aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::SignKey</name>
+    <message>
+        <source>estimate and its 90 % range</source>
+        <translation>estimación y su intervalo del 90 %</translation>
     </message>
     <message>
-        <source>%1 (from %2 on)</source>
-        <translation>%1 (desde %2)</translation>
+        <source>forecast, with care as usual</source>
+        <translation>previsión, con el cuidado habitual</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::TrendTable</name>
+    <message>
+        <source>%1 (today)</source>
+        <translation>%1 (hoy)</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
+        <source>%1 (forecast)</source>
+        <translation>%1 (previsión)</translation>
     </message>
     <message>
-        <source>%1, %2: %3 (tray %4)</source>
-        <translation>%1, %2: %3 (bandeja %4)</translation>
+        <source>Date</source>
+        <translation>Fecha</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>su turno: %1</translation>
+        <source>%1, read by a logger</source>
+        <translation>%1, leído por un registrador</translation>
     </message>
     <message>
-        <source>ready on that day %1</source>
-        <translation>lista ese día %1</translation>
+        <source>%1, estimate</source>
+        <translation>%1, estimación</translation>
     </message>
     <message>
-        <source>about %1 of castings</source>
-        <translation>unos %1 de humus</translation>
+        <source>%1, drained</source>
+        <translation>%1, drenado</translation>
     </message>
     <message>
-        <source>%1 after its turn</source>
-        <translation>%1 después de su turno</translation>
+        <source>%1, to be expected</source>
+        <translation>%1, esperado</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::TrendsPage</name>
+    <message>
+        <source>Trends</source>
+        <translation>Tendencias</translation>
     </message>
     <message>
-        <source>day chosen by hand</source>
-        <translation>día elegido a mano</translation>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
+    </message>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Mostrar la torre %1</translation>
+    </message>
+    <message>
+        <source>Charts stand here once there is a stack.</source>
+        <translation>Los gráficos aparecen aquí en cuanto haya una torre.</translation>
+    </message>
+    <message>
+        <source>%1 · estimates are being made anew</source>
+        <translation>%1 · se rehacen las estimaciones</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::AmountField</name>
+    <message>
+        <source>«%1» is not a unit that fits here.</source>
+        <translation>«%1» no es una unidad válida aquí.</translation>
+    </message>
+    <message>
+        <source>«%1» is not a number.</source>
+        <translation>«%1» no es un número.</translation>
+    </message>
+    <message>
+        <source>An amount cannot be below zero.</source>
+        <translation>Una cantidad no puede ser menor que cero.</translation>
+    </message>
+    <message>
+        <source>The amount must be more than zero.</source>
+        <translation>La cantidad debe ser mayor que cero.</translation>
+    </message>
+    <message>
+        <source>A count is a whole number.</source>
+        <translation>Un recuento es un número entero.</translation>
+    </message>
+    <message>
+        <source>At most %1.</source>
+        <translation>Como máximo %1.</translation>
+    </message>
+    <message>
+        <source>At most %1 in one entry.</source>
+        <translation>Como máximo %1 en una anotación.</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unidad de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::AreaField</name>
+    <message>
+        <source>in × in</source>
+        <translation>in × in</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>ft²</translation>
+    </message>
+    <message>
+        <source>Give the length as well.</source>
+        <translation>Indica también el largo.</translation>
+    </message>
+    <message>
+        <source>Width and length must be more than zero.</source>
+        <translation>El ancho y el largo deben ser mayores que cero.</translation>
+    </message>
+    <message>
+        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
+        <translation>Eso es %1 m²; una bandeja tiene de %2 a %3 m².</translation>
+    </message>
+    <message>
+        <source>Give the width as well.</source>
+        <translation>Indica también el ancho.</translation>
+    </message>
+    <message>
+        <source>%1: width</source>
+        <translation>%1: ancho</translation>
+    </message>
+    <message>
+        <source>%1: length</source>
+        <translation>%1: largo</translation>
+    </message>
+    <message>
+        <source>%1: how it is given</source>
+        <translation>%1: cómo se indica</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::DateField</name>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>ayer</translation>
+    </message>
+    <message>
+        <source>«%1» is not a date from 1900 to 2199; write it like %2 or %3.</source>
+        <translation>«%1» no es una fecha de 1900 a 2199; escríbela como %2 o %3.</translation>
+    </message>
+    <message>
+        <source>«%1» is not a time of day; write it like 18:30.</source>
+        <translation>«%1» no es una hora; escríbela como 18:30.</translation>
+    </message>
+    <message>
+        <source>+ time</source>
+        <translation>+ hora</translation>
+    </message>
+    <message>
+        <source>Note the time of day as well</source>
+        <translation>Anotar también la hora</translation>
+    </message>
+    <message>
+        <source>Time of day</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Choose the date from a calendar</source>
+        <translation>Elegir la fecha en un calendario</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Calendario</translation>
+    </message>
+    <message>
+        <source>%1, today</source>
+        <translation>%1, hoy</translation>
+    </message>
+    <message>
+        <source>%1, yesterday</source>
+        <translation>%1, ayer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n days ago</source>
+        <translation>
+            <numerusform>%1, hace %n día</numerusform>
+            <numerusform>%1, hace %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tomorrow</source>
+        <translation>%1, mañana</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n days from now</source>
+        <translation>
+            <numerusform>%1, dentro de %n día</numerusform>
+            <numerusform>%1, dentro de %n días</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::FactList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::Field</name>
+    <message>
+        <source>«%1» is not a number.</source>
+        <translation>«%1» no es un número.</translation>
+    </message>
+    <message>
+        <source>«%1» could be read in two ways: write it without a thousands mark.</source>
+        <translation>«%1» se puede leer de dos maneras: escríbelo sin separador de millares.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::LengthField</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::MaterialField</name>
+    <message>
+        <source>«%1» is not among the materials.</source>
+        <translation>«%1» no está entre los materiales.</translation>
+    </message>
+    <message>
+        <source>«%1» is not among the materials; the nearest are %2.</source>
+        <translation>«%1» no está entre los materiales; los más parecidos son %2.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::NumberField</name>
+    <message>
+        <source>A whole number is wanted here.</source>
+        <translation>Aquí va un número entero.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>De %1 a %2.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unidad de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::TextField</name>
+    <message>
+        <source>It holds a character that cannot be printed; type it again.</source>
+        <translation>Contiene un carácter que no se puede imprimir; escríbelo de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::AboutView</name>
+    <message>
+        <source>Tierloam %1</source>
+        <translation>Tierloam %1</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Qué hace</translation>
+    </message>
+    <message>
+        <source>It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are no measurements: a look into the tray decides. Local codes and licensed practice come first.</source>
+        <translation>Lleva el diario de vermicomposteras de bandejas apiladas y estima lo que ocurre dentro, cada cifra con su intervalo. Las estimaciones no son mediciones: decide lo que se ve en la bandeja. Las normas locales y los profesionales autorizados van primero.</translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation>Licencia</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
+        <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se entrega sin garantía alguna. El texto de la licencia está en el archivo LICENSE.</translation>
+    </message>
+    <message>
+        <source>Made with</source>
+        <translation>Hecho con</translation>
+    </message>
+    <message>
+        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
+        <translation>Qt 6 con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++. No se envía nada por la red.</translation>
+    </message>
+    <message>
+        <source>Sources of the materials table</source>
+        <translation>Fuentes de la tabla de materiales</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::BackupsView</name>
+    <message>
+        <source>of the day</source>
+        <translation>del día</translation>
+    </message>
+    <message>
+        <source>before an import</source>
+        <translation>antes de importar</translation>
+    </message>
+    <message>
+        <source>before the file was brought up to date</source>
+        <translation>antes de actualizar el archivo</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Copias de seguridad</translation>
+    </message>
+    <message>
+        <source>Backups of %1</source>
+        <translation>Copias de seguridad de %1</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Buscando…</translation>
+    </message>
+    <message>
+        <source>Made on</source>
+        <translation>Hecha el</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Anotaciones</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Última anotación</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Choose the one to be restored</source>
+        <translation>Elige la que se va a restaurar</translation>
+    </message>
+    <message>
+        <source>How far the restoring is</source>
+        <translation>Avance de la restauración</translation>
+    </message>
+    <message>
+        <source>&amp;Restore to a new file…</source>
+        <translation>&amp;Restaurar en un archivo nuevo…</translation>
+    </message>
+    <message>
+        <source>Call &amp;off</source>
+        <translation>&amp;Interrumpir</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>There are none yet. One is made with the first change of each day.</source>
+        <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <translation>
+            <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
+            <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>%1 as of %2</source>
+        <translation>%1 a fecha de %2</translation>
+    </message>
+    <message>
+        <source>Restore to a new file</source>
+        <translation>Restaurar en un archivo nuevo</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam)</source>
+        <translation>Hogares (*.tierloam)</translation>
+    </message>
+    <message>
+        <source>Restoring to %1…</source>
+        <translation>Restaurando en %1…</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::BinView</name>
+    <message>
+        <source>Deleted entries</source>
+        <translation>Anotaciones borradas</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Buscando…</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation>Detalles</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Deleted on</source>
+        <translation>Borrada el</translation>
+    </message>
+    <message>
+        <source>Choose those to be put back</source>
+        <translation>Elige las que se van a recuperar</translation>
+    </message>
+    <message>
+        <source>&amp;Put back</source>
+        <translation>&amp;Recuperar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Nothing has been deleted.</source>
+        <translation>No se ha borrado nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) deleted. What is put back takes its old place, and that can be undone.</source>
+        <translation>
+            <numerusform>%n anotación borrada. Lo que se recupera vuelve a su sitio, y se puede deshacer.</numerusform>
+            <numerusform>%n anotaciones borradas. Lo que se recupera vuelve a su sitio, y se puede deshacer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put back %n entry(ies)</source>
+        <translation>
+            <numerusform>Recuperar %n anotación</numerusform>
+            <numerusform>Recuperar %n anotaciones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::Desk</name>
+    <message>
+        <source>Wrong?</source>
+        <translation>¿Va mal?</translation>
+    </message>
+    <message>
+        <source>%1: water</source>
+        <translation>%1: riego</translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation>Solo lectura</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Guardando…</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>All saved</source>
+        <translation>Todo guardado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stack(s)</source>
+        <translation>
+            <numerusform>%n torre</numerusform>
+            <numerusform>%n torres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Due (%1)</source>
+        <translation>Pendiente (%1)</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Pendiente</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::DueList</name>
+    <message>
+        <source>Due</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>Due list</source>
+        <translation>Pendientes</translation>
+    </message>
+    <message>
+        <source>Shows what was put off</source>
+        <translation>Muestra lo aplazado</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Mirar</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Cubrir</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Alimentar</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <comment>shredded, to be put in</comment>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Regar</translation>
+    </message>
+    <message>
+        <source>Drain</source>
+        <translation>Drenar</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <comment>what was poured into the journal</comment>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <comment>a thermometer</comment>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <comment>a feeding into the journal</comment>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Why %1</source>
+        <translation>Por qué: %1</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Luego</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not told again for %n day(s)</source>
+        <translation>
+            <numerusform>No se repite durante %n día</numerusform>
+            <numerusform>No se repite durante %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put off %1</source>
+        <translation>Aplazar: %1</translation>
+    </message>
+    <message>
+        <source>%1 If it is left: %2</source>
+        <translation>%1 Si se deja: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n this week</source>
+        <translation>
+            <numerusform>%n esta semana</numerusform>
+            <numerusform>%n esta semana</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n put off: show</source>
+        <translation>
+            <numerusform>%n aplazado: mostrar</numerusform>
+            <numerusform>%n aplazados: mostrar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is to be done stands here, with its reason, once there is a stack.</source>
+        <translation>Aquí aparece lo que hay que hacer, con su razón, en cuanto haya una torre.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made; then what is due stands here.</source>
+        <translation>Se están haciendo las estimaciones; luego aparece aquí lo pendiente.</translation>
+    </message>
+    <message>
+        <source>Nothing is due this week.</source>
+        <translation>Nada pendiente esta semana.</translation>
+    </message>
+    <message>
+        <source>Put off: %1</source>
+        <translation>Aplazado: %1</translation>
+    </message>
+    <message>
+        <source>Show what was put off</source>
+        <translation>Mostrar lo aplazado</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::MainWindow</name>
+    <message>
+        <source>Not recorded yet</source>
+        <translation>Aún sin anotar</translation>
+    </message>
+    <message>
+        <source>A form holds something that has not been recorded. It is lost when you go on.</source>
+        <translation>Un formulario contiene algo que no se ha anotado. Se pierde si sigues.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>This household is opened for reading only; nothing can be recorded.</source>
+        <translation>Este hogar está abierto solo para lectura; no se puede anotar nada.</translation>
+    </message>
+    <message>
+        <source>%1 is already open in another window, which has been brought to the front.</source>
+        <translation>%1 ya está abierto en otra ventana, que se ha puesto delante.</translation>
+    </message>
+    <message>
+        <source>%1 is already there. Nothing was replaced: choose another name, or open it.</source>
+        <translation>%1 ya existe. No se reemplazó nada: elige otro nombre o ábrelo.</translation>
+    </message>
+    <message>
+        <source>The demo household could not be made: %1</source>
+        <translation>No se pudo crear el hogar de demostración: %1</translation>
+    </message>
+    <message>
+        <source>My worm bins</source>
+        <translation>Mis vermicomposteras</translation>
+    </message>
+    <message>
+        <source>My worm bins %1</source>
+        <translation>Mis vermicomposteras %1</translation>
+    </message>
+    <message>
+        <source>Your household is kept in %1.</source>
+        <translation>Tu hogar se guarda en %1.</translation>
+    </message>
+    <message>
+        <source>New household</source>
+        <translation>Nuevo hogar</translation>
+    </message>
+    <message>
+        <source>Household</source>
+        <translation>Hogar</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam)</source>
+        <translation>Hogares (*.tierloam)</translation>
+    </message>
+    <message>
+        <source>Name of the household</source>
+        <translation>Nombre del hogar</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <translation>Nombre:</translation>
+    </message>
+    <message>
+        <source>%1 – Tierloam</source>
+        <translation>%1 – Tierloam</translation>
+    </message>
+    <message>
+        <source>The calendar was not written: the estimates are still being made. Try again in a moment.</source>
+        <translation>El calendario no se escribió: aún se están haciendo las estimaciones. Vuelve a intentarlo en un momento.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) were written to %1.</source>
+        <translation>
+            <numerusform>Se escribió %n evento en %1.</numerusform>
+            <numerusform>Se escribieron %n eventos en %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>New household for the imported journal</source>
+        <translation>Nuevo hogar para el diario importado</translation>
+    </message>
+    <message>
+        <source>Nothing was imported: there is no household yet that could hold it.</source>
+        <translation>No se importó nada: aún no hay ningún hogar que pueda recibirlo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n entry(ies)</source>
+        <translation>
+            <numerusform>Importar %n anotación</numerusform>
+            <numerusform>Importar %n anotaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) imported from %1.</source>
+        <translation>
+            <numerusform>%n anotación importada de %1.</numerusform>
+            <numerusform>%n anotaciones importadas de %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Readings of a logger belong to a stack. Open a household or start one first.</source>
+        <translation>Las lecturas de un registrador son de una torre. Abre antes un hogar o empieza uno.</translation>
+    </message>
+    <message>
+        <source>The journal was written to %1.</source>
+        <translation>El diario se escribió en %1.</translation>
+    </message>
+    <message>
+        <source>Open household</source>
+        <translation>Abrir hogar</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam);;All files (*)</source>
+        <translation>Hogares (*.tierloam);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Import a table</source>
+        <translation>Importar una tabla</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Import readings of a logger</source>
+        <translation>Importar lecturas de un registrador</translation>
+    </message>
+    <message>
+        <source>Export journal</source>
+        <translation>Exportar el diario</translation>
+    </message>
+    <message>
+        <source>Journals (*.csv)</source>
+        <translation>Diarios (*.csv)</translation>
+    </message>
+    <message>
+        <source>Export calendar</source>
+        <translation>Exportar el calendario</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendarios (*.ics)</translation>
+    </message>
+    <message>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
+    </message>
+    <message>
+        <source>&amp;Household</source>
+        <translation>&amp;Hogar</translation>
+    </message>
+    <message>
+        <source>&amp;Recent</source>
+        <translation>Recien&amp;tes</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>&amp;Stack</source>
+        <translation>&amp;Torre</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>&amp;Colores</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>Ta&amp;maño del texto</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>%1 copy</source>
+        <translation>%1 copia</translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation>Guardar una copia</translation>
+    </message>
+    <message>
+        <source>Writing a copy…</source>
+        <translation>Escribiendo una copia…</translation>
+    </message>
+    <message>
+        <source>Call off</source>
+        <translation>Interrumpir</translation>
+    </message>
+    <message>
+        <source>A copy was written to %1.</source>
+        <translation>Se escribió una copia en %1.</translation>
+    </message>
+    <message>
+        <source>The backup was restored to %1, which is open now. The file before it was not changed.</source>
+        <translation>La copia de seguridad se restauró en %1, que está abierto ahora. El archivo anterior no cambió.</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Carpeta de copias de seguridad</translation>
+    </message>
+    <message>
+        <source>Backups will be kept in %1.</source>
+        <translation>Las copias de seguridad se guardarán en %1.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::Notices</name>
+    <message>
+        <source>Not done: %1</source>
+        <translation>No hecho: %1</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Descartar</translation>
+    </message>
+    <message>
+        <source>Dismiss this message</source>
+        <translation>Descartar este mensaje</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::PhotosView</name>
+    <message>
+        <source>Pictures</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2: %3 %4</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Buscando…</translation>
+    </message>
+    <message>
+        <source>Pictures of this entry</source>
+        <translation>Fotos de esta anotación</translation>
+    </message>
+    <message>
+        <source>The chosen picture</source>
+        <translation>La foto elegida</translation>
+    </message>
+    <message>
+        <source>&amp;Add…</source>
+        <translation>&amp;Añadir…</translation>
+    </message>
+    <message>
+        <source>&amp;Take out</source>
+        <translation>&amp;Quitar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>No pictures yet. One that is added is kept at most 1600 pixels wide or high, without the place where it was taken.</source>
+        <translation>Aún no hay fotos. La que se añada se guarda con 1600 píxeles como máximo de ancho o alto, sin el lugar donde se tomó.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s), kept in the household file.</source>
+        <translation>
+            <numerusform>%n foto, guardada en el archivo del hogar.</numerusform>
+            <numerusform>%n fotos, guardadas en el archivo del hogar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Add a picture</source>
+        <translation>Añadir una foto</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.webp);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Take out a picture</source>
+        <translation>Quitar una foto</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::ShortcutsView</name>
+    <message>
+        <source>Keys and shortcuts</source>
+        <translation>Teclas y atajos</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Walking</source>
+        <translation>Moverse</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
+        <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
     </message>
 </context>
 </TS>

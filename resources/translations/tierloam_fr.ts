@@ -2,64 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
-    <name>AboutView</name>
-    <message>
-        <source>Tierloam %1</source>
-        <translation>Tierloam %1</translation>
-    </message>
-    <message>
-        <source>What it does</source>
-        <translation>Ce qu’il fait</translation>
-    </message>
-    <message>
-        <source>It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are no measurements: a look into the tray decides. Local codes and licensed practice come first.</source>
-        <translation>Il tient le journal de lombricomposteurs à plateaux empilés et estime ce qui s’y passe, chaque chiffre avec sa plage. Les estimations ne sont pas des mesures : c’est ce qu’on voit dans le plateau qui décide. Les règles locales et les professionnels agréés passent d’abord.</translation>
-    </message>
-    <message>
-        <source>Licence</source>
-        <translation>Licence</translation>
-    </message>
-    <message>
-        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Droits réservés à ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; fourni sans aucune garantie. Le texte de la licence se trouve dans le fichier LICENSE.</translation>
-    </message>
-    <message>
-        <source>Made with</source>
-        <translation>Fait avec</translation>
-    </message>
-    <message>
-        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
-        <translation>Qt 6 avec Qt Charts (GPL-3), SQLite (domaine public), la bibliothèque standard C++. Rien n’est envoyé sur un réseau.</translation>
-    </message>
-    <message>
-        <source>Sources of the materials table</source>
-        <translation>Sources du tableau des matières</translation>
-    </message>
-</context>
-<context>
-    <name>ActionForm</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>This household was opened for reading only; nothing can be recorded.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
-    </message>
-    <message>
-        <source>Nothing was recorded; what you typed is still here. %1</source>
-        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
-    </message>
-    <message>
-        <source>This cannot be recorded. %1</source>
-        <translation>Ceci ne peut pas être noté. %1</translation>
-    </message>
-    <message>
-        <source>Recording…</source>
-        <translation>Enregistrement…</translation>
-    </message>
-</context>
-<context>
     <name>Actions</name>
     <message>
         <source>&amp;New household…</source>
@@ -1156,178 +1098,6 @@
     </message>
 </context>
 <context>
-    <name>AmountField</name>
-    <message>
-        <source>«%1» is not a unit that fits here.</source>
-        <translation>« %1 » n’est pas une unité qui convient ici.</translation>
-    </message>
-    <message>
-        <source>«%1» is not a number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
-    </message>
-    <message>
-        <source>An amount cannot be below zero.</source>
-        <translation>Une quantité ne peut pas être inférieure à zéro.</translation>
-    </message>
-    <message>
-        <source>The amount must be more than zero.</source>
-        <translation>La quantité doit être supérieure à zéro.</translation>
-    </message>
-    <message>
-        <source>A count is a whole number.</source>
-        <translation>Un comptage est un nombre entier.</translation>
-    </message>
-    <message>
-        <source>At most %1.</source>
-        <translation>Au plus %1.</translation>
-    </message>
-    <message>
-        <source>At most %1 in one entry.</source>
-        <translation>Au plus %1 par entrée.</translation>
-    </message>
-    <message>
-        <source>Unit of %1</source>
-        <translation>Unité de %1</translation>
-    </message>
-</context>
-<context>
-    <name>AreaField</name>
-    <message>
-        <source>in × in</source>
-        <translation>in × in</translation>
-    </message>
-    <message>
-        <source>sq ft</source>
-        <translation>ft²</translation>
-    </message>
-    <message>
-        <source>Give the length as well.</source>
-        <translation>Indiquer aussi la longueur.</translation>
-    </message>
-    <message>
-        <source>Width and length must be more than zero.</source>
-        <translation>La largeur et la longueur doivent être supérieures à zéro.</translation>
-    </message>
-    <message>
-        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
-        <translation>Cela fait %1 m² ; un plateau a de %2 à %3 m².</translation>
-    </message>
-    <message>
-        <source>Give the width as well.</source>
-        <translation>Indiquer aussi la largeur.</translation>
-    </message>
-    <message>
-        <source>%1: width</source>
-        <translation>%1 : largeur</translation>
-    </message>
-    <message>
-        <source>%1: length</source>
-        <translation>%1 : longueur</translation>
-    </message>
-    <message>
-        <source>%1: how it is given</source>
-        <translation>%1 : manière de l’indiquer</translation>
-    </message>
-</context>
-<context>
-    <name>BackupsView</name>
-    <message>
-        <source>of the day</source>
-        <translation>du jour</translation>
-    </message>
-    <message>
-        <source>before an import</source>
-        <translation>avant une importation</translation>
-    </message>
-    <message>
-        <source>before the file was brought up to date</source>
-        <translation>avant la mise à jour du fichier</translation>
-    </message>
-    <message>
-        <source>Backups</source>
-        <translation>Sauvegardes</translation>
-    </message>
-    <message>
-        <source>Backups of %1</source>
-        <translation>Sauvegardes de %1</translation>
-    </message>
-    <message>
-        <source>Looking…</source>
-        <translation>Recherche…</translation>
-    </message>
-    <message>
-        <source>Made on</source>
-        <translation>Faite le</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Motif</translation>
-    </message>
-    <message>
-        <source>Entries</source>
-        <translation>Entrées</translation>
-    </message>
-    <message>
-        <source>Last entry</source>
-        <translation>Dernière entrée</translation>
-    </message>
-    <message>
-        <source>File</source>
-        <translation>Fichier</translation>
-    </message>
-    <message>
-        <source>Choose the one to be restored</source>
-        <translation>Choisir celle qui sera restaurée</translation>
-    </message>
-    <message>
-        <source>How far the restoring is</source>
-        <translation>Avancement de la restauration</translation>
-    </message>
-    <message>
-        <source>&amp;Restore to a new file…</source>
-        <translation>&amp;Restaurer dans un nouveau fichier…</translation>
-    </message>
-    <message>
-        <source>Call &amp;off</source>
-        <translation>&amp;Interrompre</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>There are none yet. One is made with the first change of each day.</source>
-        <translation>Il n’y en a pas encore. Une est faite avec le premier changement de chaque jour.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
-        <translation>
-            <numerusform>%n sauvegarde. Restaurée, elle va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
-            <numerusform>%n sauvegardes. Une fois restaurée, une sauvegarde va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>cannot be read</source>
-        <translation>illisible</translation>
-    </message>
-    <message>
-        <source>%1 as of %2</source>
-        <translation>%1 au %2</translation>
-    </message>
-    <message>
-        <source>Restore to a new file</source>
-        <translation>Restaurer dans un nouveau fichier</translation>
-    </message>
-    <message>
-        <source>Households (*.tierloam)</source>
-        <translation>Foyers (*.tierloam)</translation>
-    </message>
-    <message>
-        <source>Restoring to %1…</source>
-        <translation>Restauration dans %1…</translation>
-    </message>
-</context>
-<context>
     <name>BedBody</name>
     <message>
         <source>Bedding</source>
@@ -1359,242 +1129,10 @@
     </message>
 </context>
 <context>
-    <name>BeddingBench</name>
-    <message>
-        <source>For</source>
-        <translation>Pour</translation>
-    </message>
-    <message>
-        <source>Floor</source>
-        <translation>Surface</translation>
-    </message>
-    <message>
-        <source>Depth, laid</source>
-        <translation>Épaisseur une fois posée</translation>
-    </message>
-    <message>
-        <source>usual: %1 (%2)</source>
-        <translation>d’habitude : %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Of</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>Bedding is wetted like a wrung-out sponge: to %1 of what it holds (%2). Press a handful: a few drops may come, no stream.</source>
-        <translation>La litière est humidifiée comme une éponge essorée : à %1 de ce qu’elle retient (%2). Presser une poignée : quelques gouttes peuvent tomber, pas un filet.</translation>
-    </message>
-    <message>
-        <source>another tray</source>
-        <translation>un autre plateau</translation>
-    </message>
-    <message>
-        <source>Add this tray to %1…</source>
-        <translation>Ajouter ce plateau à %1…</translation>
-    </message>
-    <message>
-        <source>Floor, depth and material make the amounts.</source>
-        <translation>Surface, épaisseur et matière donnent les quantités.</translation>
-    </message>
-    <message>
-        <source>%1 of bedding, dry as it comes, and %2 of water.</source>
-        <translation>%1 de litière, sèche telle qu’elle vient, et %2 d’eau.</translation>
-    </message>
-    <message>
-        <source>Loose</source>
-        <translation>En vrac</translation>
-    </message>
-    <message>
-        <source>%1 before it is wetted</source>
-        <translation>%1 avant d’être humidifiée</translation>
-    </message>
-    <message>
-        <source>Laid</source>
-        <translation>Posée</translation>
-    </message>
-    <message>
-        <source>%1 at %2 moisture, of it %3 dry</source>
-        <translation>%1 à %2 d’humidité, dont %3 en sec</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>Welcome</source>
-        <translation>Convient</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Source</translation>
-    </message>
-</context>
-<context>
-    <name>BinView</name>
-    <message>
-        <source>Deleted entries</source>
-        <translation>Entrées supprimées</translation>
-    </message>
-    <message>
-        <source>Looking…</source>
-        <translation>Recherche…</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Date</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation>Ce qui a été fait</translation>
-    </message>
-    <message>
-        <source>Details</source>
-        <translation>Détails</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
-    </message>
-    <message>
-        <source>Deleted on</source>
-        <translation>Supprimée le</translation>
-    </message>
-    <message>
-        <source>Choose those to be put back</source>
-        <translation>Choisir celles à rétablir</translation>
-    </message>
-    <message>
-        <source>&amp;Put back</source>
-        <translation>&amp;Rétablir</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>Nothing has been deleted.</source>
-        <translation>Rien n’a été supprimé.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) deleted. What is put back takes its old place, and that can be undone.</source>
-        <translation>
-            <numerusform>%n entrée supprimée. Ce qui est rétabli reprend sa place, et cela peut s’annuler.</numerusform>
-            <numerusform>%n entrées supprimées. Ce qui est rétabli reprend sa place, et cela peut s’annuler.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Put back %n entry(ies)</source>
-        <translation>
-            <numerusform>Rétablir %n entrée</numerusform>
-            <numerusform>Rétablir %n entrées</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>BulkView</name>
     <message>
         <source>%1, %2: %3 %4</source>
         <translation>%1, %2 : %3 %4</translation>
-    </message>
-    <message>
-        <source>Change together</source>
-        <translation>Modifier ensemble</translation>
-    </message>
-    <message numerus="yes">
-        <source>Change %n entry(ies) together</source>
-        <translation>
-            <numerusform>Modifier %n entrée</numerusform>
-            <numerusform>Modifier ensemble %n entrées</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Material, species or word</source>
-        <translation>Matière, espèce ou mot</translation>
-    </message>
-    <message>
-        <source>Amount</source>
-        <translation>Quantité</translation>
-    </message>
-    <message>
-        <source>Tray (slot)</source>
-        <translation>Plateau (niveau)</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
-    </message>
-    <message>
-        <source>What changes</source>
-        <translation>Ce qui change</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>À</translation>
-    </message>
-    <message>
-        <source>What will change</source>
-        <translation>Ce qui changera</translation>
-    </message>
-    <message>
-        <source>&amp;Change</source>
-        <translation>&amp;Modifier</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Annuler</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>rien</translation>
-    </message>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>et %n de plus</numerusform>
-            <numerusform>et %n de plus</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 → %2</source>
-        <translation>%1 → %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will change.</source>
-        <translation>
-            <numerusform>%n entrée changera.</numerusform>
-            <numerusform>%n entrées changeront.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n chosen entry(ies) with another value: left alone.</source>
-        <translation>
-            <numerusform>%n entrée choisie a une autre valeur : laissée telle quelle.</numerusform>
-            <numerusform>%n entrées choisies ont une autre valeur : laissées telles quelles.</numerusform>
-        </translation>
     </message>
 </context>
 <context>
@@ -1634,117 +1172,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
-    </message>
-</context>
-<context>
-    <name>CastingsBench</name>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>figure, source</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 m²</source>
-        <translation>%1 m²</translation>
-    </message>
-    <message>
-        <source>%1 ft²</source>
-        <translation>%1 ft²</translation>
-    </message>
-    <message>
-        <source>Castings of</source>
-        <translation>Lombricompost de</translation>
-    </message>
-    <message>
-        <source>Amount</source>
-        <translation>Quantité</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humidité</translation>
-    </message>
-    <message>
-        <source>Share of a potting mix</source>
-        <translation>Part dans un terreau</translation>
-    </message>
-    <message>
-        <source>Depth of a top-dressing</source>
-        <translation>Épaisseur d’un surfaçage</translation>
-    </message>
-    <message>
-        <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
-        <translation>Essayé dans des terreaux : %1 ; au plus %2 ; jamais seul : il se tasse et est trop salé pour les semis. Surfaçage : %3, de nouveau après %4.</translation>
-    </message>
-    <message>
-        <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
-        <translation>Tamiser à une maille de %1 ; ce qui reste dessus retourne dans un plateau. Garder aéré et frais, à l’ombre, près de %2 d’humidité, pendant %3. Le lombricompost contient toujours quelques cocons et jeunes vers.</translation>
-    </message>
-    <message>
-        <source>an amount of my own</source>
-        <translation>une quantité à moi</translation>
-    </message>
-    <message>
-        <source>taken on %1</source>
-        <translation>prélevé le %1</translation>
-    </message>
-    <message>
-        <source>an estimate of what lies in the bottom tray</source>
-        <translation>estimation de ce que contient le plateau du bas</translation>
-    </message>
-    <message>
-        <source>Castings</source>
-        <translation>Lombricompost</translation>
-    </message>
-    <message>
-        <source>%1, about %2</source>
-        <translation>%1, environ %2</translation>
-    </message>
-    <message>
-        <source>%1 of mix: with %2 of potting soil, coir or compost</source>
-        <translation>%1 de mélange : avec %2 de terreau, de fibre de coco ou de compost</translation>
-    </message>
-    <message>
-        <source>%1 – reckoned with %2, the most that is advised</source>
-        <translation>%1 – calculé avec %2, le plus qui soit conseillé</translation>
-    </message>
-    <message>
-        <source>Potting mix</source>
-        <translation>Terreau</translation>
-    </message>
-    <message>
-        <source>Top-dressing</source>
-        <translation>Surfaçage</translation>
-    </message>
-    <message>
-        <source>covers %1</source>
-        <translation>couvre %1</translation>
-    </message>
-    <message>
-        <source>To store it</source>
-        <translation>Pour le garder</translation>
-    </message>
-    <message>
-        <source>let %1 of water dry off, in the shade</source>
-        <translation>laisser s’évaporer %1 d’eau, à l’ombre</translation>
-    </message>
-    <message>
-        <source>dry enough; keep it vented</source>
-        <translation>assez sec ; le garder aéré</translation>
-    </message>
-</context>
-<context>
-    <name>CautionCard</name>
-    <message>
-        <source>Caution: %1</source>
-        <translation>Précaution : %1</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Source : %1</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Précautions</translation>
     </message>
 </context>
 <context>
@@ -1828,109 +1255,6 @@
     <message>
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
         <translation>Viande, poisson, laitages, aliments huileux, déjections d’animaux, papier glacé et bois traité restent dehors.</translation>
-    </message>
-</context>
-<context>
-    <name>ChangeCard</name>
-    <message>
-        <source>Compare</source>
-        <translation>Comparer</translation>
-    </message>
-    <message>
-        <source>Try a change</source>
-        <translation>Essayer un changement</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>Change</source>
-        <translation>Changement</translation>
-    </message>
-    <message>
-        <source>feed so much a week</source>
-        <translation>donner tant par semaine</translation>
-    </message>
-    <message>
-        <source>keep the bed at</source>
-        <translation>garder le lit à</translation>
-    </message>
-    <message>
-        <source>be away</source>
-        <translation>être absent</translation>
-    </message>
-    <message>
-        <source>add a tray on</source>
-        <translation>ajouter un plateau le</translation>
-    </message>
-    <message>
-        <source>take the bottom tray on</source>
-        <translation>prélever le plateau du bas le</translation>
-    </message>
-    <message>
-        <source>give worms away</source>
-        <translation>donner des vers</translation>
-    </message>
-    <message>
-        <source>start another stack from it</source>
-        <translation>en tirer une autre pile</translation>
-    </message>
-    <message>
-        <source>the shortest way back</source>
-        <translation>le chemin de retour le plus court</translation>
-    </message>
-    <message>
-        <source>if an entry had not been</source>
-        <translation>si une entrée n’avait pas eu lieu</translation>
-    </message>
-    <message>
-        <source>Fresh food a week</source>
-        <translation>Nourriture fraîche par semaine</translation>
-    </message>
-    <message>
-        <source>Usual temperature of the bed</source>
-        <translation>Température habituelle du lit</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>À</translation>
-    </message>
-    <message>
-        <source>Weeks until it is back</source>
-        <translation>Semaines jusqu’au rétablissement</translation>
-    </message>
-    <message>
-        <source>Entry</source>
-        <translation>Entrée</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Comparing…</source>
-        <translation>Comparaison…</translation>
-    </message>
-    <message>
-        <source>It cannot have been so: later entries rest on that one.</source>
-        <translation>Cela n’a pas pu se passer ainsi : des entrées suivantes s’appuient sur celle-là.</translation>
-    </message>
-    <message>
-        <source>The estimates hold no members to ask; wait until they are made anew.</source>
-        <translation>Les estimations n’ont pas de membres à interroger ; attendre qu’elles soient refaites.</translation>
-    </message>
-    <message>
-        <source>as usual</source>
-        <translation>comme d’habitude</translation>
-    </message>
-    <message>
-        <source>with the change</source>
-        <translation>avec le changement</translation>
     </message>
 </context>
 <context>
@@ -2179,66 +1503,6 @@
         <source>Nothing holds it back much.</source>
         <translation>Rien ne la freine beaucoup.</translation>
     </message>
-    <message>
-        <source>no difference</source>
-        <translation>aucune différence</translation>
-    </message>
-    <message>
-        <source>%1 sooner</source>
-        <translation>%1 plus tôt</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 plus tard</translation>
-    </message>
-    <message>
-        <source>%1 °C warmer: %2</source>
-        <translation>%1 °C de plus : %2</translation>
-    </message>
-    <message>
-        <source>%1 more a week: %2</source>
-        <translation>%1 de plus par semaine : %2</translation>
-    </message>
-    <message>
-        <source>%1 more worms: %2</source>
-        <translation>%1 de vers en plus : %2</translation>
-    </message>
-    <message>
-        <source>half the bedding in the top tray: %1</source>
-        <translation>moitié moins de litière dans le plateau du haut : %1</translation>
-    </message>
-    <message>
-        <source>%1 of water: %2</source>
-        <translation>%1 d’eau : %2</translation>
-    </message>
-    <message>
-        <source>Next turn of each stack</source>
-        <translation>Prochain tour de chaque pile</translation>
-    </message>
-    <message>
-        <source>Next turn, and what would bring it forward</source>
-        <translation>Prochain tour, et ce qui l’avancerait</translation>
-    </message>
-    <message>
-        <source>its turn has come</source>
-        <translation>son tour est venu</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>not within a year</source>
-        <translation>pas avant un an</translation>
-    </message>
-    <message>
-        <source>%1 Its turn would come: %2.</source>
-        <translation>%1 Son tour viendrait : %2.</translation>
-    </message>
-    <message>
-        <source>There is no stack yet whose turn could be foreseen.</source>
-        <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
-    </message>
 </context>
 <context>
     <name>CommandLine</name>
@@ -2455,98 +1719,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>DateBar</name>
-    <message>
-        <source>Today</source>
-        <translation>Aujourd’hui</translation>
-    </message>
-    <message>
-        <source>Day shown</source>
-        <translation>Jour affiché</translation>
-    </message>
-    <message>
-        <source>Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week.</source>
-        <translation>Montre l’étagère telle qu’elle était à n’importe quel jour. Gauche et droite : un jour ; page haut et bas : une semaine.</translation>
-    </message>
-    <message>
-        <source>Back to today</source>
-        <translation>Revenir à aujourd’hui</translation>
-    </message>
-    <message>
-        <source>%1 – the past</source>
-        <translation>%1 – le passé</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>aujourd’hui</translation>
-    </message>
-</context>
-<context>
-    <name>DateField</name>
-    <message>
-        <source>today</source>
-        <translation>aujourd’hui</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>hier</translation>
-    </message>
-    <message>
-        <source>«%1» is not a date from 1900 to 2199; write it like %2 or %3.</source>
-        <translation>« %1 » n’est pas une date de 1900 à 2199 ; l’écrire comme %2 ou %3.</translation>
-    </message>
-    <message>
-        <source>«%1» is not a time of day; write it like 18:30.</source>
-        <translation>« %1 » n’est pas une heure ; l’écrire comme 18:30.</translation>
-    </message>
-    <message>
-        <source>+ time</source>
-        <translation>+ heure</translation>
-    </message>
-    <message>
-        <source>Note the time of day as well</source>
-        <translation>Noter aussi l’heure</translation>
-    </message>
-    <message>
-        <source>Time of day</source>
-        <translation>Heure</translation>
-    </message>
-    <message>
-        <source>Choose the date from a calendar</source>
-        <translation>Choisir la date dans un calendrier</translation>
-    </message>
-    <message>
-        <source>Calendar</source>
-        <translation>Calendrier</translation>
-    </message>
-    <message>
-        <source>%1, today</source>
-        <translation>%1, aujourd’hui</translation>
-    </message>
-    <message>
-        <source>%1, yesterday</source>
-        <translation>%1, hier</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n days ago</source>
-        <translation>
-            <numerusform>%1, il y a %n jour</numerusform>
-            <numerusform>%1, il y a %n jours</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1, tomorrow</source>
-        <translation>%1, demain</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n days from now</source>
-        <translation>
-            <numerusform>%1, dans %n jour</numerusform>
-            <numerusform>%1, dans %n jours</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>Dates</name>
     <message>
         <source>%1, %2</source>
@@ -2597,48 +1769,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>Desk</name>
-    <message>
-        <source>Wrong?</source>
-        <translation>Un souci ?</translation>
-    </message>
-    <message>
-        <source>%1: water</source>
-        <translation>%1 : eau</translation>
-    </message>
-    <message>
-        <source>Read only</source>
-        <translation>Lecture seule</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Enregistrement…</translation>
-    </message>
-    <message>
-        <source>Saved %1</source>
-        <translation>Enregistré à %1</translation>
-    </message>
-    <message>
-        <source>All saved</source>
-        <translation>Tout est enregistré</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n stack(s)</source>
-        <translation>
-            <numerusform>%n pile</numerusform>
-            <numerusform>%n piles</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Due (%1)</source>
-        <translation>À faire (%1)</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>À faire</translation>
-    </message>
-</context>
-<context>
     <name>DrainBody</name>
     <message>
         <source>Drained</source>
@@ -2683,272 +1813,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>it is shut on that day</source>
         <translation>il est fermé ce jour-là</translation>
-    </message>
-</context>
-<context>
-    <name>DueList</name>
-    <message>
-        <source>Due</source>
-        <translation>À faire</translation>
-    </message>
-    <message>
-        <source>Due list</source>
-        <translation>À faire</translation>
-    </message>
-    <message>
-        <source>Shows what was put off</source>
-        <translation>Montre ce qui a été reporté</translation>
-    </message>
-    <message>
-        <source>Take</source>
-        <translation>Prélever</translation>
-    </message>
-    <message>
-        <source>Lift</source>
-        <translation>Monter</translation>
-    </message>
-    <message>
-        <source>Look</source>
-        <translation>Regarder</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation>Ajouter</translation>
-    </message>
-    <message>
-        <source>Cover</source>
-        <translation>Couvrir</translation>
-    </message>
-    <message>
-        <source>Feed</source>
-        <translation>Nourrir</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <comment>shredded, to be put in</comment>
-        <translation>Papier</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Arroser</translation>
-    </message>
-    <message>
-        <source>Drain</source>
-        <translation>Vidanger</translation>
-    </message>
-    <message>
-        <source>Write</source>
-        <comment>what was poured into the journal</comment>
-        <translation>Noter</translation>
-    </message>
-    <message>
-        <source>Read</source>
-        <comment>a thermometer</comment>
-        <translation>Relever</translation>
-    </message>
-    <message>
-        <source>Write</source>
-        <comment>a feeding into the journal</comment>
-        <translation>Noter</translation>
-    </message>
-    <message>
-        <source>Check</source>
-        <translation>Vérifier</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Motif</translation>
-    </message>
-    <message>
-        <source>Why %1</source>
-        <translation>Pourquoi : %1</translation>
-    </message>
-    <message>
-        <source>Later</source>
-        <translation>Plus tard</translation>
-    </message>
-    <message numerus="yes">
-        <source>Not told again for %n day(s)</source>
-        <translation>
-            <numerusform>Plus rappelé pendant %n jour</numerusform>
-            <numerusform>Plus rappelé pendant %n jours</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Put off %1</source>
-        <translation>Reporter : %1</translation>
-    </message>
-    <message>
-        <source>%1 If it is left: %2</source>
-        <translation>%1 Si rien n’est fait : %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n this week</source>
-        <translation>
-            <numerusform>%n cette semaine</numerusform>
-            <numerusform>%n cette semaine</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n put off: show</source>
-        <translation>
-            <numerusform>%n chose reportée : montrer</numerusform>
-            <numerusform>%n choses reportées : montrer</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>What is to be done stands here, with its reason, once there is a stack.</source>
-        <translation>Ce qui est à faire se trouve ici, avec sa raison, dès qu’il y a une pile.</translation>
-    </message>
-    <message>
-        <source>The estimates are being made; then what is due stands here.</source>
-        <translation>Les estimations se font ; ensuite, ce qui est à faire se trouve ici.</translation>
-    </message>
-    <message>
-        <source>Nothing is due this week.</source>
-        <translation>Rien à faire cette semaine.</translation>
-    </message>
-    <message>
-        <source>Put off: %1</source>
-        <translation>Reporté : %1</translation>
-    </message>
-    <message>
-        <source>Show what was put off</source>
-        <translation>Montrer ce qui a été reporté</translation>
-    </message>
-</context>
-<context>
-    <name>EntryEditor</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>This entry is no longer in the journal.</source>
-        <translation>Cette entrée n’est plus dans le journal.</translation>
-    </message>
-    <message>
-        <source>Edit: %1</source>
-        <translation>Modifier : %1</translation>
-    </message>
-    <message>
-        <source>Save</source>
-        <translation>Enregistrer</translation>
-    </message>
-    <message>
-        <source>Delete</source>
-        <translation>Supprimer</translation>
-    </message>
-    <message>
-        <source>Takes the entry out of the journal; undo brings it back</source>
-        <translation>Ôte l’entrée du journal ; annuler la rétablit</translation>
-    </message>
-    <message>
-        <source>This household was opened for reading only; nothing can be changed.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être changé.</translation>
-    </message>
-    <message>
-        <source>Nothing was changed; what you typed is still here. %1</source>
-        <translation>Rien n’a été changé ; ce que vous avez saisi est toujours là. %1</translation>
-    </message>
-    <message>
-        <source>This cannot be saved. %1</source>
-        <translation>Ceci ne peut pas être enregistré. %1</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Enregistrement…</translation>
-    </message>
-    <message>
-        <source>edit of %1</source>
-        <translation>modification de %1</translation>
-    </message>
-    <message>
-        <source>This entry cannot be taken out. %1</source>
-        <translation>Cette entrée ne peut pas être ôtée. %1</translation>
-    </message>
-    <message>
-        <source>Deleting…</source>
-        <translation>Suppression…</translation>
-    </message>
-    <message>
-        <source>deletion of %1</source>
-        <translation>suppression de %1</translation>
-    </message>
-</context>
-<context>
-    <name>EntrySheet</name>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
-    </message>
-    <message>
-        <source>What is there to note?</source>
-        <translation>Qu’y a-t-il à noter ?</translation>
-    </message>
-    <message>
-        <source>Tray</source>
-        <translation>Plateau</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Date</translation>
-    </message>
-    <message>
-        <source>On which day?</source>
-        <translation>Quel jour ?</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Source</translation>
-    </message>
-    <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>celui qu’on nourrit (niveau %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>celui qu’on nourrit</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toute la pile</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>celui du haut</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>celui qui sèche (niveau %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>niveau %1 : plateau %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>niveau %1, absent ce jour-là</translation>
-    </message>
-    <message>
-        <source>Not possible so: %1</source>
-        <translation>Impossible ainsi : %1</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Prêt %1 ; aliment/compost %2.</translation>
     </message>
 </context>
 <context>
@@ -3513,13 +2377,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>FactList</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-</context>
-<context>
     <name>FeedBody</name>
     <message>
         <source>Amount</source>
@@ -3580,104 +2437,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>about %1 by its bulk</source>
         <translation>environ %1 d’après sa densité</translation>
-    </message>
-</context>
-<context>
-    <name>FeedingCard</name>
-    <message>
-        <source>left</source>
-        <translation>gauche</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>droite</translation>
-    </message>
-    <message>
-        <source>front</source>
-        <translation>devant</translation>
-    </message>
-    <message>
-        <source>back</source>
-        <translation>derrière</translation>
-    </message>
-    <message>
-        <source>all over</source>
-        <translation>partout</translation>
-    </message>
-    <message>
-        <source>%1 of shredded paper</source>
-        <translation>%1 de papier déchiqueté</translation>
-    </message>
-    <message>
-        <source>%1 of water</source>
-        <translation>%1 d’eau</translation>
-    </message>
-    <message>
-        <source>its usual cover</source>
-        <translation>sa couverture habituelle</translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation> et </translation>
-    </message>
-    <message>
-        <source> and no water</source>
-        <translation> et sans eau</translation>
-    </message>
-    <message>
-        <source>Feeding this week</source>
-        <translation>Nourriture de cette semaine</translation>
-    </message>
-    <message>
-        <source>What the kitchen gives in a week</source>
-        <translation>Ce que la cuisine donne en une semaine</translation>
-    </message>
-    <message>
-        <source>From the kitchen</source>
-        <translation>De la cuisine</translation>
-    </message>
-    <message>
-        <source>Supply of the kitchen</source>
-        <translation>Restes de la cuisine</translation>
-    </message>
-    <message>
-        <source>Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.</source>
-        <translation>Appris du journal : %1 par semaine pour toutes les piles, la semaine médiane des huit dernières. Laisser vide pour suivre le journal.</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>rien</translation>
-    </message>
-    <message>
-        <source>no tray takes food</source>
-        <translation>aucun plateau n’accepte de nourriture</translation>
-    </message>
-    <message>
-        <source>it can bear %1 this week</source>
-        <translation>elle supporte %1 cette semaine</translation>
-    </message>
-    <message>
-        <source>tray %1, %2; with %3. At most %4</source>
-        <translation>plateau %1, %2 ; avec %3. Au plus %4</translation>
-    </message>
-    <message>
-        <source>No stack takes food yet.</source>
-        <translation>Aucune pile n’accepte encore de nourriture.</translation>
-    </message>
-    <message>
-        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
-        <translation>%1 de plus que ce que les piles supportent : à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
-    </message>
-</context>
-<context>
-    <name>Field</name>
-    <message>
-        <source>«%1» is not a number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
-    </message>
-    <message>
-        <source>«%1» could be read in two ways: write it without a thousands mark.</source>
-        <translation>« %1 » peut se lire de deux façons : l’écrire sans séparateur de milliers.</translation>
     </message>
 </context>
 <context>
@@ -4326,17 +3085,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>FormShell</name>
-    <message>
-        <source>Cancel</source>
-        <translation>Annuler</translation>
-    </message>
-    <message>
-        <source>Record</source>
-        <translation>Noter</translation>
-    </message>
-</context>
-<context>
     <name>Formats</name>
     <message>
         <source>%1 %2</source>
@@ -4393,26 +3141,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>%1 :ਁ</source>
         <translation>%1 : 1</translation>
-    </message>
-</context>
-<context>
-    <name>Gauge</name>
-    <message>
-        <source>nothing yet</source>
-        <translation>rien encore</translation>
-    </message>
-    <message>
-        <source>%1; %2</source>
-        <translation>%1 ; %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>%1  %2</source>
-        <comment>name of a measure, its value</comment>
-        <translation>%1  %2</translation>
     </message>
 </context>
 <context>
@@ -5222,55 +3950,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>HandbookPage</name>
-    <message>
-        <source>Handbook</source>
-        <translation>Guide</translation>
-    </message>
-    <message>
-        <source>Find (%1)</source>
-        <translation>Chercher (%1)</translation>
-    </message>
-    <message>
-        <source>Find in the handbook</source>
-        <translation>Chercher dans le guide</translation>
-    </message>
-    <message>
-        <source>All words must be on the page</source>
-        <translation>Tous les mots doivent être dans la page</translation>
-    </message>
-    <message>
-        <source>Pages of the handbook</source>
-        <translation>Pages du guide</translation>
-    </message>
-    <message>
-        <source>How each step is done, why, and the usual cautions. Everything is on this machine.</source>
-        <translation>Comment se fait chaque étape, pourquoi, et les précautions habituelles. Tout est sur cette machine.</translation>
-    </message>
-    <message>
-        <source>No page holds all of these words.</source>
-        <translation>Aucune page ne contient tous ces mots.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n page(s) found</source>
-        <translation>
-            <numerusform>%n page trouvée</numerusform>
-            <numerusform>%n pages trouvées</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>HandbookView</name>
-    <message>
-        <source>Page of the handbook</source>
-        <translation>Page du guide</translation>
-    </message>
-    <message>
-        <source>Handbook: %1</source>
-        <translation>Guide : %1</translation>
-    </message>
-</context>
-<context>
     <name>HarvestBody</name>
     <message>
         <source>Taken</source>
@@ -5311,170 +3990,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>expected: about %1, or %2</source>
         <translation>attendu : environ %1, ou %2</translation>
-    </message>
-</context>
-<context>
-    <name>HarvestView</name>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>less than usual: some was not finished, or is still in the sump and the trays</source>
-        <translation>moins que d’habitude : une partie n’était pas finie, ou est encore dans le bac et les plateaux</translation>
-    </message>
-    <message>
-        <source>as usual</source>
-        <translation>comme d’habitude</translation>
-    </message>
-    <message>
-        <source>more than usual: bedding that stays, or water, is in it</source>
-        <translation>plus que d’habitude : il contient de la litière qui reste, ou de l’eau</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
-        <translation>Votre portée en soulevant, des chevilles vers l’avant jusqu’aux mains (peut rester vide : elle est alors prise de la taille du plateau) :</translation>
-    </message>
-    <message>
-        <source>Your reach</source>
-        <translation>Votre portée</translation>
-    </message>
-    <message>
-        <source>There is no stack yet to harvest.</source>
-        <translation>Il n’y a pas encore de pile à récolter.</translation>
-    </message>
-    <message>
-        <source>The estimates of this stack are being made.</source>
-        <translation>Les estimations de cette pile se font.</translation>
-    </message>
-    <message>
-        <source>A tray of %1 is drying in the light.</source>
-        <translation>Un plateau de %1 sèche à la lumière.</translation>
-    </message>
-    <message>
-        <source>%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.</source>
-        <translation>%1 a un seul plateau. Rien ne peut être monté par-dessus : ajoutez d’abord un plateau, et ses vers monteront vers la nourriture fraîche.</translation>
-    </message>
-    <message>
-        <source>The bottom tray of %1: ready %2, feed-to-cast %3.</source>
-        <translation>Le plateau du bas de %1 : prêt %2, aliment/compost %3.</translation>
-    </message>
-    <message>
-        <source>Before you lift</source>
-        <translation>Avant de soulever</translation>
-    </message>
-    <message>
-        <source>Slot %1: about %2. %3</source>
-        <translation>Niveau %1 : environ %2. %3</translation>
-    </message>
-    <message>
-        <source>The sequence</source>
-        <translation>Les étapes</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <comment>number, step</comment>
-        <translation>%1. %2</translation>
-    </message>
-    <message>
-        <source>It stands on top: record the lifting…</source>
-        <translation>Il est en haut : noter la montée…</translation>
-    </message>
-    <message>
-        <source>Look into the bottom tray first…</source>
-        <translation>Regarder d’abord dans le plateau du bas…</translation>
-    </message>
-    <message>
-        <source>Day %1 in the light, %2</source>
-        <translation>Jour %1 à la lumière, %2</translation>
-    </message>
-    <message>
-        <source>Worms left: %1 of those that were in it; moisture %2.</source>
-        <translation>Vers restants : %1 de ceux qui y étaient ; humidité %2.</translation>
-    </message>
-    <message>
-        <source>Food went into the drying tray: that keeps worms in it.</source>
-        <translation>De la nourriture est allée dans le plateau qui sèche : cela y retient des vers.</translation>
-    </message>
-    <message>
-        <source>Too wet that day.</source>
-        <translation>Trop mouillé ce jour-là.</translation>
-    </message>
-    <message>
-        <source>Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day.</source>
-        <translation>Trop mouillé : les vers restent là où c’est mouillé. L’aérer de nouveau, en crêtes, et lui donner un jour de plus.</translation>
-    </message>
-    <message>
-        <source>Few worms are left: take the castings when they crumble.</source>
-        <translation>Il reste peu de vers : prélever le lombricompost quand il s’émiette.</translation>
-    </message>
-    <message>
-        <source>Loosen it once today; the usual time is %1.</source>
-        <translation>L’aérer une fois aujourd’hui ; la durée habituelle est de %1.</translation>
-    </message>
-    <message>
-        <source>Feed only the tray below. Lid off, bright, out of the sun.</source>
-        <translation>Ne nourrir que le plateau du dessous. Sans couvercle, au clair, à l’abri du soleil.</translation>
-    </message>
-    <message>
-        <source>Loosened: record it…</source>
-        <translation>Aéré : le noter…</translation>
-    </message>
-    <message>
-        <source>Taken: weigh or measure…</source>
-        <translation>Prélevé : le peser ou le mesurer…</translation>
-    </message>
-    <message>
-        <source>There is no estimate of these days yet.</source>
-        <translation>Il n’y a pas encore d’estimation de ces jours.</translation>
-    </message>
-    <message>
-        <source>The last harvest, %1</source>
-        <translation>La dernière récolte, %1</translation>
-    </message>
-    <message>
-        <source>Taken: %1, about %2, dry %3</source>
-        <translation>Prélevé : %1, environ %2, en sec %3</translation>
-    </message>
-    <message>
-        <source>%1 at an assumed moisture of %2</source>
-        <translation>%1 à une humidité supposée de %2</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1.</translation>
-    </message>
-    <message>
-        <source>Expected before it was weighed: %1.</source>
-        <translation>Attendu avant la pesée : %1.</translation>
-    </message>
-    <message>
-        <source>Of %1 dry put in, %2 to %3 dry is usual (%4): this is %5.</source>
-        <translation>Sur %1 apportés en sec, %2 à %3 en sec sont habituels (%4) : ceci est %5.</translation>
-    </message>
-    <message>
-        <source>With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.</source>
-        <translation>Avec lui sont partis environ %1 vers et %2 cocons, selon l’estimation. C’est normal ; on ne peut pas promettre de lombricompost sans aucun ver.</translation>
-    </message>
-    <message>
-        <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
-        <translation>Pour les garder : un second séchage du lombricompost à la lumière (%1), quand ce qui était dans les cocons a éclos ; ou un plateau-appât de melon ou de courge sous du papier humide pendant %2, rapporté avec tout ce qui s’y trouve.</translation>
-    </message>
-    <message>
-        <source>Afterwards</source>
-        <translation>Ensuite</translation>
-    </message>
-    <message>
-        <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
-        <translation>Ce que vous prélevez, pesé ou mesuré, est comparé ici à ce qui était attendu. Quelques cocons et jeunes vers partent avec : un second séchage à la lumière après %1 ou un plateau-appât en garde beaucoup.</translation>
-    </message>
-    <message>
-        <source>Bed a tray anew…</source>
-        <translation>Regarnir un plateau de litière…</translation>
     </message>
 </context>
 <context>
@@ -5537,369 +4052,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>%1 cannot be used as a picture: it could not be made smaller.</source>
         <translation>%1 ne peut pas servir de photo : elle n’a pas pu être réduite.</translation>
-    </message>
-</context>
-<context>
-    <name>JournalModel</name>
-    <message>
-        <source>slot %1</source>
-        <translation>niveau %1</translation>
-    </message>
-    <message>
-        <source>slot %1 · tray %2 · batch %3</source>
-        <translation>niveau %1 · plateau %2 · lot %3</translation>
-    </message>
-    <message>
-        <source>%1 · being saved</source>
-        <translation>%1 · enregistrement</translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation>Quand</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Quoi</translation>
-    </message>
-    <message>
-        <source>How much</source>
-        <translation>Combien</translation>
-    </message>
-    <message>
-        <source>Tray</source>
-        <translation>Plateau</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
-    </message>
-</context>
-<context>
-    <name>JournalPage</name>
-    <message>
-        <source>Journal</source>
-        <translation>Journal</translation>
-    </message>
-    <message>
-        <source>Find (%1)</source>
-        <translation>Chercher (%1)</translation>
-    </message>
-    <message>
-        <source>Find in the journal</source>
-        <translation>Chercher dans le journal</translation>
-    </message>
-    <message>
-        <source>All words must be in the row</source>
-        <translation>Tous les mots doivent être dans la ligne</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation>Ce qui a été fait</translation>
-    </message>
-    <message>
-        <source>Period</source>
-        <translation>Période</translation>
-    </message>
-    <message>
-        <source>Edit the chosen entry</source>
-        <translation>Modifier l’entrée choisie</translation>
-    </message>
-    <message>
-        <source>Take the chosen entries out of the journal</source>
-        <translation>Ôter du journal les entrées choisies</translation>
-    </message>
-    <message>
-        <source>Change the chosen entries together</source>
-        <translation>Modifier ensemble les entrées choisies</translation>
-    </message>
-    <message>
-        <source>Pictures of the chosen entry</source>
-        <translation>Photos de l’entrée choisie</translation>
-    </message>
-    <message>
-        <source>All days</source>
-        <translation>Tous les jours</translation>
-    </message>
-    <message>
-        <source>Last 30 days</source>
-        <translation>30 derniers jours</translation>
-    </message>
-    <message>
-        <source>Last 90 days</source>
-        <translation>90 derniers jours</translation>
-    </message>
-    <message>
-        <source>Last year</source>
-        <translation>Dernière année</translation>
-    </message>
-    <message>
-        <source>Last 2 years</source>
-        <translation>2 dernières années</translation>
-    </message>
-    <message>
-        <source>All actions</source>
-        <translation>Toutes les actions</translation>
-    </message>
-    <message>
-        <source>Enter edits the chosen entry, Delete takes it out</source>
-        <translation>Entrée modifie l’entrée choisie, Suppr l’ôte</translation>
-    </message>
-    <message>
-        <source>All stacks</source>
-        <translation>Toutes les piles</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies)</source>
-        <translation>
-            <numerusform>%n entrée</numerusform>
-            <numerusform>%n entrées</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 of %n entry(ies)</source>
-        <translation>
-            <numerusform>%1 sur %n entrée</numerusform>
-            <numerusform>%1 sur %n entrées</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1, %2 chosen</source>
-        <translation>%1, %2 choisies</translation>
-    </message>
-    <message>
-        <source>Here stands every feeding, look and harvest, newest first, once the first one is recorded.</source>
-        <translation>Ici se trouve chaque apport, regard et récolte, le plus récent d’abord, dès que le premier est noté.</translation>
-    </message>
-    <message>
-        <source>No entry is like that. %1 shows all again.</source>
-        <translation>Aucune entrée n’est ainsi. %1 les remontre toutes.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>L’entrée ci-dessous a été modifiée et n’est pas enregistrée. L’enregistrer ou l’abandonner d’abord.</translation>
-    </message>
-    <message>
-        <source>Delete “%1”</source>
-        <translation>Supprimer « %1 »</translation>
-    </message>
-    <message numerus="yes">
-        <source>Delete %n entry(ies)</source>
-        <translation>
-            <numerusform>Supprimer %n entrée</numerusform>
-            <numerusform>Supprimer %n entrées</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>JournalSheetView</name>
-    <message>
-        <source>Import into the journal</source>
-        <translation>Importer dans le journal</translation>
-    </message>
-    <message>
-        <source>Import %1</source>
-        <translation>Importer %1</translation>
-    </message>
-    <message>
-        <source>Reading…</source>
-        <translation>Lecture…</translation>
-    </message>
-    <message>
-        <source>Cells parted by %1</source>
-        <translation>Cellules séparées par %1</translation>
-    </message>
-    <message>
-        <source>What parts the cells</source>
-        <translation>Ce qui sépare les cellules</translation>
-    </message>
-    <message>
-        <source>What was done, where a row does not say it:</source>
-        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
-    </message>
-    <message>
-        <source>The stack, where a row names none:</source>
-        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
-    </message>
-    <message>
-        <source>The unit of amounts without one:</source>
-        <translation>L’unité des quantités qui n’en ont pas :</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>À choisir</translation>
-    </message>
-    <message>
-        <source>Each is: %1</source>
-        <translation>Chacune est : %1</translation>
-    </message>
-    <message>
-        <source>Rows that are shown</source>
-        <translation>Lignes montrées</translation>
-    </message>
-    <message>
-        <source>Rows of the file</source>
-        <translation>Lignes du fichier</translation>
-    </message>
-    <message>
-        <source>In the first row the content of each column is chosen</source>
-        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
-    </message>
-    <message>
-        <source>&amp;Import</source>
-        <translation>&amp;Importer</translation>
-    </message>
-    <message>
-        <source>&amp;Save the rows at fault…</source>
-        <translation>&amp;Enregistrer les lignes en faute…</translation>
-    </message>
-    <message>
-        <source>These are &amp;readings of a logger…</source>
-        <translation>Ce sont des re&amp;levés d’un enregistreur…</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s), %1.</source>
-        <translation>
-            <numerusform>%n ligne, %1.</numerusform>
-            <numerusform>%n lignes, %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 What parts the cells is not certain: look at the columns below.</source>
-        <translation>%1 Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
-    </message>
-    <message>
-        <source>nothing, left out</source>
-        <translation>rien, laissé de côté</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
-    </message>
-    <message>
-        <source>Left out, since they are no columns of the journal: %1</source>
-        <translation>Laissées de côté, car elles ne sont pas des colonnes du journal : %1</translation>
-    </message>
-    <message>
-        <source>Leave out what the journal holds already (%1)</source>
-        <translation>Laisser de côté ce que le journal contient déjà (%1)</translation>
-    </message>
-    <message>
-        <source>Leave out what the journal holds already</source>
-        <translation>Laisser de côté ce que le journal contient déjà</translation>
-    </message>
-    <message>
-        <source>Leave out what an earlier row of the file says too (%1)</source>
-        <translation>Laisser de côté ce qu’une ligne précédente du fichier dit déjà (%1)</translation>
-    </message>
-    <message>
-        <source>Leave out what an earlier row of the file says too</source>
-        <translation>Laisser de côté ce qu’une ligne précédente du fichier dit déjà</translation>
-    </message>
-    <message>
-        <source>The first rows</source>
-        <translation>Les premières lignes</translation>
-    </message>
-    <message>
-        <source>Rows at fault (%1)</source>
-        <translation>Lignes en faute (%1)</translation>
-    </message>
-    <message>
-        <source>Rows that are there already (%1)</source>
-        <translation>Lignes déjà là (%1)</translation>
-    </message>
-    <message>
-        <source>Rows said before (%1)</source>
-        <translation>Lignes répétées (%1)</translation>
-    </message>
-    <message>
-        <source>Imported</source>
-        <translation>Importé</translation>
-    </message>
-    <message numerus="yes">
-        <source>&amp;Import %n entry(ies)</source>
-        <translation>
-            <numerusform>&amp;Importer %n entrée</numerusform>
-            <numerusform>&amp;Importer %n entrées</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
-        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
-    </message>
-    <message>
-        <source>Looking at the rows…</source>
-        <translation>Examen des lignes…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will be added, as one step that can be undone.</source>
-        <translation>
-            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
-            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) at fault: not added.</source>
-        <translation>
-            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
-            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) already there: left out.</source>
-        <translation>
-            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
-            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) said before: left out.</source>
-        <translation>
-            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
-            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
-    </message>
-    <message numerus="yes">
-        <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
-        <translation>
-            <numerusform>Les autres lignes ont été importées. %n ligne en faute : l’enregistrer, la corriger et l’importer de nouveau.</numerusform>
-            <numerusform>Les autres lignes ont été importées. %n lignes en faute : les enregistrer, les corriger et les importer de nouveau.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 lignes en faute</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Enregistrer les lignes en faute</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tableaux (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Les lignes en faute ont été écrites dans %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
     </message>
 </context>
 <context>
@@ -6305,124 +4457,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>LanesView</name>
-    <message>
-        <source>no step chosen</source>
-        <translation>aucune étape choisie</translation>
-    </message>
-    <message numerus="yes">
-        <source>Year of %n stack(s): %1</source>
-        <translation>
-            <numerusform>Année de %n pile : %1</numerusform>
-            <numerusform>Année de %n piles : %1</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
-        <translation>Les flèches choisissent une étape ou une autre pile ; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine</translation>
-    </message>
-</context>
-<context>
-    <name>LeachateBench</name>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>figure, source</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>Drained</source>
-        <translation>Vidangé</translation>
-    </message>
-    <message>
-        <source>Measured strength</source>
-        <translation>Force mesurée</translation>
-    </message>
-    <message>
-        <source>left empty: the estimate of the stack</source>
-        <translation>laissé vide : l’estimation de la pile</translation>
-    </message>
-    <message>
-        <source>Wished strength</source>
-        <translation>Force souhaitée</translation>
-    </message>
-    <message>
-        <source>young plants %1, grown ones %2</source>
-        <translation>jeunes plantes %1, adultes %2</translation>
-    </message>
-    <message>
-        <source>Your water</source>
-        <translation>Votre eau</translation>
-    </message>
-    <message>
-        <source>tap water about %1</source>
-        <translation>eau du robinet, environ %1</translation>
-    </message>
-    <message>
-        <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
-        <translation>Le lixiviat est ce qui a traversé les plateaux : de l’eau salée avec ce qu’elle a rencontré. Ce n’est ni une infusion ni un engrais de contenu connu ; il peut contenir des germes et le jus de restes inachevés. L’utiliser sous %1, sur la terre autour de plantes qui ne se mangent pas crues, ou le reverser sur le plateau du haut.</translation>
-    </message>
-    <message>
-        <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
-        <translation>Publié : %1 ; sans danger pour les vers %2 ; nocif vers %3. Un mS/cm correspond à environ %4 de sels.</translation>
-    </message>
-    <message>
-        <source>Strength</source>
-        <translation>Force</translation>
-    </message>
-    <message>
-        <source>%1 mS/cm, %2</source>
-        <translation>%1 mS/cm, %2</translation>
-    </message>
-    <message>
-        <source>as measured</source>
-        <translation>telle que mesurée</translation>
-    </message>
-    <message>
-        <source>estimated, with its 90 % range</source>
-        <translation>estimée, avec sa plage à 90 %</translation>
-    </message>
-    <message>
-        <source>published values</source>
-        <translation>valeurs publiées</translation>
-    </message>
-    <message>
-        <source>Salts</source>
-        <translation>Sels</translation>
-    </message>
-    <message>
-        <source>%1 g/L</source>
-        <translation>%1 g/L</translation>
-    </message>
-    <message>
-        <source>The strength that is wished and that of your water make the dilution.</source>
-        <translation>La force souhaitée et celle de votre eau donnent la dilution.</translation>
-    </message>
-    <message>
-        <source>One part of leachate to %1 parts of water, to be on the safe side of the range.</source>
-        <translation>Une part de lixiviat pour %1 parts d’eau, pour rester du côté sûr de la plage.</translation>
-    </message>
-    <message>
-        <source>Water, in parts</source>
-        <translation>Eau, en parts</translation>
-    </message>
-    <message>
-        <source>Makes</source>
-        <translation>Donne</translation>
-    </message>
-    <message>
-        <source>It is no stronger than wished; it still is leachate, with the cautions above.</source>
-        <translation>Il n’est pas plus fort que souhaité ; cela reste du lixiviat, avec les précautions ci-dessus.</translation>
-    </message>
-    <message>
-        <source>Your water is as strong as what is wished: with it no dilution gets there. Take rain water, or wish for more.</source>
-        <translation>Votre eau est aussi forte que ce qui est souhaité : avec elle, aucune dilution n’y arrive. Prenez de l’eau de pluie, ou souhaitez davantage.</translation>
-    </message>
-</context>
-<context>
     <name>Legend</name>
     <message>
         <source>Age of batch</source>
@@ -6472,13 +4506,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
         <translation>Barres : vidangé et noté ; traits : attendu. Bandes : plage à 90 %</translation>
-    </message>
-</context>
-<context>
-    <name>LengthField</name>
-    <message>
-        <source>in</source>
-        <translation>in</translation>
     </message>
 </context>
 <context>
@@ -6616,330 +4643,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>moist|water content|vwc</source>
         <translation>humidité du lit|humidité de la litière|humidité du sol|humidite du sol|teneur en eau</translation>
-    </message>
-</context>
-<context>
-    <name>MainWindow</name>
-    <message>
-        <source>Not recorded yet</source>
-        <translation>Pas encore noté</translation>
-    </message>
-    <message>
-        <source>A form holds something that has not been recorded. It is lost when you go on.</source>
-        <translation>Un formulaire contient quelque chose qui n’a pas été noté. Cela se perd si vous continuez.</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>Continuer</translation>
-    </message>
-    <message>
-        <source>This household is opened for reading only; nothing can be recorded.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
-    </message>
-    <message>
-        <source>%1 is already open in another window, which has been brought to the front.</source>
-        <translation>%1 est déjà ouvert dans une autre fenêtre, qui a été mise devant.</translation>
-    </message>
-    <message>
-        <source>%1 is already there. Nothing was replaced: choose another name, or open it.</source>
-        <translation>%1 existe déjà. Rien n’a été remplacé : choisir un autre nom, ou l’ouvrir.</translation>
-    </message>
-    <message>
-        <source>The demo household could not be made: %1</source>
-        <translation>Le foyer de démonstration n’a pas pu être créé : %1</translation>
-    </message>
-    <message>
-        <source>My worm bins</source>
-        <translation>Mes lombricomposteurs</translation>
-    </message>
-    <message>
-        <source>My worm bins %1</source>
-        <translation>Mes lombricomposteurs %1</translation>
-    </message>
-    <message>
-        <source>Your household is kept in %1.</source>
-        <translation>Votre foyer est conservé dans %1.</translation>
-    </message>
-    <message>
-        <source>New household</source>
-        <translation>Nouveau foyer</translation>
-    </message>
-    <message>
-        <source>Household</source>
-        <translation>Foyer</translation>
-    </message>
-    <message>
-        <source>Households (*.tierloam)</source>
-        <translation>Foyers (*.tierloam)</translation>
-    </message>
-    <message>
-        <source>Name of the household</source>
-        <translation>Nom du foyer</translation>
-    </message>
-    <message>
-        <source>Name:</source>
-        <translation>Nom :</translation>
-    </message>
-    <message>
-        <source>%1 – Tierloam</source>
-        <translation>%1 – Tierloam</translation>
-    </message>
-    <message>
-        <source>The calendar was not written: the estimates are still being made. Try again in a moment.</source>
-        <translation>Le calendrier n’a pas été écrit : les estimations se font encore. Réessayer dans un instant.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n event(s) were written to %1.</source>
-        <translation>
-            <numerusform>%n événement a été écrit dans %1.</numerusform>
-            <numerusform>%n événements ont été écrits dans %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>New household for the imported journal</source>
-        <translation>Nouveau foyer pour le journal importé</translation>
-    </message>
-    <message>
-        <source>Nothing was imported: there is no household yet that could hold it.</source>
-        <translation>Rien n’a été importé : il n’y a pas encore de foyer qui puisse le recevoir.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Import %n entry(ies)</source>
-        <translation>
-            <numerusform>Importer %n entrée</numerusform>
-            <numerusform>Importer %n entrées</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) imported from %1.</source>
-        <translation>
-            <numerusform>%n entrée importée de %1.</numerusform>
-            <numerusform>%n entrées importées de %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Readings of a logger belong to a stack. Open a household or start one first.</source>
-        <translation>Les relevés d’un enregistreur appartiennent à une pile. Ouvrez ou créez d’abord un foyer.</translation>
-    </message>
-    <message>
-        <source>The journal was written to %1.</source>
-        <translation>Le journal a été écrit dans %1.</translation>
-    </message>
-    <message>
-        <source>Open household</source>
-        <translation>Ouvrir un foyer</translation>
-    </message>
-    <message>
-        <source>Households (*.tierloam);;All files (*)</source>
-        <translation>Foyers (*.tierloam);;Tous les fichiers (*)</translation>
-    </message>
-    <message>
-        <source>Import a table</source>
-        <translation>Importer un tableau</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation>Tableaux (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
-    </message>
-    <message>
-        <source>Import readings of a logger</source>
-        <translation>Importer les relevés d’un enregistreur</translation>
-    </message>
-    <message>
-        <source>Export journal</source>
-        <translation>Exporter le journal</translation>
-    </message>
-    <message>
-        <source>Journals (*.csv)</source>
-        <translation>Journaux (*.csv)</translation>
-    </message>
-    <message>
-        <source>Export calendar</source>
-        <translation>Exporter le calendrier</translation>
-    </message>
-    <message>
-        <source>Calendars (*.ics)</source>
-        <translation>Calendriers (*.ics)</translation>
-    </message>
-    <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
-        <translation>Un rapport pour qui veut aider est dans le presse-papiers : versions, tailles, dernières lignes de l’historique du programme. Rien de votre journal n’y est.</translation>
-    </message>
-    <message>
-        <source>&amp;Household</source>
-        <translation>&amp;Foyer</translation>
-    </message>
-    <message>
-        <source>&amp;Recent</source>
-        <translation>Ouverts &amp;récemment</translation>
-    </message>
-    <message>
-        <source>&amp;Edit</source>
-        <translation>&amp;Édition</translation>
-    </message>
-    <message>
-        <source>&amp;Stack</source>
-        <translation>&amp;Pile</translation>
-    </message>
-    <message>
-        <source>&amp;View</source>
-        <translation>&amp;Affichage</translation>
-    </message>
-    <message>
-        <source>&amp;Colours</source>
-        <translation>&amp;Couleurs</translation>
-    </message>
-    <message>
-        <source>&amp;Text size</source>
-        <translation>&amp;Taille du texte</translation>
-    </message>
-    <message>
-        <source>&amp;Help</source>
-        <translation>Aid&amp;e</translation>
-    </message>
-    <message>
-        <source>%1 copy</source>
-        <translation>%1 copie</translation>
-    </message>
-    <message>
-        <source>Save a copy</source>
-        <translation>Enregistrer une copie</translation>
-    </message>
-    <message>
-        <source>Writing a copy…</source>
-        <translation>Écriture d’une copie…</translation>
-    </message>
-    <message>
-        <source>Call off</source>
-        <translation>Interrompre</translation>
-    </message>
-    <message>
-        <source>A copy was written to %1.</source>
-        <translation>Une copie a été écrite dans %1.</translation>
-    </message>
-    <message>
-        <source>The backup was restored to %1, which is open now. The file before it was not changed.</source>
-        <translation>La sauvegarde a été restaurée dans %1, qui est ouvert maintenant. Le fichier précédent n’a pas été changé.</translation>
-    </message>
-    <message>
-        <source>Folder for backups</source>
-        <translation>Dossier des sauvegardes</translation>
-    </message>
-    <message>
-        <source>Backups will be kept in %1.</source>
-        <translation>Les sauvegardes seront conservées dans %1.</translation>
-    </message>
-</context>
-<context>
-    <name>MaterialCard</name>
-    <message>
-        <source>No material is chosen.</source>
-        <translation>Aucune matière n’est choisie.</translation>
-    </message>
-    <message>
-        <source>%1 (own)</source>
-        <translation>%1 (personnelle)</translation>
-    </message>
-    <message>
-        <source>your own: you judge it</source>
-        <translation>la vôtre : à vous d’en juger</translation>
-    </message>
-    <message>
-        <source>welcome</source>
-        <translation>convient</translation>
-    </message>
-    <message>
-        <source>only a little at a time</source>
-        <translation>seulement un peu à la fois</translation>
-    </message>
-    <message>
-        <source>keep it out</source>
-        <translation>à ne pas mettre</translation>
-    </message>
-    <message>
-        <source>%1 %2.</source>
-        <comment>mark, word</comment>
-        <translation>%1 %2.</translation>
-    </message>
-    <message>
-        <source>%1 %2. %3</source>
-        <comment>mark, word, reason</comment>
-        <translation>%1 %2. %3</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>C:N</source>
-        <translation>C:N</translation>
-    </message>
-    <message>
-        <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
-    </message>
-    <message>
-        <source>none: not a source of carbon</source>
-        <translation>aucun : pas une source de carbone</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humidité</translation>
-    </message>
-    <message>
-        <source>Carbon, nitrogen</source>
-        <translation>Carbone, azote</translation>
-    </message>
-    <message>
-        <source>%1 and %2 of the dry matter</source>
-        <translation>%1 et %2 de la matière sèche</translation>
-    </message>
-    <message>
-        <source>Bulk</source>
-        <translation>Densité</translation>
-    </message>
-    <message>
-        <source>%1 kg/m³, loose</source>
-        <translation>%1 kg/m³, en vrac</translation>
-    </message>
-    <message>
-        <source>Holds</source>
-        <translation>Retient</translation>
-    </message>
-    <message>
-        <source>%1 kg of water for one dry</source>
-        <translation>%1 kg d’eau pour un en sec</translation>
-    </message>
-    <message>
-        <source>Softens like</source>
-        <translation>Ramollit comme</translation>
-    </message>
-    <message>
-        <source>Source</source>
-        <translation>Source</translation>
-    </message>
-    <message>
-        <source>none noted; what was left out is that of kitchen mix</source>
-        <translation>aucune notée ; ce qui manquait est pris du mélange de cuisine</translation>
-    </message>
-    <message>
-        <source>★ Favourite</source>
-        <translation>★ Favori</translation>
-    </message>
-    <message>
-        <source>☆ Make it a favourite</source>
-        <translation>☆ En faire un favori</translation>
-    </message>
-</context>
-<context>
-    <name>MaterialField</name>
-    <message>
-        <source>«%1» is not among the materials.</source>
-        <translation>« %1 » n’est pas parmi les matières.</translation>
-    </message>
-    <message>
-        <source>«%1» is not among the materials; the nearest are %2.</source>
-        <translation>« %1 » n’est pas parmi les matières ; les plus proches sont %2.</translation>
     </message>
 </context>
 <context>
@@ -7090,394 +4793,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>MaterialsModel</name>
-    <message>
-        <source>%1 (own)</source>
-        <translation>%1 (personnelle)</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>favourite</source>
-        <translation>favori</translation>
-    </message>
-    <message>
-        <source>no favourite</source>
-        <translation>pas favori</translation>
-    </message>
-    <message>
-        <source>Favourite</source>
-        <translation>Favori</translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation>Matière</translation>
-    </message>
-    <message>
-        <source>Welcome in a worm bin, and how much of it</source>
-        <translation>Si elle convient à un lombricomposteur, et en quelle quantité</translation>
-    </message>
-    <message>
-        <source>Welcome</source>
-        <translation>Convient</translation>
-    </message>
-    <message>
-        <source>Carbon to nitrogen, by mass</source>
-        <translation>Carbone pour azote, en masse</translation>
-    </message>
-    <message>
-        <source>C:N</source>
-        <translation>C:N</translation>
-    </message>
-    <message>
-        <source>Water in the fresh mass</source>
-        <translation>Eau dans la masse fraîche</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humidité</translation>
-    </message>
-    <message>
-        <source>Carbon in the dry matter</source>
-        <translation>Carbone dans la matière sèche</translation>
-    </message>
-    <message>
-        <source>Carbon</source>
-        <translation>Carbone</translation>
-    </message>
-    <message>
-        <source>Nitrogen in the dry matter</source>
-        <translation>Azote dans la matière sèche</translation>
-    </message>
-    <message>
-        <source>Nitrogen</source>
-        <translation>Azote</translation>
-    </message>
-    <message>
-        <source>Fresh and loose, in kg/m³</source>
-        <translation>Frais et en vrac, en kg/m³</translation>
-    </message>
-    <message>
-        <source>kg/m³</source>
-        <translation>kg/m³</translation>
-    </message>
-    <message>
-        <source>Softens like</source>
-        <translation>Ramollit comme</translation>
-    </message>
-    <message>
-        <source>Water held by one part of dry matter</source>
-        <translation>Eau que retient une part de matière sèche</translation>
-    </message>
-    <message>
-        <source>Holds</source>
-        <translation>Retient</translation>
-    </message>
-</context>
-<context>
-    <name>MaterialsPage</name>
-    <message>
-        <source>Materials</source>
-        <translation>Matières</translation>
-    </message>
-    <message>
-        <source>Find (%1)</source>
-        <translation>Chercher (%1)</translation>
-    </message>
-    <message>
-        <source>Find a material</source>
-        <translation>Chercher une matière</translation>
-    </message>
-    <message>
-        <source>All words must be in its name, reason or source</source>
-        <translation>Tous les mots doivent être dans son nom, sa raison ou sa source</translation>
-    </message>
-    <message>
-        <source>Which materials are shown</source>
-        <translation>Quelles matières sont montrées</translation>
-    </message>
-    <message>
-        <source>All</source>
-        <translation>Tout</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Nourriture</translation>
-    </message>
-    <message>
-        <source>Bedding</source>
-        <translation>Litière</translation>
-    </message>
-    <message>
-        <source>Minerals</source>
-        <translation>Minéraux</translation>
-    </message>
-    <message>
-        <source>Favourites</source>
-        <translation>Favoris</translation>
-    </message>
-    <message>
-        <source>Own</source>
-        <translation>Personnelles</translation>
-    </message>
-    <message>
-        <source>Not, or only a little</source>
-        <translation>Non, ou seulement un peu</translation>
-    </message>
-    <message>
-        <source>Enter puts the chosen material into the mix</source>
-        <translation>Entrée met la matière choisie dans le mélange</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
-        <translation>
-            <numerusform>%n matière ; ce qu’elle contient, si elle convient, et des calculs avec elle</numerusform>
-            <numerusform>%n matières ; ce que chacune contient, si elle convient, et des calculs avec elles</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 of %n material(s)</source>
-        <translation>
-            <numerusform>%1 sur %n matière</numerusform>
-            <numerusform>%1 sur %n matières</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>MeasureSection</name>
-    <message>
-        <source>%1 as table</source>
-        <translation>%1 en tableau</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1, stacks together</source>
-        <translation>%1, piles ensemble</translation>
-    </message>
-    <message>
-        <source>No stack is chosen. Choose one above, and its chart stands here.</source>
-        <translation>Aucune pile n’est choisie. Choisissez-en une ci-dessus, et son graphique se trouvera ici.</translation>
-    </message>
-</context>
-<context>
-    <name>MixBench</name>
-    <message>
-        <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
-    </message>
-    <message>
-        <source>no C:N</source>
-        <translation>pas de C:N</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>+ another material</source>
-        <translation>+ une autre matière</translation>
-    </message>
-    <message>
-        <source>Another material in the mix</source>
-        <translation>Une autre matière dans le mélange</translation>
-    </message>
-    <message>
-        <source>Aim at C:N</source>
-        <translation>Viser C:N</translation>
-    </message>
-    <message>
-        <source>and moisture</source>
-        <translation>et une humidité de</translation>
-    </message>
-    <message>
-        <source>by adding</source>
-        <translation>en ajoutant</translation>
-    </message>
-    <message>
-        <source>Put it into the mix</source>
-        <translation>Ajouter au mélange</translation>
-    </message>
-    <message>
-        <source>%1 %2 (%3)</source>
-        <comment>what, figure, source</comment>
-        <translation>%1 %2 (%3)</translation>
-    </message>
-    <message>
-        <source>Aims: C:N</source>
-        <translation>Objectifs : C:N</translation>
-    </message>
-    <message>
-        <source>moisture</source>
-        <translation>humidité</translation>
-    </message>
-    <message>
-        <source>best</source>
-        <translation>au mieux</translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation>Matière</translation>
-    </message>
-    <message>
-        <source>Amount</source>
-        <translation>Quantité</translation>
-    </message>
-    <message>
-        <source>Measured in</source>
-        <translation>Mesuré en</translation>
-    </message>
-    <message>
-        <source>Take it out of the mix</source>
-        <translation>L’ôter du mélange</translation>
-    </message>
-    <message>
-        <source>Choose materials and how much of each: the mix is reckoned from their water, carbon and nitrogen.</source>
-        <translation>Choisissez des matières et la quantité de chacune : le mélange est calculé d’après leur eau, leur carbone et leur azote.</translation>
-    </message>
-    <message>
-        <source>Choose a material that may be added.</source>
-        <translation>Choisir une matière qui peut être ajoutée.</translation>
-    </message>
-    <message>
-        <source>then %1</source>
-        <translation>alors %1</translation>
-    </message>
-    <message>
-        <source>C:N</source>
-        <translation>C:N</translation>
-    </message>
-    <message>
-        <source>good: %1</source>
-        <translation>bien : %1</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humidité</translation>
-    </message>
-    <message>
-        <source>good: %1, best %2</source>
-        <translation>bien : %1, au mieux %2</translation>
-    </message>
-    <message>
-        <source>Weight</source>
-        <translation>Poids</translation>
-    </message>
-    <message>
-        <source>%1, of it %2 dry</source>
-        <translation>%1, dont %2 en sec</translation>
-    </message>
-    <message>
-        <source>Room, loose</source>
-        <translation>Volume, en vrac</translation>
-    </message>
-    <message>
-        <source>%1 (%2 kg/m³)</source>
-        <translation>%1 (%2 kg/m³)</translation>
-    </message>
-    <message>
-        <source>Softens</source>
-        <translation>Ramollit</translation>
-    </message>
-    <message>
-        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
-        <translation>la moitié en %1, neuf dixièmes en %2 (lit à %3, vers %4 kg/m²)</translation>
-    </message>
-    <message>
-        <source>Stays</source>
-        <translation>Reste</translation>
-    </message>
-    <message>
-        <source>%1 of the dry matter: use as it is, or sift</source>
-        <translation>%1 de la matière sèche : à utiliser telle quelle, ou à tamiser</translation>
-    </message>
-    <message>
-        <source>Poured</source>
-        <translation>Versé</translation>
-    </message>
-    <message>
-        <source>%1 (%2): %3</source>
-        <translation>%1 (%2) : %3</translation>
-    </message>
-    <message>
-        <source>Welcome</source>
-        <translation>Convient</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
-    </message>
-    <message>
-        <source>%1 of water</source>
-        <translation>%1 d’eau</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <comment>two things to add</comment>
-        <translation>%1 et %2</translation>
-    </message>
-    <message>
-        <source>C:N %1, moisture %2</source>
-        <translation>C:N %1, humidité %2</translation>
-    </message>
-    <message>
-        <source>Add %1: then it has %2.</source>
-        <translation>Ajouter %1 : il a alors %2.</translation>
-    </message>
-    <message>
-        <source>It is as wished: %1.</source>
-        <translation>Il est comme souhaité : %1.</translation>
-    </message>
-    <message>
-        <source>C:N %1 and moisture %2 cannot both be reached with %3.</source>
-        <translation>C:N %1 et humidité %2 ne peuvent pas être atteints tous deux avec %3.</translation>
-    </message>
-    <message>
-        <source>There is no carbon or no nitrogen in the mix, so that it has no C:N to be brought anywhere.</source>
-        <translation>Il n’y a pas de carbone ou pas d’azote dans le mélange, il n’a donc pas de C:N à amener quelque part.</translation>
-    </message>
-    <message>
-        <source>At that C:N the mix would be at %1, and water cannot be taken out.</source>
-        <translation>À ce C:N le mélange serait à %1, et on ne peut pas retirer d’eau.</translation>
-    </message>
-    <message>
-        <source>The mix has C:N %1, and %2 with C:N %3 leads away from the aim.</source>
-        <translation>Le mélange a un C:N de %1, et %2 avec un C:N de %3 l’éloigne de l’objectif.</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>aucune</translation>
-    </message>
-    <message>
-        <source>Even %1 times as much of it as of the mix does not get there.</source>
-        <translation>Même %1 fois la quantité du mélange n’y suffit pas.</translation>
-    </message>
-    <message>
-        <source>The nearest mix: add %1; then it has %2.</source>
-        <translation>Le mélange le plus proche : ajouter %1 ; il a alors %2.</translation>
-    </message>
-    <message>
-        <source>The nearest mix is the one you have: %1.</source>
-        <translation>Le mélange le plus proche est celui que vous avez : %1.</translation>
-    </message>
-    <message>
-        <source>With %1 it can be done: %2.</source>
-        <translation>Avec %1, c’est possible : %2.</translation>
-    </message>
-    <message>
-        <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
-        <translation>Aucune matière du tableau qui convient n’y arrive seule ; un objectif plus sec ou plus modéré peut être atteint.</translation>
-    </message>
-</context>
-<context>
     <name>MoveBody</name>
     <message>
         <source>Worms</source>
@@ -7502,41 +4817,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
 </context>
 <context>
     <name>NewStack</name>
-    <message>
-        <source>New stack</source>
-        <translation>Nouvelle pile</translation>
-    </message>
-    <message>
-        <source>What is not known can stay as it is; everything can be changed later.</source>
-        <translation>Ce qui n’est pas connu peut rester tel quel ; tout peut être changé plus tard.</translation>
-    </message>
-    <message>
-        <source>Start the stack</source>
-        <translation>Démarrer la pile</translation>
-    </message>
-    <message>
-        <source>This household was opened for reading only; nothing can be recorded.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
-    </message>
-    <message>
-        <source>Nothing was recorded; what you typed is still here. %1</source>
-        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
-    </message>
-    <message>
-        <source>This cannot be recorded. %1</source>
-        <translation>Ceci ne peut pas être noté. %1</translation>
-    </message>
-    <message>
-        <source>Recording…</source>
-        <translation>Enregistrement…</translation>
-    </message>
-    <message>
-        <source>%1: new stack</source>
-        <translation>%1 : nouvelle pile</translation>
-    </message>
-</context>
-<context>
-    <name>NewStack::Private</name>
     <message>
         <source>The stack</source>
         <translation>La pile</translation>
@@ -7688,40 +4968,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Un nom ne peut pas contenir de point-virgule.</translation>
-    </message>
-</context>
-<context>
-    <name>Notices</name>
-    <message>
-        <source>Not done: %1</source>
-        <translation>Non fait : %1</translation>
-    </message>
-    <message>
-        <source>Dismiss</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>Dismiss this message</source>
-        <translation>Fermer ce message</translation>
-    </message>
-</context>
-<context>
-    <name>NumberField</name>
-    <message>
-        <source>A whole number is wanted here.</source>
-        <translation>Il faut ici un nombre entier.</translation>
-    </message>
-    <message>
-        <source>From %1 to %2.</source>
-        <translation>De %1 à %2.</translation>
-    </message>
-    <message>
-        <source>%1 in %2</source>
-        <translation>%1 en %2</translation>
-    </message>
-    <message>
-        <source>Unit of %1</source>
-        <translation>Unité de %1</translation>
     </message>
 </context>
 <context>
@@ -7910,47 +5156,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>PartPanel</name>
-    <message>
-        <source>%1: %2</source>
-        <comment>a stack and one of its trays</comment>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>%1: everything that can be recorded</source>
-        <translation>%1 : tout ce qui peut être noté</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>Close (Esc)</source>
-        <translation>Fermer (Échap)</translation>
-    </message>
-    <message>
-        <source>%1…</source>
-        <comment>an act that opens a form</comment>
-        <translation>%1…</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>an act, and what it is done to</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>More…</source>
-        <translation>Plus…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n more act(s) for it</source>
-        <translation>
-            <numerusform>%n action de plus</numerusform>
-            <numerusform>%n actions de plus</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>PartStories</name>
     <message>
         <source>food, fresh, a week</source>
@@ -8081,68 +5286,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>PhotosView</name>
-    <message>
-        <source>Pictures</source>
-        <translation>Photos</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 %4</source>
-        <translation>%1, %2 : %3 %4</translation>
-    </message>
-    <message>
-        <source>Looking…</source>
-        <translation>Recherche…</translation>
-    </message>
-    <message>
-        <source>Pictures of this entry</source>
-        <translation>Photos de cette entrée</translation>
-    </message>
-    <message>
-        <source>The chosen picture</source>
-        <translation>La photo choisie</translation>
-    </message>
-    <message>
-        <source>&amp;Add…</source>
-        <translation>&amp;Ajouter…</translation>
-    </message>
-    <message>
-        <source>&amp;Take out</source>
-        <translation>Ô&amp;ter</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>Picture %1</source>
-        <translation>Photo %1</translation>
-    </message>
-    <message>
-        <source>No pictures yet. One that is added is kept at most 1600 pixels wide or high, without the place where it was taken.</source>
-        <translation>Pas encore de photos. Une photo ajoutée est conservée à 1600 pixels au plus de large ou de haut, sans le lieu où elle a été prise.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n picture(s), kept in the household file.</source>
-        <translation>
-            <numerusform>%n photo, conservée dans le fichier du foyer.</numerusform>
-            <numerusform>%n photos, conservées dans le fichier du foyer.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Add a picture</source>
-        <translation>Ajouter une photo</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
-        <translation>Photos (*.jpg *.jpeg *.png *.webp);;Tous les fichiers (*)</translation>
-    </message>
-    <message>
-        <source>Take out a picture</source>
-        <translation>Ôter une photo</translation>
-    </message>
-</context>
-<context>
     <name>QObject</name>
     <message>
         <source>No household is open.</source>
@@ -8175,81 +5318,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>Close</source>
         <translation>Fermer</translation>
-    </message>
-</context>
-<context>
-    <name>QuestionsBox</name>
-    <message>
-        <source>Please choose</source>
-        <translation>À choisir</translation>
-    </message>
-    <message>
-        <source>not read</source>
-        <translation>non lu</translation>
-    </message>
-    <message>
-        <source>The comma is the decimal mark: «%1» in line %2 can mean nothing else.</source>
-        <translation>La virgule est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
-    </message>
-    <message>
-        <source>The point is the decimal mark: «%1» in line %2 can mean nothing else.</source>
-        <translation>Le point est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
-    </message>
-    <message>
-        <source>The day comes before the month: «%1» in line %2 can mean nothing else.</source>
-        <translation>Le jour vient avant le mois : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
-    </message>
-    <message>
-        <source>The month comes before the day: «%1» in line %2 can mean nothing else.</source>
-        <translation>Le mois vient avant le jour : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
-    </message>
-    <message>
-        <source>Some numbers can only have a point as decimal mark, others only a comma («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
-        <translation>Certains nombres ne peuvent avoir qu’un point comme signe décimal, d’autres qu’une virgule (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
-    </message>
-    <message>
-        <source>What does «%1» in line %2 mean?</source>
-        <translation>Que veut dire « %1 » à la ligne %2 ?</translation>
-    </message>
-    <message>
-        <source>The comma is the decimal mark</source>
-        <translation>La virgule est le signe décimal</translation>
-    </message>
-    <message>
-        <source>The point is the decimal mark</source>
-        <translation>Le point est le signe décimal</translation>
-    </message>
-    <message>
-        <source>%1: this is %2</source>
-        <translation>%1 : c’est %2</translation>
-    </message>
-    <message>
-        <source>Some dates can only have the day first, others only the month («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
-        <translation>Certaines dates ne peuvent avoir que le jour d’abord, d’autres que le mois (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
-    </message>
-    <message>
-        <source>Which day is «%1» in line %2?</source>
-        <translation>Quel jour est « %1 » à la ligne %2 ?</translation>
-    </message>
-    <message>
-        <source>The day comes first</source>
-        <translation>Le jour vient d’abord</translation>
-    </message>
-    <message>
-        <source>The month comes first</source>
-        <translation>Le mois vient d’abord</translation>
-    </message>
-    <message>
-        <source>Years have two digits. Which are meant?</source>
-        <translation>Les années ont deux chiffres. Lesquelles sont voulues ?</translation>
-    </message>
-    <message>
-        <source>2000 to 2099</source>
-        <translation>2000 à 2099</translation>
-    </message>
-    <message>
-        <source>1900 to 1999</source>
-        <translation>1900 à 1999</translation>
     </message>
 </context>
 <context>
@@ -8357,180 +5425,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>humidity of the air, %</source>
         <translation>humidité de l’air, %</translation>
     </message>
-    <message>
-        <source>Import readings of a logger</source>
-        <translation>Importer les relevés d’un enregistreur</translation>
-    </message>
-    <message>
-        <source>Readings in %1</source>
-        <translation>Relevés de %1</translation>
-    </message>
-    <message>
-        <source>Reading…</source>
-        <translation>Lecture…</translation>
-    </message>
-    <message>
-        <source>The logger lies in or beside</source>
-        <translation>L’enregistreur est dans ou à côté de</translation>
-    </message>
-    <message>
-        <source>Stack in or beside which the logger lies</source>
-        <translation>Pile dans laquelle ou près de laquelle est l’enregistreur</translation>
-    </message>
-    <message>
-        <source>How far it is</source>
-        <translation>Avancement</translation>
-    </message>
-    <message>
-        <source>&amp;Import</source>
-        <translation>&amp;Importer</translation>
-    </message>
-    <message>
-        <source>Call &amp;off</source>
-        <translation>&amp;Interrompre</translation>
-    </message>
-    <message>
-        <source>&amp;Save the rows at fault…</source>
-        <translation>&amp;Enregistrer les lignes en faute…</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>À choisir</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln reading(s) imported from %1.</source>
-        <translation>
-            <numerusform>%Ln relevé importé de %1.</numerusform>
-            <numerusform>%Ln relevés importés de %1.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The journal has their mean of %Ln day(s).</source>
-        <translation>
-            <numerusform>Le journal a leur moyenne de %Ln jour.</numerusform>
-            <numerusform>Le journal a leurs moyennes de %Ln jours.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln row(s), %1, cells parted by %2.</source>
-        <translation>
-            <numerusform>%Ln ligne, %1, cellules séparées par %2.</numerusform>
-            <numerusform>%Ln lignes, %1, cellules séparées par %2.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 Columns as you chose them for the last file with these columns.</source>
-        <translation>%1 Colonnes choisies comme pour le dernier fichier ayant ces colonnes.</translation>
-    </message>
-    <message>
-        <source>column %1</source>
-        <translation>colonne %1</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
-    </message>
-    <message>
-        <source>Reading the file…</source>
-        <translation>Lecture du fichier…</translation>
-    </message>
-    <message>
-        <source>Writing the readings…</source>
-        <translation>Écriture des relevés…</translation>
-    </message>
-    <message>
-        <source>Remember the columns of %1</source>
-        <translation>Retenir les colonnes de %1</translation>
-    </message>
-    <message>
-        <source>Called off. Nothing was written.</source>
-        <translation>Interrompu. Rien n’a été écrit.</translation>
-    </message>
-    <message>
-        <source>Writing; until the end nothing is kept.</source>
-        <translation>Écriture en cours ; jusqu’à la fin, rien n’est conservé.</translation>
-    </message>
-    <message>
-        <source>There is no stack that the readings could belong to. Start one first.</source>
-        <translation>Il n’y a pas de pile à laquelle les relevés pourraient appartenir. Démarrez-en une d’abord.</translation>
-    </message>
-    <message>
-        <source>No column holds the date and time. Choose the one that does.</source>
-        <translation>Aucune colonne ne contient la date et l’heure. Choisir celle qui les contient.</translation>
-    </message>
-    <message>
-        <source>No column holds a temperature or moisture. Choose the ones that do.</source>
-        <translation>Aucune colonne ne contient de température ou d’humidité. Choisir celles qui en contiennent.</translation>
-    </message>
-    <message>
-        <source>Choose whether the temperature is in °C or °F.</source>
-        <translation>Choisir si la température est en °C ou en °F.</translation>
-    </message>
-    <message>
-        <source>Answer the question above.</source>
-        <translation>Répondre à la question ci-dessus.</translation>
-    </message>
-    <message>
-        <source>No row holds a reading.</source>
-        <translation>Aucune ligne ne contient de relevé.</translation>
-    </message>
-    <message>
-        <source>Choose the stack that the logger belongs to.</source>
-        <translation>Choisir la pile à laquelle appartient l’enregistreur.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln reading(s) from %1 to %2 will be kept in full.</source>
-        <translation>
-            <numerusform>%Ln relevé du %1 au %2 sera conservé en entier.</numerusform>
-            <numerusform>%Ln relevés du %1 au %2 seront conservés en entier.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The journal gets the mean of %Ln day(s), an entry each. One undo takes all of it back.</source>
-        <translation>
-            <numerusform>Le journal reçoit la moyenne de %Ln jour, en une entrée. Une seule annulation reprend le tout.</numerusform>
-            <numerusform>Le journal reçoit la moyenne de %Ln jours, une entrée chacun. Une seule annulation reprend le tout.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 are there already and left out.</source>
-        <translation>%1 sont déjà là et laissés de côté.</translation>
-    </message>
-    <message>
-        <source>%1 are of days on which the stack did not stand, and left out.</source>
-        <translation>%1 sont de jours où la pile n’existait pas, et laissés de côté.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln row(s) at fault, the first in line %1: %2</source>
-        <translation>
-            <numerusform>%Ln ligne en faute, la première à la ligne %1 : %2</numerusform>
-            <numerusform>%Ln lignes en faute, la première à la ligne %1 : %2</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 lignes en faute</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Enregistrer les lignes en faute</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tableaux (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Les lignes en faute ont été écrites dans %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
-    </message>
 </context>
 <context>
     <name>RemoveBody</name>
@@ -8545,107 +5439,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>of a colony of about %1</source>
         <translation>d’une colonie d’environ %1</translation>
-    </message>
-</context>
-<context>
-    <name>RotationPage</name>
-    <message>
-        <source>Rotation</source>
-        <translation>Rotation</translation>
-    </message>
-    <message>
-        <source>Steps of the coming year</source>
-        <translation>Étapes de l’année à venir</translation>
-    </message>
-    <message>
-        <source>Harvest on %1</source>
-        <translation>Récolte le %1</translation>
-    </message>
-    <message>
-        <source>Days for harvests</source>
-        <translation>Jours pour les récoltes</translation>
-    </message>
-    <message>
-        <source>Pin a harvest</source>
-        <translation>Fixer une récolte</translation>
-    </message>
-    <message>
-        <source>Let a harvest come on its turn</source>
-        <translation>Laisser une récolte venir à son tour</translation>
-    </message>
-    <message>
-        <source>%1 · the year is being planned</source>
-        <translation>%1 · l’année se planifie</translation>
-    </message>
-    <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>L’année de chaque pile se trouve ici dès qu’il y en a une.</translation>
-    </message>
-    <message>
-        <source>The year is being planned; it stands here in a moment.</source>
-        <translation>L’année se planifie ; elle sera ici dans un instant.</translation>
-    </message>
-    <message>
-        <source>No stack holds a tray whose turns could be foreseen.</source>
-        <translation>Aucune pile n’a de plateau dont les tours puissent être prévus.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n harvest(s) in the coming year</source>
-        <translation>
-            <numerusform>%n récolte dans l’année à venir</numerusform>
-            <numerusform>%n récoltes dans l’année à venir</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>about %1 of castings</source>
-        <translation>environ %1 de lombricompost</translation>
-    </message>
-    <message numerus="yes">
-        <source>on %n day(s)</source>
-        <translation>
-            <numerusform>sur %n jour</numerusform>
-            <numerusform>sur %n jours</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>put off by %1 in all</source>
-        <translation>report de %1 en tout</translation>
-    </message>
-    <message>
-        <source>%1 of castings less than on their turns</source>
-        <translation>%1 de lombricompost en moins qu’à leurs tours</translation>
-    </message>
-    <message>
-        <source>%1 of castings more than on their turns</source>
-        <translation>%1 de lombricompost en plus qu’à leurs tours</translation>
-    </message>
-    <message>
-        <source>waiting costs %1 of worms</source>
-        <translation>l’attente coûte %1 de vers</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>l’attente laisse %1 de vers en plus</translation>
-    </message>
-    <message>
-        <source>no better choice of days exists</source>
-        <translation>il n’existe pas de meilleur choix de jours</translation>
-    </message>
-    <message>
-        <source>a good choice of days, not proved to be the best</source>
-        <translation>un bon choix de jours, sans preuve que ce soit le meilleur</translation>
-    </message>
-    <message>
-        <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
-        <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches ; ce que cela coûte est montré ici.</translation>
-    </message>
-    <message>
-        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
-        <translation> Dans cette pile : récoltes %1 plus tard en tout, %2 de lombricompost dans l’année (%3 à leurs tours), colonie à la fin %4 (%5).</translation>
-    </message>
-    <message>
-        <source> On that day much of the tray is likely not castings yet.</source>
-        <translation> Ce jour-là, une grande part du plateau n’est sans doute pas encore lombricompost.</translation>
     </message>
 </context>
 <context>
@@ -8806,37 +5599,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>The pages could not be drawn.</source>
         <translation>Les pages n’ont pas pu être dessinées.</translation>
-    </message>
-</context>
-<context>
-    <name>SheetPreview</name>
-    <message>
-        <source>added</source>
-        <translation>ajoutée</translation>
-    </message>
-    <message>
-        <source>there already, left out</source>
-        <translation>déjà là, laissée de côté</translation>
-    </message>
-    <message>
-        <source>said before, left out</source>
-        <translation>répétée, laissée de côté</translation>
-    </message>
-    <message>
-        <source>waits for an answer</source>
-        <translation>attend une réponse</translation>
-    </message>
-    <message>
-        <source>at fault: %1</source>
-        <translation>en faute : %1</translation>
-    </message>
-    <message>
-        <source>The column holds</source>
-        <translation>La colonne contient</translation>
-    </message>
-    <message>
-        <source>What becomes of it</source>
-        <translation>Ce qu’elle devient</translation>
     </message>
 </context>
 <context>
@@ -9283,56 +6045,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>%1 · usual feeding about %2 a week</source>
         <translation>%1 · d’habitude environ %2 par semaine</translation>
-    </message>
-</context>
-<context>
-    <name>ShelfBoard</name>
-    <message>
-        <source>Shelf</source>
-        <translation>Étagère</translation>
-    </message>
-    <message>
-        <source>Start a stack…</source>
-        <translation>Démarrer une pile…</translation>
-    </message>
-    <message>
-        <source>No stack stood on this day</source>
-        <translation>Aucune pile n’existait ce jour-là</translation>
-    </message>
-    <message>
-        <source>The first one was started later. Move the slider on, or go back to today.</source>
-        <translation>La première a été démarrée plus tard. Avancez le curseur, ou revenez à aujourd’hui.</translation>
-    </message>
-    <message>
-        <source>No stack stands any more</source>
-        <translation>Il n’y a plus de pile</translation>
-    </message>
-    <message>
-        <source>All stacks are retired. Their journal is kept, and the slider still shows them as they stood.</source>
-        <translation>Toutes les piles sont arrêtées. Leur journal est conservé, et le curseur les montre encore telles qu’elles étaient.</translation>
-    </message>
-    <message>
-        <source>No stack stands here yet</source>
-        <translation>Il n’y a pas encore de pile ici</translation>
-    </message>
-    <message>
-        <source>Once a stack is started, it is drawn here from the side: its trays with what lies in them, its worms and its sump, and under it what to do next.</source>
-        <translation>Dès qu’une pile est démarrée, elle est dessinée ici de côté : ses plateaux avec leur contenu, ses vers et son bac, et dessous ce qu’il faut faire ensuite.</translation>
-    </message>
-</context>
-<context>
-    <name>ShelfPage</name>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>%1: not written down. %2</source>
-        <translation>%1 : non noté. %2</translation>
-    </message>
-    <message>
-        <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
-        <translation>%1 : non noté. %2 Rien d’autre n’a été changé ; réessayer quand ce sera réglé.</translation>
     </message>
 </context>
 <context>
@@ -9811,68 +6523,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>ShortcutsView</name>
-    <message>
-        <source>Keys and shortcuts</source>
-        <translation>Touches et raccourcis</translation>
-    </message>
-    <message>
-        <source> or </source>
-        <translation> ou </translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>Walking</source>
-        <translation>Se déplacer</translation>
-    </message>
-    <message>
-        <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
-        <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
-    </message>
-</context>
-<context>
-    <name>SignKey</name>
-    <message>
-        <source>estimate and its 90 % range</source>
-        <translation>estimation et sa plage à 90 %</translation>
-    </message>
-    <message>
-        <source>forecast, with care as usual</source>
-        <translation>prévision, avec les soins habituels</translation>
-    </message>
-</context>
-<context>
-    <name>StackCanvas</name>
-    <message>
-        <source>%1: %2</source>
-        <comment>a name and its value</comment>
-        <translation>%1 : %2</translation>
-    </message>
-</context>
-<context>
-    <name>StackColumn</name>
-    <message>
-        <source>…</source>
-        <translation>…</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>what a button does, and the stack</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Everything else that can be recorded for %1</source>
-        <translation>Tout le reste qui peut être noté pour %1</translation>
-    </message>
-    <message>
-        <source>More for %1</source>
-        <translation>Plus pour %1</translation>
-    </message>
-</context>
-<context>
     <name>Stages</name>
     <message>
         <source>spigot open</source>
@@ -10162,20 +6812,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>StoryCharts</name>
-    <message>
-        <source>Charts over its time</source>
-        <translation>Graphiques sur toute sa vie</translation>
-    </message>
-</context>
-<context>
-    <name>StripsView</name>
-    <message>
-        <source>Small charts of %1</source>
-        <translation>Petits graphiques de %1</translation>
-    </message>
-</context>
-<context>
     <name>SumpFields</name>
     <message>
         <source>Conductivity</source>
@@ -10188,71 +6824,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>Worms put back</source>
         <translation>Vers remis</translation>
-    </message>
-</context>
-<context>
-    <name>SymptomView</name>
-    <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
-        <source>What do you notice?</source>
-        <translation>Que remarquez-vous ?</translation>
-    </message>
-    <message>
-        <source>Write down that you noticed it…</source>
-        <translation>Noter que vous l’avez remarqué…</translation>
-    </message>
-    <message>
-        <source>There is no stack yet that anything could be wrong with.</source>
-        <translation>Il n’y a pas encore de pile où quelque chose pourrait ne pas aller.</translation>
-    </message>
-    <message>
-        <source>The estimates of this stack are being made.</source>
-        <translation>Les estimations de cette pile se font.</translation>
-    </message>
-    <message>
-        <source>One click puts the causes in order, by what is known of this stack.</source>
-        <translation>Un clic classe les causes, d’après ce qu’on sait de cette pile.</translation>
-    </message>
-    <message>
-        <source>%1 in %2: causes by what the estimates and the journal say today.</source>
-        <translation>%1 dans %2 : causes d’après ce que disent aujourd’hui les estimations et le journal.</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Moins probable : %1.</translation>
-    </message>
-    <message>
-        <source>%1 – %2</source>
-        <comment>cause, its chance</comment>
-        <translation>%1 – %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>mark, evidence</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>the journal says nothing of it</source>
-        <translation>le journal n’en dit rien</translation>
-    </message>
-    <message>
-        <source>● speaks for this cause, ○ does not</source>
-        <translation>● parle pour cette cause, ○ non</translation>
-    </message>
-    <message>
-        <source>To be sure: %1</source>
-        <translation>Pour en être sûr : %1</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -10595,60 +7166,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>TextField</name>
-    <message>
-        <source>It holds a character that cannot be printed; type it again.</source>
-        <translation>Il contient un caractère qui ne s’imprime pas ; le saisir de nouveau.</translation>
-    </message>
-</context>
-<context>
-    <name>TrackCard</name>
-    <message>
-        <source>add a tray</source>
-        <translation>ajouter un plateau</translation>
-    </message>
-    <message>
-        <source>lift the bottom tray</source>
-        <translation>monter le plateau du bas</translation>
-    </message>
-    <message>
-        <source>%1, %2: advised to %3; still due</source>
-        <translation>%1, %2, conseillé : %3 ; encore à faire</translation>
-    </message>
-    <message>
-        <source>%1, %2: advised to %3; done %4 later</source>
-        <translation>%1, %2, conseillé : %3 ; fait %4 plus tard</translation>
-    </message>
-    <message>
-        <source>%1, %2: advised to %3; taken back after %4</source>
-        <translation>%1, %2, conseillé : %3 ; retiré après %4</translation>
-    </message>
-    <message>
-        <source>, ready %1 when lifted</source>
-        <translation>, prêt %1 à la montée</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
-        <translation>%1, %2 : %3 pesés, %4 prévus%5</translation>
-    </message>
-    <message>
-        <source>Diary of advice</source>
-        <translation>Journal des conseils</translation>
-    </message>
-    <message>
-        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
-        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
-    </message>
-    <message>
-        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
-        <translation>Sur %1 récoltes pesées, %2 étaient dans ce qui était prévu (9 sur 10 devraient l’être) ; %3 ont été montées prêtes</translation>
-    </message>
-    <message>
-        <source>of %1 turns advised, %2 were followed</source>
-        <translation>sur %1 tours conseillés, %2 ont été suivis</translation>
-    </message>
-</context>
-<context>
     <name>TrayLifts</name>
     <message>
         <source>Out of a safe reach: take it out in parts, or with someone.</source>
@@ -10719,37 +7236,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>It ends the light-drying of that tray.</source>
         <translation>Cela finit le séchage à la lumière de ce plateau.</translation>
-    </message>
-</context>
-<context>
-    <name>TrendTable</name>
-    <message>
-        <source>%1 (today)</source>
-        <translation>%1 (aujourd’hui)</translation>
-    </message>
-    <message>
-        <source>%1 (forecast)</source>
-        <translation>%1 (prévision)</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Date</translation>
-    </message>
-    <message>
-        <source>%1, read by a logger</source>
-        <translation>%1, lu par un enregistreur</translation>
-    </message>
-    <message>
-        <source>%1, estimate</source>
-        <translation>%1, estimation</translation>
-    </message>
-    <message>
-        <source>%1, drained</source>
-        <translation>%1, vidangé</translation>
-    </message>
-    <message>
-        <source>%1, to be expected</source>
-        <translation>%1, attendu</translation>
     </message>
 </context>
 <context>
@@ -10979,48 +7465,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>TrendsPage</name>
-    <message>
-        <source>Trends</source>
-        <translation>Tendances</translation>
-    </message>
-    <message>
-        <source>Show %1</source>
-        <translation>Montrer %1</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Montrer la pile %1</translation>
-    </message>
-    <message>
-        <source>Charts stand here once there is a stack.</source>
-        <translation>Les graphiques se trouvent ici dès qu’il y a une pile.</translation>
-    </message>
-    <message>
-        <source>%1 · estimates are being made anew</source>
-        <translation>%1 · les estimations se refont</translation>
-    </message>
-</context>
-<context>
-    <name>TwoCourses</name>
-    <message>
-        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement : les chiffres sont dans le tableau ci-dessus</translation>
-    </message>
-    <message>
-        <source>colony, as usual</source>
-        <translation>colonie, comme d’habitude</translation>
-    </message>
-    <message>
-        <source>colony, with the change</source>
-        <translation>colonie, avec le changement</translation>
-    </message>
-    <message>
-        <source>up to %1</source>
-        <translation>jusqu’à %1</translation>
-    </message>
-</context>
-<context>
     <name>UsualActs</name>
     <message>
         <source>Feed %1, %2</source>
@@ -11036,14 +7480,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>Drain %1, %2</source>
         <comment>amount, stack</comment>
         <translation>Vidanger %1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>VerdictBox</name>
-    <message>
-        <source>%1: %2</source>
-        <comment>name of a stack, state</comment>
-        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -11077,7 +7513,817 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>Welcome</name>
+    <name>WindowPaper</name>
+    <message>
+        <source>--report: there is no stack on that day</source>
+        <translation>--report : il n’y a pas de pile ce jour-là</translation>
+    </message>
+    <message>
+        <source>--report: found «%1»; allowed: %2</source>
+        <translation>--report : trouvé « %1 » ; admis : %2</translation>
+    </message>
+    <message>
+        <source>the sheet</source>
+        <translation>la fiche</translation>
+    </message>
+    <message>
+        <source>the labels</source>
+        <translation>les étiquettes</translation>
+    </message>
+    <message>
+        <source>no tray stands on that day, so there is nothing to label</source>
+        <translation>aucun plateau n’est en place ce jour-là, il n’y a donc rien à étiqueter</translation>
+    </message>
+</context>
+<context>
+    <name>WindowStart</name>
+    <message>
+        <source>there is no display; --portrait DIR draws the pages without one</source>
+        <translation>il n’y a pas d’écran ; --portrait DOSSIER dessine les pages sans lui</translation>
+    </message>
+</context>
+<context>
+    <name>YearLanes</name>
+    <message>
+        <source>nothing within a year</source>
+        <translation>rien d’ici un an</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>take the castings</source>
+        <translation>prélever le lombricompost</translation>
+    </message>
+    <message>
+        <source>add a tray</source>
+        <translation>ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 on)</source>
+        <translation>%1 (à partir du %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 (tray %4)</source>
+        <translation>%1, %2 : %3 (plateau %4)</translation>
+    </message>
+    <message>
+        <source>its turn %1</source>
+        <translation>son tour : %1</translation>
+    </message>
+    <message>
+        <source>ready on that day %1</source>
+        <translation>prêt ce jour-là : %1</translation>
+    </message>
+    <message>
+        <source>about %1 of castings</source>
+        <translation>environ %1 de lombricompost</translation>
+    </message>
+    <message>
+        <source>%1 after its turn</source>
+        <translation>%1 après son tour</translation>
+    </message>
+    <message>
+        <source>day chosen by hand</source>
+        <translation>jour choisi à la main</translation>
+    </message>
+    <message>
+        <source>%1 (pinned)</source>
+        <translation>%1 (fixée)</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Its turn, 80 % range</source>
+        <translation>Son tour, plage à 80 %</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Lombricompost</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::JournalSheetView</name>
+    <message>
+        <source>Import into the journal</source>
+        <translation>Importer dans le journal</translation>
+    </message>
+    <message>
+        <source>Import %1</source>
+        <translation>Importer %1</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Lecture…</translation>
+    </message>
+    <message>
+        <source>Cells parted by %1</source>
+        <translation>Cellules séparées par %1</translation>
+    </message>
+    <message>
+        <source>What parts the cells</source>
+        <translation>Ce qui sépare les cellules</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>L’unité des quantités qui n’en ont pas :</translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Chacune est : %1</translation>
+    </message>
+    <message>
+        <source>Rows that are shown</source>
+        <translation>Lignes montrées</translation>
+    </message>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Lignes du fichier</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importer</translation>
+    </message>
+    <message>
+        <source>&amp;Save the rows at fault…</source>
+        <translation>&amp;Enregistrer les lignes en faute…</translation>
+    </message>
+    <message>
+        <source>These are &amp;readings of a logger…</source>
+        <translation>Ce sont des re&amp;levés d’un enregistreur…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n ligne, %1.</numerusform>
+            <numerusform>%n lignes, %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 What parts the cells is not certain: look at the columns below.</source>
+        <translation>%1 Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>rien, laissé de côté</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
+    </message>
+    <message>
+        <source>Left out, since they are no columns of the journal: %1</source>
+        <translation>Laissées de côté, car elles ne sont pas des colonnes du journal : %1</translation>
+    </message>
+    <message>
+        <source>Leave out what the journal holds already (%1)</source>
+        <translation>Laisser de côté ce que le journal contient déjà (%1)</translation>
+    </message>
+    <message>
+        <source>Leave out what the journal holds already</source>
+        <translation>Laisser de côté ce que le journal contient déjà</translation>
+    </message>
+    <message>
+        <source>Leave out what an earlier row of the file says too (%1)</source>
+        <translation>Laisser de côté ce qu’une ligne précédente du fichier dit déjà (%1)</translation>
+    </message>
+    <message>
+        <source>Leave out what an earlier row of the file says too</source>
+        <translation>Laisser de côté ce qu’une ligne précédente du fichier dit déjà</translation>
+    </message>
+    <message>
+        <source>The first rows</source>
+        <translation>Les premières lignes</translation>
+    </message>
+    <message>
+        <source>Rows at fault (%1)</source>
+        <translation>Lignes en faute (%1)</translation>
+    </message>
+    <message>
+        <source>Rows that are there already (%1)</source>
+        <translation>Lignes déjà là (%1)</translation>
+    </message>
+    <message>
+        <source>Rows said before (%1)</source>
+        <translation>Lignes répétées (%1)</translation>
+    </message>
+    <message>
+        <source>Imported</source>
+        <translation>Importé</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Import %n entry(ies)</source>
+        <translation>
+            <numerusform>&amp;Importer %n entrée</numerusform>
+            <numerusform>&amp;Importer %n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Examen des lignes…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
+            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
+            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
+            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
+            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
+        <translation>
+            <numerusform>Les autres lignes ont été importées. %n ligne en faute : l’enregistrer, la corriger et l’importer de nouveau.</numerusform>
+            <numerusform>Les autres lignes ont été importées. %n lignes en faute : les enregistrer, les corriger et les importer de nouveau.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 lignes en faute</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Enregistrer les lignes en faute</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Les lignes en faute ont été écrites dans %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::QuestionsBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>non lu</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark: «%1» in line %2 can mean nothing else.</source>
+        <translation>La virgule est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark: «%1» in line %2 can mean nothing else.</source>
+        <translation>Le point est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>The day comes before the month: «%1» in line %2 can mean nothing else.</source>
+        <translation>Le jour vient avant le mois : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>The month comes before the day: «%1» in line %2 can mean nothing else.</source>
+        <translation>Le mois vient avant le jour : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+    </message>
+    <message>
+        <source>Some numbers can only have a point as decimal mark, others only a comma («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
+        <translation>Certains nombres ne peuvent avoir qu’un point comme signe décimal, d’autres qu’une virgule (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
+    </message>
+    <message>
+        <source>What does «%1» in line %2 mean?</source>
+        <translation>Que veut dire « %1 » à la ligne %2 ?</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark</source>
+        <translation>La virgule est le signe décimal</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark</source>
+        <translation>Le point est le signe décimal</translation>
+    </message>
+    <message>
+        <source>%1: this is %2</source>
+        <translation>%1 : c’est %2</translation>
+    </message>
+    <message>
+        <source>Some dates can only have the day first, others only the month («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
+        <translation>Certaines dates ne peuvent avoir que le jour d’abord, d’autres que le mois (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
+    </message>
+    <message>
+        <source>Which day is «%1» in line %2?</source>
+        <translation>Quel jour est « %1 » à la ligne %2 ?</translation>
+    </message>
+    <message>
+        <source>The day comes first</source>
+        <translation>Le jour vient d’abord</translation>
+    </message>
+    <message>
+        <source>The month comes first</source>
+        <translation>Le mois vient d’abord</translation>
+    </message>
+    <message>
+        <source>Years have two digits. Which are meant?</source>
+        <translation>Les années ont deux chiffres. Lesquelles sont voulues ?</translation>
+    </message>
+    <message>
+        <source>2000 to 2099</source>
+        <translation>2000 à 2099</translation>
+    </message>
+    <message>
+        <source>1900 to 1999</source>
+        <translation>1900 à 1999</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::ReadingsView</name>
+    <message>
+        <source>Import readings of a logger</source>
+        <translation>Importer les relevés d’un enregistreur</translation>
+    </message>
+    <message>
+        <source>Readings in %1</source>
+        <translation>Relevés de %1</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Lecture…</translation>
+    </message>
+    <message>
+        <source>The logger lies in or beside</source>
+        <translation>L’enregistreur est dans ou à côté de</translation>
+    </message>
+    <message>
+        <source>Stack in or beside which the logger lies</source>
+        <translation>Pile dans laquelle ou près de laquelle est l’enregistreur</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Avancement</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importer</translation>
+    </message>
+    <message>
+        <source>Call &amp;off</source>
+        <translation>&amp;Interrompre</translation>
+    </message>
+    <message>
+        <source>&amp;Save the rows at fault…</source>
+        <translation>&amp;Enregistrer les lignes en faute…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) imported from %1.</source>
+        <translation>
+            <numerusform>%Ln relevé importé de %1.</numerusform>
+            <numerusform>%Ln relevés importés de %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The journal has their mean of %Ln day(s).</source>
+        <translation>
+            <numerusform>Le journal a leur moyenne de %Ln jour.</numerusform>
+            <numerusform>Le journal a leurs moyennes de %Ln jours.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s), %1, cells parted by %2.</source>
+        <translation>
+            <numerusform>%Ln ligne, %1, cellules séparées par %2.</numerusform>
+            <numerusform>%Ln lignes, %1, cellules séparées par %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 Columns as you chose them for the last file with these columns.</source>
+        <translation>%1 Colonnes choisies comme pour le dernier fichier ayant ces colonnes.</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>colonne %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
+    </message>
+    <message>
+        <source>Reading the file…</source>
+        <translation>Lecture du fichier…</translation>
+    </message>
+    <message>
+        <source>Writing the readings…</source>
+        <translation>Écriture des relevés…</translation>
+    </message>
+    <message>
+        <source>Remember the columns of %1</source>
+        <translation>Retenir les colonnes de %1</translation>
+    </message>
+    <message>
+        <source>Called off. Nothing was written.</source>
+        <translation>Interrompu. Rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>Writing; until the end nothing is kept.</source>
+        <translation>Écriture en cours ; jusqu’à la fin, rien n’est conservé.</translation>
+    </message>
+    <message>
+        <source>There is no stack that the readings could belong to. Start one first.</source>
+        <translation>Il n’y a pas de pile à laquelle les relevés pourraient appartenir. Démarrez-en une d’abord.</translation>
+    </message>
+    <message>
+        <source>No column holds the date and time. Choose the one that does.</source>
+        <translation>Aucune colonne ne contient la date et l’heure. Choisir celle qui les contient.</translation>
+    </message>
+    <message>
+        <source>No column holds a temperature or moisture. Choose the ones that do.</source>
+        <translation>Aucune colonne ne contient de température ou d’humidité. Choisir celles qui en contiennent.</translation>
+    </message>
+    <message>
+        <source>Choose whether the temperature is in °C or °F.</source>
+        <translation>Choisir si la température est en °C ou en °F.</translation>
+    </message>
+    <message>
+        <source>Answer the question above.</source>
+        <translation>Répondre à la question ci-dessus.</translation>
+    </message>
+    <message>
+        <source>No row holds a reading.</source>
+        <translation>Aucune ligne ne contient de relevé.</translation>
+    </message>
+    <message>
+        <source>Choose the stack that the logger belongs to.</source>
+        <translation>Choisir la pile à laquelle appartient l’enregistreur.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) from %1 to %2 will be kept in full.</source>
+        <translation>
+            <numerusform>%Ln relevé du %1 au %2 sera conservé en entier.</numerusform>
+            <numerusform>%Ln relevés du %1 au %2 seront conservés en entier.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The journal gets the mean of %Ln day(s), an entry each. One undo takes all of it back.</source>
+        <translation>
+            <numerusform>Le journal reçoit la moyenne de %Ln jour, en une entrée. Une seule annulation reprend le tout.</numerusform>
+            <numerusform>Le journal reçoit la moyenne de %Ln jours, une entrée chacun. Une seule annulation reprend le tout.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 are there already and left out.</source>
+        <translation>%1 sont déjà là et laissés de côté.</translation>
+    </message>
+    <message>
+        <source>%1 are of days on which the stack did not stand, and left out.</source>
+        <translation>%1 sont de jours où la pile n’existait pas, et laissés de côté.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) at fault, the first in line %1: %2</source>
+        <translation>
+            <numerusform>%Ln ligne en faute, la première à la ligne %1 : %2</numerusform>
+            <numerusform>%Ln lignes en faute, la première à la ligne %1 : %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 lignes en faute</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Enregistrer les lignes en faute</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Les lignes en faute ont été écrites dans %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. What was there before is unchanged.</source>
+        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::SheetPreview</name>
+    <message>
+        <source>added</source>
+        <translation>ajoutée</translation>
+    </message>
+    <message>
+        <source>there already, left out</source>
+        <translation>déjà là, laissée de côté</translation>
+    </message>
+    <message>
+        <source>said before, left out</source>
+        <translation>répétée, laissée de côté</translation>
+    </message>
+    <message>
+        <source>waits for an answer</source>
+        <translation>attend une réponse</translation>
+    </message>
+    <message>
+        <source>at fault: %1</source>
+        <translation>en faute : %1</translation>
+    </message>
+    <message>
+        <source>The column holds</source>
+        <translation>La colonne contient</translation>
+    </message>
+    <message>
+        <source>What becomes of it</source>
+        <translation>Ce qu’elle devient</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::ActionForm</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be recorded.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded; what you typed is still here. %1</source>
+        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be recorded. %1</source>
+        <translation>Ceci ne peut pas être noté. %1</translation>
+    </message>
+    <message>
+        <source>Recording…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::CautionCard</name>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Précaution : %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source : %1</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::EntryEditor</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>This entry is no longer in the journal.</source>
+        <translation>Cette entrée n’est plus dans le journal.</translation>
+    </message>
+    <message>
+        <source>Edit: %1</source>
+        <translation>Modifier : %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>Takes the entry out of the journal; undo brings it back</source>
+        <translation>Ôte l’entrée du journal ; annuler la rétablit</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be changed.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être changé.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed; what you typed is still here. %1</source>
+        <translation>Rien n’a été changé ; ce que vous avez saisi est toujours là. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be saved. %1</source>
+        <translation>Ceci ne peut pas être enregistré. %1</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+    <message>
+        <source>edit of %1</source>
+        <translation>modification de %1</translation>
+    </message>
+    <message>
+        <source>This entry cannot be taken out. %1</source>
+        <translation>Cette entrée ne peut pas être ôtée. %1</translation>
+    </message>
+    <message>
+        <source>Deleting…</source>
+        <translation>Suppression…</translation>
+    </message>
+    <message>
+        <source>deletion of %1</source>
+        <translation>suppression de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::EntrySheet</name>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>What is there to note?</source>
+        <translation>Qu’y a-t-il à noter ?</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>Quel jour ?</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>celui qu’on nourrit (niveau %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>celui qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toute la pile</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>celui du haut</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>celui qui sèche (niveau %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>niveau %1 : plateau %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>niveau %1, absent ce jour-là</translation>
+    </message>
+    <message>
+        <source>Not possible so: %1</source>
+        <translation>Impossible ainsi : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Prêt %1 ; aliment/compost %2.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::FormShell</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Noter</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::NewStack</name>
+    <message>
+        <source>New stack</source>
+        <translation>Nouvelle pile</translation>
+    </message>
+    <message>
+        <source>What is not known can stay as it is; everything can be changed later.</source>
+        <translation>Ce qui n’est pas connu peut rester tel quel ; tout peut être changé plus tard.</translation>
+    </message>
+    <message>
+        <source>Start the stack</source>
+        <translation>Démarrer la pile</translation>
+    </message>
+    <message>
+        <source>This household was opened for reading only; nothing can be recorded.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded; what you typed is still here. %1</source>
+        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
+    </message>
+    <message>
+        <source>This cannot be recorded. %1</source>
+        <translation>Ceci ne peut pas être noté. %1</translation>
+    </message>
+    <message>
+        <source>Recording…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+    <message>
+        <source>%1: new stack</source>
+        <translation>%1 : nouvelle pile</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::forms::Welcome</name>
     <message>
         <source>A journal for your worm bins</source>
         <translation>Un journal pour vos lombricomposteurs</translation>
@@ -11136,37 +8382,1734 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>WindowPaper</name>
+    <name>tierloam::handbook::HandbookPage</name>
     <message>
-        <source>--report: there is no stack on that day</source>
-        <translation>--report : il n’y a pas de pile ce jour-là</translation>
+        <source>Handbook</source>
+        <translation>Guide</translation>
     </message>
     <message>
-        <source>--report: found «%1»; allowed: %2</source>
-        <translation>--report : trouvé « %1 » ; admis : %2</translation>
+        <source>Find (%1)</source>
+        <translation>Chercher (%1)</translation>
     </message>
     <message>
-        <source>the sheet</source>
-        <translation>la fiche</translation>
+        <source>Find in the handbook</source>
+        <translation>Chercher dans le guide</translation>
     </message>
     <message>
-        <source>the labels</source>
-        <translation>les étiquettes</translation>
+        <source>All words must be on the page</source>
+        <translation>Tous les mots doivent être dans la page</translation>
     </message>
     <message>
-        <source>no tray stands on that day, so there is nothing to label</source>
-        <translation>aucun plateau n’est en place ce jour-là, il n’y a donc rien à étiqueter</translation>
+        <source>Pages of the handbook</source>
+        <translation>Pages du guide</translation>
+    </message>
+    <message>
+        <source>How each step is done, why, and the usual cautions. Everything is on this machine.</source>
+        <translation>Comment se fait chaque étape, pourquoi, et les précautions habituelles. Tout est sur cette machine.</translation>
+    </message>
+    <message>
+        <source>No page holds all of these words.</source>
+        <translation>Aucune page ne contient tous ces mots.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) found</source>
+        <translation>
+            <numerusform>%n page trouvée</numerusform>
+            <numerusform>%n pages trouvées</numerusform>
+        </translation>
     </message>
 </context>
 <context>
-    <name>WindowStart</name>
+    <name>tierloam::handbook::HandbookView</name>
     <message>
-        <source>there is no display; --portrait DIR draws the pages without one</source>
-        <translation>il n’y a pas d’écran ; --portrait DOSSIER dessine les pages sans lui</translation>
+        <source>Page of the handbook</source>
+        <translation>Page du guide</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Guide : %1</translation>
     </message>
 </context>
 <context>
-    <name>WishCard</name>
+    <name>tierloam::handbook::HarvestView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>less than usual: some was not finished, or is still in the sump and the trays</source>
+        <translation>moins que d’habitude : une partie n’était pas finie, ou est encore dans le bac et les plateaux</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>comme d’habitude</translation>
+    </message>
+    <message>
+        <source>more than usual: bedding that stays, or water, is in it</source>
+        <translation>plus que d’habitude : il contient de la litière qui reste, ou de l’eau</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <translation>Votre portée en soulevant, des chevilles vers l’avant jusqu’aux mains (peut rester vide : elle est alors prise de la taille du plateau) :</translation>
+    </message>
+    <message>
+        <source>Your reach</source>
+        <translation>Votre portée</translation>
+    </message>
+    <message>
+        <source>There is no stack yet to harvest.</source>
+        <translation>Il n’y a pas encore de pile à récolter.</translation>
+    </message>
+    <message>
+        <source>The estimates of this stack are being made.</source>
+        <translation>Les estimations de cette pile se font.</translation>
+    </message>
+    <message>
+        <source>A tray of %1 is drying in the light.</source>
+        <translation>Un plateau de %1 sèche à la lumière.</translation>
+    </message>
+    <message>
+        <source>%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.</source>
+        <translation>%1 a un seul plateau. Rien ne peut être monté par-dessus : ajoutez d’abord un plateau, et ses vers monteront vers la nourriture fraîche.</translation>
+    </message>
+    <message>
+        <source>The bottom tray of %1: ready %2, feed-to-cast %3.</source>
+        <translation>Le plateau du bas de %1 : prêt %2, aliment/compost %3.</translation>
+    </message>
+    <message>
+        <source>Before you lift</source>
+        <translation>Avant de soulever</translation>
+    </message>
+    <message>
+        <source>Slot %1: about %2. %3</source>
+        <translation>Niveau %1 : environ %2. %3</translation>
+    </message>
+    <message>
+        <source>The sequence</source>
+        <translation>Les étapes</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number, step</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>It stands on top: record the lifting…</source>
+        <translation>Il est en haut : noter la montée…</translation>
+    </message>
+    <message>
+        <source>Look into the bottom tray first…</source>
+        <translation>Regarder d’abord dans le plateau du bas…</translation>
+    </message>
+    <message>
+        <source>Day %1 in the light, %2</source>
+        <translation>Jour %1 à la lumière, %2</translation>
+    </message>
+    <message>
+        <source>Worms left: %1 of those that were in it; moisture %2.</source>
+        <translation>Vers restants : %1 de ceux qui y étaient ; humidité %2.</translation>
+    </message>
+    <message>
+        <source>Food went into the drying tray: that keeps worms in it.</source>
+        <translation>De la nourriture est allée dans le plateau qui sèche : cela y retient des vers.</translation>
+    </message>
+    <message>
+        <source>Too wet that day.</source>
+        <translation>Trop mouillé ce jour-là.</translation>
+    </message>
+    <message>
+        <source>Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day.</source>
+        <translation>Trop mouillé : les vers restent là où c’est mouillé. L’aérer de nouveau, en crêtes, et lui donner un jour de plus.</translation>
+    </message>
+    <message>
+        <source>Few worms are left: take the castings when they crumble.</source>
+        <translation>Il reste peu de vers : prélever le lombricompost quand il s’émiette.</translation>
+    </message>
+    <message>
+        <source>Loosen it once today; the usual time is %1.</source>
+        <translation>L’aérer une fois aujourd’hui ; la durée habituelle est de %1.</translation>
+    </message>
+    <message>
+        <source>Feed only the tray below. Lid off, bright, out of the sun.</source>
+        <translation>Ne nourrir que le plateau du dessous. Sans couvercle, au clair, à l’abri du soleil.</translation>
+    </message>
+    <message>
+        <source>Loosened: record it…</source>
+        <translation>Aéré : le noter…</translation>
+    </message>
+    <message>
+        <source>Taken: weigh or measure…</source>
+        <translation>Prélevé : le peser ou le mesurer…</translation>
+    </message>
+    <message>
+        <source>There is no estimate of these days yet.</source>
+        <translation>Il n’y a pas encore d’estimation de ces jours.</translation>
+    </message>
+    <message>
+        <source>The last harvest, %1</source>
+        <translation>La dernière récolte, %1</translation>
+    </message>
+    <message>
+        <source>Taken: %1, about %2, dry %3</source>
+        <translation>Prélevé : %1, environ %2, en sec %3</translation>
+    </message>
+    <message>
+        <source>%1 at an assumed moisture of %2</source>
+        <translation>%1 à une humidité supposée de %2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Expected before it was weighed: %1.</source>
+        <translation>Attendu avant la pesée : %1.</translation>
+    </message>
+    <message>
+        <source>Of %1 dry put in, %2 to %3 dry is usual (%4): this is %5.</source>
+        <translation>Sur %1 apportés en sec, %2 à %3 en sec sont habituels (%4) : ceci est %5.</translation>
+    </message>
+    <message>
+        <source>With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.</source>
+        <translation>Avec lui sont partis environ %1 vers et %2 cocons, selon l’estimation. C’est normal ; on ne peut pas promettre de lombricompost sans aucun ver.</translation>
+    </message>
+    <message>
+        <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
+        <translation>Pour les garder : un second séchage du lombricompost à la lumière (%1), quand ce qui était dans les cocons a éclos ; ou un plateau-appât de melon ou de courge sous du papier humide pendant %2, rapporté avec tout ce qui s’y trouve.</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Ensuite</translation>
+    </message>
+    <message>
+        <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
+        <translation>Ce que vous prélevez, pesé ou mesuré, est comparé ici à ce qui était attendu. Quelques cocons et jeunes vers partent avec : un second séchage à la lumière après %1 ou un plateau-appât en garde beaucoup.</translation>
+    </message>
+    <message>
+        <source>Bed a tray anew…</source>
+        <translation>Regarnir un plateau de litière…</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::handbook::SymptomView</name>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What do you notice?</source>
+        <translation>Que remarquez-vous ?</translation>
+    </message>
+    <message>
+        <source>Write down that you noticed it…</source>
+        <translation>Noter que vous l’avez remarqué…</translation>
+    </message>
+    <message>
+        <source>There is no stack yet that anything could be wrong with.</source>
+        <translation>Il n’y a pas encore de pile où quelque chose pourrait ne pas aller.</translation>
+    </message>
+    <message>
+        <source>The estimates of this stack are being made.</source>
+        <translation>Les estimations de cette pile se font.</translation>
+    </message>
+    <message>
+        <source>One click puts the causes in order, by what is known of this stack.</source>
+        <translation>Un clic classe les causes, d’après ce qu’on sait de cette pile.</translation>
+    </message>
+    <message>
+        <source>%1 in %2: causes by what the estimates and the journal say today.</source>
+        <translation>%1 dans %2 : causes d’après ce que disent aujourd’hui les estimations et le journal.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Less likely: %1.</source>
+        <translation>Moins probable : %1.</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <comment>cause, its chance</comment>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>mark, evidence</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>the journal says nothing of it</source>
+        <translation>le journal n’en dit rien</translation>
+    </message>
+    <message>
+        <source>● speaks for this cause, ○ does not</source>
+        <translation>● parle pour cette cause, ○ non</translation>
+    </message>
+    <message>
+        <source>To be sure: %1</source>
+        <translation>Pour en être sûr : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::BulkView</name>
+    <message>
+        <source>Change together</source>
+        <translation>Modifier ensemble</translation>
+    </message>
+    <message numerus="yes">
+        <source>Change %n entry(ies) together</source>
+        <translation>
+            <numerusform>Modifier %n entrée</numerusform>
+            <numerusform>Modifier ensemble %n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Material, species or word</source>
+        <translation>Matière, espèce ou mot</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Tray (slot)</source>
+        <translation>Plateau (niveau)</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Ce qui change</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What will change</source>
+        <translation>Ce qui changera</translation>
+    </message>
+    <message>
+        <source>&amp;Change</source>
+        <translation>&amp;Modifier</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %n de plus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will change.</source>
+        <translation>
+            <numerusform>%n entrée changera.</numerusform>
+            <numerusform>%n entrées changeront.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n chosen entry(ies) with another value: left alone.</source>
+        <translation>
+            <numerusform>%n entrée choisie a une autre valeur : laissée telle quelle.</numerusform>
+            <numerusform>%n entrées choisies ont une autre valeur : laissées telles quelles.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::JournalModel</name>
+    <message>
+        <source>slot %1</source>
+        <translation>niveau %1</translation>
+    </message>
+    <message>
+        <source>slot %1 · tray %2 · batch %3</source>
+        <translation>niveau %1 · plateau %2 · lot %3</translation>
+    </message>
+    <message>
+        <source>%1 · being saved</source>
+        <translation>%1 · enregistrement</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::JournalPage</name>
+    <message>
+        <source>Journal</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Chercher (%1)</translation>
+    </message>
+    <message>
+        <source>Find in the journal</source>
+        <translation>Chercher dans le journal</translation>
+    </message>
+    <message>
+        <source>All words must be in the row</source>
+        <translation>Tous les mots doivent être dans la ligne</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Période</translation>
+    </message>
+    <message>
+        <source>Edit the chosen entry</source>
+        <translation>Modifier l’entrée choisie</translation>
+    </message>
+    <message>
+        <source>Take the chosen entries out of the journal</source>
+        <translation>Ôter du journal les entrées choisies</translation>
+    </message>
+    <message>
+        <source>Change the chosen entries together</source>
+        <translation>Modifier ensemble les entrées choisies</translation>
+    </message>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Photos de l’entrée choisie</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Tous les jours</translation>
+    </message>
+    <message>
+        <source>Last 30 days</source>
+        <translation>30 derniers jours</translation>
+    </message>
+    <message>
+        <source>Last 90 days</source>
+        <translation>90 derniers jours</translation>
+    </message>
+    <message>
+        <source>Last year</source>
+        <translation>Dernière année</translation>
+    </message>
+    <message>
+        <source>Last 2 years</source>
+        <translation>2 dernières années</translation>
+    </message>
+    <message>
+        <source>All actions</source>
+        <translation>Toutes les actions</translation>
+    </message>
+    <message>
+        <source>Enter edits the chosen entry, Delete takes it out</source>
+        <translation>Entrée modifie l’entrée choisie, Suppr l’ôte</translation>
+    </message>
+    <message>
+        <source>All stacks</source>
+        <translation>Toutes les piles</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies)</source>
+        <translation>
+            <numerusform>%n entrée</numerusform>
+            <numerusform>%n entrées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n entry(ies)</source>
+        <translation>
+            <numerusform>%1 sur %n entrée</numerusform>
+            <numerusform>%1 sur %n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 chosen</source>
+        <translation>%1, %2 choisies</translation>
+    </message>
+    <message>
+        <source>Here stands every feeding, look and harvest, newest first, once the first one is recorded.</source>
+        <translation>Ici se trouve chaque apport, regard et récolte, le plus récent d’abord, dès que le premier est noté.</translation>
+    </message>
+    <message>
+        <source>No entry is like that. %1 shows all again.</source>
+        <translation>Aucune entrée n’est ainsi. %1 les remontre toutes.</translation>
+    </message>
+    <message>
+        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
+        <translation>L’entrée ci-dessous a été modifiée et n’est pas enregistrée. L’enregistrer ou l’abandonner d’abord.</translation>
+    </message>
+    <message>
+        <source>Delete “%1”</source>
+        <translation>Supprimer « %1 »</translation>
+    </message>
+    <message numerus="yes">
+        <source>Delete %n entry(ies)</source>
+        <translation>
+            <numerusform>Supprimer %n entrée</numerusform>
+            <numerusform>Supprimer %n entrées</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::BeddingBench</name>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Depth, laid</source>
+        <translation>Épaisseur une fois posée</translation>
+    </message>
+    <message>
+        <source>usual: %1 (%2)</source>
+        <translation>d’habitude : %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Bedding is wetted like a wrung-out sponge: to %1 of what it holds (%2). Press a handful: a few drops may come, no stream.</source>
+        <translation>La litière est humidifiée comme une éponge essorée : à %1 de ce qu’elle retient (%2). Presser une poignée : quelques gouttes peuvent tomber, pas un filet.</translation>
+    </message>
+    <message>
+        <source>another tray</source>
+        <translation>un autre plateau</translation>
+    </message>
+    <message>
+        <source>Add this tray to %1…</source>
+        <translation>Ajouter ce plateau à %1…</translation>
+    </message>
+    <message>
+        <source>Floor, depth and material make the amounts.</source>
+        <translation>Surface, épaisseur et matière donnent les quantités.</translation>
+    </message>
+    <message>
+        <source>%1 of bedding, dry as it comes, and %2 of water.</source>
+        <translation>%1 de litière, sèche telle qu’elle vient, et %2 d’eau.</translation>
+    </message>
+    <message>
+        <source>Loose</source>
+        <translation>En vrac</translation>
+    </message>
+    <message>
+        <source>%1 before it is wetted</source>
+        <translation>%1 avant d’être humidifiée</translation>
+    </message>
+    <message>
+        <source>Laid</source>
+        <translation>Posée</translation>
+    </message>
+    <message>
+        <source>%1 at %2 moisture, of it %3 dry</source>
+        <translation>%1 à %2 d’humidité, dont %3 en sec</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::CastingsBench</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure, source</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 ft²</source>
+        <translation>%1 ft²</translation>
+    </message>
+    <message>
+        <source>Castings of</source>
+        <translation>Lombricompost de</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Share of a potting mix</source>
+        <translation>Part dans un terreau</translation>
+    </message>
+    <message>
+        <source>Depth of a top-dressing</source>
+        <translation>Épaisseur d’un surfaçage</translation>
+    </message>
+    <message>
+        <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
+        <translation>Essayé dans des terreaux : %1 ; au plus %2 ; jamais seul : il se tasse et est trop salé pour les semis. Surfaçage : %3, de nouveau après %4.</translation>
+    </message>
+    <message>
+        <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
+        <translation>Tamiser à une maille de %1 ; ce qui reste dessus retourne dans un plateau. Garder aéré et frais, à l’ombre, près de %2 d’humidité, pendant %3. Le lombricompost contient toujours quelques cocons et jeunes vers.</translation>
+    </message>
+    <message>
+        <source>an amount of my own</source>
+        <translation>une quantité à moi</translation>
+    </message>
+    <message>
+        <source>taken on %1</source>
+        <translation>prélevé le %1</translation>
+    </message>
+    <message>
+        <source>an estimate of what lies in the bottom tray</source>
+        <translation>estimation de ce que contient le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Castings</source>
+        <translation>Lombricompost</translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1, environ %2</translation>
+    </message>
+    <message>
+        <source>%1 of mix: with %2 of potting soil, coir or compost</source>
+        <translation>%1 de mélange : avec %2 de terreau, de fibre de coco ou de compost</translation>
+    </message>
+    <message>
+        <source>%1 – reckoned with %2, the most that is advised</source>
+        <translation>%1 – calculé avec %2, le plus qui soit conseillé</translation>
+    </message>
+    <message>
+        <source>Potting mix</source>
+        <translation>Terreau</translation>
+    </message>
+    <message>
+        <source>Top-dressing</source>
+        <translation>Surfaçage</translation>
+    </message>
+    <message>
+        <source>covers %1</source>
+        <translation>couvre %1</translation>
+    </message>
+    <message>
+        <source>To store it</source>
+        <translation>Pour le garder</translation>
+    </message>
+    <message>
+        <source>let %1 of water dry off, in the shade</source>
+        <translation>laisser s’évaporer %1 d’eau, à l’ombre</translation>
+    </message>
+    <message>
+        <source>dry enough; keep it vented</source>
+        <translation>assez sec ; le garder aéré</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::Gauge</name>
+    <message>
+        <source>nothing yet</source>
+        <translation>rien encore</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1 ; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>name of a measure, its value</comment>
+        <translation>%1  %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::LeachateBench</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure, source</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation>Vidangé</translation>
+    </message>
+    <message>
+        <source>Measured strength</source>
+        <translation>Force mesurée</translation>
+    </message>
+    <message>
+        <source>left empty: the estimate of the stack</source>
+        <translation>laissé vide : l’estimation de la pile</translation>
+    </message>
+    <message>
+        <source>Wished strength</source>
+        <translation>Force souhaitée</translation>
+    </message>
+    <message>
+        <source>young plants %1, grown ones %2</source>
+        <translation>jeunes plantes %1, adultes %2</translation>
+    </message>
+    <message>
+        <source>Your water</source>
+        <translation>Votre eau</translation>
+    </message>
+    <message>
+        <source>tap water about %1</source>
+        <translation>eau du robinet, environ %1</translation>
+    </message>
+    <message>
+        <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
+        <translation>Le lixiviat est ce qui a traversé les plateaux : de l’eau salée avec ce qu’elle a rencontré. Ce n’est ni une infusion ni un engrais de contenu connu ; il peut contenir des germes et le jus de restes inachevés. L’utiliser sous %1, sur la terre autour de plantes qui ne se mangent pas crues, ou le reverser sur le plateau du haut.</translation>
+    </message>
+    <message>
+        <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
+        <translation>Publié : %1 ; sans danger pour les vers %2 ; nocif vers %3. Un mS/cm correspond à environ %4 de sels.</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Force</translation>
+    </message>
+    <message>
+        <source>%1 mS/cm, %2</source>
+        <translation>%1 mS/cm, %2</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>telle que mesurée</translation>
+    </message>
+    <message>
+        <source>estimated, with its 90 % range</source>
+        <translation>estimée, avec sa plage à 90 %</translation>
+    </message>
+    <message>
+        <source>published values</source>
+        <translation>valeurs publiées</translation>
+    </message>
+    <message>
+        <source>Salts</source>
+        <translation>Sels</translation>
+    </message>
+    <message>
+        <source>%1 g/L</source>
+        <translation>%1 g/L</translation>
+    </message>
+    <message>
+        <source>The strength that is wished and that of your water make the dilution.</source>
+        <translation>La force souhaitée et celle de votre eau donnent la dilution.</translation>
+    </message>
+    <message>
+        <source>One part of leachate to %1 parts of water, to be on the safe side of the range.</source>
+        <translation>Une part de lixiviat pour %1 parts d’eau, pour rester du côté sûr de la plage.</translation>
+    </message>
+    <message>
+        <source>Water, in parts</source>
+        <translation>Eau, en parts</translation>
+    </message>
+    <message>
+        <source>Makes</source>
+        <translation>Donne</translation>
+    </message>
+    <message>
+        <source>It is no stronger than wished; it still is leachate, with the cautions above.</source>
+        <translation>Il n’est pas plus fort que souhaité ; cela reste du lixiviat, avec les précautions ci-dessus.</translation>
+    </message>
+    <message>
+        <source>Your water is as strong as what is wished: with it no dilution gets there. Take rain water, or wish for more.</source>
+        <translation>Votre eau est aussi forte que ce qui est souhaité : avec elle, aucune dilution n’y arrive. Prenez de l’eau de pluie, ou souhaitez davantage.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MaterialCard</name>
+    <message>
+        <source>No material is chosen.</source>
+        <translation>Aucune matière n’est choisie.</translation>
+    </message>
+    <message>
+        <source>%1 (own)</source>
+        <translation>%1 (personnelle)</translation>
+    </message>
+    <message>
+        <source>your own: you judge it</source>
+        <translation>la vôtre : à vous d’en juger</translation>
+    </message>
+    <message>
+        <source>welcome</source>
+        <translation>convient</translation>
+    </message>
+    <message>
+        <source>only a little at a time</source>
+        <translation>seulement un peu à la fois</translation>
+    </message>
+    <message>
+        <source>keep it out</source>
+        <translation>à ne pas mettre</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <comment>mark, word</comment>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2. %3</source>
+        <comment>mark, word, reason</comment>
+        <translation>%1 %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>none: not a source of carbon</source>
+        <translation>aucun : pas une source de carbone</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Carbon, nitrogen</source>
+        <translation>Carbone, azote</translation>
+    </message>
+    <message>
+        <source>%1 and %2 of the dry matter</source>
+        <translation>%1 et %2 de la matière sèche</translation>
+    </message>
+    <message>
+        <source>Bulk</source>
+        <translation>Densité</translation>
+    </message>
+    <message>
+        <source>%1 kg/m³, loose</source>
+        <translation>%1 kg/m³, en vrac</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Retient</translation>
+    </message>
+    <message>
+        <source>%1 kg of water for one dry</source>
+        <translation>%1 kg d’eau pour un en sec</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Ramollit comme</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>none noted; what was left out is that of kitchen mix</source>
+        <translation>aucune notée ; ce qui manquait est pris du mélange de cuisine</translation>
+    </message>
+    <message>
+        <source>★ Favourite</source>
+        <translation>★ Favori</translation>
+    </message>
+    <message>
+        <source>☆ Make it a favourite</source>
+        <translation>☆ En faire un favori</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MaterialsModel</name>
+    <message>
+        <source>%1 (own)</source>
+        <translation>%1 (personnelle)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>favourite</source>
+        <translation>favori</translation>
+    </message>
+    <message>
+        <source>no favourite</source>
+        <translation>pas favori</translation>
+    </message>
+    <message>
+        <source>Favourite</source>
+        <translation>Favori</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>Welcome in a worm bin, and how much of it</source>
+        <translation>Si elle convient à un lombricomposteur, et en quelle quantité</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>Carbon to nitrogen, by mass</source>
+        <translation>Carbone pour azote, en masse</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>Water in the fresh mass</source>
+        <translation>Eau dans la masse fraîche</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Carbon in the dry matter</source>
+        <translation>Carbone dans la matière sèche</translation>
+    </message>
+    <message>
+        <source>Carbon</source>
+        <translation>Carbone</translation>
+    </message>
+    <message>
+        <source>Nitrogen in the dry matter</source>
+        <translation>Azote dans la matière sèche</translation>
+    </message>
+    <message>
+        <source>Nitrogen</source>
+        <translation>Azote</translation>
+    </message>
+    <message>
+        <source>Fresh and loose, in kg/m³</source>
+        <translation>Frais et en vrac, en kg/m³</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>Softens like</source>
+        <translation>Ramollit comme</translation>
+    </message>
+    <message>
+        <source>Water held by one part of dry matter</source>
+        <translation>Eau que retient une part de matière sèche</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Retient</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MaterialsPage</name>
+    <message>
+        <source>Materials</source>
+        <translation>Matières</translation>
+    </message>
+    <message>
+        <source>Find (%1)</source>
+        <translation>Chercher (%1)</translation>
+    </message>
+    <message>
+        <source>Find a material</source>
+        <translation>Chercher une matière</translation>
+    </message>
+    <message>
+        <source>All words must be in its name, reason or source</source>
+        <translation>Tous les mots doivent être dans son nom, sa raison ou sa source</translation>
+    </message>
+    <message>
+        <source>Which materials are shown</source>
+        <translation>Quelles matières sont montrées</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Nourriture</translation>
+    </message>
+    <message>
+        <source>Bedding</source>
+        <translation>Litière</translation>
+    </message>
+    <message>
+        <source>Minerals</source>
+        <translation>Minéraux</translation>
+    </message>
+    <message>
+        <source>Favourites</source>
+        <translation>Favoris</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Personnelles</translation>
+    </message>
+    <message>
+        <source>Not, or only a little</source>
+        <translation>Non, ou seulement un peu</translation>
+    </message>
+    <message>
+        <source>Enter puts the chosen material into the mix</source>
+        <translation>Entrée met la matière choisie dans le mélange</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
+        <translation>
+            <numerusform>%n matière ; ce qu’elle contient, si elle convient, et des calculs avec elle</numerusform>
+            <numerusform>%n matières ; ce que chacune contient, si elle convient, et des calculs avec elles</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n material(s)</source>
+        <translation>
+            <numerusform>%1 sur %n matière</numerusform>
+            <numerusform>%1 sur %n matières</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::materials_page::MixBench</name>
+    <message>
+        <source>%1 : 1</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>no C:N</source>
+        <translation>pas de C:N</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>+ another material</source>
+        <translation>+ une autre matière</translation>
+    </message>
+    <message>
+        <source>Another material in the mix</source>
+        <translation>Une autre matière dans le mélange</translation>
+    </message>
+    <message>
+        <source>Aim at C:N</source>
+        <translation>Viser C:N</translation>
+    </message>
+    <message>
+        <source>and moisture</source>
+        <translation>et une humidité de</translation>
+    </message>
+    <message>
+        <source>by adding</source>
+        <translation>en ajoutant</translation>
+    </message>
+    <message>
+        <source>Put it into the mix</source>
+        <translation>Ajouter au mélange</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)</source>
+        <comment>what, figure, source</comment>
+        <translation>%1 %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Aims: C:N</source>
+        <translation>Objectifs : C:N</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humidité</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>au mieux</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Measured in</source>
+        <translation>Mesuré en</translation>
+    </message>
+    <message>
+        <source>Take it out of the mix</source>
+        <translation>L’ôter du mélange</translation>
+    </message>
+    <message>
+        <source>Choose materials and how much of each: the mix is reckoned from their water, carbon and nitrogen.</source>
+        <translation>Choisissez des matières et la quantité de chacune : le mélange est calculé d’après leur eau, leur carbone et leur azote.</translation>
+    </message>
+    <message>
+        <source>Choose a material that may be added.</source>
+        <translation>Choisir une matière qui peut être ajoutée.</translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <translation>alors %1</translation>
+    </message>
+    <message>
+        <source>C:N</source>
+        <translation>C:N</translation>
+    </message>
+    <message>
+        <source>good: %1</source>
+        <translation>bien : %1</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>good: %1, best %2</source>
+        <translation>bien : %1, au mieux %2</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Poids</translation>
+    </message>
+    <message>
+        <source>%1, of it %2 dry</source>
+        <translation>%1, dont %2 en sec</translation>
+    </message>
+    <message>
+        <source>Room, loose</source>
+        <translation>Volume, en vrac</translation>
+    </message>
+    <message>
+        <source>%1 (%2 kg/m³)</source>
+        <translation>%1 (%2 kg/m³)</translation>
+    </message>
+    <message>
+        <source>Softens</source>
+        <translation>Ramollit</translation>
+    </message>
+    <message>
+        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
+        <translation>la moitié en %1, neuf dixièmes en %2 (lit à %3, vers %4 kg/m²)</translation>
+    </message>
+    <message>
+        <source>Stays</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>%1 of the dry matter: use as it is, or sift</source>
+        <translation>%1 de la matière sèche : à utiliser telle quelle, ou à tamiser</translation>
+    </message>
+    <message>
+        <source>Poured</source>
+        <translation>Versé</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <translation>%1 (%2) : %3</translation>
+    </message>
+    <message>
+        <source>Welcome</source>
+        <translation>Convient</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 d’eau</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two things to add</comment>
+        <translation>%1 et %2</translation>
+    </message>
+    <message>
+        <source>C:N %1, moisture %2</source>
+        <translation>C:N %1, humidité %2</translation>
+    </message>
+    <message>
+        <source>Add %1: then it has %2.</source>
+        <translation>Ajouter %1 : il a alors %2.</translation>
+    </message>
+    <message>
+        <source>It is as wished: %1.</source>
+        <translation>Il est comme souhaité : %1.</translation>
+    </message>
+    <message>
+        <source>C:N %1 and moisture %2 cannot both be reached with %3.</source>
+        <translation>C:N %1 et humidité %2 ne peuvent pas être atteints tous deux avec %3.</translation>
+    </message>
+    <message>
+        <source>There is no carbon or no nitrogen in the mix, so that it has no C:N to be brought anywhere.</source>
+        <translation>Il n’y a pas de carbone ou pas d’azote dans le mélange, il n’a donc pas de C:N à amener quelque part.</translation>
+    </message>
+    <message>
+        <source>At that C:N the mix would be at %1, and water cannot be taken out.</source>
+        <translation>À ce C:N le mélange serait à %1, et on ne peut pas retirer d’eau.</translation>
+    </message>
+    <message>
+        <source>The mix has C:N %1, and %2 with C:N %3 leads away from the aim.</source>
+        <translation>Le mélange a un C:N de %1, et %2 avec un C:N de %3 l’éloigne de l’objectif.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>Even %1 times as much of it as of the mix does not get there.</source>
+        <translation>Même %1 fois la quantité du mélange n’y suffit pas.</translation>
+    </message>
+    <message>
+        <source>The nearest mix: add %1; then it has %2.</source>
+        <translation>Le mélange le plus proche : ajouter %1 ; il a alors %2.</translation>
+    </message>
+    <message>
+        <source>The nearest mix is the one you have: %1.</source>
+        <translation>Le mélange le plus proche est celui que vous avez : %1.</translation>
+    </message>
+    <message>
+        <source>With %1 it can be done: %2.</source>
+        <translation>Avec %1, c’est possible : %2.</translation>
+    </message>
+    <message>
+        <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
+        <translation>Aucune matière du tableau qui convient n’y arrive seule ; un objectif plus sec ou plus modéré peut être atteint.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::ChangeCard</name>
+    <message>
+        <source>Compare</source>
+        <translation>Comparer</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Essayer un changement</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Changement</translation>
+    </message>
+    <message>
+        <source>feed so much a week</source>
+        <translation>donner tant par semaine</translation>
+    </message>
+    <message>
+        <source>keep the bed at</source>
+        <translation>garder le lit à</translation>
+    </message>
+    <message>
+        <source>be away</source>
+        <translation>être absent</translation>
+    </message>
+    <message>
+        <source>add a tray on</source>
+        <translation>ajouter un plateau le</translation>
+    </message>
+    <message>
+        <source>take the bottom tray on</source>
+        <translation>prélever le plateau du bas le</translation>
+    </message>
+    <message>
+        <source>give worms away</source>
+        <translation>donner des vers</translation>
+    </message>
+    <message>
+        <source>start another stack from it</source>
+        <translation>en tirer une autre pile</translation>
+    </message>
+    <message>
+        <source>the shortest way back</source>
+        <translation>le chemin de retour le plus court</translation>
+    </message>
+    <message>
+        <source>if an entry had not been</source>
+        <translation>si une entrée n’avait pas eu lieu</translation>
+    </message>
+    <message>
+        <source>Fresh food a week</source>
+        <translation>Nourriture fraîche par semaine</translation>
+    </message>
+    <message>
+        <source>Usual temperature of the bed</source>
+        <translation>Température habituelle du lit</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>Weeks until it is back</source>
+        <translation>Semaines jusqu’au rétablissement</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Comparaison…</translation>
+    </message>
+    <message>
+        <source>It cannot have been so: later entries rest on that one.</source>
+        <translation>Cela n’a pas pu se passer ainsi : des entrées suivantes s’appuient sur celle-là.</translation>
+    </message>
+    <message>
+        <source>The estimates hold no members to ask; wait until they are made anew.</source>
+        <translation>Les estimations n’ont pas de membres à interroger ; attendre qu’elles soient refaites.</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>comme d’habitude</translation>
+    </message>
+    <message>
+        <source>with the change</source>
+        <translation>avec le changement</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::ClockCard</name>
+    <message>
+        <source>no difference</source>
+        <translation>aucune différence</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 plus tôt</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 plus tard</translation>
+    </message>
+    <message>
+        <source>%1 °C warmer: %2</source>
+        <translation>%1 °C de plus : %2</translation>
+    </message>
+    <message>
+        <source>%1 more a week: %2</source>
+        <translation>%1 de plus par semaine : %2</translation>
+    </message>
+    <message>
+        <source>%1 more worms: %2</source>
+        <translation>%1 de vers en plus : %2</translation>
+    </message>
+    <message>
+        <source>half the bedding in the top tray: %1</source>
+        <translation>moitié moins de litière dans le plateau du haut : %1</translation>
+    </message>
+    <message>
+        <source>%1 of water: %2</source>
+        <translation>%1 d’eau : %2</translation>
+    </message>
+    <message>
+        <source>Next turn of each stack</source>
+        <translation>Prochain tour de chaque pile</translation>
+    </message>
+    <message>
+        <source>Next turn, and what would bring it forward</source>
+        <translation>Prochain tour, et ce qui l’avancerait</translation>
+    </message>
+    <message>
+        <source>its turn has come</source>
+        <translation>son tour est venu</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>not within a year</source>
+        <translation>pas avant un an</translation>
+    </message>
+    <message>
+        <source>%1 Its turn would come: %2.</source>
+        <translation>%1 Son tour viendrait : %2.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose turn could be foreseen.</source>
+        <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::FeedingCard</name>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>devant</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>derrière</translation>
+    </message>
+    <message>
+        <source>all over</source>
+        <translation>partout</translation>
+    </message>
+    <message>
+        <source>%1 of shredded paper</source>
+        <translation>%1 de papier déchiqueté</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 d’eau</translation>
+    </message>
+    <message>
+        <source>its usual cover</source>
+        <translation>sa couverture habituelle</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> et </translation>
+    </message>
+    <message>
+        <source> and no water</source>
+        <translation> et sans eau</translation>
+    </message>
+    <message>
+        <source>Feeding this week</source>
+        <translation>Nourriture de cette semaine</translation>
+    </message>
+    <message>
+        <source>What the kitchen gives in a week</source>
+        <translation>Ce que la cuisine donne en une semaine</translation>
+    </message>
+    <message>
+        <source>From the kitchen</source>
+        <translation>De la cuisine</translation>
+    </message>
+    <message>
+        <source>Supply of the kitchen</source>
+        <translation>Restes de la cuisine</translation>
+    </message>
+    <message>
+        <source>Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.</source>
+        <translation>Appris du journal : %1 par semaine pour toutes les piles, la semaine médiane des huit dernières. Laisser vide pour suivre le journal.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>no tray takes food</source>
+        <translation>aucun plateau n’accepte de nourriture</translation>
+    </message>
+    <message>
+        <source>it can bear %1 this week</source>
+        <translation>elle supporte %1 cette semaine</translation>
+    </message>
+    <message>
+        <source>tray %1, %2; with %3. At most %4</source>
+        <translation>plateau %1, %2 ; avec %3. Au plus %4</translation>
+    </message>
+    <message>
+        <source>No stack takes food yet.</source>
+        <translation>Aucune pile n’accepte encore de nourriture.</translation>
+    </message>
+    <message>
+        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
+        <translation>%1 de plus que ce que les piles supportent : à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::LanesView</name>
+    <message>
+        <source>no step chosen</source>
+        <translation>aucune étape choisie</translation>
+    </message>
+    <message numerus="yes">
+        <source>Year of %n stack(s): %1</source>
+        <translation>
+            <numerusform>Année de %n pile : %1</numerusform>
+            <numerusform>Année de %n piles : %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
+        <translation>Les flèches choisissent une étape ou une autre pile ; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::RotationPage</name>
+    <message>
+        <source>Rotation</source>
+        <translation>Rotation</translation>
+    </message>
+    <message>
+        <source>Steps of the coming year</source>
+        <translation>Étapes de l’année à venir</translation>
+    </message>
+    <message>
+        <source>Harvest on %1</source>
+        <translation>Récolte le %1</translation>
+    </message>
+    <message>
+        <source>Days for harvests</source>
+        <translation>Jours pour les récoltes</translation>
+    </message>
+    <message>
+        <source>Pin a harvest</source>
+        <translation>Fixer une récolte</translation>
+    </message>
+    <message>
+        <source>Let a harvest come on its turn</source>
+        <translation>Laisser une récolte venir à son tour</translation>
+    </message>
+    <message>
+        <source>%1 · the year is being planned</source>
+        <translation>%1 · l’année se planifie</translation>
+    </message>
+    <message>
+        <source>The year of every stack stands here once there is one.</source>
+        <translation>L’année de chaque pile se trouve ici dès qu’il y en a une.</translation>
+    </message>
+    <message>
+        <source>The year is being planned; it stands here in a moment.</source>
+        <translation>L’année se planifie ; elle sera ici dans un instant.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose turns could be foreseen.</source>
+        <translation>Aucune pile n’a de plateau dont les tours puissent être prévus.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) in the coming year</source>
+        <translation>
+            <numerusform>%n récolte dans l’année à venir</numerusform>
+            <numerusform>%n récoltes dans l’année à venir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>about %1 of castings</source>
+        <translation>environ %1 de lombricompost</translation>
+    </message>
+    <message numerus="yes">
+        <source>on %n day(s)</source>
+        <translation>
+            <numerusform>sur %n jour</numerusform>
+            <numerusform>sur %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>put off by %1 in all</source>
+        <translation>report de %1 en tout</translation>
+    </message>
+    <message>
+        <source>%1 of castings less than on their turns</source>
+        <translation>%1 de lombricompost en moins qu’à leurs tours</translation>
+    </message>
+    <message>
+        <source>%1 of castings more than on their turns</source>
+        <translation>%1 de lombricompost en plus qu’à leurs tours</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms</source>
+        <translation>l’attente coûte %1 de vers</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>l’attente laisse %1 de vers en plus</translation>
+    </message>
+    <message>
+        <source>no better choice of days exists</source>
+        <translation>il n’existe pas de meilleur choix de jours</translation>
+    </message>
+    <message>
+        <source>a good choice of days, not proved to be the best</source>
+        <translation>un bon choix de jours, sans preuve que ce soit le meilleur</translation>
+    </message>
+    <message>
+        <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
+        <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches ; ce que cela coûte est montré ici.</translation>
+    </message>
+    <message>
+        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
+        <translation> Dans cette pile : récoltes %1 plus tard en tout, %2 de lombricompost dans l’année (%3 à leurs tours), colonie à la fin %4 (%5).</translation>
+    </message>
+    <message>
+        <source> On that day much of the tray is likely not castings yet.</source>
+        <translation> Ce jour-là, une grande part du plateau n’est sans doute pas encore lombricompost.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::TrackCard</name>
+    <message>
+        <source>add a tray</source>
+        <translation>ajouter un plateau</translation>
+    </message>
+    <message>
+        <source>lift the bottom tray</source>
+        <translation>monter le plateau du bas</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; still due</source>
+        <translation>%1, %2, conseillé : %3 ; encore à faire</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; done %4 later</source>
+        <translation>%1, %2, conseillé : %3 ; fait %4 plus tard</translation>
+    </message>
+    <message>
+        <source>%1, %2: advised to %3; taken back after %4</source>
+        <translation>%1, %2, conseillé : %3 ; retiré après %4</translation>
+    </message>
+    <message>
+        <source>, ready %1 when lifted</source>
+        <translation>, prêt %1 à la montée</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
+        <translation>%1, %2 : %3 pesés, %4 prévus%5</translation>
+    </message>
+    <message>
+        <source>Diary of advice</source>
+        <translation>Journal des conseils</translation>
+    </message>
+    <message>
+        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
+        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
+    </message>
+    <message>
+        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
+        <translation>Sur %1 récoltes pesées, %2 étaient dans ce qui était prévu (9 sur 10 devraient l’être) ; %3 ont été montées prêtes</translation>
+    </message>
+    <message>
+        <source>of %1 turns advised, %2 were followed</source>
+        <translation>sur %1 tours conseillés, %2 ont été suivis</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::TwoCourses</name>
+    <message>
+        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
+        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement : les chiffres sont dans le tableau ci-dessus</translation>
+    </message>
+    <message>
+        <source>colony, as usual</source>
+        <translation>colonie, comme d’habitude</translation>
+    </message>
+    <message>
+        <source>colony, with the change</source>
+        <translation>colonie, avec le changement</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>jusqu’à %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::WishCard</name>
     <message>
         <source>a little each month</source>
         <translation>un peu chaque mois</translation>
@@ -11216,89 +10159,1152 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
-    <name>Words</name>
+    <name>tierloam::shelf::DateBar</name>
     <message>
-        <source>%1 (pinned)</source>
-        <translation>%1 (fixée)</translation>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
     </message>
     <message>
-        <source>Day</source>
-        <translation>Jour</translation>
+        <source>Day shown</source>
+        <translation>Jour affiché</translation>
     </message>
     <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
+        <source>Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week.</source>
+        <translation>Montre l’étagère telle qu’elle était à n’importe quel jour. Gauche et droite : un jour ; page haut et bas : une semaine.</translation>
     </message>
     <message>
-        <source>Step</source>
-        <translation>Étape</translation>
+        <source>Back to today</source>
+        <translation>Revenir à aujourd’hui</translation>
     </message>
     <message>
-        <source>Tray</source>
-        <translation>Plateau</translation>
+        <source>%1 – the past</source>
+        <translation>%1 – le passé</translation>
     </message>
     <message>
-        <source>Its turn, 80 % range</source>
-        <translation>Son tour, plage à 80 %</translation>
-    </message>
-    <message>
-        <source>Castings</source>
-        <translation>Lombricompost</translation>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
     </message>
 </context>
 <context>
-    <name>YearLanes</name>
+    <name>tierloam::shelf::PartPanel</name>
     <message>
-        <source>nothing within a year</source>
-        <translation>rien d’ici un an</translation>
+        <source>%1: %2</source>
+        <comment>a stack and one of its trays</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: everything that can be recorded</source>
+        <translation>%1 : tout ce qui peut être noté</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Fermer (Échap)</translation>
+    </message>
+    <message>
+        <source>%1…</source>
+        <comment>an act that opens a form</comment>
+        <translation>%1…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>an act, and what it is done to</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>More…</source>
+        <translation>Plus…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more act(s) for it</source>
+        <translation>
+            <numerusform>%n action de plus</numerusform>
+            <numerusform>%n actions de plus</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::ShelfBoard</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Étagère</translation>
+    </message>
+    <message>
+        <source>Start a stack…</source>
+        <translation>Démarrer une pile…</translation>
+    </message>
+    <message>
+        <source>No stack stood on this day</source>
+        <translation>Aucune pile n’existait ce jour-là</translation>
+    </message>
+    <message>
+        <source>The first one was started later. Move the slider on, or go back to today.</source>
+        <translation>La première a été démarrée plus tard. Avancez le curseur, ou revenez à aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>No stack stands any more</source>
+        <translation>Il n’y a plus de pile</translation>
+    </message>
+    <message>
+        <source>All stacks are retired. Their journal is kept, and the slider still shows them as they stood.</source>
+        <translation>Toutes les piles sont arrêtées. Leur journal est conservé, et le curseur les montre encore telles qu’elles étaient.</translation>
+    </message>
+    <message>
+        <source>No stack stands here yet</source>
+        <translation>Il n’y a pas encore de pile ici</translation>
+    </message>
+    <message>
+        <source>Once a stack is started, it is drawn here from the side: its trays with what lies in them, its worms and its sump, and under it what to do next.</source>
+        <translation>Dès qu’une pile est démarrée, elle est dessinée ici de côté : ses plateaux avec leur contenu, ses vers et son bac, et dessous ce qu’il faut faire ensuite.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::ShelfPage</name>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1 : non noté. %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
+        <translation>%1 : non noté. %2 Rien d’autre n’a été changé ; réessayer quand ce sera réglé.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StackCanvas</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and its value</comment>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StackColumn</name>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what a button does, and the stack</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Everything else that can be recorded for %1</source>
+        <translation>Tout le reste qui peut être noté pour %1</translation>
+    </message>
+    <message>
+        <source>More for %1</source>
+        <translation>Plus pour %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StoryCharts</name>
+    <message>
+        <source>Charts over its time</source>
+        <translation>Graphiques sur toute sa vie</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::StripsView</name>
+    <message>
+        <source>Small charts of %1</source>
+        <translation>Petits graphiques de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::shelf::VerdictBox</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>name of a stack, state</comment>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::MeasureSection</name>
+    <message>
+        <source>%1 as table</source>
+        <translation>%1 en tableau</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
     </message>
     <message>
-        <source>lift the bottom tray</source>
-        <translation>monter le plateau du bas</translation>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
     <message>
-        <source>take the castings</source>
-        <translation>prélever le lombricompost</translation>
+        <source>%1, stacks together</source>
+        <translation>%1, piles ensemble</translation>
     </message>
     <message>
-        <source>add a tray</source>
-        <translation>ajouter un plateau</translation>
+        <source>No stack is chosen. Choose one above, and its chart stands here.</source>
+        <translation>Aucune pile n’est choisie. Choisissez-en une ci-dessus, et son graphique se trouvera ici.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::SignKey</name>
+    <message>
+        <source>estimate and its 90 % range</source>
+        <translation>estimation et sa plage à 90 %</translation>
     </message>
     <message>
-        <source>%1 (from %2 on)</source>
-        <translation>%1 (à partir du %2)</translation>
+        <source>forecast, with care as usual</source>
+        <translation>prévision, avec les soins habituels</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::TrendTable</name>
+    <message>
+        <source>%1 (today)</source>
+        <translation>%1 (aujourd’hui)</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
+        <source>%1 (forecast)</source>
+        <translation>%1 (prévision)</translation>
     </message>
     <message>
-        <source>%1, %2: %3 (tray %4)</source>
-        <translation>%1, %2 : %3 (plateau %4)</translation>
+        <source>Date</source>
+        <translation>Date</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>son tour : %1</translation>
+        <source>%1, read by a logger</source>
+        <translation>%1, lu par un enregistreur</translation>
     </message>
     <message>
-        <source>ready on that day %1</source>
-        <translation>prêt ce jour-là : %1</translation>
+        <source>%1, estimate</source>
+        <translation>%1, estimation</translation>
     </message>
     <message>
-        <source>about %1 of castings</source>
-        <translation>environ %1 de lombricompost</translation>
+        <source>%1, drained</source>
+        <translation>%1, vidangé</translation>
     </message>
     <message>
-        <source>%1 after its turn</source>
-        <translation>%1 après son tour</translation>
+        <source>%1, to be expected</source>
+        <translation>%1, attendu</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::trends::TrendsPage</name>
+    <message>
+        <source>Trends</source>
+        <translation>Tendances</translation>
     </message>
     <message>
-        <source>day chosen by hand</source>
-        <translation>jour choisi à la main</translation>
+        <source>Show %1</source>
+        <translation>Montrer %1</translation>
+    </message>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Montrer la pile %1</translation>
+    </message>
+    <message>
+        <source>Charts stand here once there is a stack.</source>
+        <translation>Les graphiques se trouvent ici dès qu’il y a une pile.</translation>
+    </message>
+    <message>
+        <source>%1 · estimates are being made anew</source>
+        <translation>%1 · les estimations se refont</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::AmountField</name>
+    <message>
+        <source>«%1» is not a unit that fits here.</source>
+        <translation>« %1 » n’est pas une unité qui convient ici.</translation>
+    </message>
+    <message>
+        <source>«%1» is not a number.</source>
+        <translation>« %1 » n’est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>An amount cannot be below zero.</source>
+        <translation>Une quantité ne peut pas être inférieure à zéro.</translation>
+    </message>
+    <message>
+        <source>The amount must be more than zero.</source>
+        <translation>La quantité doit être supérieure à zéro.</translation>
+    </message>
+    <message>
+        <source>A count is a whole number.</source>
+        <translation>Un comptage est un nombre entier.</translation>
+    </message>
+    <message>
+        <source>At most %1.</source>
+        <translation>Au plus %1.</translation>
+    </message>
+    <message>
+        <source>At most %1 in one entry.</source>
+        <translation>Au plus %1 par entrée.</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unité de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::AreaField</name>
+    <message>
+        <source>in × in</source>
+        <translation>in × in</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>ft²</translation>
+    </message>
+    <message>
+        <source>Give the length as well.</source>
+        <translation>Indiquer aussi la longueur.</translation>
+    </message>
+    <message>
+        <source>Width and length must be more than zero.</source>
+        <translation>La largeur et la longueur doivent être supérieures à zéro.</translation>
+    </message>
+    <message>
+        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
+        <translation>Cela fait %1 m² ; un plateau a de %2 à %3 m².</translation>
+    </message>
+    <message>
+        <source>Give the width as well.</source>
+        <translation>Indiquer aussi la largeur.</translation>
+    </message>
+    <message>
+        <source>%1: width</source>
+        <translation>%1 : largeur</translation>
+    </message>
+    <message>
+        <source>%1: length</source>
+        <translation>%1 : longueur</translation>
+    </message>
+    <message>
+        <source>%1: how it is given</source>
+        <translation>%1 : manière de l’indiquer</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::DateField</name>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>«%1» is not a date from 1900 to 2199; write it like %2 or %3.</source>
+        <translation>« %1 » n’est pas une date de 1900 à 2199 ; l’écrire comme %2 ou %3.</translation>
+    </message>
+    <message>
+        <source>«%1» is not a time of day; write it like 18:30.</source>
+        <translation>« %1 » n’est pas une heure ; l’écrire comme 18:30.</translation>
+    </message>
+    <message>
+        <source>+ time</source>
+        <translation>+ heure</translation>
+    </message>
+    <message>
+        <source>Note the time of day as well</source>
+        <translation>Noter aussi l’heure</translation>
+    </message>
+    <message>
+        <source>Time of day</source>
+        <translation>Heure</translation>
+    </message>
+    <message>
+        <source>Choose the date from a calendar</source>
+        <translation>Choisir la date dans un calendrier</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Calendrier</translation>
+    </message>
+    <message>
+        <source>%1, today</source>
+        <translation>%1, aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1, yesterday</source>
+        <translation>%1, hier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n days ago</source>
+        <translation>
+            <numerusform>%1, il y a %n jour</numerusform>
+            <numerusform>%1, il y a %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tomorrow</source>
+        <translation>%1, demain</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n days from now</source>
+        <translation>
+            <numerusform>%1, dans %n jour</numerusform>
+            <numerusform>%1, dans %n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::FactList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::Field</name>
+    <message>
+        <source>«%1» is not a number.</source>
+        <translation>« %1 » n’est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>«%1» could be read in two ways: write it without a thousands mark.</source>
+        <translation>« %1 » peut se lire de deux façons : l’écrire sans séparateur de milliers.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::LengthField</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::MaterialField</name>
+    <message>
+        <source>«%1» is not among the materials.</source>
+        <translation>« %1 » n’est pas parmi les matières.</translation>
+    </message>
+    <message>
+        <source>«%1» is not among the materials; the nearest are %2.</source>
+        <translation>« %1 » n’est pas parmi les matières ; les plus proches sont %2.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::NumberField</name>
+    <message>
+        <source>A whole number is wanted here.</source>
+        <translation>Il faut ici un nombre entier.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>De %1 à %2.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unité de %1</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::ui::TextField</name>
+    <message>
+        <source>It holds a character that cannot be printed; type it again.</source>
+        <translation>Il contient un caractère qui ne s’imprime pas ; le saisir de nouveau.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::AboutView</name>
+    <message>
+        <source>Tierloam %1</source>
+        <translation>Tierloam %1</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Ce qu’il fait</translation>
+    </message>
+    <message>
+        <source>It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are no measurements: a look into the tray decides. Local codes and licensed practice come first.</source>
+        <translation>Il tient le journal de lombricomposteurs à plateaux empilés et estime ce qui s’y passe, chaque chiffre avec sa plage. Les estimations ne sont pas des mesures : c’est ce qu’on voit dans le plateau qui décide. Les règles locales et les professionnels agréés passent d’abord.</translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation>Licence</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
+        <translation>Droits réservés à ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; fourni sans aucune garantie. Le texte de la licence se trouve dans le fichier LICENSE.</translation>
+    </message>
+    <message>
+        <source>Made with</source>
+        <translation>Fait avec</translation>
+    </message>
+    <message>
+        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
+        <translation>Qt 6 avec Qt Charts (GPL-3), SQLite (domaine public), la bibliothèque standard C++. Rien n’est envoyé sur un réseau.</translation>
+    </message>
+    <message>
+        <source>Sources of the materials table</source>
+        <translation>Sources du tableau des matières</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::BackupsView</name>
+    <message>
+        <source>of the day</source>
+        <translation>du jour</translation>
+    </message>
+    <message>
+        <source>before an import</source>
+        <translation>avant une importation</translation>
+    </message>
+    <message>
+        <source>before the file was brought up to date</source>
+        <translation>avant la mise à jour du fichier</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Sauvegardes</translation>
+    </message>
+    <message>
+        <source>Backups of %1</source>
+        <translation>Sauvegardes de %1</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Recherche…</translation>
+    </message>
+    <message>
+        <source>Made on</source>
+        <translation>Faite le</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Entrées</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Dernière entrée</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Fichier</translation>
+    </message>
+    <message>
+        <source>Choose the one to be restored</source>
+        <translation>Choisir celle qui sera restaurée</translation>
+    </message>
+    <message>
+        <source>How far the restoring is</source>
+        <translation>Avancement de la restauration</translation>
+    </message>
+    <message>
+        <source>&amp;Restore to a new file…</source>
+        <translation>&amp;Restaurer dans un nouveau fichier…</translation>
+    </message>
+    <message>
+        <source>Call &amp;off</source>
+        <translation>&amp;Interrompre</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>There are none yet. One is made with the first change of each day.</source>
+        <translation>Il n’y en a pas encore. Une est faite avec le premier changement de chaque jour.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <translation>
+            <numerusform>%n sauvegarde. Restaurée, elle va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
+            <numerusform>%n sauvegardes. Une fois restaurée, une sauvegarde va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>%1 as of %2</source>
+        <translation>%1 au %2</translation>
+    </message>
+    <message>
+        <source>Restore to a new file</source>
+        <translation>Restaurer dans un nouveau fichier</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam)</source>
+        <translation>Foyers (*.tierloam)</translation>
+    </message>
+    <message>
+        <source>Restoring to %1…</source>
+        <translation>Restauration dans %1…</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::BinView</name>
+    <message>
+        <source>Deleted entries</source>
+        <translation>Entrées supprimées</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Recherche…</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation>Détails</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Deleted on</source>
+        <translation>Supprimée le</translation>
+    </message>
+    <message>
+        <source>Choose those to be put back</source>
+        <translation>Choisir celles à rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Put back</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Nothing has been deleted.</source>
+        <translation>Rien n’a été supprimé.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) deleted. What is put back takes its old place, and that can be undone.</source>
+        <translation>
+            <numerusform>%n entrée supprimée. Ce qui est rétabli reprend sa place, et cela peut s’annuler.</numerusform>
+            <numerusform>%n entrées supprimées. Ce qui est rétabli reprend sa place, et cela peut s’annuler.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put back %n entry(ies)</source>
+        <translation>
+            <numerusform>Rétablir %n entrée</numerusform>
+            <numerusform>Rétablir %n entrées</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::Desk</name>
+    <message>
+        <source>Wrong?</source>
+        <translation>Un souci ?</translation>
+    </message>
+    <message>
+        <source>%1: water</source>
+        <translation>%1 : eau</translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation>Lecture seule</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Enregistrement…</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>Enregistré à %1</translation>
+    </message>
+    <message>
+        <source>All saved</source>
+        <translation>Tout est enregistré</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stack(s)</source>
+        <translation>
+            <numerusform>%n pile</numerusform>
+            <numerusform>%n piles</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Due (%1)</source>
+        <translation>À faire (%1)</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>À faire</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::DueList</name>
+    <message>
+        <source>Due</source>
+        <translation>À faire</translation>
+    </message>
+    <message>
+        <source>Due list</source>
+        <translation>À faire</translation>
+    </message>
+    <message>
+        <source>Shows what was put off</source>
+        <translation>Montre ce qui a été reporté</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Prélever</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Regarder</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Ajouter</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Couvrir</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Nourrir</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <comment>shredded, to be put in</comment>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Arroser</translation>
+    </message>
+    <message>
+        <source>Drain</source>
+        <translation>Vidanger</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <comment>what was poured into the journal</comment>
+        <translation>Noter</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <comment>a thermometer</comment>
+        <translation>Relever</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <comment>a feeding into the journal</comment>
+        <translation>Noter</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Vérifier</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Why %1</source>
+        <translation>Pourquoi : %1</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Plus tard</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not told again for %n day(s)</source>
+        <translation>
+            <numerusform>Plus rappelé pendant %n jour</numerusform>
+            <numerusform>Plus rappelé pendant %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put off %1</source>
+        <translation>Reporter : %1</translation>
+    </message>
+    <message>
+        <source>%1 If it is left: %2</source>
+        <translation>%1 Si rien n’est fait : %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n this week</source>
+        <translation>
+            <numerusform>%n cette semaine</numerusform>
+            <numerusform>%n cette semaine</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n put off: show</source>
+        <translation>
+            <numerusform>%n chose reportée : montrer</numerusform>
+            <numerusform>%n choses reportées : montrer</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is to be done stands here, with its reason, once there is a stack.</source>
+        <translation>Ce qui est à faire se trouve ici, avec sa raison, dès qu’il y a une pile.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made; then what is due stands here.</source>
+        <translation>Les estimations se font ; ensuite, ce qui est à faire se trouve ici.</translation>
+    </message>
+    <message>
+        <source>Nothing is due this week.</source>
+        <translation>Rien à faire cette semaine.</translation>
+    </message>
+    <message>
+        <source>Put off: %1</source>
+        <translation>Reporté : %1</translation>
+    </message>
+    <message>
+        <source>Show what was put off</source>
+        <translation>Montrer ce qui a été reporté</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::MainWindow</name>
+    <message>
+        <source>Not recorded yet</source>
+        <translation>Pas encore noté</translation>
+    </message>
+    <message>
+        <source>A form holds something that has not been recorded. It is lost when you go on.</source>
+        <translation>Un formulaire contient quelque chose qui n’a pas été noté. Cela se perd si vous continuez.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>This household is opened for reading only; nothing can be recorded.</source>
+        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+    </message>
+    <message>
+        <source>%1 is already open in another window, which has been brought to the front.</source>
+        <translation>%1 est déjà ouvert dans une autre fenêtre, qui a été mise devant.</translation>
+    </message>
+    <message>
+        <source>%1 is already there. Nothing was replaced: choose another name, or open it.</source>
+        <translation>%1 existe déjà. Rien n’a été remplacé : choisir un autre nom, ou l’ouvrir.</translation>
+    </message>
+    <message>
+        <source>The demo household could not be made: %1</source>
+        <translation>Le foyer de démonstration n’a pas pu être créé : %1</translation>
+    </message>
+    <message>
+        <source>My worm bins</source>
+        <translation>Mes lombricomposteurs</translation>
+    </message>
+    <message>
+        <source>My worm bins %1</source>
+        <translation>Mes lombricomposteurs %1</translation>
+    </message>
+    <message>
+        <source>Your household is kept in %1.</source>
+        <translation>Votre foyer est conservé dans %1.</translation>
+    </message>
+    <message>
+        <source>New household</source>
+        <translation>Nouveau foyer</translation>
+    </message>
+    <message>
+        <source>Household</source>
+        <translation>Foyer</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam)</source>
+        <translation>Foyers (*.tierloam)</translation>
+    </message>
+    <message>
+        <source>Name of the household</source>
+        <translation>Nom du foyer</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <translation>Nom :</translation>
+    </message>
+    <message>
+        <source>%1 – Tierloam</source>
+        <translation>%1 – Tierloam</translation>
+    </message>
+    <message>
+        <source>The calendar was not written: the estimates are still being made. Try again in a moment.</source>
+        <translation>Le calendrier n’a pas été écrit : les estimations se font encore. Réessayer dans un instant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) were written to %1.</source>
+        <translation>
+            <numerusform>%n événement a été écrit dans %1.</numerusform>
+            <numerusform>%n événements ont été écrits dans %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>New household for the imported journal</source>
+        <translation>Nouveau foyer pour le journal importé</translation>
+    </message>
+    <message>
+        <source>Nothing was imported: there is no household yet that could hold it.</source>
+        <translation>Rien n’a été importé : il n’y a pas encore de foyer qui puisse le recevoir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n entry(ies)</source>
+        <translation>
+            <numerusform>Importer %n entrée</numerusform>
+            <numerusform>Importer %n entrées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) imported from %1.</source>
+        <translation>
+            <numerusform>%n entrée importée de %1.</numerusform>
+            <numerusform>%n entrées importées de %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Readings of a logger belong to a stack. Open a household or start one first.</source>
+        <translation>Les relevés d’un enregistreur appartiennent à une pile. Ouvrez ou créez d’abord un foyer.</translation>
+    </message>
+    <message>
+        <source>The journal was written to %1.</source>
+        <translation>Le journal a été écrit dans %1.</translation>
+    </message>
+    <message>
+        <source>Open household</source>
+        <translation>Ouvrir un foyer</translation>
+    </message>
+    <message>
+        <source>Households (*.tierloam);;All files (*)</source>
+        <translation>Foyers (*.tierloam);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Import a table</source>
+        <translation>Importer un tableau</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tableaux (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Import readings of a logger</source>
+        <translation>Importer les relevés d’un enregistreur</translation>
+    </message>
+    <message>
+        <source>Export journal</source>
+        <translation>Exporter le journal</translation>
+    </message>
+    <message>
+        <source>Journals (*.csv)</source>
+        <translation>Journaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>Export calendar</source>
+        <translation>Exporter le calendrier</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendriers (*.ics)</translation>
+    </message>
+    <message>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <translation>Un rapport pour qui veut aider est dans le presse-papiers : versions, tailles, dernières lignes de l’historique du programme. Rien de votre journal n’y est.</translation>
+    </message>
+    <message>
+        <source>&amp;Household</source>
+        <translation>&amp;Foyer</translation>
+    </message>
+    <message>
+        <source>&amp;Recent</source>
+        <translation>Ouverts &amp;récemment</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Édition</translation>
+    </message>
+    <message>
+        <source>&amp;Stack</source>
+        <translation>&amp;Pile</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>&amp;Couleurs</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>&amp;Taille du texte</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Aid&amp;e</translation>
+    </message>
+    <message>
+        <source>%1 copy</source>
+        <translation>%1 copie</translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation>Enregistrer une copie</translation>
+    </message>
+    <message>
+        <source>Writing a copy…</source>
+        <translation>Écriture d’une copie…</translation>
+    </message>
+    <message>
+        <source>Call off</source>
+        <translation>Interrompre</translation>
+    </message>
+    <message>
+        <source>A copy was written to %1.</source>
+        <translation>Une copie a été écrite dans %1.</translation>
+    </message>
+    <message>
+        <source>The backup was restored to %1, which is open now. The file before it was not changed.</source>
+        <translation>La sauvegarde a été restaurée dans %1, qui est ouvert maintenant. Le fichier précédent n’a pas été changé.</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Dossier des sauvegardes</translation>
+    </message>
+    <message>
+        <source>Backups will be kept in %1.</source>
+        <translation>Les sauvegardes seront conservées dans %1.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::Notices</name>
+    <message>
+        <source>Not done: %1</source>
+        <translation>Non fait : %1</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Dismiss this message</source>
+        <translation>Fermer ce message</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::PhotosView</name>
+    <message>
+        <source>Pictures</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2 : %3 %4</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Recherche…</translation>
+    </message>
+    <message>
+        <source>Pictures of this entry</source>
+        <translation>Photos de cette entrée</translation>
+    </message>
+    <message>
+        <source>The chosen picture</source>
+        <translation>La photo choisie</translation>
+    </message>
+    <message>
+        <source>&amp;Add…</source>
+        <translation>&amp;Ajouter…</translation>
+    </message>
+    <message>
+        <source>&amp;Take out</source>
+        <translation>Ô&amp;ter</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Photo %1</translation>
+    </message>
+    <message>
+        <source>No pictures yet. One that is added is kept at most 1600 pixels wide or high, without the place where it was taken.</source>
+        <translation>Pas encore de photos. Une photo ajoutée est conservée à 1600 pixels au plus de large ou de haut, sans le lieu où elle a été prise.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture(s), kept in the household file.</source>
+        <translation>
+            <numerusform>%n photo, conservée dans le fichier du foyer.</numerusform>
+            <numerusform>%n photos, conservées dans le fichier du foyer.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Add a picture</source>
+        <translation>Ajouter une photo</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp);;All files (*)</source>
+        <translation>Photos (*.jpg *.jpeg *.png *.webp);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Take out a picture</source>
+        <translation>Ôter une photo</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::ShortcutsView</name>
+    <message>
+        <source>Keys and shortcuts</source>
+        <translation>Touches et raccourcis</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Walking</source>
+        <translation>Se déplacer</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
+        <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
     </message>
 </context>
 </TS>
