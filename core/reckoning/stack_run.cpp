@@ -49,7 +49,7 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
     : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options}, crew_{crew}, manner_{manner},
       last_{daysBetween(*history.firstBedding, options.asOf)},
       now_{-1, Population{Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base())},
-           {}, {}, 0, 0, {}, {}, {}, {}, {}, {}, {}, {}, {}}
+           {}, {}, 0, 0, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}}
 {
     firstStepOf_.assign(static_cast<std::size_t>(last_) + 2, history.steps.size());
     looked_.assign(static_cast<std::size_t>(last_) + 1, 0);
@@ -130,9 +130,24 @@ void StackRun::weighEntry(const journal::Step& step, const journal::Standing& be
         if (look.slot >= now_.members.stack.trays()) continue;
         if (onLook) onLook(step.entry, look, now_.members);
         keepCheck(step, look, day);
-        const Verdict verdict = weigh(now_.members, look, day, looksToday_++, manner_);
-        if (verdict.disagrees()) now_.disagreements.push_back({static_cast<std::int64_t>(entry.id), dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
+        noteVerdict(weigh(now_.members, look, day, looksToday_++, manner_), look, static_cast<std::int64_t>(entry.id), day);
     }
+}
+
+/// A value that agrees settles what was odd before in the same place: whoever looked again need not be asked again.
+void StackRun::noteVerdict(const Verdict& verdict, const Look& look, std::int64_t entry, int day)
+{
+    const int batch = look.slot >= 0 ? now_.members.stack.shapes[static_cast<std::size_t>(look.slot)].batch : 0;
+    if (verdict.disagrees()) {
+        now_.disagreements.push_back({entry, dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
+        now_.disagreedOf.push_back(batch);
+        return;
+    }
+    for (std::size_t i = now_.disagreements.size(); i-- > 0;)
+        if (now_.disagreements[i].kind == look.kind && now_.disagreedOf[i] == batch && now_.disagreements[i].day < dayAt(day)) {
+            now_.disagreements.erase(now_.disagreements.begin() + static_cast<std::ptrdiff_t>(i));
+            now_.disagreedOf.erase(now_.disagreedOf.begin() + static_cast<std::ptrdiff_t>(i));
+        }
 }
 
 /// What the household reads against what was expected, kept for advice and its track record.

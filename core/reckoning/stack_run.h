@@ -42,6 +42,7 @@ struct RunState {
     Surroundings surroundings;
     std::vector<std::string> flags;
     std::vector<Disagreement> disagreements;
+    std::vector<int> disagreedOf;            ///< batch that each of them spoke of; 0: the whole stack
     std::vector<DrainCheck> drains;
     std::vector<HarvestCheck> harvests;
     std::vector<TurnNote> turns;
@@ -73,6 +74,7 @@ public:
 private:
     void entriesOf(int day);
     void weighEntry(const journal::Step& step, const journal::Standing& before, int day);
+    void noteVerdict(const Verdict& verdict, const Look& look, std::int64_t entry, int day);
     void emptied(const journal::Action& action);
     void keepCheck(const journal::Step& step, const Look& look, int day);
     void noteTurn(Day day, int topBatch);

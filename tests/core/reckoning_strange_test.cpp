@@ -97,6 +97,19 @@ TEST(Strange, WormsWeighedAtTwiceWhatCanBe)
     EXPECT_GT(stack.disagreements[0].expected.p95, 0.2);
 }
 
+TEST(Strange, WhatIsOddIsSettledByALaterLookOfItsKindThatAgrees)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 50).add(35, "Mill", weighed(2500));
+    Notes again = notes, other = notes;
+    again.add(45, "Mill", weighed(500));
+    other.add(45, "Mill", Drain{Amount{100, Unit::mL}, {}, {}, {}, {}});
+    EXPECT_EQ(reckoned(notes, 50).disagreements.size(), 1u);
+    EXPECT_TRUE(reckoned(again, 50).disagreements.empty());
+    EXPECT_EQ(reckoned(again, 44).disagreements.size(), 1u) << "not before it";
+    EXPECT_FALSE(reckoned(other, 50).disagreements.empty()) << "another kind of look settles nothing";
+}
+
 TEST(Strange, StackMovedToTheGarageInWinter)
 {
     Notes notes;
