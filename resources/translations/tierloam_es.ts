@@ -1087,7 +1087,7 @@
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation>%1 (de %2 a %3)</translation>
+        <translation>%1 (%2 – %3)</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
@@ -1768,6 +1768,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%n días</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 d</translation>
+    </message>
 </context>
 <context>
     <name>DrainBody</name>
@@ -2425,7 +2429,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Cover</source>
-        <translation>Cubrir</translation>
+        <translation>Cubierta</translation>
     </message>
     <message>
         <source>How much paper?</source>
@@ -3141,6 +3145,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 :ਁ</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
         <translation>%1 : 1</translation>
     </message>
 </context>
@@ -4287,7 +4295,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation>de %1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>until %1</source>
@@ -5168,7 +5176,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>none</source>
-        <translation>ninguno</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>%1 of food in %2</source>
@@ -6216,7 +6224,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %2</source>
-        <translation>%1 de %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Feed-to-cast %1, ready with %2 %.</source>
@@ -8375,7 +8383,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Welcome</source>
-        <translation>Apto</translation>
+        <translation>Bienvenida</translation>
     </message>
     <message>
         <source>Opened lately</source>
@@ -8738,7 +8746,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %2</source>
-        <translation>%1 de %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message numerus="yes">
         <source>%n entry(ies) will change.</source>
@@ -8753,6 +8761,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%n anotación elegida con otro valor: no se toca.</numerusform>
             <numerusform>%n anotaciones elegidas con otro valor: no se tocan.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2: %3 %4</translation>
     </message>
 </context>
 <context>
@@ -9417,7 +9429,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>All</source>
-        <translation>Todo</translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>Food</source>
@@ -9648,7 +9660,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>none</source>
-        <translation>ninguno</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>Even %1 times as much of it as of the mix does not get there.</source>
@@ -9735,11 +9747,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>From</source>
-        <translation>De</translation>
+        <translation>Desde</translation>
     </message>
     <message>
         <source>To</source>
-        <translation>A</translation>
+        <translation>Hasta</translation>
     </message>
     <message>
         <source>Weeks until it is back</source>
@@ -9835,6 +9847,30 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Aún no hay ninguna torre cuyo turno se pueda prever.</translation>
+    </message>
+    <message>
+        <source>Cold holds it back.</source>
+        <translation>La frena el frío.</translation>
+    </message>
+    <message>
+        <source>Food holds it back.</source>
+        <translation>La frena el alimento.</translation>
+    </message>
+    <message>
+        <source>Too few worms hold it back.</source>
+        <translation>La frenan las pocas lombrices.</translation>
+    </message>
+    <message>
+        <source>Bedding that is not softened holds it back.</source>
+        <translation>La frena la cama sin ablandar.</translation>
+    </message>
+    <message>
+        <source>Dryness holds it back.</source>
+        <translation>La frena la sequedad.</translation>
+    </message>
+    <message>
+        <source>Nothing holds it back much.</source>
+        <translation>Nada la frena mucho.</translation>
     </message>
 </context>
 <context>
@@ -10834,11 +10870,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Saved %1</source>
-        <translation>Guardado: %1</translation>
+        <translation>Guardado %1</translation>
     </message>
     <message>
         <source>All saved</source>
-        <translation>Todo guardado</translation>
+        <translation>Guardado</translation>
     </message>
     <message numerus="yes">
         <source>%n stack(s)</source>
@@ -10932,7 +10968,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Why</source>
-        <translation>Motivo</translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>Why %1</source>
@@ -10959,7 +10995,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %2</source>
-        <translation>%1 de %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message numerus="yes">
         <source>%n this week</source>
@@ -11306,6 +11342,25 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
+    </message>
+</context>
+<context>
+    <name>QWidget</name>
+    <message>
+        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
+        <translation>Colonia del próximo año, como siempre y con el cambio: las cifras están en la tabla de arriba</translation>
+    </message>
+    <message>
+        <source>colony, as usual</source>
+        <translation>colonia, como siempre</translation>
+    </message>
+    <message>
+        <source>colony, with the change</source>
+        <translation>colonia, con el cambio</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>hasta %1</translation>
     </message>
 </context>
 </TS>

@@ -1087,7 +1087,7 @@
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation>%1 (%2 à %3)</translation>
+        <translation>%1 (%2 – %3)</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
@@ -1767,6 +1767,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
             <numerusform>%n jours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 j</translation>
+    </message>
 </context>
 <context>
     <name>DrainBody</name>
@@ -2424,7 +2428,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Cover</source>
-        <translation>Couvrir</translation>
+        <translation>Couverture</translation>
     </message>
     <message>
         <source>How much paper?</source>
@@ -3140,6 +3144,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>%1 :ਁ</source>
+        <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>%1 : 1</source>
         <translation>%1 : 1</translation>
     </message>
 </context>
@@ -4058,7 +4066,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <name>JournalWords</name>
     <message>
         <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>on the left</source>
@@ -4286,7 +4294,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation>%1 à %2</translation>
+        <translation>%1 vers %2</translation>
     </message>
     <message>
         <source>until %1</source>
@@ -4464,7 +4472,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>new</source>
-        <translation>nouveau</translation>
+        <translation>neuf</translation>
     </message>
     <message>
         <source>%1 mo</source>
@@ -5167,7 +5175,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>none</source>
-        <translation>aucune</translation>
+        <translation>rien</translation>
     </message>
     <message>
         <source>%1 of food in %2</source>
@@ -5313,7 +5321,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation>%1 en %2</translation>
+        <translation>%1 dans %2</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5879,7 +5887,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Lifted</source>
-        <translation>Montée</translation>
+        <translation>Monté</translation>
     </message>
     <message>
         <source>Ended</source>
@@ -6331,7 +6339,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>nearly</source>
-        <translation>presque prêt</translation>
+        <translation>presque</translation>
     </message>
     <message>
         <source>ready</source>
@@ -6351,7 +6359,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>being fed</source>
-        <translation>on le nourrit</translation>
+        <translation>nourri</translation>
     </message>
     <message>
         <source>chance %1</source>
@@ -8374,7 +8382,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Welcome</source>
-        <translation>Convient</translation>
+        <translation>Bienvenue</translation>
     </message>
     <message>
         <source>Opened lately</source>
@@ -8752,6 +8760,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
             <numerusform>%n entrée choisie a une autre valeur : laissée telle quelle.</numerusform>
             <numerusform>%n entrées choisies ont une autre valeur : laissées telles quelles.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2 : %3 %4</translation>
     </message>
 </context>
 <context>
@@ -9416,7 +9428,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>All</source>
-        <translation>Tout</translation>
+        <translation>Toutes</translation>
     </message>
     <message>
         <source>Food</source>
@@ -9606,7 +9618,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 of water</source>
@@ -9647,7 +9659,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>none</source>
-        <translation>aucune</translation>
+        <translation>aucun</translation>
     </message>
     <message>
         <source>Even %1 times as much of it as of the mix does not get there.</source>
@@ -9734,11 +9746,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>From</source>
-        <translation>De</translation>
+        <translation>Du</translation>
     </message>
     <message>
         <source>To</source>
-        <translation>À</translation>
+        <translation>Au</translation>
     </message>
     <message>
         <source>Weeks until it is back</source>
@@ -9834,6 +9846,30 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
+    </message>
+    <message>
+        <source>Cold holds it back.</source>
+        <translation>Le froid la freine.</translation>
+    </message>
+    <message>
+        <source>Food holds it back.</source>
+        <translation>La nourriture la freine.</translation>
+    </message>
+    <message>
+        <source>Too few worms hold it back.</source>
+        <translation>Trop peu de vers la freinent.</translation>
+    </message>
+    <message>
+        <source>Bedding that is not softened holds it back.</source>
+        <translation>De la litière non ramollie la freine.</translation>
+    </message>
+    <message>
+        <source>Dryness holds it back.</source>
+        <translation>La sécheresse la freine.</translation>
+    </message>
+    <message>
+        <source>Nothing holds it back much.</source>
+        <translation>Rien ne la freine beaucoup.</translation>
     </message>
 </context>
 <context>
@@ -10837,7 +10873,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>All saved</source>
-        <translation>Tout est enregistré</translation>
+        <translation>Enregistré</translation>
     </message>
     <message numerus="yes">
         <source>%n stack(s)</source>
@@ -10931,7 +10967,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Why</source>
-        <translation>Motif</translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>Why %1</source>
@@ -11305,6 +11341,25 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
+    </message>
+</context>
+<context>
+    <name>QWidget</name>
+    <message>
+        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
+        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement : les chiffres sont dans le tableau ci-dessus</translation>
+    </message>
+    <message>
+        <source>colony, as usual</source>
+        <translation>colonie, comme d’habitude</translation>
+    </message>
+    <message>
+        <source>colony, with the change</source>
+        <translation>colonie, avec le changement</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>jusqu’à %1</translation>
     </message>
 </context>
 </TS>
