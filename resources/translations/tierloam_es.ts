@@ -109,11 +109,11 @@
     </message>
     <message>
         <source>Go to the &amp;due list</source>
-        <translation>Ir a los &amp;pendientes</translation>
+        <translation>Ir a las &amp;tareas</translation>
     </message>
     <message>
         <source>Do the &amp;first thing due</source>
-        <translation>Hacer lo p&amp;rimero pendiente</translation>
+        <translation>Hacer la p&amp;rimera tarea</translation>
     </message>
     <message>
         <source>&amp;Light colours</source>
@@ -1637,7 +1637,7 @@ tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
 tierloam ARCHIVO --summary [--at FECHA]
                                        estimaciones y consejos como JSON
 tierloam ARCHIVO --calendar SALIDA.ics [--at FECHA]
-                                       pendientes y plan de rotación como iCalendar
+                                       tareas y plan de rotación como iCalendar
 tierloam ARCHIVO --report TORRE --out SALIDA.pdf|SALIDA.html [--at FECHA] [--lang de]
                                        la hoja de una torre
 tierloam ARCHIVO --labels SALIDA.pdf [--at FECHA] [--lang de]
@@ -10885,22 +10885,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Due (%1)</source>
-        <translation>Pendiente (%1)</translation>
+        <translation>Tareas (%1)</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation>Pendiente</translation>
+        <translation>Tareas</translation>
     </message>
 </context>
 <context>
     <name>tierloam::window::DueList</name>
     <message>
         <source>Due</source>
-        <translation>Pendiente</translation>
+        <translation>Tareas</translation>
     </message>
     <message>
         <source>Due list</source>
-        <translation>Pendientes</translation>
+        <translation>Lista de tareas</translation>
     </message>
     <message>
         <source>Shows what was put off</source>
