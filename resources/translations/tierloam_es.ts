@@ -415,6 +415,38 @@
         <source>Cancel</source>
         <translation>Cancelar</translation>
     </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>En el estante</translation>
+    </message>
+    <message>
+        <source>On the trends page</source>
+        <translation>En la página de tendencias</translation>
+    </message>
+    <message>
+        <source>In the journal</source>
+        <translation>En el diario</translation>
+    </message>
+    <message>
+        <source>On the rotation page</source>
+        <translation>En la página de rotación</translation>
+    </message>
+    <message>
+        <source>On the materials page</source>
+        <translation>En la página de materiales</translation>
+    </message>
+    <message>
+        <source>In the handbook</source>
+        <translation>En el manual</translation>
+    </message>
+    <message>
+        <source>In a form</source>
+        <translation>En un formulario</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>

@@ -415,6 +415,38 @@
         <source>Cancel</source>
         <translation>Annuler</translation>
     </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>Partout</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>Sur l’étagère</translation>
+    </message>
+    <message>
+        <source>On the trends page</source>
+        <translation>À la page des tendances</translation>
+    </message>
+    <message>
+        <source>In the journal</source>
+        <translation>Dans le journal</translation>
+    </message>
+    <message>
+        <source>On the rotation page</source>
+        <translation>À la page de rotation</translation>
+    </message>
+    <message>
+        <source>On the materials page</source>
+        <translation>À la page des matières</translation>
+    </message>
+    <message>
+        <source>In the handbook</source>
+        <translation>Dans le guide</translation>
+    </message>
+    <message>
+        <source>In a form</source>
+        <translation>Dans un formulaire</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
