@@ -225,7 +225,7 @@
     </message>
     <message>
         <source>Reading&amp;s…</source>
-        <translation>Lectura&amp;s…</translation>
+        <translation>&amp;Lecturas…</translation>
     </message>
     <message>
         <source>&amp;Put worms in…</source>
@@ -233,7 +233,7 @@
     </message>
     <message>
         <source>Take worms &amp;away…</source>
-        <translation>&amp;Quitar lombrices…</translation>
+        <translation>&amp;Sacar lombrices…</translation>
     </message>
     <message>
         <source>&amp;Move worms to another stack…</source>
@@ -7272,7 +7272,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Falls to %1.</source>
-        <translation>Corresponde a %1.</translation>
+        <translation>Corresponde a la %1.</translation>
     </message>
     <message>
         <source>It ends the light-drying of that tray.</source>
