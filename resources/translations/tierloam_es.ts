@@ -10704,7 +10704,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se entrega sin garantía alguna. El texto de la licencia está en el archivo LICENSE.</translation>
+        <translation>Copyright de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se entrega sin garantía alguna. El texto de la licencia está en el archivo LICENSE.</translation>
     </message>
     <message>
         <source>Made with</source>

@@ -2113,7 +2113,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>«%1» is known neither to the table of materials nor as an own material.</source>
-        <translation>« %1 » n’est ni dans le tableau des matières ni une matière personnelle.</translation>
+        <translation>« %1 » n’est ni dans la liste des matières ni une matière personnelle.</translation>
     </message>
     <message>
         <source>The entry is not there any more.</source>
@@ -9711,7 +9711,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
-        <translation>Aucune matière du tableau qui convient n’y arrive seule ; un objectif plus sec ou plus modéré peut être atteint.</translation>
+        <translation>Aucune matière de la liste qui convient n’y arrive seule ; un objectif plus sec ou plus modéré peut être atteint.</translation>
     </message>
 </context>
 <context>
@@ -10703,7 +10703,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Droits réservés à ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; fourni sans aucune garantie. Le texte de la licence se trouve dans le fichier LICENSE.</translation>
+        <translation>Copyright de ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; fourni sans aucune garantie. Le texte de la licence se trouve dans le fichier LICENSE.</translation>
     </message>
     <message>
         <source>Made with</source>
@@ -10715,7 +10715,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Sources of the materials table</source>
-        <translation>Sources du tableau des matières</translation>
+        <translation>Sources des données sur les matières</translation>
     </message>
 </context>
 <context>
