@@ -126,6 +126,8 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
         tellState();
     });
     connect(&household_, &household::Household::changed, this, [this] { tellState(); });
+    connect(&household_, &household::Household::reckoningProgressed, this, [this] { tellState(); });
+    connect(&household_, &household::Household::reckoned, this, [this] { tellState(); });
     connect(&lent_.theme, &ui::Theme::changed, this, [this] { placeDue(); });
     placeDue();
     showPage(Page::shelf);
@@ -318,7 +320,8 @@ void Desk::tellState()
         const auto* standing = history.on(household_.today());
         if (standing && !standing->retired) ++stacks;
     }
-    rail_->setState(saved, tr("%n stack(s)", nullptr, stacks));
+    const auto progress = household_.reckoningProgress();
+    rail_->setState(saved, progress.all > 0 ? tr("Estimates: %1 of %2").arg(progress.made).arg(progress.all) : tr("%n stack(s)", nullptr, stacks));
     rail_->setPageText(dueAction_, due_->count() > 0 ? tr("Due (%1)").arg(due_->count()) : tr("Due"));
 }
 
