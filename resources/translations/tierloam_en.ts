@@ -39,7 +39,7 @@
         <name>Dates</name>
         <message numerus="yes">
             <source>%n day(s)</source>
-            <translation type="unfinished">
+            <translation>
                 <numerusform>%n day</numerusform>
                 <numerusform>%n days</numerusform>
             </translation>
@@ -66,7 +66,7 @@
         </message>
         <message numerus="yes">
             <source>%n tray(s)</source>
-            <translation type="unfinished">
+            <translation>
                 <numerusform>%n tray</numerusform>
                 <numerusform>%n trays</numerusform>
             </translation>

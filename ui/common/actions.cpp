@@ -169,14 +169,14 @@ QString keysText(ActionId id)
 QString whereText(Where where)
 {
     switch (where) {
-    case Where::window: return QCoreApplication::translate(context, "Everywhere");
-    case Where::shelf: return QCoreApplication::translate(context, "On the shelf");
-    case Where::trends: return QCoreApplication::translate(context, "On the trends page");
-    case Where::journal: return QCoreApplication::translate(context, "In the journal");
-    case Where::rotation: return QCoreApplication::translate(context, "On the rotation page");
-    case Where::materials: return QCoreApplication::translate(context, "On the materials page");
-    case Where::handbook: return QCoreApplication::translate(context, "In the handbook");
-    case Where::form: return QCoreApplication::translate(context, "In a form");
+    case Where::window: return QCoreApplication::translate("Actions", "Everywhere");
+    case Where::shelf: return QCoreApplication::translate("Actions", "On the shelf");
+    case Where::trends: return QCoreApplication::translate("Actions", "On the trends page");
+    case Where::journal: return QCoreApplication::translate("Actions", "In the journal");
+    case Where::rotation: return QCoreApplication::translate("Actions", "On the rotation page");
+    case Where::materials: return QCoreApplication::translate("Actions", "On the materials page");
+    case Where::handbook: return QCoreApplication::translate("Actions", "In the handbook");
+    case Where::form: return QCoreApplication::translate("Actions", "In a form");
     }
     return {};
 }

@@ -119,7 +119,7 @@ QString datesText(const reckoning::Dates& dates, Day today)
 
 QString daysShort(int days)
 {
-    return Dates::tr("%1\u00a0d").arg(days);
+    return Dates::tr("%1 d").arg(days).replace(u' ', QChar::Nbsp);
 }
 
 QString daysLong(int days)

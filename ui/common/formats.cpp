@@ -223,7 +223,7 @@ QString flowBand(const reckoning::Band& litresPerWeek)
 QString ratioText(double feedToCast)
 {
     if (feedToCast >= 998.5) return Formats::tr("no castings yet");
-    return Formats::tr("%1\u00a0:\u00a01").arg(ratioNumber(feedToCast));
+    return Formats::tr("%1 : 1").arg(ratioNumber(feedToCast)).replace(u' ', QChar::Nbsp);
 }
 
 QString ratioBand(const reckoning::Band& feedToCast)

@@ -26,7 +26,7 @@ constexpr std::size_t mostListed = 200;
 
 QString words(const journal::Entry& entry)
 {
-    return BulkView::tr("%1, %2: %3 %4").arg(ui::fullDay(entry.date.day), QString::fromStdString(entry.stack), actionWord(entry.action), detailWords(entry));
+    return tierloam::journal_page::BulkView::tr("%1, %2: %3 %4").arg(ui::fullDay(entry.date.day), QString::fromStdString(entry.stack), actionWord(entry.action), detailWords(entry));
 }
 
 }

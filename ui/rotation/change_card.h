@@ -31,6 +31,8 @@ struct TriedChange {
 
 /// Two small charts on one axis and one scale, one above the other: as usual, and with the change.
 class TwoCourses : public QWidget {
+    Q_OBJECT
+
 public:
     explicit TwoCourses(const ui::Theme& theme, QWidget* parent = nullptr);
     void setCourses(const TriedChange& change, Day today);

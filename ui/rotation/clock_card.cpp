@@ -18,14 +18,14 @@ constexpr std::size_t mostStacks = 12; ///< beyond these the clocks would take t
 QString limitText(planning::Limit limit)
 {
     switch (limit) {
-    case planning::Limit::cold: return ClockCard::tr("Cold holds it back.");
-    case planning::Limit::food: return ClockCard::tr("Food holds it back.");
-    case planning::Limit::worms: return ClockCard::tr("Too few worms hold it back.");
-    case planning::Limit::bedding: return ClockCard::tr("Bedding that is not softened holds it back.");
-    case planning::Limit::water: return ClockCard::tr("Dryness holds it back.");
+    case planning::Limit::cold: return tierloam::rotation::ClockCard::tr("Cold holds it back.");
+    case planning::Limit::food: return tierloam::rotation::ClockCard::tr("Food holds it back.");
+    case planning::Limit::worms: return tierloam::rotation::ClockCard::tr("Too few worms hold it back.");
+    case planning::Limit::bedding: return tierloam::rotation::ClockCard::tr("Bedding that is not softened holds it back.");
+    case planning::Limit::water: return tierloam::rotation::ClockCard::tr("Dryness holds it back.");
     case planning::Limit::none: break;
     }
-    return ClockCard::tr("Nothing holds it back much.");
+    return tierloam::rotation::ClockCard::tr("Nothing holds it back much.");
 }
 
 QString leverText(const planning::Lever& lever)
