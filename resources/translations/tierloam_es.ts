@@ -1083,11 +1083,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100 : 1</translation>
+        <translation>más de 100 : 1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>today</source>
@@ -1158,13 +1158,6 @@
     <message>
         <source>makes about %1; wet it with %2 of water</source>
         <translation>da unos %1; mójala con %2 de agua</translation>
-    </message>
-</context>
-<context>
-    <name>BulkView</name>
-    <message>
-        <source>%1, %2: %3 %4</source>
-        <translation>%1, %2: %3 %4</translation>
     </message>
 </context>
 <context>
@@ -1510,33 +1503,6 @@
     </message>
 </context>
 <context>
-    <name>ClockCard</name>
-    <message>
-        <source>Cold holds it back.</source>
-        <translation>La frena el frío.</translation>
-    </message>
-    <message>
-        <source>Food holds it back.</source>
-        <translation>La frena el alimento.</translation>
-    </message>
-    <message>
-        <source>Too few worms hold it back.</source>
-        <translation>La frenan las pocas lombrices.</translation>
-    </message>
-    <message>
-        <source>Bedding that is not softened holds it back.</source>
-        <translation>La frena la cama sin ablandar.</translation>
-    </message>
-    <message>
-        <source>Dryness holds it back.</source>
-        <translation>La frena la sequedad.</translation>
-    </message>
-    <message>
-        <source>Nothing holds it back much.</source>
-        <translation>Nada la frena mucho.</translation>
-    </message>
-</context>
-<context>
     <name>CommandLine</name>
     <message>
         <source>unknown option %1</source>
@@ -1789,10 +1755,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 (%2 or later)</source>
         <translation>%1 (%2 o después)</translation>
     </message>
-    <message>
-        <source>%1਍</source>
-        <translation>%1 d</translation>
-    </message>
     <message numerus="yes">
         <source>%n day(s)</source>
         <translation>
@@ -1801,8 +1763,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>%1 d</source>
-        <translation>%1 d</translation>
+        <source>%1 d</source>
+        <translation>%1 d</translation>
     </message>
 </context>
 <context>
@@ -2533,7 +2495,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3176,11 +3138,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aún sin humus</translation>
     </message>
     <message>
-        <source>%1 :ਁ</source>
-        <translation>%1 : 1</translation>
-    </message>
-    <message>
-        <source>%1 : 1</source>
+        <source>%1 : 1</source>
         <translation>%1 : 1</translation>
     </message>
 </context>
@@ -9295,7 +9253,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -9510,7 +9468,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -10923,6 +10881,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Due</source>
         <translation>Tareas</translation>
     </message>
+    <message>
+        <source>Estimates: %1 of %2</source>
+        <translation>Estimaciones: %1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueList</name>
@@ -11374,25 +11336,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
-    </message>
-</context>
-<context>
-    <name>QWidget</name>
-    <message>
-        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Colonia del próximo año, como siempre y con el cambio: las cifras están en la tabla de arriba</translation>
-    </message>
-    <message>
-        <source>colony, as usual</source>
-        <translation>colonia, como siempre</translation>
-    </message>
-    <message>
-        <source>colony, with the change</source>
-        <translation>colonia, con el cambio</translation>
-    </message>
-    <message>
-        <source>up to %1</source>
-        <translation>hasta %1</translation>
     </message>
 </context>
 </TS>

@@ -1083,11 +1083,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>plus de 100 : 1</translation>
+        <translation>plus de 100 : 1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>today</source>
@@ -1158,13 +1158,6 @@
     <message>
         <source>makes about %1; wet it with %2 of water</source>
         <translation>donne environ %1 ; l’humidifier avec %2 d’eau</translation>
-    </message>
-</context>
-<context>
-    <name>BulkView</name>
-    <message>
-        <source>%1, %2: %3 %4</source>
-        <translation>%1, %2 : %3 %4</translation>
     </message>
 </context>
 <context>
@@ -1510,33 +1503,6 @@
     </message>
 </context>
 <context>
-    <name>ClockCard</name>
-    <message>
-        <source>Cold holds it back.</source>
-        <translation>Le froid la freine.</translation>
-    </message>
-    <message>
-        <source>Food holds it back.</source>
-        <translation>La nourriture la freine.</translation>
-    </message>
-    <message>
-        <source>Too few worms hold it back.</source>
-        <translation>Trop peu de vers la freinent.</translation>
-    </message>
-    <message>
-        <source>Bedding that is not softened holds it back.</source>
-        <translation>De la litière non ramollie la freine.</translation>
-    </message>
-    <message>
-        <source>Dryness holds it back.</source>
-        <translation>La sécheresse la freine.</translation>
-    </message>
-    <message>
-        <source>Nothing holds it back much.</source>
-        <translation>Rien ne la freine beaucoup.</translation>
-    </message>
-</context>
-<context>
     <name>CommandLine</name>
     <message>
         <source>unknown option %1</source>
@@ -1788,10 +1754,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>%1 (%2 or later)</source>
         <translation>%1 (%2 ou plus tard)</translation>
     </message>
-    <message>
-        <source>%1਍</source>
-        <translation>%1 j</translation>
-    </message>
     <message numerus="yes">
         <source>%n day(s)</source>
         <translation>
@@ -1800,8 +1762,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         </translation>
     </message>
     <message>
-        <source>%1 d</source>
-        <translation>%1 j</translation>
+        <source>%1 d</source>
+        <translation>%1 j</translation>
     </message>
 </context>
 <context>
@@ -2532,7 +2494,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3175,11 +3137,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <translation>pas encore de lombricompost</translation>
     </message>
     <message>
-        <source>%1 :ਁ</source>
-        <translation>%1 : 1</translation>
-    </message>
-    <message>
-        <source>%1 : 1</source>
+        <source>%1 : 1</source>
         <translation>%1 : 1</translation>
     </message>
 </context>
@@ -4228,7 +4186,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message numerus="yes">
         <source>%1: %2, every %n day(s)</source>
         <translation>
-            <numerusform>%1 : %2, une fois en %n jour</numerusform>
+            <numerusform>%1 : %2, chaque jour</numerusform>
             <numerusform>%1 : %2, tous les %n jours</numerusform>
         </translation>
     </message>
@@ -9294,7 +9252,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -9509,7 +9467,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -10922,6 +10880,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>Due</source>
         <translation>À faire</translation>
     </message>
+    <message>
+        <source>Estimates: %1 of %2</source>
+        <translation>Estimations : %1 sur %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueList</name>
@@ -11373,25 +11335,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
-    </message>
-</context>
-<context>
-    <name>QWidget</name>
-    <message>
-        <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement : les chiffres sont dans le tableau ci-dessus</translation>
-    </message>
-    <message>
-        <source>colony, as usual</source>
-        <translation>colonie, comme d’habitude</translation>
-    </message>
-    <message>
-        <source>colony, with the change</source>
-        <translation>colonie, avec le changement</translation>
-    </message>
-    <message>
-        <source>up to %1</source>
-        <translation>jusqu’à %1</translation>
     </message>
 </context>
 </TS>
