@@ -14,6 +14,7 @@
 #include <QApplication>
 #include <QFileInfo>
 #include <QFont>
+#include <QIcon>
 #include <QStandardPaths>
 
 #include <memory>
@@ -87,6 +88,9 @@ int startWindow(int& argc, char** argv, const CommandLine& call)
     }
     const QApplication application{argc, argv};
     QGuiApplication::setDesktopFileName(QStringLiteral("tierloam"));
+    QIcon icon;
+    for (const char* picture : {":/icon/64.png", ":/icon/256.png"}) icon.addFile(QString::fromLatin1(picture));
+    QGuiApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("tierloam"), icon));
     Start start;
     useLanguage();
     start.settings = ui::systemSettings();

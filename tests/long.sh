@@ -1,7 +1,7 @@
 #!/bin/sh
 # The tests that take too long for every change:  sh tests/long.sh [options of ctest]
 # Everything of run.sh with TIERLOAM_LONG=1 (calibration, random journals, every fault, 300 rounds of kill -9), the fuzz targets a minute
-# each, and the thread sanitizer.
+# each, the thread sanitizer, and the Debian package: built twice to the same bytes, installed and removed.
 set -eu
 top=$(cd "$(dirname "$0")/.." && pwd)
 . "$top/tests/support/steps.sh"
@@ -21,6 +21,7 @@ for target in journal row sheet household; do
         -max_len=100000 -timeout=20 -artifact_prefix="$found/" "$found" "tests/fuzz/corpus/$target"
     rm -rf "$found"
 done
+step "the package" sh tests/support/package.sh
 step "configure" quietly cmake --preset dev
 step "build" quietly cmake --build build-dev -j 2
 TIERLOAM_LONG=1

@@ -25,6 +25,9 @@ endif()
 target_compile_definitions(tierloam_flags INTERFACE QT_NO_KEYWORDS QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_URL_CAST_FROM_STRING
     QT_NO_CAST_FROM_BYTEARRAY QT_USE_QSTRINGBUILDER QT_NO_NARROWING_CONVERSIONS_IN_CONNECT QT_NO_FOREACH
     QT_DISABLE_DEPRECATED_BEFORE=0x060400 $<$<NOT:$<CONFIG:Release>>:_GLIBCXX_ASSERTIONS>)
+# The same bytes wherever the source lies.
+target_compile_options(tierloam_flags INTERFACE $<$<CONFIG:Release>:-ffile-prefix-map=${CMAKE_BINARY_DIR}=build>
+    $<$<CONFIG:Release>:-ffile-prefix-map=${CMAKE_SOURCE_DIR}=.>)
 target_include_directories(tierloam_flags INTERFACE ${CMAKE_SOURCE_DIR})
 
 if(TIERLOAM_SANITIZE)
