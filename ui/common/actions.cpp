@@ -20,6 +20,8 @@ constexpr ActionRow rows[] = {
     {ActionId::importReadings, Where::window, "importReadings", QT_TRANSLATE_NOOP("Actions", "Import readings of a &logger…"), "Ctrl+L"},
     {ActionId::exportJournal, Where::window, "exportJournal", QT_TRANSLATE_NOOP("Actions", "&Export journal (CSV)…"), "Ctrl+E"},
     {ActionId::exportCalendar, Where::window, "exportCalendar", QT_TRANSLATE_NOOP("Actions", "Export ca&lendar…"), "Ctrl+Shift+E"},
+    {ActionId::stackSheet, Where::window, "stackSheet", QT_TRANSLATE_NOOP("Actions", "&Print the sheet of a stack…"), "Ctrl+P"},
+    {ActionId::trayLabels, Where::window, "trayLabels", QT_TRANSLATE_NOOP("Actions", "Labels for &trays…"), "Ctrl+Shift+P"},
     {ActionId::saveCopy, Where::window, "saveCopy", QT_TRANSLATE_NOOP("Actions", "Sa&ve a copy…"), "Ctrl+Shift+S"},
     {ActionId::backups, Where::window, "backups", QT_TRANSLATE_NOOP("Actions", "&Backups…"), "Ctrl+B"},
     {ActionId::backupFolder, Where::window, "backupFolder", QT_TRANSLATE_NOOP("Actions", "&Folder for backups…"), "Ctrl+Shift+B"},

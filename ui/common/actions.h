@@ -19,7 +19,7 @@ enum class Where { window, shelf, trends, journal, materials, handbook, rotation
 
 enum class ActionId {
     // window
-    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
+    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, stackSheet, trayLabels, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue,
     themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, copyReport, about,

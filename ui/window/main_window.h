@@ -101,6 +101,9 @@ private:
     void showBackups(const QString& path);
     void chooseBackupFolder();
     void offerBackups(const QString& path);
+    // What goes onto paper (main_window_paper.cpp).
+    void showSheet();
+    void showLabels();
 
     std::shared_ptr<const household::Clock> clock_;
     ui::Theme& theme_;

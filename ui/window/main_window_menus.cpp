@@ -66,6 +66,8 @@ void MainWindow::makeActions()
         const QString path = dialogs_.fileToSave(this, tr("Export calendar"), documents() % u'/' % household_->name() % QStringLiteral(".ics"), tr("Calendars (*.ics)"), QStringLiteral("ics"));
         if (!path.isEmpty()) exportCalendar(path);
     });
+    on(ui::ActionId::stackSheet, [this] { showSheet(); });
+    on(ui::ActionId::trayLabels, [this] { showLabels(); });
     on(ui::ActionId::saveCopy, [this] { saveCopy(); });
     on(ui::ActionId::backups, [this] { if (household_) showBackups(household_->path()); });
     on(ui::ActionId::backupFolder, [this] { chooseBackupFolder(); });
@@ -124,6 +126,8 @@ void MainWindow::makeMenus()
     fill(file, {ui::ActionId::openDemo});
     file->addSeparator();
     fill(file, {ui::ActionId::renameHousehold, ui::ActionId::importJournal, ui::ActionId::importReadings, ui::ActionId::exportJournal, ui::ActionId::exportCalendar});
+    file->addSeparator();
+    fill(file, {ui::ActionId::stackSheet, ui::ActionId::trayLabels});
     file->addSeparator();
     fill(file, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
     file->addSeparator();
@@ -189,7 +193,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::exportCalendar, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::exportCalendar, ui::ActionId::stackSheet, ui::ActionId::trayLabels, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
