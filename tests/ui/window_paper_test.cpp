@@ -1,3 +1,4 @@
+#include "tests/support/pictures.h"
 #include "tests/ui/window_fixture.h"
 
 #include "ui/paper/labels_view.h"
@@ -53,6 +54,7 @@ TEST_F(WindowPaper, SheetIsSavedAndPrintedFromTheKeyboard)
     pressButton("printPaper", view);
     EXPECT_TRUE(read(path(QStringLiteral("printed.pdf"))).startsWith("%PDF"));
     EXPECT_TRUE(answers_.files.isEmpty());
+    tests::keepPicture(view->grab().toImage(), QStringLiteral("sheet-view"));
     QTest::keyClick(view, Qt::Key_Escape);
     EXPECT_TRUE(QTest::qWaitFor([this] { return window_->findChild<paper::SheetView*>() == nullptr; }, patience));
 }
@@ -88,6 +90,7 @@ TEST_F(WindowPaper, LabelsOfTheTraysThatAreTicked)
     const int before = first->maximum();
     view->findChild<QComboBox*>(QStringLiteral("labelSheet"))->setCurrentIndex(1);
     EXPECT_NE(first->maximum(), before);
+    tests::keepPicture(view->grab().toImage(), QStringLiteral("labels-view"));
 }
 
 TEST_F(WindowPaper, EmptyHouseholdSaysWhyThereIsNothingToPrint)

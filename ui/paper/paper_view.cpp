@@ -43,6 +43,7 @@ PaperView::PaperView(const QString& title, ui::Dialogs& dialogs, QString folder,
     });
     row_->addStretch(1);
     auto* close = ui::makeButton(tr("Close"), ui::Tone::plain, this);
+    close->setAutoDefault(false); // Enter in a field is not to close the view
     connect(close, &QPushButton::clicked, this, &QDialog::close);
     row_->addWidget(close);
     connect(preview_, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter* printer) {
@@ -61,6 +62,7 @@ QPushButton* PaperView::addButton(const QString& text, const char* name)
 {
     auto* button = ui::makeButton(text, ui::Tone::plain, this);
     button->setObjectName(QString::fromLatin1(name));
+    button->setAutoDefault(false);
     row_->insertWidget(static_cast<int>(buttons_.size()), button);
     buttons_ << button;
     return button;
