@@ -447,6 +447,14 @@
         <source>In a form</source>
         <translation>In einem Formular</translation>
     </message>
+    <message>
+        <source>&amp;Print the sheet of a stack…</source>
+        <translation>Blatt eines Stapels &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>Labels for &amp;trays…</source>
+        <translation>E&amp;tiketten für Etagen…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -9673,6 +9681,119 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::paper::LabelsView</name>
+    <message>
+        <source>Labels for trays</source>
+        <translation>Etiketten für Etagen</translation>
+    </message>
+    <message>
+        <source>%1, tray %2, batch %3</source>
+        <translation>%1, Etage %2, Charge %3</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Etagen</translation>
+    </message>
+    <message>
+        <source>Each that is ticked gets a label</source>
+        <translation>Jede angehakte bekommt ein Etikett</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>First free place on the sheet</source>
+        <translation>Erster freier Platz auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Counted in the direction of reading; those before it stay empty</source>
+        <translation>In Leserichtung gezählt; die davor bleiben leer</translation>
+    </message>
+    <message>
+        <source>&amp;Trays:</source>
+        <translation>&amp;Etagen:</translation>
+    </message>
+    <message>
+        <source>S&amp;heet:</source>
+        <translation>B&amp;latt:</translation>
+    </message>
+    <message>
+        <source>&amp;First free place:</source>
+        <translation>E&amp;rster freier Platz:</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::paper::PaperView</name>
+    <message>
+        <source>The pages</source>
+        <translation>Die Seiten</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation>Als P&amp;DF sichern…</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF sichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>The printer took nothing.</source>
+        <translation>Der Drucker hat nichts angenommen.</translation>
+    </message>
+    <message>
+        <source>Handed to the printer.</source>
+        <translation>Dem Drucker übergeben.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::paper::SheetView</name>
+    <message>
+        <source>Sheet of a stack</source>
+        <translation>Blatt eines Stapels</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>&amp;Stack:</source>
+        <translation>&amp;Stapel:</translation>
+    </message>
+    <message>
+        <source>Save as &amp;HTML…</source>
+        <translation>Als &amp;HTML sichern…</translation>
+    </message>
+    <message>
+        <source>Save as HTML</source>
+        <translation>Als HTML sichern</translation>
+    </message>
+    <message>
+        <source>HTML (*.html)</source>
+        <translation>HTML (*.html)</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::rotation::ChangeCard</name>
     <message>
         <source>Compare</source>
@@ -11235,6 +11356,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Backups will be kept in %1.</source>
         <translation>Sicherungskopien liegen künftig in %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet that a sheet could be made of.</source>
+        <translation>Es gibt noch keinen Stapel, aus dem ein Blatt werden könnte.</translation>
+    </message>
+    <message>
+        <source>No tray stands yet that could get a label.</source>
+        <translation>Noch steht keine Etage, die ein Etikett bekommen könnte.</translation>
     </message>
 </context>
 <context>
