@@ -447,6 +447,14 @@
         <source>In a form</source>
         <translation>En un formulario</translation>
     </message>
+    <message>
+        <source>&amp;Print the sheet of a stack…</source>
+        <translation>Im&amp;primir la hoja de una torre…</translation>
+    </message>
+    <message>
+        <source>Labels for &amp;trays…</source>
+        <translation>Etiquetas de bande&amp;jas…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -9674,6 +9682,119 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::paper::LabelsView</name>
+    <message>
+        <source>Labels for trays</source>
+        <translation>Etiquetas de bandejas</translation>
+    </message>
+    <message>
+        <source>%1, tray %2, batch %3</source>
+        <translation>%1, bandeja %2, lote %3</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Bandejas</translation>
+    </message>
+    <message>
+        <source>Each that is ticked gets a label</source>
+        <translation>Cada una marcada recibe una etiqueta</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Pliego</translation>
+    </message>
+    <message>
+        <source>First free place on the sheet</source>
+        <translation>Primer sitio libre del pliego</translation>
+    </message>
+    <message>
+        <source>Counted in the direction of reading; those before it stay empty</source>
+        <translation>Contado en el sentido de lectura; los anteriores quedan vacíos</translation>
+    </message>
+    <message>
+        <source>&amp;Trays:</source>
+        <translation>&amp;Bandejas:</translation>
+    </message>
+    <message>
+        <source>S&amp;heet:</source>
+        <translation>P&amp;liego:</translation>
+    </message>
+    <message>
+        <source>&amp;First free place:</source>
+        <translation>Primer sitio li&amp;bre:</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiquetas</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::paper::PaperView</name>
+    <message>
+        <source>The pages</source>
+        <translation>Las páginas</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation>Guardar como P&amp;DF…</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Escrito en %1.</translation>
+    </message>
+    <message>
+        <source>The printer took nothing.</source>
+        <translation>La impresora no aceptó nada.</translation>
+    </message>
+    <message>
+        <source>Handed to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::paper::SheetView</name>
+    <message>
+        <source>Sheet of a stack</source>
+        <translation>Hoja de una torre</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>&amp;Stack:</source>
+        <translation>&amp;Torre:</translation>
+    </message>
+    <message>
+        <source>Save as &amp;HTML…</source>
+        <translation>Guardar como &amp;HTML…</translation>
+    </message>
+    <message>
+        <source>Save as HTML</source>
+        <translation>Guardar como HTML</translation>
+    </message>
+    <message>
+        <source>HTML (*.html)</source>
+        <translation>HTML (*.html)</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::rotation::ChangeCard</name>
     <message>
         <source>Compare</source>
@@ -11236,6 +11357,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Backups will be kept in %1.</source>
         <translation>Las copias de seguridad se guardarán en %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet that a sheet could be made of.</source>
+        <translation>Aún no hay ninguna torre de la que hacer una hoja.</translation>
+    </message>
+    <message>
+        <source>No tray stands yet that could get a label.</source>
+        <translation>Aún no hay ninguna bandeja puesta que pueda llevar etiqueta.</translation>
     </message>
 </context>
 <context>

@@ -447,6 +447,14 @@
         <source>In a form</source>
         <translation>Dans un formulaire</translation>
     </message>
+    <message>
+        <source>&amp;Print the sheet of a stack…</source>
+        <translation>Im&amp;primer la fiche d’une pile…</translation>
+    </message>
+    <message>
+        <source>Labels for &amp;trays…</source>
+        <translation>Éti&amp;quettes de plateaux…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -9673,6 +9681,119 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
 </context>
 <context>
+    <name>tierloam::paper::LabelsView</name>
+    <message>
+        <source>Labels for trays</source>
+        <translation>Étiquettes de plateaux</translation>
+    </message>
+    <message>
+        <source>%1, tray %2, batch %3</source>
+        <translation>%1, plateau %2, lot %3</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Plateaux</translation>
+    </message>
+    <message>
+        <source>Each that is ticked gets a label</source>
+        <translation>Chacun de ceux qui sont cochés reçoit une étiquette</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Planche</translation>
+    </message>
+    <message>
+        <source>First free place on the sheet</source>
+        <translation>Première place libre de la planche</translation>
+    </message>
+    <message>
+        <source>Counted in the direction of reading; those before it stay empty</source>
+        <translation>Compté dans le sens de la lecture ; celles d’avant restent vides</translation>
+    </message>
+    <message>
+        <source>&amp;Trays:</source>
+        <translation>&amp;Plateaux :</translation>
+    </message>
+    <message>
+        <source>S&amp;heet:</source>
+        <translation>P&amp;lanche :</translation>
+    </message>
+    <message>
+        <source>&amp;First free place:</source>
+        <translation>Première place li&amp;bre :</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Étiquettes</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::paper::PaperView</name>
+    <message>
+        <source>The pages</source>
+        <translation>Les pages</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Imprimer…</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation>Enregistrer en P&amp;DF…</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Enregistrer en PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Écrit dans %1.</translation>
+    </message>
+    <message>
+        <source>The printer took nothing.</source>
+        <translation>L’imprimante n’a rien pris.</translation>
+    </message>
+    <message>
+        <source>Handed to the printer.</source>
+        <translation>Transmis à l’imprimante.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::paper::SheetView</name>
+    <message>
+        <source>Sheet of a stack</source>
+        <translation>Fiche d’une pile</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>&amp;Stack:</source>
+        <translation>P&amp;ile :</translation>
+    </message>
+    <message>
+        <source>Save as &amp;HTML…</source>
+        <translation>Enregistrer en &amp;HTML…</translation>
+    </message>
+    <message>
+        <source>Save as HTML</source>
+        <translation>Enregistrer en HTML</translation>
+    </message>
+    <message>
+        <source>HTML (*.html)</source>
+        <translation>HTML (*.html)</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::rotation::ChangeCard</name>
     <message>
         <source>Compare</source>
@@ -11235,6 +11356,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>Backups will be kept in %1.</source>
         <translation>Les sauvegardes seront conservées dans %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet that a sheet could be made of.</source>
+        <translation>Il n’y a pas encore de pile dont faire une fiche.</translation>
+    </message>
+    <message>
+        <source>No tray stands yet that could get a label.</source>
+        <translation>Aucun plateau en place ne peut encore recevoir d’étiquette.</translation>
     </message>
 </context>
 <context>
