@@ -67,13 +67,14 @@ set(CPACK_PACKAGE_NAME tierloam)
 set(CPACK_PACKAGE_VENDOR Tierloam)
 set(CPACK_PACKAGE_CONTACT "${TIERLOAM_MAINTAINER}")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "journal and estimates for stacked-tray worm bins")
-set(CPACK_PACKAGE_DESCRIPTION "Tierloam keeps the record of a household's stacks of worm bins and makes of it
-an estimate of what goes on inside: how many worms there are, how much food is
-left, how much of each tray is castings, when the bottom tray is ready and when
-its turn comes. Every estimate comes with its range.
+set(CPACK_PACKAGE_DESCRIPTION "Tierloam keeps the record of a household's stacks of worm bins and makes of
+it an estimate of what goes on inside: how many worms there are, how much
+food is left, how much of each tray is castings, when the bottom tray is
+ready and when its turn comes. Every estimate comes with its range.
 .
-It draws each stack from the side, says what is due and why, plans the year's
-harvests, and prints sheets of a stack and labels for trays. It uses no network.")
+It draws each stack from the side, says what is due and why, plans the
+year's harvests, and prints sheets of a stack and labels for trays. It uses
+no network.")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES TRUE)
 set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)

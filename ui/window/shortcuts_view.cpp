@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QDialogButtonBox>
+#include <QFile>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -98,19 +99,26 @@ AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
     setObjectName(QStringLiteral("aboutView"));
     setAttribute(Qt::WA_DeleteOnClose);
     QVBoxLayout* column = layOut(this, tr("Tierloam %1").arg(version));
-    const auto say = [&](const QString& heading, const QString& text) {
+    const auto say = [&](const QString& heading, const QString& text, QWidget* below = nullptr) {
         auto* card = new ui::Card{this};
         card->column()->addWidget(ui::makeLabel(heading, ui::TextRole::section, card));
         auto* label = ui::makeLabel(text, ui::TextRole::body, card, true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
         card->column()->addWidget(label);
+        if (below) card->column()->addWidget(below, 0, Qt::AlignLeft);
         column->addWidget(card);
     };
     say(tr("What it does"), tr("It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are "
                                "no measurements: a look into the tray decides. Local codes and licensed practice come first."));
-    say(tr("Licence"), tr("Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. "
-                          "The text of the licence is in the file LICENSE."));
-    say(tr("Made with"), tr("Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network."));
+    auto* licence = ui::makeButton(tr("&Read the licence"), ui::Tone::plain, this);
+    licence->setObjectName(QStringLiteral("readLicence"));
+    licence->setAutoDefault(false);
+    connect(licence, &QPushButton::clicked, this, [this] { (new LicenceView{this})->show(); });
+    say(tr("Licence"), tr("Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty."), licence);
+    say(tr("Made with"), tr("Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts "
+                            "(their own free licence). Drawings and icon are the program's own. Nothing is sent over a network."));
+    say(tr("Sources of numbers"), tr("Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a "
+                                     "source, and what rests on memory or judgement, is marked so."));
     QStringList sources;
     for (const materials::Material& material : materials::Table::builtIn().rows()) {
         const QString source = QString::fromStdString(material.source);
@@ -119,6 +127,21 @@ AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
     say(tr("Sources of the materials table"), sources.join(QStringLiteral("\n")));
     column->addStretch(1);
     resize(sizeInText(this, 36, 34));
+}
+
+LicenceView::LicenceView(QWidget* parent) : QDialog{parent}
+{
+    setObjectName(QStringLiteral("licenceView"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    QVBoxLayout* column = layOut(this, tr("GNU General Public License, version 3"));
+    QFile file{QStringLiteral(":/licence/LICENSE")};
+    const QString text = file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString{};
+    auto* label = ui::makeLabel(text, ui::TextRole::small, this, true);
+    label->setObjectName(QStringLiteral("licenceText"));
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label->setLayoutDirection(Qt::LeftToRight); // the text of the law is English in every language
+    column->addWidget(label);
+    resize(sizeInText(this, 40, 40));
 }
 
 }

@@ -20,4 +20,12 @@ public:
     explicit AboutView(const QString& version, QWidget* parent = nullptr);
 };
 
+/// The whole text of the licence. Not modal; Esc closes it.
+class LicenceView : public QDialog {
+    Q_OBJECT
+
+public:
+    explicit LicenceView(QWidget* parent = nullptr);
+};
+
 }
