@@ -34,7 +34,7 @@ window=yes
 for argument in "$@"; do
     case $argument in
     *.tierloam | --demo) demo=no ;;
-    --import | --record | --export | --summary | --calendar | --report | --version | --help) demo=no window=no ;;
+    --import | --record | --export | --summary | --calendar | --report | --labels | --version | --help) demo=no window=no ;;
     --portrait) window=no ;;
     *) [ ! -f "$argument" ] || demo=no ;;
     esac
