@@ -64,6 +64,21 @@ std::vector<DryingDay> dryingDays(const reckoning::StackReckoning& stack, const 
 
 bool mayTake(const DryingDay& day) { return 100.0 * day.wormsLeft <= lowOf(Figure::leftAfterDrying); }
 
+CastingsCare castingsCare(std::string_view stack, Day harvested, const journal::Entries& entries, Day today)
+{
+    CastingsCare care;
+    for (const journal::Entry& entry : entries) {
+        if (entry.stack != stack || entry.date.day < harvested || entry.date.day > today) continue;
+        if (const auto* event = std::get_if<journal::Event>(&entry.action)) {
+            if (event->what == lightAgainEvent && !care.lightAgain) care.lightAgain = entry.date.day;
+            if (event->what == baitEvent && !care.baited) care.baited = entry.date.day;
+        } else if (std::holds_alternative<journal::Stock>(entry.action) && (care.lightAgain || care.baited) && !care.carriedBack) {
+            care.carriedBack = entry.date.day;
+        }
+    }
+    return care;
+}
+
 std::optional<HarvestOutcome> latestHarvest(const reckoning::StackReckoning& stack, const journal::StackHistory& history, const journal::Entries& entries, Day today, int days)
 {
     for (std::size_t i = entries.size(); i-- > 0;) {

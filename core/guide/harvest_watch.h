@@ -6,6 +6,7 @@
 #include "core/reckoning/reckoning.h"
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 /// A harvest from day to day: what the estimates say of the tray in light-drying, and what became of the last one that was taken.
@@ -39,6 +40,15 @@ struct HarvestOutcome {
     reckoning::Band dryInput;        ///< kg
     double wormsGone = 0, cocoonsGone = 0; ///< estimates, number
 };
+/// What the journal says of the castings after a harvest: laid in the light again, a bait laid on them, worms carried back.
+struct CastingsCare {
+    std::optional<Day> lightAgain, baited, carriedBack; ///< the first of each on or after the day of the harvest
+};
+/// Words of the events that say so.
+inline constexpr std::string_view lightAgainEvent = "second light-drying", baitEvent = "bait tray";
+/// Read from the events of the stack; worms put in (`stock`) after one of them are those carried back.
+CastingsCare castingsCare(std::string_view stack, Day harvested, const journal::Entries& entries, Day today);
+
 /// nullopt when none was taken in the last `days`.
 std::optional<HarvestOutcome> latestHarvest(const reckoning::StackReckoning& stack, const journal::StackHistory& history, const journal::Entries& entries, Day today, int days);
 

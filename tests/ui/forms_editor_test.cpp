@@ -202,6 +202,22 @@ TEST_F(NewStackTest, HasFewerThanTwentyInputs)
     EXPECT_GT(inputs, 10);
 }
 
+// With the button of the welcome page these are the inputs that DEVELOPERS.md counts.
+TEST_F(NewStackTest, FourInputsMakeAStackWithWormsAndItsFirstFeeding)
+{
+    start();
+    int inputs = 0;
+    for (const auto& [name, text] : {std::pair{"Name", "Porch"}, {"Worms put in", "250"}, {"First feeding", "80"}}) {
+        type(name, text);
+        ++inputs;
+    }
+    const auto made = record(); // Enter
+    ++inputs;
+    ASSERT_EQ(made.size(), 4u) << "set up, bedded, stocked, fed; the rest is proposed";
+    EXPECT_EQ(std::get<journal::Feed>(made.back().action).food, (Amount{80, Unit::g}));
+    EXPECT_EQ(inputs, 4);
+}
+
 TEST_F(NewStackTest, SaysHowMuchBeddingAndWaterAndFollowsTheTray)
 {
     start();

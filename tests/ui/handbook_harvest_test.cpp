@@ -159,6 +159,48 @@ TEST_F(HarvestTest, ComparesWhatWasTakenWithWhatIsExpected)
     EXPECT_FALSE(guide::latestHarvest(estimates("Cellar"), history("Cellar"), household_->journal()->entries, household_->today() + std::chrono::days{61}, 60)) << "too long ago";
 }
 
+TEST_F(HarvestTest, FollowsTheCastingsThroughTheirSecondLightAndTheBait)
+{
+    const auto put = [&](journal::Action action, Day on) {
+        journal::Entry entry;
+        entry.stack = "Cellar";
+        entry.date.day = on;
+        entry.action = std::move(action);
+        household_->record(entry, latin("step"));
+        household_->finishWrites();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty(); }, 20000));
+        settle();
+    };
+    const auto care = [&] { return guide::castingsCare("Cellar", household_->today(), household_->journal()->entries, household_->today()); };
+    const Day today = household_->today();
+    put(journal::Harvest{{4, Unit::kg}, Share::fromPercent(70), {}}, today);
+    open("Cellar");
+    EXPECT_EQ(page_->findChild<QPushButton*>(latin("recordCarriedBack")), nullptr) << "nothing to carry back yet";
+    for (const auto& [name, word] : {std::pair{"recordLightAgain", guide::lightAgainEvent}, std::pair{"recordBait", guide::baitEvent}}) {
+        QSignalSpy wanted{page_.get(), &HandbookPage::entryWanted};
+        auto* button = page_->findChild<QPushButton*>(latin(name));
+        ASSERT_NE(button, nullptr) << name;
+        button->click();
+        ASSERT_EQ(wanted.count(), 1);
+        const auto action = wanted.front()[1].value<journal::Action>();
+        ASSERT_TRUE(std::holds_alternative<journal::Event>(action)) << name;
+        EXPECT_EQ(std::get<journal::Event>(action).what, word);
+        put(action, today);
+        open("Cellar");
+        EXPECT_EQ(page_->findChild<QPushButton*>(latin(name)), nullptr) << "recorded: it is not asked again";
+    }
+    EXPECT_EQ(care().lightAgain, today);
+    EXPECT_EQ(care().baited, today);
+    EXPECT_FALSE(care().carriedBack);
+    ASSERT_NE(page_->findChild<QPushButton*>(latin("recordCarriedBack")), nullptr);
+    put(journal::Stock{{12, Unit::g}, {}, {}}, today);
+    EXPECT_EQ(care().carriedBack, today);
+    open("Cellar");
+    EXPECT_TRUE(said().contains(latin("Worms were put back")));
+    EXPECT_FALSE(guide::castingsCare("Cellar", today + std::chrono::days{1}, household_->journal()->entries, today + std::chrono::days{1}).baited) << "of a later harvest";
+    EXPECT_FALSE(guide::castingsCare("Scullery", today, household_->journal()->entries, today).baited);
+}
+
 // Waters et al. 1993, by hand for a tray of 0.16 m² (reach 20 + 20 cm above 25 cm of height): see core_guide_tests for the equation itself.
 TEST(TrayLift, SaysWhatIsAdvisedAndWarnsWhenItIsHeavier)
 {

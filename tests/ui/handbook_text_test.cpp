@@ -1,6 +1,7 @@
 // The words of the handbook: no number without a row, no link that leads nowhere, no diagram, caution or list that is not there.
 #include "core/guide/figures.h"
 #include "core/model/parameters.h"
+#include "ui/common/dates.h"
 #include "ui/common/figure_words.h"
 #include "ui/handbook/handbook_html.h"
 #include "ui/handbook/lists.h"
@@ -183,6 +184,39 @@ TEST(HandbookText, TellsTheCautionsOfProductAndDefersToLocalRules)
                              "electrician", "local electrical code", "calcium carbonate only", "never slaked lime", "ant bait", "Never release", "local rules", "see a doctor", "Legionella"}) {
         EXPECT_TRUE(said.contains(QRegularExpression{QString::fromLatin1(word)})) << word;
     }
+}
+
+TEST(HandbookText, TrackRecordHoldsWhenATrayWasSaidToBeReadyAgainstItsLifting)
+{
+    using namespace std::chrono;
+    auto reckoning = std::make_shared<reckoning::Reckoning>();
+    reckoning::StackReckoning stack;
+    stack.name = "Porch";
+    const Day lifted = sys_days{2031y / 6 / 20};
+    for (int day = 0; day < 30; ++day) {
+        reckoning::StackEstimate on;
+        on.day = lifted - days{29 - day};
+        reckoning::TrayEstimate tray;
+        tray.batch = 4;
+        tray.readyProbability = day < 20 ? 0.79 : 0.8;
+        on.slots = {tray};
+        stack.history.push_back(on);
+    }
+    reckoning::HarvestCheck harvest;
+    harvest.batch = 4;
+    harvest.liftedOn = lifted;
+    harvest.readyWhenLifted = 0.8;
+    reckoning::HarvestCheck early = harvest;
+    early.readyWhenLifted = 0.59;
+    stack.harvests = {early, harvest};
+    reckoning->stacks = {stack};
+    const auto record = madeList("track-record", PageFacts{reckoning, lifted});
+    ASSERT_TRUE(record);
+    const auto row = std::ranges::find_if(record->rows, [](const QStringList& cells) { return cells.contains(QStringLiteral("ready dates")); });
+    ASSERT_NE(row, record->rows.end());
+    EXPECT_TRUE(row->at(2).startsWith(QStringLiteral("1 of 2"))) << row->at(2).toStdString();
+    EXPECT_TRUE(row->at(3).contains(ui::fullDay(lifted - days{9}))) << row->at(3).toStdString();
+    EXPECT_TRUE(row->at(3).contains(ui::fullDay(lifted)));
 }
 
 }

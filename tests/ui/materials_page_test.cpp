@@ -243,6 +243,42 @@ TEST_F(MaterialsPageTest, CitesEachFigureWithItsSource)
     }
 }
 
+// The page as it stands in a window of 1000×640 (the rail and the due list taken off), and wider.
+TEST_F(MaterialsPageTest, KeepsTheCautionsInSightInASmallWindow)
+{
+    const auto inSight = [this](const char* words) {
+        for (const auto* card : page_->findChildren<forms::CautionCard*>()) {
+            if (!card->isVisible() || card->cautions().isEmpty() || !card->cautions().front().text.contains(text(words))) continue;
+            const QRect at{card->mapTo(page_.get(), QPoint{}), card->size()};
+            bool within = page_->rect().contains(at);
+            for (const QWidget* up = card->parentWidget(); up && up != page_.get(); up = up->parentWidget())
+                within = within && QRect{up->mapTo(page_.get(), QPoint{}), up->size()}.contains(at);
+            if (within) return true;
+        }
+        return false;
+    };
+    for (const int scale : {100, 150}) {
+        for (const QSize size : {QSize{880, 580}, QSize{1300, 600}}) {
+            theme_.setFontScale(scale);
+            theme_.apply();
+            page_->resize(size);
+            page_->showSum(MaterialsPage::Sum::mix);
+            page_->choose(text("kitchen mix"));
+            QCoreApplication::processEvents();
+            EXPECT_FALSE(inSight("gloves"));
+            page_->choose(text("horse manure aged"));
+            QCoreApplication::processEvents();
+            EXPECT_TRUE(inSight("gloves")) << scale << " % " << size.width();
+            page_->choose(text("kitchen mix"));
+            page_->showSum(MaterialsPage::Sum::leachate);
+            QCoreApplication::processEvents();
+            EXPECT_TRUE(inSight("never to drink")) << scale << " % " << size.width();
+        }
+    }
+    theme_.setFontScale(100);
+    theme_.apply();
+}
+
 TEST_F(MaterialsPageTest, FitsANarrowWindowWithLargeLetters)
 {
     theme_.setFontScale(200);

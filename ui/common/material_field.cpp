@@ -1,6 +1,7 @@
 #include "ui/common/material_field.h"
 
 #include "ui/common/field_edit.h"
+#include "ui/common/material_names.h"
 
 #include <QAbstractItemView>
 #include <QCompleter>
@@ -16,7 +17,7 @@ QStringList ordered(const materials::Table& table, materials::Kind wanted, const
 {
     QStringList names;
     const auto add = [&names](const std::string& name) {
-        const QString text = QString::fromStdString(name);
+        const QString text = materialText(name);
         if (!names.contains(text, Qt::CaseInsensitive)) names.append(text);
     };
     for (const std::string& name : lately) {
@@ -27,7 +28,7 @@ QStringList ordered(const materials::Table& table, materials::Kind wanted, const
         for (const materials::Material& row : table.rows()) {
             if (accept(row)) found.push_back(row.name);
         }
-        std::sort(found.begin(), found.end());
+        std::ranges::sort(found, [](const std::string& a, const std::string& b) { return QString::localeAwareCompare(materialText(a), materialText(b)) < 0; });
         for (const std::string& name : found) add(name);
     };
     addWhere([](const materials::Material& row) { return row.own; });
@@ -60,7 +61,7 @@ MaterialField::MaterialField(const materials::Table& table, materials::Kind want
     completer->setCompletionMode(QCompleter::PopupCompletion);
     list_->setCompleter(completer);
     list_->setCurrentIndex(-1);
-    edit_->setPlaceholderText(QString::fromStdString(usual_));
+    edit_->setPlaceholderText(materialText(usual_));
     setMaterial({});
     addEditor(list_, 1);
     edit_->installEventFilter(this); // the line has the focus, not the list around it
@@ -76,7 +77,7 @@ void MaterialField::setMaterial(std::string_view name)
 {
     leftOut_ = name.empty();
     const std::string_view text = leftOut_ ? std::string_view{usual_} : name;
-    edit_->setText(QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())));
+    edit_->setText(materialText(text));
     edit_->setCursorPosition(0);
 }
 
@@ -84,13 +85,12 @@ Typed<std::string> MaterialField::material() const
 {
     const QString typed = edit_->text().trimmed();
     if (typed.isEmpty()) return {};
-    const std::string name = typed.toStdString();
-    if (const materials::Material* row = table_.find(name)) {
+    if (const materials::Material* row = materialTyped(table_, typed)) {
         if (leftOut_ && row == table_.find(usual_)) return {}; // what was left out stays so while it means the same
         return {row->name, {}};
     }
     QStringList near;
-    for (const std::string& each : table_.nearest(name)) near.append(QStringLiteral("«") + QString::fromStdString(each) + QStringLiteral("»"));
+    for (const QString& each : materialsNear(table_, typed)) near.append(QStringLiteral("«") + each + QStringLiteral("»"));
     if (near.isEmpty()) return {std::nullopt, tr("«%1» is not among the materials.").arg(typed)};
     return {std::nullopt, tr("«%1» is not among the materials; the nearest are %2.").arg(typed, near.join(QStringLiteral(", ")))};
 }
@@ -98,7 +98,7 @@ Typed<std::string> MaterialField::material() const
 const materials::Material* MaterialField::row() const
 {
     const QString typed = edit_->text().trimmed();
-    return table_.find(typed.isEmpty() ? usual_ : typed.toStdString());
+    return typed.isEmpty() ? table_.find(usual_) : materialTyped(table_, typed);
 }
 
 bool MaterialField::isEmpty() const

@@ -1,6 +1,7 @@
 #include "ui/forms/cautions.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
 
 #include <QCoreApplication>
@@ -81,7 +82,7 @@ Caution heater()
 
 Caution doubtful(const materials::Material& material)
 {
-    const QString name = QString::fromStdString(material.name);
+    const QString name = ui::materialText(material.name);
     const QString told = material.welcome == materials::Welcome::no ? Cautions::tr("«%1» is best left out. It is recorded all the same.")
                                                                      : Cautions::tr("«%1» only a little at a time.");
     const QString why = ui::doubtText(material.doubt);

@@ -15,6 +15,7 @@ constexpr std::array words{
     QT_TRANSLATE_NOOP("Events", "mould"),          QT_TRANSLATE_NOOP("Events", "heat"),   QT_TRANSLATE_NOOP("Events", "cold"),
     QT_TRANSLATE_NOOP("Events", "standing water"), QT_TRANSLATE_NOOP("Events", "sour bed"), QT_TRANSLATE_NOOP("Events", "few worms"),
     QT_TRANSLATE_NOOP("Events", "no castings"),    QT_TRANSLATE_NOOP("Events", "away"),
+    QT_TRANSLATE_NOOP("Events", "second light-drying"), QT_TRANSLATE_NOOP("Events", "bait tray"),
 };
 
 }

@@ -9,6 +9,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_field.h"
+#include "ui/common/material_names.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
 #include "ui/forms/field_grid.h"
@@ -181,7 +182,7 @@ void NewStack::Private::sayMix()
     const Volume wetting = materials::waterForBedding(*dry->mass(), *row);
     const Length laid = materials::laidDepth(*dry->mass(), *floor, *row);
     shell.setEffect(tr("Put in %1 of «%2» and %3 of water: it makes about %4, as wet as a wrung-out sponge. Let it stand for a day before the worms go in.")
-                        .arg(ui::amountText(*dry), QString::fromStdString(row->name), ui::volumeText(wetting.base()), ui::lengthText(laid.base())));
+                        .arg(ui::amountText(*dry), ui::materialText(row->name), ui::volumeText(wetting.base()), ui::lengthText(laid.base())));
 }
 
 void NewStack::Private::refreshCautions()

@@ -1,7 +1,6 @@
 #include "ui/handbook/harvest_view.h"
 
 #include "core/guide/figures.h"
-#include "ui/common/choice_field.h"
 #include "ui/common/dates.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
@@ -13,6 +12,7 @@
 #include "ui/forms/caution_card.h"
 #include "ui/forms/tray_lift.h"
 #include "ui/handbook/handbook_text.h"
+#include "ui/handbook/stack_choice.h"
 
 #include <QCoreApplication>
 #include <QLabel>
@@ -66,8 +66,7 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
     column_->setSpacing(10);
     cautions_ = new forms::CautionCard{body};
     column_->addWidget(cautions_);
-    stack_ = new ui::ChoiceField{body};
-    stack_->setName(tr("Stack"));
+    stack_ = new StackChoice{household_, body};
     stack_->setObjectName(QStringLiteral("harvestStack"));
     column_->addWidget(stack_);
     line_ = ui::makeLabel({}, ui::TextRole::muted, body, true);
@@ -93,7 +92,7 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
     });
 }
 
-QString HarvestView::stack() const { return stack_->value().toString(); }
+QString HarvestView::stack() const { return stack_->stack(); }
 
 void HarvestView::chooseStack(const QString& stack)
 {
@@ -101,23 +100,9 @@ void HarvestView::chooseStack(const QString& stack)
     build();
 }
 
-/// Unless one was chosen, the stack that dries, else the first.
 void HarvestView::follow()
 {
-    const QString before = stack();
-    QStringList names;
-    QString dries;
-    for (const journal::StackHistory& history : household_.journal()->replay.stacks) {
-        const journal::Standing* standing = history.on(household_.today());
-        if (!standing || standing->retired || standing->trays() == 0) continue;
-        names << QString::fromStdString(history.name);
-        if (standing->drying && dries.isEmpty()) dries = names.back();
-    }
-    stack_->clearChoices();
-    for (const QString& name : names) stack_->addChoice(name, name);
-    if (names.contains(before)) stack_->setValue(before);
-    else if (!dries.isEmpty()) stack_->setValue(dries);
-    else if (!names.isEmpty()) stack_->setValue(names.front());
+    stack_->follow(true);
     build();
 }
 
@@ -238,6 +223,43 @@ void HarvestView::drying(QVBoxLayout* rows, const journal::StackHistory& history
     if (days.empty()) say(rows, tr("There is no estimate of these days yet."), ui::TextRole::muted, cards_);
 }
 
+/// The castings that were taken: the worms and cocoons in them, brought back by light or by bait, each step an entry of the journal.
+void HarvestView::keepThem(QVBoxLayout* in, QWidget* card, const guide::HarvestOutcome& outcome)
+{
+    using std::chrono::days;
+    const Day today = household_.today();
+    const auto whole = [](double number) { return days{std::lround(number)}; };
+    const Day from = outcome.day + whole(guide::lowOf(Figure::secondDrying)), to = outcome.day + whole(guide::highOf(Figure::secondDrying));
+    const guide::CastingsCare care = guide::castingsCare(stack().toStdString(), outcome.day, household_.journal()->entries, today);
+    say(in, tr("To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.")
+                .arg(ui::dayRange(from, to, today), ui::figureText(Figure::baitDays)),
+        ui::TextRole::body, card);
+    QStringList told;
+    if (care.lightAgain)
+        told << tr("In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.")
+                    .arg(ui::longDay(*care.lightAgain, today), ui::figureText(Figure::lightDrying));
+    else if (today >= from && today <= to) told << tr("It is time for the second light-drying now.");
+    if (care.baited) {
+        const Day until = *care.baited + whole(guide::highOf(Figure::baitDays));
+        told << (today < until ? tr("Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.").arg(ui::longDay(*care.baited, today), ui::longDay(until, today))
+                               : tr("Bait laid on %1: carry it back now, before it dries.").arg(ui::longDay(*care.baited, today)));
+    }
+    if (care.carriedBack) told << tr("Worms were put back on %1.").arg(ui::longDay(*care.carriedBack, today));
+    for (const QString& each : told) say(in, each, ui::TextRole::strong, card)->setObjectName(QStringLiteral("castingsCare"));
+    auto* buttons = new QWidget{card};
+    new ui::FlowLayout{buttons, 6};
+    if (!care.lightAgain) addButton(buttons, tr("Spread in the light again: record it…"), today >= from, "recordLightAgain", journal::Event{std::string{guide::lightAgainEvent}, {}});
+    if (!care.baited) addButton(buttons, tr("Bait laid: record it…"), false, "recordBait", journal::Event{std::string{guide::baitEvent}, {}});
+    if ((care.lightAgain || care.baited) && !care.carriedBack)
+        addButton(buttons, tr("Worms carried back: weigh and record them…"), true, "recordCarriedBack", journal::Stock{{5, Unit::g}, {}, {}});
+    in->addWidget(buttons);
+    if (care.lightAgain && !care.carriedBack) {
+        auto* dust = new forms::CautionCard{card};
+        dust->setCautions({forms::dustCaution()});
+        in->addWidget(dust);
+    }
+}
+
 void HarvestView::afterwards(QVBoxLayout* rows, const journal::Standing& standing, const journal::StackHistory& history, const reckoning::StackReckoning& now)
 {
     const auto journal = household_.journal();
@@ -259,10 +281,7 @@ void HarvestView::afterwards(QVBoxLayout* rows, const journal::Standing& standin
         say(in, tr("With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.")
                     .arg(ui::countText(outcome->wormsGone, true), ui::countText(outcome->cocoonsGone, true)),
             ui::TextRole::body, card);
-        const Day from = outcome->day + std::chrono::days{std::lround(guide::lowOf(Figure::secondDrying))}, to = outcome->day + std::chrono::days{std::lround(guide::highOf(Figure::secondDrying))};
-        say(in, tr("To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.")
-                    .arg(ui::dayRange(from, to, household_.today()), ui::figureText(Figure::baitDays)),
-            ui::TextRole::body, card);
+        keepThem(in, card, *outcome);
     } else {
         say(in, tr("Afterwards"), ui::TextRole::section, card);
         say(in, tr("What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.")

@@ -14,12 +14,13 @@ namespace tierloam::forms {
 class CautionCard;
 }
 namespace tierloam::ui {
-class ChoiceField;
 class LengthField;
 class Settings;
 }
 
 namespace tierloam::handbook {
+
+class StackChoice;
 
 /// A harvest of one stack, guided: what each tray weighs before it is lifted, the steps, a card for each day of light-drying, and what became of the
 /// castings that were taken. It opens the forms that record the steps.
@@ -44,6 +45,7 @@ private:
     void build();
     void beforeLifting(QVBoxLayout* rows, const journal::Standing& standing, const reckoning::StackReckoning& now);
     void drying(QVBoxLayout* rows, const journal::StackHistory& history, const reckoning::StackReckoning& now);
+    void keepThem(QVBoxLayout* in, QWidget* card, const guide::HarvestOutcome& outcome);
     void afterwards(QVBoxLayout* rows, const journal::Standing& standing, const journal::StackHistory& history, const reckoning::StackReckoning& now);
     void addButton(QWidget* buttons, const QString& text, bool first, const char* name, const journal::Action& action, std::optional<int> slot = std::nullopt);
 
@@ -51,7 +53,7 @@ private:
     const ui::Theme& theme_;
     ui::Settings& settings_;
     forms::CautionCard* cautions_;   ///< above everything, so that it is in sight in a small window too
-    ui::ChoiceField* stack_;
+    StackChoice* stack_;
     ui::LengthField* reach_;
     QLabel* reachLabel_;
     QLabel* line_;

@@ -6,6 +6,7 @@
 #include "ui/common/dates.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
 #include "ui/forms/cautions.h"
 #include "ui/handbook/symptom_words.h"
@@ -69,7 +70,7 @@ MadeList keptOut()
     for (const auto welcome : {materials::Welcome::no, materials::Welcome::aLittle}) {
         for (const materials::Material& row : materials::Table::builtIn().rows()) {
             if (row.welcome == welcome)
-                list.rows.append(QStringList{QString::fromStdString(row.name), QString{ui::welcomeMark(welcome) % u' ' % ui::welcomeText(welcome)}, ui::doubtText(row.doubt)});
+                list.rows.append(QStringList{ui::materialText(row.name), QString{ui::welcomeMark(welcome) % u' ' % ui::welcomeText(welcome)}, ui::doubtText(row.doubt)});
         }
     }
     return list;
@@ -95,6 +96,28 @@ MadeList symptoms()
     return list;
 }
 
+/// When a tray that was lifted later was first said to be ready, and how sure that was on the day of its lifting.
+void readyDates(MadeList& list, const QString& name, const reckoning::StackReckoning& stack)
+{
+    int lifted = 0, asReady = 0;
+    QString last;
+    for (const reckoning::HarvestCheck& harvest : stack.harvests) {
+        if (!harvest.liftedOn) continue;
+        ++lifted;
+        const bool ready = harvest.readyWhenLifted >= guide::lowOf(guide::Figure::alertWithdrawn) / 100.0;
+        if (ready) ++asReady;
+        const auto said = std::ranges::find_if(stack.history, [&](const reckoning::StackEstimate& on) {
+            return on.day <= *harvest.liftedOn && std::ranges::any_of(on.slots, [&](const reckoning::TrayEstimate& tray) {
+                return tray.batch == harvest.batch && 100.0 * tray.readyProbability >= guide::lowOf(guide::Figure::alertRaised);
+            });
+        });
+        const QString when = ui::fullDay(*harvest.liftedOn);
+        last = said == stack.history.end() ? Lists::tr("lifted %1, before it was said to be ready (%2)").arg(when, ui::percentText(harvest.readyWhenLifted))
+                                           : Lists::tr("said to be ready from %1, lifted %2 (%3)").arg(ui::fullDay(said->day), when, ui::percentText(harvest.readyWhenLifted));
+    }
+    if (lifted > 0) list.rows.append(QStringList{name, Lists::tr("ready dates"), Lists::tr("%1 of %2 lifted when ready").arg(QString::number(asReady), QString::number(lifted)), last});
+}
+
 /// What was expected at the moment of a draining or a harvest, beside what came.
 MadeList trackRecord(const PageFacts& facts)
 {
@@ -115,6 +138,7 @@ MadeList trackRecord(const PageFacts& facts)
             const auto& last = stack.harvests.back();
             list.rows.append(QStringList{name, Lists::tr("harvests, by weight"), Lists::tr("%1 of %2").arg(QString::number(within), QString::number(stack.harvests.size())),
                                          Lists::tr("%1, %2").arg(ui::massText(last.takenKg), ui::massBand(last.expectedKg))});
+            readyDates(list, name, stack);
         }
     }
     return list;

@@ -1,6 +1,5 @@
 #include "ui/handbook/symptom_view.h"
 
-#include "ui/common/choice_field.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/flow_layout.h"
@@ -8,6 +7,7 @@
 #include "ui/common/panels.h"
 #include "ui/forms/caution_card.h"
 #include "ui/handbook/handbook_text.h"
+#include "ui/handbook/stack_choice.h"
 #include "ui/handbook/symptom_words.h"
 
 #include <QCoreApplication>
@@ -42,8 +42,7 @@ SymptomView::SymptomView(household::Household& household, const ui::Theme& theme
         }
     };
     ownWords(BlockKind::paragraph, ui::TextRole::muted);
-    stack_ = new ui::ChoiceField{body};
-    stack_->setName(tr("Stack"));
+    stack_ = new StackChoice{household_, body};
     stack_->setObjectName(QStringLiteral("symptomStack"));
     column_->addWidget(stack_);
     column_->addWidget(ui::makeLabel(tr("What do you notice?"), ui::TextRole::section, body));
@@ -76,7 +75,7 @@ SymptomView::SymptomView(household::Household& household, const ui::Theme& theme
     setFocusProxy(chips_.front());
 }
 
-QString SymptomView::stack() const { return stack_->value().toString(); }
+QString SymptomView::stack() const { return stack_->stack(); }
 
 void SymptomView::chooseStack(const QString& stack)
 {
@@ -86,16 +85,7 @@ void SymptomView::chooseStack(const QString& stack)
 
 void SymptomView::follow()
 {
-    const QString before = stack();
-    QStringList names;
-    for (const journal::StackHistory& history : household_.journal()->replay.stacks) {
-        const journal::Standing* standing = history.on(household_.today());
-        if (standing && !standing->retired && standing->trays() > 0) names << QString::fromStdString(history.name);
-    }
-    stack_->clearChoices();
-    for (const QString& name : names) stack_->addChoice(name, name);
-    if (names.contains(before)) stack_->setValue(before);
-    else if (!names.isEmpty()) stack_->setValue(names.front());
+    stack_->follow();
     rank();
 }
 

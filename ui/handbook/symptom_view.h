@@ -12,11 +12,9 @@ class QLabel;
 class QPushButton;
 class QVBoxLayout;
 
-namespace tierloam::ui {
-class ChoiceField;
-}
-
 namespace tierloam::handbook {
+
+class StackChoice;
 
 /// What may be wrong with a stack: one click on a symptom puts the causes in order, each with its evidence, the look that tells it apart, its remedy
 /// with the caution, and the entries to record; the second click opens the form.
@@ -44,7 +42,7 @@ private:
 
     household::Household& household_;
     const ui::Theme& theme_;
-    ui::ChoiceField* stack_;
+    StackChoice* stack_;
     std::vector<QPushButton*> chips_;
     QLabel* line_;
     QPushButton* note_;

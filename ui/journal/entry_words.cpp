@@ -1,6 +1,7 @@
 #include "ui/journal/entry_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -28,7 +29,7 @@ QString percent(const Share& share)
 QString ofMaterial(const Amount& amount, const std::string& material, std::string_view otherwise)
 {
     const std::string_view name = material.empty() ? otherwise : std::string_view{material};
-    return JournalWords::tr("%1 %2").arg(ui::amountText(amount), QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+    return JournalWords::tr("%1 %2").arg(ui::amountText(amount), ui::materialText(name));
 }
 
 QString sideWords(journal::Side side)

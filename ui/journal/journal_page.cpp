@@ -5,6 +5,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
+#include "ui/common/row_table.h"
 #include "ui/forms/entry_editor.h"
 #include "ui/journal/bulk_view.h"
 #include "ui/journal/entry_words.h"
@@ -170,21 +171,10 @@ void JournalPage::buildTable()
     table_ = new QTableView{this};
     table_->setObjectName(QStringLiteral("journalTable"));
     table_->setModel(filter_);
-    table_->setSortingEnabled(true);
+    ui::setUpRowTable(*table_);
     table_->sortByColumn(JournalModel::when, Qt::DescendingOrder);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->setAlternatingRowColors(true);
-    table_->setShowGrid(false);
-    table_->setWordWrap(false);
-    table_->setTabKeyNavigation(false);
-    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table_->horizontalHeader()->setStretchLastSection(true);
-    table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setSectionsMovable(true);
     ui::setAccess(table_, tr("Journal"), tr("Enter edits the chosen entry, Delete takes it out"));
     connect(table_, &QTableView::doubleClicked, this, &JournalPage::editChosen);

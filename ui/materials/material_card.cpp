@@ -4,8 +4,8 @@
 #include "ui/common/fact_list.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
-#include "ui/forms/caution_card.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -20,10 +20,8 @@ MaterialCard::MaterialCard(QWidget* parent) : ui::Card{parent}
     welcome_ = ui::makeLabel({}, ui::TextRole::body, this, true);
     welcome_->setObjectName(QStringLiteral("welcomeLine"));
     facts_ = new ui::FactList{this};
-    cautions_ = new forms::CautionCard{this};
     column()->addWidget(name_);
     column()->addWidget(welcome_);
-    column()->addWidget(cautions_);
     column()->addWidget(facts_);
     auto* buttons = new QWidget{this};
     auto* flow = new ui::FlowLayout{buttons, 6};
@@ -53,10 +51,9 @@ void MaterialCard::setMaterial(const materials::Material* material, bool favouri
     edit_->setVisible(material && material->own && canEdit);
     if (!material) {
         name_->setText(tr("No material is chosen."));
-        cautions_->setCautions({});
         return;
     }
-    const QString name = QString::fromStdString(material->name);
+    const QString name = ui::materialText(material->name);
     name_->setText(material->own ? tr("%1 (own)").arg(name) : name);
     const QString mark = ui::welcomeMark(material->welcome);
     const QString welcome = material->own ? tr("your own: you judge it") : material->welcome == materials::Welcome::yes ? tr("welcome") : material->welcome == materials::Welcome::aLittle ? tr("only a little at a time") : tr("keep it out");
@@ -75,7 +72,6 @@ void MaterialCard::setMaterial(const materials::Material* material, bool favouri
     const QString source = QString::fromStdString(material->source);
     facts << std::pair{tr("Source"), source.isEmpty() && material->own ? tr("none noted; what was left out is that of kitchen mix") : source};
     facts_->setFacts(facts);
-    cautions_->setCautions(forms::isManure(*material) ? QList{forms::manureCaution()} : QList<forms::Caution>{});
     star_->setText(favourite ? tr("★ Favourite") : tr("☆ Make it a favourite"));
     setAccessibleName(name);
 }

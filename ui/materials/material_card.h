@@ -8,10 +8,6 @@
 class QLabel;
 class QPushButton;
 
-namespace tierloam::forms {
-class CautionCard;
-}
-
 namespace tierloam::ui {
 class FactList;
 }
@@ -41,7 +37,6 @@ private:
     QLabel* name_;
     QLabel* welcome_;
     ui::FactList* facts_;
-    forms::CautionCard* cautions_;
     QPushButton* star_;
     QPushButton* mix_;
     QPushButton* edit_;

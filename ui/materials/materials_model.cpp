@@ -1,6 +1,7 @@
 #include "ui/materials/materials_model.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
 
 #include <algorithm>
@@ -66,7 +67,7 @@ QString MaterialsModel::text(int row, int column) const
     const materials::Material& material = rows_[static_cast<std::size_t>(row)];
     switch (column) {
     case favourite: return isFavourite(row) ? QStringLiteral("★") : QString{};
-    case name: return material.own ? tr("%1 (own)").arg(plain(material.name)) : plain(material.name);
+    case name: return material.own ? tr("%1 (own)").arg(ui::materialText(material.name)) : ui::materialText(material.name);
     case welcome: return QString{ui::welcomeMark(material.welcome) % u' ' % ui::welcomeText(material.welcome)};
     case ratio: return material.carbonToNitrogen ? ui::numberText(*material.carbonToNitrogen, 0) : QStringLiteral("–");
     case moisture: return tr("%1 %").arg(ui::numberText(material.moisturePercent, 0));
@@ -93,11 +94,11 @@ QVariant MaterialsModel::data(const QModelIndex& index, int role) const
     case Qt::TextAlignmentRole:
         return QVariant{(column == ratio || (column >= moisture && column <= bulk) || column == held ? Qt::AlignTrailing : Qt::AlignLeading) | Qt::AlignVCenter};
     case sortRole:
-        if (column == name) return plain(material->name);
+        if (column == name) return ui::materialText(material->name);
         if (column == favourite) return isFavourite(index.row()) ? 0.0 : 1.0;
         return sortValue(*material, column);
     case searchRole:
-        return QString{plain(material->name) % u'\n' % ui::kindText(material->kind) % u'\n' % ui::welcomeText(material->welcome) % u'\n' % ui::doubtText(material->doubt)
+        return QString{ui::materialText(material->name) % u'\n' % plain(material->name) % u'\n' % ui::kindText(material->kind) % u'\n' % ui::welcomeText(material->welcome) % u'\n' % ui::doubtText(material->doubt)
                        % u'\n' % ui::softeningText(material->softening) % u'\n' % plain(material->source)};
     default: return {};
     }

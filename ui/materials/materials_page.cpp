@@ -3,6 +3,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/panels.h"
+#include "ui/common/row_table.h"
 #include "ui/common/seams.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/caution_card.h"
@@ -126,20 +127,9 @@ void MaterialsPage::buildTable()
     table_ = new QTableView{left_};
     table_->setObjectName(QStringLiteral("materialsTable"));
     table_->setModel(filter_);
-    table_->setSortingEnabled(true);
+    ui::setUpRowTable(*table_);
     table_->sortByColumn(MaterialsModel::name, Qt::AscendingOrder);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->setAlternatingRowColors(true);
-    table_->setShowGrid(false);
-    table_->setWordWrap(false);
-    table_->setTabKeyNavigation(false);
-    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table_->horizontalHeader()->setHighlightSections(false);
     ui::setAccess(table_, tr("Materials"), tr("Enter puts the chosen material into the mix"));
     column->addWidget(table_, 1);
     card_ = new MaterialCard{left_};
@@ -274,7 +264,7 @@ void MaterialsPage::tellCautions()
     QList<forms::Caution> told;
     const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
     if (!beside && sum() == Sum::leachate) told.append(forms::leachateCaution());
-    if (!beside && card_->material() && forms::isManure(*card_->material())) told.append(forms::manureCaution());
+    if (card_->material() && forms::isManure(*card_->material())) told.append(forms::manureCaution());
     cautions_->setCautions(told);
 }
 

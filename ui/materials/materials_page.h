@@ -92,7 +92,7 @@ private:
     MaterialsModel* model_;
     MaterialsFilter* filter_;
     ui::PageHead* head_;
-    forms::CautionCard* cautions_;           ///< above what scrolls, while the sums stand under the table
+    forms::CautionCard* cautions_;           ///< above what scrolls
     QScrollArea* scroll_;
     QWidget* body_;
     QBoxLayout* sides_;

@@ -1,6 +1,7 @@
 #include "ui/materials/mix_bench.h"
 
 #include "core/guide/figures.h"
+#include "ui/common/material_names.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/fact_list.h"
 #include "ui/common/field_edit.h"
@@ -33,7 +34,7 @@ constexpr double bedCelsius = 20, wormsKgPerM2 = 1.0; ///< for "how fast it soft
 constexpr double nearEnough = 5;  ///< points of moisture beside the wish; ours
 constexpr double mostAmount = 100000;
 
-QString quoted(const materials::Material& material) { return QStringLiteral("«") % QString::fromStdString(material.name) % QStringLiteral("»"); }
+QString quoted(const materials::Material& material) { return QStringLiteral("«") % ui::materialText(material.name) % QStringLiteral("»"); }
 
 QString ratioOf(const materials::Mix& mix)
 {
