@@ -11,6 +11,7 @@
 #include "ui/journal/entry_words.h"
 #include "ui/journal/journal_filter.h"
 #include "ui/journal/journal_model.h"
+#include "ui/journal/picture_strip.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -64,6 +65,9 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
     nothing_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     nothing_->setContentsMargins(20, 40, 20, 0);
     rows->addWidget(nothing_, 3);
+    strip_ = new PictureStrip{household_, this};
+    connect(strip_, &PictureStrip::wanted, this, &JournalPage::photosWanted);
+    rows->addWidget(strip_);
     editorBox_ = new QWidget{this};
     auto* editorRows = new QVBoxLayout{editorBox_};
     editorRows->setContentsMargins(0, 0, 0, 0);
@@ -252,6 +256,7 @@ void JournalPage::tellCount()
     together_->setEnabled(picked > 1 && !household_.readOnly());
     delete_->setEnabled(picked > 0 && !household_.readOnly());
     showAll_->setVisible(filter_->anySet());
+    strip_->follow(picked == 1 ? chosen().front() : journal::EntryId::none);
     filters_->setVisible(all > 0);
     table_->setVisible(shown > 0);
     nothing_->setVisible(shown == 0);

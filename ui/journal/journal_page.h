@@ -27,9 +27,10 @@ namespace tierloam::journal_page {
 
 class JournalFilter;
 class JournalModel;
+class PictureStrip;
 
 /// The journal page: all entries as a table, newest first, filtered by words, stack, action and period. Enter edits the chosen entry in
-/// place below the table, Del takes the chosen ones out (undo brings them back), Ctrl+F finds as one types, Esc shows all again.
+/// place below the table, its pictures stand there as thumbnails, Del takes the chosen ones out (undo brings them back), Ctrl+F finds as one types, Esc shows all again.
 class JournalPage : public QWidget {
     Q_OBJECT
 
@@ -86,6 +87,7 @@ private:
     QPushButton* delete_ = nullptr;
     QTableView* table_ = nullptr;
     QLabel* nothing_ = nullptr;
+    PictureStrip* strip_ = nullptr;
     QWidget* editorBox_ = nullptr;
     forms::EntryEditor* editor_ = nullptr;
     bool stale_ = true;
