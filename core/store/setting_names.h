@@ -15,6 +15,8 @@ inline constexpr QLatin1StringView settingBackupFolder{"backup_folder"};
 inline constexpr QLatin1StringView settingYearWishes{"year_wishes"};
 /// What the kitchen gives in a week, kg fresh with a decimal point; none: as learned from the journal.
 inline constexpr QLatin1StringView settingSupply{"kitchen_supply"};
+/// Names of stacks in the order in which they stand on the shelf, a line each; those not named come after, in the order of their set-up.
+inline constexpr QLatin1StringView settingStackOrder{"stack_order"};
 /// Advice that was put off: a line each, "UNTIL CODE STACK".
 inline constexpr QLatin1StringView settingPutOff{"due_put_off"};
 /// Day on which a look was advised last, per stack: a line each, "DAY STACK".

@@ -312,6 +312,7 @@ TEST(UsualActs, FeedComesWithItsCoverAndOthersStandAlone)
     // Every action of the shelf's part of the table means something.
     for (const ui::ActionRow& row : ui::actionTable())
         if (row.where == ui::Where::shelf) {
-            EXPECT_TRUE(formOf(row.id) || daysMoved(row.id) || row.id == ui::ActionId::moreActs || row.id == ui::ActionId::backToToday) << row.name;
+            const bool moves = row.id == ui::ActionId::moveStackLeft || row.id == ui::ActionId::moveStackRight;
+            EXPECT_TRUE(formOf(row.id) || daysMoved(row.id) || moves || row.id == ui::ActionId::moreActs || row.id == ui::ActionId::backToToday) << row.name;
         }
 }

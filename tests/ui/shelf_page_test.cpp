@@ -18,6 +18,7 @@
 #include <QScrollArea>
 #include <QSlider>
 #include <QTemporaryDir>
+#include <QUndoStack>
 #include <QtTest/QTest>
 
 #include <gtest/gtest.h>
@@ -349,6 +350,57 @@ TEST_F(ShelfPageTest, ThePastIsShownAndRecordsOnItsDay)
     page_->action(ui::ActionId::backToToday)->trigger();
     EXPECT_TRUE(page_->action(ui::ActionId::dayBack)->isEnabled());
     EXPECT_FALSE(page_->action(ui::ActionId::dayForward)->isEnabled());
+}
+
+TEST_F(ShelfPageTest, StacksAreMovedByKeysAndTheOrderIsKeptAndUndone)
+{
+    start();
+    const auto order = [&] {
+        QStringList names;
+        for (const StackColumn* each : page_->board()->columns()) names << QString::fromStdString(each->key());
+        return names;
+    };
+    ASSERT_EQ(order(), (QStringList{QStringLiteral("Scullery"), QStringLiteral("Lean-to"), QStringLiteral("Cellar")}));
+    column("Scullery")->canvas()->setFocus();
+    column("Scullery")->canvas()->setCurrentPart(2);
+    EXPECT_FALSE(page_->action(ui::ActionId::moveStackLeft)->isEnabled()) << "it is the first";
+    QTest::keyClick(column("Scullery")->canvas(), Qt::Key_Right, Qt::AltModifier);
+    EXPECT_EQ(order(), (QStringList{QStringLiteral("Lean-to"), QStringLiteral("Scullery"), QStringLiteral("Cellar")}));
+    EXPECT_TRUE(column("Scullery")->canvas()->hasFocus()) << "the focus goes along";
+    EXPECT_EQ(column("Scullery")->canvas()->currentPart(), 2);
+    QTest::keyClick(column("Scullery")->canvas(), Qt::Key_Right, Qt::AltModifier);
+    EXPECT_EQ(order().last(), QStringLiteral("Scullery"));
+    EXPECT_FALSE(page_->action(ui::ActionId::moveStackRight)->isEnabled());
+    household_->finishWrites();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return household_->undoStack()->count() >= 2; }, patience));
+    EXPECT_TRUE(household_->undoStack()->undoText().contains(QStringLiteral("Scullery")));
+    household_->undoStack()->undo();
+    EXPECT_TRUE(settled());
+    EXPECT_EQ(order(), (QStringList{QStringLiteral("Lean-to"), QStringLiteral("Scullery"), QStringLiteral("Cellar")}));
+    // It is kept in the file: a page made anew shows it.
+    household_->finishWrites();
+    ShelfPage again{*household_, theme_};
+    again.refreshNow();
+    EXPECT_EQ(again.board()->columns()[1]->key(), "Scullery");
+}
+
+TEST_F(ShelfPageTest, StacksAreDraggedToAnotherPlace)
+{
+    start();
+    StackCanvas* canvas = column("Cellar")->canvas();
+    const QRect first = column("Scullery")->geometry();
+    const QPoint to = canvas->mapFrom(page_->board(), first.topLeft() + QPoint{8, 40});
+    clickPart("Cellar", 1);
+    ASSERT_TRUE(open<PartPanel>());
+    canvas = column("Cellar")->canvas();
+    QTest::mousePress(canvas, Qt::LeftButton, {}, QPoint{30, 20});
+    QTest::mouseMove(canvas, QPoint{0, 20});
+    QTest::mouseMove(canvas, to);
+    QTest::mouseRelease(canvas, Qt::LeftButton, {}, to);
+    EXPECT_EQ(page_->board()->columns()[0]->key(), "Cellar");
+    EXPECT_EQ(column("Cellar")->canvas()->selectedPart(), 1) << "the mark of what is open goes along";
+    EXPECT_FALSE(column("Scullery")->canvas()->selectedPart());
+    keep("page-moved");
 }
 
 TEST_F(ShelfPageTest, TodayMovesOnWithTheClock)

@@ -22,11 +22,11 @@ enum class ActionId {
     newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, stackSheet, trayLabels, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue,
-    themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, fullScreen, shortcuts, copyReport, about,
+    themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, lessMotion, fullScreen, shortcuts, copyReport, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
     check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,
-    moreActs, dayBack, dayForward, weekBack, weekForward, backToToday,
+    moreActs, moveStackLeft, moveStackRight, dayBack, dayForward, weekBack, weekForward, backToToday,
     // trends
     range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
     // journal

@@ -105,6 +105,11 @@ int Theme::px(double atHundred) const
     return static_cast<int>(std::lround(atHundred * scale()));
 }
 
+bool Theme::moves() const
+{
+    return !lessMotion_ && QApplication::style()->styleHint(QStyle::SH_Widget_Animation_Duration) > 0;
+}
+
 void Theme::setMode(ThemeMode mode)
 {
     if (mode == mode_) return;
@@ -135,6 +140,7 @@ void Theme::restore(const Settings& settings)
     for (const ThemeMode known : {ThemeMode::light, ThemeMode::dark, ThemeMode::system}) {
         if (nameOf(known) == mode) mode_ = known;
     }
+    lessMotion_ = settings.value(QStringLiteral("window/lessMotion"), false).toBool();
     const int scale = settings.value(QStringLiteral("window/fontScale"), 100).toInt();
     if (scale >= smallestScale && scale <= largestScale) scale_ = scale;
 }
@@ -143,6 +149,7 @@ void Theme::remember(Settings& settings) const
 {
     settings.setValue(QStringLiteral("window/theme"), nameOf(mode_));
     settings.setValue(QStringLiteral("window/fontScale"), scale_);
+    settings.setValue(QStringLiteral("window/lessMotion"), lessMotion_);
 }
 
 }

@@ -39,12 +39,17 @@ public:
     /// A length in pixels at 100 %, grown with the font.
     int px(double atHundred) const;
 
+    /// Whether a stack that changes may move for a moment: not when the desktop has animations off, nor when less motion was asked for.
+    bool moves() const;
+    bool lessMotion() const { return lessMotion_; }
+    void setLessMotion(bool less) { lessMotion_ = less; }
+
     void setMode(ThemeMode mode);
     void setFontScale(int percent);                        ///< held to 100…200
     /// Sets style, palette, font and style sheet of the application and emits changed().
     void apply();
 
-    /// Reads mode and scale; unknown values leave the defaults.
+    /// Reads mode, scale and motion; unknown values leave the defaults.
     void restore(const Settings& settings);
     void remember(Settings& settings) const;
 
@@ -54,6 +59,7 @@ Q_SIGNALS:
 private:
     ThemeMode mode_ = ThemeMode::system;
     int scale_ = 100;
+    bool lessMotion_ = false;
     bool systemDark_ = false;
     QFont systemFont_;
 };

@@ -154,9 +154,8 @@ void drawLid(QPainter& painter, const StackPicture& stack, const StackLayout& la
     drawVents(painter, foot + (head - foot) * 0.22, foot + (head - foot) * 0.78, std::max(1.6, thick * 0.3), palette);
 }
 
-void drawLight(QPainter& painter, const StackLayout& layout, double pxPerCm, const Palette& palette)
+void drawLight(QPainter& painter, const StackLayout& layout, const QRectF& rim, double pxPerCm, const Palette& palette)
 {
-    const QRectF& rim = layout.trays.back().rim;
     const double from = layout.top + 2, to = rim.top() - pxPerCm * 0.9;
     const double head = std::clamp(pxPerCm * 0.75, 3.5, 7.0);
     painter.setPen(QPen{palette.amber, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
@@ -213,12 +212,20 @@ bool drawStack(QPainter& painter, const StackPicture& stack, const StackLayout& 
     painter.setRenderHint(QPainter::Antialiasing);
     drawStand(painter, stack, layout, palette);
     drawSump(painter, stack, layout, scale, palette);
-    for (std::size_t i = 0; i < stack.trays.size(); ++i) drawTray(painter, stack.trays[i], layout.trays[i], scale.pxPerCm, palette);
+    const double whole = painter.opacity();
+    for (std::size_t i = 0; i < stack.trays.size(); ++i) {
+        painter.setOpacity(whole * layout.trays[i].opacity);
+        drawTray(painter, stack.trays[i], layout.trays[i], scale.pxPerCm, palette);
+    }
+    painter.setOpacity(whole);
     drawLid(painter, stack, layout, scale.pxPerCm, palette);
-    if (!stack.trays.empty() && stack.trays.back().drying) drawLight(painter, layout, scale.pxPerCm, palette);
     bool fits = true;
-    for (std::size_t i = 0; i < stack.trays.size(); ++i)
+    for (std::size_t i = 0; i < stack.trays.size(); ++i) {
+        if (stack.trays[i].drying) drawLight(painter, layout, layout.trays[i].rim, scale.pxPerCm, palette);
+        painter.setOpacity(whole * layout.trays[i].opacity);
         fits &= drawTrayLabels(painter, stack.trays[i], layout.trays[i].labels, layout.mirrored, labels, palette, type);
+        painter.setOpacity(whole);
+    }
     fits &= drawLabels(painter, layout.sumpLabels, stack.sump.levelLabel, stack.sump.labels, palette, type);
     painter.restore();
     return fits;

@@ -26,6 +26,7 @@ struct StackLayout {
         QRectF rim;
         QRectF inside;                ///< where strata may lie: its bottom is the floor, its height the tray's
         QRectF labels;                ///< beside it, text and ring
+        double opacity = 1;           ///< below 1 while it comes or goes (stack_motion.h)
         QRectF whole() const { return box.united(rim); }
     };
     std::vector<Tray> trays;          ///< from the bottom up

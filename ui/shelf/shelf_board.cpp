@@ -2,7 +2,6 @@
 
 #include "ui/common/panels.h"
 #include "ui/drawing/legend.h"
-#include "ui/shelf/strips_view.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -14,13 +13,6 @@
 #include <cmath>
 
 namespace tierloam::shelf {
-
-namespace {
-
-constexpr int margin = 18, columnGap = 12;
-constexpr double topSpace = 4;
-
-}
 
 ShelfBoard::ShelfBoard(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}, empty_{new QWidget{this}}
 {
@@ -48,7 +40,7 @@ ShelfBoard::ShelfBoard(const ui::Theme& theme, QWidget* parent) : QWidget{parent
 
 StackColumn* ShelfBoard::addColumn()
 {
-    auto* column = new StackColumn{theme_, this};
+    auto* column = new StackColumn{theme_, compact_, this};
     const auto named = [column] { return QString::fromStdString(column->key()); };
     connect(column, &StackColumn::feedWanted, this, [this, named] { Q_EMIT feedWanted(named()); });
     connect(column, &StackColumn::waterWanted, this, [this, named] { Q_EMIT waterWanted(named()); });
@@ -60,7 +52,14 @@ StackColumn* ShelfBoard::addColumn()
         current_ = column->key();
         Q_EMIT columnWalked(column);
     });
-    if (!columns_.empty()) setTabOrder(columns_.back()->moreButton(), column->canvas());
+    connect(column->canvas(), &StackCanvas::rowWanted, this, [this, column](int by) { stepRow(column, by); });
+    connect(column->canvas(), &StackCanvas::dragged, this, [this, column](const QPoint& at) { dragTo(column, mapFromGlobal(at)); });
+    connect(column->canvas(), &StackCanvas::dropped, this, [this, column](const QPoint& at) { drop(column, mapFromGlobal(at)); });
+    connect(column->canvas(), &StackCanvas::dragEnded, this, [this, column] {
+        column->canvas()->setLifted(false);
+        dropAt_.reset();
+        update();
+    });
     column->show();
     return column;
 }
@@ -74,16 +73,102 @@ void ShelfBoard::step(StackColumn* from, int by)
     to->canvas()->setFocus(Qt::OtherFocusReason);
 }
 
-void ShelfBoard::setModel(std::shared_ptr<const ShelfModel> model)
+void ShelfBoard::stepRow(StackColumn* from, int by)
+{
+    const auto at = std::find(columns_.begin(), columns_.end(), from) - columns_.begin() + by * perRow_;
+    if (at < 0 || at >= static_cast<std::ptrdiff_t>(columns_.size())) return;
+    StackCanvas* to = columns_[static_cast<std::size_t>(at)]->canvas();
+    to->setCurrentPart(by < 0 ? 0 : to->partCount() - 1);
+    to->setFocus(Qt::OtherFocusReason);
+}
+
+/// How many stacks would stand before one that is let go there.
+int ShelfBoard::placeAt(QPoint at) const
+{
+    const bool leftToRight = layoutDirection() == Qt::LeftToRight;
+    const int count = static_cast<int>(columns_.size());
+    for (int first = 0; first < count; first += perRow_) {
+        const int last = std::min(count, first + perRow_);
+        const bool lastRow = last == count;
+        if (!lastRow && at.y() > columns_[static_cast<std::size_t>(first)]->geometry().bottom()) continue;
+        int place = first;
+        while (place < last) {
+            const int middle = columns_[static_cast<std::size_t>(place)]->geometry().center().x();
+            if (leftToRight ? at.x() < middle : at.x() > middle) break;
+            ++place;
+        }
+        return place;
+    }
+    return count;
+}
+
+void ShelfBoard::dragTo(StackColumn* column, QPoint at)
+{
+    column->canvas()->setLifted(true);
+    const int place = placeAt(at);
+    if (dropAt_ != place) {
+        dropAt_ = place;
+        update();
+    }
+    Q_EMIT dragMoved(at);
+}
+
+void ShelfBoard::drop(StackColumn* column, QPoint at)
+{
+    const int from = static_cast<int>(std::find(columns_.begin(), columns_.end(), column) - columns_.begin());
+    const int before = placeAt(at);
+    const int place = before > from ? before - 1 : before; // it stands there no more once it is lifted
+    if (place != from) Q_EMIT placeWanted(QString::fromStdString(column->key()), place);
+}
+
+QRect ShelfBoard::dropMark() const
+{
+    if (!dropAt_ || columns_.empty()) return {};
+    const bool after = *dropAt_ > 0 && (*dropAt_ >= static_cast<int>(columns_.size()) || *dropAt_ % perRow_ == 0);
+    const QRect beside = columns_[static_cast<std::size_t>(after && *dropAt_ >= static_cast<int>(columns_.size()) ? *dropAt_ - 1 : *dropAt_)]->geometry();
+    const bool end = after && *dropAt_ >= static_cast<int>(columns_.size());
+    const bool atRight = end == (layoutDirection() == Qt::LeftToRight);
+    return {atRight ? beside.right() + 4 : beside.left() - 8, beside.top() + 4, 4, beside.height() - 8};
+}
+
+void ShelfBoard::showPart(const QRect& seen)
+{
+    if (!compact_) return;
+    const QRect wanted = seen.adjusted(0, -seen.height() / 2, 0, seen.height() / 2);
+    for (StackColumn* column : columns_)
+        if (!column->furnished() && column->geometry().intersects(wanted)) column->furnish();
+}
+
+/// Columns stand for places, not for stacks: when the order changes, the focus goes with its stack.
+void ShelfBoard::followFocus(const std::string& stack, int part)
+{
+    StackColumn* to = column(stack);
+    if (!to || to->canvas()->hasFocus()) return;
+    to->canvas()->setCurrentPart(part);
+    to->canvas()->setFocus(Qt::OtherFocusReason);
+}
+
+void ShelfBoard::setModel(std::shared_ptr<const ShelfModel> model, bool moves)
 {
     model_ = std::move(model);
+    const auto focused = std::find_if(columns_.begin(), columns_.end(), [](const StackColumn* each) { return each->canvas()->hasFocus(); });
+    const std::optional<std::pair<std::string, int>> focus = focused == columns_.end() ? std::nullopt : std::optional{std::pair{(*focused)->key(), (*focused)->canvas()->currentPart()}};
+    const bool compact = static_cast<int>(model_->stacks.size()) >= compactFrom;
+    if (compact != compact_) {
+        for (StackColumn* column : columns_) {
+            column->hide();
+            column->deleteLater();
+        }
+        columns_.clear();
+        compact_ = compact;
+    }
     while (columns_.size() > model_->stacks.size()) {
         columns_.back()->deleteLater();
         columns_.back()->hide();
         columns_.pop_back();
     }
     while (columns_.size() < model_->stacks.size()) columns_.push_back(addColumn());
-    for (std::size_t i = 0; i < columns_.size(); ++i) columns_[i]->setStack(model_, i);
+    for (std::size_t i = 0; i < columns_.size(); ++i) columns_[i]->setStack(model_, i, moves);
     if (model_->past()) {
         emptyTitle_->setText(tr("No stack stood on this day"));
         emptyText_->setText(tr("The first one was started later. Move the slider on, or go back to today."));
@@ -99,6 +184,8 @@ void ShelfBoard::setModel(std::shared_ptr<const ShelfModel> model)
     empty_->setVisible(columns_.empty());
     lay();
     update();
+    markSelected(selectedStack_, selectedPart_);
+    if (focus) followFocus(focus->first, focus->second);
 }
 
 StackColumn* ShelfBoard::column(const std::string& stack) const
@@ -117,6 +204,8 @@ void ShelfBoard::setCurrent(const std::string& stack) { current_ = stack; }
 
 void ShelfBoard::markSelected(const std::string& stack, std::optional<int> part)
 {
+    selectedStack_ = stack;
+    selectedPart_ = part;
     for (StackColumn* each : columns_) each->canvas()->setSelectedPart(each->key() == stack ? part : std::nullopt);
 }
 
@@ -131,85 +220,15 @@ void ShelfBoard::lay()
 {
     if (!model_ || view_.isEmpty()) return;
     if (columns_.empty()) layEmpty();
+    else if (compact_) layGrid();
     else layColumns();
-}
-
-void ShelfBoard::layEmpty()
-{
-    const int width = std::min(view_.width() - 2 * margin, theme_.px(560));
-    const int height = std::max(empty_->layout()->heightForWidth(width), 10);
-    empty_->setGeometry(layoutDirection() == Qt::RightToLeft ? view_.width() - margin - width : margin, theme_.px(40), width, height);
-    legend_ = {};
-    setMinimumSize(0, height + theme_.px(60));
-    resize(std::max(view_.width(), 1), std::max(view_.height(), minimumHeight()));
-}
-
-void ShelfBoard::layColumns()
-{
-    const drawing::Type type = drawing::Type::from(font());
-    const int count = static_cast<int>(columns_.size());
-    std::vector<drawing::StackPicture> pictures;
-    pictures.reserve(model_->stacks.size());
-    for (const StackModel& stack : model_->stacks) pictures.push_back(stack.picture);
-
-    ShelfFrame frame;
-    frame.labels = drawing::labelSpace(pictures, type);
-    double tallest = 1;
-    for (const drawing::StackPicture& picture : pictures) tallest = std::max(tallest, drawing::heightCm(picture));
-    const double least = drawing::smallestScale(pictures, frame.labels);
-    const auto besideAt = [&](double pxPerCm) { return drawing::sideSpace({pxPerCm, 1}) + drawing::labelGap({pxPerCm, 1}) + frame.labels.width + 1; };
-
-    // Width of a column: three share the view; where more fit comfortably, more do; none is narrower than its words and a readable tray.
-    const double beside = besideAt(least);
-    const double narrowest = beside + std::max(104.0, 7.2 * drawing::lineHeight(type.small));
-    const double comfortable = narrowest * 1.35;
-    const double room = view_.width() - 2.0 * margin + columnGap;
-    const int together = std::min(count, std::max(3, static_cast<int>(room / (comfortable + columnGap))));
-    const double widest = beside + theme_.px(520);
-    const int width = static_cast<int>(std::clamp(room / together - columnGap, narrowest, widest));
-    frame.boxWidth = width - beside;
-
-    ColumnRows rows;
-    for (std::size_t i = 0; i < columns_.size(); ++i) {
-        frame.head = std::max(frame.head, std::ceil(StackCanvas::headHeight(model_->stacks[i], width - 4, type)));
-        rows.verdict = std::max(rows.verdict, columns_[i]->verdictHeight(width));
-        rows.buttons = std::max(rows.buttons, columns_[i]->buttonsHeight(width));
-    }
-    const double boardWidth = std::max<double>(count * (width + columnGap) - columnGap + 2 * margin, view_.width());
-    const double legendWidth = view_.width() - 2.0 * margin;
-    const double legendHeight = drawing::legendHeight(legendWidth, type);
-
-    // What the words leave goes to the drawing first, a part of it to the small charts.
-    const double leastStrips = std::ceil(StripsView::heightFor(font(), 0)), mostStrips = std::ceil(StripsView::heightFor(font(), 1));
-    const double others = rows.total() + leastStrips + legendHeight + 3 * rows.gap + frame.head + topSpace + 4;
-    const double smallest = tallest * least;
-    const double spare = std::max(0.0, view_.height() - others - smallest);
-    rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));
-    const double drawing = smallest + std::max(0.0, spare - (rows.strips - leastStrips));
-    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
-    // The space beside a box grows with the scale and takes from its width; once more with what came out.
-    frame.side = drawing::sideSpace(frame.scale);
-    frame.boxWidth = width - besideAt(frame.scale.pxPerCm);
-    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
-    rows.canvas = static_cast<int>(std::ceil(frame.head + topSpace + tallest * frame.scale.pxPerCm + 4));
-
-    const int height = rows.total();
-    const bool leftToRight = layoutDirection() == Qt::LeftToRight;
-    for (int i = 0; i < count; ++i) {
-        const int before = margin + i * (width + columnGap);
-        const int x = leftToRight ? before : static_cast<int>(boardWidth) - before - width;
-        columns_[static_cast<std::size_t>(i)]->setGeometry(x, 0, width, height);
-        columns_[static_cast<std::size_t>(i)]->setRows(rows, frame);
-    }
-    legend_ = QRectF{leftToRight ? static_cast<double>(margin) : boardWidth - margin - legendWidth, height + 2.0 * rows.gap, legendWidth, legendHeight};
-    setMinimumSize(static_cast<int>(boardWidth) > view_.width() ? static_cast<int>(boardWidth) : 0, static_cast<int>(legend_.bottom()) + rows.gap);
-    resize(std::max(view_.width(), static_cast<int>(boardWidth)), std::max(view_.height(), minimumHeight()));
 }
 
 void ShelfBoard::paintEvent(QPaintEvent*)
 {
     QPainter painter{this};
     painter.fillRect(rect(), theme_.palette().ground);
+    if (dropAt_) painter.fillRect(dropMark(), theme_.palette().moss);
     if (legend_.isNull()) return;
     drawing::drawLegend(painter, legend_, theme_.palette(), drawing::Type::from(font()));
 }

@@ -1,5 +1,6 @@
 #include "ui/shelf/shelf_page.h"
 
+#include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/forms/action_form.h"
@@ -17,6 +18,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -79,6 +81,9 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
         enableActions();
         Q_EMIT currentStackChanged(currentStack());
     });
+    connect(board_, &ShelfBoard::placeWanted, this, &ShelfPage::moveStack);
+    connect(board_, &ShelfBoard::dragMoved, this, [this](const QPoint& at) { scroll_->ensureVisible(at.x(), at.y(), 60, 60); });
+    for (QScrollBar* bar : {scroll_->verticalScrollBar(), scroll_->horizontalScrollBar()}) connect(bar, &QScrollBar::valueChanged, this, &ShelfPage::tellSeen);
     connect(dates_, &DateBar::dayChosen, this, &ShelfPage::showDay);
     connect(&household_, &household::Household::changed, this, &ShelfPage::refresh);
     connect(&household_, &household::Household::reckoned, this, &ShelfPage::refresh);
@@ -130,6 +135,11 @@ void ShelfPage::act(ui::ActionId id)
         openPanel(stack, std::nullopt);
         return;
     }
+    if (id == ui::ActionId::moveStackLeft || id == ui::ActionId::moveStackRight) {
+        const bool on = (id == ui::ActionId::moveStackRight) == (layoutDirection() == Qt::LeftToRight);
+        moveStack(stack, placeOf(stack) + (on ? 1 : -1));
+        return;
+    }
     const std::optional<FormKind> kind = formOf(id);
     if (!kind) return;
     if (isUsual(id) && !model_->past()) recordUsual(stack, *kind);
@@ -145,6 +155,10 @@ void ShelfPage::enableActions()
         if (daysMoved(id) || id == ui::ActionId::backToToday) {
             const int days = daysMoved(id).value_or(1);
             action->setEnabled(model_ && model_->first < model_->today && (days > 0 ? model_->past() : shown_ > model_->first));
+        } else if (id == ui::ActionId::moveStackLeft || id == ui::ActionId::moveStackRight) {
+            const bool on = (id == ui::ActionId::moveStackRight) == (layoutDirection() == Qt::LeftToRight);
+            const int place = placeOf(currentStack()) + (on ? 1 : -1);
+            action->setEnabled(standing && place >= 0 && place <= others && !household_.readOnly());
         } else if (id == ui::ActionId::moreActs) {
             action->setEnabled(standing);
         } else if (const std::optional<FormKind> kind = formOf(id)) {
@@ -152,6 +166,30 @@ void ShelfPage::enableActions()
         }
     }
 }
+
+int ShelfPage::placeOf(const QString& stack) const
+{
+    if (!model_) return -1;
+    const auto found = std::find_if(model_->stacks.begin(), model_->stacks.end(), [&](const StackModel& each) { return each.title == stack; });
+    return found == model_->stacks.end() ? -1 : static_cast<int>(found - model_->stacks.begin());
+}
+
+void ShelfPage::moveStack(const QString& stack, int place)
+{
+    const int from = placeOf(stack);
+    if (from < 0 || place < 0 || place >= static_cast<int>(model_->stacks.size()) || place == from || household_.readOnly()) return;
+    board_->setCurrent(stack.toStdString());
+    StackOrder shown;
+    for (const StackModel& each : model_->stacks) shown.push_back(each.key);
+    // Stacks that do not stand on the day shown keep their places behind those that do.
+    StackOrder all = movedTo(shown, stack.toStdString(), static_cast<std::size_t>(place));
+    for (const std::string& other : orderFrom(household_.kept(store::settingStackOrder)))
+        if (std::find(all.begin(), all.end(), other) == all.end()) all.push_back(other);
+    household_.keep(store::settingStackOrder, orderText(all), tr("Place of %1 on the shelf").arg(stack)); // changed() shows it
+    if (StackColumn* column = board_->column(stack.toStdString())) scroll_->ensureWidgetVisible(column->canvas(), 20, 0);
+}
+
+void ShelfPage::tellSeen() { board_->showPart(QRect{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()}); }
 
 QString ShelfPage::currentStack() const
 {
@@ -378,12 +416,15 @@ void ShelfPage::refreshNow()
     inputs.readOnly = household_.readOnly();
     inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
     inputs.advice = advice::adviceFor;
+    inputs.order = orderFrom(household_.kept(store::settingStackOrder));
     const QString before = currentStack();
+    const bool sameDay = model_ && model_->shown == shown_; // the slider does not set stacks in motion
     model_ = std::make_shared<const ShelfModel>(makeShelf(inputs));
     head_->setTitle(model_->household);
     head_->setLine(model_->line);
-    board_->setModel(model_);
+    board_->setModel(model_, sameDay);
     board_->setView(scroll_->viewport()->size());
+    tellSeen();
     dates_->setDays(model_->first, shown_, today);
     enableActions();
     refreshPanel();
@@ -428,6 +469,7 @@ bool ShelfPage::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == scroll_->viewport() && event->type() == QEvent::Resize) {
         board_->setView(scroll_->viewport()->size());
+        tellSeen();
         QMetaObject::invokeMethod(this, &ShelfPage::keepSelectedInView, Qt::QueuedConnection); // after the scroll bars know
     }
     return QWidget::eventFilter(watched, event);

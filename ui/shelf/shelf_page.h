@@ -62,6 +62,8 @@ public:
     /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();
+    /// Puts a stack where `place` others stand before it; the order is kept with the household.
+    void moveStack(const QString& stack, int place);
     /// Closes the panel or form; one that was begun stays unless `force`.
     bool closePanel(bool force = false);
     void showDay(Day day);
@@ -82,6 +84,7 @@ protected:
 private:
     void refresh();
     void refreshPanel();
+    void tellSeen();
     PartStory storyOf(const QString& stack, const journal::Standing& standing, std::optional<int> part) const;
     void makeActions();
     void enableActions();
@@ -92,6 +95,7 @@ private:
     void keepSelectedInView();
     void recorded(household::Ticket ticket);
     void failed(household::Ticket ticket, const QString& why);
+    int placeOf(const QString& stack) const;   ///< in the row; −1 when it does not stand
     const journal::Standing* standingOf(const QString& stack) const;
 
     household::Household& household_;

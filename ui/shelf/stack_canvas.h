@@ -1,13 +1,16 @@
 #pragma once
 
 #include "ui/common/theme.h"
-#include "ui/drawing/stack_layout.h"
+#include "ui/drawing/stack_motion.h"
 #include "ui/shelf/shelf_model.h"
 
+#include <QVariantAnimation>
 #include <QWidget>
 
 #include <memory>
 #include <optional>
+
+class QPainter;
 
 namespace tierloam::shelf {
 
@@ -21,7 +24,8 @@ struct ShelfFrame {
 };
 
 /// One stack: its name and colony, and its drawing, whose trays and sump can be pointed at, walked with the arrow keys and opened
-/// with a click or Enter. Up and down walk its parts, left and right go to the neighbouring stack.
+/// with a click or Enter. Up and down walk its parts, left and right go to the neighbouring stack. It can be dragged to another place.
+/// In a compact shelf it shows what is to be said of the stack instead of its colony, and of each tray the age, the ring and the state.
 /// For assistive techniques each tray and the sump is a child with a name and a value (stack_access.h).
 class StackCanvas : public QWidget {
     Q_OBJECT
@@ -29,14 +33,24 @@ class StackCanvas : public QWidget {
 public:
     explicit StackCanvas(const ui::Theme& theme, QWidget* parent = nullptr);
 
-    /// `model` is kept until the next call; `index` names the stack in it.
-    void setStack(std::shared_ptr<const ShelfModel> model, std::size_t index);
+    /// `model` is kept until the next call; `index` names the stack in it. With `moves`, trays that were added, taken or lifted are seen
+    /// to move for a moment.
+    void setStack(std::shared_ptr<const ShelfModel> model, std::size_t index, bool moves = false);
+    void setCompact(bool compact);
+    /// What is drawn: in a compact shelf with shorter labels.
+    const drawing::StackPicture& picture() const { return picture_; }
     void setFrame(const ShelfFrame& frame);
     const StackModel& stack() const { return model_->stacks[index_]; }
     bool hasStack() const { return model_ && index_ < model_->stacks.size(); }
 
     /// Height of the words above a drawing at that width.
-    static double headHeight(const StackModel& stack, double width, const drawing::Type& type);
+    static double headHeight(const StackModel& stack, double width, const drawing::Type& type, bool compact);
+    /// As it is drawn in a compact shelf.
+    static drawing::StackPicture compactPicture(const StackModel& stack);
+    /// Runs while the stack moves from one standing to the next.
+    QVariantAnimation* motion() { return &motion_; }
+    static constexpr int motionMs = 200;
+    void setLifted(bool lifted); ///< it is being dragged
 
     int currentPart() const { return part_; }     ///< a slot, or 0 for the sump
     void setCurrentPart(int part);                ///< held to what is there
@@ -53,6 +67,12 @@ Q_SIGNALS:
     void partActivated(int part);
     /// −1: the stack before this one, +1: the one after it, in reading order.
     void neighbourWanted(int step);
+    /// −1: the stack above this one, +1: the one beneath it, where stacks stand in several rows.
+    void rowWanted(int step);
+    /// Dragging, in global coordinates: begun and on its way, let go, called off.
+    void dragged(const QPoint& at);
+    void dropped(const QPoint& at);
+    void dragEnded();
     /// It has the focus, or another part of it is current.
     void walked();
 
@@ -74,6 +94,8 @@ private:
     void point(int part);
     const Part* partModel(int part) const;
     void tellFocus();
+    void drawHead(QPainter& painter, QRectF head, const drawing::Type& type) const;
+    void endDrag();
 
     const ui::Theme& theme_;
     std::shared_ptr<const ShelfModel> model_;
@@ -82,6 +104,11 @@ private:
     drawing::StackLayout layout_;
     int part_ = 1;
     int pointed_ = -1, pressed_ = -1;
+    bool compact_ = false, lifted_ = false, dragging_ = false;
+    std::optional<QPoint> pressedAt_;
+    drawing::StackPicture picture_;
+    std::optional<drawing::StackMoment> before_; ///< where a motion began
+    QVariantAnimation motion_;
     std::optional<int> selected_;
     bool fits_ = true;
 };

@@ -9,43 +9,62 @@
 
 namespace tierloam::shelf {
 
-StackColumn::StackColumn(const ui::Theme& theme, QWidget* parent)
-    : QWidget{parent},
-      canvas_{new StackCanvas{theme, this}},
-      verdict_{new VerdictBox{theme, this}},
-      buttons_{new QWidget{this}},
-      flow_{new ui::FlowLayout{buttons_, 4}},
-      feed_{ui::makeButton({}, ui::Tone::moss, buttons_)},
-      water_{ui::makeButton({}, ui::Tone::plain, buttons_)},
-      drain_{ui::makeButton({}, ui::Tone::plain, buttons_)},
-      more_{ui::makeButton(tr("…"), ui::Tone::plain, buttons_)},
-      strips_{new StripsView{theme, this}}
+StackColumn::StackColumn(const ui::Theme& theme, bool compact, QWidget* parent)
+    : QWidget{parent}, theme_{theme}, compact_{compact}, canvas_{new StackCanvas{theme, this}}
 {
-    flow_->setContentsMargins(0, 0, 0, 0);
-    for (QPushButton* button : {feed_, water_, drain_, more_}) {
-        button->setProperty("compact", true);
-        flow_->addWidget(button);
-    }
-    feed_->setObjectName(QStringLiteral("feedButton"));
-    water_->setObjectName(QStringLiteral("waterButton"));
-    drain_->setObjectName(QStringLiteral("drainButton"));
-    more_->setObjectName(QStringLiteral("moreButton"));
-    connect(feed_, &QPushButton::clicked, this, &StackColumn::feedWanted);
-    connect(water_, &QPushButton::clicked, this, &StackColumn::waterWanted);
-    connect(drain_, &QPushButton::clicked, this, &StackColumn::drainWanted);
-    connect(more_, &QPushButton::clicked, this, &StackColumn::moreWanted);
-    setTabOrder(canvas_, feed_);
-    setTabOrder(feed_, water_);
-    setTabOrder(water_, drain_);
-    setTabOrder(drain_, more_);
+    canvas_->setCompact(compact_);
+    if (!compact_) furnish();
 }
 
-void StackColumn::setStack(std::shared_ptr<const ShelfModel> model, std::size_t index)
+void StackColumn::furnish()
 {
-    const StackModel& stack = model->stacks[index];
-    canvas_->setStack(model, index);
-    verdict_->setVerdict(stack.verdict, stack.title);
-    strips_->setStack(model, index);
+    if (buttons_) return;
+    if (!compact_) {
+        verdict_ = new VerdictBox{theme_, this};
+        strips_ = new StripsView{theme_, this};
+    }
+    buttons_ = new QWidget{this};
+    flow_ = new ui::FlowLayout{buttons_, 4};
+    flow_->setContentsMargins(0, 0, 0, 0);
+    QWidget* before = canvas_;
+    const auto add = [&](const char* name, ui::Tone tone, void (StackColumn::*wanted)()) {
+        QPushButton* button = ui::makeButton({}, tone, buttons_);
+        button->setObjectName(QString::fromLatin1(name));
+        button->setProperty("compact", true);
+        flow_->addWidget(button);
+        connect(button, &QPushButton::clicked, this, wanted);
+        setTabOrder(before, button);
+        before = button;
+        return button;
+    };
+    feed_ = add("feedButton", ui::Tone::moss, &StackColumn::feedWanted);
+    water_ = add("waterButton", ui::Tone::plain, &StackColumn::waterWanted);
+    drain_ = add("drainButton", ui::Tone::plain, &StackColumn::drainWanted);
+    more_ = add("moreButton", ui::Tone::plain, &StackColumn::moreWanted);
+    more_->setText(tr("…"));
+    if (compact_) { // the rarer of the daily things have their keys, and stand in the panel
+        water_->hide();
+        drain_->hide();
+    }
+    if (model_) fill();
+    place();
+    for (QWidget* made : {static_cast<QWidget*>(verdict_), buttons_, static_cast<QWidget*>(strips_)})
+        if (made) made->show();
+}
+
+void StackColumn::setStack(std::shared_ptr<const ShelfModel> model, std::size_t index, bool moves)
+{
+    model_ = std::move(model);
+    index_ = index;
+    canvas_->setStack(model_, index_, moves);
+    if (furnished()) fill();
+}
+
+void StackColumn::fill()
+{
+    const StackModel& stack = model_->stacks[index_];
+    if (verdict_) verdict_->setVerdict(stack.verdict, stack.title);
+    if (strips_) strips_->setStack(model_, index_);
     const auto named = [&](QPushButton* button, const QString& label, const QString& tip, bool enabled) {
         button->setText(label);
         button->setToolTip(enabled ? tip : stack.whyNot);
@@ -59,9 +78,13 @@ void StackColumn::setStack(std::shared_ptr<const ShelfModel> model, std::size_t 
     ui::setAccess(more_, tr("More for %1").arg(stack.title), more_->toolTip());
 }
 
-int StackColumn::verdictHeight(int width) const { return verdict_->heightForWidth(width); }
+int StackColumn::verdictHeight(int width) { return verdict_ ? verdict_->heightForWidth(width) : 0; }
 
-int StackColumn::buttonsHeight(int width) const { return flow_->heightForWidth(width); }
+int StackColumn::buttonsHeight(int width)
+{
+    furnish();
+    return flow_->heightForWidth(width);
+}
 
 void StackColumn::setRows(const ColumnRows& rows, const ShelfFrame& frame)
 {
@@ -76,6 +99,7 @@ void StackColumn::place()
 {
     int y = 0;
     const auto row = [&](QWidget* widget, int height) {
+        if (!widget) return;
         widget->setGeometry(0, y, width(), height);
         y += height + rows_.gap;
     };

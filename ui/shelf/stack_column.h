@@ -19,30 +19,35 @@ namespace tierloam::shelf {
 class StripsView;
 class VerdictBox;
 
-/// Heights that all columns share, so that drawings, boxes, buttons and charts stand in rows.
+/// Heights that all columns share, so that drawings, boxes, buttons and charts stand in rows. A compact column has no box and no charts.
 struct ColumnRows {
     int canvas = 0, verdict = 0, buttons = 0, strips = 0, gap = 8;
-    int total() const { return canvas + verdict + buttons + strips + 3 * gap; }
+    int total() const { return canvas + (verdict > 0 ? verdict + gap : 0) + buttons + gap + (strips > 0 ? strips + gap : 0); }
 };
 
-/// All of one stack: drawing, verdict, the buttons of the daily things, small charts.
+/// All of one stack: drawing, verdict, the buttons of the daily things, small charts. In a compact shelf drawing and two buttons.
+/// Everything beside the drawing is made when it is first asked for, so that hundreds of stacks stand at once.
 class StackColumn : public QWidget {
     Q_OBJECT
 
 public:
-    explicit StackColumn(const ui::Theme& theme, QWidget* parent = nullptr);
+    StackColumn(const ui::Theme& theme, bool compact, QWidget* parent = nullptr);
 
-    void setStack(std::shared_ptr<const ShelfModel> model, std::size_t index);
+    /// `moves` as in StackCanvas::setStack.
+    void setStack(std::shared_ptr<const ShelfModel> model, std::size_t index, bool moves = false);
     void setRows(const ColumnRows& rows, const ShelfFrame& frame);
-    int verdictHeight(int width) const;
-    int buttonsHeight(int width) const;
+    int verdictHeight(int width);
+    int buttonsHeight(int width);
+    /// Makes what is not there yet.
+    void furnish();
+    bool furnished() const { return buttons_ != nullptr; }
 
     StackCanvas* canvas() const { return canvas_; }
-    StripsView* strips() const { return strips_; }
-    QPushButton* feedButton() const { return feed_; }
-    QPushButton* waterButton() const { return water_; }
-    QPushButton* drainButton() const { return drain_; }
-    QPushButton* moreButton() const { return more_; }
+    StripsView* strips() const { return strips_; }  ///< nullptr in a compact shelf
+    QPushButton* feedButton() { furnish(); return feed_; }
+    QPushButton* waterButton() { furnish(); return water_; }
+    QPushButton* drainButton() { furnish(); return drain_; }
+    QPushButton* moreButton() { furnish(); return more_; }
     std::string key() const { return canvas_->hasStack() ? canvas_->stack().key : std::string{}; }
 
 Q_SIGNALS:
@@ -56,13 +61,18 @@ protected:
 
 private:
     void place();
+    void fill();
 
+    const ui::Theme& theme_;
+    bool compact_;
+    std::shared_ptr<const ShelfModel> model_;
+    std::size_t index_ = 0;
     StackCanvas* canvas_;
-    VerdictBox* verdict_;
-    QWidget* buttons_;
-    ui::FlowLayout* flow_;
-    QPushButton *feed_, *water_, *drain_, *more_;
-    StripsView* strips_;
+    VerdictBox* verdict_ = nullptr;
+    QWidget* buttons_ = nullptr;
+    ui::FlowLayout* flow_ = nullptr;
+    QPushButton *feed_ = nullptr, *water_ = nullptr, *drain_ = nullptr, *more_ = nullptr;
+    StripsView* strips_ = nullptr;
     ColumnRows rows_;
 };
 

@@ -15,7 +15,11 @@ namespace {
 
 constexpr double padding = 8, bar = 5;
 
-QColor colourOf(ui::Tone tone, const drawing::Palette& palette)
+double signSize(const drawing::Type& type) { return std::floor(drawing::lineHeight(type.strong) * 0.8); }
+
+}
+
+QColor toneColour(ui::Tone tone, const drawing::Palette& palette)
 {
     switch (tone) {
     case ui::Tone::plain: return palette.outline;
@@ -25,10 +29,6 @@ QColor colourOf(ui::Tone tone, const drawing::Palette& palette)
     case ui::Tone::water: return palette.water;
     }
     return palette.outline;
-}
-
-double signSize(const drawing::Type& type) { return std::floor(drawing::lineHeight(type.strong) * 0.8); }
-
 }
 
 void drawSign(QPainter& painter, const QRectF& square, Sign sign, const QColor& colour, const QColor& ground)
@@ -126,7 +126,7 @@ void VerdictBox::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     const drawing::Palette& palette = theme_.palette();
     const drawing::Type type = drawing::Type::from(font());
-    const QColor colour = colourOf(verdict_.tone, palette);
+    const QColor colour = toneColour(verdict_.tone, palette);
     const bool leftToRight = layoutDirection() == Qt::LeftToRight;
     const QRectF box = QRectF{rect()}.adjusted(0.5, 0.5, -0.5, -0.5);
     QPainterPath shape;

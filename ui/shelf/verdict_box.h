@@ -26,6 +26,8 @@ private:
     Verdict verdict_;
 };
 
+/// The colour that a tone has on a ground of the palette; plain: that of outlines.
+QColor toneColour(ui::Tone tone, const drawing::Palette& palette);
 /// The sign alone, in a square.
 void drawSign(QPainter& painter, const QRectF& square, Sign sign, const QColor& colour, const QColor& ground);
 

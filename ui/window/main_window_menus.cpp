@@ -95,6 +95,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::fontLarger, [this] { stepFont(ui::Theme::scaleStep); });
     on(ui::ActionId::fontSmaller, [this] { stepFont(-ui::Theme::scaleStep); });
     on(ui::ActionId::fontNormal, [this] { theme_.setFontScale(100); });
+    on(ui::ActionId::lessMotion, [this] { theme_.setLessMotion(action(ui::ActionId::lessMotion)->isChecked()); });
     on(ui::ActionId::fullScreen, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
     on(ui::ActionId::shortcuts, [this] { (new ShortcutsView{this})->show(); });
     on(ui::ActionId::copyReport, [this] {
@@ -103,7 +104,7 @@ void MainWindow::makeActions()
     });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
     for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue, ui::ActionId::themeLight,
-                                  ui::ActionId::themeDark, ui::ActionId::themeSystem}) {
+                                  ui::ActionId::themeDark, ui::ActionId::themeSystem, ui::ActionId::lessMotion}) {
         action(id)->setCheckable(true);
     }
     auto* themes = new QActionGroup{this};
@@ -147,7 +148,7 @@ void MainWindow::makeMenus()
     fill(colours, {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem});
     QMenu* text = view->addMenu(tr("&Text size"));
     fill(text, {ui::ActionId::fontLarger, ui::ActionId::fontSmaller, ui::ActionId::fontNormal});
-    fill(view, {ui::ActionId::fullScreen});
+    fill(view, {ui::ActionId::lessMotion, ui::ActionId::fullScreen});
 
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     fill(help, {ui::ActionId::shortcuts, ui::ActionId::copyReport, ui::ActionId::about});
@@ -210,6 +211,7 @@ void MainWindow::syncActions()
     action(ui::ActionId::themeLight)->setChecked(theme_.mode() == ui::ThemeMode::light);
     action(ui::ActionId::themeDark)->setChecked(theme_.mode() == ui::ThemeMode::dark);
     action(ui::ActionId::themeSystem)->setChecked(theme_.mode() == ui::ThemeMode::system);
+    action(ui::ActionId::lessMotion)->setChecked(theme_.lessMotion());
     action(ui::ActionId::fontLarger)->setEnabled(theme_.fontScale() < ui::Theme::largestScale);
     action(ui::ActionId::fontSmaller)->setEnabled(theme_.fontScale() > ui::Theme::smallestScale);
 }

@@ -1,0 +1,152 @@
+#include "ui/drawing/legend.h"
+#include "ui/shelf/shelf_board.h"
+#include "ui/shelf/strips_view.h"
+
+#include <QLayout>
+
+#include <algorithm>
+#include <cmath>
+
+/// Where everything on the shelf's board stands.
+namespace tierloam::shelf {
+
+namespace {
+
+constexpr int margin = 18, columnGap = 12;
+constexpr double topSpace = 4;
+
+}
+
+void ShelfBoard::layEmpty()
+{
+    const int width = std::min(view_.width() - 2 * margin, theme_.px(560));
+    const int height = std::max(empty_->layout()->heightForWidth(width), 10);
+    empty_->setGeometry(layoutDirection() == Qt::RightToLeft ? view_.width() - margin - width : margin, theme_.px(40), width, height);
+    legend_ = {};
+    perRow_ = 1;
+    setMinimumSize(0, height + theme_.px(60));
+    resize(std::max(view_.width(), 1), std::max(view_.height(), minimumHeight()));
+}
+
+void ShelfBoard::layColumns()
+{
+    const drawing::Type type = drawing::Type::from(font());
+    const int count = static_cast<int>(columns_.size());
+    std::vector<drawing::StackPicture> pictures;
+    pictures.reserve(model_->stacks.size());
+    for (const StackModel& stack : model_->stacks) pictures.push_back(stack.picture);
+
+    ShelfFrame frame;
+    frame.labels = drawing::labelSpace(pictures, type);
+    double tallest = 1;
+    for (const drawing::StackPicture& picture : pictures) tallest = std::max(tallest, drawing::heightCm(picture));
+    const double least = drawing::smallestScale(pictures, frame.labels);
+    const auto besideAt = [&](double pxPerCm) { return drawing::sideSpace({pxPerCm, 1}) + drawing::labelGap({pxPerCm, 1}) + frame.labels.width + 1; };
+
+    // Width of a column: three share the view; where more fit comfortably, more do; none is narrower than its words and a readable tray.
+    const double beside = besideAt(least);
+    const double narrowest = beside + std::max(104.0, 7.2 * drawing::lineHeight(type.small));
+    const double comfortable = narrowest * 1.35;
+    const double room = view_.width() - 2.0 * margin + columnGap;
+    const int together = std::min(count, std::max(3, static_cast<int>(room / (comfortable + columnGap))));
+    const double widest = beside + theme_.px(520);
+    const int width = static_cast<int>(std::clamp(room / together - columnGap, narrowest, widest));
+    frame.boxWidth = width - beside;
+
+    ColumnRows rows;
+    perRow_ = count;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+        frame.head = std::max(frame.head, std::ceil(StackCanvas::headHeight(model_->stacks[i], width - 4, type, false)));
+        rows.verdict = std::max(rows.verdict, columns_[i]->verdictHeight(width));
+        rows.buttons = std::max(rows.buttons, columns_[i]->buttonsHeight(width));
+    }
+    const double boardWidth = std::max<double>(count * (width + columnGap) - columnGap + 2 * margin, view_.width());
+    const double legendWidth = view_.width() - 2.0 * margin;
+    const double legendHeight = drawing::legendHeight(legendWidth, type);
+
+    // What the words leave goes to the drawing first, a part of it to the small charts.
+    const double leastStrips = std::ceil(StripsView::heightFor(font(), 0)), mostStrips = std::ceil(StripsView::heightFor(font(), 1));
+    const double others = rows.total() + leastStrips + legendHeight + 3 * rows.gap + frame.head + topSpace + 4;
+    const double smallest = tallest * least;
+    const double spare = std::max(0.0, view_.height() - others - smallest);
+    rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));
+    const double drawing = smallest + std::max(0.0, spare - (rows.strips - leastStrips));
+    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
+    // The space beside a box grows with the scale and takes from its width; once more with what came out.
+    frame.side = drawing::sideSpace(frame.scale);
+    frame.boxWidth = width - besideAt(frame.scale.pxPerCm);
+    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
+    rows.canvas = static_cast<int>(std::ceil(frame.head + topSpace + tallest * frame.scale.pxPerCm + 4));
+
+    const int height = rows.total();
+    const bool leftToRight = layoutDirection() == Qt::LeftToRight;
+    for (int i = 0; i < count; ++i) {
+        const int before = margin + i * (width + columnGap);
+        const int x = leftToRight ? before : static_cast<int>(boardWidth) - before - width;
+        columns_[static_cast<std::size_t>(i)]->setGeometry(x, 0, width, height);
+        columns_[static_cast<std::size_t>(i)]->setRows(rows, frame);
+    }
+    layLegend(boardWidth, height + 2.0 * rows.gap);
+}
+
+void ShelfBoard::layLegend(double boardWidth, double top)
+{
+    const double width = view_.width() - 2.0 * margin;
+    const double height = drawing::legendHeight(width, drawing::Type::from(font()));
+    legend_ = QRectF{layoutDirection() == Qt::LeftToRight ? static_cast<double>(margin) : boardWidth - margin - width, top, width, height};
+    setMinimumSize(static_cast<int>(boardWidth) > view_.width() ? static_cast<int>(boardWidth) : 0, static_cast<int>(legend_.bottom()) + ColumnRows{}.gap);
+    resize(std::max(view_.width(), static_cast<int>(boardWidth)), std::max(view_.height(), minimumHeight()));
+}
+
+/// Rows of small stacks on one scale, as many beside each other as can be read.
+void ShelfBoard::layGrid()
+{
+    const drawing::Type type = drawing::Type::from(font());
+    const int count = static_cast<int>(columns_.size());
+    std::vector<drawing::StackPicture> pictures;
+    pictures.reserve(columns_.size());
+    double tallest = 1;
+    for (const StackColumn* column : columns_) {
+        pictures.push_back(column->canvas()->picture());
+        tallest = std::max(tallest, drawing::heightCm(pictures.back()));
+    }
+    ShelfFrame frame;
+    frame.labels = drawing::labelSpace(pictures, type);
+    const double least = drawing::smallestScale(pictures, frame.labels);
+    const auto besideAt = [&](double pxPerCm) { return drawing::sideSpace({pxPerCm, 1}) + drawing::labelGap({pxPerCm, 1}) + frame.labels.width + 1; };
+    const double narrowest = besideAt(least) + std::max(72.0, 4.5 * drawing::lineHeight(type.small));
+    const double room = view_.width() - 2.0 * margin + columnGap;
+    perRow_ = std::clamp(static_cast<int>(room / (narrowest + columnGap)), 1, count);
+    const int width = static_cast<int>(std::clamp(room / perRow_ - columnGap, narrowest, narrowest * 1.8));
+    frame.boxWidth = width - besideAt(least);
+
+    ColumnRows rows;
+    rows.gap = 6;
+    const auto widest = std::max_element(model_->stacks.begin(), model_->stacks.end(), [](const StackModel& a, const StackModel& b) { return a.feedLabel.size() < b.feedLabel.size(); });
+    rows.buttons = columns_[static_cast<std::size_t>(widest - model_->stacks.begin())]->buttonsHeight(width);
+    for (const StackModel& stack : model_->stacks) frame.head = std::max(frame.head, std::ceil(StackCanvas::headHeight(stack, width - 4, type, true)));
+
+    // What is left of the view is shared by the rows, as far as a compact drawing gains by it.
+    const int lines = (count + perRow_ - 1) / perRow_;
+    const double legend = drawing::legendHeight(view_.width() - 2.0 * margin, type) + 3 * rows.gap;
+    const double spare = (view_.height() - legend) / lines - frame.head - topSpace - 4 - rows.buttons - 3 * rows.gap;
+    const double drawing = std::clamp(spare, tallest * least, tallest * least * 1.6);
+    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
+    frame.side = drawing::sideSpace(frame.scale);
+    frame.boxWidth = width - besideAt(frame.scale.pxPerCm);
+    frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
+    rows.canvas = static_cast<int>(std::ceil(frame.head + topSpace + tallest * frame.scale.pxPerCm + 4));
+
+    const int height = rows.total() + rows.gap;
+    const double boardWidth = std::max<double>(perRow_ * (width + columnGap) - columnGap + 2 * margin, view_.width());
+    for (int i = 0; i < count; ++i) {
+        const int before = margin + i % perRow_ * (width + columnGap);
+        const int x = layoutDirection() == Qt::LeftToRight ? before : static_cast<int>(boardWidth) - before - width;
+        columns_[static_cast<std::size_t>(i)]->setGeometry(x, i / perRow_ * height, width, rows.total());
+        columns_[static_cast<std::size_t>(i)]->setRows(rows, frame);
+    }
+    layLegend(boardWidth, lines * height + 1.0 * rows.gap);
+    showPart(visibleRegion().boundingRect());
+}
+
+}
