@@ -4,6 +4,7 @@
 #include "core/model/masses.h"
 #include "core/model/step.h"
 #include "core/reckoning/reckon.h"
+#include "tests/bench/years_of_stacks.h"
 
 #include <benchmark/benchmark.h>
 
@@ -73,48 +74,9 @@ void memberDayWithNoise(benchmark::State& state)
 }
 BENCHMARK(memberDayWithNoise)->Unit(benchmark::kMicrosecond);
 
-journal::Entries yearsOfStacks(int years, const std::vector<std::string>& stacks)
-{
-    using namespace journal;
-    Entries entries;
-    std::int64_t number = 0;
-    const Day start = *parseDay("2031-01-06");
-    const auto add = [&](int day, const std::string& stack, Action action) {
-        Entry entry;
-        entry.id = EntryId{++number};
-        entry.positionInDay = number;
-        entry.date.day = start + std::chrono::days{day};
-        entry.stack = stack;
-        entry.action = std::move(action);
-        entries.push_back(std::move(entry));
-    };
-    const Bed bed{{480, Unit::g}, "corrugated cardboard shredded", {}};
-    for (int day = 0; day < years * 365; ++day)
-        for (const std::string& stack : stacks) {
-            if (day == 0) {
-                add(day, stack, Setup{});
-                add(day, stack, bed);
-                add(day, stack, Stock{{450, Unit::g}, {}, {}});
-            }
-            if (day == 75 || day == 150) add(day, stack, bed);
-            if (day >= 228 && (day - 228) % 70 == 0) add(day, stack, Rotate{});
-            if (day >= 228 && (day - 228) % 70 == 5) {
-                add(day, stack, Harvest{{3, Unit::kg}, {}, {}});
-                add(day, stack, bed);
-            }
-            if (day % 7 == 3) {
-                add(day, stack, Feed{{900, Unit::g}, {}, {}});
-                add(day, stack, Cover{});
-            }
-        }
-    return entries;
-}
-
-journal::Entries yearsOfThreeStacks(int years) { return yearsOfStacks(years, {"Scullery", "Lean-to", "Cellar"}); }
-
 void reckoning(benchmark::State& state)
 {
-    const journal::Entries entries = yearsOfThreeStacks(static_cast<int>(state.range(0)));
+    const journal::Entries entries = bench::yearsOfThreeStacks(static_cast<int>(state.range(0)));
     reckoning::Options options;
     options.asOf = entries.back().date.day;
     options.members = members;
@@ -129,7 +91,7 @@ BENCHMARK(reckoning)->Name("three_stacks_from_scratch_years")->Arg(2)->Arg(10)->
 /// One feeding more on one of three stacks, dated so many days ago; the others are taken over.
 void oneEntryMore(benchmark::State& state)
 {
-    journal::Entries entries = yearsOfThreeStacks(static_cast<int>(state.range(0)));
+    journal::Entries entries = bench::yearsOfThreeStacks(static_cast<int>(state.range(0)));
     reckoning::Options options;
     options.asOf = entries.back().date.day;
     options.members = members;
@@ -151,7 +113,7 @@ void manyStacks(benchmark::State& state)
 {
     std::vector<std::string> names;
     for (int i = 1; i <= 200; ++i) names.push_back("Row " + std::to_string(i));
-    const journal::Entries entries = yearsOfStacks(2, names);
+    const journal::Entries entries = bench::yearsOfStacks(2, names);
     reckoning::Options options;
     options.asOf = entries.back().date.day;
     options.members = members;

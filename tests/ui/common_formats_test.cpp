@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QGuiApplication>
 #include <QLocale>
 
 namespace tierloam::ui {
@@ -95,6 +96,16 @@ TEST_F(Formats, RatioWithoutCastingsIsSaidInWords)
     use("en_GB");
     EXPECT_EQ(plain(ratioText(999)), "no castings yet");
     EXPECT_EQ(plain(ratioText(3.42)), "3.4 : 1");
+}
+
+TEST_F(Formats, RatioKeepsItsOrderWithinWordsFromRightToLeft)
+{
+    use("en_GB");
+    const QString plainly = ratioText(3.42);
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    const QString isolated = ratioText(3.42);
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    EXPECT_EQ(isolated, QChar{0x2066} + plainly + QChar{0x2069}) << "left-to-right isolate and its end";
 }
 
 TEST_F(Formats, PartOfAWhole)

@@ -2,6 +2,7 @@
 #include "tests/support/sample_shelf.h"
 #include "ui/shelf/shelf_board.h"
 #include "ui/shelf/strips_view.h"
+#include "ui/shelf/verdict_box.h"
 
 #include <QAccessible>
 #include <QElapsedTimer>
@@ -187,6 +188,49 @@ TEST(ShelfAccess, EachStackTrayAndSumpHasNameAndValue)
     for (QPushButton* button : shown.board->findChildren<QPushButton*>()) {
         if (!button->isVisible()) continue;
         EXPECT_FALSE(accessOf(button)->text(QAccessible::Name).isEmpty());
+    }
+}
+
+TEST(ShelfAccess, AllThatIsDrawnHasARoleAndTellsItsValueInTheOrderShown)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.order = {"Cellar", "Scullery"};
+    const Shown shown{inputs};
+    QStringList stacks;
+    QAccessibleInterface* board = accessOf(shown.board);
+    for (int i = 0; i < board->childCount(); ++i) {
+        QAccessibleInterface* column = board->child(i);
+        for (int k = 0; k < column->childCount(); ++k)
+            if (column->child(k)->role() == QAccessible::List) stacks << column->child(k)->text(QAccessible::Name);
+    }
+    EXPECT_EQ(stacks, (QStringList{QStringLiteral("Cellar"), QStringLiteral("Scullery"), QStringLiteral("Lean-to")}));
+    QAccessibleInterface* canvas = accessOf(shown.canvas(1));
+    for (int i = 0; i < canvas->childCount(); ++i) {
+        EXPECT_EQ(canvas->child(i)->role(), QAccessible::ListItem);
+        EXPECT_FALSE(canvas->child(i)->text(QAccessible::Value).isEmpty());
+        EXPECT_TRUE(canvas->child(i)->state().focusable);
+        EXPECT_TRUE(canvas->child(i)->actionInterface()->actionNames().contains(QAccessibleActionInterface::pressAction()));
+        if (i > 0) {
+            EXPECT_LT(canvas->child(i)->rect().bottom(), canvas->child(i - 1)->rect().bottom()) << "the sump first, then from the bottom up";
+        }
+    }
+    QAccessibleInterface* strips = accessOf(shown.board->columns()[0]->strips());
+    EXPECT_EQ(strips->role(), QAccessible::Chart);
+    EXPECT_TRUE(strips->text(QAccessible::Value).contains(QStringLiteral("Processing")));
+    auto* verdict = shown.board->columns()[0]->findChild<VerdictBox*>();
+    EXPECT_EQ(accessOf(verdict)->role(), QAccessible::StaticText);
+    EXPECT_FALSE(accessOf(verdict)->text(QAccessible::Value).isEmpty());
+}
+
+TEST(ShelfAccess, TheCompactGridTellsTheSame)
+{
+    const Shown shown{tests::sampleInputs(12), {1060, 800}};
+    for (const StackColumn* column : shown.board->columns()) {
+        QAccessibleInterface* stack = accessOf(column->canvas());
+        EXPECT_FALSE(stack->text(QAccessible::Name).isEmpty());
+        EXPECT_TRUE(stack->text(QAccessible::Value).contains(column->canvas()->stack().verdict.state));
+        ASSERT_EQ(stack->childCount(), column->canvas()->partCount());
+        EXPECT_TRUE(stack->child(1)->text(QAccessible::Value).contains(QStringLiteral("feed-to-cast")));
     }
 }
 

@@ -1,6 +1,7 @@
 #include "ui/common/formats.h"
 
 #include <QCoreApplication>
+#include <QGuiApplication>
 #include <QLocale>
 
 #include <algorithm>
@@ -223,7 +224,9 @@ QString flowBand(const reckoning::Band& litresPerWeek)
 QString ratioText(double feedToCast)
 {
     if (feedToCast >= 998.5) return Formats::tr("no castings yet");
-    return Formats::tr("%1 : 1").arg(ratioNumber(feedToCast)).replace(u' ', QChar::Nbsp);
+    const QString ratio = Formats::tr("%1 : 1").arg(ratioNumber(feedToCast)).replace(u' ', QChar::Nbsp);
+    // Within words that run from right to left the two numbers would change places.
+    return QGuiApplication::layoutDirection() == Qt::RightToLeft ? QChar{0x2066} % ratio % QChar{0x2069} : ratio;
 }
 
 QString ratioBand(const reckoning::Band& feedToCast)

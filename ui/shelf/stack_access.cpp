@@ -1,6 +1,9 @@
 #include "ui/shelf/stack_access.h"
 
 #include "ui/shelf/stack_canvas.h"
+#include "ui/shelf/story_charts.h"
+#include "ui/shelf/strips_view.h"
+#include "ui/shelf/verdict_box.h"
 
 #include <QAccessible>
 #include <QAccessibleWidget>
@@ -136,10 +139,27 @@ private:
     mutable std::vector<QAccessible::Id> children_;
 };
 
+/// What is drawn and not walked through: its value is what it says.
+class ToldAccess final : public QAccessibleWidget {
+public:
+    ToldAccess(QWidget* widget, QAccessible::Role role) : QAccessibleWidget{widget, role} {}
+
+    QString text(QAccessible::Text kind) const override { return QAccessibleWidget::text(kind == QAccessible::Value ? QAccessible::Description : kind); }
+    QAccessible::State state() const override
+    {
+        QAccessible::State state = QAccessibleWidget::state();
+        state.readOnly = true;
+        return state;
+    }
+};
+
 QAccessibleInterface* makeAccess(const QString&, QObject* object)
 {
-    auto* canvas = qobject_cast<StackCanvas*>(object);
-    return canvas ? new CanvasAccess{canvas} : nullptr;
+    if (auto* canvas = qobject_cast<StackCanvas*>(object)) return new CanvasAccess{canvas};
+    if (auto* verdict = qobject_cast<VerdictBox*>(object)) return new ToldAccess{verdict, QAccessible::StaticText};
+    if (auto* strips = qobject_cast<StripsView*>(object)) return new ToldAccess{strips, QAccessible::Chart};
+    if (auto* charts = qobject_cast<StoryCharts*>(object)) return new ToldAccess{charts, QAccessible::Chart};
+    return nullptr;
 }
 
 }
