@@ -335,6 +335,10 @@ TEST(ShelfGrid, TwelveStacksStandInRowsAndStillShowStateAgeAndReadiness)
             }
     const Shown shown{tests::sampleInputs(12), {1060, 800}};
     EXPECT_GE(shown.board->perRow(), 4);
+    // A large view is used: fewer in a row, and larger.
+    const Shown large{tests::sampleInputs(12), {2300, 1300}};
+    EXPECT_GT(large.canvas(0)->layoutShown().trays[0].box.height(), 1.3 * shown.canvas(0)->layoutShown().trays[0].box.height());
+    EXPECT_LE(large.board->height(), 1300) << "and all of them are seen at once";
     EXPECT_TRUE(shown.canvas(0)->picture().trays[0].ready) << "the ring is there";
     EXPECT_EQ(shown.canvas(0)->picture().trays[0].labels.front(), QStringLiteral("ready"));
 }

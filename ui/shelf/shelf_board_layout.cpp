@@ -14,6 +14,7 @@ namespace {
 
 constexpr int margin = 18, columnGap = 12;
 constexpr double topSpace = 4;
+constexpr double widestGain = 2, tallestGain = 2.2; ///< of a compact stack over the smallest that can be read
 
 }
 
@@ -115,22 +116,35 @@ void ShelfBoard::layGrid()
     const double least = drawing::smallestScale(pictures, frame.labels);
     const auto besideAt = [&](double pxPerCm) { return drawing::sideSpace({pxPerCm, 1}) + drawing::labelGap({pxPerCm, 1}) + frame.labels.width + 1; };
     const double narrowest = besideAt(least) + std::max(72.0, 4.5 * drawing::lineHeight(type.small));
+    const double smallest = tallest * least;
     const double room = view_.width() - 2.0 * margin + columnGap;
-    perRow_ = std::clamp(static_cast<int>(room / (narrowest + columnGap)), 1, count);
-    const int width = static_cast<int>(std::clamp(room / perRow_ - columnGap, narrowest, narrowest * 1.8));
-    frame.boxWidth = width - besideAt(least);
-
+    const int most = std::clamp(static_cast<int>(room / (narrowest + columnGap)), 1, count);
+    const auto widthOf = [&](int perRow) { return std::clamp(room / perRow - columnGap, narrowest, narrowest * widestGain); };
     ColumnRows rows;
     rows.gap = 6;
+    const double legend = drawing::legendHeight(view_.width() - 2.0 * margin, type) + 3 * rows.gap;
+    const double words = drawing::lineHeight(type.strong) + 2 * drawing::lineHeight(type.small) + 14 + 3 * rows.gap; // about, for the choice alone
+    // As many beside each other as can be read; fewer and larger ones where the view has room for that.
+    double best = 0;
+    for (int perRow = most; perRow >= 1; --perRow) {
+        const int lines = (count + perRow - 1) / perRow;
+        const double high = ((view_.height() - legend) / lines - words) / smallest;
+        const double wide = (widthOf(perRow) - besideAt(least)) / (narrowest - besideAt(least));
+        const double gain = perRow == most ? 1.0 : std::min({high, wide, tallestGain});
+        if (gain > best * 1.02) {
+            best = gain;
+            perRow_ = perRow;
+        }
+    }
+    const int width = static_cast<int>(widthOf(perRow_));
+    frame.boxWidth = width - besideAt(least);
     const auto widest = std::max_element(model_->stacks.begin(), model_->stacks.end(), [](const StackModel& a, const StackModel& b) { return a.feedLabel.size() < b.feedLabel.size(); });
     rows.buttons = columns_[static_cast<std::size_t>(widest - model_->stacks.begin())]->buttonsHeight(width);
     for (const StackModel& stack : model_->stacks) frame.head = std::max(frame.head, std::ceil(StackCanvas::headHeight(stack, width - 4, type, true)));
 
-    // What is left of the view is shared by the rows, as far as a compact drawing gains by it.
     const int lines = (count + perRow_ - 1) / perRow_;
-    const double legend = drawing::legendHeight(view_.width() - 2.0 * margin, type) + 3 * rows.gap;
     const double spare = (view_.height() - legend) / lines - frame.head - topSpace - 4 - rows.buttons - 3 * rows.gap;
-    const double drawing = std::clamp(spare, tallest * least, tallest * least * 1.6);
+    const double drawing = std::clamp(spare, smallest, smallest * tallestGain);
     frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);
     frame.side = drawing::sideSpace(frame.scale);
     frame.boxWidth = width - besideAt(frame.scale.pxPerCm);
