@@ -59,6 +59,7 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     rulesOfDrainage(stack, all);
     rulesOfClimate(stack, all);
     rulesOfRecord(stack, all);
+    rulesOfLooks(stack, all);
     settleContradictions(all);
     std::stable_sort(all.begin(), all.end(), [](const Advice& a, const Advice& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;

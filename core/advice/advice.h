@@ -42,6 +42,8 @@ struct Advice {
     std::optional<std::int64_t> entry{};         ///< id of the entry that it is about
     std::optional<UnwrittenFeeding> unwritten{}; ///< the first of the feedings that it is about
     double litres = 0;               ///< of water to pour, where that is the act
+    double kg = 0;                   ///< fresh, of food or paper to put in, where that is the act
+    std::optional<reckoning::LookKind> look{}; ///< what is to be read, where a look is the act
 };
 
 std::string_view codeName(Code code);

@@ -11,6 +11,8 @@
 namespace tierloam::advice {
 
 void rulesOfHarvest(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+/// What to look at next; after all others, since what is due anyway needs no look.
+void rulesOfLooks(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfFeeding(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfDrainage(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfRecord(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
@@ -20,6 +22,9 @@ void rulesOfDrying(const reckoning::StackReckoning& stack, std::vector<Advice>& 
 void rulesOfFood(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfWater(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfClimate(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+
+/// Ready before its turn, no tray is spare, and the tray above has had the time that the trade gives it: it may be lifted, though nothing presses.
+bool mayBeLifted(const reckoning::StackReckoning& stack);
 
 /// Takes out what another piece of advice forbids.
 void settleContradictions(std::vector<Advice>& all);

@@ -9,6 +9,7 @@ namespace {
 
 constexpr int fullWithinDays = 7;
 constexpr int keptFullWithinDays = 10; ///< once raised, it stays until the date is further off than this
+constexpr int knownWithinDays = 14;    ///< nine of ten members have it full within these: the date is known
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 // Litres a week and m² of tray; common practice, no source.
 constexpr double muchPerM2 = 12.0;
@@ -99,17 +100,21 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
     const double capacity = stack.record.sumpCapacityL;
     const double level = stack.now.sumpL.p50;
     const bool fullNow = capacity > 0.0 && level >= 0.97 * capacity;
-    const auto& on = stack.forecast.sumpFullOn.p50;
+    const reckoning::Dates& on = stack.forecast.sumpFullOn;
     const int within = foreseenBefore(stack) ? keptFullWithinDays : fullWithinDays;
-    if (!fullNow && (!on || *on > stack.asOf + std::chrono::days{within})) return;
+    if (!fullNow && (!on.p50 || *on.p50 > stack.asOf + std::chrono::days{within})) return;
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volume(level), volume(capacity));
     if (fullNow) {
         add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),
             amount + say(QT_TRANSLATE_NOOP("Advice", "; what comes now runs on the floor")));
         return;
     }
-    add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump"), QT_TRANSLATE_NOOP("Advice", "Flush the sump")),
-        amount + say(QT_TRANSLATE_NOOP("Advice", "; full %1")).arg(whenRange(stack.forecast.sumpFullOn, stack.asOf)));
+    // What runs off is hardly known before it has been measured a few times: then the date is a reason to see for oneself.
+    const bool known = on.p90 && *on.p90 <= stack.asOf + std::chrono::days{knownWithinDays};
+    add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf,
+        known ? emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump"), QT_TRANSLATE_NOOP("Advice", "Flush the sump"))
+              : emptying(stack, QT_TRANSLATE_NOOP("Advice", "See how full the sump is, and drain it into a measure"), QT_TRANSLATE_NOOP("Advice", "See how full the sump is, and flush it")),
+        amount + say(QT_TRANSLATE_NOOP("Advice", "; full %1")).arg(whenRange(on, stack.asOf)));
 }
 
 }

@@ -125,7 +125,7 @@ std::optional<Advice> liftTooEarly(const StackReckoning& stack)
 {
     const TrayEstimate& bottom = stack.now.slots.front();
     if (stack.readySince || bottom.state == reckoning::TrayState::ready || bottom.state == reckoning::TrayState::overdue) {
-        if (stack.turnSince || stack.record.spareTrays > 0) return std::nullopt;
+        if (stack.turnSince || stack.record.spareTrays > 0 || mayBeLifted(stack)) return std::nullopt;
         return made(stack, bottom.slot, stack.forecast.turnOn, say(QT_TRANSLATE_NOOP("Advice", "The tray is ready but its turn has not come: the colony would lose room")),
                     say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2; the top tray filled %3"))
                         .arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability), percent(stack.turnProbability)));

@@ -71,6 +71,7 @@ void hungry(const StackReckoning& stack, const TrayEstimate& top, std::vector<Ad
     add(to, stack, Code::hungry, Severity::due, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1 this week: the worms live on their reserves")).arg(mass(give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
             .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mass(stack.forecast.feedLowKg), mass(stack.forecast.feedHighKg)));
+    to.back().kg = give;
 }
 
 /// What is usually given, cover included, holds too little carbon. Between both thresholds the bed itself decides.
@@ -86,6 +87,7 @@ void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector
     add(to, stack, Code::lowCarbon, Severity::hint, top.slot, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(mass(std::max(paper, 0.01))),
         say(QT_TRANSLATE_NOOP("Advice", "C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted")).arg(number(ratio, 0), number(top.cnRatio.p50, 0)));
+    to.back().kg = std::max(paper, 0.01);
 }
 
 }

@@ -1,7 +1,7 @@
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace tierloam::advice {
 
@@ -12,8 +12,9 @@ using reckoning::TrayState;
 namespace {
 
 constexpr double soonChance = 0.5;   ///< of ready and turn within 14 days
-constexpr int lookAhead = 14;        ///< days before its turn from which a look at the bottom tray is worth a word
-constexpr int lookAgainAfter = 10;   ///< days after any look
+// A new tray stands alone on top for at least 60 days; later harvests are 60 to 90 days apart: common practice, no source.
+constexpr int leastDaysOnTop = 60;
+constexpr double leastOnTopCm = 1.25; ///< of castings, median: half of what fills a tray. Ours
 
 QString howReady(const TrayEstimate& bottom)
 {
@@ -34,25 +35,13 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     return reasons.join(QStringLiteral("; "));
 }
 
-/// "fewer than 1 in 8 bits", or in per cent where that says more.
-QString fewerThan(double bitsPercent)
-{
-    if (bitsPercent < 4.0) return say(QT_TRANSLATE_NOOP("Advice", "fewer than %1 % bits")).arg(number(bitsPercent, 0));
-    return say(QT_TRANSLATE_NOOP("Advice", "fewer than 1 in %1 bits")).arg(number(std::round(100.0 / bitsPercent), 0));
 }
 
-/// When the turn comes and a look could settle whether the bottom tray is ready: what to look for, and what follows from either outcome.
-void lookNext(const StackReckoning& stack, const TrayEstimate& bottom, std::vector<Advice>& to)
+bool mayBeLifted(const StackReckoning& stack)
 {
-    const bool turnNear = stack.turnSince || (stack.forecast.turnLikelyOn && daysBetween(stack.asOf, *stack.forecast.turnLikelyOn) <= lookAhead);
-    const bool lookedLately = stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < lookAgainAfter;
-    if (!stack.bitsRule || stack.readySince || !turnNear || lookedLately) return;
-    QString rule = say(QT_TRANSLATE_NOOP("Advice", "%1 of food or bedding: lift it today")).arg(fewerThan(stack.bitsRule->fewerThanPercent));
-    rule += stack.bitsRule->otherwise ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*stack.bitsRule->otherwise, stack.asOf))
-                                      : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
-    add(to, stack, Code::lookNext, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule);
-}
-
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr || isDrying(stack) || stack.now.slots.size() < 2 || stack.record.spareTrays > 0 || !stack.readySince) return false;
+    return top->ageDays >= leastDaysOnTop && top->castingsDepthCm.p50 >= leastOnTopCm;
 }
 
 /// The turn of a stack and what is to be done at it. With a spare tray it is add-tray; with none, the bottom tray is lifted when it is ready.
@@ -76,7 +65,6 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
                 howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
         return;
     }
-    if (!spare && !alone) lookNext(stack, bottom, to);
     const QString lift = alone ? say(QT_TRANSLATE_NOOP("Advice", "Take the castings of the only tray, and its worms back into new bedding"))
                                : say(QT_TRANSLATE_NOOP("Advice", "Lift the bottom tray to the top"));
     if (bottom.state == TrayState::overdue) {
@@ -87,6 +75,10 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
         const Day on = stack.forecast.turnLikelyOn.value_or(stack.asOf + std::chrono::days{14});
         add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));
+    } else if (ready && mayBeLifted(stack)) {
+        add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf,
+            say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready: lift it when you like")),
+            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 cm of castings")).arg(days(top->ageDays), number(top->castingsDepthCm.p50, 1)));
     } else if (ready) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));

@@ -44,13 +44,42 @@ Look openLook(LookKind kind, int slot, const Present& present)
     return look;
 }
 
-std::vector<double> logDaysToReady(const Present& present)
+std::vector<double> logDaysTo(const std::vector<int>& first, int today)
 {
-    const int today = present.course.today;
-    const std::vector<int>& first = present.base.firsts.at(present.members.stack.shapes.front().batch).ready;
     std::vector<double> log(first.size());
     for (std::size_t i = 0; i < first.size(); ++i) log[i] = naturalLog(1.0 + std::clamp(first[i] == never ? outlookDays + 1 : first[i] - today, 0, outlookDays + 1));
     return log;
+}
+
+std::vector<double> logDaysToReady(const Present& present)
+{
+    return logDaysTo(present.base.firsts.at(present.members.stack.shapes.front().batch).ready, present.course.today);
+}
+
+double cutOf(const Look& look, const Present& present, const std::vector<double>& days)
+{
+    const Ensemble& stack = present.members.stack;
+    const std::vector<double> weights = present.members.weights.normalised();
+    double mean = 0.0;
+    double variance = 0.0;
+    for (std::size_t i = 0; i < days.size(); ++i) mean += weights[i] * days[i];
+    for (std::size_t i = 0; i < days.size(); ++i) variance += weights[i] * (days[i] - mean) * (days[i] - mean);
+    if (variance < 1e-6) return 0.0;
+    double centre = 0.0;
+    double square = 0.0;
+    double noise = 0.0;
+    double with = 0.0;
+    for (int i = 0; i < stack.members(); ++i) {
+        const std::size_t m = static_cast<std::size_t>(i);
+        const Expectation e = expectation(look, MemberOf{stack, i}, present.members.ranOffBefore[m]);
+        const Moments of = e.shape == Expectation::Shape::logNormal ? Moments{naturalLog(e.centre), e.sd * e.sd} : moments(e);
+        centre += weights[m] * of.mean;
+        square += weights[m] * of.mean * of.mean;
+        noise += weights[m] * of.variance / FilterManner{}.countsFor(look.kind, e, e.centre);
+        with += weights[m] * of.mean * (days[m] - mean);
+    }
+    const double spread = std::max(square - centre * centre, 0.0);
+    return spread + noise > 0.0 ? std::min(with * with / (variance * (spread + noise)), 1.0) : 0.0;
 }
 
 std::vector<LookChoice> nextLooks(const Present& present)
@@ -58,12 +87,7 @@ std::vector<LookChoice> nextLooks(const Present& present)
     const Ensemble& stack = present.members.stack;
     if (stack.trays() == 0) return {};
     const std::vector<double> days = logDaysToReady(present);
-    const std::vector<double> weights = present.members.weights.normalised();
-    double mean = 0.0;
-    double variance = 0.0;
-    for (std::size_t i = 0; i < days.size(); ++i) mean += weights[i] * days[i];
-    for (std::size_t i = 0; i < days.size(); ++i) variance += weights[i] * (days[i] - mean) * (days[i] - mean);
-    if (variance < 1e-6) return {};
+    if (std::all_of(days.begin(), days.end(), [&](double each) { return std::abs(each - days.front()) < 1e-3; })) return {}; // nothing to be told
 
     std::vector<Look> looks;
     const int top = stack.topToFeed();
@@ -76,21 +100,7 @@ std::vector<LookChoice> nextLooks(const Present& present)
 
     std::vector<LookChoice> choices;
     for (const Look& look : looks) {
-        double centre = 0.0;
-        double square = 0.0;
-        double noise = 0.0;
-        double with = 0.0;
-        for (int i = 0; i < stack.members(); ++i) {
-            const std::size_t m = static_cast<std::size_t>(i);
-            const Expectation e = expectation(look, MemberOf{stack, i}, present.members.ranOffBefore[m]);
-            const Moments of = e.shape == Expectation::Shape::logNormal ? Moments{naturalLog(e.centre), e.sd * e.sd} : moments(e);
-            centre += weights[m] * of.mean;
-            square += weights[m] * of.mean * of.mean;
-            noise += weights[m] * of.variance / FilterManner{}.countsFor(look.kind, e, e.centre);
-            with += weights[m] * of.mean * (days[m] - mean);
-        }
-        const double spread = std::max(square - centre * centre, 0.0);
-        const double cut = spread + noise > 0.0 ? std::min(with * with / (variance * (spread + noise)), 1.0) : 0.0;
+        const double cut = cutOf(look, present, days);
         choices.push_back({look.kind, look.slot + 1, minutesOf(look.kind), cut});
     }
     std::stable_sort(choices.begin(), choices.end(), [](const LookChoice& a, const LookChoice& b) { return a.perMinute() > b.perMinute(); });

@@ -11,12 +11,17 @@ namespace tierloam::reckoning {
 /// the days until the bottom tray is ready. Squared correlation with what would be read, the noise of reading included.
 std::vector<LookChoice> nextLooks(const Present& present);
 
+/// By how much that look is expected to cut the variance of the logarithm of some days to go, one number a member. 0…1.
+double cutOf(const Look& look, const Present& present, const std::vector<double>& logDays);
 /// Minutes of work of a look. Judgement.
 double minutesOf(LookKind kind);
 /// The look as it would be weighed, its value left open.
 Look openLook(LookKind kind, int slot, const Present& present);
 /// ln(1 + days until ready) of each member, 0 when it is ready, one day beyond the horizon when it never is.
 std::vector<double> logDaysToReady(const Present& present);
+
+/// The same of any first days, as `FirstDays` holds them.
+std::vector<double> logDaysTo(const std::vector<int>& first, int today);
 
 /// What to do with the bits that one will find in the bottom tray; nullopt when no share of bits would settle it.
 std::optional<BitsRule> bitsRule(const Present& present);

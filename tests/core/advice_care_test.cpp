@@ -298,6 +298,11 @@ TEST(AdviceOfCare, SumpFullStaysUntilTenDaysOff)
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
     since(stack, -3, [](StackEstimate& day) { day.sumpL.p50 = 3.5; }); // 0.5 L at 0.7 a week: five days
     EXPECT_THAT(codes(stack), Contains("sump-full"));
+    // Drained without a look only where nine of ten members have it full within a fortnight.
+    stack.forecast.sumpFullOn.p90 = in(40);
+    EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("See how full the sump is"));
+    stack.forecast.sumpFullOn.p90 = in(12);
+    EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump");
     stack.forecast.sumpFullOn.p50 = in(11);
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
 }

@@ -1,5 +1,7 @@
 #include "tests/support/households.h"
 
+#include "tests/support/story.h"
+
 #include "core/materials/table.h"
 #include "core/model/elementary.h"
 #include "core/model/measures.h"
@@ -15,28 +17,43 @@ namespace tierloam::tests {
 using namespace journal;
 using namespace reckoning;
 
+Options optionsFor(Day asOf, int members)
+{
+    Options options;
+    options.asOf = asOf;
+    options.members = members;
+    options.threads = 1;
+    return options;
+}
+
+void writeValue(Action& action, LookKind kind, double value)
+{
+    if (auto* check = std::get_if<Check>(&action)) {
+        if (kind == LookKind::depth) check->depth = centimetres(value);
+        if (kind == LookKind::bits) check->bits = Share::fromPercent(value);
+        if (kind == LookKind::left) check->left = Share::fromPercent(value);
+        if (kind == LookKind::wormsSeen) check->worms = static_cast<WormsSeen>(static_cast<int>(value));
+    } else if (auto* weigh = std::get_if<Weigh>(&action)) {
+        weigh->worms = {value, Unit::kg};
+    } else if (auto* count = std::get_if<Count>(&action)) {
+        count->number = {value, Unit::count};
+    } else if (auto* drained = std::get_if<Drain>(&action)) {
+        if (kind == LookKind::drain) drained->volume = Amount{value, Unit::L};
+        if (kind == LookKind::conductivity) drained->ecMilliSiemensPerCm = value;
+    } else if (auto* weight = std::get_if<TrayWeight>(&action)) {
+        weight->weight = {std::max(value, 0.05), Unit::kg};
+    } else if (auto* reading = std::get_if<Reading>(&action)) {
+        if (kind == LookKind::bedTemperature) reading->bin = celsius(value);
+        if (kind == LookKind::moisture) reading->moisture = Share::fromPercent(std::clamp(value, 0.0, 100.0));
+        if (kind == LookKind::squeeze) reading->squeeze = static_cast<int>(value) + 1;
+    } else if (auto* harvest = std::get_if<Harvest>(&action)) {
+        if (kind == LookKind::harvestMass) harvest->taken = {value, Unit::kg};
+    }
+}
+
 namespace {
 
 const Day start{std::chrono::year{2031} / 1 / 6};
-
-/// The truth is one member of a block of 64.
-constexpr int truthMembers = 64;
-constexpr int truth = 0;
-
-/// Random numbers of the story of one household.
-class Dice {
-public:
-    Dice(std::uint64_t series, int number) : stream_{model::streamOf(series, number, model::Use::look, 77)} {}
-    double unit() { return model::uniform(stream_, next_++); }
-    double between(double low, double high) { return low + (high - low) * unit(); }
-    bool chance(double p) { return unit() < p; }
-    double normal() { return model::standardNormal(stream_ ^ 0x5bd1e995, next_++); }
-    int whole(int low, int high) { return low + static_cast<int>(unit() * (high - low + 1)); }
-
-private:
-    std::uint64_t stream_;
-    int next_ = 0;
-};
 
 class Writer {
 public:
@@ -62,32 +79,6 @@ private:
     Entries entries_;
     std::int64_t number_ = 0;
 };
-
-/// Writes a value that was read into the entry that reads it.
-void write(Action& action, LookKind kind, double value)
-{
-    if (auto* check = std::get_if<Check>(&action)) {
-        if (kind == LookKind::depth) check->depth = centimetres(value);
-        if (kind == LookKind::bits) check->bits = Share::fromPercent(value);
-        if (kind == LookKind::left) check->left = Share::fromPercent(value);
-        if (kind == LookKind::wormsSeen) check->worms = static_cast<WormsSeen>(static_cast<int>(value));
-    } else if (auto* weigh = std::get_if<Weigh>(&action)) {
-        weigh->worms = {value, Unit::kg};
-    } else if (auto* count = std::get_if<Count>(&action)) {
-        count->number = {value, Unit::count};
-    } else if (auto* drained = std::get_if<Drain>(&action)) {
-        if (kind == LookKind::drain) drained->volume = Amount{value, Unit::L};
-        if (kind == LookKind::conductivity) drained->ecMilliSiemensPerCm = value;
-    } else if (auto* weight = std::get_if<TrayWeight>(&action)) {
-        weight->weight = {std::max(value, 0.05), Unit::kg};
-    } else if (auto* reading = std::get_if<Reading>(&action)) {
-        if (kind == LookKind::bedTemperature) reading->bin = celsius(value);
-        if (kind == LookKind::moisture) reading->moisture = Share::fromPercent(std::clamp(value, 0.0, 100.0));
-        if (kind == LookKind::squeeze) reading->squeeze = static_cast<int>(value) + 1;
-    } else if (auto* harvest = std::get_if<Harvest>(&action)) {
-        if (kind == LookKind::harvestMass) harvest->taken = {value, Unit::kg};
-    }
-}
 
 /// The journal without its values: what is done and when, and where one looks.
 Entries storyOf(Dice& dice, int days, const Looking& looking, const Misfit& misfit)
@@ -158,15 +149,6 @@ Entries storyOf(Dice& dice, int days, const Looking& looking, const Misfit& misf
 }
 
 void setKey(Entries& entries, std::uint64_t key) { std::get<Setup>(entries.front().action).key = key; }
-
-Options optionsFor(Day asOf, int members)
-{
-    Options options;
-    options.asOf = asOf;
-    options.members = members;
-    options.threads = 1;
-    return options;
-}
 
 /// What the truth lives through where it departs from what is written: the journal that really happened.
 Entries livedOf(const Entries& written, Dice& dice, const Misfit& misfit)
@@ -260,7 +242,7 @@ MadeUp makeHousehold(std::uint64_t series, int number, const Looking& looking, c
     StackReckoning result;
     run.run(result, {});
     for (Entry& entry : written)
-        for (const auto& [kind, value] : values[static_cast<std::int64_t>(entry.id)]) write(entry.action, kind, value);
+        for (const auto& [kind, value] : values[static_cast<std::int64_t>(entry.id)]) writeValue(entry.action, kind, value);
     setKey(written, model::streamOf(series, number, model::Use::look, 1002));
     made.entries = std::move(written);
     const Present& present = *result.present;

@@ -1,6 +1,9 @@
 // The due list: put off, brought back, and why.
 #include "tests/ui/window_fixture.h"
 
+#include "ui/forms/action_form.h"
+#include "ui/window/due_acts.h"
+
 namespace tierloam::window {
 namespace {
 
@@ -55,6 +58,59 @@ TEST_F(Due, WhySaysTheRuleAndWhatFollows)
     const auto code = desk().due()->lines().front().code;
     EXPECT_TRUE(reasons->text().contains(QString::fromStdString(advice::ruleOf(code))));
     EXPECT_TRUE(reasons->text().contains(QString::fromStdString(advice::ifLeft(code))));
+}
+
+/// One act a code that asks nothing; the others open a form.
+TEST_F(Due, OneClickWritesWhatNeedsNoAnswerAndUndoTakesItBack)
+{
+    openSample();
+    using advice::Code;
+    const auto piece = [](Code code, double kg, double litres) {
+        advice::Advice made;
+        made.stack = "Scullery";
+        made.code = code;
+        made.kg = kg;
+        made.litres = litres;
+        return made;
+    };
+    struct Case { advice::Advice advice; std::string_view action; std::size_t entries; };
+    const std::vector<Case> cases = {{piece(Code::feedDue, 0.123, 0), "feed", 2}, {piece(Code::hungry, 0.4, 0), "feed", 2}, {piece(Code::tooDry, 0, 0.35), "water", 1},
+                                     {piece(Code::tooWet, 0, 0), "cover", 1},     {piece(Code::lowCarbon, 0.06, 0), "cover", 1}, {piece(Code::sumpFull, 0, 0), "drain", 1}};
+    for (const Case& each : cases) {
+        const auto before = household().journal()->entries.size();
+        Q_EMIT desk().due()->act(each.advice);
+        settle();
+        household().finishWrites();
+        const auto journal = household().journal();
+        ASSERT_EQ(journal->entries.size(), before + each.entries) << each.action;
+        const auto written = std::find_if(journal->entries.rbegin(), journal->entries.rend(), [&](const journal::Entry& entry) { return journal::actionName(entry.action) == each.action; });
+        ASSERT_NE(written, journal->entries.rend());
+        EXPECT_EQ(written->stack, "Scullery");
+        EXPECT_EQ(written->date.day, household().today());
+        if (const auto* fed = std::get_if<journal::Feed>(&written->action); fed != nullptr && each.advice.code == Code::feedDue) {
+            EXPECT_EQ(fed->food, (Amount{120, Unit::g})) << "a limit is rounded downwards";
+        }
+        if (const auto* watered = std::get_if<journal::Water>(&written->action)) {
+            EXPECT_EQ(watered->poured, (Amount{350, Unit::mL}));
+        }
+        household().undoStack()->undo();
+        household().finishWrites();
+        EXPECT_EQ(household().journal()->entries.size(), before) << "one undo takes all of it back";
+    }
+    for (const Code code : {Code::lookNext, Code::staleRecord, Code::heat, Code::dryingDone, Code::harvestReady}) EXPECT_FALSE(dueAct(household(), piece(code, 0, 0))) << static_cast<int>(code);
+}
+
+TEST_F(Due, WhatOneClickWritesCanBeHadWithAForm)
+{
+    openSample();
+    auto* other = desk().due()->findChild<QPushButton*>(QStringLiteral("dueOther"));
+    ASSERT_NE(other, nullptr);
+    EXPECT_FALSE(other->accessibleName().isEmpty());
+    const auto before = household().journal()->entries.size();
+    click(other);
+    settle();
+    EXPECT_NE(desk().shelf()->findChild<forms::ActionForm*>(), nullptr);
+    EXPECT_EQ(household().journal()->entries.size(), before);
 }
 
 TEST_F(Due, TheCalendarIsWrittenFromTheWindow)

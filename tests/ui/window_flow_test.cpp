@@ -3,6 +3,7 @@
 #include "ui/forms/action_form.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/stack_column.h"
+#include "ui/window/due_acts.h"
 
 #include <QTableView>
 
@@ -62,11 +63,11 @@ TEST_F(WindowTest, ActOfAStackChosenInTheMenuOnAnotherPageOpensWhereTheStackIs)
     EXPECT_TRUE(form->isAncestorOf(QApplication::focusWidget())) << "one can go on typing";
 }
 
-TEST_F(WindowTest, DueListFeedsAtOnceAndOpensFormsForTheRest)
+TEST_F(WindowTest, DueListWritesAtOnceAndOpensFormsForTheRest)
 {
     openSample();
     ASSERT_GT(desk().due()->count(), 0);
-    bool fed = false, opened = false;
+    bool written = false, opened = false;
     for (const auto& line : std::vector{desk().due()->lines()}) {
         const std::size_t before = entries();
         QPushButton* act = nullptr;
@@ -76,22 +77,21 @@ TEST_F(WindowTest, DueListFeedsAtOnceAndOpensFormsForTheRest)
         ASSERT_NE(act, nullptr) << line.text;
         EXPECT_FALSE(act->accessibleName().isEmpty());
         click(act);
-        if (line.code == advice::Code::feedDue) {
+        if (dueAct(household(), line)) {
             EXPECT_TRUE(QTest::qWaitFor([&] { return entries() > before && household().journal()->pending.empty(); }, patience));
-            fed = true;
+            written = true;
         } else {
             auto* form = qobject_cast<forms::ActionForm*>(desk().shelf()->host()->content());
             ASSERT_NE(form, nullptr) << line.text;
             EXPECT_EQ(form->stack().toStdString(), line.stack);
             EXPECT_EQ(entries(), before) << "a form writes nothing before it is accepted";
-            EXPECT_EQ(form->kind() == forms::FormKind::drain, line.code == advice::Code::sumpFull) << line.text;
             opened = true;
             desk().shelf()->closePanel(true);
         }
         settle();
     }
-    EXPECT_TRUE(opened);
-    (void)fed; // the sample may hold no feeding that is due
+    EXPECT_TRUE(written || opened);
+
 }
 
 TEST_F(WindowTest, DueListMovesIntoTheRailWhenThereIsNoRoom)

@@ -13,6 +13,7 @@
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
+#include "ui/window/due_acts.h"
 #include "ui/window/due_list.h"
 #include "ui/window/notices.h"
 #include "ui/window/rail.h"
@@ -34,6 +35,22 @@ namespace {
 
 /// A page narrower than this at 100 % font is not squeezed further by the due list.
 constexpr int pageAtLeast = 760;
+
+/// The form that takes what is read.
+forms::FormKind lookForm(std::optional<reckoning::LookKind> look)
+{
+    using reckoning::LookKind;
+    switch (look.value_or(LookKind::bits)) {
+    case LookKind::weigh: return forms::FormKind::weigh;
+    case LookKind::count: return forms::FormKind::count;
+    case LookKind::trayWeight: return forms::FormKind::trayWeight;
+    case LookKind::moisture:
+    case LookKind::squeeze:
+    case LookKind::bedTemperature: return forms::FormKind::reading;
+    case LookKind::drain: return forms::FormKind::drain;
+    default: return forms::FormKind::check;
+    }
+}
 
 bool isToldOn(const QWidget* page, const QString& why)
 {
@@ -99,6 +116,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     }
 
     connect(due_, &DueList::act, this, &Desk::act);
+    connect(due_, &DueList::other, this, &Desk::openFormFor);
     connect(due_, &DueList::counted, this, [this] { tellState(); });
     connect(journal_, &journal_page::JournalPage::refused, this,
             [this](const QString& why) { lent_.notices.show(Notices::Kind::failure, why, QStringLiteral("journal")); });
@@ -216,7 +234,24 @@ bool Desk::anythingTyped() const
     return journal_->editing() || materials_->editing();
 }
 
+/// One click records it where nothing has to be asked; undo takes it back.
 void Desk::act(const advice::Advice& advice)
+{
+    const auto made = dueAct(household_, advice);
+    if (!made) {
+        openFormFor(advice);
+        return;
+    }
+    journal::Edit edit;
+    edit.added = made->entries;
+    if (const QString refusal = household_.refusalOf(edit); !refusal.isEmpty()) {
+        lent_.notices.show(Notices::Kind::failure, tr("%1: not written down. %2").arg(made->label, refusal));
+        return;
+    }
+    household_.recordAll(made->entries, made->label);
+}
+
+void Desk::openFormFor(const advice::Advice& advice)
 {
     const QString stack = QString::fromStdString(advice.stack);
     const auto* history = household_.journal()->replay.stack(advice.stack);
@@ -226,52 +261,36 @@ void Desk::act(const advice::Advice& advice)
         showPage(Page::shelf);
         shelf_->openForm(stack, kind, slot);
     };
+    using Code = advice::Code;
+    using forms::FormKind;
     switch (advice.code) {
-    case advice::Code::feedDue: shelf_->recordUsual(stack, forms::FormKind::feed); return;
-    case advice::Code::hungry: open(forms::FormKind::feed, std::nullopt); return;
-    case advice::Code::tooEarly: open(drying ? forms::FormKind::cover : forms::FormKind::feed, advice.slot); return;
-    case advice::Code::lowCarbon:
-    case advice::Code::tooWet: open(forms::FormKind::cover, advice.slot); return;
-    case advice::Code::tooDry: pour(stack, advice); return;
-    case advice::Code::sumpFull:
-    case advice::Code::drainageLow: open(flushes(advice.stack) ? forms::FormKind::flush : forms::FormKind::drain, std::nullopt); return;
-    case advice::Code::drainageHigh: open(forms::FormKind::water, std::nullopt); return;
-    case advice::Code::heat:
-    case advice::Code::cold: open(forms::FormKind::reading, std::nullopt); return;
-    case advice::Code::dryingDone:
-    case advice::Code::dryingLong: open(forms::FormKind::harvest, std::nullopt); return;
-    case advice::Code::overfed:
-    case advice::Code::staleRecord: open(forms::FormKind::check, advice.slot ? advice.slot : standing ? standing->feedSlot() : std::nullopt); return;
-    case advice::Code::recordDisagrees:
+    case Code::feedDue:
+    case Code::hungry: open(FormKind::feed, std::nullopt); return;
+    case Code::tooEarly: open(drying ? FormKind::cover : FormKind::feed, advice.slot); return;
+    case Code::lowCarbon:
+    case Code::tooWet: open(FormKind::cover, advice.slot); return;
+    case Code::tooDry: open(FormKind::water, advice.slot); return;
+    case Code::sumpFull:
+    case Code::drainageLow: open(flushesTheSump(household_, advice.stack) ? FormKind::flush : FormKind::drain, std::nullopt); return;
+    case Code::drainageHigh: open(FormKind::water, std::nullopt); return;
+    case Code::heat:
+    case Code::cold: open(FormKind::reading, std::nullopt); return;
+    case Code::dryingDone:
+    case Code::dryingLong: open(FormKind::harvest, std::nullopt); return;
+    case Code::overfed:
+    case Code::staleRecord: open(FormKind::check, advice.slot ? advice.slot : standing ? standing->feedSlot() : std::nullopt); return;
+    case Code::recordDisagrees:
         if (advice.unwritten) writeUnwritten(stack, *advice.unwritten);
         else if (advice.entry) checkEntry(journal::EntryId{*advice.entry});
         return;
-    case advice::Code::addTray: open(forms::FormKind::addTray, std::nullopt); return;
-    case advice::Code::harvestSoon:
-    case advice::Code::lookNext:
-    case advice::Code::trayFull: open(forms::FormKind::check, advice.slot); return;
-    case advice::Code::harvestReady:
-    case advice::Code::readyNoHurry:
-    case advice::Code::harvestOverdue: open(drying ? forms::FormKind::harvest : forms::FormKind::rotate, std::nullopt); return;
+    case Code::addTray: open(FormKind::addTray, std::nullopt); return;
+    case Code::lookNext: open(lookForm(advice.look), advice.slot); return;
+    case Code::harvestSoon:
+    case Code::trayFull: open(FormKind::check, advice.slot); return;
+    case Code::harvestReady:
+    case Code::readyNoHurry:
+    case Code::harvestOverdue: open(drying ? FormKind::harvest : FormKind::rotate, std::nullopt); return;
     }
-}
-
-/// The amount that the bed wants, not the usual one: the advice has named it, so one click records it.
-void Desk::pour(const QString& stack, const advice::Advice& advice)
-{
-    journal::Entry entry;
-    entry.date.day = household_.today();
-    entry.stack = advice.stack;
-    entry.slot = advice.slot;
-    entry.action = journal::Water{Amount{std::round(1000.0 * advice.litres), Unit::mL}};
-    household_.record(entry, tr("%1: water").arg(stack));
-}
-
-bool Desk::flushes(const std::string& stack) const
-{
-    const auto reckoning = household_.reckoning();
-    const auto* one = reckoning ? reckoning->stack(stack) : nullptr;
-    return one != nullptr && one->record.lastFlush && one->record.lastFlush == one->record.lastDrain;
 }
 
 /// With the first day and the usual amount filled in: one more click records it.

@@ -88,11 +88,9 @@ protected:
 
 private:
     void act(const advice::Advice& advice);
+    void openFormFor(const advice::Advice& advice);
     void writeUnwritten(const QString& stack, const advice::UnwrittenFeeding& feeding);
     void checkEntry(journal::EntryId id);
-    void pour(const QString& stack, const advice::Advice& advice);
-    bool flushes(const std::string& stack) const;
-    void feedUsual(const std::string& stack);
     void placeDue();
     void tellState();
 

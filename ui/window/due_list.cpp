@@ -1,5 +1,7 @@
 #include "ui/window/due_list.h"
 
+#include "ui/window/due_acts.h"
+
 #include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
@@ -207,6 +209,7 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     ui::setTone(date, tone);
     footRow->addWidget(date);
     footRow->addStretch(1);
+    const auto oneClick = dueAct(household_, advice);
     const QString key = lineKey(advice);
     const QString whole = tr("%1: %2").arg(QString::fromStdString(advice.stack), what);
     auto* explain = makeQuiet(tr("Why"), key, foot);
@@ -226,6 +229,15 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     ui::setAccess(later, tr("Put off %1").arg(whole), later->toolTip());
     connect(later, &QPushButton::clicked, this, [this, advice] { putOff(advice); });
     footRow->addWidget(later);
+    if (oneClick) {
+        auto* form = makeQuiet(tr("…", "opens the form of what is due"), key, foot);
+        form->setObjectName(QStringLiteral("dueOther"));
+        form->setEnabled(!household_.readOnly());
+        form->setToolTip(tr("Another amount or day: opens the form"));
+        ui::setAccess(form, tr("Other amount or day for %1").arg(whole), form->toolTip());
+        connect(form, &QPushButton::clicked, this, [this, advice] { Q_EMIT other(advice); });
+        footRow->addWidget(form);
+    }
     grid->addWidget(foot, 2, 1, 1, 2);
     if (explained_ == key) {
         auto* reasons = ui::makeLabel(tr("%1 If it is left: %2").arg(QString::fromStdString(advice::ruleOf(advice.code)), QString::fromStdString(advice::ifLeft(advice.code))),
@@ -237,8 +249,8 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     auto* button = ui::makeButton(name, tone, line);
     button->setObjectName(QStringLiteral("dueButton"));
     button->setProperty("line", lineKey(advice));
-    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), tr("%1 %2").arg(why, when));
-    button->setToolTip(tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
+    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when));
+    button->setToolTip(oneClick ? tr("Writes down at one click: %1").arg(oneClick->label) : tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
     button->setMinimumWidth(theme_.px(56));
     button->setEnabled(!household_.readOnly());
     connect(button, &QPushButton::clicked, this, [this, advice] { Q_EMIT act(advice); });

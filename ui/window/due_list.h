@@ -36,6 +36,8 @@ public:
 
 Q_SIGNALS:
     void act(const tierloam::advice::Advice& advice);
+    /// The same with its form, for another amount or day.
+    void other(const tierloam::advice::Advice& advice);
     void counted(int lines);
 
 private:

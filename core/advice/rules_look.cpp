@@ -1,0 +1,144 @@
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+#include "core/reckoning/next_look.h"
+
+#include <algorithm>
+#include <cmath>
+
+/// The one look that is worth most today, at most one a week, with the days by which it narrows a date for the minute of work.
+namespace tierloam::advice {
+
+using reckoning::LookChoice;
+using reckoning::LookKind;
+using reckoning::StackReckoning;
+using reckoning::TrayEstimate;
+
+namespace {
+
+constexpr int turnAhead = 14;        ///< days before its turn from which a look at the bottom tray is worth a word
+constexpr int turnInDoubt = 7;       ///< half of the members have the turn within these days, and it is not raised
+constexpr int lookAgainAfter = 7;    ///< days after any look: at most one a week
+constexpr int monthly = 28;          ///< days after which any telling look is worth a word
+constexpr double worthADay = 14.0;   ///< days that such a look has to save
+constexpr int dateMatters = 120;     ///< days to go at most, by the median, for which a closer date is worth a look
+
+bool within(const std::optional<Day>& day, const StackReckoning& stack, int days) { return day && daysBetween(stack.asOf, *day) <= days; }
+
+/// Width in days of the 80 % range, the horizon where its end lies beyond it, and what a cut of the variance takes off it.
+double daysSaved(const reckoning::Dates& dates, const StackReckoning& stack, double cut)
+{
+    const int from = dates.p10 ? std::max(daysBetween(stack.asOf, *dates.p10), 0) : reckoning::outlookDays;
+    const int to = dates.p90 ? daysBetween(stack.asOf, *dates.p90) : reckoning::outlookDays;
+    return std::max(to - from, 0) * (1.0 - std::sqrt(1.0 - std::clamp(cut, 0.0, 1.0)));
+}
+
+/// "; it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"; empty where less than half a day is saved.
+QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double cut, double minutes)
+{
+    const double saved = daysSaved(dates, stack, cut);
+    if (saved < 0.5) return {};
+    const double perMinute = saved / minutes;
+    return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute"))
+        .arg(whenRange(dates, stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
+}
+
+const LookChoice* choiceOf(const StackReckoning& stack, LookKind kind, int slot)
+{
+    const auto found = std::find_if(stack.nextLooks.begin(), stack.nextLooks.end(), [&](const LookChoice& each) { return each.kind == kind && each.slot == slot; });
+    return found == stack.nextLooks.end() ? nullptr : &*found;
+}
+
+void addLook(std::vector<Advice>& to, const StackReckoning& stack, LookKind kind, std::optional<int> slot, const QString& what, const QString& why)
+{
+    add(to, stack, Code::lookNext, Severity::hint, slot, stack.asOf, what, why);
+    to.back().look = kind;
+}
+
+/// "fewer than 1 in 8 bits", or in per cent where that says more.
+QString fewerThan(double bitsPercent)
+{
+    if (bitsPercent < 4.0) return say(QT_TRANSLATE_NOOP("Advice", "fewer than %1 % bits")).arg(number(bitsPercent, 0));
+    return say(QT_TRANSLATE_NOOP("Advice", "fewer than 1 in %1 bits")).arg(number(std::round(100.0 / bitsPercent), 0));
+}
+
+/// When the turn comes and a look could settle whether the bottom tray is ready: what to look for, and what follows from either outcome.
+bool bitsOfTheBottom(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate& bottom = stack.now.slots.front();
+    if (!stack.bitsRule || stack.readySince || stack.record.spareTrays > 0 || stack.now.slots.size() < 2) return false;
+    if (!stack.turnSince && !within(stack.forecast.turnLikelyOn, stack, turnAhead)) return false;
+    QString rule = say(QT_TRANSLATE_NOOP("Advice", "%1 of food or bedding: lift it today")).arg(fewerThan(stack.bitsRule->fewerThanPercent));
+    rule += stack.bitsRule->otherwise ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*stack.bitsRule->otherwise, stack.asOf))
+                                      : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
+    if (const LookChoice* bits = choiceOf(stack, LookKind::bits, bottom.slot)) rule += worth(bottom.readyOn, stack, bits->cut, bits->minutes);
+    addLook(to, stack, LookKind::bits, bottom.slot, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule);
+    return true;
+}
+
+/// Half of what is possible says that the top tray is filled, and the rest not: its depth of castings parts them best.
+bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    if (stack.turnSince || !within(stack.forecast.turnLikelyOn, stack, turnInDoubt)) return false;
+    if (stack.record.spareTrays <= 0 && !stack.readySince) return false;
+    QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come"))
+                      .arg(percent(stack.turnProbability), number(top.castingsDepthCm.p50, 1), number(top.castingsDepthCm.p05, 1), number(top.castingsDepthCm.p95, 1));
+    if (stack.present) {
+        const auto& firsts = stack.present->base.firsts;
+        if (const auto filling = firsts.find(top.batch); filling != firsts.end()) {
+            const double cut = reckoning::cutOf(reckoning::openLook(LookKind::depth, top.slot - 1, *stack.present), *stack.present,
+                                                reckoning::logDaysTo(filling->second.filled, stack.present->course.today));
+            why += worth(stack.forecast.turnOn, stack, cut, reckoning::minutesOf(LookKind::depth));
+        }
+    }
+    addLook(to, stack, LookKind::depth, top.slot, say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the top tray")), why);
+    return true;
+}
+
+QString lookWords(LookKind kind, bool bottom)
+{
+    switch (kind) {
+    case LookKind::depth: return bottom ? say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the bottom tray")) : say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in this tray"));
+    case LookKind::bits: return bottom ? say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")) : say(QT_TRANSLATE_NOOP("Advice", "Look for bits in this tray"));
+    case LookKind::left: return say(QT_TRANSLATE_NOOP("Advice", "See how much of the last feeding is left"));
+    case LookKind::wormsSeen: return say(QT_TRANSLATE_NOOP("Advice", "See whether there are few, some or many worms"));
+    case LookKind::weigh: return say(QT_TRANSLATE_NOOP("Advice", "Weigh the worms of a part of the bed"));
+    case LookKind::count: return say(QT_TRANSLATE_NOOP("Advice", "Count the worms in a litre of the bed"));
+    case LookKind::trayWeight: return bottom ? say(QT_TRANSLATE_NOOP("Advice", "Weigh the bottom tray")) : say(QT_TRANSLATE_NOOP("Advice", "Weigh this tray"));
+    case LookKind::moisture: return say(QT_TRANSLATE_NOOP("Advice", "Measure the moisture of the bed"));
+    case LookKind::squeeze: return say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed"));
+    case LookKind::bedTemperature: return say(QT_TRANSLATE_NOOP("Advice", "Read the temperature of the bed"));
+    case LookKind::drain: return say(QT_TRANSLATE_NOOP("Advice", "Drain the sump into a measure"));
+    default: return {};
+    }
+}
+
+/// No look for a month: the one that tells most for the minute, if it saves a fortnight of the ready date's range.
+void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    if (stack.readySince || stack.record.lastLook > stack.asOf - std::chrono::days{monthly} || stack.firstBedding > stack.asOf - std::chrono::days{monthly}) return;
+    const TrayEstimate& bottom = stack.now.slots.front();
+    if (!within(bottom.readyOn.p50, stack, dateMatters)) return;
+    for (const LookChoice& each : stack.nextLooks) {
+        if (daysSaved(bottom.readyOn, stack, each.cut) < worthADay || lookWords(each.kind, true).isEmpty()) continue;
+        const std::optional<int> slot = each.slot > 0 ? std::optional{each.slot} : std::nullopt;
+        addLook(to, stack, each.kind, slot, lookWords(each.kind, each.slot == 1),
+                say(QT_TRANSLATE_NOOP("Advice", "no look for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
+                        .arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
+                    + worth(bottom.readyOn, stack, each.cut, each.minutes));
+        return;
+    }
+}
+
+}
+
+void rulesOfLooks(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr || stack.now.slots.empty() || isDrying(stack)) return;
+    if (stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < lookAgainAfter) return;
+    if (std::any_of(to.begin(), to.end(), [](const Advice& each) { return each.code == Code::harvestReady || each.code == Code::harvestOverdue || each.code == Code::lookNext; })) return;
+    if (bitsOfTheBottom(stack, to) || depthOfTheTop(stack, *top, to)) return;
+    mostTelling(stack, to);
+}
+
+}

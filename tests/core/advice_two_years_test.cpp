@@ -1,0 +1,79 @@
+// Two years of following the advice beside a fixed calendar on households drawn from the prior: 48 with TIERLOAM_LONG, 2 else.
+#include "tests/support/two_years.h"
+
+#include <gtest/gtest.h>
+
+#include <cstdio>
+#include <cstdlib>
+
+namespace tierloam::tests {
+namespace {
+
+constexpr std::uint64_t series = 0xca1e;
+
+int households()
+{
+    if (const char* wanted = std::getenv("TIERLOAM_HOUSEHOLDS")) return std::atoi(wanted);
+    return std::getenv("TIERLOAM_LONG") != nullptr ? 48 : 2;
+}
+
+/// Sums over households.
+struct Sum {
+    double readyKg = 0, allKg = 0, halfWorkedKg = 0, standingKg = 0, fedKg = 0;
+    int harvests = 0, unready = 0, lost = 0;
+
+    void add(const Lived& life)
+    {
+        readyKg += life.readyKg;
+        allKg += life.castingsKg;
+        halfWorkedKg += life.unprocessedKg;
+        standingKg += life.castingsStandingKg;
+        fedKg += life.fedKg;
+        harvests += life.harvests;
+        unready += life.unready;
+        lost += life.lost() ? 1 : 0;
+    }
+    void print(const char* who) const
+    {
+        std::printf("%s: castings from ready trays %.1f kg dry, from all that was taken %.1f with %.1f kg not yet castings, standing at the end %.1f; %d harvests, %d of trays not ready; "
+                    "%d stacks lost; fed %.0f kg\n", who, readyKg, allKg, halfWorkedKg, standingKg, harvests, unready, lost, fedKg);
+    }
+};
+
+TEST(TwoYears, FollowingTheAdviceBeatsAFixedCalendarAtEqualFeed)
+{
+    const int count = households();
+    Sum advice, calendar;
+    int told = 0, within = 0, inRange = 0, ranOver = 0, untold = 0, better = 0;
+    for (int number = 0; number < count; ++number) {
+        const TwoLives both = liveBoth(series, number);
+        EXPECT_NEAR(both.following.fedKg, both.calendar.fedKg, 1e-9) << number;
+        advice.add(both.following);
+        calendar.add(both.calendar);
+        better += both.following.readyKg > both.calendar.readyKg ? 1 : 0;
+        for (const SumpTold& each : both.following.sumps) {
+            ++told;
+            const bool earlyEnough = !each.early || (each.truly && *each.truly >= *each.early);
+            const bool lateEnough = !each.late || (each.truly && *each.truly <= *each.late);
+            within += each.truly && std::abs(daysBetween(*each.truly, each.foreseen)) <= 3 ? 1 : 0;
+            inRange += earlyEnough && lateEnough ? 1 : 0;
+        }
+        ranOver += both.following.ranOver;
+        untold += both.following.ranOverUntold;
+        if (std::getenv("TIERLOAM_LONG") != nullptr)
+            std::printf("%d: ready %.2f, %.2f; all %.2f, %.2f; colony %.3f, %.3f of %.3f kg; harvests %d, %d\n", number, both.following.readyKg, both.calendar.readyKg, both.following.castingsKg,
+                        both.calendar.castingsKg, both.following.colonyKg, both.calendar.colonyKg, both.following.stockedKg, both.following.harvests, both.calendar.harvests);
+        std::fflush(stdout);
+    }
+    advice.print("advice");
+    calendar.print("calendar");
+    std::printf("better in %d of %d; sump-full told %d times, %d within 3 days of the truth, %d within the range told; run over in %d weeks, %d of them untold\n", better, count, told, within, inRange,
+                ranOver, untold);
+    EXPECT_GT(advice.harvests, 0);
+    EXPECT_GT(advice.readyKg, calendar.readyKg);
+    if (count < 48) return; // few cases bound no more
+    EXPECT_EQ(advice.lost, 0);
+}
+
+}
+}
