@@ -14,7 +14,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.")};
     case Code::readyNoHurry:
-        return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare."),
+        return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same."),
                 QT_TRANSLATE_NOOP("Advice", "Nothing is lost: the castings keep where they are.")};
     case Code::harvestSoon:
         return {QT_TRANSLATE_NOOP("Advice", "The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare."),
@@ -74,7 +74,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "Nothing was written for more than 21 days, or for three usual gaps between feedings if that is longer; days away are left out."),
                 QT_TRANSLATE_NOOP("Advice", "Every date and amount grows less certain by the week.")};
     case Code::lookNext:
-        return {QT_TRANSLATE_NOOP("Advice", "The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days."),
+        return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days."),
                 QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late.")};
     case Code::recordDisagrees:
         return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing."),

@@ -32,11 +32,11 @@ double daysSaved(const reckoning::Dates& dates, const StackReckoning& stack, dou
     return std::max(to - from, 0) * (1.0 - std::sqrt(1.0 - std::clamp(cut, 0.0, 1.0)));
 }
 
-/// "; it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"; empty where less than half a day is saved.
+/// "; it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"
 QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double cut, double minutes)
 {
     const double saved = daysSaved(dates, stack, cut);
-    if (saved < 0.5) return {};
+    if (saved < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by less than a day for %1 min of work")).arg(number(minutes, 0));
     const double perMinute = saved / minutes;
     return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute"))
         .arg(whenRange(dates, stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));

@@ -15,7 +15,7 @@ constexpr int longestSearch = 400;       ///< days after which no welcome day is
 constexpr std::size_t mostTogether = 4;  ///< stacks: with more the joint states are too many to prove anything
 constexpr int rounds = 12;               ///< of putting every stack in its best place
 constexpr int fewStacks = 24;            ///< up to so many several beginnings are tried
-constexpr int beginnings = 12;
+constexpr int beginnings = 32;
 constexpr int beginningsOfMany = 2;
 
 bool welcome(int day, const HarvestWishes& wishes)

@@ -185,7 +185,7 @@ WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
 
 std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const YearPlan& plan, const GardenWish& wish, std::stop_token stop)
 {
-    const auto with = [&](const auto& change) -> std::optional<WishAnswer> {
+    const auto with = [&](const auto& change, int moreTrays = 0) -> std::optional<WishAnswer> {
         YearPlan changed = plan;
         std::atomic<bool> stopped{false};
         shareOut(changed.stacks.size(), 2, [&](std::size_t i, Crew& crew) {
@@ -194,7 +194,9 @@ std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const
             RotationWish rotation = plainWish(*stack, plan.members);
             rotation.windows = false;
             rotation.change = change(*stack);
-            if (auto course = reckoning::runRotation(*stack->present, rotation, crew, stop)) changed.stacks[i].planned = *std::move(course);
+            reckoning::Present present = *stack->present;
+            present.course.surroundings.settings.trays += moreTrays;
+            if (auto course = reckoning::runRotation(present, rotation, crew, stop)) changed.stacks[i].planned = *std::move(course);
             else stopped = true;
         });
         return stopped ? std::nullopt : std::optional{answerWish(changed, wish)};
@@ -210,8 +212,13 @@ std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const
         change.usualTemperature = stack.present->course.surroundings.settings.temp.base() + leverWarmth;
         return change;
     });
-    if (!food || !warmth) return std::nullopt;
-    return WishRaised{*food, *warmth};
+    const auto trays = with([](const StackReckoning&) { return reckoning::ChangedPlan{}; }, 1);
+    if (!food || !warmth || !trays) return std::nullopt;
+    YearPlan natural = plan;
+    for (StackYear& year : natural.stacks) year.planned = year.natural;
+    GardenWish patient = wish;
+    patient.by += std::chrono::days{WishRaised::laterDays};
+    return WishRaised{*food, *warmth, *trays, answerWish(natural, wish), answerWish(plan, patient)};
 }
 
 }

@@ -58,8 +58,12 @@ struct WishAnswer {
 /// Members of different stacks are put together at random, since stacks know nothing of each other.
 WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish);
 
-/// What would raise the chance: the same with more food (150 g a week and stack, within the limit) and with the bed 2 °C warmer.
-struct WishRaised { WishAnswer moreFood, warmer; };
+/// What would raise the chance: the same with more food (150 g a week and stack, within the limit), with the bed 2 °C warmer, with one tray more in each
+/// stack, with every harvest on its own turn instead of a chosen day, and with a month more of patience.
+struct WishRaised {
+    WishAnswer moreFood, warmer, moreTrays, onTheirTurns, later;
+    static constexpr int laterDays = 30;
+};
 std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const YearPlan& plan, const GardenWish& wish, std::stop_token stop = {});
 
 }

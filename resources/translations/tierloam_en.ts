@@ -379,6 +379,13 @@
                 <numerusform> In %n months until then nothing is taken.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>gathered %n day(s) later</source>
+            <translation>
+                <numerusform>gathered %n day later</numerusform>
+                <numerusform>gathered %n days later</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::shelf::PartPanel</name>

@@ -123,6 +123,120 @@ TEST(HarvestDays, TwelveAlikeMeetOnTheDaysThatOneWouldChoose)
     }
 }
 
+TEST(HarvestDays, FiveStacksWithoutTheProofAreWithinOnePerCentOfEveryChoice)
+{
+    std::mt19937 dice{41};
+    long tried = 0;
+    for (int round = 0; round < 6; ++round) {
+        const auto stacks = drawn(dice, 5, 2);
+        HarvestWishes wishes = weekends(round % 2 == 0 ? Gathering::gathered : Gathering::spread, 8);
+        wishes.trip = 4.0 + round;
+        long count = 0;
+        const double best = exhaustive(stacks, wishes, &count);
+        tried += count;
+        EXPECT_LE(chooseDays(stacks, wishes, 0).cost, 1.01 * best + 1e-9) << "round " << round;
+    }
+    EXPECT_GT(tried, 6000);
+}
+
+/// A lower bound for any stacks that are to be gathered: the day on which stack i lifts has to be paid for once by somebody. That tie is relaxed
+/// with prices for each stack and day (Lagrangian relaxation; Fisher 1981, Management Science 27:1-18, from memory): each stack then goes its own
+/// best way, every choice of prices gives a bound, and the prices are raised where stacks lift on days that are not paid for.
+double lowerBound(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, double known, int rounds)
+{
+    constexpr int days = 800;
+    std::vector<std::vector<int>> choices; // by the day on which a harvest falls due
+    for (int due = 0; due < days - 60; ++due) choices.push_back(daysFor(due, wishes));
+    std::vector<std::vector<double>> price(stacks.size(), std::vector<double>(days, wishes.trip / static_cast<double>(stacks.size())));
+    double best = 0.0;
+    double scale = 1.0;
+    int since = 0;
+    for (int round = 0; round < rounds; ++round) {
+        std::vector<std::vector<int>> lifts(stacks.size(), std::vector<int>(days, 0));
+        double bound = 0.0;
+        for (std::size_t i = 0; i < stacks.size(); ++i) {
+            const StackTurns& stack = stacks[i];
+            struct Best { double cost = -1; int day = 0; };
+            std::vector<std::vector<Best>> seen(stack.natural.size() + 1, std::vector<Best>(days));
+            const auto solve = [&](const auto& self, std::size_t k, int late) -> double {
+                if (k == stack.natural.size()) return 0.0;
+                if (seen[k][static_cast<std::size_t>(late)].cost >= 0.0) return seen[k][static_cast<std::size_t>(late)].cost;
+                Best found{1e18, 0};
+                for (const int day : choices[static_cast<std::size_t>(stack.natural[k] + late)]) {
+                    const int then = std::max(day - stack.natural[k], 0);
+                    const double cost = then + price[i][static_cast<std::size_t>(day)] + self(self, k + 1, then);
+                    if (cost < found.cost) found = {cost, day};
+                }
+                seen[k][static_cast<std::size_t>(late)] = found;
+                return found.cost;
+            };
+            bound += solve(solve, 0, 0);
+            int late = 0;
+            for (std::size_t k = 0; k < stack.natural.size(); ++k) {
+                const int day = seen[k][static_cast<std::size_t>(late)].day;
+                lifts[i][static_cast<std::size_t>(day)] += 1;
+                late = std::max(day - stack.natural[k], 0);
+            }
+        }
+        std::vector<int> paid(days, 0);
+        for (std::size_t d = 0; d < days; ++d) {
+            double sum = 0.0;
+            for (std::size_t i = 0; i < stacks.size(); ++i) sum += price[i][d];
+            if (sum > wishes.trip) {
+                paid[d] = 1;
+                bound += wishes.trip - sum;
+            }
+        }
+        if (bound > best + 1e-6) {
+            best = bound;
+            since = 0;
+        } else if (++since == 15) {
+            scale *= 0.6;
+            since = 0;
+        }
+        double square = 0.0;
+        for (std::size_t i = 0; i < stacks.size(); ++i)
+            for (std::size_t d = 0; d < days; ++d) {
+                const int wrong = lifts[i][d] - paid[d];
+                square += wrong * wrong;
+            }
+        if (square == 0.0) break;
+        const double step = scale * std::max(known - bound, 0.01) / square;
+        for (std::size_t i = 0; i < stacks.size(); ++i)
+            for (std::size_t d = 0; d < days; ++d) price[i][d] = std::max(price[i][d] + step * (lifts[i][d] - paid[d]), 0.0);
+    }
+    return best;
+}
+
+TEST(HarvestDays, TheLowerBoundHoldsAndIsCloseOnSmallCases)
+{
+    std::mt19937 dice{53};
+    for (int round = 0; round < 4; ++round) {
+        const auto stacks = drawn(dice, 3, 2);
+        const HarvestWishes wishes = weekends(Gathering::gathered, 14);
+        const double best = exhaustive(stacks, wishes);
+        const double bound = lowerBound(stacks, wishes, best, 400);
+        EXPECT_LE(bound, best + 1e-6);
+        EXPECT_GE(bound, 0.9 * best);
+    }
+}
+
+TEST(HarvestDays, TwelveStacksThatAreNotAlikeAgainstALowerBound)
+{
+    std::mt19937 dice{61};
+    double worst = 0.0;
+    for (int round = 0; round < 6; ++round) {
+        const auto stacks = drawn(dice, 12, 4);
+        const HarvestWishes wishes = weekends(Gathering::gathered);
+        const HarvestDays chosen = chooseDays(stacks, wishes);
+        const double bound = lowerBound(stacks, wishes, chosen.cost, 400);
+        EXPECT_LE(bound, chosen.cost + 1e-6);
+        worst = std::max(worst, chosen.cost / bound - 1.0);
+        std::printf("12 stacks that are not alike: cost %.1f, at least %.1f: %.2f %%\n", chosen.cost, bound, 100.0 * (chosen.cost / bound - 1.0));
+    }
+    EXPECT_LE(worst, 0.01);
+}
+
 TEST(HarvestDays, DaysAwayAndOtherWeekdaysAreAvoided)
 {
     std::mt19937 dice{17};

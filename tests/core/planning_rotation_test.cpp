@@ -177,6 +177,18 @@ TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
     EXPECT_LT(answerWish(*plan, {1.0, all.asOf + std::chrono::days{1}, false}).chance, 0.01);
     EXPECT_EQ(answerWish(*plan, {1.0, far, true}).chance, 0.0); // three stacks do not give something each month
 
+    // What would raise it: each lever on the same members; more patience can only add, and a tray more holds back the harvests of this year.
+    const GardenWish hard{answerWish(*plan, {0.0, far, false}).litres.p95, all.asOf + std::chrono::days{300}, false};
+    const auto raised = raiseWish(all, *plan, hard);
+    ASSERT_TRUE(raised);
+    const WishAnswer asItIs = answerWish(*plan, hard);
+    EXPECT_GE(raised->later.chance, asItIs.chance);
+    EXPECT_GE(raised->later.litres.p50, asItIs.litres.p50);
+    EXPECT_GE(raised->onTheirTurns.litres.p50, 0.95 * asItIs.litres.p50);
+    EXPECT_GE(raised->moreFood.litres.p50, 0.95 * asItIs.litres.p50);
+    EXPECT_NE(raised->moreTrays.litres, asItIs.litres);
+    EXPECT_NE(raised->warmer.litres, asItIs.litres);
+
     // A harvest pinned by hand stands, and is told as such.
     const StackYear* some = nullptr;
     std::size_t k = 0;

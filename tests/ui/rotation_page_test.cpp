@@ -159,5 +159,31 @@ TEST_F(RotationPageTest, EveryChangeIsAnswered)
     }
 }
 
+TEST(RotationPageEmpty, SaysInOneSentenceWhatWillAppearAndShowsNoCards)
+{
+    QTemporaryDir folder;
+    ui::Theme theme;
+    theme.setMode(ui::ThemeMode::light);
+    theme.apply();
+    household::Household::Settings settings;
+    settings.createIfAbsent = true;
+    auto opened = household::Household::open(folder.filePath(QStringLiteral("new.tierloam")), std::make_shared<household::FixedClock>(Day{std::chrono::year{2031} / 5 / 2}), settings);
+    auto& household = std::get<std::unique_ptr<household::Household>>(opened);
+    RotationPage page{*household, theme};
+    page.resize(1000, 900);
+    page.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return household->reckoningIsCurrent(); }, patience));
+    int sentences = 0;
+    for (const auto* label : page.findChildren<QLabel*>())
+        if (label->isVisible() && label->text().contains(QStringLiteral("coming year appears here"))) ++sentences;
+    EXPECT_EQ(sentences, 1);
+    for (const char* card : {"feedingCard", "wishCard", "changeCard"}) {
+        const auto* found = page.findChild<QWidget*>(QString::fromLatin1(card));
+        ASSERT_NE(found, nullptr) << card;
+        EXPECT_FALSE(found->isVisible()) << card;
+    }
+    qApp->setStyleSheet({});
+}
+
 }
 }

@@ -67,6 +67,14 @@ private:
     const ui::Theme& theme_;
 };
 
+bool anyTrayStands(const household::JournalView& journal, Day today)
+{
+    return std::any_of(journal.replay.stacks.begin(), journal.replay.stacks.end(), [today](const journal::StackHistory& stack) {
+        const journal::Standing* now = stack.on(today);
+        return now != nullptr && !now->retired && now->trays() > 0;
+    });
+}
+
 /// Days on which the journal says that nobody is there, as far as they lie ahead.
 void addAbsences(planning::YearWishes& wishes, const journal::Entries& entries, Day today)
 {
@@ -340,9 +348,13 @@ void RotationPage::showState()
     if (background_.busy()) line = tr("%1 · the year is being planned").arg(line);
     head_->setLine(line);
     lanes_->parentWidget()->setVisible(some);
+    // Without a stack there is nothing to plan: one sentence, and no cards that would be empty.
+    const bool any = anyTrayStands(*household_.journal(), household_.today());
+    controls_->setVisible(any);
+    for (QWidget* card : std::initializer_list<QWidget*>{feeding_, clock_, wish_, change_, track_}) card->setVisible(any);
     QString nothing;
     if (!some) {
-        if (household_.journal()->replay.stacks.empty()) nothing = tr("The year of every stack stands here once there is one.");
+        if (!any) nothing = tr("Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.");
         else if (!reckoning || background_.busy()) nothing = tr("The year is being planned; it stands here in a moment.");
         else nothing = tr("No stack holds a tray whose turns could be foreseen.");
     }

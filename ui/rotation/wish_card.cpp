@@ -88,8 +88,13 @@ void WishCard::askWhatRaises()
         if (!raised) return {};
         return [this, raised = *raised] {
             ask_->setEnabled(true);
-            raised_->setText(tr("150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.")
-                                 .arg(ui::percentText(raised.moreFood.chance), ui::volumeBand(raised.moreFood.litres), ui::percentText(raised.warmer.chance), ui::volumeBand(raised.warmer.litres)));
+            const auto lever = [](const QString& what, const planning::WishAnswer& then) {
+                return tr("%1: %2 (%3)", "what is changed, chance, litres").arg(what, ui::percentText(then.chance), ui::volumeBand(then.litres));
+            };
+            raised_->setText(QStringList{lever(tr("150 g more food a week in each stack"), raised.moreFood), lever(tr("the beds 2 °C warmer"), raised.warmer),
+                                         lever(tr("one tray more in each stack"), raised.moreTrays), lever(tr("each harvest on its own turn"), raised.onTheirTurns),
+                                         lever(tr("gathered %n day(s) later", nullptr, planning::WishRaised::laterDays), raised.later)}
+                                 .join(QStringLiteral("\n")));
             raised_->show();
         };
     });
