@@ -37,6 +37,8 @@ constexpr int shownAtFirst = 4;
 /// A tall window shows so many rows of charts at once.
 constexpr int rowsInSight = 4;
 
+constexpr double mostControls = 0.3; ///< of the page's height
+
 constexpr int fewestDays = 7;        ///< shown at once
 constexpr double notch = 0.8;        ///< of a key or button that zooms
 constexpr double stride = 0.2;       ///< of the days shown, of a key that moves along
@@ -61,7 +63,7 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
     if (kept >= 0 && kept <= static_cast<int>(Range::all)) range_ = static_cast<Range>(kept);
     together_ = settings_.value(QStringLiteral("trends/together"), false).toBool();
 
-    auto* rows = new QVBoxLayout{this};
+    auto* rows = rows_ = new QVBoxLayout{this};
     rows->setContentsMargins(18, 14, 10, 0);
     rows->setSpacing(10);
     head_->setTitle(tr("Trends"));
@@ -73,7 +75,7 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
 
     auto* body = new QWidget;
     body->setProperty("page", true);
-    auto* column = new QVBoxLayout{body};
+    auto* column = column_ = new QVBoxLayout{body};
     column->setContentsMargins(0, 0, 8, 16);
     column->setSpacing(12);
     change_ = new rotation::ChangeCard{household_, background_, theme_, body};
@@ -359,6 +361,30 @@ bool TrendsPage::eventFilter(QObject* watched, QEvent* event)
     return QWidget::eventFilter(watched, event);
 }
 
+void TrendsPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeControls();
+}
+
+/// Where large letters or a small window leave little room below them, the buttons scroll with the charts.
+void TrendsPage::placeControls()
+{
+    const int room = width() - rows_->contentsMargins().left() - rows_->contentsMargins().right();
+    const int taken = controls_->layout()->heightForWidth(room) + (chips_->isHidden() ? 0 : chips_->layout()->heightForWidth(room));
+    const bool scroll = taken > height() * mostControls;
+    if (scroll == controlsScroll_) return;
+    controlsScroll_ = scroll;
+    QWidget* const both[] = {controls_, chips_};
+    for (int place = 0; place < 2; ++place) {
+        (scroll ? rows_ : column_)->removeWidget(both[place]);
+        const bool hidden = both[place]->isHidden();
+        if (scroll) column_->insertWidget(place, both[place]);
+        else rows_->insertWidget(1 + place, both[place]); // beneath the head
+        both[place]->setHidden(hidden);
+    }
+}
+
 /// A tall window gives its height to the charts; a low one scrolls.
 void TrendsPage::shareHeight()
 {
@@ -470,6 +496,7 @@ void TrendsPage::refresh()
         sections_[i]->setContents(std::move(contents), view_);
     }
     wholeButton_->setEnabled(zoomed_);
+    placeControls();
     shareHeight();
 }
 

@@ -16,6 +16,7 @@ class QLabel;
 class QPushButton;
 class QScrollArea;
 class QTimer;
+class QVBoxLayout;
 
 namespace tierloam::ui {
 class FlowLayout;
@@ -72,6 +73,7 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -81,6 +83,7 @@ private:
     void buildControls();
     void syncControls();
     void shareHeight();
+    void placeControls();
     void buildMenu();
     void zoom(double factor, Day about);
     void move(double share);
@@ -111,6 +114,9 @@ private:
 
     ui::PageHead* head_;
     QWidget* controls_;
+    QVBoxLayout* rows_;              ///< of the page
+    QVBoxLayout* column_;            ///< of what scrolls
+    bool controlsScroll_ = false;
     std::vector<QPushButton*> ranges_;
     QPushButton* togetherButton_ = nullptr;
     QPushButton* tableButton_ = nullptr;
