@@ -80,12 +80,15 @@ TEST_F(TrendsChange, StandsBesideTheBaseCaseAndGoesWithItsButton)
     QTest::keyClick(page_.get(), Qt::Key_C);
     ASSERT_TRUE(card()->isVisible());
     EXPECT_TRUE(card()->isAncestorOf(QApplication::focusWidget())) << "the keys go into it at once";
-    compare(rotation::ChangeCard::Kind::giveAway);
+    compare(rotation::ChangeCard::Kind::warmer);
     const std::size_t base = series(Measure::colony).ahead.size();
     const Series& colony = series(Measure::colony);
     ASSERT_GT(colony.changed.size(), 3u);
     EXPECT_EQ(colony.changed.size(), base) << "the same days as the base case";
-    EXPECT_LT(colony.changed[1].band.p50, colony.ahead[1].band.p50) << "worms that are given away are not there";
+    EXPECT_NE(colony.changed.back().band.p50, colony.ahead.back().band.p50);
+    const Series& bed = series(Measure::temperature);
+    ASSERT_EQ(bed.changed.back().day, bed.ahead.back().day);
+    EXPECT_GT(bed.changed.back().band.p50, bed.ahead.back().band.p50 + 0.5) << "it is kept two degrees warmer than today";
     EXPECT_FALSE(seen_.changeSentence.isEmpty());
     EXPECT_FALSE(series(Measure::feedToCast).changed.empty());
     EXPECT_TRUE(series(Measure::yield).changed.empty());

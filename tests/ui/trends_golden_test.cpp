@@ -16,7 +16,7 @@ namespace {
 
 using std::chrono::days;
 
-constexpr double mayDiffer = 0.004; ///< of the pixels: edges that another version of the painter smooths otherwise
+constexpr double mayDiffer = 0.001; ///< of the pixels: edges that another version of the painter smooths otherwise
 const QString folder = QStringLiteral(TIERLOAM_SOURCE_DIR "/tests/ui/golden");
 
 struct Drawn {

@@ -85,7 +85,7 @@ TEST_F(TrendsFiles, FiguresAreOfTheDaysThatAreSeen)
 {
     const QByteArray all = saved("Shift+F", QStringLiteral("all.csv"));
     EXPECT_TRUE(all.startsWith("measure,stack,date,until,what,low,value,high,unit\r\n"));
-    for (const char* measure : {"processing", "drainage", "colony", "feed-to-cast", "temperature", "moisture"}) EXPECT_TRUE(all.contains(QByteArray{"\r\n"} + measure + ',')) << measure;
+    for (const char* measure : {"processing", "drainage", "colony", "feed-to-cast", "temperature", "moisture"}) EXPECT_TRUE(all.contains(QByteArray{QByteArray{"\r\n"} + measure + ','})) << measure;
     for (int i = 0; i < 6; ++i) press("+");
     settle();
     const QByteArray part = saved("Shift+F", QStringLiteral("part.csv"));
