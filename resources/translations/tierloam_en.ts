@@ -163,6 +163,20 @@
                 <numerusform>Drained %1 in %n weeks.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%1 of castings in %n harvest(s).</source>
+            <translation>
+                <numerusform>%1 of castings in %n harvest.</numerusform>
+                <numerusform>%1 of castings in %n harvests.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+            <translation>
+                <numerusform>%n harvest measured by volume: marked, without a bar.</numerusform>
+                <numerusform>%n harvests measured by volume: marked, without a bar.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::exchange_view::JournalSheetView</name>
@@ -496,6 +510,13 @@
             <translation>
                 <numerusform>%n event were written to %1.</numerusform>
                 <numerusform>%n events were written to %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n page(s) went to the printer.</source>
+            <translation>
+                <numerusform>%n page went to the printer.</numerusform>
+                <numerusform>%n pages went to the printer.</numerusform>
             </translation>
         </message>
     </context>

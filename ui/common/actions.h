@@ -28,7 +28,8 @@ enum class ActionId {
     check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,
     moreActs, moveStackLeft, moveStackRight, dayBack, dayForward, weekBack, weekForward, backToToday,
     // trends
-    range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
+    range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable, sumDrainage, yieldByYear, tryChange,
+    zoomIn, zoomOut, zoomWhole, moveEarlier, moveLater, savePng, saveSvg, savePdf, saveFigures, printCharts,
     // journal
     find, editEntry, editTogether, photos, deleteEntry, clearFilters,
     // materials

@@ -137,7 +137,7 @@ private:
                 add(exchange::ReportParagraph{title % QStringLiteral(". ") % sentence, true});
                 continue;
             }
-            figure(title, sentence, chartFigure(measure, series, period, width_));
+            figure(title, sentence, chartFigure(measure, {series}, period, width_));
             add(exchange::ReportParagraph{sentence, true});
         }
     }

@@ -4,13 +4,12 @@
 #include "ui/drawing/stack_drawing.h"
 #include "ui/paper/look.h"
 #include "ui/shelf/story_charts.h"
+#include "ui/trends/chart_picture.h"
 #include "ui/trends/plot_layer.h"
-#include "ui/trends/trend_chart.h"
 #include "ui/trends/trend_words.h"
 
 #include <QGuiApplication>
 #include <QPainter>
-#include <QResizeEvent>
 
 #include <algorithm>
 #include <cmath>
@@ -64,39 +63,26 @@ Figure storyFigure(const shelf::PartStory& story, double width)
     return {{width, std::ceil(shelf::storyHeight(story, paperType()))}, paint};
 }
 
-Figure chartFigure(trends::Measure measure, const trends::Series& series, const trends::Period& period, double width)
+Figure chartFigure(trends::Measure measure, const std::vector<trends::Series>& series, const trends::Period& period, double width)
 {
     const double height = std::round(dots(chartHeightMm));
-    const auto paint = [measure, series, period, width, height](QPainter& painter, const QRectF& place) {
-        const auto theme = paperTheme();
-        trends::TrendChart chart{*theme};
-        // It is never shown, so what a window would tell it is told here.
-        const QSize size = QSizeF{width, height}.toSize();
-        chart.resize(size);
-        chart.ensurePolished();
-        for (QWidget* part : {static_cast<QWidget*>(&chart), chart.viewport()}) {
-            QResizeEvent resized{size, {}};
-            QCoreApplication::sendEvent(part, &resized);
-        }
-        chart.setContents(measure, {series}, period, trends::roundTop({series}, trends::leastTop(measure)), trends::roundBottom({series}));
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
-        painter.save();
-        painter.setBrush(Qt::NoBrush); // a line takes the painter's own brush for its inside
-        chart.render(&painter, place, chart.rect());
-        painter.restore();
+    const auto paint = [measure, series, period](QPainter& painter, const QRectF& place) {
+        trends::paintChart(painter, place, *paperTheme(), measure, series, period, trends::endsOf(measure, series));
     };
     return {{width, height}, paint};
 }
 
-Figure chartKey(double width)
+Figure chartKey(double width) { return chartKey(width, paperType(), paperPalette()); }
+
+Figure chartKey(double width, const drawing::Type& type, const drawing::Palette& palette)
 {
     using trends::MarkKind;
     struct Item { MarkKind kind; QString words; QPointF at; };
-    const drawing::Type type = paperType();
     const double line = drawing::lineHeight(type.small), sign = line * 0.62, gap = dots(4);
     std::vector<Item> items;
     double x = 0, y = 0;
-    for (const MarkKind kind : {MarkKind::feed, MarkKind::bedding, MarkKind::turn, MarkKind::harvest, MarkKind::worms, MarkKind::weighing, MarkKind::water, MarkKind::reading}) {
+    for (const MarkKind kind : {MarkKind::feed, MarkKind::bedding, MarkKind::turn, MarkKind::harvest, MarkKind::worms, MarkKind::weighing, MarkKind::water, MarkKind::reading,
+                                MarkKind::event, MarkKind::drainLow, MarkKind::drainHigh}) {
         const QString words = trends::markName(kind);
         const double wide = line + drawing::textWidth(type.small, words);
         if (x > 0 && x + wide > width) {
@@ -107,16 +93,15 @@ Figure chartKey(double width)
         x += wide + gap;
     }
     const auto paint = [=](QPainter& painter, const QRectF& place) {
-        const drawing::Type fonts = paperType();
         const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
         painter.setRenderHint(QPainter::Antialiasing);
         for (const Item& item : items) {
             const double from = leftToRight ? place.left() + item.at.x() : place.right() - item.at.x();
-            const double top = place.top() + item.at.y(), wide = drawing::textWidth(fonts.small, item.words);
+            const double top = place.top() + item.at.y(), wide = drawing::textWidth(type.small, item.words);
             painter.save();
-            trends::paintSign(painter, item.kind, {from + (leftToRight ? 1 : -1) * line / 2, top + line / 2}, sign, paperPalette());
+            trends::paintSign(painter, item.kind, {from + (leftToRight ? 1 : -1) * line / 2, top + line / 2}, sign, palette);
             painter.restore();
-            drawing::drawLine(painter, {leftToRight ? from + line : from - line - wide, top, wide, line}, item.words, fonts.small, paperPalette().mutedInk);
+            drawing::drawLine(painter, {leftToRight ? from + line : from - line - wide, top, wide, line}, item.words, type.small, palette.mutedInk);
         }
     };
     return {{width, y + line + 2}, paint};

@@ -220,6 +220,11 @@ void ChangeCard::tryIt()
     background_.ask(QStringLiteral("change"), [this, reckoning, journal, name, kind, plan, from, to, weeks, today, without](std::stop_token stop) -> Background::Use {
         const reckoning::StackReckoning& stack = *reckoning->stack(name);
         std::optional<TriedChange> made;
+        // The course of an answer that is more than one changed plan: the same plan, all members.
+        const auto follow = [&](const reckoning::ChangedPlan& course) {
+            if (const auto compared = reckoning::comparePlans(stack, course, 1, stop)) made->days = compared->changed.days;
+        };
+        reckoning::ChangedPlan followed;
         switch (kind) {
         case Kind::feed:
         case Kind::warmer:
@@ -228,13 +233,31 @@ void ChangeCard::tryIt()
             if (const auto compared = reckoning::comparePlans(stack, plan, 1, stop)) made = ofPlans(*compared, today);
             break;
         case Kind::away:
-            if (const auto leave = planning::prepareAbsence(stack, from, to, 1, stop)) made = ofAbsence(*leave, from, to, today);
+            if (const auto leave = planning::prepareAbsence(stack, from, to, 1, stop)) {
+                made = ofAbsence(*leave, from, to, today);
+                followed.away = {from, to};
+                follow(followed);
+            }
             break;
         case Kind::giveAway:
         case Kind::anotherStack:
-            if (const auto give = planning::mostToGiveAway(stack, 7 * weeks, 1, stop)) made = ofGiveAway(*give, weeks, kind == Kind::anotherStack);
+            if (const auto give = planning::mostToGiveAway(stack, 7 * weeks, 1, stop)) {
+                made = ofGiveAway(*give, weeks, kind == Kind::anotherStack);
+                if (give->share > 0.0) followed.split = reckoning::ChangedPlan::Split{stack.asOf + std::chrono::days{1}, give->share};
+                if (followed.split) follow(followed);
+            }
             break;
-        case Kind::wayBack: made = ofWayBack(planning::shortestWayBack(stack, 1, stop), stack, today); break;
+        case Kind::wayBack: {
+            const auto way = planning::shortestWayBack(stack, 1, stop);
+            made = ofWayBack(way, stack, today);
+            if (!way) break;
+            const Day next = stack.asOf + std::chrono::days{1};
+            if (way->harvest) followed.harvestOn = next;
+            if (way->newTray) followed.trayAddedOn = next;
+            followed.feedKgPerWeek = way->feedKgPerWeek;
+            follow(followed);
+            break;
+        }
         case Kind::anotherPast: {
             reckoning::Options options;
             options.asOf = reckoning->asOf;
@@ -248,6 +271,7 @@ void ChangeCard::tryIt()
         }
         }
         if (stop.stop_requested()) return {};
+        if (made) made->stack = name;
         return [this, made = made.value_or(TriedChange{tr("The estimates hold no members to ask; wait until they are made anew."), {}, {}, {}})] {
             go_->setEnabled(true);
             show(made);
@@ -255,8 +279,21 @@ void ChangeCard::tryIt()
     });
 }
 
+void ChangeCard::leaveCoursesOut()
+{
+    withCourses_ = false;
+    courses_->hide();
+}
+
+void ChangeCard::forget()
+{
+    if (shown_.sentence.isEmpty()) return;
+    show({});
+}
+
 void ChangeCard::show(const TriedChange& change)
 {
+    shown_ = change;
     sentence_->setText(change.sentence);
     delete table_->layout();
     qDeleteAll(table_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
@@ -278,7 +315,7 @@ void ChangeCard::show(const TriedChange& change)
         grid->addWidget(changed, row, 2);
         ++row;
     }
-    courses_->setCourses(change, household_.today());
+    if (withCourses_) courses_->setCourses(change, household_.today());
     Q_EMIT tried();
 }
 

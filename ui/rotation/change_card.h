@@ -27,6 +27,8 @@ struct TriedChange {
     struct Row { QString name, usual, changed; };
     std::vector<Row> rows;
     std::vector<drawing::StripPoint> usual, changed; ///< colony, kg, week by week
+    std::string stack = {};          ///< that it was asked of
+    std::vector<reckoning::StackEstimate> days = {}; ///< of that stack with the change, ascending; of another past the past too
 };
 
 /// Two small charts on one axis and one scale, one above the other: as usual, and with the change.
@@ -58,9 +60,15 @@ public:
     void refresh();
     void chooseKind(Kind kind);
     void tryIt();
+    /// Where larger charts stand beside it, its own small ones are left out.
+    void leaveCoursesOut();
+    /// What was tried last; an empty sentence: nothing, or it was forgotten.
+    const TriedChange& shown() const { return shown_; }
+    /// Takes the answer away: it rests on estimates that are no longer those of the household.
+    void forget();
 
 Q_SIGNALS:
-    void tried();
+    void tried();                    ///< shown() has changed
 
 private:
     void showFields();
@@ -82,6 +90,8 @@ private:
     QLabel* sentence_;
     QWidget* table_;
     TwoCourses* courses_;
+    TriedChange shown_;
+    bool withCourses_ = true;
 };
 
 }

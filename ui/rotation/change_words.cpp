@@ -52,6 +52,7 @@ TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
                  {Words::tr("colony in a year"), ui::massBand(base.colonyInAYear), ui::massBand(changed.colonyInAYear)}};
     made.usual = colonyOf(base.days);
     made.changed = colonyOf(changed.days);
+    made.days = changed.days;
     return made;
 }
 
@@ -123,6 +124,8 @@ TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::
                  {Words::tr("processing, dry"), ui::rateBand(as.now.processingGDryPerDay), ui::rateBand(without.now.processingGDryPerDay)}};
     made.usual = colonyOf(as.forecast.days);
     made.changed = colonyOf(without.forecast.days);
+    made.days = without.history;
+    made.days.insert(made.days.end(), without.forecast.days.begin(), without.forecast.days.end());
     return made;
 }
 

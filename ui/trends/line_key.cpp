@@ -47,8 +47,9 @@ QWidget* keyItem(const ui::Theme& theme, const QString& text, double wide, Sign:
     auto* row = new QHBoxLayout{item};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(5);
+    const bool wraps = text.size() > 40; // a long one would not fit a narrow window at large fonts
     row->addWidget(new Sign{theme, wide, std::move(paint), item});
-    row->addWidget(ui::makeLabel(text, ui::TextRole::smallMuted, item));
+    row->addWidget(ui::makeLabel(text, ui::TextRole::smallMuted, item, wraps), wraps ? 1 : 0);
     return item;
 }
 
@@ -69,13 +70,28 @@ SignKey::SignKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}
         painter.setPen(QPen{theme.palette().moss, 1.6 * theme.scale(), Qt::DashLine});
         painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});
     }, this));
+    changed_ = keyItem(theme, tr("with the change that is tried"), 26, [&theme](QPainter& painter, const QRectF& box) {
+        painter.fillRect(box.adjusted(0, 2, 0, -2), changedBrush(theme.palette().ink));
+        painter.setPen(changedPen(theme.palette().ink, theme.scale()));
+        painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});
+    }, this);
+    flow->addWidget(changed_);
+    setChanged(false);
+    flow->addWidget(keyItem(theme, tr("expected yield and its 90 % range"), 12, [&theme](QPainter& painter, const QRectF& box) {
+        painter.setPen(QPen{theme.palette().ink, 1.3 * theme.scale()});
+        painter.drawLine(QPointF{box.center().x(), box.top() + 1}, QPointF{box.center().x(), box.bottom() - 1});
+        painter.setBrush(theme.palette().ink);
+        painter.drawEllipse(box.center(), 2.2 * theme.scale(), 2.2 * theme.scale());
+    }, this));
     for (const MarkKind kind : {MarkKind::feed, MarkKind::bedding, MarkKind::turn, MarkKind::harvest, MarkKind::worms, MarkKind::weighing,
-                                MarkKind::water, MarkKind::reading}) {
+                                MarkKind::water, MarkKind::reading, MarkKind::event, MarkKind::drainLow, MarkKind::drainHigh}) {
         flow->addWidget(keyItem(theme, markName(kind), 12, [&theme, kind](QPainter& painter, const QRectF& box) {
             paintSign(painter, kind, box.center(), 8 * theme.scale(), theme.palette());
         }, this));
     }
 }
+
+void SignKey::setChanged(bool changed) { changed_->setVisible(changed); }
 
 LineSample::LineSample(const ui::Theme& theme, int place, QWidget* parent) : QWidget{parent}, theme_{theme}, place_{place}
 {

@@ -13,6 +13,11 @@ class SignKey : public QWidget {
 
 public:
     explicit SignKey(const ui::Theme& theme, QWidget* parent = nullptr);
+    /// Whether a tried change stands in the charts.
+    void setChanged(bool changed);
+
+private:
+    QWidget* changed_;
 };
 
 /// A short piece of a stack's line, as it is drawn when stacks lie over each other.

@@ -2,6 +2,7 @@
 
 #include "ui/common/flow_layout.h"
 #include "ui/trends/line_key.h"
+#include "ui/trends/readout_line.h"
 #include "ui/trends/trend_chart.h"
 #include "ui/trends/trend_table.h"
 #include "ui/trends/trend_words.h"
@@ -10,6 +11,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QMetaObject>
 #include <QScrollBar>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -57,9 +59,11 @@ MeasureSection::Cell MeasureSection::makeCell()
     Cell cell;
     cell.box = new QWidget{charts_};
     cell.head = new QWidget{cell.box};
-    auto* words = new ui::FlowLayout{cell.head, 8};
-    cell.name = ui::makeLabel({}, ui::TextRole::strong, cell.head);
-    cell.readout = ui::makeLabel({}, ui::TextRole::smallMuted, cell.head);
+    auto* words = new QVBoxLayout{cell.head};
+    words->setContentsMargins(0, 0, 0, 0);
+    words->setSpacing(1);
+    cell.name = ui::makeLabel({}, ui::TextRole::strong, cell.head, true);
+    cell.readout = new ReadoutLine{theme_, cell.head};
     words->addWidget(cell.name);
     words->addWidget(cell.readout);
     cell.chart = new TrendChart{theme_, cell.box};
@@ -72,75 +76,139 @@ MeasureSection::Cell MeasureSection::makeCell()
     rows->addWidget(cell.sentence);
     rows->addStretch(1);
     connect(cell.chart, &TrendChart::cursorMoved, this, &MeasureSection::cursorMoved);
+    connect(cell.chart, &TrendChart::zoomAsked, this, &MeasureSection::zoomAsked);
+    connect(cell.chart, &TrendChart::moveAsked, this, &MeasureSection::moveAsked);
+    connect(cell.chart, &TrendChart::spanAsked, this, &MeasureSection::spanAsked);
+    connect(cell.chart, &TrendChart::wholeAsked, this, &MeasureSection::wholeAsked);
     return cell;
 }
 
-void MeasureSection::fillCell(Cell& cell, std::vector<Series> series, double top, double bottom)
+QString MeasureSection::noteText() const
 {
-    const bool alone = series.size() == 1;
-    QStringList sentences;
-    bool any = false;
-    for (const Series& one : series) {
-        const QString sentence = sentenceOf(measure_, one, contents_.period, contents_.reckoned);
-        sentences << (alone ? sentence : tr("%1: %2").arg(one.stack, sentence));
-        any = any || !one.empty();
-    }
-    cell.name->setText(alone ? series.front().stack : QString{});
-    cell.head->setVisible(alone);
-    cell.sentence->setText(sentences.join(alone ? u' ' : u'\n'));
-    cell.chart->setVisible(any);
-    const QString name = alone ? tr("%1, %2").arg(measureName(measure_), series.front().stack) : tr("%1, stacks together").arg(measureName(measure_));
-    ui::setAccess(cell.chart, name);
-    cell.chart->setSentence(sentences.join(u' '));
-    cell.chart->setObjectName(QStringLiteral("chart"));
-    cell.chart->setContents(measure_, std::move(series), contents_.period, top, bottom);
-    cell.box->show();
+    const auto& series = contents_.series;
+    const auto some = std::ranges::find_if(series, [](const Series& each) { return !each.bars.empty(); });
+    const std::vector<Bar> bars = some == series.end() ? std::vector<Bar>{} : fewerBars(some->bars, view_);
+    return measureNote(measure_, bars.empty() ? 7 : bars.front().days, contents_.sums);
 }
 
-void MeasureSection::setContents(Contents contents)
+void MeasureSection::setContents(Contents contents, const Period& view)
 {
     contents_ = std::move(contents);
+    view_ = view;
     const auto& series = contents_.series;
     nothing_->setVisible(series.empty());
     nothing_->setText(contents_.anyStack ? tr("No stack is chosen. Choose one above, and its chart stands here.") : sentenceOf(measure_, {}, contents_.period, true));
     table_->setVisible(contents_.table && !series.empty());
     charts_->setVisible(!contents_.table && !series.empty());
-    const bool bars = !series.empty() && !series.front().bars.empty();
-    note_->setText(measureNote(measure_, bars ? series.front().bars.front().days : 7));
     fillKey();
-    if (contents_.table) {
-        model_->setContents(measure_, series, contents_.period);
-        table_->setFixedHeight(theme_.px(260));
-        return;
-    }
-    const std::size_t wanted = contents_.together && !series.empty() ? 1 : series.size();
+    const std::size_t wanted = contents_.table ? 0 : contents_.together && !series.empty() ? 1 : series.size();
     while (cells_.size() > wanted) {
         delete cells_.back().box;
         cells_.pop_back();
     }
     while (cells_.size() < wanted) cells_.push_back(makeCell());
-    const double top = roundTop(series, leastTop(measure_)), bottom = roundBottom(series);
-    if (contents_.together && !series.empty()) {
-        fillCell(cells_.front(), series, top, bottom);
-    } else {
-        for (std::size_t i = 0; i < series.size(); ++i) fillCell(cells_[i], {series[i]}, top, bottom);
+    for (std::size_t i = 0; i < cells_.size(); ++i) {
+        Cell& cell = cells_[i];
+        const bool alone = !contents_.together;
+        cell.name->setText(alone ? series[i].stack : QString{});
+        cell.head->setVisible(alone);
+        const bool any = alone ? !series[i].empty() : std::ranges::any_of(series, [](const Series& one) { return !one.empty(); });
+        cell.chart->setVisible(any);
+        cell.readout->setVisible(any);
+        ui::setAccess(cell.chart, alone ? tr("%1, %2").arg(measureName(measure_), series[i].stack) : tr("%1, stacks together").arg(measureName(measure_)));
+        cell.chart->setObjectName(QStringLiteral("chart"));
+        cell.box->show();
     }
     columns_ = 0;
     layCells();
     setChartHeight(chartHeight_);
+    showView();
+    tellView();
+}
+
+std::vector<Series> MeasureSection::seenSeries() const
+{
+    std::vector<Series> seen;
+    for (const Series& each : contents_.series) seen.push_back(seenOf(each, view_));
+    return seen;
+}
+
+void MeasureSection::showView()
+{
+    waiting_ = false;
+    if (cells_.empty()) return;
+    std::vector<Series> seen = seenSeries();
+    const Ends ends = endsOf(measure_, seen);
+    if (contents_.together) {
+        cells_.front().chart->setContents(measure_, std::move(seen), view_, ends.top, ends.bottom);
+    } else {
+        for (std::size_t i = 0; i < cells_.size(); ++i) cells_[i].chart->setContents(measure_, {std::move(seen[i])}, view_, ends.top, ends.bottom);
+    }
+}
+
+void MeasureSection::setView(const Period& view)
+{
+    view_ = view;
+    if (visibleRegion().isEmpty()) waiting_ = true;
+    else showView();
+}
+
+void MeasureSection::paintEvent(QPaintEvent* event)
+{
+    Card::paintEvent(event);
+    if (waiting_) QMetaObject::invokeMethod(this, [this] { if (waiting_) showView(); }, Qt::QueuedConnection);
+}
+
+void MeasureSection::tellView()
+{
+    note_->setText(noteText());
+    if (contents_.table) {
+        model_->setContents(measure_, seenSeries(), view_);
+        table_->setFixedHeight(theme_.px(260));
+        return;
+    }
+    const std::vector<SeenChart> all = seen();
+    for (std::size_t i = 0; i < cells_.size() && i < all.size(); ++i) {
+        cells_[i].sentence->setText(all[i].sentence);
+        cells_[i].chart->setSentence(all[i].sentence);
+    }
     tellReadouts();
+}
+
+std::vector<SeenChart> MeasureSection::seen() const
+{
+    std::vector<Series> series = seenSeries();
+    const Ends ends = endsOf(measure_, series);
+    QStringList sentences;
+    for (const Series& each : series) sentences << sentenceOf(measure_, each, view_, contents_.reckoned);
+    std::vector<SeenChart> all;
+    if (contents_.together && !series.empty()) {
+        for (std::size_t i = 0; i < series.size(); ++i) sentences[static_cast<qsizetype>(i)] = tr("%1: %2").arg(series[i].stack, sentences[static_cast<qsizetype>(i)]);
+        all.push_back({{}, sentences.join(u'\n'), std::move(series), ends});
+    } else {
+        for (std::size_t i = 0; i < series.size(); ++i) {
+            const QString name = series[i].stack;
+            all.push_back({name, sentences[static_cast<qsizetype>(i)], {std::move(series[i])}, ends});
+        }
+    }
+    return all;
+}
+
+void MeasureSection::setScrolling(bool on)
+{
+    for (const Cell& cell : cells_) cell.chart->setScrolling(on);
 }
 
 void MeasureSection::setChartHeight(int height)
 {
     chartHeight_ = height;
-    const int held = std::clamp(height, theme_.px(140), theme_.px(320));
+    const int held = std::clamp(height, theme_.px(165), theme_.px(320));
     for (const Cell& cell : cells_) cell.chart->setFixedHeight(contents_.together ? held * 3 / 2 : held);
 }
 
 int MeasureSection::chartRows() const
 {
-    if (contents_.table || cells_.empty()) return 0;
+    if (cells_.empty()) return 0;
     const int columns = std::max(1, columns_);
     return (static_cast<int>(cells_.size()) + columns - 1) / columns;
 }
@@ -148,6 +216,7 @@ int MeasureSection::chartRows() const
 void MeasureSection::fillKey()
 {
     auto* flow = key_->layout();
+    keyReadouts_.clear();
     while (QLayoutItem* item = flow->takeAt(0)) {
         delete item->widget();
         delete item;
@@ -162,9 +231,8 @@ void MeasureSection::fillKey()
         row->setSpacing(6);
         row->addWidget(new LineSample{theme_, series.place, item});
         row->addWidget(ui::makeLabel(series.stack, ui::TextRole::small, item));
-        auto* readout = ui::makeLabel({}, ui::TextRole::smallMuted, item);
-        readout->setObjectName(QStringLiteral("readout"));
-        row->addWidget(readout);
+        keyReadouts_.push_back(new ReadoutLine{theme_, item});
+        row->addWidget(keyReadouts_.back(), 1);
         flow->addWidget(item);
         item->show();
     }
@@ -174,16 +242,20 @@ void MeasureSection::tellReadouts()
 {
     const auto textOf = [this](const Series& series) {
         if (cursor_) return readoutOf(measure_, series, *cursor_, contents_.period.today);
-        return series.past.empty() ? QString{} : valueText(measure_, series.past.back().band);
+        if (series.past.empty()) return QString{};
+        return series.totals.empty() ? valueText(measure_, series.past.back().band) : readoutOf(measure_, series, contents_.period.today, contents_.period.today);
     };
+    const auto tell = [&](ReadoutLine* line, const Series& whole, const Series& shown) { line->setText(textOf(cursor_ ? shown : whole)); };
+    if (cells_.empty()) return;
     if (contents_.together) {
-        const auto labels = key_->findChildren<QLabel*>(QStringLiteral("readout"));
-        for (qsizetype i = 0; i < labels.size() && i < static_cast<qsizetype>(contents_.series.size()); ++i) {
-            labels[i]->setText(textOf(contents_.series[static_cast<std::size_t>(i)]));
-        }
+        const auto& shown = cells_.front().chart->contents();
+        for (std::size_t i = 0; i < keyReadouts_.size() && i < shown.size() && i < contents_.series.size(); ++i) tell(keyReadouts_[i], contents_.series[i], shown[i]);
         return;
     }
-    for (std::size_t i = 0; i < cells_.size() && i < contents_.series.size(); ++i) cells_[i].readout->setText(textOf(contents_.series[i]));
+    for (std::size_t i = 0; i < cells_.size() && i < contents_.series.size(); ++i) {
+        const auto& shown = cells_[i].chart->contents();
+        if (!shown.empty()) tell(cells_[i].readout, contents_.series[i], shown.front());
+    }
 }
 
 void MeasureSection::setCursorDay(std::optional<Day> day)

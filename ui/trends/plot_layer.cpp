@@ -1,7 +1,15 @@
 #include "ui/trends/plot_layer.h"
 
+#include "ui/trends/trend_words.h"
+
+#include <QFontMetricsF>
 #include <QPainter>
-#include <QPainterPath>
+#include <QWidget>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <span>
 
 namespace tierloam::trends {
 
@@ -15,7 +23,10 @@ QColor markColour(MarkKind kind, const drawing::Palette& p)
     case MarkKind::harvest: return p.amber;
     case MarkKind::worms:
     case MarkKind::weighing: return p.brick;
-    case MarkKind::reading: return p.ink;
+    case MarkKind::reading:
+    case MarkKind::event: return p.ink;
+    case MarkKind::drainLow:
+    case MarkKind::drainHigh: return p.brick;
     case MarkKind::water: // over the bars of drained water
     case MarkKind::bedding: return p.outline;
     }
@@ -28,6 +39,8 @@ int laneOf(MarkKind kind)
     switch (kind) {
     case MarkKind::harvest: return 1;
     case MarkKind::bedding: return 2;
+    case MarkKind::event: return 3;
+    case MarkKind::drainHigh: return 1;
     default: return 0;
     }
 }
@@ -80,21 +93,67 @@ void paintSign(QPainter& painter, MarkKind kind, QPointF c, double size, const d
         painter.drawLine(QPointF{c.x() - r, c.y() - r}, QPointF{c.x() + r, c.y() + r});
         painter.drawLine(QPointF{c.x() - r, c.y() + r}, QPointF{c.x() + r, c.y() - r});
         break;
+    case MarkKind::event: // a flag
+        painter.drawLine(QPointF{c.x() - r * 0.6, c.y() - r}, QPointF{c.x() - r * 0.6, c.y() + r});
+        painter.setBrush(colour);
+        painter.drawPolygon(QPolygonF{{c.x() - r * 0.6, c.y() - r}, {c.x() + r, c.y() - r * 0.5}, {c.x() - r * 0.6, c.y()}});
+        break;
+    case MarkKind::drainLow: // a filled triangle, down for too little, up for too much
+        painter.setBrush(colour);
+        painter.drawPolygon(QPolygonF{{c.x() - r, c.y() - r}, {c.x() + r, c.y() - r}, {c.x(), c.y() + r}});
+        break;
+    case MarkKind::drainHigh:
+        painter.setBrush(colour);
+        painter.drawPolygon(QPolygonF{{c.x() - r, c.y() + r}, {c.x() + r, c.y() + r}, {c.x(), c.y() - r}});
+        break;
     }
     painter.restore();
+}
+
+double Frame::y(double value) const
+{
+    const double share = log ? std::log10(std::max(value, bottom / 2) / bottom) / std::log10(top / bottom) : (value - bottom) / (top - bottom);
+    return area.bottom() - std::min(share, 10.0) * area.height();
+}
+
+Day Frame::dayAt(double x) const
+{
+    const double day = from + (x - area.left()) / std::max(1.0, area.width()) * (until - from);
+    return Day{std::chrono::days{static_cast<int>(std::floor(std::clamp(day, from, until) + 0.5))}};
+}
+
+QPen changedPen(const QColor& colour, double scale)
+{
+    QPen pen{colour, 2.2 * scale, Qt::CustomDashLine, Qt::FlatCap, Qt::RoundJoin};
+    pen.setDashPattern({1.0, 1.2});
+    pen.setCosmetic(true);
+    return pen;
+}
+
+QBrush changedBrush(const QColor& colour)
+{
+    QColor faint = colour;
+    faint.setAlphaF(0.5f);
+    return {faint, Qt::BDiagPattern};
 }
 
 PlotLayer::PlotLayer(QGraphicsItem* parent) : QGraphicsItem{parent}
 {
     setFlag(ItemClipsToShape);
-    setZValue(2.5); // above the grid, below axes and lines
+    setZValue(2.5); // above the grid, below the axes
 }
 
-void PlotLayer::setArea(const QRectF& area)
+void PlotLayer::touched()
 {
-    if (area == area_) return;
-    prepareGeometryChange();
-    area_ = area;
+    picture_ = {};
+    update();
+}
+
+void PlotLayer::setFrame(const Frame& frame)
+{
+    if (frame.area != frame_.area) prepareGeometryChange();
+    frame_ = frame;
+    touched();
 }
 
 void PlotLayer::setContents(std::vector<Series> series, const Period& period, bool grouped)
@@ -102,74 +161,254 @@ void PlotLayer::setContents(std::vector<Series> series, const Period& period, bo
     series_ = std::move(series);
     period_ = period;
     grouped_ = grouped;
-    update();
+    touched();
 }
 
-void PlotLayer::setLook(const drawing::Palette& palette, double scale, const QColor& alone)
+void PlotLayer::setLook(const drawing::Palette& palette, double scale, const QColor& alone, const QFont& small)
 {
     palette_ = palette;
     alone_ = alone;
     scale_ = scale;
-    update();
+    small_ = small;
+    touched();
 }
 
-void PlotLayer::setCursor(std::optional<Day> day)
+QPen PlotLayer::linePen(const Series& series) const
 {
-    cursor_ = day;
-    update();
+    QPen pen = penOf(grouped_ ? series.place : 0, palette_, 1.6 * scale_);
+    if (!grouped_) pen.setColor(alone_);
+    return pen;
 }
 
-QPointF PlotLayer::at(Day day, double value) const
+void PlotLayer::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget* widget)
 {
-    return place_(static_cast<double>(day.time_since_epoch().count()), value);
-}
-
-void PlotLayer::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*)
-{
-    if (!place_ || area_.isEmpty()) return;
-    painter->save();
-    painter->setClipRect(area_);
-    painter->setRenderHint(QPainter::Antialiasing);
-    paintForecastShade(*painter);
-    for (const Series& series : series_) paintBand(*painter, series);
-    paintBars(*painter);
-    for (const Series& series : series_) paintLogged(*painter, series);
-    for (const Series& series : series_) paintMarks(*painter, series);
-    if (cursor_) {
-        const double x = at(*cursor_, 0).x();
-        painter->setPen(QPen{palette_.ink, 1});
-        painter->drawLine(QPointF{x, area_.top()}, QPointF{x, area_.bottom()});
+    if (frame_.area.isEmpty()) return;
+    if (!widget) { // on paper: as lines, not as a picture
+        paintAll(*painter);
+        return;
     }
-    painter->restore();
+    const double sharp = widget->devicePixelRatioF();
+    if (picture_.isNull() || picture_.devicePixelRatio() != sharp) {
+        picture_ = QPixmap{(frame_.area.size() * sharp).toSize() + QSize{1, 1}};
+        picture_.setDevicePixelRatio(sharp);
+        picture_.fill(Qt::transparent);
+        QPainter inner{&picture_};
+        inner.translate(-frame_.area.topLeft());
+        paintAll(inner);
+    }
+    painter->drawPixmap(frame_.area.topLeft(), picture_);
+}
+
+void PlotLayer::paintAll(QPainter& painter) const
+{
+    painter.save();
+    painter.setClipRect(frame_.area, Qt::IntersectClip);
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintForecastShade(painter);
+    for (const Series& series : series_) paintBand(painter, series);
+    paintBars(painter);
+    paintYields(painter);
+    if (ready_) paintReadyLine(painter);
+    for (const Series& series : series_) {
+        paintTotals(painter, series);
+        paintLogged(painter, series);
+    }
+    for (const Series& series : series_) paintLines(painter, series);
+    for (const Series& series : series_) paintMarks(painter, series);
+    painter.restore();
+}
+
+Crosshair::Crosshair(QGraphicsItem* parent) : QGraphicsItem{parent}
+{
+    setZValue(20);
+}
+
+void Crosshair::setLook(const drawing::Palette& palette)
+{
+    palette_ = palette;
+    update();
+}
+
+void Crosshair::setFrame(const Frame& frame)
+{
+    prepareGeometryChange();
+    frame_ = frame;
+}
+
+void Crosshair::setDay(std::optional<Day> day)
+{
+    if (day == day_) return;
+    prepareGeometryChange();
+    day_ = day;
+}
+
+void Crosshair::setSpan(std::optional<std::pair<double, double>> x)
+{
+    prepareGeometryChange();
+    span_ = x;
+}
+
+QRectF Crosshair::boundingRect() const
+{
+    QRectF box;
+    if (day_) box = QRectF{frame_.x(*day_) - 1, frame_.area.top(), 2, frame_.area.height()};
+    if (span_) box |= QRectF{QPointF{std::min(span_->first, span_->second), frame_.area.top()}, QPointF{std::max(span_->first, span_->second), frame_.area.bottom()}}.adjusted(-1, 0, 1, 0);
+    return box & frame_.area.adjusted(-1, 0, 1, 0);
+}
+
+void Crosshair::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*)
+{
+    painter->setRenderHint(QPainter::Antialiasing, false);
+    if (span_) {
+        QColor fill = palette_.moss;
+        fill.setAlphaF(0.18f);
+        const QRectF box = QRectF{QPointF{std::min(span_->first, span_->second), frame_.area.top()}, QPointF{std::max(span_->first, span_->second), frame_.area.bottom()}} & frame_.area;
+        painter->fillRect(box, fill);
+        painter->setPen(QPen{palette_.moss, 1});
+        painter->drawLine(box.topLeft(), box.bottomLeft());
+        painter->drawLine(box.topRight(), box.bottomRight());
+    }
+    if (day_) {
+        const double x = frame_.x(*day_);
+        if (x < frame_.area.left() - 0.5 || x > frame_.area.right() + 0.5) return;
+        painter->setPen(QPen{palette_.ink, 1});
+        painter->drawLine(QPointF{x, frame_.area.top()}, QPointF{x, frame_.area.bottom()});
+    }
 }
 
 void PlotLayer::paintForecastShade(QPainter& painter) const
 {
-    const double now = at(period_.today, 0).x();
-    const QRectF ahead{QPointF{now, area_.top()}, area_.bottomRight()};
+    const QRectF& area = frame_.area;
+    const double now = frame_.x(period_.today);
+    if (now >= area.right()) return;
+    const QRectF ahead{QPointF{std::max(now, area.left()), area.top()}, area.bottomRight()};
     painter.fillRect(ahead, drawing::mixed(palette_.panel, palette_.rail, 0.75));
+    if (now < area.left()) return;
     painter.setPen(QPen{palette_.outline, 1, Qt::DotLine});
     painter.drawLine(ahead.topLeft(), ahead.bottomLeft());
 }
 
+void PlotLayer::paintReadyLine(QPainter& painter) const
+{
+    const double y = frame_.y(*ready_);
+    painter.setPen(QPen{palette_.moss, 1.2 * scale_, Qt::DashLine});
+    painter.drawLine(QPointF{frame_.area.left(), y}, QPointF{frame_.area.right(), y});
+    painter.setFont(small_);
+    painter.setPen(palette_.moss);
+    const QFontMetricsF metrics{small_};
+    const QString words = readyLineText();
+    // Beneath it, where ready trays lie, unless there is no room.
+    const bool beneath = frame_.area.bottom() - y > metrics.height();
+    painter.drawText(QPointF{frame_.area.left() + 4, beneath ? y + metrics.ascent() + 1 : y - metrics.descent() - 2}, words);
+}
+
+namespace {
+
+/// Calls `use` with each stretch of one batch.
+template <class Use>
+void eachBatch(const std::vector<Point>& points, Use use)
+{
+    for (std::size_t from = 0, to = 0; from < points.size(); from = to) {
+        while (to < points.size() && points[to].batch == points[from].batch) ++to;
+        use(std::span{points}.subspan(from, to - from));
+    }
+}
+
+}
+
 void PlotLayer::paintBand(QPainter& painter, const Series& series) const
 {
-    const QColor colour = grouped_ ? penOf(series.place, palette_, 1).color() : alone_;
-    const auto band = [&](const std::vector<Point>& points, double share) {
-        if (points.size() < 2) return;
-        QPolygonF outline;
-        outline.reserve(static_cast<qsizetype>(points.size() * 2));
-        for (const Point& point : points) outline << at(point.day, point.band.p95);
-        for (auto point = points.rbegin(); point != points.rend(); ++point) outline << at(point->day, point->band.p05);
-        QColor fill = colour;
-        fill.setAlphaF(static_cast<float>(share));
+    const auto band = [&](const std::vector<Point>& all, const QBrush& fill) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(fill);
-        painter.drawPolygon(outline);
+        eachBatch(all, [&](std::span<const Point> points) {
+            if (points.size() < 2) return;
+            QPolygonF outline;
+            outline.reserve(static_cast<qsizetype>(points.size() * 2));
+            for (const Point& point : points) outline << at(point.day, point.band.p95);
+            for (auto point = points.rbegin(); point != points.rend(); ++point) outline << at(point->day, point->band.p05);
+            painter.drawPolygon(outline);
+        });
     };
     const double share = grouped_ ? 0.14 : 0.22;
-    band(series.past, share);
-    band(series.ahead, share * 0.7);
+    QColor fill = linePen(series).color();
+    fill.setAlphaF(static_cast<float>(share));
+    band(series.past, fill);
+    fill.setAlphaF(static_cast<float>(share * 0.7));
+    band(series.ahead, fill);
+    if (!series.changed.empty()) band(series.changed, changedBrush(grouped_ ? linePen(series).color() : palette_.ink));
+}
+
+void PlotLayer::paintLines(QPainter& painter, const Series& series) const
+{
+    painter.setBrush(Qt::NoBrush);
+    const auto line = [&](const std::vector<Point>& all, const QPen& pen) {
+        painter.setPen(pen);
+        eachBatch(all, [&](std::span<const Point> points) {
+            QPolygonF way;
+            way.reserve(static_cast<qsizetype>(points.size()));
+            for (const Point& point : points) way << at(point.day, point.band.p50);
+            painter.drawPolyline(way);
+        });
+    };
+    QPen pen = linePen(series);
+    line(series.past, pen);
+    if (!series.changed.empty()) line(series.changed, changedPen(grouped_ ? pen.color() : palette_.ink, scale_));
+    QColor faint = pen.color();
+    faint.setAlphaF(0.75f);
+    pen.setColor(faint);
+    if (!grouped_) pen.setStyle(Qt::DashLine);
+    line(series.ahead, pen);
+}
+
+/// What was drained in all, as steps.
+void PlotLayer::paintTotals(QPainter& painter, const Series& series) const
+{
+    if (series.totals.empty()) return;
+    QPolygonF way;
+    for (const Total& total : series.totals) {
+        if (!way.isEmpty()) way << QPointF{frame_.x(total.day), way.back().y()};
+        way << at(total.day, total.litres);
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen{grouped_ ? linePen(series).color() : palette_.water, 2.4 * scale_});
+    painter.drawPolyline(way);
+}
+
+/// A bar for what was taken, and beside its middle an upright stroke for what was to be expected: its range, a dot at the median.
+void PlotLayer::paintYields(QPainter& painter) const
+{
+    const auto many = static_cast<double>(series_.size());
+    double place = 0;
+    for (const Series& series : series_) {
+        const QColor colour = grouped_ ? penOf(series.place, palette_, 1).color() : palette_.amber;
+        QColor fill = colour;
+        fill.setAlphaF(0.55f);
+        for (const Yield& yield : series.yields) {
+            double left = frame_.x(yield.from), width = 10 * scale_;
+            if (yield.ofYear()) {
+                const double whole = (frame_.x(yield.until) - left) * 0.86 / many;
+                width = std::max(3.0, whole);
+                left += (frame_.x(yield.until) - left) * 0.07 + place * whole;
+            } else {
+                left += (place - many / 2) * width * 0.6;
+            }
+            const QRectF bar{QPointF{left, frame_.y(yield.kg)}, QPointF{left + width, frame_.y(0)}};
+            painter.setPen(QPen{colour, 1});
+            painter.setBrush(fill);
+            painter.drawRect(bar);
+            if (!yield.expected) continue;
+            const double x = std::clamp(bar.center().x(), frame_.area.left() + 4, frame_.area.right() - 4), cap = std::min(4.0 * scale_, width / 2);
+            const double high = frame_.y(yield.expected->p95), low = frame_.y(yield.expected->p05);
+            painter.setPen(QPen{palette_.ink, 1.3 * scale_});
+            painter.drawLine(QPointF{x, high}, QPointF{x, low});
+            painter.drawLine(QPointF{x - cap, high}, QPointF{x + cap, high});
+            painter.drawLine(QPointF{x - cap, low}, QPointF{x + cap, low});
+            painter.setBrush(palette_.ink);
+            painter.drawEllipse(QPointF{x, frame_.y(yield.expected->p50)}, 2.2 * scale_, 2.2 * scale_);
+        }
+        ++place;
+    }
 }
 
 void PlotLayer::paintBars(QPainter& painter) const
@@ -212,18 +451,29 @@ void PlotLayer::paintLogged(QPainter& painter, const Series& series) const
 void PlotLayer::paintMarks(QPainter& painter, const Series& series) const
 {
     const double size = 8 * scale_;
-    const double foot = area_.bottom();
+    const QRectF& area = frame_.area;
     for (const Mark& mark : series.marks) {
         if (!frequent(mark.kind) || grouped_) continue; // in one chart together the small ticks of several stacks could not be told apart
-        QPointF centre = at(mark.day, 0);
-        centre.setY(foot - size / 2);
-        paintSign(painter, mark.kind, centre, size * 0.7, palette_);
+        paintSign(painter, mark.kind, {frame_.x(mark.day), area.bottom() - size / 2}, size * 0.7, palette_);
     }
-    for (const Mark& mark : series.marks) {
-        if (frequent(mark.kind)) continue;
-        QPointF centre = at(mark.day, mark.value.value_or(0.0));
-        if (!mark.value) centre.setY(area_.top() + size * (0.7 + 1.15 * laneOf(mark.kind)));
-        paintSign(painter, mark.kind, centre, size, palette_);
+    std::set<MarkKind> told;
+    painter.setFont(small_);
+    const QFontMetricsF metrics{small_};
+    for (auto mark = series.marks.rbegin(); mark != series.marks.rend(); ++mark) {
+        if (frequent(mark->kind)) continue;
+        QPointF centre{frame_.x(mark->day), mark->value ? frame_.y(*mark->value) : area.top() + size * (0.7 + 1.15 * laneOf(mark->kind))};
+        paintSign(painter, mark->kind, centre, size, palette_);
+        const QString words = markWords(mark->kind);
+        if (words.isEmpty() || grouped_ || !told.insert(mark->kind).second) continue; // the latest of its kind has its words beside it
+        const double wide = metrics.horizontalAdvance(words), gap = size * 0.8;
+        const double left = centre.x() + gap + wide <= area.right() ? centre.x() + gap : centre.x() - gap - wide;
+        if (left < area.left()) continue;
+        const QRectF box{left - 1, centre.y() - metrics.height() / 2, wide + 2, metrics.height()};
+        QColor ground = palette_.panel;
+        ground.setAlphaF(0.8f);
+        painter.fillRect(box, ground);
+        painter.setPen(palette_.ink);
+        painter.drawText(QPointF{left, box.top() + metrics.ascent()}, words);
     }
 }
 

@@ -3,9 +3,10 @@
 #include "ui/drawing/palette.h"
 #include "ui/trends/trend_data.h"
 
+#include <QFont>
 #include <QGraphicsItem>
+#include <QPixmap>
 
-#include <functional>
 #include <optional>
 
 namespace tierloam::trends {
@@ -13,42 +14,85 @@ namespace tierloam::trends {
 /// Colour and dashes of a stack among the stacks, the same in every chart; two stacks differ by both.
 QPen penOf(int place, const drawing::Palette& palette, double width);
 
-/// All that lies under the lines of a chart, as one item in its plot area: the shade of the forecast, the bands, the bars, the marks
-/// along the foot, and the crosshair. It holds values and paints; where a day and a value lie is asked of the chart.
+/// Where days and values lie in the plot area. On a log scale nothing lies below half of its bottom.
+struct Frame {
+    QRectF area;
+    double from = 0, until = 1;      ///< day numbers
+    double bottom = 0, top = 1;      ///< in the measure's base
+    bool log = false;
+
+    double x(double day) const { return area.left() + (day - from) / (until - from) * area.width(); }
+    double x(Day day) const { return x(static_cast<double>(day.time_since_epoch().count())); }
+    double y(double value) const;
+    /// The day at that place, held to the ends.
+    Day dayAt(double x) const;
+};
+
+/// All that a chart shows in its plot area, as one item: the shade of the forecast, the bands, the bars, the lines, the marks. On a screen it
+/// is painted once into a picture of its own, which stands until something changes, so that a crosshair that moves over it costs nothing.
 class PlotLayer : public QGraphicsItem {
 public:
-    using Place = std::function<QPointF(double day, double value)>; ///< in the coordinates of the item
-
     explicit PlotLayer(QGraphicsItem* parent);
 
-    void setPlace(Place place) { place_ = std::move(place); }
-    void setArea(const QRectF& area);
+    void setFrame(const Frame& frame);
     void setContents(std::vector<Series> series, const Period& period, bool grouped);
-    /// `alone`: the colour of the band when one stack is shown; several have their own.
-    void setLook(const drawing::Palette& palette, double scale, const QColor& alone);
-    void setCursor(std::optional<Day> day);
+    /// `alone`: the colour of line and band when one stack is shown; several have their own.
+    void setLook(const drawing::Palette& palette, double scale, const QColor& alone, const QFont& small);
+    void setReadyLine(std::optional<double> at) { ready_ = at; }
 
-    QRectF boundingRect() const override { return area_; }
+    QRectF boundingRect() const override { return frame_.area; }
     void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
 
 private:
+    void paintAll(QPainter& painter) const;
     void paintForecastShade(QPainter& painter) const;
+    void paintReadyLine(QPainter& painter) const;
     void paintBand(QPainter& painter, const Series& series) const;
+    void paintLines(QPainter& painter, const Series& series) const;
     void paintBars(QPainter& painter) const;
+    void paintYields(QPainter& painter) const;
+    void paintTotals(QPainter& painter, const Series& series) const;
     void paintLogged(QPainter& painter, const Series& series) const;
     void paintMarks(QPainter& painter, const Series& series) const;
-    QPointF at(Day day, double value) const;
+    QPointF at(Day day, double value) const { return {frame_.x(day), frame_.y(value)}; }
+    QPen linePen(const Series& series) const;
+    void touched();
 
-    Place place_;
-    QRectF area_;
+    Frame frame_;
     std::vector<Series> series_;
     Period period_;
     bool grouped_ = false;
-    std::optional<Day> cursor_;
+    std::optional<double> ready_;
     drawing::Palette palette_;
     double scale_ = 1;
     QColor alone_;
+    QFont small_;
+    QPixmap picture_;                ///< null: to be painted
 };
+
+/// The line of the crosshair and the days that are being dragged over, above everything else.
+class Crosshair : public QGraphicsItem {
+public:
+    explicit Crosshair(QGraphicsItem* parent);
+
+    void setLook(const drawing::Palette& palette);
+    void setFrame(const Frame& frame);
+    void setDay(std::optional<Day> day);
+    void setSpan(std::optional<std::pair<double, double>> x);
+
+    QRectF boundingRect() const override;
+    void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+
+private:
+    Frame frame_;
+    std::optional<Day> day_;
+    std::optional<std::pair<double, double>> span_;
+    drawing::Palette palette_;
+};
+
+/// The pen and the hatching of what a tried change gives, beside the base case in that colour.
+QPen changedPen(const QColor& colour, double scale);
+QBrush changedBrush(const QColor& colour);
 
 /// The sign of a kind of mark, centred on `centre`; also drawn in the key below the charts.
 void paintSign(QPainter& painter, MarkKind kind, QPointF centre, double size, const drawing::Palette& palette);

@@ -1,6 +1,6 @@
 #include "ui/trends/trend_chart.h"
 
-#include "ui/trends/plot_layer.h"
+#include "ui/common/formats.h"
 #include "ui/trends/time_ticks.h"
 #include "ui/trends/trend_words.h"
 
@@ -12,7 +12,6 @@
 #include <QtCharts/QCategoryAxis>
 #include <QtCharts/QChart>
 #include <QtCharts/QLineSeries>
-#include <QtCharts/QValueAxis>
 
 #include <algorithm>
 #include <cmath>
@@ -26,12 +25,16 @@ double number(Day day)
     return static_cast<double>(day.time_since_epoch().count());
 }
 
-QList<QPointF> pointsOf(const std::vector<Point>& points, const AxisUnit& unit)
+constexpr double wheelStep = 120;    ///< an eighth of a degree each: one notch
+constexpr double notchZoom = 0.8;
+constexpr int dragBegins = 5;        ///< px
+
+/// Labels are keys of a category axis: one that comes again gets an unseen mark.
+QString unlike(QString label, QStringList& used)
 {
-    QList<QPointF> list;
-    list.reserve(static_cast<qsizetype>(points.size()));
-    for (const Point& point : points) list << QPointF{number(point.day), unit.shown(point.band.p50)};
-    return list;
+    while (used.contains(label)) label += QChar{0x200b};
+    used << label;
+    return label;
 }
 
 }
@@ -53,7 +56,8 @@ TrendChart::TrendChart(const ui::Theme& theme, QWidget* parent) : QChartView{par
 
     days_ = new QCategoryAxis{this};
     days_->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
-    values_ = new QValueAxis{this};
+    values_ = new QCategoryAxis{this};
+    values_->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
     chart()->addAxis(days_, Qt::AlignBottom);
     chart()->addAxis(values_, Qt::AlignLeft);
     ground_ = new QLineSeries{this};
@@ -62,14 +66,9 @@ TrendChart::TrendChart(const ui::Theme& theme, QWidget* parent) : QChartView{par
     ground_->attachAxis(days_);
     ground_->attachAxis(values_);
     layer_ = new PlotLayer{chart()};
-    connect(chart(), &QChart::plotAreaChanged, this, [this](const QRectF& area) { layer_->setArea(area); });
-    connect(&theme_, &ui::Theme::changed, this, [this] { style(); layTicks(); });
+    crosshair_ = new Crosshair{chart()};
+    connect(&theme_, &ui::Theme::changed, this, [this] { style(); layTicks(); layValueTicks(); });
     style();
-}
-
-int TrendChart::minimumPlotHeight() const
-{
-    return theme_.px(130);
 }
 
 void TrendChart::setContents(Measure measure, std::vector<Series> series, const Period& period, double top, double bottom)
@@ -79,45 +78,19 @@ void TrendChart::setContents(Measure measure, std::vector<Series> series, const 
     period_ = period;
     top_ = top;
     bottom_ = bottom;
-    rebuildLines();
     style();
-    const AxisUnit unit = axisUnit(measure_);
-    days_->setRange(number(period_.from), number(period_.until));
-    values_->setRange(unit.shown(bottom_), unit.shown(top_));
     layTicks();
+    layValueTicks();
     layer_->setContents(series_, period_, series_.size() > 1);
-    placeLayer();
+    layer_->setReadyLine(measure_ == Measure::feedToCast ? std::optional{readyAtRatio} : std::nullopt);
     setCursorDay(cursor_);
-}
-
-void TrendChart::rebuildLines()
-{
-    const std::size_t wanted = series_.size() * 2;
-    while (lines_.size() > wanted) {
-        chart()->removeSeries(lines_.back());
-        delete lines_.back();
-        lines_.pop_back();
-    }
-    while (lines_.size() < wanted) {
-        auto* line = new QLineSeries{this};
-        chart()->addSeries(line);
-        line->attachAxis(days_);
-        line->attachAxis(values_);
-        lines_.push_back(line);
-    }
-    const AxisUnit unit = axisUnit(measure_);
-    for (std::size_t i = 0; i < series_.size(); ++i) {
-        lines_[2 * i]->replace(pointsOf(series_[i].past, unit));
-        lines_[2 * i + 1]->replace(pointsOf(series_[i].ahead, unit));
-        lines_[2 * i]->setName(series_[i].stack);
-    }
 }
 
 void TrendChart::style()
 {
     const drawing::Palette& palette = theme_.palette();
-    // The theme of Qt Charts first: it overwrites every pen.
-    chart()->setTheme(palette.isDark ? QChart::ChartThemeDark : QChart::ChartThemeLight);
+    // The theme of Qt Charts first: it overwrites every pen. It is slow, so only when it changes.
+    if (const auto wanted = palette.isDark ? QChart::ChartThemeDark : QChart::ChartThemeLight; chart()->theme() != wanted) chart()->setTheme(wanted);
     chart()->setBackgroundVisible(false);
     chart()->setPlotAreaBackgroundVisible(false);
     setBackgroundBrush(palette.panel);
@@ -134,26 +107,37 @@ void TrendChart::style()
     ground_->setPen(Qt::NoPen);
     // Water is the colour of what was drained; what was to be expected is drawn over it in ink.
     const QColor own = measure_ == Measure::processing ? palette.moss : measure_ == Measure::colony ? palette.brick : measure_ == Measure::temperature ? palette.amber : palette.outline;
-    for (std::size_t i = 0; i < series_.size(); ++i) {
-        QPen pen = penOf(series_.size() > 1 ? series_[i].place : 0, palette, 1.6 * theme_.scale());
-        if (series_.size() == 1) pen.setColor(own);
-        lines_[2 * i]->setPen(pen);
-        QColor faint = pen.color();
-        faint.setAlphaF(0.75f);
-        pen.setColor(faint);
-        pen.setStyle(series_.size() > 1 ? pen.style() : Qt::DashLine);
-        lines_[2 * i + 1]->setPen(pen);
-    }
-    layer_->setLook(palette, theme_.scale(), own);
+    layer_->setLook(palette, theme_.scale(), own, small);
+    crosshair_->setLook(palette);
     placeLayer();
 }
 
-void TrendChart::layTicks()
+void TrendChart::layValueTicks()
 {
-    const QFontMetricsF metrics{theme_.font(ui::TextSize::small)};
-    const double span = (top_ - bottom_) * axisUnit(measure_).factor;
-    // Three or four steps of a round number.
-    const double rough = span / 4;
+    const AxisUnit unit = axisUnit(measure_);
+    const bool log = measure_ == Measure::feedToCast;
+    const auto place = [log](double value) { return log ? std::log10(value) : value; };
+    for (const QString& label : values_->categoriesLabels()) values_->remove(label);
+    values_->setRange(place(bottom_), place(top_));
+    QStringList used;
+    const auto tick = [&](double base, double shown, int decimals) { values_->append(unlike(ui::numberText(shown, decimals), used), place(base)); };
+    if (log) {
+        values_->setStartValue(place(bottom_) - 1);
+        // 1, 2 and 5 of each decade where there is room, else the decades alone.
+        const double room = plotRect().height() / (std::log10(top_ / bottom_) * 5.5 * QFontMetricsF{theme_.font(ui::TextSize::small)}.height());
+        for (int decade = static_cast<int>(std::floor(std::log10(bottom_))); decade <= 2; ++decade)
+            for (const double each : {1.0, 2.0, 5.0}) {
+                if (each == 1.0 && room * 5.5 < 1.6 && decade % 2 != 0) continue; // every other decade
+                const double value = each * std::pow(10.0, decade);
+                if (value < bottom_ * 0.999 || value > top_ * 1.001 || (each != 1.0 && room < 1.0)) continue;
+                tick(value, value, std::max(0, -decade));
+            }
+        return;
+    }
+    // Three or four steps of a round number, fewer where labels would stand too close: the axis then draws none of them.
+    const double spaced = plotRect().height() / (1.6 * QFontMetricsF{theme_.font(ui::TextSize::small)}.height());
+    const double low = unit.shown(bottom_), high = unit.shown(top_);
+    const double rough = (high - low) / std::clamp(std::floor(spaced), 1.0, 4.0);
     const double size = std::pow(10.0, std::floor(std::log10(rough)));
     double step = size;
     for (const double s : {1.0, 2.0, 2.5, 5.0, 10.0}) {
@@ -161,26 +145,22 @@ void TrendChart::layTicks()
         if (step >= rough * 0.999) break;
     }
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)) + (std::abs(step / size - 2.5) < 1e-9 ? 1 : 0));
-    values_->setTickType(QValueAxis::TicksDynamic);
-    values_->setTickAnchor(0);
-    values_->setTickInterval(step);
-    values_->setLabelFormat(QStringLiteral("%.%1f").arg(std::max(0, decimals)));
+    values_->setStartValue(bottom_ - (top_ - bottom_));
+    for (double k = std::ceil(low / step - 1e-9); k * step <= high + step * 1e-6; ++k) tick((k * step - unit.offset) / unit.factor, k * step, decimals);
+}
 
+void TrendChart::layTicks()
+{
+    const QFontMetricsF metrics{theme_.font(ui::TextSize::small)};
     const double plotWidth = std::max(80.0, plotRect().width());
     const auto fit = [&](const QString& label) {
         return std::clamp(static_cast<int>(plotWidth / (metrics.horizontalAdvance(label) * 1.5)), 2, 14);
     };
     for (const QString& label : days_->categoriesLabels()) days_->remove(label);
-    days_->setStartValue(number(period_.from));
-    QStringList used;
-    for (const Tick& tick : timeTicks(period_.from, period_.until, fit(QStringLiteral("88 Mmm")), fit(QStringLiteral("8888")))) {
-        // Category labels are keys: a month that comes again gets an unseen mark.
-        QString label = tick.label;
-        while (used.contains(label)) label += QChar{0x200b};
-        used << label;
-        days_->append(label, number(tick.day));
-    }
     days_->setRange(number(period_.from), number(period_.until));
+    days_->setStartValue(number(period_.from) - 1);
+    QStringList used;
+    for (const Tick& tick : timeTicks(period_.from, period_.until, fit(QStringLiteral("88 Mmm")), fit(QStringLiteral("8888")))) days_->append(unlike(tick.label, used), number(tick.day));
 }
 
 QRectF TrendChart::plotRect() const
@@ -195,17 +175,22 @@ QRectF TrendChart::plotRect() const
 
 void TrendChart::placeLayer()
 {
-    if (chart()->plotArea() != plotRect()) chart()->setPlotArea(plotRect());
-    const AxisUnit unit = axisUnit(measure_);
-    layer_->setPlace([this, unit](double day, double value) { return chart()->mapToPosition(QPointF{day, unit.shown(value)}, ground_); });
-    layer_->setArea(chart()->plotArea());
-    layer_->update();
+    const QRectF area = plotRect();
+    if (chart()->plotArea() != area) chart()->setPlotArea(area);
+    frame_ = {area, number(period_.from), number(std::max(period_.until, period_.from + std::chrono::days{1})), bottom_, top_, measure_ == Measure::feedToCast};
+    layer_->setFrame(frame_);
+    crosshair_->setFrame(frame_);
+}
+
+QPointF TrendChart::inChart(const QPointF& position) const
+{
+    return chart()->mapFromScene(mapToScene(position.toPoint()));
 }
 
 void TrendChart::setCursorDay(std::optional<Day> day)
 {
     cursor_ = day;
-    layer_->setCursor(day);
+    crosshair_->setDay(day);
     QStringList parts;
     if (day) {
         for (const Series& series : series_) {
@@ -226,16 +211,47 @@ void TrendChart::setSentence(const QString& sentence)
     setCursorDay(cursor_);
 }
 
+void TrendChart::mousePressEvent(QMouseEvent* event)
+{
+    if (event->button() == Qt::LeftButton && frame_.area.contains(inChart(event->position()))) pressed_ = inChart(event->position()).x();
+    QChartView::mousePressEvent(event);
+    event->accept(); // a drag is this chart's
+}
+
 void TrendChart::mouseMoveEvent(QMouseEvent* event)
 {
-    const QPointF inChart = chart()->mapFromScene(mapToScene(event->position().toPoint()));
-    if (chart()->plotArea().contains(inChart)) {
-        const double day = chart()->mapToValue(inChart, ground_).x();
-        Q_EMIT cursorMoved(Day{std::chrono::days{static_cast<int>(std::floor(day + 0.5))}});
-    } else {
-        Q_EMIT cursorMoved(std::nullopt);
+    const QPointF here = inChart(event->position());
+    if (pressed_ && (dragging_ || std::abs(here.x() - *pressed_) >= dragBegins)) {
+        dragging_ = true;
+        crosshair_->setSpan(std::pair{*pressed_, here.x()});
     }
+    if (dragging_ || frame_.area.contains(here)) Q_EMIT cursorMoved(frame_.dayAt(here.x()));
+    else Q_EMIT cursorMoved(std::nullopt);
     QChartView::mouseMoveEvent(event);
+}
+
+void TrendChart::endDrag()
+{
+    pressed_.reset();
+    dragging_ = false;
+    crosshair_->setSpan(std::nullopt);
+}
+
+void TrendChart::mouseReleaseEvent(QMouseEvent* event)
+{
+    const std::optional<double> began = dragging_ ? pressed_ : std::nullopt;
+    endDrag();
+    QChartView::mouseReleaseEvent(event);
+    if (!began) return;
+    const Day one = frame_.dayAt(*began), other = frame_.dayAt(inChart(event->position()).x());
+    Q_EMIT spanAsked(std::min(one, other), std::max(one, other));
+}
+
+void TrendChart::mouseDoubleClickEvent(QMouseEvent* event)
+{
+    endDrag();
+    if (event->button() == Qt::LeftButton) Q_EMIT wholeAsked();
+    event->accept();
 }
 
 void TrendChart::leaveEvent(QEvent* event)
@@ -258,6 +274,10 @@ void TrendChart::keyPressEvent(QKeyEvent* event)
     case Qt::Key_Right: walk(step); return;
     case Qt::Key_Home: Q_EMIT cursorMoved(period_.from); return;
     case Qt::Key_End: Q_EMIT cursorMoved(period_.until); return;
+    case Qt::Key_Escape:
+        if (!pressed_) break;
+        endDrag();
+        return;
     default: break;
     }
     // Up, Down and the page keys belong to the page, which scrolls.
@@ -281,8 +301,9 @@ void TrendChart::focusOutEvent(QFocusEvent* event)
 void TrendChart::resizeEvent(QResizeEvent* event)
 {
     QChartView::resizeEvent(event);
-    if (event->oldSize().width() != event->size().width()) layTicks();
     placeLayer();
+    if (event->oldSize().width() != event->size().width()) layTicks();
+    if (event->oldSize().height() != event->size().height()) layValueTicks();
 }
 
 void TrendChart::paintEvent(QPaintEvent* event)
@@ -296,7 +317,18 @@ void TrendChart::paintEvent(QPaintEvent* event)
 
 void TrendChart::wheelEvent(QWheelEvent* event)
 {
-    event->ignore(); // the page scrolls
+    const QPointF here = inChart(event->position());
+    if (scrolling_ || !frame_.area.contains(here) || event->modifiers().testFlag(Qt::ControlModifier)) {
+        event->ignore(); // the page scrolls
+        return;
+    }
+    const QPoint turned = event->angleDelta();
+    event->accept();
+    if (turned.x() != 0 || event->modifiers().testFlag(Qt::ShiftModifier)) {
+        Q_EMIT moveAsked(-(turned.x() != 0 ? turned.x() : turned.y()) / wheelStep * 0.1);
+    } else if (turned.y() != 0) {
+        Q_EMIT zoomAsked(std::pow(notchZoom, turned.y() / wheelStep), frame_.dayAt(here.x()));
+    }
 }
 
 }

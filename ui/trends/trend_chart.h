@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/common/theme.h"
+#include "ui/trends/plot_layer.h"
 #include "ui/trends/trend_data.h"
 
 #include <QtCharts/QChartView>
@@ -9,14 +10,13 @@
 
 class QCategoryAxis;
 class QLineSeries;
-class QValueAxis;
 
 namespace tierloam::trends {
 
-class PlotLayer;
-
 /// One chart: one measure of one stack, or of several laid over each other. Left and Right walk a crosshair by a day, with Ctrl by a
-/// week, Home and End go to its ends; it follows the pointer too. What stands at the crosshair is its accessible value.
+/// week, Home and End go to its ends; it follows the pointer too. What stands at the crosshair is its accessible value. The wheel over the
+/// plot area zooms about the pointer, sideways or with Shift it moves along; dragging over days zooms to them, a double click shows
+/// the whole again, Esc calls a drag off. The chart asks for all of it and is given its new period from outside, so that all charts agree.
 class TrendChart : public QChartView {
     Q_OBJECT
 
@@ -30,13 +30,25 @@ public:
     void setCursorDay(std::optional<Day> day);
     std::optional<Day> cursorDay() const { return cursor_; }
     const std::vector<Series>& contents() const { return series_; }
-    int minimumPlotHeight() const;
+    /// While the page scrolls by the wheel, the wheel goes on scrolling over charts that come beneath the pointer.
+    void setScrolling(bool on) { scrolling_ = on; }
+    const Period& period() const { return period_; }
+    /// Of the chart: where days and values lie.
+    const Frame& frame() const { return frame_; }
 
 Q_SIGNALS:
     void cursorMoved(std::optional<tierloam::Day> day);
+    /// The days shown are to become so many times as many, the day keeping its place.
+    void zoomAsked(double factor, tierloam::Day about);
+    void moveAsked(double share);    ///< of the days that are shown; positive: later
+    void spanAsked(tierloam::Day from, tierloam::Day until);
+    void wholeAsked();
 
 protected:
+    void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
@@ -46,12 +58,15 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
 
 private:
-    void rebuildLines();
     void style();
     void layTicks();
+    void layValueTicks();
     QRectF plotRect() const;
     void placeLayer();
     void walk(int days);
+    /// In the coordinates of the chart.
+    QPointF inChart(const QPointF& position) const;
+    void endDrag();
 
     const ui::Theme& theme_;
     Measure measure_{};
@@ -59,12 +74,16 @@ private:
     Period period_;
     double top_ = 1, bottom_ = 0;
     std::optional<Day> cursor_;
+    std::optional<double> pressed_;  ///< x of a drag's beginning
+    bool dragging_ = false;
+    bool scrolling_ = false;
     QString sentence_;
     QCategoryAxis* days_ = nullptr;
-    QValueAxis* values_ = nullptr;
-    QLineSeries* ground_ = nullptr;  ///< never seen; gives the layer its coordinates even when nothing is drawn
-    std::vector<QLineSeries*> lines_; ///< past and forecast of each series in turn
+    QCategoryAxis* values_ = nullptr;
+    QLineSeries* ground_ = nullptr;  ///< never seen; the axes hold on to it
     PlotLayer* layer_ = nullptr;
+    Crosshair* crosshair_ = nullptr;
+    Frame frame_;
 };
 
 }

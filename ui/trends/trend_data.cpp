@@ -10,33 +10,72 @@ namespace {
 
 using std::chrono::days;
 
-reckoning::Band bandOf(Measure measure, const reckoning::StackEstimate& estimate)
+std::optional<Point> pointOf(Measure measure, const reckoning::StackEstimate& estimate)
 {
     switch (measure) {
-    case Measure::processing: return estimate.processingGDryPerDay;
-    case Measure::drainage: return estimate.drainedLPerWeek;
-    case Measure::colony: return estimate.colonyKg;
-    case Measure::temperature: return estimate.binTempC;
+    case Measure::processing: return Point{estimate.day, estimate.processingGDryPerDay};
+    case Measure::drainage: return Point{estimate.day, estimate.drainedLPerWeek};
+    case Measure::colony: return Point{estimate.day, estimate.colonyKg};
+    case Measure::temperature: return Point{estimate.day, estimate.binTempC};
     case Measure::moisture:
         // Of the tray that is fed: the highest that does not dry.
         for (auto tray = estimate.slots.rbegin(); tray != estimate.slots.rend(); ++tray)
-            if (tray->state != reckoning::TrayState::drying) return tray->moisturePct;
-        return {};
+            if (tray->state != reckoning::TrayState::drying) return Point{estimate.day, tray->moisturePct};
+        return std::nullopt;
+    case Measure::feedToCast:
+        if (estimate.slots.empty()) return std::nullopt;
+        return Point{estimate.day, estimate.slots.front().feedToCast, estimate.slots.front().batch};
+    case Measure::yield: return std::nullopt; // what is taken is known on its day alone
     }
-    return {};
+    return std::nullopt;
+}
+
+/// The last of them not after the day.
+const Point* lastOf(const std::vector<Point>& points, Day day)
+{
+    const auto after = std::ranges::upper_bound(points, day, {}, &Point::day);
+    return after == points.begin() ? nullptr : &*std::prev(after);
+}
+
+/// A sample stands for so many days after it.
+constexpr int sampleHolds = 14;
+
+/// Two in a row on one side of what was expected.
+std::optional<MarkKind> drainedTwice(const reckoning::DrainCheck& before, const reckoning::DrainCheck& last)
+{
+    if (before.litres < before.expected.p05 && last.litres < last.expected.p05) return MarkKind::drainLow;
+    if (before.litres > before.expected.p95 && last.litres > last.expected.p95) return MarkKind::drainHigh;
+    return std::nullopt;
+}
+
+/// Points within the view and the neighbours beyond its ends, so that lines reach the edges.
+std::vector<Point> within(const std::vector<Point>& points, const Period& view)
+{
+    auto first = std::ranges::lower_bound(points, view.from, {}, &Point::day);
+    auto last = std::ranges::upper_bound(points, view.until, {}, &Point::day);
+    if (first != points.begin() && first != points.end()) --first;
+    if (last != points.end() && last != points.begin()) ++last;
+    return first < last ? std::vector<Point>{first, last} : std::vector<Point>{};
 }
 
 /// The mark that an entry of this stack makes in the chart of the measure; nullopt when it is of no interest there.
 std::optional<Mark> markOf(Measure measure, const journal::Entry& entry, const std::string& stack)
 {
-    const auto mark = [&](MarkKind kind, std::optional<double> value = {}) { return Mark{entry.date.day, kind, value}; };
+    const auto mark = [&](MarkKind kind, std::optional<double> value = {}) { return Mark{entry.date.day, kind, value, {}}; };
     const journal::Action& action = entry.action;
     const bool here = entry.stack == stack;
     if (const auto* move = std::get_if<journal::Move>(&action)) {
         return measure == Measure::colony && (here || move->to == stack) ? std::optional{mark(MarkKind::worms)} : std::nullopt;
     }
     if (!here) return std::nullopt;
+    if (const auto* event = std::get_if<journal::Event>(&action)) {
+        if (measure == Measure::feedToCast || measure == Measure::yield) return std::nullopt;
+        Mark seen = mark(MarkKind::event);
+        seen.words = QString::fromStdString(event->what);
+        return seen;
+    }
     switch (measure) {
+    case Measure::feedToCast: // the same as of processing
     case Measure::processing:
         if (std::holds_alternative<journal::Feed>(action)) return mark(MarkKind::feed);
         if (std::holds_alternative<journal::Bed>(action)) return mark(MarkKind::bedding);
@@ -60,6 +99,9 @@ std::optional<Mark> markOf(Measure measure, const journal::Entry& entry, const s
         break;
     case Measure::moisture:
         if (const auto* reading = std::get_if<journal::Reading>(&action); reading && reading->moisture) return mark(MarkKind::reading, reading->moisture->percent());
+        break;
+    case Measure::yield:
+        if (const auto* taken = std::get_if<journal::Harvest>(&action); taken && !taken->taken.mass()) return mark(MarkKind::harvest); // by volume: no bar
         break;
     }
     return std::nullopt;
@@ -87,13 +129,27 @@ Period periodOf(Range range, Day today, std::optional<Day> first)
 
 const Point* Series::at(Day day) const
 {
-    const auto last = [day](const std::vector<Point>& points) -> const Point* {
-        const auto after = std::ranges::upper_bound(points, day, {}, &Point::day);
-        return after == points.begin() ? nullptr : &*std::prev(after);
-    };
-    const Point* forecast = last(ahead);
-    const Point* point = forecast ? forecast : last(past);
-    return point && daysBetween(point->day, day) <= 14 ? point : nullptr;
+    const Point* forecast = lastOf(ahead, day);
+    const Point* point = forecast ? forecast : lastOf(past, day);
+    return point && daysBetween(point->day, day) <= sampleHolds ? point : nullptr;
+}
+
+const Point* Series::changedAt(Day day) const
+{
+    const Point* point = lastOf(changed, day);
+    return point && daysBetween(point->day, day) <= sampleHolds ? point : nullptr;
+}
+
+const Total* Series::totalAt(Day day) const
+{
+    const auto after = std::ranges::upper_bound(totals, day, {}, &Total::day);
+    return after == totals.begin() || day > totals.back().day ? nullptr : &*std::prev(after);
+}
+
+const Yield* Series::yieldAt(Day day) const
+{
+    const auto found = std::ranges::find_if(yields, [day](const Yield& each) { return each.from <= day && day <= each.until; });
+    return found == yields.end() ? nullptr : &*found;
 }
 
 const Bar* Series::barAt(Day day) const
@@ -112,27 +168,36 @@ const Logged* Series::loggedAt(Day day) const
     return daysBetween(found.day, day) < found.days ? &found : nullptr;
 }
 
-std::vector<Logged> loggedOf(store::LoggedKind kind, const std::vector<store::LoggedDay>& held, const Period& period, int most)
+std::vector<Logged> fewerLogged(const std::vector<Logged>& held, const Period& period, int most)
 {
-    const int length = daysBetween(period.from, period.today) + 1;
-    const int step = (length + most - 1) / most;
+    const Day last = std::min(period.today, period.until);
+    const int length = daysBetween(period.from, last) + 1;
+    const int step = std::max(1, (length + most - 1) / most);
     std::vector<Logged> spans;
-    int readings = 0;
-    for (const store::LoggedDay& day : held) {
-        if (day.kind != kind || day.day < period.from || day.day > period.today) continue;
+    for (const Logged& day : held) {
+        if (day.day < period.from || day.day > last) continue;
         const Day start = period.from + days{daysBetween(period.from, day.day) / step * step};
         if (spans.empty() || spans.back().day != start) {
-            spans.push_back({start, step, day.low, day.mean, day.high});
-            readings = day.readings;
+            spans.push_back(day);
+            spans.back().day = start;
+            spans.back().days = step;
             continue;
         }
         Logged& span = spans.back();
         span.low = std::min(span.low, day.low);
         span.high = std::max(span.high, day.high);
-        span.mean = (span.mean * readings + day.mean * day.readings) / (readings + day.readings);
-        readings += day.readings;
+        span.mean = (span.mean * span.readings + day.mean * day.readings) / (span.readings + day.readings);
+        span.readings += day.readings;
     }
     return spans;
+}
+
+std::vector<Logged> loggedOf(store::LoggedKind kind, const std::vector<store::LoggedDay>& held, const Period& period, int most)
+{
+    std::vector<Logged> all;
+    for (const store::LoggedDay& day : held)
+        if (day.kind == kind && day.day >= period.from && day.day <= period.today) all.push_back({day.day, 1, day.low, day.mean, day.high, day.readings});
+    return fewerLogged(all, period, most);
 }
 
 std::vector<Point> thinned(std::vector<Point> points, std::size_t most)
@@ -164,98 +229,78 @@ std::vector<Point> thinned(std::vector<Point> points, std::size_t most)
     return kept;
 }
 
-std::vector<Bar> drainedBars(const household::JournalView& journal, const std::string& stack, const Period& period)
-{
-    const int length = daysBetween(period.from, period.today) + 1;
-    const int step = length > mostWeekBars * 7 ? 28 : 7;
-    const int count = (length + step - 1) / step;
-    const Day begin = period.today + days{1} - days{count * step};
-    std::vector<double> sums(static_cast<std::size_t>(count), 0.0);
-    bool measured = false;
-    for (const journal::Entry& entry : journal.entries) {
-        if (entry.stack != stack || entry.date.day < begin || entry.date.day > period.today) continue;
-        double volume = 0;
-        if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
-            if (!drain->volume) continue;
-            const auto asVolume = drain->volume->volume();
-            if (!asVolume) continue;
-            volume = asVolume->base();
-        } else if (const auto* flush = std::get_if<journal::Flush>(&entry.action)) {
-            const auto poured = flush->poured.volume();
-            if (!flush->drained || !poured) continue;
-            volume = std::max(0.0, flush->drained->base() - poured->base());
-        } else {
-            continue;
-        }
-        measured = true;
-        sums[static_cast<std::size_t>(daysBetween(begin, entry.date.day) / step)] += volume;
-    }
-    std::vector<Bar> bars;
-    if (!measured) return bars;
-    for (int i = 0; i < count; ++i) {
-        bars.push_back({begin + days{i * step}, step, sums[static_cast<std::size_t>(i)] * 7.0 / step});
-    }
-    return bars;
-}
-
-Series seriesOf(Measure measure, const QString& name, int place, const reckoning::StackReckoning* stack,
-                const household::JournalView& journal, const Period& period, const std::vector<store::LoggedDay>* logged)
+Series wholeSeries(Measure measure, const Source& source, const household::JournalView& journal, const Period& period, Sums sums)
 {
     Series series;
-    series.stack = name;
-    series.place = place;
-    const std::string plain = name.toStdString();
+    series.stack = source.name;
+    series.place = source.place;
+    const std::string plain = source.name.toStdString();
+    const reckoning::StackReckoning* stack = source.stack;
+    const auto add = [measure](std::vector<Point>& points, const reckoning::StackEstimate& estimate) {
+        if (const auto point = pointOf(measure, estimate)) points.push_back(*point);
+    };
     if (stack) {
-        for (const reckoning::StackEstimate& estimate : stack->history) {
-            if (estimate.day >= period.from && estimate.day <= period.today) series.past.push_back({estimate.day, bandOf(measure, estimate)});
-        }
+        for (const reckoning::StackEstimate& estimate : stack->history)
+            if (estimate.day >= period.from && estimate.day <= period.today) add(series.past, estimate);
         if (!series.past.empty()) series.ahead.push_back(series.past.back());
         for (const reckoning::StackEstimate& estimate : stack->forecast.days) {
             const bool later = series.ahead.empty() || estimate.day > series.ahead.back().day;
-            if (later && estimate.day <= period.until) series.ahead.push_back({estimate.day, bandOf(measure, estimate)});
+            if (later && estimate.day <= period.until) add(series.ahead, estimate);
         }
         if (series.ahead.size() < 2) series.ahead.clear();
-        series.past = thinned(std::move(series.past));
     }
-    if (logged && measure == Measure::temperature) series.logged = loggedOf(store::LoggedKind::bin, *logged, period);
-    if (logged && measure == Measure::moisture) series.logged = loggedOf(store::LoggedKind::moisture, *logged, period);
-    if (measure == Measure::drainage) series.bars = drainedBars(journal, plain, period);
+    if (source.changed && !series.past.empty()) {
+        // It leaves the base case today, unless it tells of another past.
+        if (!source.changed->empty() && source.changed->front().day > period.today) series.changed.push_back(series.past.back());
+        for (const reckoning::StackEstimate& estimate : *source.changed)
+            if (estimate.day >= period.from && estimate.day <= period.until) add(series.changed, estimate);
+    }
+    if (source.logged && measure == Measure::temperature) series.logged = loggedOf(store::LoggedKind::bin, *source.logged, period, daysBetween(period.from, period.today) + 1);
+    if (source.logged && measure == Measure::moisture) series.logged = loggedOf(store::LoggedKind::moisture, *source.logged, period, daysBetween(period.from, period.today) + 1);
+    if (measure == Measure::drainage && sums.drainageAddedUp) {
+        addUp(series);
+        series.totals = drainedTotals(journal, plain, period);
+    } else if (measure == Measure::drainage) {
+        series.bars = drainedWeeks(journal, plain, period);
+    }
+    if (measure == Measure::yield) series.yields = yieldsOf(journal, plain, stack, period, sums.yieldByYear);
     for (const journal::Entry& entry : journal.entries) {
         if (entry.date.day < period.from || entry.date.day > period.until) continue;
         const auto mark = markOf(measure, entry, plain);
         // The entry of a logged day is the mean of what is drawn there already.
         if (mark && !(mark->kind == MarkKind::reading && series.loggedAt(mark->day))) series.marks.push_back(*mark);
     }
+    if (measure == Measure::drainage && stack) {
+        for (std::size_t i = 1; i < stack->drains.size(); ++i) {
+            const auto kind = drainedTwice(stack->drains[i - 1], stack->drains[i]);
+            if (kind && stack->drains[i].day >= period.from && stack->drains[i].day <= period.today) series.marks.push_back({stack->drains[i].day, *kind, {}, {}});
+        }
+    }
     return series;
 }
 
-double roundBottom(const std::vector<Series>& series)
+Series seenOf(const Series& whole, const Period& view)
 {
-    double bottom = 0.0;
-    for (const Series& one : series) {
-        for (const Point& point : one.past) bottom = std::min(bottom, point.band.p05);
-        for (const Point& point : one.ahead) bottom = std::min(bottom, point.band.p05);
-        for (const Mark& mark : one.marks) bottom = std::min(bottom, mark.value.value_or(0.0));
-        for (const Logged& span : one.logged) bottom = std::min(bottom, span.low);
-    }
-    return std::floor(bottom / 5.0) * 5.0;
+    Series seen;
+    seen.stack = whole.stack;
+    seen.place = whole.place;
+    seen.past = thinned(within(whole.past, view));
+    seen.ahead = thinned(within(whole.ahead, view));
+    seen.changed = thinned(within(whole.changed, view));
+    seen.bars = fewerBars(whole.bars, view);
+    seen.logged = fewerLogged(whole.logged, view);
+    seen.totals = whole.totals;
+    for (const Yield& each : whole.yields)
+        if (each.until >= view.from && each.from <= view.until) seen.yields.push_back(each);
+    for (const Mark& mark : whole.marks)
+        if (mark.day >= view.from && mark.day <= view.until) seen.marks.push_back(mark);
+    return seen;
 }
 
-double roundTop(const std::vector<Series>& series, double least)
+Series seriesOf(Measure measure, const QString& name, int place, const reckoning::StackReckoning* stack,
+                const household::JournalView& journal, const Period& period, const std::vector<store::LoggedDay>* logged)
 {
-    double top = least;
-    for (const Series& one : series) {
-        for (const Point& point : one.past) top = std::max(top, point.band.p95);
-        for (const Point& point : one.ahead) top = std::max(top, point.band.p95);
-        for (const Bar& bar : one.bars) top = std::max(top, bar.perWeek);
-        for (const Mark& mark : one.marks) top = std::max(top, mark.value.value_or(0.0));
-        for (const Logged& span : one.logged) top = std::max(top, span.high);
-    }
-    const double size = std::pow(10.0, std::floor(std::log10(top)));
-    for (const double step : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0}) {
-        if (top <= step * size * 1.000001) return step * size;
-    }
-    return 10.0 * size;
+    return seenOf(wholeSeries(measure, {name, place, stack, logged, nullptr}, journal, period), period);
 }
 
 }

@@ -7,7 +7,7 @@
 namespace tierloam::trends {
 
 /// The table twin of a chart: one row per week (per day for 30 days), newest first, forecast rows marked; for each stack the estimate
-/// with its range and what was drained or read.
+/// with its range and what was drained or read. Of yield one row for each harvest or year, of a tried change a column more.
 class TrendTable : public QAbstractTableModel {
     Q_OBJECT
 
@@ -22,11 +22,15 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    int perStack() const { return measure_ == Measure::drainage || measure_ == Measure::temperature || measure_ == Measure::moisture ? 2 : 1; }
+    enum class Column { measured, estimate, changed, taken, expected };
+    void layColumns();
+    QString text(const Series& series, Column column, Day day) const;
+    QString estimateText(const Point* point) const;
 
     Measure measure_{};
     std::vector<Series> series_;
     std::vector<Day> days_;
+    std::vector<std::pair<std::size_t, Column>> columns_; ///< behind the date: of which series, and what
     Period period_;
 };
 

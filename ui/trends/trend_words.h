@@ -10,7 +10,7 @@ namespace tierloam::trends {
 /// "Processing rate", "Drainage", "Colony".
 QString measureName(Measure measure);
 /// What it is and in which unit: "dry matter that the worms eat, g a day". `barDays`: how long a bar of drainage is.
-QString measureNote(Measure measure, int barDays);
+QString measureNote(Measure measure, int barDays, Sums sums = {});
 QString rangeName(Range range);
 
 /// The axis: base value times `factor` is shown.
@@ -28,11 +28,19 @@ double leastTop(Measure measure);
 /// "31 g/d (24–39)".
 QString valueText(Measure measure, const reckoning::Band& band);
 QString barText(double perWeek);
+/// "3.2 kg taken, 2.9 kg (2.1–3.8) expected".
+QString yieldText(const Yield& yield);
+/// "2031" or a day.
+QString yieldTime(const Yield& yield, Day today);
 QString loggedText(Measure measure, const Logged& span);
 /// One sentence on one stack's chart; when there is nothing to draw, what will appear there and when.
 QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned);
 /// The state of the chart on one day, for the crosshair.
 QString readoutOf(Measure measure, const Series& series, Day day, Day today);
 QString markName(MarkKind kind);
+/// Short words beside a mark in the chart; empty where the sign is enough.
+QString markWords(MarkKind kind);
+/// Of the line at which a tray is ready.
+QString readyLineText();
 
 }

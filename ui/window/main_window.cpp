@@ -2,6 +2,7 @@
 
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
+#include "ui/trends/trends_page.h"
 #include "ui/window/demo.h"
 #include "ui/window/desk.h"
 #include "ui/window/notices.h"
@@ -100,6 +101,8 @@ bool MainWindow::take(const QString& path, bool create)
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
 
     connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
+    connect(desk_->trends(), &trends::TrendsPage::saveAsked, this, &MainWindow::saveTrends);
+    connect(desk_->trends(), &trends::TrendsPage::printAsked, this, &MainWindow::printTrends);
     QUndoStack* undo = household_->undoStack();
     connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
     connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);

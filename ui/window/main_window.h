@@ -64,6 +64,9 @@ public:
     bool exportFile(const QString& csv);
     /// Due list and the year's plan as iCalendar.
     bool exportCalendar(const QString& ics);
+    /// What the trends page shows; `kind`: "png", "svg", "pdf" or "csv". Asks where to, and tells how it went.
+    void saveTrends(const QString& kind);
+    void printTrends();
 
     household::Household* household() const { return household_.get(); }
     Desk* desk() const { return desk_; }
