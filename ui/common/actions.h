@@ -30,7 +30,7 @@ enum class ActionId {
     // trends
     range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable,
     // journal
-    find, editEntry, editTogether, photos, deleteEntry, clearFilters,
+    find, editEntry, duplicateEntry, recordInRow, editTogether, photos, chooseColumns, deleteEntry, clearFilters,
     // materials
     findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, sumMix, sumBedding, sumCastings, sumLeachate,
     // handbook
