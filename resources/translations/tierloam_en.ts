@@ -317,6 +317,16 @@
         </message>
     </context>
     <context>
+        <name>tierloam::journal_page::EntrySeries</name>
+        <message numerus="yes">
+            <source>%n recorded; Enter records the next, Esc ends.</source>
+            <translation>
+                <numerusform>%n recorded; Enter records the next, Esc ends.</numerusform>
+                <numerusform>%n recorded; Enter records the next, Esc ends.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::journal_page::JournalPage</name>
         <message numerus="yes">
             <source>%n entry(ies)</source>

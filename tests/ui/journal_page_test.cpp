@@ -1,11 +1,17 @@
-// The journal page as a person uses it.
+// The journal page as a person uses it: columns, one more like it, several in a row, thumbnails.
+#include "tests/support/pictures.h"
 #include "tests/ui/page_fixture.h"
 
 #include "core/household/photo_file.h"
+#include "ui/forms/action_form.h"
+#include "ui/journal/entry_series.h"
+#include "ui/journal/journal_model.h"
 #include "ui/journal/journal_page.h"
 #include "ui/journal/picture_strip.h"
 
 #include <QImage>
+#include <QMenu>
+#include <QPushButton>
 #include <QTableView>
 
 #include <algorithm>
@@ -13,13 +19,7 @@
 namespace tierloam::journal_page {
 namespace {
 
-/// The fixture hands every page its settings; this page keeps none.
-class PageAlone : public JournalPage {
-public:
-    PageAlone(household::Household& household, const ui::Theme& theme, ui::Settings&) : JournalPage{household, theme} {}
-};
-
-class JournalPageTest : public tests::PageTest<PageAlone> {
+class JournalPageTest : public tests::PageTest<JournalPage> {
 protected:
     void SetUp() override
     {
@@ -37,6 +37,12 @@ protected:
         QCoreApplication::sendPostedEvents();
         QCoreApplication::processEvents();
     }
+    EntrySeries* series()
+    {
+        const auto all = journal().findChildren<EntrySeries*>();
+        const auto shown = std::ranges::find_if(all, [](const EntrySeries* each) { return each->isVisible(); });
+        return shown == all.end() ? nullptr : *shown;
+    }
     void chooseLast(auto wanted)
     {
         const auto& all = household().journal()->entries;
@@ -46,6 +52,68 @@ protected:
         journal().table()->setFocus();
     }
 };
+
+TEST_F(JournalPageTest, ColumnsAreChosenAndStayChosen)
+{
+    press("Alt+C");
+    QMenu* menu = journal().columnsMenu();
+    ASSERT_TRUE(menu->isVisible());
+    QAction* tray = menu->findChild<QAction*>(QStringLiteral("tray"));
+    ASSERT_NE(tray, nullptr);
+    QTest::mouseClick(menu, Qt::LeftButton, {}, menu->actionGeometry(tray).center());
+    EXPECT_TRUE(journal().table()->isColumnHidden(JournalModel::tray));
+    EXPECT_FALSE(menu->findChild<QAction*>(QStringLiteral("when"))->isEnabled()) << "a line keeps its day";
+    menu->hide();
+    const JournalPage again{household(), theme_, *settings_};
+    EXPECT_TRUE(again.table()->isColumnHidden(JournalModel::tray)) << "kept on this machine";
+    EXPECT_FALSE(again.table()->isColumnHidden(JournalModel::note));
+}
+
+TEST_F(JournalPageTest, OneMoreLikeTheChosenEntryIsDatedToday)
+{
+    chooseLast([](const journal::Entry& entry) { return std::holds_alternative<journal::Feed>(entry.action) && entry.stack == "Scullery"; });
+    const auto& all = household().journal()->entries;
+    const journal::Entry like = *std::ranges::find(all, journal().chosen().front(), &journal::Entry::id);
+    const std::size_t before = entries();
+    press("Ctrl+J");
+    settle();
+    ASSERT_NE(series(), nullptr);
+    ASSERT_TRUE(series()->isAncestorOf(QApplication::focusWidget())) << "one can go on typing";
+    press("Return");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return entries() > before && household().journal()->pending.empty(); }, patience));
+    settle();
+    const auto& now = household().journal()->entries;
+    const auto added = std::ranges::find_if(now, [&](const journal::Entry& entry) { return entry.action == like.action && entry.stack == like.stack && entry.date.day == tests::sampleToday() && entry.id != like.id; });
+    ASSERT_NE(added, now.end());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return journal().table()->hasFocus(); }, patience)) << "it ends with one";
+    EXPECT_EQ(journal().chosen(), std::vector{added->id});
+}
+
+TEST_F(JournalPageTest, SeveralInARowFromTheKeyboardAlone)
+{
+    chooseLast([](const journal::Entry& entry) { return std::holds_alternative<journal::Water>(entry.action) || std::holds_alternative<journal::Feed>(entry.action); });
+    press("Ins");
+    settle();
+    ASSERT_NE(series(), nullptr);
+    for (int round = 1; round <= 3; ++round) {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return QApplication::focusWidget() && series()->isAncestorOf(QApplication::focusWidget()); }, patience)) << round;
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+        QTest::keyClicks(QApplication::focusWidget(), QString::number(100 + round));
+        press("Return");
+        ASSERT_TRUE(QTest::qWaitFor([&] { return series() && series()->recordedSoFar() == round && household().journal()->pending.empty(); }, patience)) << round;
+        settle();
+    }
+    press("Esc");
+    settle();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return journal().table()->hasFocus(); }, patience));
+    for (const double amount : {101.0, 102.0, 103.0}) {
+        EXPECT_TRUE(std::ranges::any_of(household().journal()->entries, [&](const journal::Entry& entry) {
+            const auto* feed = std::get_if<journal::Feed>(&entry.action);
+            const auto* water = std::get_if<journal::Water>(&entry.action);
+            return (feed && feed->food.value == amount) || (water && water->poured.value == amount);
+        })) << amount;
+    }
+}
 
 TEST_F(JournalPageTest, PicturesOfTheChosenEntryStandBelowAsThumbnails)
 {
@@ -65,6 +133,32 @@ TEST_F(JournalPageTest, PicturesOfTheChosenEntryStandBelowAsThumbnails)
     journal().table()->selectAll();
     settle();
     EXPECT_FALSE(strip->isVisible()) << "of several entries none";
+}
+
+TEST_F(JournalPageTest, FitsASmallWindowWithLargeLetters)
+{
+    for (const int scale : {100, 150}) {
+        theme_.setFontScale(scale);
+        theme_.apply();
+        page_->resize(880, 580);
+        settle();
+        for (const char* name : {"columnsButton", "recordInRowButton", "editButton", "deleteButton"}) {
+            const auto* button = page_->findChild<QPushButton*>(QString::fromLatin1(name));
+            ASSERT_NE(button, nullptr) << name;
+            EXPECT_TRUE(button->isVisible()) << name;
+            EXPECT_LE(button->mapTo(page_.get(), QPoint{button->width(), 0}).x(), page_->width()) << name << ' ' << scale;
+            EXPECT_GE(button->width(), button->minimumSizeHint().width()) << name << ' ' << scale;
+        }
+        EXPECT_LE(page_->minimumSizeHint().width(), 880) << scale << ": it would widen the window";
+        press("Ins");
+        settle();
+        tests::keepPicture(page_->grab().toImage(), QStringLiteral("journal-series-%1").arg(scale));
+        EXPECT_TRUE(series() && series()->isVisible());
+        press("Esc");
+        settle();
+    }
+    theme_.setFontScale(100);
+    theme_.apply();
 }
 
 }

@@ -113,8 +113,11 @@ constexpr ActionRow rows[] = {
 
     {ActionId::find, Where::journal, "find", QT_TRANSLATE_NOOP("Actions", "Find"), "Ctrl+F"},
     {ActionId::editEntry, Where::journal, "editEntry", QT_TRANSLATE_NOOP("Actions", "Edit…"), "Return; Enter; F2"},
+    {ActionId::duplicateEntry, Where::journal, "duplicateEntry", QT_TRANSLATE_NOOP("Actions", "One more like it…"), "Ctrl+J"},
+    {ActionId::recordInRow, Where::journal, "recordInRow", QT_TRANSLATE_NOOP("Actions", "Record several…"), "Ins"},
     {ActionId::editTogether, Where::journal, "editTogether", QT_TRANSLATE_NOOP("Actions", "Change together…"), "Shift+F2"},
     {ActionId::photos, Where::journal, "photos", QT_TRANSLATE_NOOP("Actions", "Pictures…"), "F3"},
+    {ActionId::chooseColumns, Where::journal, "chooseColumns", QT_TRANSLATE_NOOP("Actions", "Columns…"), "Alt+C"},
     {ActionId::deleteEntry, Where::journal, "deleteEntry", QT_TRANSLATE_NOOP("Actions", "Delete"), "Del"},
     {ActionId::clearFilters, Where::journal, "clearFilters", QT_TRANSLATE_NOOP("Actions", "Show all"), "Esc"},
 

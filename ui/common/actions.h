@@ -31,7 +31,7 @@ enum class ActionId {
     range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable, sumDrainage, yieldByYear, tryChange,
     zoomIn, zoomOut, zoomWhole, moveEarlier, moveLater, savePng, saveSvg, savePdf, saveFigures, printCharts,
     // journal
-    find, editEntry, editTogether, photos, deleteEntry, clearFilters,
+    find, editEntry, duplicateEntry, recordInRow, editTogether, photos, chooseColumns, deleteEntry, clearFilters,
     // materials
     findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, sumMix, sumBedding, sumCastings, sumLeachate,
     // handbook

@@ -6,8 +6,10 @@
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/common/row_table.h"
+#include "ui/common/seams.h"
 #include "ui/forms/entry_editor.h"
 #include "ui/journal/bulk_view.h"
+#include "ui/journal/entry_series.h"
 #include "ui/journal/entry_words.h"
 #include "ui/journal/journal_filter.h"
 #include "ui/journal/journal_model.h"
@@ -19,11 +21,13 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <array>
 
 namespace tierloam::journal_page {
 
@@ -33,6 +37,9 @@ QString known(const std::string& text)
 {
     return QString::fromStdString(text);
 }
+
+constexpr auto hiddenKey = "journal/hiddenColumns";
+constexpr std::array<const char*, JournalModel::columns> columnNames{"when", "stack", "action", "details", "tray", "note"}; ///< as kept in the settings
 
 /// Fills a combo box anew and keeps what was chosen in it.
 void refill(QComboBox* box, const QList<std::pair<QString, QVariant>>& items)
@@ -46,8 +53,8 @@ void refill(QComboBox* box, const QList<std::pair<QString, QVariant>>& items)
 
 }
 
-JournalPage::JournalPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
-    : QWidget{parent}, household_{household}, theme_{theme}, model_{new JournalModel{this}}, filter_{new JournalFilter{model_, this}},
+JournalPage::JournalPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent)
+    : QWidget{parent}, household_{household}, theme_{theme}, settings_{settings}, model_{new JournalModel{this}}, filter_{new JournalFilter{model_, this}},
       head_{new ui::PageHead{this}}
 {
     setObjectName(QStringLiteral("journalPage"));
@@ -59,6 +66,7 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
     head_->setTitle(tr("Journal"));
     rows->addWidget(head_);
     buildTable();
+    buildColumns();
     buildFilters(rows);
     rows->addWidget(table_, 3);
     nothing_ = ui::makeLabel({}, ui::TextRole::muted, this, true);
@@ -93,7 +101,14 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     // Return, Del and Esc mean something else in the editor below the table, so they work in the table and the filters only.
     QAction* together = ui::makeAction(ui::ActionId::editTogether, this);
     QAction* photos = ui::makeAction(ui::ActionId::photos, this);
-    table_->addActions({edit, together, photos, remove, all});
+    QAction* duplicate = ui::makeAction(ui::ActionId::duplicateEntry, this);
+    QAction* inRow = ui::makeAction(ui::ActionId::recordInRow, this);
+    QAction* columns = ui::makeAction(ui::ActionId::chooseColumns, this);
+    table_->addActions({edit, duplicate, together, photos, remove, all});
+    addActions({inRow, columns});
+    connect(duplicate, &QAction::triggered, this, &JournalPage::duplicateChosen);
+    connect(inRow, &QAction::triggered, this, &JournalPage::recordInRow);
+    connect(columns, &QAction::triggered, this, &JournalPage::chooseColumns);
     connect(photos, &QAction::triggered, this, &JournalPage::askForPhotos);
     connect(together, &QAction::triggered, this, &JournalPage::changeTogether);
     connect(find, &QAction::triggered, this, &JournalPage::find);
@@ -127,6 +142,17 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
     showAll_->setToolTip(all->toolTip());
     showAll_->setObjectName(QStringLiteral("showAll"));
     flow->addWidget(showAll_);
+    columnsButton_ = ui::makeButton(ui::actionText(ui::ActionId::chooseColumns), ui::Tone::plain, filters_);
+    columnsButton_->setToolTip(columns->toolTip());
+    columnsButton_->setObjectName(QStringLiteral("columnsButton"));
+    connect(columnsButton_, &QPushButton::clicked, this, &JournalPage::chooseColumns);
+    flow->addWidget(columnsButton_);
+    more_ = ui::makeButton(ui::actionText(ui::ActionId::recordInRow), ui::Tone::plain, filters_);
+    more_->setObjectName(QStringLiteral("recordInRowButton"));
+    more_->setToolTip(inRow->toolTip());
+    ui::setAccess(more_, tr("Record several entries one after the other"));
+    connect(more_, &QPushButton::clicked, this, &JournalPage::recordInRow);
+    flow->addWidget(more_); // here it wraps; the head would widen the window
     rows->addWidget(filters_);
 
     edit_ = ui::makeButton(ui::actionText(ui::ActionId::editEntry), ui::Tone::moss, this);
@@ -184,6 +210,29 @@ void JournalPage::buildTable()
     connect(table_, &QTableView::doubleClicked, this, &JournalPage::editChosen);
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] { tellCount(); });
 }
+
+void JournalPage::buildColumns()
+{
+    columns_ = new QMenu{tr("Columns"), this};
+    const QStringList hidden = settings_.value(QString::fromLatin1(hiddenKey)).toStringList();
+    for (int column = 0; column < JournalModel::columns; ++column) {
+        QAction* shown = columns_->addAction(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
+        shown->setCheckable(true);
+        const QString name = QString::fromLatin1(columnNames[static_cast<std::size_t>(column)]);
+        shown->setObjectName(name);
+        shown->setChecked(!hidden.contains(name));
+        shown->setEnabled(column != JournalModel::when); // a line without its day says little
+        table_->setColumnHidden(column, !shown->isChecked());
+        connect(shown, &QAction::toggled, this, [this, column](bool on) {
+            table_->setColumnHidden(column, !on);
+            QStringList kept;
+            for (const QAction* each : columns_->actions()) if (!each->isChecked()) kept << each->objectName();
+            settings_.setValue(QString::fromLatin1(hiddenKey), kept);
+        });
+    }
+}
+
+void JournalPage::chooseColumns() { columns_->popup(columnsButton_->mapToGlobal(QPoint{0, columnsButton_->height()})); }
 
 void JournalPage::showEvent(QShowEvent* event)
 {
@@ -256,8 +305,9 @@ void JournalPage::tellCount()
     together_->setEnabled(picked > 1 && !household_.readOnly());
     delete_->setEnabled(picked > 0 && !household_.readOnly());
     showAll_->setVisible(filter_->anySet());
+    more_->setEnabled(!household_.readOnly());
     strip_->follow(picked == 1 ? chosen().front() : journal::EntryId::none);
-    filters_->setVisible(all > 0);
+    filters_->setVisible(all > 0 && !(series_ && height() < theme_.px(560))); // a low window has room for the form or for them
     table_->setVisible(shown > 0);
     nothing_->setVisible(shown == 0);
     nothing_->setText(all == 0 ? tr("Here stands every feeding, look and harvest, newest first, once the first one is recorded.")
@@ -289,7 +339,7 @@ void JournalPage::choose(journal::EntryId id)
 
 bool JournalPage::editing() const
 {
-    return editor_ && editor_->touched();
+    return (editor_ && editor_->touched()) || (series_ && series_->touched());
 }
 
 void JournalPage::find()
@@ -300,7 +350,7 @@ void JournalPage::find()
 
 void JournalPage::showAll()
 {
-    if (editor_ && !editor_->touched()) closeEditor();
+    if (!editing()) closeEditor();
     words_->clear();
     for (QComboBox* box : {stack_, action_, period_}) box->setCurrentIndex(0);
     if (table_->isVisible()) table_->setFocus();
@@ -314,10 +364,7 @@ void JournalPage::editChosen()
         focusNextPrevChild(true);
         return;
     }
-    if (editing()) {
-        Q_EMIT refused(tr("The entry below has been changed and is not saved. Save it or give it up first."));
-        return;
-    }
+    if (keepsTyped()) return;
     closeEditor();
     editor_ = new forms::EntryEditor{household_, ids.front(), editorBox_};
     editor_->setObjectName(QStringLiteral("entryEditor"));
@@ -332,12 +379,60 @@ void JournalPage::editChosen()
     QMetaObject::invokeMethod(table_, [this] { table_->scrollTo(table_->currentIndex()); }, Qt::QueuedConnection);
 }
 
+/// Says so when something typed below would be lost.
+bool JournalPage::keepsTyped()
+{
+    if (!editing()) return false;
+    Q_EMIT refused(tr("The entry below has been changed and is not saved. Save it or give it up first."));
+    return true;
+}
+
+void JournalPage::duplicateChosen()
+{
+    const auto ids = chosen();
+    if (ids.size() != 1 || household_.readOnly() || keepsTyped()) return;
+    const journal::Entry* entry = model_->entryAt(model_->rowOf(ids.front()));
+    if (entry) showSeries(new EntrySeries{household_, *entry, editorBox_});
+}
+
+void JournalPage::recordInRow()
+{
+    if (household_.readOnly() || keepsTyped()) return;
+    journal::Entry like;
+    const auto ids = chosen();
+    if (const journal::Entry* entry = ids.size() == 1 ? model_->entryAt(model_->rowOf(ids.front())) : nullptr) like = *entry;
+    else like.action = journal::Feed{};
+    const QString stack = stack_->currentData().isValid() ? stack_->currentData().toString() : known(like.stack);
+    showSeries(new EntrySeries{household_, stack, forms::kindOf(like), editorBox_});
+}
+
+void JournalPage::showSeries(EntrySeries* series)
+{
+    closeEditor();
+    series_ = series;
+    editorBox_->layout()->addWidget(series);
+    editorBox_->setMaximumWidth(theme_.px(720));
+    editorBox_->show();
+    tellCount();
+    connect(series, &EntrySeries::recorded, this, [this](qint64 id) {
+        stale_ = true; // the table still has it as being saved
+        choose(journal::EntryId{id});
+    });
+    connect(series, &EntrySeries::finished, this, [this] {
+        closeEditor();
+        tellCount();
+        table_->setFocus();
+    });
+}
+
 void JournalPage::closeEditor()
 {
-    if (!editor_) return;
+    if (!editor_ && !series_) return;
     editor_ = nullptr;
+    series_ = nullptr;
     editorBox_->hide();
     while (QLayoutItem* item = editorBox_->layout()->takeAt(0)) {
+        item->widget()->hide();
         item->widget()->deleteLater(); // it may be the sender
         delete item;
     }

@@ -11,6 +11,7 @@ class QAction;
 class QComboBox;
 class QLabel;
 class QLineEdit;
+class QMenu;
 class QPushButton;
 class QTableView;
 class QVBoxLayout;
@@ -21,23 +22,27 @@ class EntryEditor;
 
 namespace tierloam::ui {
 class PageHead;
+class Settings;
 }
 
 namespace tierloam::journal_page {
 
+class EntrySeries;
 class JournalFilter;
 class JournalModel;
 class PictureStrip;
 
 /// The journal page: all entries as a table, newest first, filtered by words, stack, action and period. Enter edits the chosen entry in
-/// place below the table, its pictures stand there as thumbnails, Del takes the chosen ones out (undo brings them back), Ctrl+F finds as one types, Esc shows all again.
+/// place below the table, its pictures stand there as thumbnails, Ins records several in a row there, Ctrl+J one more like the chosen one, Del takes the chosen ones out (undo
+/// brings them back), Ctrl+F finds as one types, Esc shows all again. Which columns are shown is kept on this machine.
 class JournalPage : public QWidget {
     Q_OBJECT
 
 public:
-    JournalPage(household::Household& household, const ui::Theme& theme, QWidget* parent = nullptr);
+    JournalPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent = nullptr);
 
     QTableView* table() const { return table_; }
+    QMenu* columnsMenu() const { return columns_; }
     std::vector<journal::EntryId> chosen() const;
     void choose(journal::EntryId id);
     /// Something was typed into the editor that has not been saved.
@@ -48,6 +53,9 @@ public Q_SLOTS:
     void editChosen();
     void deleteChosen();
     void changeTogether();
+    void duplicateChosen();
+    void recordInRow();
+    void chooseColumns();
     void askForPhotos();
     void showAll();
 
@@ -64,6 +72,9 @@ protected:
 private:
     void buildFilters(QVBoxLayout* rows);
     void buildTable();
+    void buildColumns();
+    void showSeries(EntrySeries* series);
+    bool keepsTyped();
     void takeJournal();
     void fillStacks();
     void applyPeriod();
@@ -72,6 +83,7 @@ private:
 
     household::Household& household_;
     const ui::Theme& theme_;
+    ui::Settings& settings_;
     JournalModel* model_;
     JournalFilter* filter_;
     ui::PageHead* head_;
@@ -85,11 +97,15 @@ private:
     QPushButton* together_ = nullptr;
     QPushButton* photos_ = nullptr;
     QPushButton* delete_ = nullptr;
+    QPushButton* more_ = nullptr;
+    QPushButton* columnsButton_ = nullptr;
+    QMenu* columns_ = nullptr;
+    PictureStrip* strip_ = nullptr;
     QTableView* table_ = nullptr;
     QLabel* nothing_ = nullptr;
-    PictureStrip* strip_ = nullptr;
     QWidget* editorBox_ = nullptr;
     forms::EntryEditor* editor_ = nullptr;
+    EntrySeries* series_ = nullptr;
     bool stale_ = true;
     bool widthsSet_ = false;
     bool taking_ = false;            ///< while the table is filled anew

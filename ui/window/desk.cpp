@@ -76,7 +76,7 @@ QPushButton* headButton(QAction* action, QWidget* parent)
 Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     : QWidget{parent}, household_{household}, lent_{std::move(lent)}, rail_{new Rail{lent_.theme, this}}, pages_{new QStackedWidget{this}},
       shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
-      journal_{new journal_page::JournalPage{household_, lent_.theme, pages_}},
+      journal_{new journal_page::JournalPage{household_, lent_.theme, lent_.settings, pages_}},
       materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}},
       rotation_{new rotation::RotationPage{household_, lent_.theme, pages_}},
       handbook_{new handbook::HandbookPage{household_, lent_.theme, lent_.settings, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
