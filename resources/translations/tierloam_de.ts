@@ -455,6 +455,22 @@
         <source>Labels for &amp;trays…</source>
         <translation>E&amp;tiketten für Etagen…</translation>
     </message>
+    <message>
+        <source>Units &amp;as the system</source>
+        <translation>Einheiten &amp;wie im System</translation>
+    </message>
+    <message>
+        <source>&amp;Metric: kg, L, °C</source>
+        <translation>&amp;Metrisch: kg, L, °C</translation>
+    </message>
+    <message>
+        <source>&amp;US: lb, gal, °F</source>
+        <translation>&amp;US: lb, gal, °F</translation>
+    </message>
+    <message>
+        <source>Language &amp;as the system</source>
+        <translation>Sprache &amp;wie im System</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -10781,20 +10797,32 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Lizenz</translation>
     </message>
     <message>
-        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr. Der Text der Lizenz steht in der Datei LICENSE.</translation>
-    </message>
-    <message>
         <source>Made with</source>
         <translation>Gemacht mit</translation>
     </message>
     <message>
-        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
-        <translation>Qt 6 mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek. Nichts wird über ein Netz gesendet.</translation>
-    </message>
-    <message>
         <source>Sources of the materials table</source>
         <translation>Quellen der Materialtabelle</translation>
+    </message>
+    <message>
+        <source>&amp;Read the licence</source>
+        <translation>&amp;Lizenz lesen</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty.</source>
+        <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
+    </message>
+    <message>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
+    </message>
+    <message>
+        <source>Sources of numbers</source>
+        <translation>Quellen der Zahlen</translation>
+    </message>
+    <message>
+        <source>Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a source, and what rests on memory or judgement, is marked so.</source>
+        <translation>Jede Zahl des Handbuchs und jeder Parameter des Modells nennt, worauf sie beruhen: das Handbuch führt sie auf. Was ohne Quelle üblich ist und was auf Gedächtnis oder Urteil beruht, ist so gekennzeichnet.</translation>
     </message>
 </context>
 <context>
@@ -11147,6 +11175,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::window::LicenceView</name>
+    <message>
+        <source>GNU General Public License, version 3</source>
+        <translation>GNU General Public License, Version 3</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::window::MainWindow</name>
     <message>
         <source>Not recorded yet</source>
@@ -11364,6 +11399,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No tray stands yet that could get a label.</source>
         <translation>Noch steht keine Etage, die ein Etikett bekommen könnte.</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>S&amp;prache</translation>
     </message>
 </context>
 <context>

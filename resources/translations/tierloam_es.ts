@@ -455,12 +455,28 @@
         <source>Labels for &amp;trays…</source>
         <translation>Etiquetas de bande&amp;jas…</translation>
     </message>
+    <message>
+        <source>Units &amp;as the system</source>
+        <translation>Unidades &amp;como el sistema</translation>
+    </message>
+    <message>
+        <source>&amp;Metric: kg, L, °C</source>
+        <translation>&amp;Métricas: kg, L, °C</translation>
+    </message>
+    <message>
+        <source>&amp;US: lb, gal, °F</source>
+        <translation>&amp;EE. UU.: lb, gal, °F</translation>
+    </message>
+    <message>
+        <source>Language &amp;as the system</source>
+        <translation>Idioma &amp;como el sistema</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
     <message>
         <source>The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa (2,5 cm de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos 1,25 cm), ambas cosas al 80 %. Se retira al 60 %.</translation>
+        <translation>La bandeja superior está completa (2,5 cm de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos 1,25 cm), ambas cosas al 80&#xa0;%. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
@@ -468,7 +484,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>La bandeja inferior está lista al 80 %, pero la superior aún no está completa o queda una bandeja libre.</translation>
+        <translation>La bandeja inferior está lista al 80&#xa0;%, pero la superior aún no está completa o queda una bandeja libre.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -476,7 +492,7 @@
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare.</source>
-        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50 % o más, y no queda ninguna bandeja libre.</translation>
+        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50&#xa0;% o más, y no queda ninguna bandeja libre.</translation>
     </message>
     <message>
         <source>Nothing yet; have bedding at hand for the emptied tray.</source>
@@ -484,7 +500,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de 1 cm del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de 1 cm del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
@@ -492,7 +508,7 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa al 80 % (2,5 cm de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60 %.</translation>
+        <translation>La bandeja superior está completa al 80&#xa0;% (2,5 cm de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -500,7 +516,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 %, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
@@ -516,7 +532,7 @@
     </message>
     <message>
         <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %.</source>
-        <translation>El aire de una bandeja está por debajo de 0,7 del total, o bajará de ahí en 14 días con una probabilidad de al menos la mitad. Se retira por encima de 0,8 y por debajo del 30 %.</translation>
+        <translation>El aire de una bandeja está por debajo de 0,7 del total, o bajará de ahí en 14 días con una probabilidad de al menos la mitad. Se retira por encima de 0,8 y por debajo del 30&#xa0;%.</translation>
     </message>
     <message>
         <source>The bed heats and smells; below half of full air worms die.</source>
@@ -524,7 +540,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
+        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -548,7 +564,7 @@
     </message>
     <message>
         <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %.</source>
-        <translation>Durante tres días el agua supera 1,1 de lo que retiene la bandeja, al 80 %, o escurrió al apretarla en los últimos 5 días. Se retira al 60 %.</translation>
+        <translation>Durante tres días el agua supera 1,1 de lo que retiene la bandeja, al 80&#xa0;%, o escurrió al apretarla en los últimos 5 días. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The bed runs short of air, smells, and worms climb out.</source>
@@ -556,7 +572,7 @@
     </message>
     <message>
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %.</source>
-        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50 %, o se desmigajó al apretarla. Se retira al 30 %.</translation>
+        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50&#xa0;%, o se desmigajó al apretarla. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>Worms eat less, below a third they stop and die.</source>
@@ -572,7 +588,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -580,7 +596,7 @@
     </message>
     <message>
         <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9).</source>
-        <translation>Dos veces seguidas se drenó más que el 5 % superior de lo esperado; o pasan más de 12 L por semana y m² en una torre que se riega (se retira a 9).</translation>
+        <translation>Dos veces seguidas se drenó más que el 5&#xa0;% superior de lo esperado; o pasan más de 12 L por semana y m² en una torre que se riega (se retira a 9).</translation>
     </message>
     <message>
         <source>Salts and nitrogen leave the castings, and the bed stays wet.</source>
@@ -588,7 +604,7 @@
     </message>
     <message>
         <source>The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de 30 °C ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
+        <translation>El lecho pasa de 30 °C ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>At 33 °C 2 worms in 100 die a day, at 35 °C 15.</source>
@@ -596,7 +612,7 @@
     </message>
     <message>
         <source>The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de 5 °C ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
+        <translation>El lecho baja de 5 °C ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near 0 °C they die.</source>
@@ -604,7 +620,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -716,7 +732,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -860,7 +876,7 @@
     </message>
     <message>
         <source>fewer than %1 % bits</source>
-        <translation>menos de un %1 % de trozos</translation>
+        <translation>menos de un %1&#xa0;% de trozos</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits</source>
@@ -996,7 +1012,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 g</source>
@@ -1071,7 +1087,7 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
     </message>
     <message>
         <source>; crumbled when it was squeezed</source>
@@ -1091,11 +1107,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100 : 1</translation>
+        <translation>más de 100&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>today</source>
@@ -1420,7 +1436,7 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
     </message>
     <message>
         <source>take the bottom tray&apos;s castings</source>
@@ -2004,7 +2020,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100 %</translation>
+        <translation>una proporción de 0 a 100&#xa0;%</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -2455,7 +2471,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -2503,7 +2519,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3094,8 +3110,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -3130,12 +3146,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1 g/d</source>
-        <translation>%1 g/d</translation>
+        <source>%1&#xa0;g/d</source>
+        <translation>%1&#xa0;g/d</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -3147,7 +3163,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
 </context>
 <context>
@@ -4159,7 +4175,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1 %</translation>
+        <translation>nitrógeno %1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -4448,7 +4464,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
+        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -4500,7 +4516,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
-        <translation>Anillo: probabilidad, en %, de que la bandeja esté lista; disco lleno cuando lo está</translation>
+        <translation>Anillo: probabilidad, en&#xa0;%, de que la bandeja esté lista; disco lleno cuando lo está</translation>
     </message>
     <message>
         <source>0.07 : 1 = unprocessed to castings, dry</source>
@@ -4512,7 +4528,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
-        <translation>Barras: drenado y anotado; marcas: esperado. Bandas: intervalo del 90 %</translation>
+        <translation>Barras: drenado y anotado; marcas: esperado. Bandas: intervalo del 90&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -4542,7 +4558,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90 %</translation>
+        <translation>Intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -4602,7 +4618,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90 %</translation>
+        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -6225,8 +6241,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
-        <translation>Alimento/humus %1, lista con %2 %.</translation>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -6281,8 +6297,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -6941,7 +6957,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -7625,7 +7641,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80 %</translation>
+        <translation>Su turno, intervalo del 80&#xa0;%</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -8441,7 +8457,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -8984,7 +9000,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -9176,7 +9192,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90 %</translation>
+        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>published values</source>
@@ -9253,7 +9269,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -9261,7 +9277,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -9324,7 +9340,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -9476,7 +9492,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -9484,7 +9500,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -10501,7 +10517,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90 %</translation>
+        <translation>estimación y su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -10782,20 +10798,32 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Licencia</translation>
     </message>
     <message>
-        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Copyright de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se entrega sin garantía alguna. El texto de la licencia está en el archivo LICENSE.</translation>
-    </message>
-    <message>
         <source>Made with</source>
         <translation>Hecho con</translation>
     </message>
     <message>
-        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
-        <translation>Qt 6 con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++. No se envía nada por la red.</translation>
-    </message>
-    <message>
         <source>Sources of the materials table</source>
         <translation>Fuentes de la tabla de materiales</translation>
+    </message>
+    <message>
+        <source>&amp;Read the licence</source>
+        <translation>&amp;Leer la licencia</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty.</source>
+        <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
+    </message>
+    <message>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
+    </message>
+    <message>
+        <source>Sources of numbers</source>
+        <translation>Fuentes de los números</translation>
+    </message>
+    <message>
+        <source>Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a source, and what rests on memory or judgement, is marked so.</source>
+        <translation>Cada cifra del manual y cada parámetro del modelo dice en qué se apoya: el manual los enumera. Lo que se dice en el oficio sin fuente, y lo que se apoya en la memoria o en un juicio, está marcado así.</translation>
     </message>
 </context>
 <context>
@@ -11148,6 +11176,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::window::LicenceView</name>
+    <message>
+        <source>GNU General Public License, version 3</source>
+        <translation>GNU General Public License, versión 3</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::window::MainWindow</name>
     <message>
         <source>Not recorded yet</source>
@@ -11365,6 +11400,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>No tray stands yet that could get a label.</source>
         <translation>Aún no hay ninguna bandeja puesta que pueda llevar etiqueta.</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Unidades</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Idioma</translation>
     </message>
 </context>
 <context>
