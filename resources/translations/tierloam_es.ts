@@ -1919,6 +1919,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>away</source>
         <translation>ausencia</translation>
     </message>
+    <message>
+        <source>second light-drying</source>
+        <translation>segundo secado a la luz</translation>
+    </message>
+    <message>
+        <source>bait tray</source>
+        <translation>bandeja con cebo</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeText</name>
@@ -4644,6 +4652,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>harvests, by weight</source>
         <translation>cosechas, en peso</translation>
     </message>
+    <message>
+        <source>lifted %1, before it was said to be ready (%2)</source>
+        <translation>levantada %1, antes de darse por lista (%2)</translation>
+    </message>
+    <message>
+        <source>said to be ready from %1, lifted %2 (%3)</source>
+        <translation>dada por lista desde %1, levantada %2 (%3)</translation>
+    </message>
+    <message>
+        <source>ready dates</source>
+        <translation>fechas de maduración</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lifted when ready</source>
+        <translation>%1 de %2 levantadas ya listas</translation>
+    </message>
 </context>
 <context>
     <name>LoggerWords</name>
@@ -4666,6 +4690,329 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>moist|water content|vwc</source>
         <translation>humedad del lecho|humedad de la cama|humedad del suelo|humedad del sustrato|contenido de agua</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialNames</name>
+    <message>
+        <source>corrugated cardboard shredded</source>
+        <translation>cartón ondulado triturado</translation>
+    </message>
+    <message>
+        <source>newspaper shredded</source>
+        <translation>papel de periódico triturado</translation>
+    </message>
+    <message>
+        <source>office paper shredded</source>
+        <translation>papel de oficina triturado</translation>
+    </message>
+    <message>
+        <source>paper egg tray</source>
+        <translation>cartón de huevos</translation>
+    </message>
+    <message>
+        <source>pine shavings</source>
+        <translation>virutas de pino</translation>
+    </message>
+    <message>
+        <source>sawdust</source>
+        <translation>serrín</translation>
+    </message>
+    <message>
+        <source>coconut coir (from a dry brick)</source>
+        <translation>fibra de coco (de un bloque seco)</translation>
+    </message>
+    <message>
+        <source>leaves fallen</source>
+        <translation>hojas caídas</translation>
+    </message>
+    <message>
+        <source>wheat straw chopped</source>
+        <translation>paja de trigo picada</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>turba</translation>
+    </message>
+    <message>
+        <source>grass clippings</source>
+        <translation>césped cortado</translation>
+    </message>
+    <message>
+        <source>coffee grounds</source>
+        <translation>posos de café</translation>
+    </message>
+    <message>
+        <source>tea leaves spent</source>
+        <translation>hojas de té usadas</translation>
+    </message>
+    <message>
+        <source>fruit waste mixed</source>
+        <translation>restos de fruta mezclados</translation>
+    </message>
+    <message>
+        <source>vegetable scraps mixed</source>
+        <translation>restos de verdura mezclados</translation>
+    </message>
+    <message>
+        <source>kitchen mix</source>
+        <translation>mezcla de cocina</translation>
+    </message>
+    <message>
+        <source>banana peel</source>
+        <translation>piel de plátano</translation>
+    </message>
+    <message>
+        <source>eggshell crushed</source>
+        <translation>cáscara de huevo triturada</translation>
+    </message>
+    <message>
+        <source>horse manure aged</source>
+        <translation>estiércol de caballo envejecido</translation>
+    </message>
+    <message>
+        <source>rabbit manure</source>
+        <translation>estiércol de conejo</translation>
+    </message>
+    <message>
+        <source>apple, with skin</source>
+        <translation>manzana, con piel</translation>
+    </message>
+    <message>
+        <source>banana flesh</source>
+        <translation>plátano, sin piel</translation>
+    </message>
+    <message>
+        <source>orange flesh</source>
+        <translation>naranja, sin piel</translation>
+    </message>
+    <message>
+        <source>orange peel</source>
+        <translation>piel de naranja</translation>
+    </message>
+    <message>
+        <source>lemon peel</source>
+        <translation>piel de limón</translation>
+    </message>
+    <message>
+        <source>watermelon flesh</source>
+        <translation>pulpa de sandía</translation>
+    </message>
+    <message>
+        <source>cantaloupe</source>
+        <translation>melón</translation>
+    </message>
+    <message>
+        <source>pineapple</source>
+        <translation>piña</translation>
+    </message>
+    <message>
+        <source>strawberry</source>
+        <translation>fresa</translation>
+    </message>
+    <message>
+        <source>grapes</source>
+        <translation>uvas</translation>
+    </message>
+    <message>
+        <source>pear</source>
+        <translation>pera</translation>
+    </message>
+    <message>
+        <source>peach</source>
+        <translation>melocotón</translation>
+    </message>
+    <message>
+        <source>avocado flesh</source>
+        <translation>pulpa de aguacate</translation>
+    </message>
+    <message>
+        <source>lettuce, green leaf</source>
+        <translation>lechuga de hoja verde</translation>
+    </message>
+    <message>
+        <source>lettuce, iceberg</source>
+        <translation>lechuga iceberg</translation>
+    </message>
+    <message>
+        <source>spinach</source>
+        <translation>espinaca</translation>
+    </message>
+    <message>
+        <source>kale</source>
+        <translation>col rizada</translation>
+    </message>
+    <message>
+        <source>cabbage</source>
+        <translation>repollo</translation>
+    </message>
+    <message>
+        <source>broccoli</source>
+        <translation>brócoli</translation>
+    </message>
+    <message>
+        <source>carrot</source>
+        <translation>zanahoria</translation>
+    </message>
+    <message>
+        <source>potato, flesh+skin</source>
+        <translation>patata, con piel</translation>
+    </message>
+    <message>
+        <source>potato skin</source>
+        <translation>piel de patata</translation>
+    </message>
+    <message>
+        <source>beet root</source>
+        <translation>remolacha</translation>
+    </message>
+    <message>
+        <source>tomato</source>
+        <translation>tomate</translation>
+    </message>
+    <message>
+        <source>cucumber with peel</source>
+        <translation>pepino con piel</translation>
+    </message>
+    <message>
+        <source>summer squash</source>
+        <translation>calabacín</translation>
+    </message>
+    <message>
+        <source>pumpkin</source>
+        <translation>calabaza</translation>
+    </message>
+    <message>
+        <source>green pepper</source>
+        <translation>pimiento verde</translation>
+    </message>
+    <message>
+        <source>celery</source>
+        <translation>apio</translation>
+    </message>
+    <message>
+        <source>onion</source>
+        <translation>cebolla</translation>
+    </message>
+    <message>
+        <source>garlic</source>
+        <translation>ajo</translation>
+    </message>
+    <message>
+        <source>snap beans</source>
+        <translation>judías verdes</translation>
+    </message>
+    <message>
+        <source>green peas</source>
+        <translation>guisantes</translation>
+    </message>
+    <message>
+        <source>sweet corn</source>
+        <translation>maíz dulce</translation>
+    </message>
+    <message>
+        <source>mushroom, white</source>
+        <translation>champiñón blanco</translation>
+    </message>
+    <message>
+        <source>bread, white</source>
+        <translation>pan blanco</translation>
+    </message>
+    <message>
+        <source>bread, whole wheat</source>
+        <translation>pan integral</translation>
+    </message>
+    <message>
+        <source>rice, white, cooked</source>
+        <translation>arroz blanco cocido</translation>
+    </message>
+    <message>
+        <source>pasta, cooked</source>
+        <translation>pasta cocida</translation>
+    </message>
+    <message>
+        <source>oats, dry</source>
+        <translation>avena seca</translation>
+    </message>
+    <message>
+        <source>egg (contents)</source>
+        <translation>huevo (sin cáscara)</translation>
+    </message>
+    <message>
+        <source>meat</source>
+        <translation>carne</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation>pescado</translation>
+    </message>
+    <message>
+        <source>cheese</source>
+        <translation>queso</translation>
+    </message>
+    <message>
+        <source>milk and yogurt</source>
+        <translation>leche y yogur</translation>
+    </message>
+    <message>
+        <source>oily food</source>
+        <translation>comida grasa</translation>
+    </message>
+    <message>
+        <source>salty leftovers</source>
+        <translation>sobras saladas</translation>
+    </message>
+    <message>
+        <source>chilli pepper</source>
+        <translation>guindilla</translation>
+    </message>
+    <message>
+        <source>tea bags</source>
+        <translation>bolsitas de té</translation>
+    </message>
+    <message>
+        <source>weeds with seeds</source>
+        <translation>malas hierbas con semillas</translation>
+    </message>
+    <message>
+        <source>manure of animals wormed lately</source>
+        <translation>estiércol de animales desparasitados hace poco</translation>
+    </message>
+    <message>
+        <source>chicken manure</source>
+        <translation>gallinaza</translation>
+    </message>
+    <message>
+        <source>cat or dog droppings</source>
+        <translation>excrementos de gato o perro</translation>
+    </message>
+    <message>
+        <source>glossy paper</source>
+        <translation>papel satinado</translation>
+    </message>
+    <message>
+        <source>till receipts</source>
+        <translation>tiques de caja</translation>
+    </message>
+    <message>
+        <source>treated or painted wood</source>
+        <translation>madera tratada o pintada</translation>
+    </message>
+    <message>
+        <source>wood ash</source>
+        <translation>ceniza de madera</translation>
+    </message>
+    <message>
+        <source>garden lime (calcium carbonate)</source>
+        <translation>cal agrícola (carbonato de calcio)</translation>
+    </message>
+    <message>
+        <source>slaked or quick lime</source>
+        <translation>cal apagada o viva</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>plástico compostable</translation>
     </message>
 </context>
 <context>
@@ -8472,10 +8819,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
     </message>
     <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
-    </message>
-    <message>
         <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
     </message>
@@ -8616,13 +8959,48 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Bed a tray anew…</source>
         <translation>Poner cama nueva a una bandeja…</translation>
     </message>
+    <message>
+        <source>In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.</source>
+        <translation>De nuevo a la luz desde %1: aflojar una vez al día, el humus guardado en una capa plana sobre una lámina; lo que se junta debajo vuelve a la torre. El tiempo usual es %2.</translation>
+    </message>
+    <message>
+        <source>It is time for the second light-drying now.</source>
+        <translation>Ahora es el momento del segundo secado a la luz.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.</source>
+        <translation>Cebo puesto el %1: mantenerlo húmedo, mirar en unos días; devolverlo el %2 como muy tarde.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: carry it back now, before it dries.</source>
+        <translation>Cebo puesto el %1: devolverlo ahora, antes de que se seque.</translation>
+    </message>
+    <message>
+        <source>Worms were put back on %1.</source>
+        <translation>El %1 se devolvieron lombrices.</translation>
+    </message>
+    <message>
+        <source>Spread in the light again: record it…</source>
+        <translation>Extendido de nuevo a la luz: anotarlo…</translation>
+    </message>
+    <message>
+        <source>Bait laid: record it…</source>
+        <translation>Cebo puesto: anotarlo…</translation>
+    </message>
+    <message>
+        <source>Worms carried back: weigh and record them…</source>
+        <translation>Lombrices devueltas: pesarlas y anotarlas…</translation>
+    </message>
 </context>
 <context>
-    <name>tierloam::handbook::SymptomView</name>
+    <name>tierloam::handbook::StackChoice</name>
     <message>
         <source>Stack</source>
         <translation>Torre</translation>
     </message>
+</context>
+<context>
+    <name>tierloam::handbook::SymptomView</name>
     <message>
         <source>What do you notice?</source>
         <translation>¿Qué notas?</translation>
@@ -8938,6 +9316,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>Borrar %n anotación</numerusform>
             <numerusform>Borrar %n anotaciones</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::PictureStrip</name>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Fotos de la anotación elegida</translation>
+    </message>
+    <message>
+        <source>Enter shows them in full</source>
+        <translation>Intro las muestra enteras</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Foto %1</translation>
     </message>
 </context>
 <context>

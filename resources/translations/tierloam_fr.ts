@@ -1918,6 +1918,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>away</source>
         <translation>absence</translation>
     </message>
+    <message>
+        <source>second light-drying</source>
+        <translation>second séchage à la lumière</translation>
+    </message>
+    <message>
+        <source>bait tray</source>
+        <translation>plateau-appât</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeText</name>
@@ -4643,6 +4651,22 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>harvests, by weight</source>
         <translation>récoltes, en poids</translation>
     </message>
+    <message>
+        <source>lifted %1, before it was said to be ready (%2)</source>
+        <translation>levé %1, avant d’être dit prêt (%2)</translation>
+    </message>
+    <message>
+        <source>said to be ready from %1, lifted %2 (%3)</source>
+        <translation>dit prêt à partir de %1, levé %2 (%3)</translation>
+    </message>
+    <message>
+        <source>ready dates</source>
+        <translation>dates de maturité</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lifted when ready</source>
+        <translation>%1 sur %2 levés une fois prêts</translation>
+    </message>
 </context>
 <context>
     <name>LoggerWords</name>
@@ -4665,6 +4689,329 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>moist|water content|vwc</source>
         <translation>humidité du lit|humidité de la litière|humidité du sol|humidite du sol|teneur en eau</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialNames</name>
+    <message>
+        <source>corrugated cardboard shredded</source>
+        <translation>carton ondulé déchiqueté</translation>
+    </message>
+    <message>
+        <source>newspaper shredded</source>
+        <translation>papier journal déchiqueté</translation>
+    </message>
+    <message>
+        <source>office paper shredded</source>
+        <translation>papier de bureau déchiqueté</translation>
+    </message>
+    <message>
+        <source>paper egg tray</source>
+        <translation>boîte à œufs en papier</translation>
+    </message>
+    <message>
+        <source>pine shavings</source>
+        <translation>copeaux de pin</translation>
+    </message>
+    <message>
+        <source>sawdust</source>
+        <translation>sciure</translation>
+    </message>
+    <message>
+        <source>coconut coir (from a dry brick)</source>
+        <translation>fibre de coco (d’une brique sèche)</translation>
+    </message>
+    <message>
+        <source>leaves fallen</source>
+        <translation>feuilles mortes</translation>
+    </message>
+    <message>
+        <source>wheat straw chopped</source>
+        <translation>paille de blé hachée</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>tourbe</translation>
+    </message>
+    <message>
+        <source>grass clippings</source>
+        <translation>tontes de gazon</translation>
+    </message>
+    <message>
+        <source>coffee grounds</source>
+        <translation>marc de café</translation>
+    </message>
+    <message>
+        <source>tea leaves spent</source>
+        <translation>feuilles de thé usagées</translation>
+    </message>
+    <message>
+        <source>fruit waste mixed</source>
+        <translation>restes de fruits mélangés</translation>
+    </message>
+    <message>
+        <source>vegetable scraps mixed</source>
+        <translation>restes de légumes mélangés</translation>
+    </message>
+    <message>
+        <source>kitchen mix</source>
+        <translation>mélange de cuisine</translation>
+    </message>
+    <message>
+        <source>banana peel</source>
+        <translation>peau de banane</translation>
+    </message>
+    <message>
+        <source>eggshell crushed</source>
+        <translation>coquille d’œuf écrasée</translation>
+    </message>
+    <message>
+        <source>horse manure aged</source>
+        <translation>fumier de cheval vieilli</translation>
+    </message>
+    <message>
+        <source>rabbit manure</source>
+        <translation>fumier de lapin</translation>
+    </message>
+    <message>
+        <source>apple, with skin</source>
+        <translation>pomme, avec la peau</translation>
+    </message>
+    <message>
+        <source>banana flesh</source>
+        <translation>banane, sans la peau</translation>
+    </message>
+    <message>
+        <source>orange flesh</source>
+        <translation>orange, sans l’écorce</translation>
+    </message>
+    <message>
+        <source>orange peel</source>
+        <translation>écorce d’orange</translation>
+    </message>
+    <message>
+        <source>lemon peel</source>
+        <translation>écorce de citron</translation>
+    </message>
+    <message>
+        <source>watermelon flesh</source>
+        <translation>chair de pastèque</translation>
+    </message>
+    <message>
+        <source>cantaloupe</source>
+        <translation>melon</translation>
+    </message>
+    <message>
+        <source>pineapple</source>
+        <translation>ananas</translation>
+    </message>
+    <message>
+        <source>strawberry</source>
+        <translation>fraise</translation>
+    </message>
+    <message>
+        <source>grapes</source>
+        <translation>raisin</translation>
+    </message>
+    <message>
+        <source>pear</source>
+        <translation>poire</translation>
+    </message>
+    <message>
+        <source>peach</source>
+        <translation>pêche</translation>
+    </message>
+    <message>
+        <source>avocado flesh</source>
+        <translation>chair d’avocat</translation>
+    </message>
+    <message>
+        <source>lettuce, green leaf</source>
+        <translation>laitue à feuilles vertes</translation>
+    </message>
+    <message>
+        <source>lettuce, iceberg</source>
+        <translation>laitue iceberg</translation>
+    </message>
+    <message>
+        <source>spinach</source>
+        <translation>épinard</translation>
+    </message>
+    <message>
+        <source>kale</source>
+        <translation>chou kale</translation>
+    </message>
+    <message>
+        <source>cabbage</source>
+        <translation>chou</translation>
+    </message>
+    <message>
+        <source>broccoli</source>
+        <translation>brocoli</translation>
+    </message>
+    <message>
+        <source>carrot</source>
+        <translation>carotte</translation>
+    </message>
+    <message>
+        <source>potato, flesh+skin</source>
+        <translation>pomme de terre, avec la peau</translation>
+    </message>
+    <message>
+        <source>potato skin</source>
+        <translation>épluchure de pomme de terre</translation>
+    </message>
+    <message>
+        <source>beet root</source>
+        <translation>betterave</translation>
+    </message>
+    <message>
+        <source>tomato</source>
+        <translation>tomate</translation>
+    </message>
+    <message>
+        <source>cucumber with peel</source>
+        <translation>concombre avec la peau</translation>
+    </message>
+    <message>
+        <source>summer squash</source>
+        <translation>courgette</translation>
+    </message>
+    <message>
+        <source>pumpkin</source>
+        <translation>citrouille</translation>
+    </message>
+    <message>
+        <source>green pepper</source>
+        <translation>poivron vert</translation>
+    </message>
+    <message>
+        <source>celery</source>
+        <translation>céleri</translation>
+    </message>
+    <message>
+        <source>onion</source>
+        <translation>oignon</translation>
+    </message>
+    <message>
+        <source>garlic</source>
+        <translation>ail</translation>
+    </message>
+    <message>
+        <source>snap beans</source>
+        <translation>haricots verts</translation>
+    </message>
+    <message>
+        <source>green peas</source>
+        <translation>petits pois</translation>
+    </message>
+    <message>
+        <source>sweet corn</source>
+        <translation>maïs doux</translation>
+    </message>
+    <message>
+        <source>mushroom, white</source>
+        <translation>champignon blanc</translation>
+    </message>
+    <message>
+        <source>bread, white</source>
+        <translation>pain blanc</translation>
+    </message>
+    <message>
+        <source>bread, whole wheat</source>
+        <translation>pain complet</translation>
+    </message>
+    <message>
+        <source>rice, white, cooked</source>
+        <translation>riz blanc cuit</translation>
+    </message>
+    <message>
+        <source>pasta, cooked</source>
+        <translation>pâtes cuites</translation>
+    </message>
+    <message>
+        <source>oats, dry</source>
+        <translation>flocons d’avoine secs</translation>
+    </message>
+    <message>
+        <source>egg (contents)</source>
+        <translation>œuf (sans coquille)</translation>
+    </message>
+    <message>
+        <source>meat</source>
+        <translation>viande</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation>poisson</translation>
+    </message>
+    <message>
+        <source>cheese</source>
+        <translation>fromage</translation>
+    </message>
+    <message>
+        <source>milk and yogurt</source>
+        <translation>lait et yaourt</translation>
+    </message>
+    <message>
+        <source>oily food</source>
+        <translation>aliments gras</translation>
+    </message>
+    <message>
+        <source>salty leftovers</source>
+        <translation>restes salés</translation>
+    </message>
+    <message>
+        <source>chilli pepper</source>
+        <translation>piment</translation>
+    </message>
+    <message>
+        <source>tea bags</source>
+        <translation>sachets de thé</translation>
+    </message>
+    <message>
+        <source>weeds with seeds</source>
+        <translation>mauvaises herbes en graines</translation>
+    </message>
+    <message>
+        <source>manure of animals wormed lately</source>
+        <translation>fumier d’animaux vermifugés récemment</translation>
+    </message>
+    <message>
+        <source>chicken manure</source>
+        <translation>fiente de poule</translation>
+    </message>
+    <message>
+        <source>cat or dog droppings</source>
+        <translation>crottes de chat ou de chien</translation>
+    </message>
+    <message>
+        <source>glossy paper</source>
+        <translation>papier glacé</translation>
+    </message>
+    <message>
+        <source>till receipts</source>
+        <translation>tickets de caisse</translation>
+    </message>
+    <message>
+        <source>treated or painted wood</source>
+        <translation>bois traité ou peint</translation>
+    </message>
+    <message>
+        <source>wood ash</source>
+        <translation>cendre de bois</translation>
+    </message>
+    <message>
+        <source>garden lime (calcium carbonate)</source>
+        <translation>chaux de jardin (carbonate de calcium)</translation>
+    </message>
+    <message>
+        <source>slaked or quick lime</source>
+        <translation>chaux éteinte ou vive</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>plastique compostable</translation>
     </message>
 </context>
 <context>
@@ -8471,10 +8818,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <translation>plus que d’habitude&#xa0;: il contient de la litière qui reste, ou de l’eau</translation>
     </message>
     <message>
-        <source>Stack</source>
-        <translation>Pile</translation>
-    </message>
-    <message>
         <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Votre portée en soulevant, des chevilles vers l’avant jusqu’aux mains (peut rester vide&#xa0;: elle est alors prise de la taille du plateau)&#xa0;:</translation>
     </message>
@@ -8615,13 +8958,48 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
         <source>Bed a tray anew…</source>
         <translation>Regarnir un plateau de litière…</translation>
     </message>
+    <message>
+        <source>In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.</source>
+        <translation>De nouveau à la lumière depuis %1 : ameublir une fois par jour, le lombricompost gardé en couche plate sur une feuille ; ce qui se rassemble dessous retourne dans la pile. La durée habituelle est de %2.</translation>
+    </message>
+    <message>
+        <source>It is time for the second light-drying now.</source>
+        <translation>C’est le moment du second séchage à la lumière.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.</source>
+        <translation>Appât posé le %1 : le garder humide, regarder dans quelques jours ; le rapporter le %2 au plus tard.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: carry it back now, before it dries.</source>
+        <translation>Appât posé le %1 : le rapporter maintenant, avant qu’il ne sèche.</translation>
+    </message>
+    <message>
+        <source>Worms were put back on %1.</source>
+        <translation>Des vers ont été remis le %1.</translation>
+    </message>
+    <message>
+        <source>Spread in the light again: record it…</source>
+        <translation>Étalé de nouveau à la lumière : le noter…</translation>
+    </message>
+    <message>
+        <source>Bait laid: record it…</source>
+        <translation>Appât posé : le noter…</translation>
+    </message>
+    <message>
+        <source>Worms carried back: weigh and record them…</source>
+        <translation>Vers rapportés : les peser et les noter…</translation>
+    </message>
 </context>
 <context>
-    <name>tierloam::handbook::SymptomView</name>
+    <name>tierloam::handbook::StackChoice</name>
     <message>
         <source>Stack</source>
         <translation>Pile</translation>
     </message>
+</context>
+<context>
+    <name>tierloam::handbook::SymptomView</name>
     <message>
         <source>What do you notice?</source>
         <translation>Que remarquez-vous&#xa0;?</translation>
@@ -8937,6 +9315,21 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
             <numerusform>Supprimer %n entrée</numerusform>
             <numerusform>Supprimer %n entrées</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::PictureStrip</name>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Photos de l’entrée choisie</translation>
+    </message>
+    <message>
+        <source>Enter shows them in full</source>
+        <translation>Entrée les montre en entier</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Photo %1</translation>
     </message>
 </context>
 <context>
@@ -10814,7 +11207,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
-        <translation>Qt 6 (LGPL-3) avec Qt Charts (GPL-3), SQLite (domaine public), la bibliothèque standard de C++ (GPL-3 avec son exception d&apos;exécution) et, sur papier, les polices DejaVu (sous leur propre licence libre). Les dessins et l&apos;icône sont ceux du programme. Rien n&apos;est envoyé sur un réseau.</translation>
+        <translation>Qt 6 (LGPL-3) avec Qt Charts (GPL-3), SQLite (domaine public), la bibliothèque standard de C++ (GPL-3 avec son exception d’exécution) et, sur papier, les polices DejaVu (sous leur propre licence libre). Les dessins et l’icône sont ceux du programme. Rien n’est envoyé sur un réseau.</translation>
     </message>
     <message>
         <source>Sources of numbers</source>
