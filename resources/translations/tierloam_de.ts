@@ -471,6 +471,18 @@
         <source>Language &amp;as the system</source>
         <translation>Sprache &amp;wie im System</translation>
     </message>
+    <message>
+        <source>Less &amp;motion</source>
+        <translation>Weniger &amp;Bewegung</translation>
+    </message>
+    <message>
+        <source>Move the stack to the left</source>
+        <translation>Stapel nach links schieben</translation>
+    </message>
+    <message>
+        <source>Move the stack to the right</source>
+        <translation>Stapel nach rechts schieben</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -10830,6 +10842,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
         <translation>%1: nicht eingetragen. %2 Sonst wurde nichts geändert; versuche es noch einmal, wenn das behoben ist.</translation>
+    </message>
+    <message>
+        <source>Place of %1 on the shelf</source>
+        <translation>Platz von %1 im Regal</translation>
     </message>
 </context>
 <context>

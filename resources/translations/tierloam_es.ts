@@ -471,6 +471,18 @@
         <source>Language &amp;as the system</source>
         <translation>Idioma &amp;como el sistema</translation>
     </message>
+    <message>
+        <source>Less &amp;motion</source>
+        <translation>Menos &amp;movimiento</translation>
+    </message>
+    <message>
+        <source>Move the stack to the left</source>
+        <translation>Mover la torre a la izquierda</translation>
+    </message>
+    <message>
+        <source>Move the stack to the right</source>
+        <translation>Mover la torre a la derecha</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -10831,6 +10843,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
         <translation>%1: no anotado. %2 No se cambió nada más; vuelve a intentarlo cuando esté arreglado.</translation>
+    </message>
+    <message>
+        <source>Place of %1 on the shelf</source>
+        <translation>Lugar de %1 en el estante</translation>
     </message>
 </context>
 <context>

@@ -471,6 +471,18 @@
         <source>Language &amp;as the system</source>
         <translation>Langue &amp;comme le système</translation>
     </message>
+    <message>
+        <source>Less &amp;motion</source>
+        <translation>Moins de &amp;mouvement</translation>
+    </message>
+    <message>
+        <source>Move the stack to the left</source>
+        <translation>Déplacer la pile vers la gauche</translation>
+    </message>
+    <message>
+        <source>Move the stack to the right</source>
+        <translation>Déplacer la pile vers la droite</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -10830,6 +10842,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     <message>
         <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
         <translation>%1&#xa0;: non noté. %2 Rien d’autre n’a été changé&#xa0;; réessayer quand ce sera réglé.</translation>
+    </message>
+    <message>
+        <source>Place of %1 on the shelf</source>
+        <translation>Place de %1 sur l’étagère</translation>
     </message>
 </context>
 <context>
