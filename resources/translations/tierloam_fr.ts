@@ -461,11 +461,11 @@
     </message>
     <message>
         <source>&amp;Metric: kg, L, °C</source>
-        <translation>&amp;Métriques : kg, L, °C</translation>
+        <translation>&amp;Métriques&#xa0;: kg, L, °C</translation>
     </message>
     <message>
         <source>&amp;US: lb, gal, °F</source>
-        <translation>&amp;États-Unis : lb, gal, °F</translation>
+        <translation>&amp;États-Unis&#xa0;: lb, gal, °F</translation>
     </message>
     <message>
         <source>Language &amp;as the system</source>
@@ -1667,14 +1667,14 @@ tierloam FICHIER --report PILE --out SORTIE.pdf|SORTIE.html [--at DATE] [--lang 
                                        la fiche d’une pile
 tierloam FICHIER --labels SORTIE.pdf [--at DATE] [--lang de]
                                        une étiquette par plateau en place
-tierloam FICHIER --portrait DOSSIER    dessine chaque page dans DOSSIER/PAGE.png ; aussi avec --demo au lieu de FICHIER
+tierloam FICHIER --portrait DOSSIER    dessine chaque page dans DOSSIER/PAGE.png&#xa0;; aussi avec --demo au lieu de FICHIER
     [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size LARGEURxHAUTEUR] [--lang de]
 tierloam --version, tierloam --help
 
-Les colonnes d’un journal : date,stack,action,slot,amount,unit,item,detail,note
+Les colonnes d’un journal&#xa0;: date,stack,action,slot,amount,unit,item,detail,note
 FICHIER est créé quand --import ou --record en nomment un qui n’existe pas.
 
-Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absent, abîmé ou occupé plus de 5 s) ;
+Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;; FICHIER absent, abîmé ou occupé plus de 5 s) ;
 2 arguments ou données incorrects, et rien n’a été changé.
 </translation>
     </message>
@@ -8972,7 +8972,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.</source>
-        <translation>De nouveau à la lumière depuis %1 : ameublir une fois par jour, le lombricompost gardé en couche plate sur une feuille ; ce qui se rassemble dessous retourne dans la pile. La durée habituelle est de %2.</translation>
+        <translation>De nouveau à la lumière depuis %1&#xa0;: ameublir une fois par jour, le lombricompost gardé en couche plate sur une feuille&#xa0;; ce qui se rassemble dessous retourne dans la pile. La durée habituelle est de %2.</translation>
     </message>
     <message>
         <source>It is time for the second light-drying now.</source>
@@ -8980,11 +8980,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.</source>
-        <translation>Appât posé le %1 : le garder humide, regarder dans quelques jours ; le rapporter le %2 au plus tard.</translation>
+        <translation>Appât posé le %1&#xa0;: le garder humide, regarder dans quelques jours&#xa0;; le rapporter le %2 au plus tard.</translation>
     </message>
     <message>
         <source>Bait laid on %1: carry it back now, before it dries.</source>
-        <translation>Appât posé le %1 : le rapporter maintenant, avant qu’il ne sèche.</translation>
+        <translation>Appât posé le %1&#xa0;: le rapporter maintenant, avant qu’il ne sèche.</translation>
     </message>
     <message>
         <source>Worms were put back on %1.</source>
@@ -8992,15 +8992,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Spread in the light again: record it…</source>
-        <translation>Étalé de nouveau à la lumière : le noter…</translation>
+        <translation>Étalé de nouveau à la lumière&#xa0;: le noter…</translation>
     </message>
     <message>
         <source>Bait laid: record it…</source>
-        <translation>Appât posé : le noter…</translation>
+        <translation>Appât posé&#xa0;: le noter…</translation>
     </message>
     <message>
         <source>Worms carried back: weigh and record them…</source>
-        <translation>Vers rapportés : les peser et les noter…</translation>
+        <translation>Vers rapportés&#xa0;: les peser et les noter…</translation>
     </message>
 </context>
 <context>
@@ -11219,7 +11219,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty.</source>
-        <translation>Droits de ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; il est fourni sans aucune garantie.</translation>
+        <translation>Droits de ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure&#xa0;; il est fourni sans aucune garantie.</translation>
     </message>
     <message>
         <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
@@ -11231,7 +11231,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absen
     </message>
     <message>
         <source>Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a source, and what rests on memory or judgement, is marked so.</source>
-        <translation>Chaque chiffre du manuel et chaque paramètre du modèle dit sur quoi il repose : le manuel en donne la liste. Ce que le métier dit sans source, et ce qui repose sur la mémoire ou le jugement, est marqué ainsi.</translation>
+        <translation>Chaque chiffre du manuel et chaque paramètre du modèle dit sur quoi il repose&#xa0;: le manuel en donne la liste. Ce que le métier dit sans source, et ce qui repose sur la mémoire ou le jugement, est marqué ainsi.</translation>
     </message>
 </context>
 <context>

@@ -28,7 +28,7 @@ public:
         const QString text = QString::fromUtf8(source);
         const QLatin1StringView room{context};
         static const QRegularExpression format{QStringLiteral("^[dMy ,.]+$")};
-        if (room == QLatin1StringView{"SheetWords"} || room == QLatin1StringView{"LoggerWords"} || room.startsWith(QLatin1StringView{"Q"}) || format.match(text).hasMatch()) return {};
+        if (room == QLatin1StringView{"SheetWords"} || room == QLatin1StringView{"LoggerWords"} || (room.startsWith(QLatin1StringView{"Q"}) && room != QLatin1StringView{"QObject"}) || format.match(text).hasMatch()) return {};
         static const QRegularExpression kept{QStringLiteral("%L?\\d+|%L?n|\\{[a-z0-9-]+\\}|\\[\\[[a-z0-9-]+\\||\\]\\]|</?[a-z][^>]*>|&|\\(\\*[^)]*\\)")};
         QString longer = QStringLiteral("⟦");
         qsizetype from = 0;
@@ -134,7 +134,7 @@ inline void walkAll(MainWindow& window, const std::function<void(const QString&,
     }
     desk.showPage(Desk::Page::shelf);
     for (QAction* act : desk.shelf()->stackActions()) {
-        if (!act->isEnabled() || !act->text().endsWith(u'…') && !act->text().contains(u'…')) continue;
+        if (!act->isEnabled() || !act->text().contains(u'…')) continue;
         if (act->objectName() == QLatin1StringView{"moreActs"}) continue; // a menu
         act->trigger();
         settle();
