@@ -5,7 +5,7 @@
 namespace tierloam::app {
 
 /// Our texts in the language of the locale, or of `language` when it is given; English plural forms when there is no translation.
-/// Needs a QCoreApplication; the translators live as long as it does.
+/// Needs a QCoreApplication; may be called again, and the window is then to be built anew. Qt's own texts come from the system's qtbase_*.qm.
 void useLanguage(const QString& language = {});
 
 }

@@ -3,6 +3,7 @@
 #include "app/core_calls.h"
 #include "app/languages.h"
 #include "app/window_paper.h"
+#include "ui/common/measures_setting.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/portrait/portrait.h"
@@ -32,7 +33,7 @@ struct Start {
 
 window::MainWindow::Needs needsOf(Start& start, std::shared_ptr<const household::Clock> clock)
 {
-    return {std::move(clock), *start.theme, start.dialogs, *start.settings, {}, QCoreApplication::applicationVersion()};
+    return {std::move(clock), *start.theme, start.dialogs, *start.settings, {}, QCoreApplication::applicationVersion(), useLanguage};
 }
 
 void complainAll(const window::MainWindow& window)
@@ -92,8 +93,9 @@ int startWindow(int& argc, char** argv, const CommandLine& call)
     for (const char* picture : {":/icon/64.png", ":/icon/256.png"}) icon.addFile(QString::fromLatin1(picture));
     QGuiApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("tierloam"), icon));
     Start start;
-    useLanguage();
     start.settings = ui::systemSettings();
+    useLanguage(start.settings->value(QStringLiteral("window/language")).toString());
+    ui::setMeasures(ui::measuresOf(start.settings->value(QStringLiteral("window/measures")).toString()));
     start.theme = std::make_unique<ui::Theme>();
     start.theme->restore(*start.settings);
     start.theme->apply();

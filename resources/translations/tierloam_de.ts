@@ -455,6 +455,34 @@
         <source>Labels for &amp;trays…</source>
         <translation>E&amp;tiketten für Etagen…</translation>
     </message>
+    <message>
+        <source>Units &amp;as the system</source>
+        <translation>Einheiten &amp;wie im System</translation>
+    </message>
+    <message>
+        <source>&amp;Metric: kg, L, °C</source>
+        <translation>&amp;Metrisch: kg, L, °C</translation>
+    </message>
+    <message>
+        <source>&amp;US: lb, gal, °F</source>
+        <translation>&amp;US: lb, gal, °F</translation>
+    </message>
+    <message>
+        <source>Language &amp;as the system</source>
+        <translation>Sprache &amp;wie im System</translation>
+    </message>
+    <message>
+        <source>Less &amp;motion</source>
+        <translation>Weniger &amp;Bewegung</translation>
+    </message>
+    <message>
+        <source>Move the stack to the left</source>
+        <translation>Stapel nach links schieben</translation>
+    </message>
+    <message>
+        <source>Move the stack to the right</source>
+        <translation>Stapel nach rechts schieben</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1901,6 +1929,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>away</source>
         <translation>abwesend</translation>
+    </message>
+    <message>
+        <source>second light-drying</source>
+        <translation>zweites Trocknen im Licht</translation>
+    </message>
+    <message>
+        <source>bait tray</source>
+        <translation>Köderetage</translation>
     </message>
 </context>
 <context>
@@ -4627,6 +4663,22 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>harvests, by weight</source>
         <translation>Ernten, nach Gewicht</translation>
     </message>
+    <message>
+        <source>lifted %1, before it was said to be ready (%2)</source>
+        <translation>gehoben %1, bevor sie als reif galt (%2)</translation>
+    </message>
+    <message>
+        <source>said to be ready from %1, lifted %2 (%3)</source>
+        <translation>als reif angesagt ab %1, gehoben %2 (%3)</translation>
+    </message>
+    <message>
+        <source>ready dates</source>
+        <translation>Reifetermine</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lifted when ready</source>
+        <translation>%1 von %2 reif gehoben</translation>
+    </message>
 </context>
 <context>
     <name>LoggerWords</name>
@@ -4649,6 +4701,329 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>moist|water content|vwc</source>
         <translation>bodenfeuchte|substratfeuchte|wassergehalt|moist|water content|vwc</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialNames</name>
+    <message>
+        <source>corrugated cardboard shredded</source>
+        <translation>Wellpappe, zerrissen</translation>
+    </message>
+    <message>
+        <source>newspaper shredded</source>
+        <translation>Zeitungspapier, zerrissen</translation>
+    </message>
+    <message>
+        <source>office paper shredded</source>
+        <translation>Büropapier, zerrissen</translation>
+    </message>
+    <message>
+        <source>paper egg tray</source>
+        <translation>Eierkarton aus Pappe</translation>
+    </message>
+    <message>
+        <source>pine shavings</source>
+        <translation>Kiefernspäne</translation>
+    </message>
+    <message>
+        <source>sawdust</source>
+        <translation>Sägemehl</translation>
+    </message>
+    <message>
+        <source>coconut coir (from a dry brick)</source>
+        <translation>Kokosfaser (aus trockenem Ziegel)</translation>
+    </message>
+    <message>
+        <source>leaves fallen</source>
+        <translation>Laub, abgefallen</translation>
+    </message>
+    <message>
+        <source>wheat straw chopped</source>
+        <translation>Weizenstroh, gehäckselt</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>Torf</translation>
+    </message>
+    <message>
+        <source>grass clippings</source>
+        <translation>Rasenschnitt</translation>
+    </message>
+    <message>
+        <source>coffee grounds</source>
+        <translation>Kaffeesatz</translation>
+    </message>
+    <message>
+        <source>tea leaves spent</source>
+        <translation>Teeblätter, gebraucht</translation>
+    </message>
+    <message>
+        <source>fruit waste mixed</source>
+        <translation>Obstreste, gemischt</translation>
+    </message>
+    <message>
+        <source>vegetable scraps mixed</source>
+        <translation>Gemüsereste, gemischt</translation>
+    </message>
+    <message>
+        <source>kitchen mix</source>
+        <translation>Küchenreste, gemischt</translation>
+    </message>
+    <message>
+        <source>banana peel</source>
+        <translation>Bananenschale</translation>
+    </message>
+    <message>
+        <source>eggshell crushed</source>
+        <translation>Eierschale, zerdrückt</translation>
+    </message>
+    <message>
+        <source>horse manure aged</source>
+        <translation>Pferdemist, abgelagert</translation>
+    </message>
+    <message>
+        <source>rabbit manure</source>
+        <translation>Kaninchenmist</translation>
+    </message>
+    <message>
+        <source>apple, with skin</source>
+        <translation>Apfel, mit Schale</translation>
+    </message>
+    <message>
+        <source>banana flesh</source>
+        <translation>Banane, ohne Schale</translation>
+    </message>
+    <message>
+        <source>orange flesh</source>
+        <translation>Orange, ohne Schale</translation>
+    </message>
+    <message>
+        <source>orange peel</source>
+        <translation>Orangenschale</translation>
+    </message>
+    <message>
+        <source>lemon peel</source>
+        <translation>Zitronenschale</translation>
+    </message>
+    <message>
+        <source>watermelon flesh</source>
+        <translation>Wassermelone, Fruchtfleisch</translation>
+    </message>
+    <message>
+        <source>cantaloupe</source>
+        <translation>Zuckermelone</translation>
+    </message>
+    <message>
+        <source>pineapple</source>
+        <translation>Ananas</translation>
+    </message>
+    <message>
+        <source>strawberry</source>
+        <translation>Erdbeere</translation>
+    </message>
+    <message>
+        <source>grapes</source>
+        <translation>Trauben</translation>
+    </message>
+    <message>
+        <source>pear</source>
+        <translation>Birne</translation>
+    </message>
+    <message>
+        <source>peach</source>
+        <translation>Pfirsich</translation>
+    </message>
+    <message>
+        <source>avocado flesh</source>
+        <translation>Avocado, Fruchtfleisch</translation>
+    </message>
+    <message>
+        <source>lettuce, green leaf</source>
+        <translation>Blattsalat, grün</translation>
+    </message>
+    <message>
+        <source>lettuce, iceberg</source>
+        <translation>Eissalat</translation>
+    </message>
+    <message>
+        <source>spinach</source>
+        <translation>Spinat</translation>
+    </message>
+    <message>
+        <source>kale</source>
+        <translation>Grünkohl</translation>
+    </message>
+    <message>
+        <source>cabbage</source>
+        <translation>Kohl</translation>
+    </message>
+    <message>
+        <source>broccoli</source>
+        <translation>Brokkoli</translation>
+    </message>
+    <message>
+        <source>carrot</source>
+        <translation>Karotte</translation>
+    </message>
+    <message>
+        <source>potato, flesh+skin</source>
+        <translation>Kartoffel, mit Schale</translation>
+    </message>
+    <message>
+        <source>potato skin</source>
+        <translation>Kartoffelschale</translation>
+    </message>
+    <message>
+        <source>beet root</source>
+        <translation>Rote Bete</translation>
+    </message>
+    <message>
+        <source>tomato</source>
+        <translation>Tomate</translation>
+    </message>
+    <message>
+        <source>cucumber with peel</source>
+        <translation>Gurke mit Schale</translation>
+    </message>
+    <message>
+        <source>summer squash</source>
+        <translation>Sommerkürbis</translation>
+    </message>
+    <message>
+        <source>pumpkin</source>
+        <translation>Kürbis</translation>
+    </message>
+    <message>
+        <source>green pepper</source>
+        <translation>Paprika, grün</translation>
+    </message>
+    <message>
+        <source>celery</source>
+        <translation>Sellerie</translation>
+    </message>
+    <message>
+        <source>onion</source>
+        <translation>Zwiebel</translation>
+    </message>
+    <message>
+        <source>garlic</source>
+        <translation>Knoblauch</translation>
+    </message>
+    <message>
+        <source>snap beans</source>
+        <translation>Gartenbohnen</translation>
+    </message>
+    <message>
+        <source>green peas</source>
+        <translation>Erbsen, grün</translation>
+    </message>
+    <message>
+        <source>sweet corn</source>
+        <translation>Zuckermais</translation>
+    </message>
+    <message>
+        <source>mushroom, white</source>
+        <translation>Champignon, weiß</translation>
+    </message>
+    <message>
+        <source>bread, white</source>
+        <translation>Weißbrot</translation>
+    </message>
+    <message>
+        <source>bread, whole wheat</source>
+        <translation>Vollkornbrot</translation>
+    </message>
+    <message>
+        <source>rice, white, cooked</source>
+        <translation>Reis, weiß, gekocht</translation>
+    </message>
+    <message>
+        <source>pasta, cooked</source>
+        <translation>Nudeln, gekocht</translation>
+    </message>
+    <message>
+        <source>oats, dry</source>
+        <translation>Haferflocken, trocken</translation>
+    </message>
+    <message>
+        <source>egg (contents)</source>
+        <translation>Ei (Inhalt)</translation>
+    </message>
+    <message>
+        <source>meat</source>
+        <translation>Fleisch</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation>Fisch</translation>
+    </message>
+    <message>
+        <source>cheese</source>
+        <translation>Käse</translation>
+    </message>
+    <message>
+        <source>milk and yogurt</source>
+        <translation>Milch und Joghurt</translation>
+    </message>
+    <message>
+        <source>oily food</source>
+        <translation>fettes Essen</translation>
+    </message>
+    <message>
+        <source>salty leftovers</source>
+        <translation>salzige Speisereste</translation>
+    </message>
+    <message>
+        <source>chilli pepper</source>
+        <translation>Chili</translation>
+    </message>
+    <message>
+        <source>tea bags</source>
+        <translation>Teebeutel</translation>
+    </message>
+    <message>
+        <source>weeds with seeds</source>
+        <translation>Unkraut mit Samen</translation>
+    </message>
+    <message>
+        <source>manure of animals wormed lately</source>
+        <translation>Mist kürzlich entwurmter Tiere</translation>
+    </message>
+    <message>
+        <source>chicken manure</source>
+        <translation>Hühnermist</translation>
+    </message>
+    <message>
+        <source>cat or dog droppings</source>
+        <translation>Katzen- oder Hundekot</translation>
+    </message>
+    <message>
+        <source>glossy paper</source>
+        <translation>Glanzpapier</translation>
+    </message>
+    <message>
+        <source>till receipts</source>
+        <translation>Kassenbons</translation>
+    </message>
+    <message>
+        <source>treated or painted wood</source>
+        <translation>behandeltes oder gestrichenes Holz</translation>
+    </message>
+    <message>
+        <source>wood ash</source>
+        <translation>Holzasche</translation>
+    </message>
+    <message>
+        <source>garden lime (calcium carbonate)</source>
+        <translation>Gartenkalk (Calciumcarbonat)</translation>
+    </message>
+    <message>
+        <source>slaked or quick lime</source>
+        <translation>Lösch- oder Branntkalk</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>kompostierbarer Kunststoff</translation>
     </message>
 </context>
 <context>
@@ -8455,10 +8830,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Stack</source>
-        <translation>Stapel</translation>
-    </message>
-    <message>
         <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
@@ -8599,13 +8970,48 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Bed a tray anew…</source>
         <translation>Eine Etage neu einstreuen…</translation>
     </message>
+    <message>
+        <source>In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.</source>
+        <translation>Wieder im Licht seit %1: einmal am Tag lockern, den gelagerten Humus in einer flachen Schicht auf einer Unterlage; was sich darunter sammelt, kommt zurück in den Stapel. Die übliche Zeit ist %2.</translation>
+    </message>
+    <message>
+        <source>It is time for the second light-drying now.</source>
+        <translation>Jetzt ist es Zeit für das zweite Trocknen im Licht.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.</source>
+        <translation>Köder ausgelegt am %1: feucht halten, in ein paar Tagen nachsehen; spätestens bis %2 zurücktragen.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: carry it back now, before it dries.</source>
+        <translation>Köder ausgelegt am %1: jetzt zurücktragen, bevor er austrocknet.</translation>
+    </message>
+    <message>
+        <source>Worms were put back on %1.</source>
+        <translation>Am %1 wurden Würmer zurückgesetzt.</translation>
+    </message>
+    <message>
+        <source>Spread in the light again: record it…</source>
+        <translation>Wieder im Licht ausgebreitet: eintragen…</translation>
+    </message>
+    <message>
+        <source>Bait laid: record it…</source>
+        <translation>Köder ausgelegt: eintragen…</translation>
+    </message>
+    <message>
+        <source>Worms carried back: weigh and record them…</source>
+        <translation>Würmer zurückgetragen: wiegen und eintragen…</translation>
+    </message>
 </context>
 <context>
-    <name>tierloam::handbook::SymptomView</name>
+    <name>tierloam::handbook::StackChoice</name>
     <message>
         <source>Stack</source>
         <translation>Stapel</translation>
     </message>
+</context>
+<context>
+    <name>tierloam::handbook::SymptomView</name>
     <message>
         <source>What do you notice?</source>
         <translation>Was fällt dir auf?</translation>
@@ -8921,6 +9327,21 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Eintrag löschen</numerusform>
             <numerusform>%n Einträge löschen</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::journal_page::PictureStrip</name>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Bilder des gewählten Eintrags</translation>
+    </message>
+    <message>
+        <source>Enter shows them in full</source>
+        <translation>Eingabe zeigt sie in voller Größe</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Bild %1</translation>
     </message>
 </context>
 <context>
@@ -10422,6 +10843,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
         <translation>%1: nicht eingetragen. %2 Sonst wurde nichts geändert; versuche es noch einmal, wenn das behoben ist.</translation>
     </message>
+    <message>
+        <source>Place of %1 on the shelf</source>
+        <translation>Platz von %1 im Regal</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -10781,20 +11206,32 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Lizenz</translation>
     </message>
     <message>
-        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr. Der Text der Lizenz steht in der Datei LICENSE.</translation>
-    </message>
-    <message>
         <source>Made with</source>
         <translation>Gemacht mit</translation>
     </message>
     <message>
-        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
-        <translation>Qt 6 mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek. Nichts wird über ein Netz gesendet.</translation>
-    </message>
-    <message>
         <source>Sources of the materials table</source>
         <translation>Quellen der Materialtabelle</translation>
+    </message>
+    <message>
+        <source>&amp;Read the licence</source>
+        <translation>&amp;Lizenz lesen</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty.</source>
+        <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
+    </message>
+    <message>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
+    </message>
+    <message>
+        <source>Sources of numbers</source>
+        <translation>Quellen der Zahlen</translation>
+    </message>
+    <message>
+        <source>Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a source, and what rests on memory or judgement, is marked so.</source>
+        <translation>Jede Zahl des Handbuchs und jeder Parameter des Modells nennt, worauf sie beruhen: das Handbuch führt sie auf. Was ohne Quelle üblich ist und was auf Gedächtnis oder Urteil beruht, ist so gekennzeichnet.</translation>
     </message>
 </context>
 <context>
@@ -11147,6 +11584,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::window::LicenceView</name>
+    <message>
+        <source>GNU General Public License, version 3</source>
+        <translation>GNU General Public License, Version 3</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::window::MainWindow</name>
     <message>
         <source>Not recorded yet</source>
@@ -11364,6 +11808,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No tray stands yet that could get a label.</source>
         <translation>Noch steht keine Etage, die ein Etikett bekommen könnte.</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>S&amp;prache</translation>
     </message>
 </context>
 <context>

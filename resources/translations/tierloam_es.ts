@@ -455,12 +455,40 @@
         <source>Labels for &amp;trays…</source>
         <translation>Etiquetas de bande&amp;jas…</translation>
     </message>
+    <message>
+        <source>Units &amp;as the system</source>
+        <translation>Unidades &amp;como el sistema</translation>
+    </message>
+    <message>
+        <source>&amp;Metric: kg, L, °C</source>
+        <translation>&amp;Métricas: kg, L, °C</translation>
+    </message>
+    <message>
+        <source>&amp;US: lb, gal, °F</source>
+        <translation>&amp;EE. UU.: lb, gal, °F</translation>
+    </message>
+    <message>
+        <source>Language &amp;as the system</source>
+        <translation>Idioma &amp;como el sistema</translation>
+    </message>
+    <message>
+        <source>Less &amp;motion</source>
+        <translation>Menos &amp;movimiento</translation>
+    </message>
+    <message>
+        <source>Move the stack to the left</source>
+        <translation>Mover la torre a la izquierda</translation>
+    </message>
+    <message>
+        <source>Move the stack to the right</source>
+        <translation>Mover la torre a la derecha</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
     <message>
         <source>The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa (2,5 cm de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos 1,25 cm), ambas cosas al 80 %. Se retira al 60 %.</translation>
+        <translation>La bandeja superior está completa (2,5 cm de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos 1,25 cm), ambas cosas al 80&#xa0;%. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
@@ -468,7 +496,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>La bandeja inferior está lista al 80 %, pero la superior aún no está completa o queda una bandeja libre.</translation>
+        <translation>La bandeja inferior está lista al 80&#xa0;%, pero la superior aún no está completa o queda una bandeja libre.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -476,7 +504,7 @@
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare.</source>
-        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50 % o más, y no queda ninguna bandeja libre.</translation>
+        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50&#xa0;% o más, y no queda ninguna bandeja libre.</translation>
     </message>
     <message>
         <source>Nothing yet; have bedding at hand for the emptied tray.</source>
@@ -484,7 +512,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de 1 cm del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de 1 cm del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
@@ -492,7 +520,7 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa al 80 % (2,5 cm de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60 %.</translation>
+        <translation>La bandeja superior está completa al 80&#xa0;% (2,5 cm de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -500,7 +528,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 %, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
@@ -516,7 +544,7 @@
     </message>
     <message>
         <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %.</source>
-        <translation>El aire de una bandeja está por debajo de 0,7 del total, o bajará de ahí en 14 días con una probabilidad de al menos la mitad. Se retira por encima de 0,8 y por debajo del 30 %.</translation>
+        <translation>El aire de una bandeja está por debajo de 0,7 del total, o bajará de ahí en 14 días con una probabilidad de al menos la mitad. Se retira por encima de 0,8 y por debajo del 30&#xa0;%.</translation>
     </message>
     <message>
         <source>The bed heats and smells; below half of full air worms die.</source>
@@ -524,7 +552,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
+        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -548,7 +576,7 @@
     </message>
     <message>
         <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %.</source>
-        <translation>Durante tres días el agua supera 1,1 de lo que retiene la bandeja, al 80 %, o escurrió al apretarla en los últimos 5 días. Se retira al 60 %.</translation>
+        <translation>Durante tres días el agua supera 1,1 de lo que retiene la bandeja, al 80&#xa0;%, o escurrió al apretarla en los últimos 5 días. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The bed runs short of air, smells, and worms climb out.</source>
@@ -556,7 +584,7 @@
     </message>
     <message>
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %.</source>
-        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50 %, o se desmigajó al apretarla. Se retira al 30 %.</translation>
+        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50&#xa0;%, o se desmigajó al apretarla. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>Worms eat less, below a third they stop and die.</source>
@@ -572,7 +600,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -580,7 +608,7 @@
     </message>
     <message>
         <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9).</source>
-        <translation>Dos veces seguidas se drenó más que el 5 % superior de lo esperado; o pasan más de 12 L por semana y m² en una torre que se riega (se retira a 9).</translation>
+        <translation>Dos veces seguidas se drenó más que el 5&#xa0;% superior de lo esperado; o pasan más de 12 L por semana y m² en una torre que se riega (se retira a 9).</translation>
     </message>
     <message>
         <source>Salts and nitrogen leave the castings, and the bed stays wet.</source>
@@ -588,7 +616,7 @@
     </message>
     <message>
         <source>The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de 30 °C ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
+        <translation>El lecho pasa de 30 °C ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>At 33 °C 2 worms in 100 die a day, at 35 °C 15.</source>
@@ -596,7 +624,7 @@
     </message>
     <message>
         <source>The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de 5 °C ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
+        <translation>El lecho baja de 5 °C ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near 0 °C they die.</source>
@@ -604,7 +632,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -716,7 +744,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -860,7 +888,7 @@
     </message>
     <message>
         <source>fewer than %1 % bits</source>
-        <translation>menos de un %1 % de trozos</translation>
+        <translation>menos de un %1&#xa0;% de trozos</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits</source>
@@ -996,7 +1024,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 g</source>
@@ -1071,7 +1099,7 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
     </message>
     <message>
         <source>; crumbled when it was squeezed</source>
@@ -1091,11 +1119,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100 : 1</translation>
+        <translation>más de 100&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>today</source>
@@ -1420,7 +1448,7 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
     </message>
     <message>
         <source>take the bottom tray&apos;s castings</source>
@@ -1903,6 +1931,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>away</source>
         <translation>ausencia</translation>
     </message>
+    <message>
+        <source>second light-drying</source>
+        <translation>segundo secado a la luz</translation>
+    </message>
+    <message>
+        <source>bait tray</source>
+        <translation>bandeja con cebo</translation>
+    </message>
 </context>
 <context>
     <name>ExchangeText</name>
@@ -2004,7 +2040,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100 %</translation>
+        <translation>una proporción de 0 a 100&#xa0;%</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -2455,7 +2491,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -2503,7 +2539,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3094,8 +3130,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -3130,12 +3166,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1 g/d</source>
-        <translation>%1 g/d</translation>
+        <source>%1&#xa0;g/d</source>
+        <translation>%1&#xa0;g/d</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -3147,7 +3183,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
 </context>
 <context>
@@ -4159,7 +4195,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1 %</translation>
+        <translation>nitrógeno %1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -4448,7 +4484,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
+        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -4500,7 +4536,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
-        <translation>Anillo: probabilidad, en %, de que la bandeja esté lista; disco lleno cuando lo está</translation>
+        <translation>Anillo: probabilidad, en&#xa0;%, de que la bandeja esté lista; disco lleno cuando lo está</translation>
     </message>
     <message>
         <source>0.07 : 1 = unprocessed to castings, dry</source>
@@ -4512,7 +4548,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
-        <translation>Barras: drenado y anotado; marcas: esperado. Bandas: intervalo del 90 %</translation>
+        <translation>Barras: drenado y anotado; marcas: esperado. Bandas: intervalo del 90&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -4542,7 +4578,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90 %</translation>
+        <translation>Intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -4602,7 +4638,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90 %</translation>
+        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -4628,6 +4664,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>harvests, by weight</source>
         <translation>cosechas, en peso</translation>
     </message>
+    <message>
+        <source>lifted %1, before it was said to be ready (%2)</source>
+        <translation>levantada %1, antes de darse por lista (%2)</translation>
+    </message>
+    <message>
+        <source>said to be ready from %1, lifted %2 (%3)</source>
+        <translation>dada por lista desde %1, levantada %2 (%3)</translation>
+    </message>
+    <message>
+        <source>ready dates</source>
+        <translation>fechas de maduración</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lifted when ready</source>
+        <translation>%1 de %2 levantadas ya listas</translation>
+    </message>
 </context>
 <context>
     <name>LoggerWords</name>
@@ -4650,6 +4702,329 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>moist|water content|vwc</source>
         <translation>humedad del lecho|humedad de la cama|humedad del suelo|humedad del sustrato|contenido de agua</translation>
+    </message>
+</context>
+<context>
+    <name>MaterialNames</name>
+    <message>
+        <source>corrugated cardboard shredded</source>
+        <translation>cartón ondulado triturado</translation>
+    </message>
+    <message>
+        <source>newspaper shredded</source>
+        <translation>papel de periódico triturado</translation>
+    </message>
+    <message>
+        <source>office paper shredded</source>
+        <translation>papel de oficina triturado</translation>
+    </message>
+    <message>
+        <source>paper egg tray</source>
+        <translation>cartón de huevos</translation>
+    </message>
+    <message>
+        <source>pine shavings</source>
+        <translation>virutas de pino</translation>
+    </message>
+    <message>
+        <source>sawdust</source>
+        <translation>serrín</translation>
+    </message>
+    <message>
+        <source>coconut coir (from a dry brick)</source>
+        <translation>fibra de coco (de un bloque seco)</translation>
+    </message>
+    <message>
+        <source>leaves fallen</source>
+        <translation>hojas caídas</translation>
+    </message>
+    <message>
+        <source>wheat straw chopped</source>
+        <translation>paja de trigo picada</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>turba</translation>
+    </message>
+    <message>
+        <source>grass clippings</source>
+        <translation>césped cortado</translation>
+    </message>
+    <message>
+        <source>coffee grounds</source>
+        <translation>posos de café</translation>
+    </message>
+    <message>
+        <source>tea leaves spent</source>
+        <translation>hojas de té usadas</translation>
+    </message>
+    <message>
+        <source>fruit waste mixed</source>
+        <translation>restos de fruta mezclados</translation>
+    </message>
+    <message>
+        <source>vegetable scraps mixed</source>
+        <translation>restos de verdura mezclados</translation>
+    </message>
+    <message>
+        <source>kitchen mix</source>
+        <translation>mezcla de cocina</translation>
+    </message>
+    <message>
+        <source>banana peel</source>
+        <translation>piel de plátano</translation>
+    </message>
+    <message>
+        <source>eggshell crushed</source>
+        <translation>cáscara de huevo triturada</translation>
+    </message>
+    <message>
+        <source>horse manure aged</source>
+        <translation>estiércol de caballo envejecido</translation>
+    </message>
+    <message>
+        <source>rabbit manure</source>
+        <translation>estiércol de conejo</translation>
+    </message>
+    <message>
+        <source>apple, with skin</source>
+        <translation>manzana, con piel</translation>
+    </message>
+    <message>
+        <source>banana flesh</source>
+        <translation>plátano, sin piel</translation>
+    </message>
+    <message>
+        <source>orange flesh</source>
+        <translation>naranja, sin piel</translation>
+    </message>
+    <message>
+        <source>orange peel</source>
+        <translation>piel de naranja</translation>
+    </message>
+    <message>
+        <source>lemon peel</source>
+        <translation>piel de limón</translation>
+    </message>
+    <message>
+        <source>watermelon flesh</source>
+        <translation>pulpa de sandía</translation>
+    </message>
+    <message>
+        <source>cantaloupe</source>
+        <translation>melón</translation>
+    </message>
+    <message>
+        <source>pineapple</source>
+        <translation>piña</translation>
+    </message>
+    <message>
+        <source>strawberry</source>
+        <translation>fresa</translation>
+    </message>
+    <message>
+        <source>grapes</source>
+        <translation>uvas</translation>
+    </message>
+    <message>
+        <source>pear</source>
+        <translation>pera</translation>
+    </message>
+    <message>
+        <source>peach</source>
+        <translation>melocotón</translation>
+    </message>
+    <message>
+        <source>avocado flesh</source>
+        <translation>pulpa de aguacate</translation>
+    </message>
+    <message>
+        <source>lettuce, green leaf</source>
+        <translation>lechuga de hoja verde</translation>
+    </message>
+    <message>
+        <source>lettuce, iceberg</source>
+        <translation>lechuga iceberg</translation>
+    </message>
+    <message>
+        <source>spinach</source>
+        <translation>espinaca</translation>
+    </message>
+    <message>
+        <source>kale</source>
+        <translation>col rizada</translation>
+    </message>
+    <message>
+        <source>cabbage</source>
+        <translation>repollo</translation>
+    </message>
+    <message>
+        <source>broccoli</source>
+        <translation>brócoli</translation>
+    </message>
+    <message>
+        <source>carrot</source>
+        <translation>zanahoria</translation>
+    </message>
+    <message>
+        <source>potato, flesh+skin</source>
+        <translation>patata, con piel</translation>
+    </message>
+    <message>
+        <source>potato skin</source>
+        <translation>piel de patata</translation>
+    </message>
+    <message>
+        <source>beet root</source>
+        <translation>remolacha</translation>
+    </message>
+    <message>
+        <source>tomato</source>
+        <translation>tomate</translation>
+    </message>
+    <message>
+        <source>cucumber with peel</source>
+        <translation>pepino con piel</translation>
+    </message>
+    <message>
+        <source>summer squash</source>
+        <translation>calabacín</translation>
+    </message>
+    <message>
+        <source>pumpkin</source>
+        <translation>calabaza</translation>
+    </message>
+    <message>
+        <source>green pepper</source>
+        <translation>pimiento verde</translation>
+    </message>
+    <message>
+        <source>celery</source>
+        <translation>apio</translation>
+    </message>
+    <message>
+        <source>onion</source>
+        <translation>cebolla</translation>
+    </message>
+    <message>
+        <source>garlic</source>
+        <translation>ajo</translation>
+    </message>
+    <message>
+        <source>snap beans</source>
+        <translation>judías verdes</translation>
+    </message>
+    <message>
+        <source>green peas</source>
+        <translation>guisantes</translation>
+    </message>
+    <message>
+        <source>sweet corn</source>
+        <translation>maíz dulce</translation>
+    </message>
+    <message>
+        <source>mushroom, white</source>
+        <translation>champiñón blanco</translation>
+    </message>
+    <message>
+        <source>bread, white</source>
+        <translation>pan blanco</translation>
+    </message>
+    <message>
+        <source>bread, whole wheat</source>
+        <translation>pan integral</translation>
+    </message>
+    <message>
+        <source>rice, white, cooked</source>
+        <translation>arroz blanco cocido</translation>
+    </message>
+    <message>
+        <source>pasta, cooked</source>
+        <translation>pasta cocida</translation>
+    </message>
+    <message>
+        <source>oats, dry</source>
+        <translation>avena seca</translation>
+    </message>
+    <message>
+        <source>egg (contents)</source>
+        <translation>huevo (sin cáscara)</translation>
+    </message>
+    <message>
+        <source>meat</source>
+        <translation>carne</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation>pescado</translation>
+    </message>
+    <message>
+        <source>cheese</source>
+        <translation>queso</translation>
+    </message>
+    <message>
+        <source>milk and yogurt</source>
+        <translation>leche y yogur</translation>
+    </message>
+    <message>
+        <source>oily food</source>
+        <translation>comida grasa</translation>
+    </message>
+    <message>
+        <source>salty leftovers</source>
+        <translation>sobras saladas</translation>
+    </message>
+    <message>
+        <source>chilli pepper</source>
+        <translation>guindilla</translation>
+    </message>
+    <message>
+        <source>tea bags</source>
+        <translation>bolsitas de té</translation>
+    </message>
+    <message>
+        <source>weeds with seeds</source>
+        <translation>malas hierbas con semillas</translation>
+    </message>
+    <message>
+        <source>manure of animals wormed lately</source>
+        <translation>estiércol de animales desparasitados hace poco</translation>
+    </message>
+    <message>
+        <source>chicken manure</source>
+        <translation>gallinaza</translation>
+    </message>
+    <message>
+        <source>cat or dog droppings</source>
+        <translation>excrementos de gato o perro</translation>
+    </message>
+    <message>
+        <source>glossy paper</source>
+        <translation>papel satinado</translation>
+    </message>
+    <message>
+        <source>till receipts</source>
+        <translation>tiques de caja</translation>
+    </message>
+    <message>
+        <source>treated or painted wood</source>
+        <translation>madera tratada o pintada</translation>
+    </message>
+    <message>
+        <source>wood ash</source>
+        <translation>ceniza de madera</translation>
+    </message>
+    <message>
+        <source>garden lime (calcium carbonate)</source>
+        <translation>cal agrícola (carbonato de calcio)</translation>
+    </message>
+    <message>
+        <source>slaked or quick lime</source>
+        <translation>cal apagada o viva</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>plástico compostable</translation>
     </message>
 </context>
 <context>
@@ -6225,8 +6600,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
-        <translation>Alimento/humus %1, lista con %2 %.</translation>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -6281,8 +6656,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -6941,7 +7316,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -7625,7 +8000,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80 %</translation>
+        <translation>Su turno, intervalo del 80&#xa0;%</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -8441,7 +8816,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -8454,10 +8829,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>more than usual: bedding that stays, or water, is in it</source>
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
-    </message>
-    <message>
-        <source>Stack</source>
-        <translation>Torre</translation>
     </message>
     <message>
         <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
@@ -8600,13 +8971,48 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Bed a tray anew…</source>
         <translation>Poner cama nueva a una bandeja…</translation>
     </message>
+    <message>
+        <source>In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.</source>
+        <translation>De nuevo a la luz desde %1: aflojar una vez al día, el humus guardado en una capa plana sobre una lámina; lo que se junta debajo vuelve a la torre. El tiempo usual es %2.</translation>
+    </message>
+    <message>
+        <source>It is time for the second light-drying now.</source>
+        <translation>Ahora es el momento del segundo secado a la luz.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.</source>
+        <translation>Cebo puesto el %1: mantenerlo húmedo, mirar en unos días; devolverlo el %2 como muy tarde.</translation>
+    </message>
+    <message>
+        <source>Bait laid on %1: carry it back now, before it dries.</source>
+        <translation>Cebo puesto el %1: devolverlo ahora, antes de que se seque.</translation>
+    </message>
+    <message>
+        <source>Worms were put back on %1.</source>
+        <translation>El %1 se devolvieron lombrices.</translation>
+    </message>
+    <message>
+        <source>Spread in the light again: record it…</source>
+        <translation>Extendido de nuevo a la luz: anotarlo…</translation>
+    </message>
+    <message>
+        <source>Bait laid: record it…</source>
+        <translation>Cebo puesto: anotarlo…</translation>
+    </message>
+    <message>
+        <source>Worms carried back: weigh and record them…</source>
+        <translation>Lombrices devueltas: pesarlas y anotarlas…</translation>
+    </message>
 </context>
 <context>
-    <name>tierloam::handbook::SymptomView</name>
+    <name>tierloam::handbook::StackChoice</name>
     <message>
         <source>Stack</source>
         <translation>Torre</translation>
     </message>
+</context>
+<context>
+    <name>tierloam::handbook::SymptomView</name>
     <message>
         <source>What do you notice?</source>
         <translation>¿Qué notas?</translation>
@@ -8925,6 +9331,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::PictureStrip</name>
+    <message>
+        <source>Pictures of the chosen entry</source>
+        <translation>Fotos de la anotación elegida</translation>
+    </message>
+    <message>
+        <source>Enter shows them in full</source>
+        <translation>Intro las muestra enteras</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Foto %1</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::materials_page::BeddingBench</name>
     <message>
         <source>For</source>
@@ -8984,7 +9405,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -9176,7 +9597,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90 %</translation>
+        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>published values</source>
@@ -9253,7 +9674,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -9261,7 +9682,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -9324,7 +9745,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -9476,7 +9897,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -9484,7 +9905,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -10423,6 +10844,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
         <translation>%1: no anotado. %2 No se cambió nada más; vuelve a intentarlo cuando esté arreglado.</translation>
     </message>
+    <message>
+        <source>Place of %1 on the shelf</source>
+        <translation>Lugar de %1 en el estante</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -10501,7 +10926,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90 %</translation>
+        <translation>estimación y su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -10782,20 +11207,32 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Licencia</translation>
     </message>
     <message>
-        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty. The text of the licence is in the file LICENSE.</source>
-        <translation>Copyright de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se entrega sin garantía alguna. El texto de la licencia está en el archivo LICENSE.</translation>
-    </message>
-    <message>
         <source>Made with</source>
         <translation>Hecho con</translation>
     </message>
     <message>
-        <source>Qt 6 with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library. Nothing is sent over a network.</source>
-        <translation>Qt 6 con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++. No se envía nada por la red.</translation>
-    </message>
-    <message>
         <source>Sources of the materials table</source>
         <translation>Fuentes de la tabla de materiales</translation>
+    </message>
+    <message>
+        <source>&amp;Read the licence</source>
+        <translation>&amp;Leer la licencia</translation>
+    </message>
+    <message>
+        <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty.</source>
+        <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
+    </message>
+    <message>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
+    </message>
+    <message>
+        <source>Sources of numbers</source>
+        <translation>Fuentes de los números</translation>
+    </message>
+    <message>
+        <source>Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a source, and what rests on memory or judgement, is marked so.</source>
+        <translation>Cada cifra del manual y cada parámetro del modelo dice en qué se apoya: el manual los enumera. Lo que se dice en el oficio sin fuente, y lo que se apoya en la memoria o en un juicio, está marcado así.</translation>
     </message>
 </context>
 <context>
@@ -11148,6 +11585,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::window::LicenceView</name>
+    <message>
+        <source>GNU General Public License, version 3</source>
+        <translation>GNU General Public License, versión 3</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::window::MainWindow</name>
     <message>
         <source>Not recorded yet</source>
@@ -11365,6 +11809,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>No tray stands yet that could get a label.</source>
         <translation>Aún no hay ninguna bandeja puesta que pueda llevar etiqueta.</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Unidades</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Idioma</translation>
     </message>
 </context>
 <context>

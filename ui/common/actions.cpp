@@ -46,6 +46,14 @@ constexpr ActionRow rows[] = {
     {ActionId::themeLight, Where::window, "themeLight", QT_TRANSLATE_NOOP("Actions", "&Light colours"), "Ctrl+Alt+L"},
     {ActionId::themeDark, Where::window, "themeDark", QT_TRANSLATE_NOOP("Actions", "&Dark colours"), "Ctrl+Alt+D"},
     {ActionId::themeSystem, Where::window, "themeSystem", QT_TRANSLATE_NOOP("Actions", "Colours &as the system"), "Ctrl+Alt+S"},
+    {ActionId::measuresSystem, Where::window, "measuresSystem", QT_TRANSLATE_NOOP("Actions", "Units &as the system"), "Ctrl+Alt+0"},
+    {ActionId::measuresMetric, Where::window, "measuresMetric", QT_TRANSLATE_NOOP("Actions", "&Metric: kg, L, °C"), "Ctrl+Alt+K"},
+    {ActionId::measuresUs, Where::window, "measuresUs", QT_TRANSLATE_NOOP("Actions", "&US: lb, gal, °F"), "Ctrl+Alt+U"},
+    {ActionId::languageSystem, Where::window, "languageSystem", QT_TRANSLATE_NOOP("Actions", "Language &as the system"), "Ctrl+Alt+1"},
+    {ActionId::languageEnglish, Where::window, "languageEnglish", "English", "Ctrl+Alt+2"}, // each in its own words, for those who are lost in another
+    {ActionId::languageGerman, Where::window, "languageGerman", "Deutsch", "Ctrl+Alt+3"},
+    {ActionId::languageSpanish, Where::window, "languageSpanish", "Español", "Ctrl+Alt+4"},
+    {ActionId::languageFrench, Where::window, "languageFrench", "Français", "Ctrl+Alt+5"},
     {ActionId::fontLarger, Where::window, "fontLarger", QT_TRANSLATE_NOOP("Actions", "L&arger text"), "Ctrl++; Ctrl+="},
     {ActionId::fontSmaller, Where::window, "fontSmaller", QT_TRANSLATE_NOOP("Actions", "S&maller text"), "Ctrl+-"},
     {ActionId::fontNormal, Where::window, "fontNormal", QT_TRANSLATE_NOOP("Actions", "&Normal text"), "Ctrl+0"},
@@ -205,13 +213,19 @@ QString whereText(Where where)
 QAction* makeAction(ActionId id, QObject* parent)
 {
     const ActionRow& row = actionRow(id);
-    auto* action = new QAction{actionText(id), parent};
+    auto* action = new QAction{parent};
     action->setObjectName(QString::fromLatin1(row.name));
     action->setShortcuts(actionKeys(id));
     action->setShortcutContext(row.where == Where::window ? Qt::WindowShortcut : Qt::WidgetWithChildrenShortcut);
-    action->setToolTip(QCoreApplication::translate(context, "%1 (%2)").arg(actionName(id), keysText(id)));
-    action->setStatusTip(actionName(id));
+    tellAction(*action, id);
     return action;
+}
+
+void tellAction(QAction& action, ActionId id)
+{
+    action.setText(actionText(id));
+    action.setToolTip(QCoreApplication::translate(context, "%1 (%2)").arg(actionName(id), keysText(id)));
+    action.setStatusTip(actionName(id));
 }
 
 std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> table)

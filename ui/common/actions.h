@@ -22,7 +22,7 @@ enum class ActionId {
     newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, stackSheet, trayLabels, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue,
-    themeLight, themeDark, themeSystem, fontLarger, fontSmaller, fontNormal, lessMotion, fullScreen, shortcuts, copyReport, about,
+    themeLight, themeDark, themeSystem, measuresSystem, measuresMetric, measuresUs, languageSystem, languageEnglish, languageGerman, languageSpanish, languageFrench, fontLarger, fontSmaller, fontNormal, lessMotion, fullScreen, shortcuts, copyReport, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
     check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,
@@ -65,6 +65,8 @@ QString whereText(Where where);
 /// An action with text, keys, object name and tool tip from the table. Keys of the window work in the whole window, those of a page
 /// in the widget that the action is added to and its children.
 QAction* makeAction(ActionId id, QObject* parent);
+/// Its text, tool tip and status tip in the present language, again after that has changed.
+void tellAction(QAction& action, ActionId id);
 
 /// Pairs whose keys would both answer in one place; empty in a sound table. `rows` lets tests plant a conflict.
 std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> rows);

@@ -23,7 +23,7 @@ namespace tierloam::window {
 
 MainWindow::MainWindow(const Needs& needs, QWidget* parent)
     : QMainWindow{parent}, clock_{needs.clock}, theme_{needs.theme}, dialogs_{needs.dialogs}, settings_{needs.settings},
-      householdSettings_{needs.household}, version_{needs.version}, shared_{needs.shared}, notices_{new Notices}, body_{new QStackedWidget}, welcome_{new forms::Welcome},
+      householdSettings_{needs.household}, version_{needs.version}, useLanguage_{needs.useLanguage}, shared_{needs.shared}, notices_{new Notices}, body_{new QStackedWidget},
       oneWindow_{new OneWindow{this}}
 {
     setObjectName(QStringLiteral("mainWindow"));
@@ -36,22 +36,29 @@ MainWindow::MainWindow(const Needs& needs, QWidget* parent)
     rows->setSpacing(0);
     rows->addWidget(notices_);
     rows->addWidget(body_, 1);
-    body_->addWidget(welcome_);
     setCentralWidget(middle);
     setMinimumSize(640, 480);
     resize(1440, 900);
 
-    connect(welcome_, &forms::Welcome::startFirstStack, this, &MainWindow::startFirstStack);
-    connect(welcome_, &forms::Welcome::openDemo, this, [this] { openDemo(); });
-    connect(welcome_, &forms::Welcome::openFile, action(ui::ActionId::openHousehold), &QAction::trigger);
-    connect(welcome_, &forms::Welcome::importJournal, action(ui::ActionId::importJournal), &QAction::trigger);
-    connect(welcome_, &forms::Welcome::openRecent, this, [this](const QString& path) { openFile(path); });
+    makeWelcome();
     connect(oneWindow_, &OneWindow::asked, this, &MainWindow::bringToFront);
     connect(&theme_, &ui::Theme::changed, this, [this] {
         theme_.remember(settings_);
         syncActions();
     });
     showWelcome();
+}
+
+void MainWindow::makeWelcome()
+{
+    delete welcome_;
+    welcome_ = new forms::Welcome;
+    body_->insertWidget(0, welcome_);
+    connect(welcome_, &forms::Welcome::startFirstStack, this, &MainWindow::startFirstStack);
+    connect(welcome_, &forms::Welcome::openDemo, this, [this] { openDemo(); });
+    connect(welcome_, &forms::Welcome::openFile, action(ui::ActionId::openHousehold), &QAction::trigger);
+    connect(welcome_, &forms::Welcome::importJournal, action(ui::ActionId::importJournal), &QAction::trigger);
+    connect(welcome_, &forms::Welcome::openRecent, this, [this](const QString& path) { openFile(path); });
 }
 
 MainWindow::~MainWindow()
@@ -95,14 +102,8 @@ bool MainWindow::take(const QString& path, bool create)
     notices_->clear();
     household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
     if (shared_) oneWindow_->take(household_->path());
-    desk_ = new Desk{*household_, {theme_, settings_, *notices_, [this](ui::ActionId id) { return action(id); }, [this] { return clock_->minuteOfDay(); }}, body_};
-    body_->addWidget(desk_);
-    body_->setCurrentWidget(desk_);
+    makeDesk();
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
-
-    connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
-    connect(desk_->trends(), &trends::TrendsPage::saveAsked, this, &MainWindow::saveTrends);
-    connect(desk_->trends(), &trends::TrendsPage::printAsked, this, &MainWindow::printTrends);
     QUndoStack* undo = household_->undoStack();
     connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
     connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);
@@ -115,6 +116,16 @@ bool MainWindow::take(const QString& path, bool create)
     syncActions();
     desk_->showPage(Desk::Page::shelf);
     return true;
+}
+
+void MainWindow::makeDesk()
+{
+    desk_ = new Desk{*household_, {theme_, settings_, *notices_, [this](ui::ActionId id) { return action(id); }, [this] { return clock_->minuteOfDay(); }}, body_};
+    body_->addWidget(desk_);
+    body_->setCurrentWidget(desk_);
+    connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
+    connect(desk_->trends(), &trends::TrendsPage::saveAsked, this, &MainWindow::saveTrends);
+    connect(desk_->trends(), &trends::TrendsPage::printAsked, this, &MainWindow::printTrends);
 }
 
 bool MainWindow::openFile(const QString& path)

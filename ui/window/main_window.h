@@ -10,6 +10,7 @@
 #include <QMainWindow>
 #include <QPointer>
 
+#include <functional>
 #include <memory>
 
 class QAction;
@@ -43,6 +44,7 @@ public:
         ui::Settings& settings;
         household::Household::Settings household; ///< createIfAbsent is set by the window as it needs
         QString version;
+        std::function<void(const QString&)> useLanguage; ///< all texts from now on in that language; empty for that of the system
         bool shared = true;          ///< other programs that are asked for the file find this window; not for portraits
     };
 
@@ -87,6 +89,8 @@ private:
     void fillRecent();
     void fillRecordMenu();
     bool take(const QString& path, bool create);
+    void makeDesk();
+    void makeWelcome();
     void addImported(const QString& csv, const journal::Entries& entries, const QStringList& warnings, exchange_view::JournalSheetView* view);
     /// false when people chose to stay with what they have typed.
     bool mayLeave();
@@ -104,6 +108,13 @@ private:
     void showBackups(const QString& path);
     void chooseBackupFolder();
     void offerBackups(const QString& path);
+    // Language and units (main_window_locale.cpp).
+    void makeLocaleActions();
+    void syncLocaleActions();
+    void makeLocaleMenus(QMenu* view);
+    /// Remembers a choice and shows everything anew; nothing when somebody would rather keep what is typed.
+    void choose(const QString& key, const QString& value);
+    void showAnew();
     // What goes onto paper (main_window_paper.cpp).
     void showSheet();
     void showLabels();
@@ -114,13 +125,14 @@ private:
     ui::Settings& settings_;
     household::Household::Settings householdSettings_;
     QString version_;
+    std::function<void(const QString&)> useLanguage_;
     bool shared_;
     QHash<int, QAction*> actions_;
     QMenu* recentMenu_ = nullptr;
     QMenu* recordMenu_ = nullptr;
     Notices* notices_;
     QStackedWidget* body_;
-    forms::Welcome* welcome_;
+    forms::Welcome* welcome_ = nullptr;
     std::unique_ptr<household::Household> household_;
     QPointer<Desk> desk_;
     OneWindow* oneWindow_;

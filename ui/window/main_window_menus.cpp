@@ -109,6 +109,7 @@ void MainWindow::makeActions()
     }
     auto* themes = new QActionGroup{this};
     for (const ui::ActionId id : {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem}) themes->addAction(action(id));
+    makeLocaleActions();
 }
 
 void MainWindow::stepFont(int by)
@@ -148,6 +149,7 @@ void MainWindow::makeMenus()
     fill(colours, {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem});
     QMenu* text = view->addMenu(tr("&Text size"));
     fill(text, {ui::ActionId::fontLarger, ui::ActionId::fontSmaller, ui::ActionId::fontNormal});
+    makeLocaleMenus(view);
     fill(view, {ui::ActionId::lessMotion, ui::ActionId::fullScreen});
 
     QMenu* help = menuBar()->addMenu(tr("&Help"));
@@ -212,6 +214,7 @@ void MainWindow::syncActions()
     action(ui::ActionId::themeDark)->setChecked(theme_.mode() == ui::ThemeMode::dark);
     action(ui::ActionId::themeSystem)->setChecked(theme_.mode() == ui::ThemeMode::system);
     action(ui::ActionId::lessMotion)->setChecked(theme_.lessMotion());
+    syncLocaleActions();
     action(ui::ActionId::fontLarger)->setEnabled(theme_.fontScale() < ui::Theme::largestScale);
     action(ui::ActionId::fontSmaller)->setEnabled(theme_.fontScale() > ui::Theme::smallestScale);
 }

@@ -1,0 +1,147 @@
+#pragma once
+
+#include "tests/ui/window_fixture.h"
+
+#include <QAbstractButton>
+#include <QAbstractItemModel>
+#include <QAbstractItemView>
+#include <QGroupBox>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+#include <QRegularExpression>
+#include <QTranslator>
+
+#include <functional>
+#include <set>
+
+/// Goes through all that a window says: what is read on it, what a screen reader says of it and of what is drawn, tool tips, tables.
+namespace tierloam::window {
+
+/// A language that nobody speaks: each text is 40 % longer, its vowels bear accents and brackets stand around it. What is read without
+/// them was not translated. Placeholders, keys, links and tags stay; formats of dates and lists of words for reading tables are left alone.
+class LongTexts final : public QTranslator {
+public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char* context, const char* source, const char*, int) const override
+    {
+        const QString text = QString::fromUtf8(source);
+        const QLatin1StringView room{context};
+        static const QRegularExpression format{QStringLiteral("^[dMy ,.]+$")};
+        if (room == QLatin1StringView{"SheetWords"} || room == QLatin1StringView{"LoggerWords"} || (room.startsWith(QLatin1StringView{"Q"}) && room != QLatin1StringView{"QObject"}) || format.match(text).hasMatch()) return {};
+        static const QRegularExpression kept{QStringLiteral("%L?\\d+|%L?n|\\{[a-z0-9-]+\\}|\\[\\[[a-z0-9-]+\\||\\]\\]|</?[a-z][^>]*>|&|\\(\\*[^)]*\\)")};
+        QString longer = QStringLiteral("⟦");
+        qsizetype from = 0;
+        for (auto each = kept.globalMatch(text); each.hasNext();) {
+            const auto match = each.next();
+            longer += accented(text.sliced(from, match.capturedStart() - from)) % match.captured();
+            from = match.capturedEnd();
+        }
+        longer += accented(text.sliced(from));
+        int more = static_cast<int>(text.size()) * 2 / 5;
+        for (const QString piece = QStringLiteral("~öö "); more > 0; more -= 4) longer += piece.first(std::min(more, 4));
+        return longer % QStringLiteral("⟧");
+    }
+
+private:
+    static QString accented(QString text)
+    {
+        static const QString plain = QStringLiteral("aeiouAEIOU"), other = QStringLiteral("åéîöüÅÉÎÖÜ");
+        for (QChar& each : text) {
+            if (const qsizetype at = plain.indexOf(each); at >= 0) each = other[at];
+        }
+        return text;
+    }
+};
+
+struct Said {
+    QString where;
+    QString text;
+};
+
+inline void sayInterface(QAccessibleInterface* each, const QString& where, QList<Said>& said, int depth = 0)
+{
+    if (!each || depth > 40 || each->state().invisible) return;
+    for (const auto kind : {QAccessible::Name, QAccessible::Description, QAccessible::Value}) {
+        const QString text = each->text(kind);
+        if (!text.isEmpty()) said << Said{where, text};
+    }
+    const bool table = each->tableInterface() != nullptr; // its model is read instead
+    for (int n = 0; !table && n < each->childCount(); ++n) sayInterface(each->child(n), where, said, depth + 1);
+}
+
+inline QString nameOf(const QWidget* widget)
+{
+    QString name = QString::fromLatin1(widget->metaObject()->className()) % u' ' % widget->objectName();
+    for (const QWidget* up = widget->parentWidget(); up; up = up->parentWidget()) {
+        if (!up->objectName().isEmpty() && !up->objectName().startsWith(QLatin1StringView{"qt_"})) return name % QStringLiteral(" in ") % up->objectName();
+    }
+    return name;
+}
+
+/// All that the widget and those in it say.
+inline QList<Said> saidBy(QWidget* root)
+{
+    QList<Said> said;
+    sayInterface(QAccessible::queryAccessibleInterface(root), nameOf(root), said);
+    for (QWidget* each : root->findChildren<QWidget*>()) {
+        if (!each->isVisibleTo(root)) continue;
+        if (!each->toolTip().isEmpty()) said << Said{nameOf(each), each->toolTip()};
+        const auto* view = qobject_cast<QAbstractItemView*>(each);
+        if (!view || !view->model()) continue;
+        const QAbstractItemModel& model = *view->model();
+        for (int column = 0; column < model.columnCount(); ++column) {
+            said << Said{nameOf(each), model.headerData(column, Qt::Horizontal).toString()};
+            for (int row = 0; row < std::min(model.rowCount(), 40); ++row) {
+                for (const int role : {int{Qt::DisplayRole}, int{Qt::ToolTipRole}, int{Qt::AccessibleTextRole}}) said << Said{nameOf(each), model.index(row, column).data(role).toString()};
+            }
+        }
+    }
+    return said;
+}
+
+/// Labels and buttons that are smaller than what they say.
+inline QStringList clippedIn(QWidget* root)
+{
+    QStringList found;
+    for (QWidget* each : root->findChildren<QWidget*>()) {
+        if (!each->isVisibleTo(root)) continue;
+        if (const auto* label = qobject_cast<QLabel*>(each)) {
+            if (label->text().isEmpty()) continue;
+            const bool wraps = label->wordWrap();
+            const int over = wraps ? label->heightForWidth(label->width()) - label->height() : label->sizeHint().width() - label->width();
+            if (over > 1) found << QStringLiteral("%1: «%2» lacks %3 px %4").arg(nameOf(each), label->text().left(60)).arg(over).arg(wraps ? QStringLiteral("of height") : QStringLiteral("of width"));
+        } else if (const auto* button = qobject_cast<QAbstractButton*>(each)) {
+            if (button->text().isEmpty()) continue;
+            const int over = button->minimumSizeHint().width() - button->width();
+            if (over > 1) found << QStringLiteral("%1: «%2» lacks %3 px").arg(nameOf(each), button->text().left(60)).arg(over);
+        }
+    }
+    return found;
+}
+
+/// Every page, then every form that can be opened for the first stack; `look` is told where it is.
+inline void walkAll(MainWindow& window, const std::function<void(const QString&, QWidget*)>& look)
+{
+    Desk& desk = *window.desk();
+    const auto settle = [] { for (int n = 0; n < 4; ++n) { QCoreApplication::sendPostedEvents(); QCoreApplication::processEvents(); } };
+    const std::pair<Desk::Page, const char*> pages[] = {{Desk::Page::shelf, "shelf"},   {Desk::Page::trends, "trends"},       {Desk::Page::journal, "journal"},
+                                                        {Desk::Page::rotation, "rotation"}, {Desk::Page::materials, "materials"}, {Desk::Page::handbook, "handbook"}};
+    for (const auto& [page, name] : pages) {
+        desk.showPage(page);
+        settle();
+        look(QString::fromLatin1(name), &window);
+    }
+    desk.showPage(Desk::Page::shelf);
+    for (QAction* act : desk.shelf()->stackActions()) {
+        if (!act->isEnabled() || !act->text().contains(u'…')) continue;
+        if (act->objectName() == QLatin1StringView{"moreActs"}) continue; // a menu
+        act->trigger();
+        settle();
+        look(QStringLiteral("form ") % act->objectName(), &window);
+        QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : &window, Qt::Key_Escape);
+        settle();
+    }
+}
+
+}

@@ -1,0 +1,157 @@
+#include "tests/ui/walk.h"
+
+#include "ui/common/formats.h"
+
+#include <QLibraryInfo>
+#include <QLocale>
+
+namespace tierloam::window {
+
+namespace {
+
+class WindowLanguages : public WindowTest {
+protected:
+    void TearDown() override
+    {
+        WindowTest::TearDown();
+        ui::setMeasures(ui::Measures::metric);
+        QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
+        QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    }
+};
+
+void tell(const std::set<QString>& found)
+{
+    for (const QString& each : found) ADD_FAILURE() << each.toStdString();
+}
+
+TEST_F(WindowLanguages, EveryTextIsTranslatedAndNoneIsClipped)
+{
+    LongTexts texts;
+    QCoreApplication::installTranslator(&texts);
+    make();
+    openSample();
+    std::set<QString> plain, clipped;
+    static const QRegularExpression word{QStringLiteral("[A-Za-z]*[aeiou][A-Za-z]*")};
+    walkAll(*window_, [&](const QString& where, QWidget* root) {
+        for (const Said& each : saidBy(root)) {
+            for (auto match = word.globalMatch(each.text); match.hasNext();) {
+                const QString found = match.next().captured();
+                if (found.size() > 2) plain.insert(where % QStringLiteral(": ") % each.where % QStringLiteral(": «") % each.text.left(100) % u'»');
+            }
+        }
+        for (const QString& each : clippedIn(root)) clipped.insert(where % QStringLiteral(": ") % each);
+    });
+    QCoreApplication::removeTranslator(&texts);
+    tell(plain);
+    tell(clipped);
+}
+
+TEST_F(WindowLanguages, UnitsOfTheUnitedStatesOnEveryPage)
+{
+    ui::setMeasures(ui::Measures::us);
+    make();
+    openSample();
+    std::set<QString> metric;
+    static const QRegularExpression unit{QStringLiteral("\\d[\\s\\x{00a0}]?(kg|g|L|mL|cm|mm|m²|°C|kg/m²|g/d)(?![A-Za-z/])")};
+    walkAll(*window_, [&](const QString& where, QWidget* root) {
+        for (const Said& each : saidBy(root))
+            if (unit.match(each.text).hasMatch()) metric.insert(where % QStringLiteral(": ") % each.where % QStringLiteral(": «") % each.text.left(140) % u'»');
+    });
+    tell(metric);
+}
+
+TEST_F(WindowLanguages, UnitsAndLanguageAreChosenWhileTheWindowStands)
+{
+    QStringList used;
+    LongTexts texts;
+    window_ = std::make_unique<MainWindow>(MainWindow::Needs{std::make_shared<household::FixedClock>(tests::sampleToday(), 18 * 60 + 42), *theme_, answers_, *settings_, {}, QStringLiteral("1.2.3"),
+                                                             [&](const QString& language) {
+                                                                 used << language;
+                                                                 QCoreApplication::removeTranslator(&texts);
+                                                                 if (language == QLatin1StringView{"de"}) QCoreApplication::installTranslator(&texts);
+                                                             }});
+    openSample();
+    const std::size_t before = entries();
+    desk().showPage(Desk::Page::trends);
+    window_->action(ui::ActionId::languageGerman)->trigger();
+    settle();
+    EXPECT_EQ(used, QStringList{QStringLiteral("de")});
+    EXPECT_EQ(settings_->value(QStringLiteral("window/language")).toString(), QStringLiteral("de"));
+    EXPECT_EQ(desk().page(), Desk::Page::trends) << "the page stays";
+    EXPECT_EQ(entries(), before);
+    EXPECT_TRUE(window_->action(ui::ActionId::openHousehold)->text().startsWith(u'⟦'));
+    EXPECT_TRUE(window_->action(ui::ActionId::languageGerman)->isChecked());
+    EXPECT_EQ(window_->menuBar()->actions().size(), 5);
+    EXPECT_TRUE(window_->menuBar()->actions().constFirst()->text().startsWith(u'⟦'));
+    window_->action(ui::ActionId::languageEnglish)->trigger();
+    settle();
+    EXPECT_EQ(window_->action(ui::ActionId::openHousehold)->text(), QStringLiteral("&Open household…"));
+
+    window_->action(ui::ActionId::measuresUs)->trigger();
+    settle();
+    EXPECT_EQ(ui::measures(), ui::Measures::us);
+    EXPECT_EQ(settings_->value(QStringLiteral("window/measures")).toString(), QStringLiteral("us"));
+    desk().showPage(Desk::Page::shelf);
+    settle();
+    bool pounds = false;
+    for (const Said& each : saidBy(window_.get())) pounds = pounds || each.text.contains(QStringLiteral("\u00a0lb"));
+    EXPECT_TRUE(pounds);
+}
+
+TEST_F(WindowLanguages, QtSpeaksEachLanguageToo)
+{
+    for (const char* language : {"de", "es", "fr"}) {
+        QTranslator qt;
+        EXPECT_TRUE(qt.load(QLocale{QString::fromLatin1(language)}, QStringLiteral("qtbase"), QStringLiteral("_"), QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+            << language << ": the package qt6-translations-l10n is needed";
+        EXPECT_FALSE(qt.translate("QPlatformTheme", "Cancel").isEmpty()) << language;
+    }
+}
+
+TEST_F(WindowLanguages, FromRightToLeftEverythingIsMirroredAndNumbersStayWhole)
+{
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    make();
+    openSample();
+    std::set<QString> wrong;
+    walkAll(*window_, [&](const QString& where, QWidget* root) {
+        for (const QWidget* each : root->findChildren<QWidget*>()) {
+            if (each->isVisibleTo(root) && each->layoutDirection() != Qt::RightToLeft && !each->testAttribute(Qt::WA_SetLayoutDirection))
+                wrong.insert(where % QStringLiteral(": ") % nameOf(each));
+        }
+        for (const QString& each : clippedIn(root)) wrong.insert(where % QStringLiteral(": ") % each);
+    });
+    tell(wrong);
+    const auto* rail = window_->findChild<QWidget*>(QStringLiteral("rail"));
+    ASSERT_NE(rail, nullptr);
+    EXPECT_GT(rail->mapTo(window_.get(), QPoint{0, 0}).x(), window_->width() / 2) << "the rail stands at the leading edge";
+}
+
+TEST_F(WindowLanguages, EverythingThatCanBeWorkedHasANameAndIsReachedByTab)
+{
+    openSample();
+    std::set<QString> unnamed, unreached;
+    walkAll(*window_, [&](const QString& where, QWidget* root) {
+        std::set<QWidget*> wanted;
+        for (QWidget* each : root->findChildren<QWidget*>()) {
+            if (!each->isVisibleTo(root) || !each->isEnabled() || each->focusProxy()) continue;
+            if (!(each->focusPolicy() & Qt::TabFocus)) continue;
+            auto* interface = QAccessible::queryAccessibleInterface(each);
+            if (!interface || interface->text(QAccessible::Name).trimmed().isEmpty()) unnamed.insert(where % QStringLiteral(": ") % nameOf(each));
+            wanted.insert(each);
+        }
+        for (std::size_t n = 0; n < 3 * wanted.size() + 30; ++n) {
+            QWidget* focus = QApplication::focusWidget();
+            wanted.erase(focus);
+            QTest::keyClick(focus ? focus : root, Qt::Key_Tab);
+        }
+        for (const QWidget* each : wanted) unreached.insert(where % QStringLiteral(": ") % nameOf(each));
+    });
+    tell(unnamed);
+    for (const QString& each : unreached) ADD_FAILURE() << "not reached by Tab: " << each.toStdString();
+}
+
+}
+
+}
