@@ -495,10 +495,6 @@
         <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt das Volk, und es schrumpft.</translation>
     </message>
     <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei.</translation>
-    </message>
-    <message>
         <source>Nothing is lost: the castings keep where they are.</source>
         <translation>Nichts geht verloren: der Humus hält sich, wo er ist.</translation>
     </message>
@@ -653,10 +649,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Jedes Datum und jede Menge wird von Woche zu Woche unsicherer.</translation>
-    </message>
-    <message>
-        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
-        <translation>Die Reihe ist gekommen oder kommt innerhalb von 14 Tagen, die unterste Etage ist nicht sicher reif, und ein Blick würde es klären; kein Blick in den letzten 10 Tagen.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late.</source>
@@ -821,10 +813,6 @@
     <message>
         <source>not fed yet; at most %1 this week</source>
         <translation>noch nicht gefüttert; höchstens %1 in dieser Woche</translation>
-    </message>
-    <message>
-        <source>Feed up to %1</source>
-        <translation>Bis zu %1 füttern</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1163,6 +1151,114 @@
             <numerusform>%n Tag</numerusform>
             <numerusform>%n Tage</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
+        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält 1,25 cm Humus, darf trotzdem gehoben werden.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
+        <translation>Ein Blick klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder er engt nach einem Monat ohne Blick den Reifetermin um 14 Tage ein; kein Blick in den letzten 7 Tagen.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist, und in ein Messgefäß ablassen</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist, und durchspülen</translation>
+    </message>
+    <message>
+        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
+        <translation>; von den üblichen %1 je Woche sind %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über 30 °C über 5 %</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2</source>
+        <translation>%1 füttern, höchstens %2</translation>
+    </message>
+    <message>
+        <source>Feed at most %1</source>
+        <translation>Höchstens %1 füttern</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready: lift it when you like</source>
+        <translation>Die unterste Etage ist reif: hebe sie, wann du willst</translation>
+    </message>
+    <message>
+        <source>; the top tray has had %1 and holds %2 cm of castings</source>
+        <translation>; die oberste Etage steht seit %1 und enthält %2 cm Humus</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by less than a day for %1 min of work</source>
+        <translation>; das engt den Termin um weniger als einen Tag ein, für %1 min Arbeit</translation>
+    </message>
+    <message>
+        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; das engt den Termin (%1) um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
+        <translation>gefüllt: %1; Humus nach der Schätzung %2 cm (%3 bis %4), gewünscht 2,5; mit mehr als dem ist sie an der Reihe</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the top tray</source>
+        <translation>Messen, wie tief der Humus in der obersten Etage liegt</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the bottom tray</source>
+        <translation>Messen, wie tief der Humus in der untersten Etage liegt</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in this tray</source>
+        <translation>Messen, wie tief der Humus in dieser Etage liegt</translation>
+    </message>
+    <message>
+        <source>Look for bits in this tray</source>
+        <translation>In dieser Etage nach Resten sehen</translation>
+    </message>
+    <message>
+        <source>See how much of the last feeding is left</source>
+        <translation>Nachsehen, wie viel von der letzten Fütterung übrig ist</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms</source>
+        <translation>Nachsehen, ob wenige, einige oder viele Würmer da sind</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed</source>
+        <translation>Die Würmer eines Teils des Betts wiegen</translation>
+    </message>
+    <message>
+        <source>Count the worms in a litre of the bed</source>
+        <translation>Die Würmer in einem Liter des Betts zählen</translation>
+    </message>
+    <message>
+        <source>Weigh the bottom tray</source>
+        <translation>Die unterste Etage wiegen</translation>
+    </message>
+    <message>
+        <source>Weigh this tray</source>
+        <translation>Diese Etage wiegen</translation>
+    </message>
+    <message>
+        <source>Measure the moisture of the bed</source>
+        <translation>Die Feuchte des Betts messen</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed</source>
+        <translation>Eine Handvoll des Betts drücken</translation>
+    </message>
+    <message>
+        <source>Read the temperature of the bed</source>
+        <translation>Die Temperatur des Betts ablesen</translation>
+    </message>
+    <message>
+        <source>Drain the sump into a measure</source>
+        <translation>Die Auffangschale in ein Messgefäß ablassen</translation>
+    </message>
+    <message>
+        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>seit %1 kein Blick; von allen Blicken sagt dieser für die Arbeit am meisten darüber, wann die unterste Etage reif ist</translation>
     </message>
 </context>
 <context>
@@ -1847,6 +1943,44 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>it is shut on that day</source>
         <translation>er ist an diesem Tag zu</translation>
+    </message>
+</context>
+<context>
+    <name>DueActs</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what is recorded</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amount</comment>
+        <translation>%1 füttern</translation>
+    </message>
+    <message>
+        <source>%1 of paper</source>
+        <comment>amount</comment>
+        <translation>%1 Papier</translation>
+    </message>
+    <message>
+        <source>water %1</source>
+        <comment>amount</comment>
+        <translation>%1 gießen</translation>
+    </message>
+    <message>
+        <source>drain %1</source>
+        <comment>amount</comment>
+        <translation>%1 ablassen</translation>
+    </message>
+    <message>
+        <source>flush with %1</source>
+        <comment>amount</comment>
+        <translation>mit %1 durchspülen</translation>
+    </message>
+    <message>
+        <source>tray on top, %1 of %2</source>
+        <comment>amount, bedding</comment>
+        <translation>Etage obenauf, %1 %2</translation>
     </message>
 </context>
 <context>
@@ -10540,10 +10674,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 · das Jahr wird geplant</translation>
     </message>
     <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>Das Jahr jedes Stapels steht hier, sobald es einen gibt.</translation>
-    </message>
-    <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>Das Jahr wird geplant; gleich steht es hier.</translation>
     </message>
@@ -10608,6 +10738,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source> On that day much of the tray is likely not castings yet.</source>
         <translation> An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
+        <translation>Sobald ein Stapel steht, erscheint hier sein kommendes Jahr: wann jede Etage reif ist, hinzukommt, gehoben und genommen wird, was in dieser Woche zu füttern ist, was die nächste Reihe vorzöge und was eine Änderung bewirkte.</translation>
     </message>
 </context>
 <context>
@@ -10722,8 +10856,32 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
-        <translation>150 g mehr Futter je Woche in jedem Stapel: %1 (%2). Das Bett 2 °C wärmer: %3 (%4). Auch jede Ernte an ihrer Reihe statt an einem Sammeltag gewinnt Tage.</translation>
+        <source>%1: %2 (%3)</source>
+        <comment>what is changed, chance, litres</comment>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack</source>
+        <translation>150 g mehr Futter je Woche in jedem Stapel</translation>
+    </message>
+    <message>
+        <source>the beds 2 °C warmer</source>
+        <translation>die Betten 2 °C wärmer</translation>
+    </message>
+    <message>
+        <source>one tray more in each stack</source>
+        <translation>eine Etage mehr in jedem Stapel</translation>
+    </message>
+    <message>
+        <source>each harvest on its own turn</source>
+        <translation>jede Ernte, wenn sie an der Reihe ist</translation>
+    </message>
+    <message numerus="yes">
+        <source>gathered %n day(s) later</source>
+        <translation>
+            <numerusform>%n Tag später gesammelt</numerusform>
+            <numerusform>%n Tage später gesammelt</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11404,10 +11562,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Problem?</translation>
     </message>
     <message>
-        <source>%1: water</source>
-        <translation>%1: Wasser</translation>
-    </message>
-    <message>
         <source>Read only</source>
         <translation>Nur lesen</translation>
     </message>
@@ -11441,6 +11595,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Due</source>
         <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1: nicht eingetragen. %2</translation>
     </message>
 </context>
 <context>
@@ -11581,6 +11739,27 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Show what was put off</source>
         <translation>Zeigen, was aufgeschoben wurde</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <comment>opens the form of what is due</comment>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Another amount or day: opens the form</source>
+        <translation>Andere Menge oder anderer Tag: öffnet das Formular</translation>
+    </message>
+    <message>
+        <source>Other amount or day for %1</source>
+        <translation>Andere Menge oder anderer Tag für %1</translation>
+    </message>
+    <message>
+        <source>%1 %2. Writes down at one click: %3</source>
+        <translation>%1 %2. Trägt mit einem Klick ein: %3</translation>
+    </message>
+    <message>
+        <source>Writes down at one click: %1</source>
+        <translation>Trägt mit einem Klick ein: %1</translation>
     </message>
 </context>
 <context>

@@ -495,10 +495,6 @@
         <translation>La bandeja superior se llena hasta el borde, la cama gastada quita sitio a la colonia y esta mengua.</translation>
     </message>
     <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>La bandeja inferior está lista al 80&#xa0;%, pero la superior aún no está completa o queda una bandeja libre.</translation>
-    </message>
-    <message>
         <source>Nothing is lost: the castings keep where they are.</source>
         <translation>No se pierde nada: el humus se conserva donde está.</translation>
     </message>
@@ -653,10 +649,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Cada fecha y cada cantidad pierden certeza semana a semana.</translation>
-    </message>
-    <message>
-        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
-        <translation>Le toca el turno o le tocará en 14 días, no es seguro que la bandeja inferior esté lista y mirarla lo aclararía; nadie ha mirado en los últimos 10 días.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late.</source>
@@ -821,10 +813,6 @@
     <message>
         <source>not fed yet; at most %1 this week</source>
         <translation>aún sin aportes; como máximo %1 esta semana</translation>
-    </message>
-    <message>
-        <source>Feed up to %1</source>
-        <translation>Aporta hasta %1</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1163,6 +1151,114 @@
             <numerusform>%n día</numerusform>
             <numerusform>%n días</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
+        <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene 1,25 cm de humus, se puede levantar igualmente.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
+        <translation>Es probable que una mirada aclare si la bandeja de abajo está lista o la de arriba llena, o estrecha en 14 días la fecha de maduración tras un mes sin ninguna; ninguna mirada en los últimos 7 días.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Mirar cuánto hay en el depósito y vaciarlo en una medida</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Mirar cuánto hay en el depósito y enjuagarlo</translation>
+    </message>
+    <message>
+        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
+        <translation>; de los %1 usuales por semana se toleran %2: con más, la probabilidad de poco aire o de un lecho a más de 30 °C pasa del 5 %</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2</source>
+        <translation>Alimentar con %1, como mucho %2</translation>
+    </message>
+    <message>
+        <source>Feed at most %1</source>
+        <translation>Alimentar con %1 como mucho</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready: lift it when you like</source>
+        <translation>La bandeja de abajo está lista: levántala cuando quieras</translation>
+    </message>
+    <message>
+        <source>; the top tray has had %1 and holds %2 cm of castings</source>
+        <translation>; la bandeja de arriba lleva %1 y tiene %2 cm de humus</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by less than a day for %1 min of work</source>
+        <translation>; estrecha la fecha menos de un día por %1 min de trabajo</translation>
+    </message>
+    <message>
+        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; estrecha la fecha (%1) en unos %2 por %3 min de trabajo, %4 días por minuto</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
+        <translation>llena: %1; humus según la estimación %2 cm (%3 a %4), se quieren 2,5; con más que eso, ha llegado su turno</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the top tray</source>
+        <translation>Medir qué profundidad tiene el humus en la bandeja de arriba</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the bottom tray</source>
+        <translation>Medir qué profundidad tiene el humus en la bandeja de abajo</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in this tray</source>
+        <translation>Medir qué profundidad tiene el humus en esta bandeja</translation>
+    </message>
+    <message>
+        <source>Look for bits in this tray</source>
+        <translation>Buscar restos en esta bandeja</translation>
+    </message>
+    <message>
+        <source>See how much of the last feeding is left</source>
+        <translation>Mirar cuánto queda de la última comida</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms</source>
+        <translation>Mirar si hay pocas, algunas o muchas lombrices</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed</source>
+        <translation>Pesar las lombrices de una parte del lecho</translation>
+    </message>
+    <message>
+        <source>Count the worms in a litre of the bed</source>
+        <translation>Contar las lombrices en un litro del lecho</translation>
+    </message>
+    <message>
+        <source>Weigh the bottom tray</source>
+        <translation>Pesar la bandeja de abajo</translation>
+    </message>
+    <message>
+        <source>Weigh this tray</source>
+        <translation>Pesar esta bandeja</translation>
+    </message>
+    <message>
+        <source>Measure the moisture of the bed</source>
+        <translation>Medir la humedad del lecho</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed</source>
+        <translation>Apretar un puñado del lecho</translation>
+    </message>
+    <message>
+        <source>Read the temperature of the bed</source>
+        <translation>Leer la temperatura del lecho</translation>
+    </message>
+    <message>
+        <source>Drain the sump into a measure</source>
+        <translation>Vaciar el depósito en una medida</translation>
+    </message>
+    <message>
+        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>ninguna mirada desde hace %1; de todas, esta es la que más dice, por su trabajo, de cuándo está lista la bandeja de abajo</translation>
     </message>
 </context>
 <context>
@@ -1848,6 +1944,44 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>it is shut on that day</source>
         <translation>ese día está cerrado</translation>
+    </message>
+</context>
+<context>
+    <name>DueActs</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what is recorded</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amount</comment>
+        <translation>alimentar con %1</translation>
+    </message>
+    <message>
+        <source>%1 of paper</source>
+        <comment>amount</comment>
+        <translation>%1 de papel</translation>
+    </message>
+    <message>
+        <source>water %1</source>
+        <comment>amount</comment>
+        <translation>regar con %1</translation>
+    </message>
+    <message>
+        <source>drain %1</source>
+        <comment>amount</comment>
+        <translation>vaciar %1</translation>
+    </message>
+    <message>
+        <source>flush with %1</source>
+        <comment>amount</comment>
+        <translation>enjuagar con %1</translation>
+    </message>
+    <message>
+        <source>tray on top, %1 of %2</source>
+        <comment>amount, bedding</comment>
+        <translation>bandeja encima, %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -10541,10 +10675,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 · se está planificando el año</translation>
     </message>
     <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>El año de cada torre aparece aquí en cuanto haya una.</translation>
-    </message>
-    <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>Se está planificando el año; aparece aquí en un momento.</translation>
     </message>
@@ -10609,6 +10739,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source> On that day much of the tray is likely not castings yet.</source>
         <translation> Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
+        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se levanta y se toma, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
     </message>
 </context>
 <context>
@@ -10723,8 +10857,32 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
-        <translation>150 g más de alimento por semana en cada torre: %1 (%2). El lecho 2 °C más templado: %3 (%4). Cosechar cada bandeja en su turno, en vez de en un día común, también gana días.</translation>
+        <source>%1: %2 (%3)</source>
+        <comment>what is changed, chance, litres</comment>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack</source>
+        <translation>150 g más de comida por semana en cada torre</translation>
+    </message>
+    <message>
+        <source>the beds 2 °C warmer</source>
+        <translation>los lechos 2 °C más calientes</translation>
+    </message>
+    <message>
+        <source>one tray more in each stack</source>
+        <translation>una bandeja más en cada torre</translation>
+    </message>
+    <message>
+        <source>each harvest on its own turn</source>
+        <translation>cada cosecha en su turno</translation>
+    </message>
+    <message numerus="yes">
+        <source>gathered %n day(s) later</source>
+        <translation>
+            <numerusform>reunidas %n día más tarde</numerusform>
+            <numerusform>reunidas %n días más tarde</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11405,10 +11563,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Va mal?</translation>
     </message>
     <message>
-        <source>%1: water</source>
-        <translation>%1: riego</translation>
-    </message>
-    <message>
         <source>Read only</source>
         <translation>Solo lectura</translation>
     </message>
@@ -11442,6 +11596,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Estimates: %1 of %2</source>
         <translation>Estimaciones: %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1: no anotado. %2</translation>
     </message>
 </context>
 <context>
@@ -11582,6 +11740,27 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Show what was put off</source>
         <translation>Mostrar lo aplazado</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <comment>opens the form of what is due</comment>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Another amount or day: opens the form</source>
+        <translation>Otra cantidad u otro día: abre el formulario</translation>
+    </message>
+    <message>
+        <source>Other amount or day for %1</source>
+        <translation>Otra cantidad u otro día para %1</translation>
+    </message>
+    <message>
+        <source>%1 %2. Writes down at one click: %3</source>
+        <translation>%1 %2. Anota con un clic: %3</translation>
+    </message>
+    <message>
+        <source>Writes down at one click: %1</source>
+        <translation>Anota con un clic: %1</translation>
     </message>
 </context>
 <context>

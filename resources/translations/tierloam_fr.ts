@@ -495,10 +495,6 @@
         <translation>Le plateau du haut se remplit jusqu’au bord, la litière usée prend la place de la colonie, et celle-ci diminue.</translation>
     </message>
     <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>Le plateau du bas est prêt à 80&#xa0;%, mais celui du haut n’est pas encore rempli, ou un plateau est libre.</translation>
-    </message>
-    <message>
         <source>Nothing is lost: the castings keep where they are.</source>
         <translation>Rien n’est perdu&#xa0;: le lombricompost se garde où il est.</translation>
     </message>
@@ -653,10 +649,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Chaque date et chaque quantité perd en certitude de semaine en semaine.</translation>
-    </message>
-    <message>
-        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
-        <translation>Le tour est venu ou vient dans les 14 jours, il n’est pas sûr que le plateau du bas soit prêt, et un regard trancherait&#xa0;; aucun regard ces 10 derniers jours.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late.</source>
@@ -821,10 +813,6 @@
     <message>
         <source>not fed yet; at most %1 this week</source>
         <translation>pas encore nourri&#xa0;; au plus %1 cette semaine</translation>
-    </message>
-    <message>
-        <source>Feed up to %1</source>
-        <translation>Donner jusqu’à %1</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1163,6 +1151,114 @@
             <numerusform>%n jour</numerusform>
             <numerusform>%n jours</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
+        <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient 1,25 cm de lombricompost, on peut tout de même le lever.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
+        <translation>Un coup d’œil dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de maturité de 14 jours après un mois sans aucun&#xa0;; aucun coup d’œil ces 7 derniers jours.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Voir jusqu’où le bac est rempli, et le vider dans une mesure</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Voir jusqu’où le bac est rempli, et le rincer</translation>
+    </message>
+    <message>
+        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
+        <translation>; des %1 habituels par semaine, %2 sont supportés&#xa0;: avec plus, le risque de manque d’air ou d’un lit au-dessus de 30 °C dépasse 5 %</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2</source>
+        <translation>Nourrir de %1, au plus %2</translation>
+    </message>
+    <message>
+        <source>Feed at most %1</source>
+        <translation>Nourrir d’au plus %1</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready: lift it when you like</source>
+        <translation>Le plateau du bas est prêt&#xa0;: levez-le quand vous voulez</translation>
+    </message>
+    <message>
+        <source>; the top tray has had %1 and holds %2 cm of castings</source>
+        <translation>; le plateau du haut est là depuis %1 et contient %2 cm de lombricompost</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by less than a day for %1 min of work</source>
+        <translation>; cela resserre la date de moins d’un jour pour %1 min de travail</translation>
+    </message>
+    <message>
+        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; cela resserre la date (%1) d’environ %2 pour %3 min de travail, %4 jours par minute</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
+        <translation>rempli&#xa0;: %1&#xa0;; lombricompost selon l’estimation %2 cm (%3 à %4), 2,5 voulus&#xa0;; au-delà, son tour est venu</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the top tray</source>
+        <translation>Mesurer la profondeur du lombricompost dans le plateau du haut</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the bottom tray</source>
+        <translation>Mesurer la profondeur du lombricompost dans le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in this tray</source>
+        <translation>Mesurer la profondeur du lombricompost dans ce plateau</translation>
+    </message>
+    <message>
+        <source>Look for bits in this tray</source>
+        <translation>Chercher des restes dans ce plateau</translation>
+    </message>
+    <message>
+        <source>See how much of the last feeding is left</source>
+        <translation>Voir ce qui reste du dernier apport</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms</source>
+        <translation>Voir s’il y a peu, quelques ou beaucoup de vers</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed</source>
+        <translation>Peser les vers d’une partie du lit</translation>
+    </message>
+    <message>
+        <source>Count the worms in a litre of the bed</source>
+        <translation>Compter les vers dans un litre du lit</translation>
+    </message>
+    <message>
+        <source>Weigh the bottom tray</source>
+        <translation>Peser le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Weigh this tray</source>
+        <translation>Peser ce plateau</translation>
+    </message>
+    <message>
+        <source>Measure the moisture of the bed</source>
+        <translation>Mesurer l’humidité du lit</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed</source>
+        <translation>Presser une poignée du lit</translation>
+    </message>
+    <message>
+        <source>Read the temperature of the bed</source>
+        <translation>Lire la température du lit</translation>
+    </message>
+    <message>
+        <source>Drain the sump into a measure</source>
+        <translation>Vider le bac dans une mesure</translation>
+    </message>
+    <message>
+        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>aucun coup d’œil depuis %1&#xa0;; de tous, celui-ci en dit le plus, pour le travail, sur la date où le plateau du bas sera prêt</translation>
     </message>
 </context>
 <context>
@@ -1847,6 +1943,44 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>it is shut on that day</source>
         <translation>il est fermé ce jour-là</translation>
+    </message>
+</context>
+<context>
+    <name>DueActs</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what is recorded</comment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amount</comment>
+        <translation>nourrir de %1</translation>
+    </message>
+    <message>
+        <source>%1 of paper</source>
+        <comment>amount</comment>
+        <translation>%1 de papier</translation>
+    </message>
+    <message>
+        <source>water %1</source>
+        <comment>amount</comment>
+        <translation>arroser de %1</translation>
+    </message>
+    <message>
+        <source>drain %1</source>
+        <comment>amount</comment>
+        <translation>vider %1</translation>
+    </message>
+    <message>
+        <source>flush with %1</source>
+        <comment>amount</comment>
+        <translation>rincer avec %1</translation>
+    </message>
+    <message>
+        <source>tray on top, %1 of %2</source>
+        <comment>amount, bedding</comment>
+        <translation>plateau dessus, %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -10540,10 +10674,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 · l’année se planifie</translation>
     </message>
     <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>L’année de chaque pile se trouve ici dès qu’il y en a une.</translation>
-    </message>
-    <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>L’année se planifie&#xa0;; elle sera ici dans un instant.</translation>
     </message>
@@ -10608,6 +10738,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source> On that day much of the tray is likely not castings yet.</source>
         <translation> Ce jour-là, une grande part du plateau n’est sans doute pas encore lombricompost.</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
+        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, levé et pris, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
     </message>
 </context>
 <context>
@@ -10722,8 +10856,32 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
-        <translation>150 g de nourriture en plus par semaine dans chaque pile&#xa0;: %1 (%2). Le lit 2 °C plus chaud&#xa0;: %3 (%4). Récolter chaque fois à son tour plutôt qu’à un jour groupé fait aussi gagner des jours.</translation>
+        <source>%1: %2 (%3)</source>
+        <comment>what is changed, chance, litres</comment>
+        <translation>%1&#xa0;: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack</source>
+        <translation>150 g de nourriture de plus par semaine dans chaque pile</translation>
+    </message>
+    <message>
+        <source>the beds 2 °C warmer</source>
+        <translation>les lits plus chauds de 2 °C</translation>
+    </message>
+    <message>
+        <source>one tray more in each stack</source>
+        <translation>un plateau de plus dans chaque pile</translation>
+    </message>
+    <message>
+        <source>each harvest on its own turn</source>
+        <translation>chaque récolte à son tour</translation>
+    </message>
+    <message numerus="yes">
+        <source>gathered %n day(s) later</source>
+        <translation>
+            <numerusform>regroupées %n jour plus tard</numerusform>
+            <numerusform>regroupées %n jours plus tard</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11404,10 +11562,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Un souci&#xa0;?</translation>
     </message>
     <message>
-        <source>%1: water</source>
-        <translation>%1&#xa0;: eau</translation>
-    </message>
-    <message>
         <source>Read only</source>
         <translation>Lecture seule</translation>
     </message>
@@ -11441,6 +11595,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Estimates: %1 of %2</source>
         <translation>Estimations&#xa0;: %1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1&#xa0;: non noté. %2</translation>
     </message>
 </context>
 <context>
@@ -11581,6 +11739,27 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Show what was put off</source>
         <translation>Montrer ce qui a été reporté</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <comment>opens the form of what is due</comment>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Another amount or day: opens the form</source>
+        <translation>Autre quantité ou autre jour&#xa0;: ouvre le formulaire</translation>
+    </message>
+    <message>
+        <source>Other amount or day for %1</source>
+        <translation>Autre quantité ou autre jour pour %1</translation>
+    </message>
+    <message>
+        <source>%1 %2. Writes down at one click: %3</source>
+        <translation>%1 %2. Note en un clic&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Writes down at one click: %1</source>
+        <translation>Note en un clic&#xa0;: %1</translation>
     </message>
 </context>
 <context>
