@@ -483,6 +483,70 @@
         <source>Move the stack to the right</source>
         <translation>Stapel nach rechts schieben</translation>
     </message>
+    <message>
+        <source>Drainage added up</source>
+        <translation>Ablass aufsummiert</translation>
+    </message>
+    <message>
+        <source>Yield by year</source>
+        <translation>Ertrag nach Jahr</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Eine Änderung durchspielen</translation>
+    </message>
+    <message>
+        <source>Fewer days</source>
+        <translation>Weniger Tage</translation>
+    </message>
+    <message>
+        <source>More days</source>
+        <translation>Mehr Tage</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Alle Tage</translation>
+    </message>
+    <message>
+        <source>Earlier days</source>
+        <translation>Frühere Tage</translation>
+    </message>
+    <message>
+        <source>Later days</source>
+        <translation>Spätere Tage</translation>
+    </message>
+    <message>
+        <source>Picture (&amp;PNG)…</source>
+        <translation>Bild (&amp;PNG)…</translation>
+    </message>
+    <message>
+        <source>Drawing (&amp;SVG)…</source>
+        <translation>Zeichnung (&amp;SVG)…</translation>
+    </message>
+    <message>
+        <source>Pages (P&amp;DF)…</source>
+        <translation>Seiten (P&amp;DF)…</translation>
+    </message>
+    <message>
+        <source>Figures (&amp;CSV)…</source>
+        <translation>Zahlen (&amp;CSV)…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>D&amp;rucken…</translation>
+    </message>
+    <message>
+        <source>One more like it…</source>
+        <translation>Noch einen wie diesen…</translation>
+    </message>
+    <message>
+        <source>Record several…</source>
+        <translation>Mehrere eintragen…</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Spalten…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1589,6 +1653,25 @@
     <message>
         <source>colony</source>
         <translation>Volk</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
+        <translation>Stand %1. Linien sind Schätzungen, Bänder der Bereich, der in neun von zehn Fällen hält; das Schattierte ist die Vorhersage.</translation>
+    </message>
+    <message>
+        <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation>%1. Schätzungen, keine Messungen: ein Blick in die Etage gilt mehr als jede Zahl hier.</translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation>Die Zeichen in den Diagrammen</translation>
     </message>
 </context>
 <context>
@@ -7978,6 +8061,140 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>read by hand</source>
         <translation>von Hand gemessen</translation>
     </message>
+    <message>
+        <source>It is ready, more likely than not.</source>
+        <translation>Sie ist eher reif als nicht.</translation>
+    </message>
+    <message>
+        <source>The forecast reaches it about %1.</source>
+        <translation>Die Vorhersage erreicht es etwa %1.</translation>
+    </message>
+    <message>
+        <source>The forecast that is shown does not reach it.</source>
+        <translation>Die gezeigte Vorhersage erreicht es nicht.</translation>
+    </message>
+    <message>
+        <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
+        <translation>Hier steht, wie viel unverarbeitetes Futter und Einstreu die unterste Etage neben ihrem Humus enthält, ab der ersten Einstreu, mit der Linie, bei der sie reif ist.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
+        <translation>Hier steht ein Balken je Ernte, sobald Humus entnommen und gewogen ist, neben dem Erwarteten.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation>Futter zu Humus</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Ertrag</translation>
+    </message>
+    <message>
+        <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
+        <translation>aufsummiert, %1; Stufen: abgelassen; Linie: zu erwarten, ihr Bereich, als irrte jede Woche zur selben Seite</translation>
+    </message>
+    <message>
+        <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
+        <translation>unverarbeitete Trockenmasse zu Humus in der untersten Etage, logarithmisch; jede Charge hat ihre eigene Linie</translation>
+    </message>
+    <message>
+        <source>castings taken in a year, %1; upright stroke: to be expected</source>
+        <translation>im Jahr entnommener Humus, %1; senkrechter Strich: zu erwarten</translation>
+    </message>
+    <message>
+        <source>castings of each harvest, %1; upright stroke: to be expected</source>
+        <translation>Humus jeder Ernte, %1; senkrechter Strich: zu erwarten</translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation>%1 entnommen</translation>
+    </message>
+    <message>
+        <source>%1; %2 expected of %3 of it</source>
+        <translation>%1; %2 erwartet von %3 davon</translation>
+    </message>
+    <message>
+        <source>%1, %2 expected</source>
+        <translation>%1, %2 erwartet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of castings in %n harvest(s).</source>
+        <translation>
+            <numerusform>%1 Humus in %n Ernte.</numerusform>
+            <numerusform>%1 Humus in %n Ernten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bars lie within what was expected.</source>
+        <translation>%1 von %2 Balken liegen im Erwarteten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+        <translation>
+            <numerusform>%n Ernte nach Volumen gemessen: vermerkt, ohne Balken.</numerusform>
+            <numerusform>%n Ernten nach Volumen gemessen: vermerkt, ohne Balken.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drained %1 in all since %2.</source>
+        <translation>Seit %2 insgesamt %1 abgelassen.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray: %1. It is ready at %2.</source>
+        <translation>Der untersten Etage: %1. Sie ist reif bei %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>Am %1: %2.</translation>
+    </message>
+    <message>
+        <source>With the change: %1 on %2.</source>
+        <translation>Mit der Änderung: %1 am %2.</translation>
+    </message>
+    <message>
+        <source>drained %1 in all</source>
+        <translation>insgesamt %1 abgelassen</translation>
+    </message>
+    <message>
+        <source>in all of %1: %2</source>
+        <translation>im ganzen %1: %2</translation>
+    </message>
+    <message>
+        <source>with the change %1</source>
+        <translation>mit der Änderung %1</translation>
+    </message>
+    <message>
+        <source>nothing taken</source>
+        <translation>nichts entnommen</translation>
+    </message>
+    <message>
+        <source>something seen</source>
+        <translation>etwas gesehen</translation>
+    </message>
+    <message>
+        <source>less drained than expected, twice: blocked, or a dry bed?</source>
+        <translation>zweimal weniger abgelassen als erwartet: verstopft oder ein trockenes Bett?</translation>
+    </message>
+    <message>
+        <source>more drained than expected, twice: too much water?</source>
+        <translation>zweimal mehr abgelassen als erwartet: zu viel Wasser?</translation>
+    </message>
+    <message>
+        <source>blocked?</source>
+        <translation>verstopft?</translation>
+    </message>
+    <message>
+        <source>too much water?</source>
+        <translation>zu viel Wasser?</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>reif</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -9305,6 +9522,36 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::EntrySeries</name>
+    <message>
+        <source>Stack</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Enter records and opens the next; Esc ends.</source>
+        <translation>Eingabe trägt ein und öffnet den nächsten; Esc beendet.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet; start one on the shelf.</source>
+        <translation>Es gibt noch keinen Stapel; beginne einen im Regal.</translation>
+    </message>
+    <message>
+        <source>One more like the chosen entry, dated today.</source>
+        <translation>Noch einer wie der gewählte, mit Datum von heute.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded; Enter records the next, Esc ends.</source>
+        <translation>
+            <numerusform>%n eingetragen; Eingabe trägt den nächsten ein, Esc beendet.</numerusform>
+            <numerusform>%n eingetragen; Eingabe trägt den nächsten ein, Esc beendet.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tierloam::journal_page::JournalModel</name>
     <message>
         <source>slot %1</source>
@@ -9461,6 +9708,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Eintrag löschen</numerusform>
             <numerusform>%n Einträge löschen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Record several entries one after the other</source>
+        <translation>Mehrere Einträge nacheinander eintragen</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Spalten</translation>
     </message>
 </context>
 <context>
@@ -11089,6 +11344,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>forecast, with care as usual</source>
         <translation>Vorhersage, bei üblicher Pflege</translation>
     </message>
+    <message>
+        <source>with the change that is tried</source>
+        <translation>mit der durchgespielten Änderung</translation>
+    </message>
+    <message>
+        <source>expected yield and its 90 % range</source>
+        <translation>erwarteter Ertrag mit 90-%-Bereich</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendTable</name>
@@ -11120,6 +11383,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1, to be expected</source>
         <translation>%1, zu erwarten</translation>
     </message>
+    <message>
+        <source>%1 of %2 of it</source>
+        <translation>%1 von %2 davon</translation>
+    </message>
+    <message>
+        <source>%1, with the change</source>
+        <translation>%1, mit der Änderung</translation>
+    </message>
+    <message>
+        <source>%1, castings taken</source>
+        <translation>%1, entnommener Humus</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendsPage</name>
@@ -11142,6 +11417,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 · estimates are being made anew</source>
         <translation>%1 · Schätzungen werden erneuert</translation>
+    </message>
+    <message>
+        <source>Save or print</source>
+        <translation>Sichern oder drucken</translation>
+    </message>
+    <message>
+        <source>What the charts show now, as a picture, a drawing, pages or figures</source>
+        <translation>Was die Diagramme jetzt zeigen, als Bild, Zeichnung, Seiten oder Zahlen</translation>
     </message>
 </context>
 <context>
@@ -11995,6 +12278,53 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Lan&amp;guage</source>
         <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Seiten (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save what the charts show</source>
+        <translation>Sichern, was die Diagramme zeigen</translation>
+    </message>
+    <message>
+        <source>%1 trends</source>
+        <translation>%1 Verlauf</translation>
+    </message>
+    <message>
+        <source>The picture is too large to be drawn.</source>
+        <translation>Das Bild ist zu groß zum Zeichnen.</translation>
+    </message>
+    <message>
+        <source>What the charts show was written to %1.</source>
+        <translation>Was die Diagramme zeigen, wurde nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Print what the charts show</source>
+        <translation>Drucken, was die Diagramme zeigen</translation>
+    </message>
+    <message>
+        <source>The printer does not take the pages.</source>
+        <translation>Der Drucker nimmt die Seiten nicht an.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) went to the printer.</source>
+        <translation>
+            <numerusform>%n Seite ging an den Drucker.</numerusform>
+            <numerusform>%n Seiten gingen an den Drucker.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -483,6 +483,70 @@
         <source>Move the stack to the right</source>
         <translation>Mover la torre a la derecha</translation>
     </message>
+    <message>
+        <source>Drainage added up</source>
+        <translation>Drenaje acumulado</translation>
+    </message>
+    <message>
+        <source>Yield by year</source>
+        <translation>Rendimiento por año</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Probar un cambio</translation>
+    </message>
+    <message>
+        <source>Fewer days</source>
+        <translation>Menos días</translation>
+    </message>
+    <message>
+        <source>More days</source>
+        <translation>Más días</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Todos los días</translation>
+    </message>
+    <message>
+        <source>Earlier days</source>
+        <translation>Días anteriores</translation>
+    </message>
+    <message>
+        <source>Later days</source>
+        <translation>Días posteriores</translation>
+    </message>
+    <message>
+        <source>Picture (&amp;PNG)…</source>
+        <translation>Imagen (&amp;PNG)…</translation>
+    </message>
+    <message>
+        <source>Drawing (&amp;SVG)…</source>
+        <translation>Dibujo (&amp;SVG)…</translation>
+    </message>
+    <message>
+        <source>Pages (P&amp;DF)…</source>
+        <translation>Páginas (P&amp;DF)…</translation>
+    </message>
+    <message>
+        <source>Figures (&amp;CSV)…</source>
+        <translation>Cifras (&amp;CSV)…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Imp&amp;rimir…</translation>
+    </message>
+    <message>
+        <source>One more like it…</source>
+        <translation>Otra igual…</translation>
+    </message>
+    <message>
+        <source>Record several…</source>
+        <translation>Anotar varias…</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Columnas…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1589,6 +1653,25 @@
     <message>
         <source>colony</source>
         <translation>colonia</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
+        <translation>A %1. Las líneas son estimaciones, las bandas el intervalo que se cumple nueve de cada diez veces; lo sombreado es la previsión.</translation>
+    </message>
+    <message>
+        <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation>%1. Estimaciones, no medidas: una mirada a la bandeja vale más que cualquier número de aquí.</translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation>Los signos de los gráficos</translation>
     </message>
 </context>
 <context>
@@ -7979,6 +8062,140 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>read by hand</source>
         <translation>leído a mano</translation>
     </message>
+    <message>
+        <source>It is ready, more likely than not.</source>
+        <translation>Es más probable que esté lista que no.</translation>
+    </message>
+    <message>
+        <source>The forecast reaches it about %1.</source>
+        <translation>La previsión lo alcanza hacia %1.</translation>
+    </message>
+    <message>
+        <source>The forecast that is shown does not reach it.</source>
+        <translation>La previsión mostrada no lo alcanza.</translation>
+    </message>
+    <message>
+        <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
+        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja de abajo junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
+        <translation>Aquí hay una barra por cosecha, en cuanto se toma y se pesa humus, junto a lo esperado.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation>Alimento/humus</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
+        <translation>acumulado, %1; escalones: drenado; línea: lo esperado, su intervalo como si cada semana errara al mismo lado</translation>
+    </message>
+    <message>
+        <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
+        <translation>materia seca sin procesar frente a humus en la bandeja de abajo, en escala logarítmica; cada lote tiene su línea</translation>
+    </message>
+    <message>
+        <source>castings taken in a year, %1; upright stroke: to be expected</source>
+        <translation>humus tomado en un año, %1; trazo vertical: lo esperado</translation>
+    </message>
+    <message>
+        <source>castings of each harvest, %1; upright stroke: to be expected</source>
+        <translation>humus de cada cosecha, %1; trazo vertical: lo esperado</translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation>%1 tomados</translation>
+    </message>
+    <message>
+        <source>%1; %2 expected of %3 of it</source>
+        <translation>%1; %2 esperados de %3 de ello</translation>
+    </message>
+    <message>
+        <source>%1, %2 expected</source>
+        <translation>%1, %2 esperados</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of castings in %n harvest(s).</source>
+        <translation>
+            <numerusform>%1 de humus en %n cosecha.</numerusform>
+            <numerusform>%1 de humus en %n cosechas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bars lie within what was expected.</source>
+        <translation>%1 de %2 barras están dentro de lo esperado.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+        <translation>
+            <numerusform>%n cosecha medida por volumen: marcada, sin barra.</numerusform>
+            <numerusform>%n cosechas medidas por volumen: marcadas, sin barra.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drained %1 in all since %2.</source>
+        <translation>Drenado %1 en total desde %2.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray: %1. It is ready at %2.</source>
+        <translation>De la bandeja de abajo: %1. Está lista con %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>El %1: %2.</translation>
+    </message>
+    <message>
+        <source>With the change: %1 on %2.</source>
+        <translation>Con el cambio: %1 el %2.</translation>
+    </message>
+    <message>
+        <source>drained %1 in all</source>
+        <translation>drenado %1 en total</translation>
+    </message>
+    <message>
+        <source>in all of %1: %2</source>
+        <translation>en todo %1: %2</translation>
+    </message>
+    <message>
+        <source>with the change %1</source>
+        <translation>con el cambio %1</translation>
+    </message>
+    <message>
+        <source>nothing taken</source>
+        <translation>nada tomado</translation>
+    </message>
+    <message>
+        <source>something seen</source>
+        <translation>algo visto</translation>
+    </message>
+    <message>
+        <source>less drained than expected, twice: blocked, or a dry bed?</source>
+        <translation>dos veces menos drenado de lo esperado: ¿obstruido o lecho seco?</translation>
+    </message>
+    <message>
+        <source>more drained than expected, twice: too much water?</source>
+        <translation>dos veces más drenado de lo esperado: ¿demasiada agua?</translation>
+    </message>
+    <message>
+        <source>blocked?</source>
+        <translation>¿obstruido?</translation>
+    </message>
+    <message>
+        <source>too much water?</source>
+        <translation>¿demasiada agua?</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>lista</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -9306,6 +9523,36 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::EntrySeries</name>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Enter records and opens the next; Esc ends.</source>
+        <translation>Intro anota y abre la siguiente; Esc termina.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet; start one on the shelf.</source>
+        <translation>Aún no hay ninguna torre; empieza una en el estante.</translation>
+    </message>
+    <message>
+        <source>One more like the chosen entry, dated today.</source>
+        <translation>Otra como la anotación elegida, con fecha de hoy.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded; Enter records the next, Esc ends.</source>
+        <translation>
+            <numerusform>%n anotada; Intro anota la siguiente, Esc termina.</numerusform>
+            <numerusform>%n anotadas; Intro anota la siguiente, Esc termina.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tierloam::journal_page::JournalModel</name>
     <message>
         <source>slot %1</source>
@@ -9462,6 +9709,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>Borrar %n anotación</numerusform>
             <numerusform>Borrar %n anotaciones</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Record several entries one after the other</source>
+        <translation>Anotar varias una tras otra</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Columnas</translation>
     </message>
 </context>
 <context>
@@ -11090,6 +11345,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>forecast, with care as usual</source>
         <translation>previsión, con el cuidado habitual</translation>
     </message>
+    <message>
+        <source>with the change that is tried</source>
+        <translation>con el cambio que se prueba</translation>
+    </message>
+    <message>
+        <source>expected yield and its 90 % range</source>
+        <translation>rendimiento esperado y su intervalo del 90 %</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendTable</name>
@@ -11121,6 +11384,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1, to be expected</source>
         <translation>%1, esperado</translation>
     </message>
+    <message>
+        <source>%1 of %2 of it</source>
+        <translation>%1 de %2 de ello</translation>
+    </message>
+    <message>
+        <source>%1, with the change</source>
+        <translation>%1, con el cambio</translation>
+    </message>
+    <message>
+        <source>%1, castings taken</source>
+        <translation>%1, humus tomado</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendsPage</name>
@@ -11143,6 +11418,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 · estimates are being made anew</source>
         <translation>%1 · se rehacen las estimaciones</translation>
+    </message>
+    <message>
+        <source>Save or print</source>
+        <translation>Guardar o imprimir</translation>
+    </message>
+    <message>
+        <source>What the charts show now, as a picture, a drawing, pages or figures</source>
+        <translation>Lo que muestran ahora los gráficos, como imagen, dibujo, páginas o cifras</translation>
     </message>
 </context>
 <context>
@@ -11996,6 +12279,53 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Lan&amp;guage</source>
         <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Imágenes (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dibujos (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Páginas (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save what the charts show</source>
+        <translation>Guardar lo que muestran los gráficos</translation>
+    </message>
+    <message>
+        <source>%1 trends</source>
+        <translation>%1 evolución</translation>
+    </message>
+    <message>
+        <source>The picture is too large to be drawn.</source>
+        <translation>La imagen es demasiado grande para dibujarla.</translation>
+    </message>
+    <message>
+        <source>What the charts show was written to %1.</source>
+        <translation>Lo que muestran los gráficos se escribió en %1.</translation>
+    </message>
+    <message>
+        <source>Print what the charts show</source>
+        <translation>Imprimir lo que muestran los gráficos</translation>
+    </message>
+    <message>
+        <source>The printer does not take the pages.</source>
+        <translation>La impresora no acepta las páginas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) went to the printer.</source>
+        <translation>
+            <numerusform>%n página fue a la impresora.</numerusform>
+            <numerusform>%n páginas fueron a la impresora.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

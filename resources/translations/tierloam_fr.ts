@@ -483,6 +483,70 @@
         <source>Move the stack to the right</source>
         <translation>Déplacer la pile vers la droite</translation>
     </message>
+    <message>
+        <source>Drainage added up</source>
+        <translation>Drainage cumulé</translation>
+    </message>
+    <message>
+        <source>Yield by year</source>
+        <translation>Rendement par an</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Essayer un changement</translation>
+    </message>
+    <message>
+        <source>Fewer days</source>
+        <translation>Moins de jours</translation>
+    </message>
+    <message>
+        <source>More days</source>
+        <translation>Plus de jours</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Tous les jours</translation>
+    </message>
+    <message>
+        <source>Earlier days</source>
+        <translation>Jours précédents</translation>
+    </message>
+    <message>
+        <source>Later days</source>
+        <translation>Jours suivants</translation>
+    </message>
+    <message>
+        <source>Picture (&amp;PNG)…</source>
+        <translation>Image (&amp;PNG)…</translation>
+    </message>
+    <message>
+        <source>Drawing (&amp;SVG)…</source>
+        <translation>Dessin (&amp;SVG)…</translation>
+    </message>
+    <message>
+        <source>Pages (P&amp;DF)…</source>
+        <translation>Pages (P&amp;DF)…</translation>
+    </message>
+    <message>
+        <source>Figures (&amp;CSV)…</source>
+        <translation>Chiffres (&amp;CSV)…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Imp&amp;rimer…</translation>
+    </message>
+    <message>
+        <source>One more like it…</source>
+        <translation>Une autre pareille…</translation>
+    </message>
+    <message>
+        <source>Record several…</source>
+        <translation>En noter plusieurs…</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Colonnes…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1589,6 +1653,25 @@
     <message>
         <source>colony</source>
         <translation>colonie</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
+        <translation>Au %1. Les lignes sont des estimations, les bandes l’intervalle qui tient neuf fois sur dix&#xa0;; ce qui est ombré est la prévision.</translation>
+    </message>
+    <message>
+        <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation>%1. Des estimations, pas des mesures&#xa0;: un coup d’œil dans le plateau vaut plus que tout nombre ici.</translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation>Les signes des graphiques</translation>
     </message>
 </context>
 <context>
@@ -7978,6 +8061,140 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>read by hand</source>
         <translation>relevé à la main</translation>
     </message>
+    <message>
+        <source>It is ready, more likely than not.</source>
+        <translation>Il est plus probablement prêt que non.</translation>
+    </message>
+    <message>
+        <source>The forecast reaches it about %1.</source>
+        <translation>La prévision l’atteint vers %1.</translation>
+    </message>
+    <message>
+        <source>The forecast that is shown does not reach it.</source>
+        <translation>La prévision montrée ne l’atteint pas.</translation>
+    </message>
+    <message>
+        <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
+        <translation>Ici se voit combien d’aliments et de litière non transformés le plateau du bas contient à côté de son lombricompost, depuis la première litière, avec la ligne où il est prêt.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
+        <translation>Ici se tient une barre par récolte, une fois le lombricompost pris et pesé, à côté de ce qui était attendu.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation>Aliment/compost</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendement</translation>
+    </message>
+    <message>
+        <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
+        <translation>cumulé, %1&#xa0;; marches&#xa0;: vidé&#xa0;; ligne&#xa0;: attendu, son intervalle comme si chaque semaine se trompait du même côté</translation>
+    </message>
+    <message>
+        <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
+        <translation>matière sèche non transformée par rapport au lombricompost dans le plateau du bas, échelle logarithmique&#xa0;; chaque lot a sa ligne</translation>
+    </message>
+    <message>
+        <source>castings taken in a year, %1; upright stroke: to be expected</source>
+        <translation>lombricompost pris dans l’année, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
+    </message>
+    <message>
+        <source>castings of each harvest, %1; upright stroke: to be expected</source>
+        <translation>lombricompost de chaque récolte, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation>%1 pris</translation>
+    </message>
+    <message>
+        <source>%1; %2 expected of %3 of it</source>
+        <translation>%1&#xa0;; %2 attendus pour %3 de cela</translation>
+    </message>
+    <message>
+        <source>%1, %2 expected</source>
+        <translation>%1, %2 attendus</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of castings in %n harvest(s).</source>
+        <translation>
+            <numerusform>%1 de lombricompost en %n récolte.</numerusform>
+            <numerusform>%1 de lombricompost en %n récoltes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bars lie within what was expected.</source>
+        <translation>%1 barres sur %2 sont dans l’attendu.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+        <translation>
+            <numerusform>%n récolte mesurée en volume&#xa0;: marquée, sans barre.</numerusform>
+            <numerusform>%n récoltes mesurées en volume&#xa0;: marquées, sans barre.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drained %1 in all since %2.</source>
+        <translation>Vidé %1 en tout depuis %2.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray: %1. It is ready at %2.</source>
+        <translation>Du plateau du bas&#xa0;: %1. Il est prêt à %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>Le %1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>With the change: %1 on %2.</source>
+        <translation>Avec le changement&#xa0;: %1 le %2.</translation>
+    </message>
+    <message>
+        <source>drained %1 in all</source>
+        <translation>vidé %1 en tout</translation>
+    </message>
+    <message>
+        <source>in all of %1: %2</source>
+        <translation>en tout %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>with the change %1</source>
+        <translation>avec le changement %1</translation>
+    </message>
+    <message>
+        <source>nothing taken</source>
+        <translation>rien pris</translation>
+    </message>
+    <message>
+        <source>something seen</source>
+        <translation>quelque chose de vu</translation>
+    </message>
+    <message>
+        <source>less drained than expected, twice: blocked, or a dry bed?</source>
+        <translation>deux fois moins vidé qu’attendu&#xa0;: bouché, ou lit sec&#xa0;?</translation>
+    </message>
+    <message>
+        <source>more drained than expected, twice: too much water?</source>
+        <translation>deux fois plus vidé qu’attendu&#xa0;: trop d’eau&#xa0;?</translation>
+    </message>
+    <message>
+        <source>blocked?</source>
+        <translation>bouché&#xa0;?</translation>
+    </message>
+    <message>
+        <source>too much water?</source>
+        <translation>trop d’eau&#xa0;?</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>prêt</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -9305,6 +9522,36 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::EntrySeries</name>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Enter records and opens the next; Esc ends.</source>
+        <translation>Entrée note et ouvre la suivante&#xa0;; Échap termine.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet; start one on the shelf.</source>
+        <translation>Il n’y a pas encore de pile&#xa0;; commencez-en une sur l’étagère.</translation>
+    </message>
+    <message>
+        <source>One more like the chosen entry, dated today.</source>
+        <translation>Une autre comme l’entrée choisie, datée d’aujourd’hui.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded; Enter records the next, Esc ends.</source>
+        <translation>
+            <numerusform>%n notée&#xa0;; Entrée note la suivante, Échap termine.</numerusform>
+            <numerusform>%n notées&#xa0;; Entrée note la suivante, Échap termine.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tierloam::journal_page::JournalModel</name>
     <message>
         <source>slot %1</source>
@@ -9461,6 +9708,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>Supprimer %n entrée</numerusform>
             <numerusform>Supprimer %n entrées</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Record several entries one after the other</source>
+        <translation>Noter plusieurs entrées l’une après l’autre</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Colonnes</translation>
     </message>
 </context>
 <context>
@@ -11089,6 +11344,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>forecast, with care as usual</source>
         <translation>prévision, avec les soins habituels</translation>
     </message>
+    <message>
+        <source>with the change that is tried</source>
+        <translation>avec le changement essayé</translation>
+    </message>
+    <message>
+        <source>expected yield and its 90 % range</source>
+        <translation>rendement attendu et son intervalle à 90 %</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendTable</name>
@@ -11120,6 +11383,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1, to be expected</source>
         <translation>%1, attendu</translation>
     </message>
+    <message>
+        <source>%1 of %2 of it</source>
+        <translation>%1 pour %2 de cela</translation>
+    </message>
+    <message>
+        <source>%1, with the change</source>
+        <translation>%1, avec le changement</translation>
+    </message>
+    <message>
+        <source>%1, castings taken</source>
+        <translation>%1, lombricompost pris</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendsPage</name>
@@ -11142,6 +11417,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 · estimates are being made anew</source>
         <translation>%1 · les estimations se refont</translation>
+    </message>
+    <message>
+        <source>Save or print</source>
+        <translation>Enregistrer ou imprimer</translation>
+    </message>
+    <message>
+        <source>What the charts show now, as a picture, a drawing, pages or figures</source>
+        <translation>Ce que les graphiques montrent, en image, dessin, pages ou chiffres</translation>
     </message>
 </context>
 <context>
@@ -11995,6 +12278,53 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Lan&amp;guage</source>
         <translation>Lan&amp;gue</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Images (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dessins (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Pages (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save what the charts show</source>
+        <translation>Enregistrer ce que montrent les graphiques</translation>
+    </message>
+    <message>
+        <source>%1 trends</source>
+        <translation>%1 évolution</translation>
+    </message>
+    <message>
+        <source>The picture is too large to be drawn.</source>
+        <translation>L’image est trop grande pour être dessinée.</translation>
+    </message>
+    <message>
+        <source>What the charts show was written to %1.</source>
+        <translation>Ce que montrent les graphiques a été écrit dans %1.</translation>
+    </message>
+    <message>
+        <source>Print what the charts show</source>
+        <translation>Imprimer ce que montrent les graphiques</translation>
+    </message>
+    <message>
+        <source>The printer does not take the pages.</source>
+        <translation>L’imprimante n’accepte pas les pages.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) went to the printer.</source>
+        <translation>
+            <numerusform>%n page est allée à l’imprimante.</numerusform>
+            <numerusform>%n pages sont allées à l’imprimante.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
