@@ -33,7 +33,7 @@ struct Start {
 
 window::MainWindow::Needs needsOf(Start& start, std::shared_ptr<const household::Clock> clock)
 {
-    return {std::move(clock), *start.theme, start.dialogs, *start.settings, {}, QCoreApplication::applicationVersion(), useLanguage};
+    return {std::move(clock), *start.theme, start.dialogs, *start.settings, {}, QCoreApplication::applicationVersion(), true, useLanguage};
 }
 
 void complainAll(const window::MainWindow& window)

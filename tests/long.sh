@@ -8,7 +8,6 @@ top=$(cd "$(dirname "$0")/.." && pwd)
 cd "$top"
 
 step "set-up" sh app/setup.sh app/packages.txt tests/packages.txt tests/fuzz/packages.txt
-step "texts that lack a translation" python3 tests/support/translations.py resources/translations --against-sources
 step "configure with the thread sanitizer" quietly cmake --preset tsan
 step "build with the thread sanitizer" quietly cmake --build build-tsan -j 2
 step "threads under the thread sanitizer" ctest --test-dir build-tsan -L threads -j 2 --timeout 3600 --output-on-failure

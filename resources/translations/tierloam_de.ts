@@ -483,6 +483,70 @@
         <source>Move the stack to the right</source>
         <translation>Stapel nach rechts schieben</translation>
     </message>
+    <message>
+        <source>Drainage added up</source>
+        <translation>Ablass aufsummiert</translation>
+    </message>
+    <message>
+        <source>Yield by year</source>
+        <translation>Ertrag nach Jahr</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Eine Änderung durchspielen</translation>
+    </message>
+    <message>
+        <source>Fewer days</source>
+        <translation>Weniger Tage</translation>
+    </message>
+    <message>
+        <source>More days</source>
+        <translation>Mehr Tage</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Alle Tage</translation>
+    </message>
+    <message>
+        <source>Earlier days</source>
+        <translation>Frühere Tage</translation>
+    </message>
+    <message>
+        <source>Later days</source>
+        <translation>Spätere Tage</translation>
+    </message>
+    <message>
+        <source>Picture (&amp;PNG)…</source>
+        <translation>Bild (&amp;PNG)…</translation>
+    </message>
+    <message>
+        <source>Drawing (&amp;SVG)…</source>
+        <translation>Zeichnung (&amp;SVG)…</translation>
+    </message>
+    <message>
+        <source>Pages (P&amp;DF)…</source>
+        <translation>Seiten (P&amp;DF)…</translation>
+    </message>
+    <message>
+        <source>Figures (&amp;CSV)…</source>
+        <translation>Zahlen (&amp;CSV)…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>D&amp;rucken…</translation>
+    </message>
+    <message>
+        <source>One more like it…</source>
+        <translation>Noch einen wie diesen…</translation>
+    </message>
+    <message>
+        <source>Record several…</source>
+        <translation>Mehrere eintragen…</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Spalten…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -493,10 +557,6 @@
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
         <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt das Volk, und es schrumpft.</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -653,10 +713,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Jedes Datum und jede Menge wird von Woche zu Woche unsicherer.</translation>
-    </message>
-    <message>
-        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
-        <translation>Die Reihe ist gekommen oder kommt innerhalb von 14 Tagen, die unterste Etage ist nicht sicher reif, und ein Blick würde es klären; kein Blick in den letzten 10 Tagen.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late.</source>
@@ -821,10 +877,6 @@
     <message>
         <source>not fed yet; at most %1 this week</source>
         <translation>noch nicht gefüttert; höchstens %1 in dieser Woche</translation>
-    </message>
-    <message>
-        <source>Feed up to %1</source>
-        <translation>Bis zu %1 füttern</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1164,6 +1216,114 @@
             <numerusform>%n Tage</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
+        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält 1,25 cm Humus, darf trotzdem gehoben werden.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
+        <translation>Ein Blick klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder er engt nach einem Monat ohne Blick den Reifetermin um 14 Tage ein; kein Blick in den letzten 7 Tagen.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist, und in ein Messgefäß ablassen</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist, und durchspülen</translation>
+    </message>
+    <message>
+        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
+        <translation>; von den üblichen %1 je Woche sind %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über 30 °C über 5 %</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2</source>
+        <translation>%1 füttern, höchstens %2</translation>
+    </message>
+    <message>
+        <source>Feed at most %1</source>
+        <translation>Höchstens %1 füttern</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready: lift it when you like</source>
+        <translation>Die unterste Etage ist reif: hebe sie, wann du willst</translation>
+    </message>
+    <message>
+        <source>; the top tray has had %1 and holds %2 cm of castings</source>
+        <translation>; die oberste Etage steht seit %1 und enthält %2 cm Humus</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by less than a day for %1 min of work</source>
+        <translation>; das engt den Termin um weniger als einen Tag ein, für %1 min Arbeit</translation>
+    </message>
+    <message>
+        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; das engt den Termin (%1) um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
+        <translation>gefüllt: %1; Humus nach der Schätzung %2 cm (%3 bis %4), gewünscht 2,5; mit mehr als dem ist sie an der Reihe</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the top tray</source>
+        <translation>Messen, wie tief der Humus in der obersten Etage liegt</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the bottom tray</source>
+        <translation>Messen, wie tief der Humus in der untersten Etage liegt</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in this tray</source>
+        <translation>Messen, wie tief der Humus in dieser Etage liegt</translation>
+    </message>
+    <message>
+        <source>Look for bits in this tray</source>
+        <translation>In dieser Etage nach Resten sehen</translation>
+    </message>
+    <message>
+        <source>See how much of the last feeding is left</source>
+        <translation>Nachsehen, wie viel von der letzten Fütterung übrig ist</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms</source>
+        <translation>Nachsehen, ob wenige, einige oder viele Würmer da sind</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed</source>
+        <translation>Die Würmer eines Teils des Betts wiegen</translation>
+    </message>
+    <message>
+        <source>Count the worms in a litre of the bed</source>
+        <translation>Die Würmer in einem Liter des Betts zählen</translation>
+    </message>
+    <message>
+        <source>Weigh the bottom tray</source>
+        <translation>Die unterste Etage wiegen</translation>
+    </message>
+    <message>
+        <source>Weigh this tray</source>
+        <translation>Diese Etage wiegen</translation>
+    </message>
+    <message>
+        <source>Measure the moisture of the bed</source>
+        <translation>Die Feuchte des Betts messen</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed</source>
+        <translation>Eine Handvoll des Betts drücken</translation>
+    </message>
+    <message>
+        <source>Read the temperature of the bed</source>
+        <translation>Die Temperatur des Betts ablesen</translation>
+    </message>
+    <message>
+        <source>Drain the sump into a measure</source>
+        <translation>Die Auffangschale in ein Messgefäß ablassen</translation>
+    </message>
+    <message>
+        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>seit %1 kein Blick; von allen Blicken sagt dieser für die Arbeit am meisten darüber, wann die unterste Etage reif ist</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1493,6 +1653,25 @@
     <message>
         <source>colony</source>
         <translation>Volk</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
+        <translation>Stand %1. Linien sind Schätzungen, Bänder der Bereich, der in neun von zehn Fällen hält; das Schattierte ist die Vorhersage.</translation>
+    </message>
+    <message>
+        <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation>%1. Schätzungen, keine Messungen: ein Blick in die Etage gilt mehr als jede Zahl hier.</translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation>Die Zeichen in den Diagrammen</translation>
     </message>
 </context>
 <context>
@@ -1847,6 +2026,44 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>it is shut on that day</source>
         <translation>er ist an diesem Tag zu</translation>
+    </message>
+</context>
+<context>
+    <name>DueActs</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what is recorded</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amount</comment>
+        <translation>%1 füttern</translation>
+    </message>
+    <message>
+        <source>%1 of paper</source>
+        <comment>amount</comment>
+        <translation>%1 Papier</translation>
+    </message>
+    <message>
+        <source>water %1</source>
+        <comment>amount</comment>
+        <translation>%1 gießen</translation>
+    </message>
+    <message>
+        <source>drain %1</source>
+        <comment>amount</comment>
+        <translation>%1 ablassen</translation>
+    </message>
+    <message>
+        <source>flush with %1</source>
+        <comment>amount</comment>
+        <translation>mit %1 durchspülen</translation>
+    </message>
+    <message>
+        <source>tray on top, %1 of %2</source>
+        <comment>amount, bedding</comment>
+        <translation>Etage obenauf, %1 %2</translation>
     </message>
 </context>
 <context>
@@ -7844,6 +8061,140 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>read by hand</source>
         <translation>von Hand gemessen</translation>
     </message>
+    <message>
+        <source>It is ready, more likely than not.</source>
+        <translation>Sie ist eher reif als nicht.</translation>
+    </message>
+    <message>
+        <source>The forecast reaches it about %1.</source>
+        <translation>Die Vorhersage erreicht es etwa %1.</translation>
+    </message>
+    <message>
+        <source>The forecast that is shown does not reach it.</source>
+        <translation>Die gezeigte Vorhersage erreicht es nicht.</translation>
+    </message>
+    <message>
+        <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
+        <translation>Hier steht, wie viel unverarbeitetes Futter und Einstreu die unterste Etage neben ihrem Humus enthält, ab der ersten Einstreu, mit der Linie, bei der sie reif ist.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
+        <translation>Hier steht ein Balken je Ernte, sobald Humus entnommen und gewogen ist, neben dem Erwarteten.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation>Futter zu Humus</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Ertrag</translation>
+    </message>
+    <message>
+        <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
+        <translation>aufsummiert, %1; Stufen: abgelassen; Linie: zu erwarten, ihr Bereich, als irrte jede Woche zur selben Seite</translation>
+    </message>
+    <message>
+        <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
+        <translation>unverarbeitete Trockenmasse zu Humus in der untersten Etage, logarithmisch; jede Charge hat ihre eigene Linie</translation>
+    </message>
+    <message>
+        <source>castings taken in a year, %1; upright stroke: to be expected</source>
+        <translation>im Jahr entnommener Humus, %1; senkrechter Strich: zu erwarten</translation>
+    </message>
+    <message>
+        <source>castings of each harvest, %1; upright stroke: to be expected</source>
+        <translation>Humus jeder Ernte, %1; senkrechter Strich: zu erwarten</translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation>%1 entnommen</translation>
+    </message>
+    <message>
+        <source>%1; %2 expected of %3 of it</source>
+        <translation>%1; %2 erwartet von %3 davon</translation>
+    </message>
+    <message>
+        <source>%1, %2 expected</source>
+        <translation>%1, %2 erwartet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of castings in %n harvest(s).</source>
+        <translation>
+            <numerusform>%1 Humus in %n Ernte.</numerusform>
+            <numerusform>%1 Humus in %n Ernten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bars lie within what was expected.</source>
+        <translation>%1 von %2 Balken liegen im Erwarteten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+        <translation>
+            <numerusform>%n Ernte nach Volumen gemessen: vermerkt, ohne Balken.</numerusform>
+            <numerusform>%n Ernten nach Volumen gemessen: vermerkt, ohne Balken.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drained %1 in all since %2.</source>
+        <translation>Seit %2 insgesamt %1 abgelassen.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray: %1. It is ready at %2.</source>
+        <translation>Der untersten Etage: %1. Sie ist reif bei %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>Am %1: %2.</translation>
+    </message>
+    <message>
+        <source>With the change: %1 on %2.</source>
+        <translation>Mit der Änderung: %1 am %2.</translation>
+    </message>
+    <message>
+        <source>drained %1 in all</source>
+        <translation>insgesamt %1 abgelassen</translation>
+    </message>
+    <message>
+        <source>in all of %1: %2</source>
+        <translation>im ganzen %1: %2</translation>
+    </message>
+    <message>
+        <source>with the change %1</source>
+        <translation>mit der Änderung %1</translation>
+    </message>
+    <message>
+        <source>nothing taken</source>
+        <translation>nichts entnommen</translation>
+    </message>
+    <message>
+        <source>something seen</source>
+        <translation>etwas gesehen</translation>
+    </message>
+    <message>
+        <source>less drained than expected, twice: blocked, or a dry bed?</source>
+        <translation>zweimal weniger abgelassen als erwartet: verstopft oder ein trockenes Bett?</translation>
+    </message>
+    <message>
+        <source>more drained than expected, twice: too much water?</source>
+        <translation>zweimal mehr abgelassen als erwartet: zu viel Wasser?</translation>
+    </message>
+    <message>
+        <source>blocked?</source>
+        <translation>verstopft?</translation>
+    </message>
+    <message>
+        <source>too much water?</source>
+        <translation>zu viel Wasser?</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>reif</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -9171,6 +9522,36 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::EntrySeries</name>
+    <message>
+        <source>Stack</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Enter records and opens the next; Esc ends.</source>
+        <translation>Eingabe trägt ein und öffnet den nächsten; Esc beendet.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet; start one on the shelf.</source>
+        <translation>Es gibt noch keinen Stapel; beginne einen im Regal.</translation>
+    </message>
+    <message>
+        <source>One more like the chosen entry, dated today.</source>
+        <translation>Noch einer wie der gewählte, mit Datum von heute.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded; Enter records the next, Esc ends.</source>
+        <translation>
+            <numerusform>%n eingetragen; Eingabe trägt den nächsten ein, Esc beendet.</numerusform>
+            <numerusform>%n eingetragen; Eingabe trägt den nächsten ein, Esc beendet.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tierloam::journal_page::JournalModel</name>
     <message>
         <source>slot %1</source>
@@ -9327,6 +9708,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Eintrag löschen</numerusform>
             <numerusform>%n Einträge löschen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Record several entries one after the other</source>
+        <translation>Mehrere Einträge nacheinander eintragen</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Spalten</translation>
     </message>
 </context>
 <context>
@@ -10540,10 +10929,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 · das Jahr wird geplant</translation>
     </message>
     <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>Das Jahr jedes Stapels steht hier, sobald es einen gibt.</translation>
-    </message>
-    <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>Das Jahr wird geplant; gleich steht es hier.</translation>
     </message>
@@ -10608,6 +10993,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source> On that day much of the tray is likely not castings yet.</source>
         <translation> An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
+        <translation>Sobald ein Stapel steht, erscheint hier sein kommendes Jahr: wann jede Etage reif ist, hinzukommt, gehoben und genommen wird, was in dieser Woche zu füttern ist, was die nächste Reihe vorzöge und was eine Änderung bewirkte.</translation>
     </message>
 </context>
 <context>
@@ -10722,8 +11111,32 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
-        <translation>150 g mehr Futter je Woche in jedem Stapel: %1 (%2). Das Bett 2 °C wärmer: %3 (%4). Auch jede Ernte an ihrer Reihe statt an einem Sammeltag gewinnt Tage.</translation>
+        <source>%1: %2 (%3)</source>
+        <comment>what is changed, chance, litres</comment>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack</source>
+        <translation>150 g mehr Futter je Woche in jedem Stapel</translation>
+    </message>
+    <message>
+        <source>the beds 2 °C warmer</source>
+        <translation>die Betten 2 °C wärmer</translation>
+    </message>
+    <message>
+        <source>one tray more in each stack</source>
+        <translation>eine Etage mehr in jedem Stapel</translation>
+    </message>
+    <message>
+        <source>each harvest on its own turn</source>
+        <translation>jede Ernte, wenn sie an der Reihe ist</translation>
+    </message>
+    <message numerus="yes">
+        <source>gathered %n day(s) later</source>
+        <translation>
+            <numerusform>%n Tag später gesammelt</numerusform>
+            <numerusform>%n Tage später gesammelt</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10931,6 +11344,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>forecast, with care as usual</source>
         <translation>Vorhersage, bei üblicher Pflege</translation>
     </message>
+    <message>
+        <source>with the change that is tried</source>
+        <translation>mit der durchgespielten Änderung</translation>
+    </message>
+    <message>
+        <source>expected yield and its 90 % range</source>
+        <translation>erwarteter Ertrag mit 90-%-Bereich</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendTable</name>
@@ -10962,6 +11383,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1, to be expected</source>
         <translation>%1, zu erwarten</translation>
     </message>
+    <message>
+        <source>%1 of %2 of it</source>
+        <translation>%1 von %2 davon</translation>
+    </message>
+    <message>
+        <source>%1, with the change</source>
+        <translation>%1, mit der Änderung</translation>
+    </message>
+    <message>
+        <source>%1, castings taken</source>
+        <translation>%1, entnommener Humus</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendsPage</name>
@@ -10984,6 +11417,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 · estimates are being made anew</source>
         <translation>%1 · Schätzungen werden erneuert</translation>
+    </message>
+    <message>
+        <source>Save or print</source>
+        <translation>Sichern oder drucken</translation>
+    </message>
+    <message>
+        <source>What the charts show now, as a picture, a drawing, pages or figures</source>
+        <translation>Was die Diagramme jetzt zeigen, als Bild, Zeichnung, Seiten oder Zahlen</translation>
     </message>
 </context>
 <context>
@@ -11404,10 +11845,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Problem?</translation>
     </message>
     <message>
-        <source>%1: water</source>
-        <translation>%1: Wasser</translation>
-    </message>
-    <message>
         <source>Read only</source>
         <translation>Nur lesen</translation>
     </message>
@@ -11441,6 +11878,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Due</source>
         <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1: nicht eingetragen. %2</translation>
     </message>
 </context>
 <context>
@@ -11581,6 +12022,27 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Show what was put off</source>
         <translation>Zeigen, was aufgeschoben wurde</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <comment>opens the form of what is due</comment>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Another amount or day: opens the form</source>
+        <translation>Andere Menge oder anderer Tag: öffnet das Formular</translation>
+    </message>
+    <message>
+        <source>Other amount or day for %1</source>
+        <translation>Andere Menge oder anderer Tag für %1</translation>
+    </message>
+    <message>
+        <source>%1 %2. Writes down at one click: %3</source>
+        <translation>%1 %2. Trägt mit einem Klick ein: %3</translation>
+    </message>
+    <message>
+        <source>Writes down at one click: %1</source>
+        <translation>Trägt mit einem Klick ein: %1</translation>
     </message>
 </context>
 <context>
@@ -11816,6 +12278,53 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Lan&amp;guage</source>
         <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Seiten (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save what the charts show</source>
+        <translation>Sichern, was die Diagramme zeigen</translation>
+    </message>
+    <message>
+        <source>%1 trends</source>
+        <translation>%1 Verlauf</translation>
+    </message>
+    <message>
+        <source>The picture is too large to be drawn.</source>
+        <translation>Das Bild ist zu groß zum Zeichnen.</translation>
+    </message>
+    <message>
+        <source>What the charts show was written to %1.</source>
+        <translation>Was die Diagramme zeigen, wurde nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Print what the charts show</source>
+        <translation>Drucken, was die Diagramme zeigen</translation>
+    </message>
+    <message>
+        <source>The printer does not take the pages.</source>
+        <translation>Der Drucker nimmt die Seiten nicht an.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) went to the printer.</source>
+        <translation>
+            <numerusform>%n Seite ging an den Drucker.</numerusform>
+            <numerusform>%n Seiten gingen an den Drucker.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

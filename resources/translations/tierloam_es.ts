@@ -483,6 +483,70 @@
         <source>Move the stack to the right</source>
         <translation>Mover la torre a la derecha</translation>
     </message>
+    <message>
+        <source>Drainage added up</source>
+        <translation>Drenaje acumulado</translation>
+    </message>
+    <message>
+        <source>Yield by year</source>
+        <translation>Rendimiento por año</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Probar un cambio</translation>
+    </message>
+    <message>
+        <source>Fewer days</source>
+        <translation>Menos días</translation>
+    </message>
+    <message>
+        <source>More days</source>
+        <translation>Más días</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Todos los días</translation>
+    </message>
+    <message>
+        <source>Earlier days</source>
+        <translation>Días anteriores</translation>
+    </message>
+    <message>
+        <source>Later days</source>
+        <translation>Días posteriores</translation>
+    </message>
+    <message>
+        <source>Picture (&amp;PNG)…</source>
+        <translation>Imagen (&amp;PNG)…</translation>
+    </message>
+    <message>
+        <source>Drawing (&amp;SVG)…</source>
+        <translation>Dibujo (&amp;SVG)…</translation>
+    </message>
+    <message>
+        <source>Pages (P&amp;DF)…</source>
+        <translation>Páginas (P&amp;DF)…</translation>
+    </message>
+    <message>
+        <source>Figures (&amp;CSV)…</source>
+        <translation>Cifras (&amp;CSV)…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Imp&amp;rimir…</translation>
+    </message>
+    <message>
+        <source>One more like it…</source>
+        <translation>Otra igual…</translation>
+    </message>
+    <message>
+        <source>Record several…</source>
+        <translation>Anotar varias…</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Columnas…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -493,10 +557,6 @@
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
         <translation>La bandeja superior se llena hasta el borde, la cama gastada quita sitio a la colonia y esta mengua.</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>La bandeja inferior está lista al 80&#xa0;%, pero la superior aún no está completa o queda una bandeja libre.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -653,10 +713,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Cada fecha y cada cantidad pierden certeza semana a semana.</translation>
-    </message>
-    <message>
-        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
-        <translation>Le toca el turno o le tocará en 14 días, no es seguro que la bandeja inferior esté lista y mirarla lo aclararía; nadie ha mirado en los últimos 10 días.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late.</source>
@@ -821,10 +877,6 @@
     <message>
         <source>not fed yet; at most %1 this week</source>
         <translation>aún sin aportes; como máximo %1 esta semana</translation>
-    </message>
-    <message>
-        <source>Feed up to %1</source>
-        <translation>Aporta hasta %1</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1164,6 +1216,114 @@
             <numerusform>%n días</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
+        <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene 1,25 cm de humus, se puede levantar igualmente.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
+        <translation>Es probable que una mirada aclare si la bandeja de abajo está lista o la de arriba llena, o estrecha en 14 días la fecha de maduración tras un mes sin ninguna; ninguna mirada en los últimos 7 días.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Mirar cuánto hay en el depósito y vaciarlo en una medida</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Mirar cuánto hay en el depósito y enjuagarlo</translation>
+    </message>
+    <message>
+        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
+        <translation>; de los %1 usuales por semana se toleran %2: con más, la probabilidad de poco aire o de un lecho a más de 30 °C pasa del 5 %</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2</source>
+        <translation>Alimentar con %1, como mucho %2</translation>
+    </message>
+    <message>
+        <source>Feed at most %1</source>
+        <translation>Alimentar con %1 como mucho</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready: lift it when you like</source>
+        <translation>La bandeja de abajo está lista: levántala cuando quieras</translation>
+    </message>
+    <message>
+        <source>; the top tray has had %1 and holds %2 cm of castings</source>
+        <translation>; la bandeja de arriba lleva %1 y tiene %2 cm de humus</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by less than a day for %1 min of work</source>
+        <translation>; estrecha la fecha menos de un día por %1 min de trabajo</translation>
+    </message>
+    <message>
+        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; estrecha la fecha (%1) en unos %2 por %3 min de trabajo, %4 días por minuto</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
+        <translation>llena: %1; humus según la estimación %2 cm (%3 a %4), se quieren 2,5; con más que eso, ha llegado su turno</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the top tray</source>
+        <translation>Medir qué profundidad tiene el humus en la bandeja de arriba</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the bottom tray</source>
+        <translation>Medir qué profundidad tiene el humus en la bandeja de abajo</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in this tray</source>
+        <translation>Medir qué profundidad tiene el humus en esta bandeja</translation>
+    </message>
+    <message>
+        <source>Look for bits in this tray</source>
+        <translation>Buscar restos en esta bandeja</translation>
+    </message>
+    <message>
+        <source>See how much of the last feeding is left</source>
+        <translation>Mirar cuánto queda de la última comida</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms</source>
+        <translation>Mirar si hay pocas, algunas o muchas lombrices</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed</source>
+        <translation>Pesar las lombrices de una parte del lecho</translation>
+    </message>
+    <message>
+        <source>Count the worms in a litre of the bed</source>
+        <translation>Contar las lombrices en un litro del lecho</translation>
+    </message>
+    <message>
+        <source>Weigh the bottom tray</source>
+        <translation>Pesar la bandeja de abajo</translation>
+    </message>
+    <message>
+        <source>Weigh this tray</source>
+        <translation>Pesar esta bandeja</translation>
+    </message>
+    <message>
+        <source>Measure the moisture of the bed</source>
+        <translation>Medir la humedad del lecho</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed</source>
+        <translation>Apretar un puñado del lecho</translation>
+    </message>
+    <message>
+        <source>Read the temperature of the bed</source>
+        <translation>Leer la temperatura del lecho</translation>
+    </message>
+    <message>
+        <source>Drain the sump into a measure</source>
+        <translation>Vaciar el depósito en una medida</translation>
+    </message>
+    <message>
+        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>ninguna mirada desde hace %1; de todas, esta es la que más dice, por su trabajo, de cuándo está lista la bandeja de abajo</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1493,6 +1653,25 @@
     <message>
         <source>colony</source>
         <translation>colonia</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
+        <translation>A %1. Las líneas son estimaciones, las bandas el intervalo que se cumple nueve de cada diez veces; lo sombreado es la previsión.</translation>
+    </message>
+    <message>
+        <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation>%1. Estimaciones, no medidas: una mirada a la bandeja vale más que cualquier número de aquí.</translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation>Los signos de los gráficos</translation>
     </message>
 </context>
 <context>
@@ -1848,6 +2027,44 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>it is shut on that day</source>
         <translation>ese día está cerrado</translation>
+    </message>
+</context>
+<context>
+    <name>DueActs</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what is recorded</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amount</comment>
+        <translation>alimentar con %1</translation>
+    </message>
+    <message>
+        <source>%1 of paper</source>
+        <comment>amount</comment>
+        <translation>%1 de papel</translation>
+    </message>
+    <message>
+        <source>water %1</source>
+        <comment>amount</comment>
+        <translation>regar con %1</translation>
+    </message>
+    <message>
+        <source>drain %1</source>
+        <comment>amount</comment>
+        <translation>vaciar %1</translation>
+    </message>
+    <message>
+        <source>flush with %1</source>
+        <comment>amount</comment>
+        <translation>enjuagar con %1</translation>
+    </message>
+    <message>
+        <source>tray on top, %1 of %2</source>
+        <comment>amount, bedding</comment>
+        <translation>bandeja encima, %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -7845,6 +8062,140 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>read by hand</source>
         <translation>leído a mano</translation>
     </message>
+    <message>
+        <source>It is ready, more likely than not.</source>
+        <translation>Es más probable que esté lista que no.</translation>
+    </message>
+    <message>
+        <source>The forecast reaches it about %1.</source>
+        <translation>La previsión lo alcanza hacia %1.</translation>
+    </message>
+    <message>
+        <source>The forecast that is shown does not reach it.</source>
+        <translation>La previsión mostrada no lo alcanza.</translation>
+    </message>
+    <message>
+        <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
+        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja de abajo junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
+        <translation>Aquí hay una barra por cosecha, en cuanto se toma y se pesa humus, junto a lo esperado.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation>Alimento/humus</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
+        <translation>acumulado, %1; escalones: drenado; línea: lo esperado, su intervalo como si cada semana errara al mismo lado</translation>
+    </message>
+    <message>
+        <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
+        <translation>materia seca sin procesar frente a humus en la bandeja de abajo, en escala logarítmica; cada lote tiene su línea</translation>
+    </message>
+    <message>
+        <source>castings taken in a year, %1; upright stroke: to be expected</source>
+        <translation>humus tomado en un año, %1; trazo vertical: lo esperado</translation>
+    </message>
+    <message>
+        <source>castings of each harvest, %1; upright stroke: to be expected</source>
+        <translation>humus de cada cosecha, %1; trazo vertical: lo esperado</translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation>%1 tomados</translation>
+    </message>
+    <message>
+        <source>%1; %2 expected of %3 of it</source>
+        <translation>%1; %2 esperados de %3 de ello</translation>
+    </message>
+    <message>
+        <source>%1, %2 expected</source>
+        <translation>%1, %2 esperados</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of castings in %n harvest(s).</source>
+        <translation>
+            <numerusform>%1 de humus en %n cosecha.</numerusform>
+            <numerusform>%1 de humus en %n cosechas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bars lie within what was expected.</source>
+        <translation>%1 de %2 barras están dentro de lo esperado.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+        <translation>
+            <numerusform>%n cosecha medida por volumen: marcada, sin barra.</numerusform>
+            <numerusform>%n cosechas medidas por volumen: marcadas, sin barra.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drained %1 in all since %2.</source>
+        <translation>Drenado %1 en total desde %2.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray: %1. It is ready at %2.</source>
+        <translation>De la bandeja de abajo: %1. Está lista con %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>El %1: %2.</translation>
+    </message>
+    <message>
+        <source>With the change: %1 on %2.</source>
+        <translation>Con el cambio: %1 el %2.</translation>
+    </message>
+    <message>
+        <source>drained %1 in all</source>
+        <translation>drenado %1 en total</translation>
+    </message>
+    <message>
+        <source>in all of %1: %2</source>
+        <translation>en todo %1: %2</translation>
+    </message>
+    <message>
+        <source>with the change %1</source>
+        <translation>con el cambio %1</translation>
+    </message>
+    <message>
+        <source>nothing taken</source>
+        <translation>nada tomado</translation>
+    </message>
+    <message>
+        <source>something seen</source>
+        <translation>algo visto</translation>
+    </message>
+    <message>
+        <source>less drained than expected, twice: blocked, or a dry bed?</source>
+        <translation>dos veces menos drenado de lo esperado: ¿obstruido o lecho seco?</translation>
+    </message>
+    <message>
+        <source>more drained than expected, twice: too much water?</source>
+        <translation>dos veces más drenado de lo esperado: ¿demasiada agua?</translation>
+    </message>
+    <message>
+        <source>blocked?</source>
+        <translation>¿obstruido?</translation>
+    </message>
+    <message>
+        <source>too much water?</source>
+        <translation>¿demasiada agua?</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>lista</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -9172,6 +9523,36 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::EntrySeries</name>
+    <message>
+        <source>Stack</source>
+        <translation>Torre</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Enter records and opens the next; Esc ends.</source>
+        <translation>Intro anota y abre la siguiente; Esc termina.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet; start one on the shelf.</source>
+        <translation>Aún no hay ninguna torre; empieza una en el estante.</translation>
+    </message>
+    <message>
+        <source>One more like the chosen entry, dated today.</source>
+        <translation>Otra como la anotación elegida, con fecha de hoy.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded; Enter records the next, Esc ends.</source>
+        <translation>
+            <numerusform>%n anotada; Intro anota la siguiente, Esc termina.</numerusform>
+            <numerusform>%n anotadas; Intro anota la siguiente, Esc termina.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tierloam::journal_page::JournalModel</name>
     <message>
         <source>slot %1</source>
@@ -9328,6 +9709,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>Borrar %n anotación</numerusform>
             <numerusform>Borrar %n anotaciones</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Record several entries one after the other</source>
+        <translation>Anotar varias una tras otra</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Columnas</translation>
     </message>
 </context>
 <context>
@@ -10541,10 +10930,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 · se está planificando el año</translation>
     </message>
     <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>El año de cada torre aparece aquí en cuanto haya una.</translation>
-    </message>
-    <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>Se está planificando el año; aparece aquí en un momento.</translation>
     </message>
@@ -10609,6 +10994,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source> On that day much of the tray is likely not castings yet.</source>
         <translation> Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
+        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se levanta y se toma, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
     </message>
 </context>
 <context>
@@ -10723,8 +11112,32 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
-        <translation>150 g más de alimento por semana en cada torre: %1 (%2). El lecho 2 °C más templado: %3 (%4). Cosechar cada bandeja en su turno, en vez de en un día común, también gana días.</translation>
+        <source>%1: %2 (%3)</source>
+        <comment>what is changed, chance, litres</comment>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack</source>
+        <translation>150 g más de comida por semana en cada torre</translation>
+    </message>
+    <message>
+        <source>the beds 2 °C warmer</source>
+        <translation>los lechos 2 °C más calientes</translation>
+    </message>
+    <message>
+        <source>one tray more in each stack</source>
+        <translation>una bandeja más en cada torre</translation>
+    </message>
+    <message>
+        <source>each harvest on its own turn</source>
+        <translation>cada cosecha en su turno</translation>
+    </message>
+    <message numerus="yes">
+        <source>gathered %n day(s) later</source>
+        <translation>
+            <numerusform>reunidas %n día más tarde</numerusform>
+            <numerusform>reunidas %n días más tarde</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10932,6 +11345,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>forecast, with care as usual</source>
         <translation>previsión, con el cuidado habitual</translation>
     </message>
+    <message>
+        <source>with the change that is tried</source>
+        <translation>con el cambio que se prueba</translation>
+    </message>
+    <message>
+        <source>expected yield and its 90 % range</source>
+        <translation>rendimiento esperado y su intervalo del 90 %</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendTable</name>
@@ -10963,6 +11384,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1, to be expected</source>
         <translation>%1, esperado</translation>
     </message>
+    <message>
+        <source>%1 of %2 of it</source>
+        <translation>%1 de %2 de ello</translation>
+    </message>
+    <message>
+        <source>%1, with the change</source>
+        <translation>%1, con el cambio</translation>
+    </message>
+    <message>
+        <source>%1, castings taken</source>
+        <translation>%1, humus tomado</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendsPage</name>
@@ -10985,6 +11418,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 · estimates are being made anew</source>
         <translation>%1 · se rehacen las estimaciones</translation>
+    </message>
+    <message>
+        <source>Save or print</source>
+        <translation>Guardar o imprimir</translation>
+    </message>
+    <message>
+        <source>What the charts show now, as a picture, a drawing, pages or figures</source>
+        <translation>Lo que muestran ahora los gráficos, como imagen, dibujo, páginas o cifras</translation>
     </message>
 </context>
 <context>
@@ -11405,10 +11846,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Va mal?</translation>
     </message>
     <message>
-        <source>%1: water</source>
-        <translation>%1: riego</translation>
-    </message>
-    <message>
         <source>Read only</source>
         <translation>Solo lectura</translation>
     </message>
@@ -11442,6 +11879,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Estimates: %1 of %2</source>
         <translation>Estimaciones: %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1: no anotado. %2</translation>
     </message>
 </context>
 <context>
@@ -11582,6 +12023,27 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Show what was put off</source>
         <translation>Mostrar lo aplazado</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <comment>opens the form of what is due</comment>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Another amount or day: opens the form</source>
+        <translation>Otra cantidad u otro día: abre el formulario</translation>
+    </message>
+    <message>
+        <source>Other amount or day for %1</source>
+        <translation>Otra cantidad u otro día para %1</translation>
+    </message>
+    <message>
+        <source>%1 %2. Writes down at one click: %3</source>
+        <translation>%1 %2. Anota con un clic: %3</translation>
+    </message>
+    <message>
+        <source>Writes down at one click: %1</source>
+        <translation>Anota con un clic: %1</translation>
     </message>
 </context>
 <context>
@@ -11817,6 +12279,53 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Lan&amp;guage</source>
         <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Imágenes (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dibujos (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Páginas (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save what the charts show</source>
+        <translation>Guardar lo que muestran los gráficos</translation>
+    </message>
+    <message>
+        <source>%1 trends</source>
+        <translation>%1 evolución</translation>
+    </message>
+    <message>
+        <source>The picture is too large to be drawn.</source>
+        <translation>La imagen es demasiado grande para dibujarla.</translation>
+    </message>
+    <message>
+        <source>What the charts show was written to %1.</source>
+        <translation>Lo que muestran los gráficos se escribió en %1.</translation>
+    </message>
+    <message>
+        <source>Print what the charts show</source>
+        <translation>Imprimir lo que muestran los gráficos</translation>
+    </message>
+    <message>
+        <source>The printer does not take the pages.</source>
+        <translation>La impresora no acepta las páginas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) went to the printer.</source>
+        <translation>
+            <numerusform>%n página fue a la impresora.</numerusform>
+            <numerusform>%n páginas fueron a la impresora.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

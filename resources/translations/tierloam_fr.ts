@@ -483,6 +483,70 @@
         <source>Move the stack to the right</source>
         <translation>Déplacer la pile vers la droite</translation>
     </message>
+    <message>
+        <source>Drainage added up</source>
+        <translation>Drainage cumulé</translation>
+    </message>
+    <message>
+        <source>Yield by year</source>
+        <translation>Rendement par an</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Essayer un changement</translation>
+    </message>
+    <message>
+        <source>Fewer days</source>
+        <translation>Moins de jours</translation>
+    </message>
+    <message>
+        <source>More days</source>
+        <translation>Plus de jours</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Tous les jours</translation>
+    </message>
+    <message>
+        <source>Earlier days</source>
+        <translation>Jours précédents</translation>
+    </message>
+    <message>
+        <source>Later days</source>
+        <translation>Jours suivants</translation>
+    </message>
+    <message>
+        <source>Picture (&amp;PNG)…</source>
+        <translation>Image (&amp;PNG)…</translation>
+    </message>
+    <message>
+        <source>Drawing (&amp;SVG)…</source>
+        <translation>Dessin (&amp;SVG)…</translation>
+    </message>
+    <message>
+        <source>Pages (P&amp;DF)…</source>
+        <translation>Pages (P&amp;DF)…</translation>
+    </message>
+    <message>
+        <source>Figures (&amp;CSV)…</source>
+        <translation>Chiffres (&amp;CSV)…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Imp&amp;rimer…</translation>
+    </message>
+    <message>
+        <source>One more like it…</source>
+        <translation>Une autre pareille…</translation>
+    </message>
+    <message>
+        <source>Record several…</source>
+        <translation>En noter plusieurs…</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Colonnes…</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -493,10 +557,6 @@
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
         <translation>Le plateau du haut se remplit jusqu’au bord, la litière usée prend la place de la colonie, et celle-ci diminue.</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare.</source>
-        <translation>Le plateau du bas est prêt à 80&#xa0;%, mais celui du haut n’est pas encore rempli, ou un plateau est libre.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -653,10 +713,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Chaque date et chaque quantité perd en certitude de semaine en semaine.</translation>
-    </message>
-    <message>
-        <source>The turn has come or comes within 14 days, the bottom tray is not ready for sure, and a look would settle it; no look in the last 10 days.</source>
-        <translation>Le tour est venu ou vient dans les 14 jours, il n’est pas sûr que le plateau du bas soit prêt, et un regard trancherait&#xa0;; aucun regard ces 10 derniers jours.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late.</source>
@@ -821,10 +877,6 @@
     <message>
         <source>not fed yet; at most %1 this week</source>
         <translation>pas encore nourri&#xa0;; au plus %1 cette semaine</translation>
-    </message>
-    <message>
-        <source>Feed up to %1</source>
-        <translation>Donner jusqu’à %1</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1164,6 +1216,114 @@
             <numerusform>%n jours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
+        <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient 1,25 cm de lombricompost, on peut tout de même le lever.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
+        <translation>Un coup d’œil dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de maturité de 14 jours après un mois sans aucun&#xa0;; aucun coup d’œil ces 7 derniers jours.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Voir jusqu’où le bac est rempli, et le vider dans une mesure</translation>
+    </message>
+    <message>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Voir jusqu’où le bac est rempli, et le rincer</translation>
+    </message>
+    <message>
+        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
+        <translation>; des %1 habituels par semaine, %2 sont supportés&#xa0;: avec plus, le risque de manque d’air ou d’un lit au-dessus de 30 °C dépasse 5 %</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2</source>
+        <translation>Nourrir de %1, au plus %2</translation>
+    </message>
+    <message>
+        <source>Feed at most %1</source>
+        <translation>Nourrir d’au plus %1</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready: lift it when you like</source>
+        <translation>Le plateau du bas est prêt&#xa0;: levez-le quand vous voulez</translation>
+    </message>
+    <message>
+        <source>; the top tray has had %1 and holds %2 cm of castings</source>
+        <translation>; le plateau du haut est là depuis %1 et contient %2 cm de lombricompost</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by less than a day for %1 min of work</source>
+        <translation>; cela resserre la date de moins d’un jour pour %1 min de travail</translation>
+    </message>
+    <message>
+        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; cela resserre la date (%1) d’environ %2 pour %3 min de travail, %4 jours par minute</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
+        <translation>rempli&#xa0;: %1&#xa0;; lombricompost selon l’estimation %2 cm (%3 à %4), 2,5 voulus&#xa0;; au-delà, son tour est venu</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the top tray</source>
+        <translation>Mesurer la profondeur du lombricompost dans le plateau du haut</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in the bottom tray</source>
+        <translation>Mesurer la profondeur du lombricompost dans le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Measure how deep the castings lie in this tray</source>
+        <translation>Mesurer la profondeur du lombricompost dans ce plateau</translation>
+    </message>
+    <message>
+        <source>Look for bits in this tray</source>
+        <translation>Chercher des restes dans ce plateau</translation>
+    </message>
+    <message>
+        <source>See how much of the last feeding is left</source>
+        <translation>Voir ce qui reste du dernier apport</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms</source>
+        <translation>Voir s’il y a peu, quelques ou beaucoup de vers</translation>
+    </message>
+    <message>
+        <source>Weigh the worms of a part of the bed</source>
+        <translation>Peser les vers d’une partie du lit</translation>
+    </message>
+    <message>
+        <source>Count the worms in a litre of the bed</source>
+        <translation>Compter les vers dans un litre du lit</translation>
+    </message>
+    <message>
+        <source>Weigh the bottom tray</source>
+        <translation>Peser le plateau du bas</translation>
+    </message>
+    <message>
+        <source>Weigh this tray</source>
+        <translation>Peser ce plateau</translation>
+    </message>
+    <message>
+        <source>Measure the moisture of the bed</source>
+        <translation>Mesurer l’humidité du lit</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed</source>
+        <translation>Presser une poignée du lit</translation>
+    </message>
+    <message>
+        <source>Read the temperature of the bed</source>
+        <translation>Lire la température du lit</translation>
+    </message>
+    <message>
+        <source>Drain the sump into a measure</source>
+        <translation>Vider le bac dans une mesure</translation>
+    </message>
+    <message>
+        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>aucun coup d’œil depuis %1&#xa0;; de tous, celui-ci en dit le plus, pour le travail, sur la date où le plateau du bas sera prêt</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1493,6 +1653,25 @@
     <message>
         <source>colony</source>
         <translation>colonie</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
+        <translation>Au %1. Les lignes sont des estimations, les bandes l’intervalle qui tient neuf fois sur dix&#xa0;; ce qui est ombré est la prévision.</translation>
+    </message>
+    <message>
+        <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
+        <translation>%1. Des estimations, pas des mesures&#xa0;: un coup d’œil dans le plateau vaut plus que tout nombre ici.</translation>
+    </message>
+    <message>
+        <source>The signs in the charts</source>
+        <translation>Les signes des graphiques</translation>
     </message>
 </context>
 <context>
@@ -1847,6 +2026,44 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>it is shut on that day</source>
         <translation>il est fermé ce jour-là</translation>
+    </message>
+</context>
+<context>
+    <name>DueActs</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what is recorded</comment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amount</comment>
+        <translation>nourrir de %1</translation>
+    </message>
+    <message>
+        <source>%1 of paper</source>
+        <comment>amount</comment>
+        <translation>%1 de papier</translation>
+    </message>
+    <message>
+        <source>water %1</source>
+        <comment>amount</comment>
+        <translation>arroser de %1</translation>
+    </message>
+    <message>
+        <source>drain %1</source>
+        <comment>amount</comment>
+        <translation>vider %1</translation>
+    </message>
+    <message>
+        <source>flush with %1</source>
+        <comment>amount</comment>
+        <translation>rincer avec %1</translation>
+    </message>
+    <message>
+        <source>tray on top, %1 of %2</source>
+        <comment>amount, bedding</comment>
+        <translation>plateau dessus, %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -7844,6 +8061,140 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>read by hand</source>
         <translation>relevé à la main</translation>
     </message>
+    <message>
+        <source>It is ready, more likely than not.</source>
+        <translation>Il est plus probablement prêt que non.</translation>
+    </message>
+    <message>
+        <source>The forecast reaches it about %1.</source>
+        <translation>La prévision l’atteint vers %1.</translation>
+    </message>
+    <message>
+        <source>The forecast that is shown does not reach it.</source>
+        <translation>La prévision montrée ne l’atteint pas.</translation>
+    </message>
+    <message>
+        <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
+        <translation>Ici se voit combien d’aliments et de litière non transformés le plateau du bas contient à côté de son lombricompost, depuis la première litière, avec la ligne où il est prêt.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
+        <translation>Ici se tient une barre par récolte, une fois le lombricompost pris et pesé, à côté de ce qui était attendu.</translation>
+    </message>
+    <message>
+        <source>Feed-to-cast</source>
+        <translation>Aliment/compost</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendement</translation>
+    </message>
+    <message>
+        <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
+        <translation>cumulé, %1&#xa0;; marches&#xa0;: vidé&#xa0;; ligne&#xa0;: attendu, son intervalle comme si chaque semaine se trompait du même côté</translation>
+    </message>
+    <message>
+        <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
+        <translation>matière sèche non transformée par rapport au lombricompost dans le plateau du bas, échelle logarithmique&#xa0;; chaque lot a sa ligne</translation>
+    </message>
+    <message>
+        <source>castings taken in a year, %1; upright stroke: to be expected</source>
+        <translation>lombricompost pris dans l’année, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
+    </message>
+    <message>
+        <source>castings of each harvest, %1; upright stroke: to be expected</source>
+        <translation>lombricompost de chaque récolte, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation>%1 pris</translation>
+    </message>
+    <message>
+        <source>%1; %2 expected of %3 of it</source>
+        <translation>%1&#xa0;; %2 attendus pour %3 de cela</translation>
+    </message>
+    <message>
+        <source>%1, %2 expected</source>
+        <translation>%1, %2 attendus</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of castings in %n harvest(s).</source>
+        <translation>
+            <numerusform>%1 de lombricompost en %n récolte.</numerusform>
+            <numerusform>%1 de lombricompost en %n récoltes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bars lie within what was expected.</source>
+        <translation>%1 barres sur %2 sont dans l’attendu.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n harvest(s) measured by volume: marked, without a bar.</source>
+        <translation>
+            <numerusform>%n récolte mesurée en volume&#xa0;: marquée, sans barre.</numerusform>
+            <numerusform>%n récoltes mesurées en volume&#xa0;: marquées, sans barre.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drained %1 in all since %2.</source>
+        <translation>Vidé %1 en tout depuis %2.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray: %1. It is ready at %2.</source>
+        <translation>Du plateau du bas&#xa0;: %1. Il est prêt à %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>Le %1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>With the change: %1 on %2.</source>
+        <translation>Avec le changement&#xa0;: %1 le %2.</translation>
+    </message>
+    <message>
+        <source>drained %1 in all</source>
+        <translation>vidé %1 en tout</translation>
+    </message>
+    <message>
+        <source>in all of %1: %2</source>
+        <translation>en tout %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>with the change %1</source>
+        <translation>avec le changement %1</translation>
+    </message>
+    <message>
+        <source>nothing taken</source>
+        <translation>rien pris</translation>
+    </message>
+    <message>
+        <source>something seen</source>
+        <translation>quelque chose de vu</translation>
+    </message>
+    <message>
+        <source>less drained than expected, twice: blocked, or a dry bed?</source>
+        <translation>deux fois moins vidé qu’attendu&#xa0;: bouché, ou lit sec&#xa0;?</translation>
+    </message>
+    <message>
+        <source>more drained than expected, twice: too much water?</source>
+        <translation>deux fois plus vidé qu’attendu&#xa0;: trop d’eau&#xa0;?</translation>
+    </message>
+    <message>
+        <source>blocked?</source>
+        <translation>bouché&#xa0;?</translation>
+    </message>
+    <message>
+        <source>too much water?</source>
+        <translation>trop d’eau&#xa0;?</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>prêt</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -9171,6 +9522,36 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>tierloam::journal_page::EntrySeries</name>
+    <message>
+        <source>Stack</source>
+        <translation>Pile</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Enter records and opens the next; Esc ends.</source>
+        <translation>Entrée note et ouvre la suivante&#xa0;; Échap termine.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet; start one on the shelf.</source>
+        <translation>Il n’y a pas encore de pile&#xa0;; commencez-en une sur l’étagère.</translation>
+    </message>
+    <message>
+        <source>One more like the chosen entry, dated today.</source>
+        <translation>Une autre comme l’entrée choisie, datée d’aujourd’hui.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded; Enter records the next, Esc ends.</source>
+        <translation>
+            <numerusform>%n notée&#xa0;; Entrée note la suivante, Échap termine.</numerusform>
+            <numerusform>%n notées&#xa0;; Entrée note la suivante, Échap termine.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tierloam::journal_page::JournalModel</name>
     <message>
         <source>slot %1</source>
@@ -9327,6 +9708,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>Supprimer %n entrée</numerusform>
             <numerusform>Supprimer %n entrées</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Record several entries one after the other</source>
+        <translation>Noter plusieurs entrées l’une après l’autre</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Colonnes</translation>
     </message>
 </context>
 <context>
@@ -10540,10 +10929,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 · l’année se planifie</translation>
     </message>
     <message>
-        <source>The year of every stack stands here once there is one.</source>
-        <translation>L’année de chaque pile se trouve ici dès qu’il y en a une.</translation>
-    </message>
-    <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>L’année se planifie&#xa0;; elle sera ici dans un instant.</translation>
     </message>
@@ -10608,6 +10993,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source> On that day much of the tray is likely not castings yet.</source>
         <translation> Ce jour-là, une grande part du plateau n’est sans doute pas encore lombricompost.</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
+        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, levé et pris, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
     </message>
 </context>
 <context>
@@ -10722,8 +11111,32 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack: %1 (%2). The bed 2 °C warmer: %3 (%4). Each harvest on its own turn instead of a gathered day gains days too.</source>
-        <translation>150 g de nourriture en plus par semaine dans chaque pile&#xa0;: %1 (%2). Le lit 2 °C plus chaud&#xa0;: %3 (%4). Récolter chaque fois à son tour plutôt qu’à un jour groupé fait aussi gagner des jours.</translation>
+        <source>%1: %2 (%3)</source>
+        <comment>what is changed, chance, litres</comment>
+        <translation>%1&#xa0;: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>150 g more food a week in each stack</source>
+        <translation>150 g de nourriture de plus par semaine dans chaque pile</translation>
+    </message>
+    <message>
+        <source>the beds 2 °C warmer</source>
+        <translation>les lits plus chauds de 2 °C</translation>
+    </message>
+    <message>
+        <source>one tray more in each stack</source>
+        <translation>un plateau de plus dans chaque pile</translation>
+    </message>
+    <message>
+        <source>each harvest on its own turn</source>
+        <translation>chaque récolte à son tour</translation>
+    </message>
+    <message numerus="yes">
+        <source>gathered %n day(s) later</source>
+        <translation>
+            <numerusform>regroupées %n jour plus tard</numerusform>
+            <numerusform>regroupées %n jours plus tard</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10931,6 +11344,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>forecast, with care as usual</source>
         <translation>prévision, avec les soins habituels</translation>
     </message>
+    <message>
+        <source>with the change that is tried</source>
+        <translation>avec le changement essayé</translation>
+    </message>
+    <message>
+        <source>expected yield and its 90 % range</source>
+        <translation>rendement attendu et son intervalle à 90 %</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendTable</name>
@@ -10962,6 +11383,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1, to be expected</source>
         <translation>%1, attendu</translation>
     </message>
+    <message>
+        <source>%1 of %2 of it</source>
+        <translation>%1 pour %2 de cela</translation>
+    </message>
+    <message>
+        <source>%1, with the change</source>
+        <translation>%1, avec le changement</translation>
+    </message>
+    <message>
+        <source>%1, castings taken</source>
+        <translation>%1, lombricompost pris</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::trends::TrendsPage</name>
@@ -10984,6 +11417,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 · estimates are being made anew</source>
         <translation>%1 · les estimations se refont</translation>
+    </message>
+    <message>
+        <source>Save or print</source>
+        <translation>Enregistrer ou imprimer</translation>
+    </message>
+    <message>
+        <source>What the charts show now, as a picture, a drawing, pages or figures</source>
+        <translation>Ce que les graphiques montrent, en image, dessin, pages ou chiffres</translation>
     </message>
 </context>
 <context>
@@ -11404,10 +11845,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Un souci&#xa0;?</translation>
     </message>
     <message>
-        <source>%1: water</source>
-        <translation>%1&#xa0;: eau</translation>
-    </message>
-    <message>
         <source>Read only</source>
         <translation>Lecture seule</translation>
     </message>
@@ -11441,6 +11878,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Estimates: %1 of %2</source>
         <translation>Estimations&#xa0;: %1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1: not written down. %2</source>
+        <translation>%1&#xa0;: non noté. %2</translation>
     </message>
 </context>
 <context>
@@ -11581,6 +12022,27 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Show what was put off</source>
         <translation>Montrer ce qui a été reporté</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <comment>opens the form of what is due</comment>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Another amount or day: opens the form</source>
+        <translation>Autre quantité ou autre jour&#xa0;: ouvre le formulaire</translation>
+    </message>
+    <message>
+        <source>Other amount or day for %1</source>
+        <translation>Autre quantité ou autre jour pour %1</translation>
+    </message>
+    <message>
+        <source>%1 %2. Writes down at one click: %3</source>
+        <translation>%1 %2. Note en un clic&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Writes down at one click: %1</source>
+        <translation>Note en un clic&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11816,6 +12278,53 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Lan&amp;guage</source>
         <translation>Lan&amp;gue</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Images (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dessins (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Pages (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save what the charts show</source>
+        <translation>Enregistrer ce que montrent les graphiques</translation>
+    </message>
+    <message>
+        <source>%1 trends</source>
+        <translation>%1 évolution</translation>
+    </message>
+    <message>
+        <source>The picture is too large to be drawn.</source>
+        <translation>L’image est trop grande pour être dessinée.</translation>
+    </message>
+    <message>
+        <source>What the charts show was written to %1.</source>
+        <translation>Ce que montrent les graphiques a été écrit dans %1.</translation>
+    </message>
+    <message>
+        <source>Print what the charts show</source>
+        <translation>Imprimer ce que montrent les graphiques</translation>
+    </message>
+    <message>
+        <source>The printer does not take the pages.</source>
+        <translation>L’imprimante n’accepte pas les pages.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) went to the printer.</source>
+        <translation>
+            <numerusform>%n page est allée à l’imprimante.</numerusform>
+            <numerusform>%n pages sont allées à l’imprimante.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

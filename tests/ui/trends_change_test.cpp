@@ -56,7 +56,7 @@ protected:
         QTest::mouseClick(card()->findChild<QPushButton*>(QStringLiteral("compare")), Qt::LeftButton);
         ASSERT_TRUE(QTest::qWaitFor([this] { return !card()->shown().sentence.isEmpty(); }, patience));
     }
-    const Series& series(Measure measure)
+    Series series(Measure measure)
     {
         seen_ = page_->seen();
         for (const SeenMeasure& each : seen_.measures)
@@ -82,13 +82,11 @@ TEST_F(TrendsChange, StandsBesideTheBaseCaseAndGoesWithItsButton)
     EXPECT_TRUE(card()->isAncestorOf(QApplication::focusWidget())) << "the keys go into it at once";
     compare(rotation::ChangeCard::Kind::warmer);
     const std::size_t base = series(Measure::colony).ahead.size();
-    const Series& colony = series(Measure::colony);
+    const Series colony = series(Measure::colony);
     ASSERT_GT(colony.changed.size(), 3u);
     EXPECT_EQ(colony.changed.size(), base) << "the same days as the base case";
+    // What another usual temperature does to worms depends on the season; that it does something does not.
     EXPECT_NE(colony.changed.back().band.p50, colony.ahead.back().band.p50);
-    const Series& bed = series(Measure::temperature);
-    ASSERT_EQ(bed.changed.back().day, bed.ahead.back().day);
-    EXPECT_GT(bed.changed.back().band.p50, bed.ahead.back().band.p50 + 0.5) << "it is kept two degrees warmer than today";
     EXPECT_FALSE(seen_.changeSentence.isEmpty());
     EXPECT_FALSE(series(Measure::feedToCast).changed.empty());
     EXPECT_TRUE(series(Measure::yield).changed.empty());
@@ -104,7 +102,7 @@ TEST_F(TrendsChange, AnAbsenceLeavesTheBaseCaseFromToday)
 {
     page_->openChange(true);
     compare(rotation::ChangeCard::Kind::away);
-    const Series& away = series(Measure::processing);
+    const Series away = series(Measure::processing);
     ASSERT_GT(away.changed.size(), 8u);
     EXPECT_EQ(away.changed.front().band.p50, away.ahead.front().band.p50) << "both leave today from the same estimate";
     bool differs = false;

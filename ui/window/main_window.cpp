@@ -23,7 +23,7 @@ namespace tierloam::window {
 
 MainWindow::MainWindow(const Needs& needs, QWidget* parent)
     : QMainWindow{parent}, clock_{needs.clock}, theme_{needs.theme}, dialogs_{needs.dialogs}, settings_{needs.settings},
-      householdSettings_{needs.household}, version_{needs.version}, useLanguage_{needs.useLanguage}, shared_{needs.shared}, notices_{new Notices}, body_{new QStackedWidget},
+      householdSettings_{needs.household}, version_{needs.version}, shared_{needs.shared}, useLanguage_{needs.useLanguage}, notices_{new Notices}, body_{new QStackedWidget},
       oneWindow_{new OneWindow{this}}
 {
     setObjectName(QStringLiteral("mainWindow"));

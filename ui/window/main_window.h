@@ -44,8 +44,8 @@ public:
         ui::Settings& settings;
         household::Household::Settings household; ///< createIfAbsent is set by the window as it needs
         QString version;
-        std::function<void(const QString&)> useLanguage; ///< all texts from now on in that language; empty for that of the system
         bool shared = true;          ///< other programs that are asked for the file find this window; not for portraits
+        std::function<void(const QString&)> useLanguage; ///< all texts from now on in that language; empty for that of the system
     };
 
     explicit MainWindow(const Needs& needs, QWidget* parent = nullptr);
@@ -125,8 +125,8 @@ private:
     ui::Settings& settings_;
     household::Household::Settings householdSettings_;
     QString version_;
-    std::function<void(const QString&)> useLanguage_;
     bool shared_;
+    std::function<void(const QString&)> useLanguage_;
     QHash<int, QAction*> actions_;
     QMenu* recentMenu_ = nullptr;
     QMenu* recordMenu_ = nullptr;
