@@ -18,6 +18,7 @@ ShelfBoard::ShelfBoard(const ui::Theme& theme, QWidget* parent) : QWidget{parent
 {
     setProperty("page", true);
     setObjectName(QStringLiteral("shelfBoard"));
+    setAttribute(Qt::WA_OpaquePaintEvent); // it fills its ground itself, so that scrolling moves pixels and paints only what comes into view
     ui::setAccess(this, tr("Shelf"), drawing::legendText());
     emptyTitle_ = ui::makeLabel({}, ui::TextRole::title, empty_, true);
     emptyText_ = ui::makeLabel({}, ui::TextRole::body, empty_, true);
