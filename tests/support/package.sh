@@ -39,13 +39,14 @@ desktop_files() {
 }
 bare_debian() {
     debootstrap --variant=minbase bookworm "$work/bare" >"$work/bootstrap.log" 2>&1 || { tail -n 20 "$work/bootstrap.log"; return 1; }
-    cp "$work"/first/*.deb "$top/demo-data/journal.csv" "$work/bare/root/"
-    inside() { chroot "$work/bare" env HOME=/root LC_ALL=C.UTF-8 DEBIAN_FRONTEND=noninteractive sh -ec "$1"; }
-    inside 'apt-get update && apt-get install -y --no-install-recommends /root/*.deb' >"$work/install.log" 2>&1 || { tail -n 30 "$work/install.log"; return 1; }
-    inside 'cd /root && tierloam --version && tierloam h.tierloam --import journal.csv && tierloam h.tierloam --summary --at 2031-05-06 >summary.json &&
+    mkdir "$work/bare/tried"
+    cp "$work"/first/*.deb "$top/demo-data/journal.csv" "$work/bare/tried/"
+    inside() { chroot "$work/bare" env HOME=/tried LC_ALL=C.UTF-8 DEBIAN_FRONTEND=noninteractive sh -ec "$1"; }
+    inside 'apt-get update && apt-get install -y --no-install-recommends /tried/*.deb' >"$work/install.log" 2>&1 || { tail -n 30 "$work/install.log"; return 1; }
+    inside 'cd /tried && tierloam --version && tierloam h.tierloam --import journal.csv && tierloam h.tierloam --summary --at 2031-05-06 >summary.json &&
         tierloam h.tierloam --report Scullery --out sheet.pdf --at 2031-05-06 && tierloam h.tierloam --portrait pages --at 2031-05-06 && ls pages &&
         test -s sheet.pdf && test -s summary.json'
-    inside 'cd /root && mkdir -p .config/tierloam && echo kept >.config/tierloam/mine && sha256sum h.tierloam .config/tierloam/mine >before && apt-get purge -y tierloam >/dev/null 2>&1 &&
+    inside 'cd /tried && mkdir -p .config/tierloam && echo kept >.config/tierloam/mine && sha256sum h.tierloam .config/tierloam/mine >before && apt-get purge -y tierloam >/dev/null 2>&1 &&
         ! command -v tierloam && test ! -e /usr/share/applications/tierloam.desktop && sha256sum -c before'
 }
 
