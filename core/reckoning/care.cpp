@@ -87,6 +87,18 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
     return care;
 }
 
+UsualCare careWith(UsualCare care, double feedKgPerWeek, const model::Substance& kitchen)
+{
+    if (care.feedKg > 0.0) {
+        for (UsualCare::Weekly& each : care.given)
+            if (each.isFood) each.kg *= feedKgPerWeek / care.feedKg;
+    } else {
+        care.given.insert(care.given.begin(), {kitchen, feedKgPerWeek, true});
+    }
+    care.feedKg = feedKgPerWeek;
+    return care;
+}
+
 std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care)
 {
     std::vector<char> cut(static_cast<std::size_t>(stack.members()), 0);

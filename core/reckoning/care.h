@@ -20,6 +20,9 @@ struct UsualCare {
 /// Of one stack, from the entries up to `asOf`. Younger stacks are averaged over the weeks that they have lived.
 UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory& history, const Deeds& deeds, Day asOf);
 
+/// The usual care, all foods scaled to so many kg fresh a week; the kitchen's mix where nothing was fed.
+UsualCare careWith(UsualCare care, double feedKgPerWeek, const model::Substance& kitchen);
+
 /// One week of it into the highest tray not drying; returns the members for which a feeding did not fit.
 std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care);
 

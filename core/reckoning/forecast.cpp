@@ -23,6 +23,7 @@ Course StackRun::courseFromToday() const
     Course course;
     course.today = last_;
     course.surroundings = now_.surroundings;
+    if (const auto since = standing()->dryingSince) course.surroundings.lidBackOn = dryingEnds(last_, daysBetween(*since, options_.asOf));
     course.care = usualCare(entries_, history_, deeds_, options_.asOf);
     if (const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg})) course.kitchen = kitchen->what;
     for (const journal::Step& step : history_.steps)

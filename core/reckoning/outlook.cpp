@@ -34,19 +34,6 @@ std::vector<double> perMember(const Ensemble& stack, Read read)
 
 double intoSump(const MemberOf& m) { return m.block.stack.intoSump[m.lane]; }
 
-UsualCare planned(UsualCare care, const ChangedPlan& plan, const Substance& kitchen)
-{
-    if (!plan.feedKgPerWeek) return care;
-    if (care.feedKg > 0.0) {
-        for (UsualCare::Weekly& each : care.given)
-            if (each.isFood) each.kg *= *plan.feedKgPerWeek / care.feedKg;
-    } else {
-        care.given.insert(care.given.begin(), {kitchen, *plan.feedKgPerWeek, true});
-    }
-    care.feedKg = *plan.feedKgPerWeek;
-    return care;
-}
-
 void deedsOf(Population& members, const Course& course, const ChangedPlan& plan, Day day, int number)
 {
     Ensemble& stack = members.stack;
@@ -73,7 +60,7 @@ DayForcing Surroundings::on(int day) const
     if (air && day - air->first <= readingHolds) forcing.airTemperature = air->second;
     if (humidity && day - humidity->first <= readingHolds) forcing.relativeHumidity = humidity->second;
     forcing.spigotOpen = spigot == journal::Spigot::open;
-    forcing.lidOff = !lidOn;
+    forcing.lidOff = !lidOn && !(lidBackOn && day >= *lidBackOn);
     return forcing;
 }
 
@@ -81,7 +68,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
 {
     Surroundings around = course.surroundings;
     if (plan.usualTemperature) around.settings.temp = celsius(*plan.usualTemperature);
-    const UsualCare care = planned(course.care, plan, course.kitchen);
+    const UsualCare care = plan.feedKgPerWeek ? careWith(course.care, *plan.feedKgPerWeek, course.kitchen) : course.care;
     Ensemble& stack = members.stack;
     const std::size_t count = static_cast<std::size_t>(stack.members());
     Outlook out;

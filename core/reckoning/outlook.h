@@ -11,12 +11,18 @@
 /// A stack from today on: all members under usual care, or under a changed plan with the same members and the same random numbers.
 namespace tierloam::reckoning {
 
+/// From the lift to the taking, days (2 to 7: common practice, no source); the lid is off meanwhile.
+inline constexpr int usualDryingDays = 6;
+/// The day number on which a tray's light-drying ends that has lasted `soFar` days by `today`.
+constexpr int dryingEnds(int today, int soFar, int daysDrying = usualDryingDays) { return today + (daysDrying > soFar ? daysDrying - soFar : 1); }
+
 /// What acts on a stack from outside, on any day.
 struct Surroundings {
     Day firstBedding{};
     journal::StackSettings settings;
     journal::Spigot spigot = journal::Spigot::open;
     bool lidOn = true;
+    std::optional<int> lidBackOn;     ///< day number from which usual care has the lid on again: castings have been in the light for long enough
     bool southern = false;
     std::optional<std::pair<int, double>> air, humidity; ///< last reading: day number, °C and 0…1; used for 14 days
 

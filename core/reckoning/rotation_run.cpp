@@ -56,7 +56,7 @@ public:
     {
         const Ensemble& stack = members_.stack;
         if (stack.trays() == 0) return std::nullopt;
-        if (drying()) takeOn_ = course_.today + std::max(wish_.daysDrying - wish_.dryingSoFar, 1);
+        if (drying()) takeOn_ = around_.lidBackOn = dryingEnds(course_.today, wish_.dryingSoFar, wish_.daysDrying);
         turn_.note(members_, !spare(), course_.today);
         standFrom(course_.today);
         for (int step = 1; step <= wish_.ahead; ++step) {
@@ -162,7 +162,7 @@ private:
         made_.harvests.push_back(std::move(planned));
         rotate(members_.stack);
         around_.lidOn = false; // as the journal takes a rotation
-        takeOn_ = day + wish_.daysDrying;
+        takeOn_ = around_.lidBackOn = day + wish_.daysDrying;
         newTurn(day);
     }
 
@@ -170,6 +170,7 @@ private:
     void take(int day)
     {
         takeOn_.reset();
+        around_.lidBackOn.reset();
         around_.lidOn = true;
         const int slot = members_.stack.trays() - 1;
         const TrayShape gone = members_.stack.shapes.back();
@@ -273,18 +274,6 @@ Population fewer(const Population& members, int wanted)
         }
     }
     return some;
-}
-
-UsualCare careWith(UsualCare care, double feedKgPerWeek, const Substance& kitchen)
-{
-    if (care.feedKg > 0.0) {
-        for (UsualCare::Weekly& each : care.given)
-            if (each.isFood) each.kg *= feedKgPerWeek / care.feedKg;
-    } else {
-        care.given.insert(care.given.begin(), {kitchen, feedKgPerWeek, true});
-    }
-    care.feedKg = feedKgPerWeek;
-    return care;
 }
 
 std::optional<RotationCourse> runRotation(const Present& present, const RotationWish& wish, Crew& crew, std::stop_token stop)

@@ -44,7 +44,7 @@ struct RotationCourse {
 
 struct RotationWish {
     std::map<int, Day> liftOn;       ///< by the harvest's number from today, 0, 1, …: on that day whatever the tray is like
-    int daysDrying = 6;
+    int daysDrying = usualDryingDays;
     int dryingSoFar = 0;             ///< days, of a tray that is in the light today
     int members = 128;               ///< a multiple of 64; a systematic choice of those that there are
     int ahead = outlookDays;
@@ -57,8 +57,5 @@ std::optional<RotationCourse> runRotation(const Present& present, const Rotation
 
 /// A systematic choice of the members, alike in weight.
 Population fewer(const Population& members, int wanted);
-
-/// The usual care, all foods scaled to so many kg fresh a week; the kitchen's mix where nothing was fed.
-UsualCare careWith(UsualCare care, double feedKgPerWeek, const model::Substance& kitchen);
 
 }

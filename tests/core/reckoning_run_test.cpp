@@ -282,6 +282,35 @@ TEST(Reckon, LightDryingEmptiesTheTrayOfWorms)
     EXPECT_GT(stack.now.slots[0].wormShare.p50, 0.9);
 }
 
+TEST(Reckon, UsualCarePutsTheLidBackWhenTheLightDryingEnds)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 120).add(70, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}}).add(115, "Mill", Rotate{});
+    const StackReckoning stack = mill(reckon(notes.entries(), until(118)));
+    ASSERT_TRUE(stack.present);
+    const Course& course = stack.present->course;
+    ASSERT_EQ(course.today, 118);
+    EXPECT_TRUE(course.surroundings.on(120).lidOff) << "days 115 to 120 are in the light";
+    EXPECT_FALSE(course.surroundings.on(121).lidOff);
+    // The same members with the lid left off for good dry out at the top, and those with the lid on from today stay wettest.
+    Crew crew{1};
+    const auto waterOnTop = [&](std::optional<int> backOn) {
+        Course other = course;
+        other.surroundings.lidBackOn = backOn;
+        return lookAhead(stack.present->members, other, {}, crew, {}, 28)->days.back().slots.back().waterShare.p50;
+    };
+    const double usual = stack.forecast.days[3].slots.back().waterShare.p50;
+    EXPECT_DOUBLE_EQ(waterOnTop(121), usual);
+    EXPECT_LT(waterOnTop(std::nullopt), 0.5 * usual);
+    EXPECT_GT(waterOnTop(119), usual);
+    // Later than usual it goes back on the next day; a lid that is off without light-drying stays as it was left.
+    const StackReckoning late = mill(reckon(notes.entries(), until(130)));
+    EXPECT_FALSE(late.present->course.surroundings.on(131).lidOff);
+    Notes open;
+    open.begun("Mill").fedWeekly("Mill", 2, 50).add(50, "Mill", Lid{false});
+    EXPECT_TRUE(mill(reckon(open.entries(), until(60))).present->course.surroundings.on(100).lidOff);
+}
+
 TEST(Reckon, EntryBeyondTheRoomIsKeptAndFlagged)
 {
     Notes notes;
