@@ -2,7 +2,7 @@
 # The same source gives the same bytes: times come from SOURCE_DATE_EPOCH, or from the last commit when it is not set.
 include(GNUInstallDirs)
 
-set(TIERLOAM_MAINTAINER "The Tierloam maintainers <tierloam@example.org>" CACHE STRING "Who publishes the package: name and address")
+set(TIERLOAM_MAINTAINER "Tierloam <tierloam@example.org>" CACHE STRING "Who publishes the package: name and address")
 if(DEFINED ENV{SOURCE_DATE_EPOCH})
     set(epoch $ENV{SOURCE_DATE_EPOCH})
 else()
@@ -24,7 +24,7 @@ if(NOT TIERLOAM_APPLICATION_ID)
 endif()
 
 set(desktop ${CMAKE_CURRENT_BINARY_DIR}/desktop)
-set(name org.tierloam.Tierloam.metainfo.xml)
+set(name tierloam.metainfo.xml)
 configure_file(desktop/tierloam.xml.in ${desktop}/tierloam.xml @ONLY)
 configure_file(desktop/${name}.in ${desktop}/${name} @ONLY)
 configure_file(desktop/changelog.in ${desktop}/changelog @ONLY)

@@ -40,7 +40,7 @@ def entry():
 
 
 def metainfo():
-    return tree.parse(given.desktop / "org.tierloam.Tierloam.metainfo.xml").getroot()
+    return tree.parse(given.desktop / "tierloam.metainfo.xml").getroot()
 
 
 def type_of_files():
@@ -79,6 +79,9 @@ class Package(unittest.TestCase):
         self.assertEqual(metainfo().findtext("provides/mediatype"), kind)
         self.assertEqual(type_of_files().find(MIME + "glob").get("pattern"), "*.tierloam")
         self.assertEqual(metainfo().findtext("launchable"), "tierloam.desktop")
+        # Under no domain, since the project owns none.
+        self.assertEqual(metainfo().findtext("id"), "tierloam")
+        self.assertEqual(metainfo().findtext("developer_name"), "Tierloam")
         self.assertEqual(entry()["Exec"], "tierloam %f")
         version = said("--version").split()[-1]
         self.assertEqual(metainfo().find("releases/release").get("version"), version)

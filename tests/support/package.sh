@@ -24,7 +24,8 @@ desktop_files() {
     dpkg-deb -x "$work"/first/*.deb "$work/tree"
     share="$work/tree/usr/share"
     desktop-file-validate "$share/applications/tierloam.desktop"
-    appstreamcli validate --no-net "$share"/metainfo/*.metainfo.xml
+    # The project owns no domain, so its id is its plain name; that the name stands under no domain is told and no fault.
+    appstreamcli validate --no-net --override=cid-desktopapp-is-not-rdns=info "$share"/metainfo/*.metainfo.xml
     # The type is known by the name of a file and by its bytes alone.
     update-mime-database "$share/mime" 2>/dev/null
     "$work/tree/usr/bin/tierloam" "$work/named.tierloam" --import "$top/demo-data/journal.csv"
