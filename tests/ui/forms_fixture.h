@@ -4,6 +4,7 @@
 #include "tests/support/sample_reckoning.h"
 #include "ui/common/field.h"
 #include "ui/common/field_edit.h"
+#include "ui/common/reading_order.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/entry_editor.h"
 #include "ui/forms/form_shell.h"
@@ -61,11 +62,16 @@ protected:
     QString path() const { return folder_.filePath(QStringLiteral("mill.tierloam")); }
     journal::Entries entries() { return household_->journal()->entries; }
 
+    /// Stands in for the program's window: Tab goes in reading order.
+    struct Window final : QWidget {
+        bool focusNextPrevChild(bool next) override { return ui::focusInReadingOrder(this, next); }
+    };
+
     /// Puts a form into a window of that width and as tall as it wants, shown and active.
     template <class F>
     F& show(F* form, int width = 340)
     {
-        window_ = std::make_unique<QWidget>();
+        window_ = std::make_unique<Window>();
         auto* column = new QVBoxLayout{window_.get()};
         column->addWidget(form);
         finished_ = false;

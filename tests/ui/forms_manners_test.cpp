@@ -99,8 +99,8 @@ TEST_F(FormsTest, TabWalksTheFieldsDownwardsAndThenTheButtons)
             QTest::keyClick(now, Qt::Key_Tab);
         }
         ASSERT_GE(walked.size(), 4u);
-        EXPECT_EQ(walked[walked.size() - 2]->objectName(), u"accept");
-        EXPECT_EQ(walked.back()->objectName(), u"cancel");
+        EXPECT_EQ(walked[walked.size() - 2]->objectName(), u"cancel") << "as they stand";
+        EXPECT_EQ(walked.back()->objectName(), u"accept");
         for (std::size_t i = 1; i + 2 < walked.size(); ++i) {
             const int above = walked[i - 1]->mapTo(&window(), QPoint{0, walked[i - 1]->height() / 2}).y();
             const int here = walked[i]->mapTo(&window(), QPoint{0, walked[i]->height() / 2}).y();

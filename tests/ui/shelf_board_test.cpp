@@ -1,5 +1,6 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_shelf.h"
+#include "ui/common/reading_order.h"
 #include "ui/shelf/shelf_board.h"
 #include "ui/shelf/strips_view.h"
 #include "ui/shelf/verdict_box.h"
@@ -19,9 +20,14 @@ using namespace tierloam::shelf;
 
 namespace {
 
+/// In place of the window: Tab goes in reading order.
+struct Area final : QScrollArea {
+    bool focusNextPrevChild(bool next) override { return ui::focusInReadingOrder(this, next); }
+};
+
 struct Shown {
     ui::Theme theme;
-    QScrollArea area;
+    Area area;
     ShelfBoard* board;
 
     explicit Shown(const ShelfInputs& inputs = tests::sampleInputs(), QSize size = {940, 760}, bool dark = false, int fontPercent = 100)

@@ -39,6 +39,7 @@ QPushButton:pressed, QToolButton[button="true"]:pressed { background: @line; }
 QPushButton:focus, QToolButton[button="true"]:focus { border: 2hair solid @ink; padding: 4px 10px; }
 QPushButton:disabled, QToolButton[button="true"]:disabled { color: @faint; border-color: @line; }
 QPushButton:checked, QToolButton[button="true"]:checked { background: @mossSoft; border: 2hair solid @moss; color: @moss; padding: 4px 10px; }
+QPushButton:checked:focus, QToolButton[button="true"]:checked:focus { background: @moss; color: @panel; }
 QPushButton[compact="true"] { font-size: @small; padding: 5px 4px; }
 QPushButton[compact="true"]:focus { padding: 4px 3px; }
 QPushButton[tone="moss"] { background: @mossSoft; color: @moss; border-color: @moss; }
@@ -49,10 +50,11 @@ QPushButton[tone="moss"]:hover { background: @mossHover; }
 QPushButton[tone="amber"]:hover { background: @amberHover; }
 QPushButton[tone="brick"]:hover { background: @brickHover; }
 QPushButton[tone="water"]:hover { background: @waterHover; }
-QPushButton[tone="moss"]:focus { border: 2hair solid @moss; }
-QPushButton[tone="amber"]:focus { border: 2hair solid @amber; }
-QPushButton[tone="brick"]:focus { border: 2hair solid @brick; }
-QPushButton[tone="water"]:focus { border: 2hair solid @water; }
+QPushButton[tone="moss"]:focus { border: 3hair solid @moss; padding: 3px 9px; }
+QPushButton[tone="amber"]:focus { border: 3hair solid @amber; padding: 3px 9px; }
+QPushButton[tone="brick"]:focus { border: 3hair solid @brick; padding: 3px 9px; }
+QPushButton[tone="water"]:focus { border: 3hair solid @water; padding: 3px 9px; }
+QPushButton[tone][compact="true"]:focus { padding: 3px 2px; }
 QPushButton[tone]:disabled { background: @panel; color: @faint; border-color: @line; }
 QPushButton::menu-indicator, QToolButton[button="true"]::menu-indicator { image: none; width: 0px; }
 
@@ -72,7 +74,9 @@ QComboBox[field="true"], QComboBox[field="true"]:focus, QComboBox[field="true"][
 QComboBox[field="true"]::drop-down { border: none; width: 22px; }
 QComboBox QLineEdit { border: none; padding: 0px; min-height: 0px; background: transparent; }
 QComboBox QLineEdit:focus { border: none; padding: 0px; }
-QCheckBox { color: @ink; spacing: 7px; }
+QCheckBox { color: @ink; spacing: 7px; border: 2hair solid transparent; border-radius: 5px; }
+QCheckBox:focus, QSlider:focus { border: 2hair solid @moss; }
+QSlider { border: 2hair solid transparent; border-radius: 5px; }
 QCheckBox::indicator { width: 15px; height: 15px; }
 QComboBox QAbstractItemView { background: @panel; color: @ink; border: 1hair solid @line; selection-background-color: @mossSoft; selection-color: @ink; }
 
@@ -86,6 +90,8 @@ QMenu::item:disabled { color: @faint; }
 QMenu::separator { height: 1hair; background: @line; margin: 4px 8px; }
 
 QScrollArea, QScrollArea > QWidget > QWidget[page="true"] { border: none; }
+QScrollArea[read="true"] { border: 2hair solid transparent; border-radius: 6px; }
+QScrollArea[read="true"]:focus { border: 2hair solid @moss; }
 QAbstractScrollArea::corner { background: transparent; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }
@@ -96,14 +102,17 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 
 QTableView { background: @panel; alternate-background-color: @stripe; color: @ink; gridline-color: @line; border: 2hair solid @line; border-radius: 8px; outline: none;
     selection-background-color: @mossSoft; selection-color: @ink; }
-QTableView:focus { border: 2hair solid @moss; }
+QTreeView, QListView { border: 2hair solid @line; border-radius: 8px; outline: none; }
+QTableView:focus, QTreeView:focus, QListView:focus, QPrintPreviewWidget QGraphicsView:focus { border: 2hair solid @moss; }
+QPrintPreviewWidget QGraphicsView { border: 2hair solid @line; }
 QTableView::item { padding: 3px 8px; border: none; }
 QTableView::item:selected { background: @mossSoft; color: @ink; }
 QTableView::item:focus { background: @mossHover; color: @ink; }
 QHeaderView { background: @panel; border: none; }
 QHeaderView::section { background: @rail; color: @ink; border: none; border-bottom: 1hair solid @line; padding: 6px 8px 6px 11px; font-weight: bold; }
 
-QListView[pageList="true"] { background: transparent; color: @ink; border: none; outline: none; }
+QListView[pageList="true"] { background: transparent; color: @ink; border: 2hair solid transparent; outline: none; }
+QListView[pageList="true"]:focus { border: 2hair solid @moss; }
 QListView[pageList="true"]::item { padding: 6px 9px; border-radius: 6px; border-left: 3px solid transparent; }
 QListView[pageList="true"]::item:hover { background: @hover; }
 QListView[pageList="true"]::item:selected { background: @mossSoft; color: @ink; border-left: 3px solid @moss; }
@@ -114,7 +123,7 @@ QPushButton[railButton="true"] { background: transparent; color: @mutedInk; bord
     border-top-right-radius: 7px; border-bottom-right-radius: 7px; padding: 11px 12px; text-align: left; }
 QPushButton[railButton="true"]:hover { color: @ink; background: @ground; }
 QPushButton[railButton="true"]:checked { background: @panel; color: @ink; font-weight: bold; border: none; border-left: 4px solid @moss; padding: 11px 12px; }
-QPushButton[railButton="true"]:focus { border: 2hair solid @moss; border-left: 4px solid @moss; padding: 9px 10px 9px 12px; }
+QPushButton[railButton="true"]:focus, QPushButton[railButton="true"]:checked:focus { background: @panel; color: @ink; border: 2hair solid @moss; border-left: 4px solid @moss; padding: 9px 10px 9px 12px; }
 QFrame[notice="true"] { background: @amberSoft; border: 1hair solid @amber; border-radius: 8px; }
 QFrame[failure="true"] { background: @brickSoft; border: 1hair solid @brick; border-radius: 8px; }
 QSplitter::handle { background: @line; }

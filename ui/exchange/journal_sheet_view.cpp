@@ -46,7 +46,7 @@ bool looksLikeReadings(const exchange::Sheet& sheet, const exchange::SheetQuesti
 }
 
 JournalSheetView::JournalSheetView(const QString& path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent)
-    : QDialog{parent}, path_{path}, household_{household}, hadHousehold_{household != nullptr}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
+    : ui::View{parent}, path_{path}, household_{household}, hadHousehold_{household != nullptr}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
 {
     setObjectName(QStringLiteral("journalSheetView"));
     setAttribute(Qt::WA_DeleteOnClose);

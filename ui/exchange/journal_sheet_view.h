@@ -3,9 +3,9 @@
 #include "core/exchange/sheet_import.h"
 #include "core/household/household.h"
 #include "ui/common/seams.h"
+#include "ui/common/view.h"
 #include "ui/exchange/sheet_preview.h"
 
-#include <QDialog>
 #include <QPointer>
 
 class QCheckBox;
@@ -26,7 +26,7 @@ class QuestionsBox;
 /// Somebody's table, read into the journal: its first rows as they stand, which column holds what, what the file leaves open, what becomes
 /// of each row and why. Nothing is written before the one button is pressed; then it is one step that can be undone. Rows at fault can be
 /// saved, put right and imported again. Not modal; Esc closes it.
-class JournalSheetView : public QDialog {
+class JournalSheetView : public ui::View {
     Q_OBJECT
 
 public:

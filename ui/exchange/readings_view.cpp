@@ -75,7 +75,7 @@ QString number(std::size_t count) { return QLocale{}.toString(static_cast<qulong
 }
 
 ReadingsView::ReadingsView(const QString& path, household::Household& household, ui::Dialogs& dialogs, QWidget* parent)
-    : QDialog{parent}, path_{path}, household_{household}, dialogs_{dialogs}, aside_{new Aside{this}}
+    : ui::View{parent}, path_{path}, household_{household}, dialogs_{dialogs}, aside_{new Aside{this}}
 {
     setObjectName(QStringLiteral("readingsView"));
     setAttribute(Qt::WA_DeleteOnClose);

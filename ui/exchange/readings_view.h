@@ -3,8 +3,7 @@
 #include "core/exchange/logger_plan.h"
 #include "core/household/household.h"
 #include "ui/common/seams.h"
-
-#include <QDialog>
+#include "ui/common/view.h"
 
 #include <atomic>
 
@@ -23,7 +22,7 @@ class QuestionsBox;
 /// Readings of a logger, from any table with a time and temperatures or moisture: what each column holds is said once and remembered for
 /// tables with the same header. All readings are kept; the journal gets one entry a day. Reading and writing show how far they are and can
 /// be called off; until the end nothing is written. Not modal; Esc closes it.
-class ReadingsView : public QDialog {
+class ReadingsView : public ui::View {
     Q_OBJECT
 
 public:

@@ -53,7 +53,6 @@ EntryEditor::EntryEditor(household::Household& household, journal::EntryId entry
     d_->takeOut->setObjectName(QStringLiteral("delete"));
     d_->takeOut->setToolTip(tr("Takes the entry out of the journal; undo brings it back"));
     d_->sheet->addButton(d_->takeOut);
-    d_->sheet->settleTabOrder();
     if (household.readOnly()) {
         d_->sheet->setProblem(tr("This household was opened for reading only; nothing can be changed."));
         d_->sheet->setAcceptEnabled(false);

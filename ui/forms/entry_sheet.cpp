@@ -112,7 +112,6 @@ void EntrySheet::build()
     setTitle(formName(kind_));
     refreshTrays();
     refreshCautions();
-    settleTabOrder();
     ahead_.setSingleShot(true);
     connect(&ahead_, &QTimer::timeout, this, &EntrySheet::lookAhead);
     connect(grid_, &FieldGrid::edited, this, &EntrySheet::noteEdited);

@@ -76,11 +76,4 @@ bool FitArea::eventFilter(QObject* watched, QEvent* event)
     return done;
 }
 
-bool FitArea::focusNextPrevChild(bool next)
-{
-    const bool moved = QScrollArea::focusNextPrevChild(next);
-    if (QWidget* reached = focusWidget(); moved && reached && widget() && widget()->isAncestorOf(reached)) ensureWidgetVisible(reached, 0, fontMetrics().height());
-    return moved;
-}
-
 }

@@ -20,7 +20,6 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
-    bool focusNextPrevChild(bool next) override;
 
 private:
     void settleBar();

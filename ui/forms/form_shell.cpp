@@ -148,19 +148,6 @@ void FormShell::addButton(QPushButton* button)
     buttons_->insertWidget(0, button);
 }
 
-void FormShell::settleTabOrder()
-{
-    QList<QWidget*> stops;
-    for (QWidget* widget : area_->findChildren<QWidget*>()) {
-        if ((widget->focusPolicy() & Qt::TabFocus) && !widget->focusProxy() && widget->window() == window()) stops.append(widget); // not the popups
-    }
-    for (qsizetype i = 0; i < buttons_->count(); ++i) {
-        if (QWidget* button = buttons_->itemAt(static_cast<int>(i))->widget(); button && button != accept_ && button != cancel_) stops.append(button);
-    }
-    stops.append({accept_, cancel_});
-    for (qsizetype i = 1; i < stops.size(); ++i) setTabOrder(stops[i - 1], stops[i]);
-}
-
 bool FormShell::isCautionsShown() const
 {
     return !cautionCard_->isHidden();

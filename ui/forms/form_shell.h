@@ -47,8 +47,6 @@ public:
     QPushButton* cancelButton() const { return cancel_; }
     /// A further button at the leading edge.
     void addButton(QPushButton* button);
-    /// Buttons come last in the order of Tab; to be called when all fields are there.
-    void settleTabOrder();
     bool isCautionsShown() const;
 
     bool hasHeightForWidth() const override { return true; }

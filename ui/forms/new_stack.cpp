@@ -249,7 +249,6 @@ NewStack::NewStack(household::Household& household, QWidget* parent) : QWidget{p
     shell->setLine(tr("What is not known can stay as it is; everything can be changed later."));
     shell->setAcceptText(tr("Start the stack"));
     shell->setEffectProminent();
-    shell->settleTabOrder();
     setAccessibleName(shell->title());
     if (household.readOnly()) {
         shell->setProblem(tr("This household was opened for reading only; nothing can be recorded."));

@@ -32,7 +32,7 @@ QString words(const journal::Entry& entry)
 }
 
 BulkView::BulkView(household::Household& household, std::vector<journal::EntryId> chosen, QWidget* parent)
-    : QDialog{parent}, household_{household}, chosen_{std::move(chosen)}
+    : ui::View{parent}, household_{household}, chosen_{std::move(chosen)}
 {
     setObjectName(QStringLiteral("bulkView"));
     setAttribute(Qt::WA_DeleteOnClose);

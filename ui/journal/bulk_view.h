@@ -2,8 +2,7 @@
 
 #include "core/household/bulk_edit.h"
 #include "core/household/household.h"
-
-#include <QDialog>
+#include "ui/common/view.h"
 
 class QComboBox;
 class QLabel;
@@ -15,7 +14,7 @@ namespace tierloam::journal_page {
 
 /// Changes chosen entries together: one column, from one old value to a new one. It says how many change, how many hold something else
 /// and stay, and lists each change before anything is written. What is typed stays when the write fails.
-class BulkView : public QDialog {
+class BulkView : public ui::View {
     Q_OBJECT
 
 public:

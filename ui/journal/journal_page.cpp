@@ -5,6 +5,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
+#include "ui/common/reading_order.h"
 #include "ui/common/row_table.h"
 #include "ui/common/seams.h"
 #include "ui/forms/entry_editor.h"
@@ -361,7 +362,7 @@ void JournalPage::editChosen()
     const auto ids = chosen();
     if (ids.size() != 1 || ids.front() <= journal::EntryId::none || household_.readOnly()) return;
     if (editor_ && editor_->entry() == ids.front()) {
-        focusNextPrevChild(true);
+        if (const QList<QWidget*> stops = ui::readingOrder(editor_); !stops.isEmpty()) stops.front()->setFocus(Qt::ShortcutFocusReason);
         return;
     }
     if (keepsTyped()) return;

@@ -16,7 +16,7 @@
 namespace tierloam::paper {
 
 PaperView::PaperView(const QString& title, ui::Dialogs& dialogs, QString folder, QWidget* parent)
-    : QDialog{parent}, dialogs_{dialogs}, folder_{std::move(folder)}, choices_{new QFormLayout}, printer_{std::make_unique<QPrinter>(QPrinter::ScreenResolution)}
+    : ui::View{parent}, dialogs_{dialogs}, folder_{std::move(folder)}, choices_{new QFormLayout}, printer_{std::make_unique<QPrinter>(QPrinter::ScreenResolution)}
 {
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(title);

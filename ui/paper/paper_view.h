@@ -1,8 +1,8 @@
 #pragma once
 
 #include "ui/common/seams.h"
+#include "ui/common/view.h"
 
-#include <QDialog>
 #include <QPageSize>
 
 #include <memory>
@@ -18,7 +18,7 @@ class QPushButton;
 namespace tierloam::paper {
 
 /// What goes onto paper, looked at before it does: what can be chosen, the pages, and buttons that print and save. Not modal; Esc closes it.
-class PaperView : public QDialog {
+class PaperView : public ui::View {
     Q_OBJECT
 
 public:

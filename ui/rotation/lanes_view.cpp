@@ -99,9 +99,9 @@ void LanesView::paintEvent(QPaintEvent*)
     const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
     drawing::drawLanes(painter, year_.lanes, layoutNow(), theme_.palette(), type);
     if (hasFocus()) {
-        painter.setPen(QPen{theme_.palette().outline, 1, Qt::DotLine});
+        painter.setPen(QPen{theme_.palette().moss, 2});
         painter.setBrush(Qt::NoBrush);
-        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+        painter.drawRect(rect().adjusted(1, 1, -1, -1));
     }
 }
 

@@ -26,15 +26,12 @@ void StackColumn::furnish()
     buttons_ = new QWidget{this};
     flow_ = new ui::FlowLayout{buttons_, 4};
     flow_->setContentsMargins(0, 0, 0, 0);
-    QWidget* before = canvas_;
     const auto add = [&](const char* name, ui::Tone tone, void (StackColumn::*wanted)()) {
         QPushButton* button = ui::makeButton({}, tone, buttons_);
         button->setObjectName(QString::fromLatin1(name));
         button->setProperty("compact", true);
         flow_->addWidget(button);
         connect(button, &QPushButton::clicked, this, wanted);
-        setTabOrder(before, button);
-        before = button;
         return button;
     };
     feed_ = add("feedButton", ui::Tone::moss, &StackColumn::feedWanted);

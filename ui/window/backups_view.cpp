@@ -30,7 +30,7 @@ QString kindText(store::BackupKind kind)
 }
 
 BackupsView::BackupsView(const QString& householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent)
-    : QDialog{parent}, path_{householdPath}, dialogs_{dialogs}
+    : ui::View{parent}, path_{householdPath}, dialogs_{dialogs}
 {
     setObjectName(QStringLiteral("backupsView"));
     setAttribute(Qt::WA_DeleteOnClose);

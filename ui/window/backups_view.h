@@ -2,8 +2,7 @@
 
 #include "core/household/backup_list.h"
 #include "ui/common/seams.h"
-
-#include <QDialog>
+#include "ui/common/view.h"
 
 #include <vector>
 
@@ -16,7 +15,7 @@ namespace tierloam::window {
 
 /// The backups of a household: when each was made, how many entries it holds and up to which day. The chosen one goes into a new file,
 /// which is then opened; the household's own file is not touched. Restoring goes on beside the window and can be called off. Works also for a file that cannot be opened.
-class BackupsView : public QDialog {
+class BackupsView : public ui::View {
     Q_OBJECT
 
 public:

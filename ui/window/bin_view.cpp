@@ -15,7 +15,7 @@
 
 namespace tierloam::window {
 
-BinView::BinView(household::Household& household, QWidget* parent) : QDialog{parent}, household_{household}
+BinView::BinView(household::Household& household, QWidget* parent) : ui::View{parent}, household_{household}
 {
     setObjectName(QStringLiteral("binView"));
     setAttribute(Qt::WA_DeleteOnClose);

@@ -1,8 +1,7 @@
 #pragma once
 
 #include "core/household/household.h"
-
-#include <QDialog>
+#include "ui/common/view.h"
 
 #include <vector>
 
@@ -13,7 +12,7 @@ class QTreeWidget;
 namespace tierloam::window {
 
 /// The entries that were taken out, latest first, also those of earlier days; what is chosen can be put back. Not modal; Esc closes it.
-class BinView : public QDialog {
+class BinView : public ui::View {
     Q_OBJECT
 
 public:

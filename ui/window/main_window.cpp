@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "ui/common/reading_order.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
 #include "ui/trends/trends_page.h"
@@ -225,6 +226,8 @@ void MainWindow::restoreState()
     const int page = settings_.value(QStringLiteral("window/page"), 0).toInt();
     if (desk_ && page > 0 && page < static_cast<int>(Desk::Page::due)) desk_->showPage(static_cast<Desk::Page>(page));
 }
+
+bool MainWindow::focusNextPrevChild(bool next) { return ui::focusInReadingOrder(this, next); }
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {

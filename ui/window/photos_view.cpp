@@ -21,7 +21,7 @@
 namespace tierloam::window {
 
 PhotosView::PhotosView(household::Household& household, journal::EntryId entry, ui::Dialogs& dialogs, QWidget* parent)
-    : QDialog{parent}, household_{household}, entry_{entry}, dialogs_{dialogs}
+    : ui::View{parent}, household_{household}, entry_{entry}, dialogs_{dialogs}
 {
     setObjectName(QStringLiteral("photosView"));
     setAttribute(Qt::WA_DeleteOnClose);

@@ -2,8 +2,7 @@
 
 #include "core/household/household.h"
 #include "ui/common/seams.h"
-
-#include <QDialog>
+#include "ui/common/view.h"
 
 #include <vector>
 
@@ -14,7 +13,7 @@ class QPushButton;
 namespace tierloam::window {
 
 /// The pictures of one entry: added from files, looked at, taken out; each can be undone. Not modal; Esc closes it.
-class PhotosView : public QDialog {
+class PhotosView : public ui::View {
     Q_OBJECT
 
 public:

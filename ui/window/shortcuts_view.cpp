@@ -35,6 +35,7 @@ QVBoxLayout* layOut(QDialog* dialog, const QString& title)
     scroll->setWidget(body);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setProperty("read", true); // the arrow keys scroll it, so it shows that it has the focus
     ui::setAccess(scroll, title);
     rows->addWidget(scroll, 1);
     auto* buttons = new QDialogButtonBox{dialog};
@@ -56,7 +57,7 @@ QSize sizeInText(const QWidget* widget, int wide, int high)
 
 }
 
-ShortcutsView::ShortcutsView(QWidget* parent) : QDialog{parent}
+ShortcutsView::ShortcutsView(QWidget* parent) : ui::View{parent}
 {
     setObjectName(QStringLiteral("shortcutsView"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -94,7 +95,7 @@ ShortcutsView::ShortcutsView(QWidget* parent) : QDialog{parent}
     resize(sizeInText(this, 36, 40));
 }
 
-AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
+AboutView::AboutView(const QString& version, QWidget* parent) : ui::View{parent}
 {
     setObjectName(QStringLiteral("aboutView"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -129,7 +130,7 @@ AboutView::AboutView(const QString& version, QWidget* parent) : QDialog{parent}
     resize(sizeInText(this, 36, 34));
 }
 
-LicenceView::LicenceView(QWidget* parent) : QDialog{parent}
+LicenceView::LicenceView(QWidget* parent) : ui::View{parent}
 {
     setObjectName(QStringLiteral("licenceView"));
     setAttribute(Qt::WA_DeleteOnClose);

@@ -1,11 +1,11 @@
 #pragma once
 
-#include <QDialog>
+#include "ui/common/view.h"
 
 namespace tierloam::window {
 
 /// The list of all keys, made from the table of actions. Not modal; Esc closes it.
-class ShortcutsView : public QDialog {
+class ShortcutsView : public ui::View {
     Q_OBJECT
 
 public:
@@ -13,7 +13,7 @@ public:
 };
 
 /// What the program is, its licences and the sources of its data. Not modal; Esc closes it.
-class AboutView : public QDialog {
+class AboutView : public ui::View {
     Q_OBJECT
 
 public:
@@ -21,7 +21,7 @@ public:
 };
 
 /// The whole text of the licence. Not modal; Esc closes it.
-class LicenceView : public QDialog {
+class LicenceView : public ui::View {
     Q_OBJECT
 
 public:
