@@ -42,6 +42,14 @@ std::optional<Opened> openFile(const QString& path, HouseholdFile::Mode mode)
     return result;
 }
 
+QString settingOf(const HouseholdFile& file, QLatin1StringView name)
+{
+    const auto settings = file.settings();
+    const auto* all = std::get_if<std::map<QString, QString>>(&settings);
+    const auto found = all ? all->find(QString{name}) : std::map<QString, QString>::const_iterator{};
+    return all && found != all->end() ? found->second : QString{};
+}
+
 Day dayOf(const CommandLine& call) { return call.at ? *call.at : household::SystemClock{}.today(); }
 
 bool isItsOwnTarget(const CommandLine& call, const QString& what)

@@ -21,6 +21,9 @@ struct Opened {
 /// nullopt after having said why not.
 std::optional<Opened> openFile(const QString& path, store::HouseholdFile::Mode mode);
 
+/// A setting that the household keeps; empty when it was never set or cannot be read.
+QString settingOf(const store::HouseholdFile& file, QLatin1StringView name);
+
 /// A household reckoned for a call that asks about it.
 struct Reckoned {
     QString household;

@@ -3,6 +3,8 @@
 #include "app/core_calls.h"
 #include "app/languages.h"
 #include "app/opened_file.h"
+#include "core/household/stack_order.h"
+#include "core/store/setting_names.h"
 #include "ui/paper/labels.h"
 #include "ui/paper/look.h"
 #include "ui/paper/sheet.h"
@@ -58,7 +60,7 @@ int labels(const CommandLine& call)
     if (isItsOwnTarget(call, Text::tr("the labels"))) return exitBadInput;
     const auto opened = openFile(call.file, store::HouseholdFile::Mode::readOnly);
     if (!opened) return exitFailed;
-    const auto made = paper::labelsOf(journal::replay(opened->entries), dayOf(call));
+    const auto made = paper::labelsOf(journal::replay(opened->entries), dayOf(call), household::orderFrom(settingOf(*opened->file, store::settingStackOrder)));
     if (made.empty()) {
         complain(Text::tr("no tray stands on that day, so there is nothing to label"));
         return exitBadInput;

@@ -11,6 +11,7 @@
 #include "ui/window/notices.h"
 #include "ui/window/one_window.h"
 #include "ui/window/recent_files.h"
+#include "ui/window/system_scheme.h"
 
 #include <QApplication>
 #include <QFileInfo>
@@ -99,6 +100,7 @@ int startWindow(int& argc, char** argv, const CommandLine& call)
     start.theme = std::make_unique<ui::Theme>();
     start.theme->restore(*start.settings);
     start.theme->apply();
+    const window::SystemScheme scheme{*start.theme};
 
     const QString file = call.demo ? QString{} : call.file.isEmpty() ? window::lastFile(*start.settings) : call.file;
     if (!file.isEmpty() && window::OneWindow::raiseOther(file)) return exitDone;

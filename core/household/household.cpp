@@ -168,6 +168,8 @@ Ticket Household::keepBackupsIn(const QString& folder)
 }
 
 Ticket Household::keep(const QString& setting, const QString& value, const QString& label) { return d_->askSetting(setting, value, label); }
+StackOrder Household::stackOrder() const { return orderFrom(kept(store::settingStackOrder)); }
+
 QString Household::kept(const QString& setting) const { return d_->setting(setting); }
 
 QString Household::backupFolder() const { return d_->setting(store::settingBackupFolder); }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/household/clock.h"
+#include "core/household/stack_order.h"
 #include "core/household/usual.h"
 #include "core/journal/edit.h"
 #include "core/journal/replay.h"
@@ -115,6 +116,8 @@ public:
 
     /// One of the household's settings (core/store/setting_names.h), kept in the file and undone like every verb.
     Ticket keep(const QString& setting, const QString& value, const QString& label);
+    /// How people put the stacks; empty: as they were set up.
+    StackOrder stackOrder() const;
     QString kept(const QString& setting) const;  ///< with what is still being written; empty when it was never set
 
     /// Entries that were taken out, latest first, also those of earlier days: `then` is called in this thread, later. An entry is brought

@@ -12200,8 +12200,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>
-        <source>&amp;Household</source>
-        <translation>&amp;Haushalt</translation>
+        <source>H&amp;ousehold</source>
+        <translation>Haushal&amp;t</translation>
     </message>
     <message>
         <source>&amp;Recent</source>

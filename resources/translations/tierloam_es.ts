@@ -12201,7 +12201,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
     </message>
     <message>
-        <source>&amp;Household</source>
+        <source>H&amp;ousehold</source>
         <translation>&amp;Hogar</translation>
     </message>
     <message>

@@ -12200,7 +12200,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Un rapport pour qui veut aider est dans le presse-papiers&#xa0;: versions, tailles, dernières lignes de l’historique du programme. Rien de votre journal n’y est.</translation>
     </message>
     <message>
-        <source>&amp;Household</source>
+        <source>H&amp;ousehold</source>
         <translation>&amp;Foyer</translation>
     </message>
     <message>

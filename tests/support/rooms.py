@@ -39,7 +39,7 @@ class Rooms:
             found |= self.links.get(name, set())
             todo += self.uses.get(name, set())
         brings = {"Qt6::Charts": {"Qt6::Widgets"}, "Qt6::PrintSupport": {"Qt6::Widgets"}, "Qt6::Widgets": {"Qt6::Gui"},
-                  "Qt6::Svg": {"Qt6::Gui"}, "Qt6::Gui": {"Qt6::Core"}, "Qt6::Sql": {"Qt6::Core"}}
+                  "Qt6::Svg": {"Qt6::Gui"}, "Qt6::DBus": {"Qt6::Core"}, "Qt6::Gui": {"Qt6::Core"}, "Qt6::Sql": {"Qt6::Core"}}
         for _ in brings:
             for module in list(found):
                 found |= brings.get(module, set())

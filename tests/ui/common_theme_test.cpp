@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QEvent>
 #include <QRegularExpression>
 #include <QSignalSpy>
 
@@ -40,6 +41,45 @@ TEST_F(ThemeTest, AppliesPaletteAndTextSizeToTheApplication)
     EXPECT_EQ(QApplication::palette().color(QPalette::WindowText), drawing::Palette::dark().ink);
     EXPECT_NEAR(QApplication::font().pointSizeF(), body * 1.5, 0.01);
     EXPECT_EQ(theme.px(10), 15);
+}
+
+TEST_F(ThemeTest, FollowsTheSystemWhileItIsAskedFor)
+{
+    bool dark = false;
+    Theme theme;
+    theme.setSystemReader([&dark] { return dark; });
+    theme.apply();
+    QSignalSpy changed{&theme, &Theme::changed};
+    const auto systemChanges = [&](bool to, QEvent::Type how) {
+        dark = to;
+        QEvent event{how};
+        QCoreApplication::sendEvent(qApp, &event);
+        QCoreApplication::processEvents();
+    };
+    systemChanges(true, QEvent::ApplicationPaletteChange);
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::dark().ground);
+    systemChanges(false, QEvent::ThemeChange);
+    EXPECT_EQ(changed.count(), 2);
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::light().ground);
+    systemChanges(false, QEvent::ThemeChange);
+    EXPECT_EQ(changed.count(), 2) << "nothing new was said";
+    theme.setMode(ThemeMode::light);
+    systemChanges(true, QEvent::ApplicationPaletteChange);
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::light().ground) << "light was asked for";
+    theme.setMode(ThemeMode::system);
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::dark().ground) << "what was said meanwhile is known";
+}
+
+TEST_F(ThemeTest, WhatThePlatformPutsInItsPlaceDoesNotStay)
+{
+    Theme theme;
+    theme.setMode(ThemeMode::light);
+    QPalette strange;
+    strange.setColor(QPalette::Window, Qt::magenta);
+    QApplication::setPalette(strange);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::light().ground);
 }
 
 TEST_F(ThemeTest, ScaleIsHeldToItsRange)

@@ -1,9 +1,13 @@
 #include "tests/ui/walk.h"
 
 #include "ui/common/formats.h"
+#include "ui/shelf/stack_column.h"
 
+#include <QFileInfo>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QScrollArea>
+#include <QScrollBar>
 
 namespace tierloam::window {
 
@@ -82,6 +86,44 @@ TEST_F(WindowLanguages, UnitsAndLanguageAreChosenWhileTheWindowStands)
     bool pounds = false;
     for (const Said& each : saidBy(window_.get())) pounds = pounds || each.text.contains(QStringLiteral("\u00a0lb"));
     EXPECT_TRUE(pounds);
+}
+
+/// How far the shelf would have to be scrolled to the side.
+int sideways(const Desk& desk)
+{
+    const auto* area = qobject_cast<QScrollArea*>(desk.shelf()->board()->parentWidget()->parentWidget());
+    return area ? area->horizontalScrollBar()->maximum() : -1;
+}
+
+TEST_F(WindowLanguages, ThreeStacksStandBesideEachOtherInEachLanguage)
+{
+    for (const char* language : {"de", "es", "fr", "en"}) {
+        QTranslator texts;
+        ASSERT_TRUE(texts.load(QStringLiteral("tierloam_") % QString::fromLatin1(language), QFileInfo{QStringLiteral(TIERLOAM_PROGRAM)}.absolutePath())) << language;
+        QLocale::setDefault(QLocale{QString::fromLatin1(language)});
+        QCoreApplication::installTranslator(&texts);
+        make();
+        const QString file = sampleFile(QString::fromLatin1(language) % QStringLiteral(".tierloam"));
+        ASSERT_TRUE(window_->openFile(file));
+        show({1280, 800});
+        ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoning() != nullptr; }, patience));
+        for (int n = 0; n < 4; ++n) settle();
+        std::set<QString> letters;
+        for (const QAction* menu : window_->menuBar()->actions()) EXPECT_TRUE(letters.insert(QKeySequence::mnemonic(menu->text()).toString()).second) << language << ": " << menu->text().toStdString() << " has the letter of another menu";
+        ASSERT_TRUE(desk().dueBeside()) << language;
+        ASSERT_EQ(desk().shelf()->board()->columns().size(), 3u);
+        EXPECT_EQ(sideways(desk()), 0) << language;
+        for (const auto* column : desk().shelf()->board()->columns()) {
+            (void)window_->grab();
+            EXPECT_TRUE(column->canvas()->labelsFit()) << language;
+        }
+        for (const QString& each : clippedIn(desk().shelf())) ADD_FAILURE() << language << ": " << each.toStdString();
+        // What must not pass: labels that nobody could set beside a tray at that width.
+        desk().shelf()->board()->setView({500, 700});
+        settle();
+        EXPECT_GT(desk().shelf()->board()->width(), 500) << language;
+        QCoreApplication::removeTranslator(&texts);
+    }
 }
 
 TEST_F(WindowLanguages, QtSpeaksEachLanguageToo)

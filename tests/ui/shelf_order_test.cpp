@@ -1,10 +1,11 @@
 #include "tests/support/sample_shelf.h"
-#include "ui/shelf/stack_order.h"
+#include "core/household/stack_order.h"
 
 #include <gtest/gtest.h>
 
 using namespace tierloam;
 using namespace tierloam::shelf;
+using namespace tierloam::household;
 
 TEST(StackOrder, ReadsBackWhatItWrites)
 {

@@ -4,6 +4,7 @@
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/stack_column.h"
 #include "ui/window/due_acts.h"
+#include "ui/window/system_scheme.h"
 
 #include <QTableView>
 
@@ -212,6 +213,27 @@ TEST_F(WindowTest, ThemeAndTextSizeByKey)
     ui::Theme later;
     later.restore(*settings_);
     EXPECT_EQ(later.mode(), ui::ThemeMode::dark);
+}
+
+TEST_F(WindowTest, ColoursFollowTheDesktopWhileTheWindowStands)
+{
+    openSample();
+    press("Ctrl+Alt+S");
+    SystemScheme scheme{*theme_};
+    const auto ground = [this] { return window_->grab(QRect{window_->width() / 2, window_->height() - 40, 1, 1}).toImage().pixelColor(0, 0); };
+    scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("color-scheme"), QDBusVariant{1u});
+    settle();
+    EXPECT_TRUE(theme_->dark());
+    const QColor dark = ground();
+    scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("color-scheme"), QDBusVariant{2u});
+    settle();
+    EXPECT_FALSE(theme_->dark());
+    EXPECT_GT(ground().lightness(), dark.lightness() + 100) << "the window was painted anew";
+    scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("contrast"), QDBusVariant{1u});
+    EXPECT_FALSE(theme_->dark()) << "another setting";
+    press("Ctrl+Alt+L");
+    scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("color-scheme"), QDBusVariant{1u});
+    EXPECT_FALSE(theme_->dark()) << "light was asked for";
 }
 
 TEST_F(WindowTest, ShortcutsPageListsEveryAction)

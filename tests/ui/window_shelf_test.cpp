@@ -1,11 +1,13 @@
 #include "tests/ui/window_fixture.h"
 #include "ui/common/fact_list.h"
 #include "ui/forms/action_form.h"
+#include "ui/paper/labels.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/part_panel.h"
 #include "ui/shelf/story_charts.h"
 
 #include <QAction>
+#include <QComboBox>
 
 /// The shelf in the real window, by mouse and by keys alone.
 namespace tierloam::window {
@@ -75,6 +77,61 @@ TEST_F(WindowTest, StacksAreMovedAndTheMoveIsUndoneAndKept)
     ASSERT_TRUE(window_->openFile(file));
     show();
     EXPECT_EQ(orderOf(desk()), moved) << "another day";
+}
+
+// The order of the shelf rules wherever stacks are named one after the other.
+TEST_F(WindowTest, WhereverStacksAreNamedTheyStandAsOnTheShelf)
+{
+    openSample();
+    const auto chips = [this] {
+        QStringList names;
+        std::vector<std::pair<int, QString>> placed;
+        for (const auto* chip : desk().trends()->findChildren<QPushButton*>())
+            if (chip->isVisible() && chip->property("stack").isValid()) placed.emplace_back(chip->x(), chip->property("stack").toString());
+        std::ranges::sort(placed);
+        for (const auto& [x, name] : placed) names << name;
+        return names;
+    };
+    const auto choices = [](const QComboBox* box) {
+        QStringList names;
+        for (int i = 0; i < box->count(); ++i)
+            if (asSetUp.contains(box->itemText(i))) names << box->itemText(i);
+        return names;
+    };
+    for (const QStringList& wanted : {asSetUp, moved}) {
+        if (wanted == moved) {
+            desk().shelf()->chooseStack(asSetUp[0]);
+            desk().shelf()->action(ui::ActionId::moveStackRight)->trigger(); // by its key: above
+            household().finishWrites();
+            settle();
+        }
+        EXPECT_EQ(orderOf(desk()), wanted);
+        desk().showPage(Desk::Page::trends);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return chips() == wanted; }, patience)) << chips().join(u' ').toStdString();
+        desk().showPage(Desk::Page::journal);
+        settle();
+        EXPECT_EQ(choices(window_->findChild<QComboBox*>(QStringLiteral("stackFilter"))), wanted);
+        window_->action(ui::ActionId::stackSheet)->trigger();
+        auto* sheet = window_->findChild<QComboBox*>(QStringLiteral("sheetStack"));
+        ASSERT_NE(sheet, nullptr);
+        EXPECT_EQ(choices(sheet), wanted);
+        sheet->window()->close();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        settle();
+        QStringList due;
+        for (const auto& line : desk().due()->lines())
+            if (const QString name = QString::fromStdString(line.stack); !due.contains(name)) due << name;
+        QStringList ofThose = wanted;
+        ofThose.removeIf([&](const QString& name) { return !due.contains(name); });
+        EXPECT_EQ(due, ofThose);
+        EXPECT_FALSE(due.isEmpty());
+        QStringList labelled;
+        for (const paper::Label& label : paper::labelsOf(household().journal()->replay, tests::sampleToday(), household().stackOrder()))
+            if (!labelled.contains(label.stack)) labelled << label.stack;
+        EXPECT_EQ(labelled, wanted);
+        desk().showPage(Desk::Page::shelf);
+        settle();
+    }
 }
 
 TEST_F(WindowTest, LessMotionIsAskedForByAKeyAndRemembered)

@@ -3,6 +3,7 @@
 #include "ui/common/seams.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QPalette>
 #include <QStyle>
 #include <QStyleFactory>
@@ -54,12 +55,18 @@ QPalette qtPalette(const drawing::Palette& p)
     return q;
 }
 
+bool isDarkPalette(const QPalette& palette) { return palette.color(QPalette::WindowText).lightnessF() > palette.color(QPalette::Window).lightnessF(); }
+
 }
 
 Theme::Theme(QObject* parent) : QObject{parent}
 {
-    const QPalette system = QApplication::palette();
-    systemDark_ = system.color(QPalette::WindowText).lightnessF() > system.color(QPalette::Window).lightnessF();
+    systemDark_ = isDarkPalette(QApplication::palette());
+    // With no palette of its own the application has that of the system.
+    systemIsDark_ = [] {
+        QApplication::setPalette(QPalette{});
+        return isDarkPalette(QApplication::palette());
+    };
     systemFont_ = QApplication::font();
     if (systemFont_.pointSizeF() <= 0) systemFont_.setPointSizeF(10.0); // a font given in pixels
 }
@@ -117,6 +124,36 @@ void Theme::setMode(ThemeMode mode)
     apply();
 }
 
+void Theme::setSystemDark(bool dark)
+{
+    if (dark == systemDark_) return;
+    systemDark_ = dark;
+    if (mode_ == ThemeMode::system) apply();
+}
+
+bool Theme::eventFilter(QObject* watched, QEvent* event)
+{
+    const bool told = event->type() == QEvent::ThemeChange || (event->type() == QEvent::ApplicationPaletteChange && watched == qApp);
+    if (told && !applying_ && !asked_) {
+        asked_ = true;
+        QMetaObject::invokeMethod(this, &Theme::lookAgain, Qt::QueuedConnection); // not in the midst of Qt's own work on the change
+    }
+    return false;
+}
+
+void Theme::lookAgain()
+{
+    asked_ = false;
+    const bool before = systemDark_;
+    applying_ = true;
+    systemDark_ = systemIsDark_();
+    applying_ = false;
+    if (mode_ == ThemeMode::system && systemDark_ != before) return apply();
+    applying_ = true;
+    QApplication::setPalette(qtPalette(palette())); // what was asked for stays, whatever the system put in its place
+    applying_ = false;
+}
+
 void Theme::setFontScale(int percent)
 {
     const int held = std::clamp(percent, smallestScale, largestScale);
@@ -127,10 +164,14 @@ void Theme::setFontScale(int percent)
 
 void Theme::apply()
 {
+    applying_ = true;
     if (QStyle* fusion = QStyleFactory::create(QStringLiteral("Fusion"))) QApplication::setStyle(fusion);
     QApplication::setPalette(qtPalette(palette()));
     QApplication::setFont(font(TextSize::body));
     qApp->setStyleSheet(styleSheetFor(palette(), systemFont_.pointSizeF() * scale(), scale()));
+    applying_ = false;
+    qApp->removeEventFilter(this); // a theme that is only asked, such as that of paper, watches nothing
+    qApp->installEventFilter(this);
     Q_EMIT changed();
 }
 

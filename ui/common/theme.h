@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QString>
 
+#include <functional>
 #include <memory>
 
 namespace tierloam::ui {
@@ -45,6 +46,10 @@ public:
     void setLessMotion(bool less) { lessMotion_ = less; }
 
     void setMode(ThemeMode mode);
+    /// The system's colours are dark now, or light: followed at once while they are asked for.
+    void setSystemDark(bool dark);
+    /// How the system's colours are looked up when it says that they changed; tests plant an answer.
+    void setSystemReader(std::function<bool()> isDark) { systemIsDark_ = std::move(isDark); }
     void setFontScale(int percent);                        ///< held to 100…200
     /// Sets style, palette, font and style sheet of the application and emits changed().
     void apply();
@@ -56,11 +61,20 @@ public:
 Q_SIGNALS:
     void changed();
 
+protected:
+    /// Of the application: sees when the system's palette or theme changes while the program runs.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+    void lookAgain();
+
     ThemeMode mode_ = ThemeMode::system;
     int scale_ = 100;
     bool lessMotion_ = false;
     bool systemDark_ = false;
+    bool applying_ = false;          ///< what the application is told now comes from here
+    bool asked_ = false;             ///< lookAgain is on its way
+    std::function<bool()> systemIsDark_;
     QFont systemFont_;
 };
 

@@ -257,7 +257,7 @@ void JournalSheetView::ask()
         stack_->addItem(tr("Please choose"));
         QStringList names;
         if (household_)
-            for (const auto& stack : household_->journal()->replay.stacks)
+            for (const journal::StackHistory& stack : household::inOrder(household_->journal()->replay.stacks, household_->stackOrder()))
                 if (!stack.steps.back().after.retired) names << QString::fromStdString(stack.name);
         if (names.size() == 1) stack_->clear(); // no question with one answer
         for (const QString& name : names) stack_->addItem(name, name);

@@ -130,7 +130,7 @@ ReadingsView::ReadingsView(const QString& path, household::Household& household,
     buttons->addButton(close_, QDialogButtonBox::RejectRole);
     rows->addWidget(buttons);
 
-    for (const auto& stack : household_.journal()->replay.stacks)
+    for (const journal::StackHistory& stack : household::inOrder(household_.journal()->replay.stacks, household_.stackOrder()))
         if (!stack.steps.back().after.retired) stack_->addItem(QString::fromStdString(stack.name), QString::fromStdString(stack.name));
     if (stack_->count() > 1) stack_->insertItem(0, tr("Please choose"));
     stack_->setCurrentIndex(0);

@@ -11,12 +11,29 @@
 #include "ui/forms/tray_words.h"
 
 #include <QVBoxLayout>
+#include <QSet>
 
 #include <algorithm>
 
 namespace tierloam::forms {
 
 namespace {
+
+constexpr qsizetype mostNotes = 200;
+
+/// Notes of the journal, latest first, each once.
+QStringList notesLately(const journal::Entries& entries)
+{
+    QStringList notes;
+    QSet<QString> known;
+    for (auto entry = entries.rbegin(); entry != entries.rend() && notes.size() < mostNotes; ++entry) {
+        const QString note = QString::fromStdString(entry->note);
+        if (note.isEmpty() || known.contains(note)) continue;
+        known.insert(note);
+        notes << note;
+    }
+    return notes;
+}
 
 /// What an empty slot stands for, for the kinds that take one.
 enum class SlotMeans { nothing, fedTray, wholeStack, topTray, dryingTray };
@@ -102,6 +119,7 @@ void EntrySheet::build()
     date_->setRequired(tr("On which day?"));
     // The note of an own material is where its figures come from: the page of materials shows it as the source.
     if (!note_) note_ = grid_->add(kind_ == FormKind::material ? tr("Source") : tr("Note"), new ui::TextField);
+    note_->suggest(notesLately(context_.journal->entries));
     if (edited_) {
         body_->fill(edited_->action);
         body_->forEditing();

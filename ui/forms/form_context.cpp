@@ -30,6 +30,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
     context.reckoning = household.reckoning();
     if (context.journal->replay.stack(stack)) context.usual = household.usual(stack);
     context.stack = stack;
+    context.order = household.stackOrder();
     context.today = household.today();
     return context;
 }
@@ -37,7 +38,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
 std::vector<std::string> FormContext::otherStacks(Day day) const
 {
     std::vector<std::string> names;
-    for (const journal::StackHistory& each : journal->replay.stacks) {
+    for (const journal::StackHistory& each : household::inOrder(journal->replay.stacks, order)) {
         const journal::Standing* there = each.on(day);
         if (each.name != stack && there && !there->retired && there->feedSlot()) names.push_back(each.name);
     }

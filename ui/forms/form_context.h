@@ -17,6 +17,7 @@ struct FormContext {
     household::Usual usual;
     std::string stack;
     Day today{};
+    household::StackOrder order;
 
     static FormContext of(const household::Household& household, const std::string& stack);
 

@@ -9,7 +9,7 @@ void StackChoice::follow(bool dryingFirst)
     const QString before = stack();
     QStringList names;
     QString dries;
-    for (const journal::StackHistory& history : household_.journal()->replay.stacks) {
+    for (const journal::StackHistory& history : household::inOrder(household_.journal()->replay.stacks, household_.stackOrder())) {
         const journal::Standing* standing = history.on(household_.today());
         if (!standing || standing->retired || standing->trays() == 0) continue;
         names << QString::fromStdString(history.name);

@@ -56,7 +56,7 @@ bool EntrySeries::touched() const { return form_ && form_->touched(); }
 
 void EntrySeries::fillStacks(const QString& chosen)
 {
-    for (const journal::StackHistory& history : household_.journal()->replay.stacks) {
+    for (const journal::StackHistory& history : household::inOrder(household_.journal()->replay.stacks, household_.stackOrder())) {
         const journal::Standing* standing = history.on(household_.today());
         if (!standing || standing->retired) continue;
         const QString name = QString::fromStdString(history.name);

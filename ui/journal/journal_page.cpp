@@ -282,7 +282,7 @@ void JournalPage::takeJournal()
 void JournalPage::fillStacks()
 {
     QList<std::pair<QString, QVariant>> items{{tr("All stacks"), {}}};
-    for (const journal::StackHistory& stack : household_.journal()->replay.stacks) items.append({known(stack.name), known(stack.name)});
+    for (const journal::StackHistory& stack : household::inOrder(household_.journal()->replay.stacks, household_.stackOrder())) items.append({known(stack.name), known(stack.name)});
     refill(stack_, items);
 }
 

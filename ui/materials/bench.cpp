@@ -23,7 +23,7 @@ Bench::Bench(household::Household& household, const ui::Theme& theme, QWidget* p
 QStringList Bench::standingStacks() const
 {
     QStringList names;
-    for (const journal::StackHistory& stack : household_.journal()->replay.stacks) {
+    for (const journal::StackHistory& stack : household::inOrder(household_.journal()->replay.stacks, household_.stackOrder())) {
         const journal::Standing* standing = stack.on(household_.today());
         if (standing && !standing->retired) names << QString::fromStdString(stack.name);
     }

@@ -41,10 +41,10 @@ QPageSize pageOf(const LabelSheet& sheet) { return QPageSize{sheet.letter ? QPag
 
 }
 
-std::vector<Label> labelsOf(const journal::Replay& replay, Day day)
+std::vector<Label> labelsOf(const journal::Replay& replay, Day day, const household::StackOrder& order)
 {
     std::vector<Label> labels;
-    for (const journal::StackHistory& stack : replay.stacks) {
+    for (const journal::StackHistory& stack : household::inOrder(replay.stacks, order)) {
         const journal::Standing* standing = stack.on(day);
         if (!standing || standing->retired) continue;
         for (const int number : standing->slots) {

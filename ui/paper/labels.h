@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/household/stack_order.h"
 #include "core/journal/replay.h"
 
 #include <QSizeF>
@@ -22,7 +23,7 @@ struct Label {
 };
 
 /// A label for each tray that stands on that day, by stack and from the bottom up.
-std::vector<Label> labelsOf(const journal::Replay& replay, Day day);
+std::vector<Label> labelsOf(const journal::Replay& replay, Day day, const household::StackOrder& order = {});
 
 /// A sheet of labels, mm. The rows and columns stand in the middle of the page without gaps, as on sheets that are sold uncut; on plain
 /// paper thin lines show where to cut.

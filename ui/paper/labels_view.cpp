@@ -13,7 +13,7 @@
 namespace tierloam::paper {
 
 LabelsView::LabelsView(const household::Household& household, const QString& version, ui::Dialogs& dialogs, const QString& folder, QWidget* parent)
-    : PaperView{tr("Labels for trays"), dialogs, folder, parent}, labels_{labelsOf(household.journal()->replay, household.today())}, program_{QStringLiteral("Tierloam ") % version},
+    : PaperView{tr("Labels for trays"), dialogs, folder, parent}, labels_{labelsOf(household.journal()->replay, household.today(), household.stackOrder())}, program_{QStringLiteral("Tierloam ") % version},
       trays_{new QListWidget{this}}, sheets_{new QComboBox{this}}, first_{new QSpinBox{this}}
 {
     setObjectName(QStringLiteral("labelsView"));

@@ -157,10 +157,10 @@ std::optional<Sheet> makeSheet(const SheetInputs& inputs)
     return Maker{inputs}.make(*history, *standing);
 }
 
-QStringList stacksOn(const journal::Replay& replay, Day day)
+QStringList stacksOn(const journal::Replay& replay, Day day, const household::StackOrder& order)
 {
     QStringList standing, retired;
-    for (const journal::StackHistory& stack : replay.stacks) {
+    for (const journal::StackHistory& stack : household::inOrder(replay.stacks, order)) {
         const journal::Standing* now = stack.on(day);
         if (now) (now->retired ? retired : standing) << QString::fromStdString(stack.name);
     }

@@ -41,7 +41,7 @@ struct Sheet {
 std::optional<Sheet> makeSheet(const SheetInputs& inputs);
 
 /// Names of the stacks that a sheet can be made of, those that stand first, then retired ones.
-QStringList stacksOn(const journal::Replay& replay, Day day);
+QStringList stacksOn(const journal::Replay& replay, Day day, const household::StackOrder& order = {});
 
 /// Why a sheet could not be written, as a sentence; nullopt when it is there. What was there before is replaced as a whole or not at all.
 std::optional<QString> saveAsPdf(const Sheet& sheet, const QString& path);

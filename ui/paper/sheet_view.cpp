@@ -17,7 +17,7 @@ SheetView::SheetView(const household::Household& household, const QString& stack
 {
     setObjectName(QStringLiteral("sheetView"));
     inputs_ = {household.name(), {}, household.today(), household.journal(), household.reckoning(), nullptr, version};
-    for (const QString& name : stacksOn(inputs_.journal->replay, inputs_.today)) stacks_->addItem(name);
+    for (const QString& name : stacksOn(inputs_.journal->replay, inputs_.today, household.stackOrder())) stacks_->addItem(name);
     stacks_->setObjectName(QStringLiteral("sheetStack"));
     ui::keepWheelOut(stacks_);
     ui::setAccess(stacks_, tr("Stack"));

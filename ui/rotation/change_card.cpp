@@ -179,7 +179,7 @@ void ChangeCard::refresh()
     const auto reckoning = household_.reckoning();
     bool there = false;
     if (reckoning)
-        for (const reckoning::StackReckoning& stack : reckoning->stacks) {
+        for (const reckoning::StackReckoning& stack : household::inOrder(reckoning->stacks, household_.stackOrder())) {
             stack_->addChoice(QString::fromStdString(stack.name), QString::fromStdString(stack.name));
             there = there || before.toString().toStdString() == stack.name;
         }

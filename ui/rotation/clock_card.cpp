@@ -90,7 +90,10 @@ void ClockCard::show(const Clocks& clocks)
     auto* rows = new QVBoxLayout{body_};
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(4);
-    for (const auto& [stack, clock] : clocks) {
+    household::StackOrder names;
+    for (const auto& [stack, clock] : clocks) names.push_back(stack);
+    for (const std::string& stack : household::ordered(names, household_.stackOrder())) {
+        const planning::TurnClock& clock = clocks.at(stack);
         const QString date = clock.has ? tr("its turn has come") : ui::datesText(clock.turn, today_);
         rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date.isEmpty() ? tr("not within a year") : date), ui::TextRole::strong, body_, true));
         if (clock.has) continue;

@@ -97,7 +97,7 @@ void FeedingCard::refresh()
     if (!reckoning) return;
     const planning::FeedingPlan plan = planning::planFeeding(*reckoning, journal->entries, journal->materials, supply());
     int row = 0;
-    for (const planning::StackFeeding& one : plan.stacks) {
+    for (const planning::StackFeeding& one : household::inOrder(plan.stacks, household_.stackOrder())) {
         const QString stack = QString::fromStdString(one.stack);
         const bool takes = one.slot > 0 && one.kg > 0.0;
         rows_->addWidget(ui::makeLabel(stack, ui::TextRole::strong, body_), row, 0, Qt::AlignTop);

@@ -288,7 +288,14 @@ void RotationPage::replan()
     const QString wished = household_.kept(store::settingYearWishes);
     if (!reckoning) return showState();
     const bool newEstimates = reckoning != basis_;
-    if (!newEstimates && wished == basisWishes_) return showState();
+    if (!newEstimates && wished == basisWishes_) {
+        if (plan_ && household_.stackOrder() != basisOrder_) { // the same plan, its stacks put otherwise
+            change_->refresh();
+            clock_->refresh();
+            take(plan_);
+        }
+        return showState();
+    }
     basis_ = reckoning;
     basisWishes_ = wished;
     planning::YearWishes asked = wishes();
@@ -326,8 +333,9 @@ void RotationPage::refreshNow()
 void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
 {
     plan_ = std::move(plan);
+    basisOrder_ = household_.stackOrder();
     const Day today = household_.today();
-    YearLanes year = yearLanes(*plan_, *household_.journal(), today);
+    YearLanes year = yearLanes(*plan_, *household_.journal(), basisOrder_, today);
     planning::YearWishes asked = wishes();
     addAbsences(asked, household_.journal()->entries, today);
     year.lanes.away = asked.away;

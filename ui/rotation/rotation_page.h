@@ -72,6 +72,7 @@ private:
     std::shared_ptr<const planning::YearPlan> plan_;
     std::shared_ptr<const reckoning::Reckoning> basis_;   ///< what plan_ rests on, or what is being planned
     QString basisWishes_;
+    household::StackOrder basisOrder_;
     bool stale_ = true;
 
     ui::PageHead* head_;

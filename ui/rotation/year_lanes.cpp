@@ -58,13 +58,13 @@ void pastStays(Lane& lane, const journal::StackHistory& history, Day from, Day t
 
 }
 
-YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, Day today)
+YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, const household::StackOrder& order, Day today)
 {
     YearLanes year;
     year.lanes.today = plan.from;
     year.lanes.axis.from = plan.from - std::chrono::days{daysBack};
     year.lanes.axis.to = plan.from + std::chrono::days{daysAhead};
-    for (const planning::StackYear& stack : plan.stacks) {
+    for (const planning::StackYear& stack : household::inOrder(plan.stacks, order)) {
         Lane lane;
         std::vector<PlanStep> steps;
         lane.name = QString::fromStdString(stack.stack);

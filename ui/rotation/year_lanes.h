@@ -27,7 +27,7 @@ struct YearLanes {
     std::vector<std::vector<PlanStep>> steps; ///< by lane and mark
 };
 
-YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, Day today);
+YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, const household::StackOrder& order, Day today);
 
 /// In one sentence: "12 June: lift the bottom tray (tray 2); its turn 12 Jun (2 Jun – 3 Jul); 5.2 L (4.1–6.3)".
 QString stepText(const PlanStep& step, Day today);

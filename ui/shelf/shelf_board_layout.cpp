@@ -46,8 +46,8 @@ void ShelfBoard::layColumns()
 
     // Width of a column: three share the view; where more fit comfortably, more do; none is narrower than its words and a readable tray.
     const double beside = besideAt(least);
-    const double narrowest = beside + std::max(104.0, 7.2 * drawing::lineHeight(type.small));
-    const double comfortable = narrowest * 1.35;
+    const double narrowest = beside + std::max(86.0, 5.6 * drawing::lineHeight(type.small)); // three in long words at 1280 px, the due list beside them
+    const double comfortable = (beside + std::max(104.0, 7.2 * drawing::lineHeight(type.small))) * 1.35;
     const double room = view_.width() - 2.0 * margin + columnGap;
     const int together = std::min(count, std::max(3, static_cast<int>(room / (comfortable + columnGap))));
     const double widest = beside + theme_.px(520);

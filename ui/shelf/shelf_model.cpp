@@ -184,10 +184,7 @@ ShelfModel makeShelf(const ShelfInputs& inputs)
     shelf.first = inputs.today;
     shelf.axis = stripAxis(inputs.today, shelf.shown);
     bool anyBatch = false;
-    StackOrder names;
-    for (const journal::StackHistory& history : inputs.journal->replay.stacks) names.push_back(history.name);
-    for (const std::string& name : ordered(names, inputs.order)) {
-        const journal::StackHistory& history = *inputs.journal->replay.stack(name);
+    for (const journal::StackHistory& history : household::inOrder(inputs.journal->replay.stacks, inputs.order)) {
         shelf.first = std::min(shelf.first, history.firstBedding.value_or(history.firstSetup));
         const journal::Standing* standing = history.on(shelf.shown);
         if (!standing) continue;

@@ -5,7 +5,6 @@
 #include "ui/common/panels.h"
 #include "ui/drawing/stack_picture.h"
 #include "ui/drawing/strip.h"
-#include "ui/shelf/stack_order.h"
 
 #include <QList>
 #include <QString>
@@ -82,7 +81,7 @@ struct ShelfInputs {
     Day today{}, shown{};            ///< shown ≤ today
     std::shared_ptr<const household::JournalView> journal;
     std::shared_ptr<const reckoning::Reckoning> reckoning;
-    StackOrder order;                ///< as people put them; empty: as they were set up
+    household::StackOrder order;                ///< as people put them; empty: as they were set up
     bool readOnly = false;           ///< nothing can be written down
     bool current = true;             ///< the reckoning has seen the whole journal
     std::function<household::Usual(const std::string&)> usual;

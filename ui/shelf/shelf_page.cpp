@@ -179,13 +179,13 @@ void ShelfPage::moveStack(const QString& stack, int place)
     const int from = placeOf(stack);
     if (from < 0 || place < 0 || place >= static_cast<int>(model_->stacks.size()) || place == from || household_.readOnly()) return;
     board_->setCurrent(stack.toStdString());
-    StackOrder shown;
+    household::StackOrder shown;
     for (const StackModel& each : model_->stacks) shown.push_back(each.key);
     // Stacks that do not stand on the day shown keep their places behind those that do.
-    StackOrder all = movedTo(shown, stack.toStdString(), static_cast<std::size_t>(place));
-    for (const std::string& other : orderFrom(household_.kept(store::settingStackOrder)))
+    household::StackOrder all = household::movedTo(shown, stack.toStdString(), static_cast<std::size_t>(place));
+    for (const std::string& other : household_.stackOrder())
         if (std::find(all.begin(), all.end(), other) == all.end()) all.push_back(other);
-    household_.keep(store::settingStackOrder, orderText(all), tr("Place of %1 on the shelf").arg(stack)); // changed() shows it
+    household_.keep(store::settingStackOrder, household::orderText(all), tr("Place of %1 on the shelf").arg(stack)); // changed() shows it
     if (StackColumn* column = board_->column(stack.toStdString())) scroll_->ensureWidgetVisible(column->canvas(), 20, 0);
 }
 
@@ -416,7 +416,7 @@ void ShelfPage::refreshNow()
     inputs.readOnly = household_.readOnly();
     inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
     inputs.advice = advice::adviceFor;
-    inputs.order = orderFrom(household_.kept(store::settingStackOrder));
+    inputs.order = household_.stackOrder();
     const QString before = currentStack();
     const bool sameDay = model_ && model_->shown == shown_; // the slider does not set stacks in motion
     model_ = std::make_shared<const ShelfModel>(makeShelf(inputs));

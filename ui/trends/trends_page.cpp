@@ -439,7 +439,7 @@ void TrendsPage::refresh()
     const auto reckoning = household_.reckoning();
     const Day today = household_.today();
     QStringList names;
-    for (const journal::StackHistory& stack : journal->replay.stacks) {
+    for (const journal::StackHistory& stack : household::inOrder(journal->replay.stacks, household_.stackOrder())) {
         const journal::Standing* standing = stack.on(today);
         if (!standing || !standing->retired) names << QString::fromStdString(stack.name);
     }

@@ -289,7 +289,7 @@ void DueList::rebuild()
     const auto journal = household_.journal();
     const Day today = household_.today();
     if (reckoning) {
-        for (const auto& stack : reckoning->stacks) {
+        for (const reckoning::StackReckoning& stack : household::inOrder(reckoning->stacks, household_.stackOrder())) {
             std::vector<advice::Advice> lines = advice::adviceFor(stack);
             std::erase_if(lines, [&](const advice::Advice& one) { return daysBetween(today, one.on) > daysAhead; });
             waiting += static_cast<int>(std::erase_if(lines, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }));

@@ -122,7 +122,7 @@ void MainWindow::makeMenus()
     const auto fill = [this](QMenu* menu, std::initializer_list<ui::ActionId> ids) {
         for (const ui::ActionId id : ids) menu->addAction(action(id));
     };
-    QMenu* file = menuBar()->addMenu(tr("&Household"));
+    QMenu* file = menuBar()->addMenu(tr("H&ousehold"));
     fill(file, {ui::ActionId::newHousehold, ui::ActionId::openHousehold});
     recentMenu_ = file->addMenu(tr("&Recent"));
     fill(file, {ui::ActionId::openDemo});

@@ -1,10 +1,10 @@
-#include "ui/shelf/stack_order.h"
+#include "core/household/stack_order.h"
 
 #include <QStringList>
 
 #include <algorithm>
 
-namespace tierloam::shelf {
+namespace tierloam::household {
 
 QString orderText(const StackOrder& order)
 {
