@@ -21,6 +21,7 @@ PrivateFolders::PrivateFolders()
         std::filesystem::create_directories(folder);
         setenv((std::string{"XDG_"} + name + "_HOME").c_str(), folder.c_str(), 1);
     }
+    setenv("HOME", root_.c_str(), 1); // documents lie under it
 }
 
 PrivateFolders::~PrivateFolders()

@@ -4,7 +4,7 @@
 
 namespace tierloam::tests {
 
-/// While it lives, the settings, data and caches of this process and of those it starts lie in a fresh folder of its own,
+/// While it lives, the settings, data, caches and documents of this process and of those it starts lie in a fresh folder of its own,
 /// so that no test sees or touches what the person at this machine keeps. Removed with everything in it at the end.
 class PrivateFolders {
 public:

@@ -39,6 +39,25 @@ TEST_F(WindowTest, FirstRunStartsTheGuidedFormInANewHousehold)
     EXPECT_TRUE(notices().front().contains(household().path()));
 }
 
+TEST_F(WindowTest, AFirstStackThatWasGivenUpLeavesNoTrailOfEmptyFiles)
+{
+    show();
+    auto* welcome = window_->findChild<forms::Welcome*>();
+    Q_EMIT welcome->startFirstStack();
+    const QString first = household().path();
+    window_->showWelcome();
+    Q_EMIT welcome->startFirstStack();
+    EXPECT_EQ(household().path(), first) << "nothing was written into it";
+    journal::Entries written = tests::sampleJournal();
+    for (journal::Entry& entry : written) entry.id = journal::EntryId::none;
+    household().recordAll(written, QStringLiteral("sample"));
+    household().finishWrites();
+    window_->showWelcome();
+    Q_EMIT welcome->startFirstStack();
+    EXPECT_NE(household().path(), first);
+    EXPECT_EQ(entries(), 0U);
+}
+
 TEST_F(WindowTest, EmptyHouseholdShowsSentencesNotEmptyPages)
 {
     ASSERT_TRUE(window_->createFile(path(QStringLiteral("new.tierloam"))));

@@ -1,4 +1,5 @@
 #include "ui/window/main_window.h"
+#include "core/store/household_file.h"
 
 #include "ui/common/reading_order.h"
 #include "ui/forms/welcome.h"
@@ -179,14 +180,26 @@ void MainWindow::showWelcome()
     syncActions();
 }
 
+/// A household in which nothing was ever written: begun, and left before its first stack.
+static bool untouched(const QString& path)
+{
+    const auto opened = store::HouseholdFile::open(path, store::HouseholdFile::Mode::readOnly, std::chrono::milliseconds{0});
+    if (!std::holds_alternative<std::unique_ptr<store::HouseholdFile>>(opened)) return false;
+    const auto& file = std::get<std::unique_ptr<store::HouseholdFile>>(opened);
+    const auto entries = file->entries();
+    const auto deleted = file->deletedEntries();
+    return std::holds_alternative<journal::Entries>(entries) && std::get<journal::Entries>(entries).empty()
+        && std::holds_alternative<std::vector<store::DeletedEntry>>(deleted) && std::get<std::vector<store::DeletedEntry>>(deleted).empty();
+}
+
 void MainWindow::startFirstStack()
 {
     // One question less on the way to the first feeding: the file has a name and a place of its own, and both are told.
     const QDir folder{documents()};
     folder.mkpath(QStringLiteral("."));
     QString path = folder.filePath(tr("My worm bins") % QStringLiteral(".tierloam"));
-    for (int n = 2; QFileInfo::exists(path); ++n) path = folder.filePath(tr("My worm bins %1").arg(n) % QStringLiteral(".tierloam"));
-    if (!createFile(path)) return;
+    for (int n = 2; QFileInfo::exists(path) && !untouched(path); ++n) path = folder.filePath(tr("My worm bins %1").arg(n) % QStringLiteral(".tierloam"));
+    if (!(QFileInfo::exists(path) ? openFile(path) : createFile(path))) return;
     notices_->show(Notices::Kind::notice, tr("Your household is kept in %1.").arg(QDir::toNativeSeparators(path)));
     desk_->newStack();
 }
