@@ -77,7 +77,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days."),
                 QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late.")};
     case Code::recordDisagrees:
-        return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing."),
+        return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding."),
                 QT_TRANSLATE_NOOP("Advice", "Estimates rest on it as it stands.")};
     }
     return {"", ""};

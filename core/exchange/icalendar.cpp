@@ -62,7 +62,7 @@ std::string whichOf(const advice::Advice& one, const reckoning::StackReckoning* 
     case Code::drainageHigh: return stack->record.lastDrain ? dayText(*stack->record.lastDrain) : std::string{"first"};
     case Code::dryingDone:
     case Code::dryingLong: return stack->now.slots.empty() ? std::string{} : std::to_string(stack->now.slots.back().batch);
-    case Code::recordDisagrees: return one.entry ? std::to_string(*one.entry) : one.unwritten ? dayText(one.unwritten->day) : std::string{};
+    case Code::recordDisagrees: return one.wormsMissing ? "worms" : one.entry ? std::to_string(*one.entry) : one.unwritten ? dayText(one.unwritten->day) : std::string{};
     default: return one.slot && *one.slot <= static_cast<int>(stack->now.slots.size()) ? std::to_string(stack->now.slots[static_cast<std::size_t>(*one.slot) - 1].batch) : std::string{};
     }
 }

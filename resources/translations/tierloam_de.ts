@@ -719,10 +719,6 @@
         <translation>Die Etage wird zu früh oder zu spät gehoben.</translation>
     </message>
     <message>
-        <source>A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing.</source>
-        <translation>Ein Wert der letzten 60 Tage liegt außerhalb dessen, was die Aufzeichnung erwarten lässt, oder übliche Fütterungen scheinen zu fehlen.</translation>
-    </message>
-    <message>
         <source>Estimates rest on it as it stands.</source>
         <translation>Die Schätzungen beruhen darauf, wie es dasteht.</translation>
     </message>
@@ -1323,6 +1319,22 @@
     <message>
         <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
         <translation>seit %1 kein Blick; von allen Blicken sagt dieser für die Arbeit am meisten darüber, wann die unterste Etage reif ist</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
+        <translation>Ein Wert der letzten 60 Tage liegt außerhalb dessen, was die Aufzeichnung erwarten lässt, übliche Fütterungen scheinen zu fehlen, oder in einem Stapel mit Einstreu sind keine Würmer.</translation>
+    </message>
+    <message>
+        <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
+        <translation>Würmer einsetzen, sobald die Einstreu einen Tag gestanden hat, oder aufschreiben, wie viele darin sind</translation>
+    </message>
+    <message>
+        <source>none are left by what is known</source>
+        <translation>nach allem, was bekannt ist, sind keine mehr da</translation>
+    </message>
+    <message>
+        <source>none are written down; %1 to %2 are usual for a first tray</source>
+        <translation>es sind keine aufgeschrieben; üblich sind %1 bis %2 für eine erste Etage</translation>
     </message>
 </context>
 <context>
@@ -6863,6 +6875,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
         <translation>Die Schätzungen gehen weiter, als wäre wie üblich gepflegt worden. Schreibe auf, was seitdem getan wurde, oder sieh in eine Etage.</translation>
     </message>
+    <message>
+        <source>No worms in it</source>
+        <translation>Keine Würmer darin</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -12043,6 +12059,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Writes down at one click: %1</source>
         <translation>Trägt mit einem Klick ein: %1</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <comment>worms, to be put in</comment>
+        <translation>Einsetzen</translation>
     </message>
 </context>
 <context>

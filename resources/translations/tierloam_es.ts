@@ -719,10 +719,6 @@
         <translation>La bandeja se sube demasiado pronto o demasiado tarde.</translation>
     </message>
     <message>
-        <source>A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing.</source>
-        <translation>Un valor de los últimos 60 días queda fuera de lo que cabe esperar por lo anotado, o parece que faltan aportes habituales.</translation>
-    </message>
-    <message>
         <source>Estimates rest on it as it stands.</source>
         <translation>Las estimaciones se apoyan en él tal como está.</translation>
     </message>
@@ -1323,6 +1319,22 @@
     <message>
         <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
         <translation>ninguna mirada desde hace %1; de todas, esta es la que más dice, por su trabajo, de cuándo está lista la bandeja de abajo</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
+        <translation>Un valor de los últimos 60 días queda fuera de lo que cabe esperar por lo anotado, parece que faltan aportes habituales, o en una torre con cama no hay lombrices.</translation>
+    </message>
+    <message>
+        <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
+        <translation>Ponga lombrices cuando la cama haya reposado un día, o anote cuántas hay</translation>
+    </message>
+    <message>
+        <source>none are left by what is known</source>
+        <translation>por lo que se sabe no queda ninguna</translation>
+    </message>
+    <message>
+        <source>none are written down; %1 to %2 are usual for a first tray</source>
+        <translation>no hay ninguna anotada; lo usual son de %1 a %2 para una primera bandeja</translation>
     </message>
 </context>
 <context>
@@ -6864,6 +6876,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
         <translation>Las estimaciones siguen como si se cuidara como siempre. Anota lo hecho desde entonces o mira en una bandeja.</translation>
     </message>
+    <message>
+        <source>No worms in it</source>
+        <translation>Sin lombrices</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -12044,6 +12060,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Writes down at one click: %1</source>
         <translation>Anota con un clic: %1</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <comment>worms, to be put in</comment>
+        <translation>Poner</translation>
     </message>
 </context>
 <context>

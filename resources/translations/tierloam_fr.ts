@@ -719,10 +719,6 @@
         <translation>Le plateau est monté trop tôt ou trop tard.</translation>
     </message>
     <message>
-        <source>A value of the last 60 days lies outside what the record leads to expect, or usual feedings seem to be missing.</source>
-        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre, ou des apports habituels semblent manquer.</translation>
-    </message>
-    <message>
         <source>Estimates rest on it as it stands.</source>
         <translation>Les estimations s’appuient dessus telle quelle.</translation>
     </message>
@@ -1323,6 +1319,22 @@
     <message>
         <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
         <translation>aucun coup d’œil depuis %1&#xa0;; de tous, celui-ci en dit le plus, pour le travail, sur la date où le plateau du bas sera prêt</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
+        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre, des apports habituels semblent manquer, ou une pile garnie de litière n&apos;a pas de vers.</translation>
+    </message>
+    <message>
+        <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
+        <translation>Mettez des vers quand la litière a reposé un jour, ou notez combien il y en a</translation>
+    </message>
+    <message>
+        <source>none are left by what is known</source>
+        <translation>d&apos;après ce que l&apos;on sait il n&apos;en reste aucun</translation>
+    </message>
+    <message>
+        <source>none are written down; %1 to %2 are usual for a first tray</source>
+        <translation>aucun n&apos;est noté ; %1 à %2 sont d&apos;usage pour un premier plateau</translation>
     </message>
 </context>
 <context>
@@ -6863,6 +6875,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
         <translation>Les estimations continuent comme si les soins étaient habituels. Noter ce qui a été fait depuis, ou regarder dans un plateau.</translation>
     </message>
+    <message>
+        <source>No worms in it</source>
+        <translation>Pas de vers dedans</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -12043,6 +12059,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Writes down at one click: %1</source>
         <translation>Note en un clic&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <comment>worms, to be put in</comment>
+        <translation>Mettre</translation>
     </message>
 </context>
 <context>

@@ -360,6 +360,26 @@ TEST(Advice, MostPressingFirst)
     EXPECT_THAT(codes(stack), ElementsAre("sump-full", "harvest-ready", "feed-due"));
 }
 
+TEST(Advice, WithoutWormsTheyComeFirstAndNothingIsFed)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed.reset();
+    stack.firstBedding = today;
+    EXPECT_THAT(codes(stack), ElementsAre("feed-due"));
+    stack.now.colonyKg = {};
+    stack.forecast.feedLowKg = stack.forecast.feedUsualKg = stack.forecast.feedHighKg = 0.0; // as reckoned: see reckoning_strange_test
+    ASSERT_THAT(codes(stack), ElementsAre("record-disagrees"));
+    Advice missing = adviceFor(stack).front();
+    EXPECT_TRUE(missing.wormsMissing);
+    EXPECT_EQ(missing.severity, Severity::due);
+    EXPECT_THAT(missing.because, HasSubstr("110 g to 450 g"));
+    stack.history.push_back(stack.now);
+    stack.history.front().colonyKg = {0.0, 0.0, 0.1};
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("none are left"));
+    stack.now.colonyKg = {0.0, 0.0, 0.1};
+    EXPECT_THAT(codes(stack), IsEmpty());
+}
+
 TEST(Advice, ARetiredOrEmptyStackGetsNone)
 {
     StackReckoning stack = readyAndTurn();

@@ -80,6 +80,7 @@ TEST(Strange, NoWormsStocked)
     const StackReckoning stack = reckoned(notes, 60);
     expectSane(stack);
     EXPECT_EQ(stack.now.colonyKg.p95, 0.0);
+    EXPECT_EQ(stack.forecast.feedHighKg, 0.0) << "food that nobody eats rots";
     EXPECT_FALSE(stack.disagreements.empty()) << "worms were weighed where none can be";
 }
 

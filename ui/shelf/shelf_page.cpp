@@ -77,7 +77,7 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     connect(board_, &ShelfBoard::partActivated, this, [this](const QString& stack, int part) { openPanel(stack, part); });
     connect(board_, &ShelfBoard::newStackWanted, this, &ShelfPage::openNewStack);
     connect(board_, &ShelfBoard::columnWalked, this, [this](QWidget* walked) {
-        scroll_->ensureWidgetVisible(static_cast<StackColumn*>(walked)->canvas(), 20, 0);
+        bringIntoView(*static_cast<StackColumn*>(walked));
         enableActions();
         Q_EMIT currentStackChanged(currentStack());
     });
@@ -186,7 +186,15 @@ void ShelfPage::moveStack(const QString& stack, int place)
     for (const std::string& other : household_.stackOrder())
         if (std::find(all.begin(), all.end(), other) == all.end()) all.push_back(other);
     household_.keep(store::settingStackOrder, household::orderText(all), tr("Place of %1 on the shelf").arg(stack)); // changed() shows it
-    if (StackColumn* column = board_->column(stack.toStdString())) scroll_->ensureWidgetVisible(column->canvas(), 20, 0);
+    if (StackColumn* column = board_->column(stack.toStdString())) bringIntoView(*column);
+}
+
+/// All of it where there is room, else from its name on.
+void ShelfPage::bringIntoView(const StackColumn& column)
+{
+    const QRect place{column.mapTo(board_, QPoint{}), column.size()};
+    const int height = std::min(place.height(), scroll_->viewport()->height());
+    scroll_->ensureVisible(place.center().x(), place.y() + height / 2, place.width() / 2 + 20, height / 2);
 }
 
 void ShelfPage::tellSeen() { board_->showPart(QRect{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()}); }
@@ -200,7 +208,7 @@ QString ShelfPage::currentStack() const
 void ShelfPage::chooseStack(const QString& stack)
 {
     board_->setCurrent(stack.toStdString());
-    if (StackColumn* column = board_->column(stack.toStdString())) scroll_->ensureWidgetVisible(column->canvas(), 20, 0);
+    if (StackColumn* column = board_->column(stack.toStdString())) bringIntoView(*column);
     enableActions();
     Q_EMIT currentStackChanged(currentStack());
 }

@@ -27,6 +27,7 @@ namespace tierloam::shelf {
 class DateBar;
 class FormHost;
 class ShelfBoard;
+class StackColumn;
 
 /// The main page: every stack drawn at one scale as it stands, or stood on a chosen day, what to do with it next, and the daily things
 /// at one click. Clicking a tray, the sump or "…" opens what can be done there in place; forms open in the same place.
@@ -92,6 +93,7 @@ private:
     bool formBegun() const;
     void showForm(QWidget* form);
     int roomFor(const QWidget* content) const;
+    void bringIntoView(const StackColumn& column);
     void keepSelectedInView();
     void recorded(household::Ticket ticket);
     void failed(household::Ticket ticket, const QString& why);

@@ -62,7 +62,9 @@ Verdict ofAdvice(const advice::Advice& advice)
     case Code::sumpFull:
         return said(Sign::drop, Tone::water, ShelfVerdict::tr("Drain the sump"), reason, ShelfVerdict::tr("A few worms in the sump are normal: put them back."));
     case Code::lookNext: return said(Sign::question, Tone::plain, ShelfVerdict::tr("A look would tell"), reason);
-    case Code::recordDisagrees: return said(Sign::question, Tone::plain, ShelfVerdict::tr("The record does not fit"), reason);
+    case Code::recordDisagrees:
+        if (advice.wormsMissing) return said(Sign::question, Tone::amber, ShelfVerdict::tr("No worms in it"), reason);
+        return said(Sign::question, Tone::plain, ShelfVerdict::tr("The record does not fit"), reason);
     }
     return said(Sign::working, Tone::plain, {}, reason);
 }
@@ -119,7 +121,7 @@ Verdict verdictOf(const VerdictFacts& facts)
                     ShelfVerdict::tr("The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray."));
     if (pressing != facts.advice.end()) return ofAdvice(*pressing);
     // What is odd in the record and what a look would tell stand in the due list; they do not hide for weeks how the stack is.
-    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return a.code != Code::recordDisagrees && a.code != Code::lookNext && a.code != Code::lowCarbon; });
+    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return (a.code != Code::recordDisagrees || a.wormsMissing) && a.code != Code::lookNext && a.code != Code::lowCarbon; });
     if (first != facts.advice.end()) return ofAdvice(*first);
     return byState(facts);
 }

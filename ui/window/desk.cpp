@@ -280,7 +280,8 @@ void Desk::openFormFor(const advice::Advice& advice)
     case Code::overfed:
     case Code::staleRecord: open(FormKind::check, advice.slot ? advice.slot : standing ? standing->feedSlot() : std::nullopt); return;
     case Code::recordDisagrees:
-        if (advice.unwritten) writeUnwritten(stack, *advice.unwritten);
+        if (advice.wormsMissing) open(FormKind::stock, std::nullopt);
+        else if (advice.unwritten) writeUnwritten(stack, *advice.unwritten);
         else if (advice.entry) checkEntry(journal::EntryId{*advice.entry});
         return;
     case Code::addTray: open(FormKind::addTray, std::nullopt); return;

@@ -178,7 +178,9 @@ QString DueList::actName(const advice::Advice& advice, bool drying)
     case advice::Code::cold: return tr("Read", "a thermometer");
     case advice::Code::dryingDone:
     case advice::Code::dryingLong: return tr("Take");
-    case advice::Code::recordDisagrees: return advice.unwritten ? tr("Write", "a feeding into the journal") : tr("Check");
+    case advice::Code::recordDisagrees:
+        if (advice.wormsMissing) return tr("Stock", "worms, to be put in");
+        return advice.unwritten ? tr("Write", "a feeding into the journal") : tr("Check");
     }
     return {};
 }
