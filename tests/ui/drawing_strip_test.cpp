@@ -255,3 +255,13 @@ TEST(Strip, ForecastStandsApartAndTheLevelIsDrawn)
     EXPECT_NE(with, picture());
     EXPECT_EQ(ahead, picture());
 }
+
+TEST(Legend, RatioKeepsItsOrderWithinWordsFromRightToLeft)
+{
+    const QString plain = legendText();
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    const QString mirrored = legendText();
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    EXPECT_FALSE(plain.contains(QChar{0x2066}));
+    EXPECT_TRUE(mirrored.contains(QStringLiteral("\u20660.07 : 1\u2069 = "))) << mirrored.toStdString();
+}

@@ -16,6 +16,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSlider>
 #include <QTemporaryDir>
 #include <QUndoStack>
@@ -23,6 +24,7 @@
 
 #include <gtest/gtest.h>
 
+#include <mutex>
 #include <thread>
 
 using namespace tierloam;
@@ -40,7 +42,11 @@ protected:
     {
         household::Household::Settings settings;
         settings.createIfAbsent = true;
-        settings.reckon = [withJournal, withEstimates](const journal::Entries&, const reckoning::Options& options, std::stop_token stop) {
+        settings.reckon = [this, withJournal, withEstimates](const journal::Entries&, const reckoning::Options& options, std::stop_token stop) {
+            {
+                const std::lock_guard lock{askedLock_};
+                askedFirst_ = options.shownFirst;
+            }
             while (!withEstimates && !stop.stop_requested()) std::this_thread::sleep_for(std::chrono::milliseconds{5});
             if (stop.stop_requested()) return std::shared_ptr<const reckoning::Reckoning>{};
             if (withJournal) return tests::sampleReckoning();
@@ -100,6 +106,15 @@ protected:
         QTest::mouseClick(canvas, Qt::LeftButton, {}, at.toPoint());
     }
 
+    /// Stacks that the last reckoning was asked to begin with.
+    std::vector<std::string> askedFirst()
+    {
+        const std::lock_guard lock{askedLock_};
+        return askedFirst_;
+    }
+
+    std::mutex askedLock_;
+    std::vector<std::string> askedFirst_;
     QTemporaryDir folder_;
     std::shared_ptr<household::FixedClock> clock_ = std::make_shared<household::FixedClock>(tests::sampleToday());
     ui::Theme theme_;
@@ -421,6 +436,47 @@ TEST_F(ShelfPageTest, DrawsTheJournalBeforeTheEstimatesAreThere)
     QTest::mouseClick(column("Scullery")->feedButton(), Qt::LeftButton);
     EXPECT_EQ(entries(), before + 2);
     keep("page-estimating");
+}
+
+/// What is in view is reckoned first: as first shown, after another size, and after scrolling.
+TEST_F(ShelfPageTest, StacksInViewAreReckonedFirst)
+{
+    start();
+    const auto inView = [&] {
+        std::vector<std::string> keys;
+        for (const StackColumn* each : page_->board()->columns())
+            if (!each->visibleRegion().isEmpty()) keys.push_back(each->key());
+        return keys;
+    };
+    const auto askedAfterFeeding = [&] {
+        QApplication::processEvents();
+        page_->hide(); // so that the entry itself does not make it look anew
+        page_->recordUsual(QStringLiteral("Scullery"), FormKind::feed);
+        EXPECT_TRUE(settled());
+        const std::vector<std::string> asked = askedFirst();
+        page_->show();
+        QApplication::processEvents();
+        return asked;
+    };
+    ASSERT_EQ(page_->board()->columns().size(), 3U);
+    const std::vector<std::string> all = inView();
+    EXPECT_EQ(all.size(), 3U);
+    EXPECT_EQ(askedAfterFeeding(), all);
+
+    page_->resize(page_->minimumSizeHint().width(), 860);
+    QApplication::processEvents();
+    const std::vector<std::string> narrow = inView();
+    ASSERT_LT(narrow.size(), 3U);
+    EXPECT_EQ(askedAfterFeeding(), narrow);
+
+    const auto* area = qobject_cast<QScrollArea*>(page_->board()->parentWidget()->parentWidget());
+    ASSERT_TRUE(area);
+    QScrollBar* bar = area->horizontalScrollBar();
+    bar->setValue(bar->maximum());
+    QApplication::processEvents();
+    const std::vector<std::string> scrolled = inView();
+    ASSERT_NE(scrolled, narrow);
+    EXPECT_EQ(askedAfterFeeding(), scrolled);
 }
 
 TEST_F(ShelfPageTest, AnEmptyHouseholdStartsWithItsFirstStack)

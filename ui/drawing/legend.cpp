@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QPainter>
+#include <QStringBuilder>
 
 #include <algorithm>
 #include <array>
@@ -36,7 +37,14 @@ public:
     }
     static QString worm() { return tr("one for each 50 g of worms"); }
     static QString ring() { return tr("Ring: chance, in %, that the tray is ready; a full disc when it is"); }
-    static QString ratio() { return tr("0.07 : 1 = unprocessed to castings, dry"); }
+    static QString ratio()
+    {
+        QString words = tr("0.07 : 1 = unprocessed to castings, dry");
+        // Within words that run from right to left the two numbers would change places.
+        if (QGuiApplication::layoutDirection() != Qt::RightToLeft) return words;
+        const qsizetype end = words.indexOf(u" =");
+        return end < 0 ? words : QChar{0x2066} % words.left(end) % QChar{0x2069} % words.mid(end);
+    }
     static QString sump() { return tr("Depths to one scale; sump levels twice as tall, a mark at each litre"); }
     static QString bars() { return tr("Bars: drained and written down; marks: expected. Bands: 90 % range"); }
 };

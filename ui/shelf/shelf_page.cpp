@@ -46,6 +46,11 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     failure_ = failure;
     failure_->hide();
 
+    seen_ = new QTimer{this};
+    seen_->setSingleShot(true);
+    seen_->setInterval(0);
+    connect(seen_, &QTimer::timeout, this, &ShelfPage::tellShownFirst);
+
     scroll_ = new QScrollArea{this};
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setFocusPolicy(Qt::NoFocus);
@@ -197,7 +202,21 @@ void ShelfPage::bringIntoView(const StackColumn& column)
     scroll_->ensureVisible(place.center().x(), place.y() + height / 2, place.width() / 2 + 20, height / 2);
 }
 
-void ShelfPage::tellSeen() { board_->showPart(QRect{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()}); }
+void ShelfPage::tellSeen()
+{
+    board_->showPart(QRect{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()});
+    seen_->start();
+}
+
+/// The next reckoning of many stacks begins with those that can be seen.
+void ShelfPage::tellShownFirst()
+{
+    const QRect seen{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()};
+    std::vector<std::string> stacks;
+    for (const StackColumn* column : board_->columns())
+        if (column->geometry().intersects(seen)) stacks.push_back(column->key());
+    household_.setShownFirst(std::move(stacks));
+}
 
 QString ShelfPage::currentStack() const
 {

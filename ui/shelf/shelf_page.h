@@ -17,6 +17,7 @@
 class QAction;
 class QLabel;
 class QScrollArea;
+class QTimer;
 
 namespace tierloam::ui {
 class PageHead;
@@ -86,6 +87,7 @@ private:
     void refresh();
     void refreshPanel();
     void tellSeen();
+    void tellShownFirst();
     PartStory storyOf(const QString& stack, const journal::Standing& standing, std::optional<int> part) const;
     void makeActions();
     void enableActions();
@@ -116,6 +118,7 @@ private:
     ShelfBoard* board_;
     FormHost* host_;
     DateBar* dates_;
+    QTimer* seen_; ///< one for all that comes into view until the event loop is back
 };
 
 }
