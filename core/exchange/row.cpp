@@ -73,6 +73,8 @@ struct DetailWriter {
         pairs.put("cn", a.carbonToNitrogen);
         pairs.put("bulk", a.bulkKgPerM3);
         pairs.put("water", a.waterHeldKgPerKg);
+        pairs.put("welcome", a.welcome);
+        pairs.put("doubt", a.doubt);
     }
     void operator()(const Stock& a) { pairs.put("count", a.count); }
     void operator()(const Bed& a) { pairs.put("moisture", a.moisture); }

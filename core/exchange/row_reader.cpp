@@ -89,13 +89,15 @@ private:
         a.name = cells_.text(Column::item);
         if (a.name.empty() || a.name.front() == ' ' || a.name.back() == ' ')
             cells_.refuse(Column::item, ExchangeText::tr("the name of an own material, without blanks around it"));
-        cells_.keys({"class", "moisture", "n", "cn", "bulk", "water"});
+        cells_.keys({"class", "moisture", "n", "cn", "bulk", "water", "welcome", "doubt"});
         a.softening = cells_.choice<SofteningClass>("class");
         a.moisture = cells_.percent("moisture", moistureRange);
         a.nitrogenPercent = cells_.decimal("n", {0, 50});
         a.carbonToNitrogen = cells_.decimal("cn", {0, 10000, false});
         a.bulkKgPerM3 = cells_.decimal("bulk", {0, 5000, false});
         a.waterHeldKgPerKg = cells_.decimal("water", {0, 50});
+        a.welcome = cells_.choice<Welcome>("welcome");
+        a.doubt = cells_.choice<Doubt>("doubt");
         return a;
     }
 

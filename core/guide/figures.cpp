@@ -104,6 +104,10 @@ constexpr std::array<FigureRow, static_cast<std::size_t>(F::count)> rows{{
     {F::membersUsual, "members", 512, none_, none, B::judgement, rule},
     {F::bandShare, "band-share", 90, none_, percent, B::judgement, rule},
     {F::driftDays, "drift-days", 730, none_, days, B::judgement, rule},
+    {F::softensAt, "softens-at", 20, none_, celsius, B::judgement, ours},
+    {F::softensWith, "softens-with", 1, none_, kilogramPerSquareMetre, B::judgement, ours},
+    {F::moistureNear, "moisture-near", 5, none_, percent, B::judgement, ours},
+    {F::mostTimes, "most-times", 20, none_, none, B::judgement, rule},
 }};
 
 }

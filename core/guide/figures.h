@@ -19,6 +19,7 @@ enum class Figure {
     loadConstant, reachReference, reachFarthest, heightReference, heightLoss, heightMost, travelReference, travelBase, travelShare, travelMost, twistLoss, twistMost,
     gripFair, gripPoor, reachBody, lightTray,
     sourBelow, limeGrams, flyDays, membersUsual, bandShare, driftDays,
+    softensAt, softensWith, moistureNear, mostTimes,
     count
 };
 

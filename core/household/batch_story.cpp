@@ -9,8 +9,7 @@ namespace {
 double freshKg(const Amount& amount, const std::string& name, std::string_view otherwise, const materials::Table& materials)
 {
     const materials::Material* material = materials.find(name.empty() ? otherwise : std::string_view{name});
-    if (!material) return 0;
-    const auto mass = materials::freshMass(amount, *material);
+    const auto mass = material ? materials::freshMass(amount, *material) : amount.mass();
     return mass ? mass->base() : 0;
 }
 
@@ -28,7 +27,11 @@ struct Teller {
     bool operator()(const journal::Feed& feed) const
     {
         ++story.feedings;
-        story.fedKg += freshKg(feed.food, feed.material, journal::defaultFood, materials);
+        const double kg = freshKg(feed.food, feed.material, journal::defaultFood, materials);
+        story.fedKg += kg;
+        const auto week = static_cast<std::size_t>(std::max(0, daysBetween(story.bedded, day)) / 7);
+        if (story.fedKgByWeek.size() <= week) story.fedKgByWeek.resize(week + 1);
+        story.fedKgByWeek[week] += kg;
         return false;
     }
     bool operator()(const journal::Cover& cover) const
@@ -58,26 +61,44 @@ struct Teller {
     bool operator()(const Other&) const { return true; }
 };
 
+BatchStory begun(const journal::Batch& batch, Day upTo)
+{
+    BatchStory story;
+    story.batch = batch.number;
+    story.tray = batch.tray;
+    story.bedded = batch.bedded;
+    if (batch.ended && *batch.ended <= upTo) story.ended = batch.ended;
+    return story;
+}
+
+bool counts(const journal::Step& step, Day upTo) { return step.batch && step.day <= upTo && !step.incoming; }
+
+void tell(BatchStory& story, const journal::Step& step, const journal::Entries& entries, const materials::Table& materials)
+{
+    const journal::Entry& entry = entries[step.entry];
+    if (std::visit(Teller{story, materials, step.day}, entry.action) || !entry.note.empty()) story.told.push_back(step.entry);
+}
+
+}
+
+BatchStory batchStory(const journal::Batch& batch, const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo)
+{
+    BatchStory story = begun(batch, upTo);
+    for (const journal::Step& step : history.steps)
+        if (counts(step, upTo) && *step.batch == batch.number) tell(story, step, entries, materials);
+    return story;
 }
 
 std::vector<BatchStory> batchStories(const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo)
 {
     std::vector<BatchStory> stories;
     for (const journal::Batch& batch : history.batches) {
-        if (batch.bedded > upTo) continue;
-        BatchStory story;
-        story.batch = batch.number;
-        story.tray = batch.tray;
-        story.bedded = batch.bedded;
-        if (batch.ended && *batch.ended <= upTo) story.ended = batch.ended;
-        stories.push_back(std::move(story));
+        if (batch.bedded <= upTo) stories.push_back(begun(batch, upTo));
     }
     for (const journal::Step& step : history.steps) {
-        if (!step.batch || step.day > upTo || step.incoming) continue;
+        if (!counts(step, upTo)) continue;
         const auto found = std::ranges::find(stories, *step.batch, &BatchStory::batch);
-        if (found == stories.end()) continue;
-        const journal::Entry& entry = entries[step.entry];
-        if (std::visit(Teller{*found, materials, step.day}, entry.action) || !entry.note.empty()) found->told.push_back(step.entry);
+        if (found != stories.end()) tell(*found, step, entries, materials);
     }
     return stories;
 }

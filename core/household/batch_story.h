@@ -8,7 +8,7 @@
 namespace tierloam::household {
 
 /// What was done to one batch from its bedding on, as the journal has it. Masses in kg as they came to hand; a volume counts by the bulk of
-/// its material, one of an unknown material not at all. What a routine does without being written down is not in it.
+/// its material, a volume of an unknown material not at all. What a routine does without being written down is not in it.
 struct BatchStory {
     int batch = 0, tray = 0;
     Day bedded{};
@@ -16,6 +16,7 @@ struct BatchStory {
     double beddingKg = 0;
     int feedings = 0;
     double fedKg = 0;
+    std::vector<double> fedKgByWeek;     ///< [weeks from the bedding on, up to the latest feeding]
     double coverKg = 0;
     int looks = 0;
     std::optional<Day> lastLook;
@@ -26,7 +27,10 @@ struct BatchStory {
     int daysUntil(Day today) const { return daysBetween(bedded, ended.value_or(today)); }
 };
 
-/// In order of bedding; `upTo` included. Entries are those that were replayed.
+/// Of one batch of the history; `upTo` included. Entries are those that were replayed.
+BatchStory batchStory(const journal::Batch& batch, const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo);
+
+/// Of all that were bedded by then, in order of bedding.
 std::vector<BatchStory> batchStories(const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo);
 
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/journal/welcome.h"
 #include "core/quantity/day_text.h"
 #include "core/quantity/measures.h"
 #include "core/quantity/units.h"
@@ -47,6 +48,8 @@ struct OwnMaterial {
     std::optional<double> carbonToNitrogen;
     std::optional<double> bulkKgPerM3;          ///< as it comes to hand
     std::optional<double> waterHeldKgPerKg;     ///< kg water per kg dry matter at field capacity
+    std::optional<Welcome> welcome = {};        ///< default yes; a little where a doubt is given
+    std::optional<Doubt> doubt = {};            ///< why not, or only a little
     bool operator==(const OwnMaterial&) const = default;
 };
 

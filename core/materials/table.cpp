@@ -12,10 +12,6 @@ namespace {
 
 constexpr std::array<std::string_view, 8> softeningNames{"soft", "mix", "coffee", "paper", "cardboard", "wood", "coir", "mineral"};
 
-constexpr std::array<std::string_view, static_cast<std::size_t>(Doubt::count)> doubtNames{
-    "", "acid", "pungent", "starch", "salty", "oily", "animal", "dairy", "droppings", "dewormer",
-    "hot", "heats", "seeds", "bags", "coated", "treated", "caustic", "plastic", "peatland"};
-
 constexpr std::array<Species, 4> speciesTable{{
     {"Eisenia fetida", false},
     {"Eisenia andrei", false},
@@ -60,6 +56,9 @@ Material materialOf(const journal::OwnMaterial& own)
     material.carbonToNitrogen = own.carbonToNitrogen || mineral ? own.carbonToNitrogen : usual.carbonToNitrogen;
     material.bulkKgPerM3 = own.bulkKgPerM3.value_or(usual.bulkKgPerM3);
     material.waterHeldKgPerKg = own.waterHeldKgPerKg.value_or(usual.waterHeldKgPerKg);
+    const bool doubted = own.doubt.value_or(Doubt::none) != Doubt::none;
+    material.welcome = own.welcome.value_or(doubted ? Welcome::aLittle : Welcome::yes);
+    material.doubt = material.welcome == Welcome::yes ? Doubt::none : own.doubt.value_or(Doubt::none); // a reason without a doubt is none
     material.own = true;
     return material;
 }
@@ -117,12 +116,12 @@ std::optional<SofteningClass> softeningNamed(std::string_view name)
     return std::nullopt;
 }
 
-std::string_view doubtName(Doubt doubt) { return doubtNames[static_cast<std::size_t>(doubt)]; }
+std::string_view doubtName(Doubt doubt) { return doubt == Doubt::none ? std::string_view{} : journal::doubtWords[static_cast<std::size_t>(doubt)]; }
 
 std::optional<Doubt> doubtNamed(std::string_view name)
 {
-    for (std::size_t i = 0; i < doubtNames.size(); ++i)
-        if (doubtNames[i] == name) return static_cast<Doubt>(i);
+    for (std::size_t i = 0; i < journal::doubtWords.size(); ++i)
+        if (doubtName(static_cast<Doubt>(i)) == name) return static_cast<Doubt>(i);
     return std::nullopt;
 }
 

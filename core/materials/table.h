@@ -10,15 +10,11 @@
 
 namespace tierloam::materials {
 
+using journal::Doubt;
 using journal::SofteningClass;
+using journal::Welcome;
 
-enum class Welcome { yes, aLittle, no };
 enum class Kind { food, bedding, mineral };
-/// Why a material is welcome only a little, or not at all. `none` belongs to those that are welcome.
-enum class Doubt {
-    none, acid, pungent, starch, salty, oily, animal, dairy, droppings, dewormer, hot, heats, seeds, bags, coated, treated, caustic, plastic, peatland,
-    count
-};
 
 /// One row of the materials table; every number as it comes to hand.
 struct Material {
@@ -34,6 +30,7 @@ struct Material {
     Doubt doubt = Doubt::none;
     std::string source;              ///< of an own material: the note of its entry, which may be empty
     bool own = false;
+    bool operator==(const Material&) const = default;
 
     double dryShare() const { return 1.0 - moisturePercent / 100.0; }
     /// kg C per kg dry matter.

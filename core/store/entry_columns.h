@@ -15,6 +15,7 @@ enum class Column : std::size_t {
     count, side, every, emptied, ec, wormsPutBack, drained,                       // stock, feed, routine, drain, flush
     bin, air, humidity, squeeze, ph,                                              // reading
     depth, bits, left, wormsSeen, share, volume, tare, lid, moveTo, until,        // check, weigh, harvest, count, …
+    welcome, doubt,                                                               // material, since schema 5
     columns
 };
 
@@ -26,6 +27,9 @@ inline constexpr std::array<std::string_view, columnCount> columnNames{
     "softening", "moisture_pct", "nitrogen_pct", "carbon_to_nitrogen", "bulk_kg_m3", "water_held_kg_kg",
     "counted", "side", "every_days", "emptied", "ec_ms_cm", "worms_put_back", "drained_l",
     "bin_c", "air_c", "humidity_pct", "squeeze", "ph",
-    "depth_cm", "bits_pct", "left_pct", "worms_seen", "share_pct", "volume_l", "tare_kg", "lid", "move_to", "until_day"};
+    "depth_cm", "bits_pct", "left_pct", "worms_seen", "share_pct", "volume_l", "tare_kg", "lid", "move_to", "until_day", "welcome", "doubt"};
+
+/// Files of earlier schemas, when they are read as they are, have none from here on.
+inline constexpr Column firstOfSchema5 = Column::welcome;
 
 }

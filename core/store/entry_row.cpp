@@ -36,6 +36,8 @@ public:
         put(Column::carbonToNitrogen, a.carbonToNitrogen);
         put(Column::bulk, a.bulkKgPerM3);
         put(Column::waterHeld, a.waterHeldKgPerKg);
+        put(Column::welcome, a.welcome);
+        put(Column::doubt, a.doubt);
     }
     void operator()(const journal::Stock& a)
     {
@@ -261,7 +263,8 @@ template <> journal::Setup read(DetailsOfRow& r)
 template <> journal::OwnMaterial read(DetailsOfRow& r)
 {
     return {r.text(Column::item), r.choice<journal::SofteningClass>(Column::softening), r.share(Column::moisture), r.number(Column::nitrogen),
-            r.number(Column::carbonToNitrogen), r.number(Column::bulk), r.number(Column::waterHeld)};
+            r.number(Column::carbonToNitrogen), r.number(Column::bulk), r.number(Column::waterHeld),
+            r.choice<journal::Welcome>(Column::welcome), r.choice<journal::Doubt>(Column::doubt)};
 }
 template <> journal::Stock read(DetailsOfRow& r) { return {r.amount(), r.text(Column::item), r.whole(Column::count)}; }
 template <> journal::Bed read(DetailsOfRow& r) { return {r.amount(), r.text(Column::item), r.share(Column::moisture)}; }

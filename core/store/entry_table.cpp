@@ -19,6 +19,18 @@ const QString& columnList()
     return list;
 }
 
+/// What is read in their place: of a file that is read as an earlier release left it, nothing for columns that came later.
+QString columnsToRead(const Connection& connection)
+{
+    const auto schema = connection.value(QStringLiteral("PRAGMA user_version"));
+    const auto* number = std::get_if<QVariant>(&schema);
+    if (!number || number->toInt() >= 5) return columnList(); // an error is that of the reading, too
+    QString names;
+    for (std::size_t i = 0; i < columnCount; ++i)
+        names += (i == 0 ? QString{} : QStringLiteral(", ")) + (i < static_cast<std::size_t>(firstOfSchema5) ? toQString(columnNames[i]) : QStringLiteral("NULL"));
+    return names;
+}
+
 RowTrouble troubleOf(const QSqlQuery& query) { return {query.lastError(), {}}; }
 
 RowTrouble notAsExpected(journal::EntryId id)
@@ -54,7 +66,7 @@ std::variant<journal::Entries, RowTrouble> readEntries(const Connection& connect
 {
     QSqlQuery query{connection.database()};
     query.setForwardOnly(true);
-    if (!query.exec(QStringLiteral("SELECT id, ") + columnList() + QStringLiteral(" FROM entries WHERE deleted_at IS NULL ORDER BY day, position_in_day, id")))
+    if (!query.exec(QStringLiteral("SELECT id, ") + columnsToRead(connection) + QStringLiteral(" FROM entries WHERE deleted_at IS NULL ORDER BY day, position_in_day, id")))
         return troubleOf(query);
     journal::Entries entries;
     while (query.next()) {
@@ -70,7 +82,7 @@ std::variant<std::optional<journal::Entry>, RowTrouble> readEntry(const Connecti
 {
     QSqlQuery query{connection.database()};
     query.setForwardOnly(true);
-    if (!query.exec(QStringLiteral("SELECT id, ") + columnList() + QStringLiteral(" FROM entries WHERE deleted_at IS NULL AND id = %1").arg(static_cast<qint64>(id))))
+    if (!query.exec(QStringLiteral("SELECT id, ") + columnsToRead(connection) + QStringLiteral(" FROM entries WHERE deleted_at IS NULL AND id = %1").arg(static_cast<qint64>(id))))
         return troubleOf(query);
     if (!query.next()) {
         if (query.lastError().isValid()) return troubleOf(query);
@@ -85,7 +97,7 @@ std::variant<std::vector<DeletedEntry>, RowTrouble> readDeleted(const Connection
 {
     QSqlQuery query{connection.database()};
     query.setForwardOnly(true);
-    if (!query.exec(QStringLiteral("SELECT id, ") + columnList() + QStringLiteral(", deleted_at FROM entries WHERE deleted_at IS NOT NULL ORDER BY deleted_at DESC, id DESC")))
+    if (!query.exec(QStringLiteral("SELECT id, ") + columnsToRead(connection) + QStringLiteral(", deleted_at FROM entries WHERE deleted_at IS NOT NULL ORDER BY deleted_at DESC, id DESC")))
         return troubleOf(query);
     std::vector<DeletedEntry> deleted;
     while (query.next()) {

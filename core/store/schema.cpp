@@ -164,6 +164,10 @@ CREATE TABLE logged_days (
     PRIMARY KEY (series_id, day)
 ) STRICT, WITHOUT ROWID)";
 
+// Of own materials: whether they belong into a bin, and why not. A word of reason is checked when it is read: there will be more of them.
+const char* const materialWelcome = "ALTER TABLE entries ADD COLUMN welcome TEXT CHECK (welcome IN ('yes', 'little', 'no'))";
+const char* const materialDoubt = "ALTER TABLE entries ADD COLUMN doubt TEXT CHECK (length(doubt) > 0)";
+
 QString statement(const char* text) { return QString::fromLatin1(text); }
 
 }
@@ -179,6 +183,7 @@ std::span<const std::vector<QString>> schemaSteps()
         {statement(estimates), statement("CREATE INDEX estimates_by_program ON estimates (program, digest)")},
         {statement(loggedSeries), statement("CREATE INDEX logged_series_of_stack ON logged_series (stack)"), statement("CREATE INDEX logged_series_of_import ON logged_series (import_id)"),
          statement(loggedReadings), statement(loggedDays)},
+        {statement(materialWelcome), statement(materialDoubt)},
     };
     return steps;
 }

@@ -24,6 +24,9 @@ template <> struct Words<journal::SofteningClass> {
     static constexpr std::array<std::string_view, 8> all{"soft", "mix", "coffee", "paper", "cardboard", "wood", "coir", "mineral"};
 };
 
+template <> struct Words<journal::Welcome> { static constexpr auto all = journal::welcomeWords; };
+template <> struct Words<journal::Doubt> { static constexpr auto all = journal::doubtWords; };
+
 template <> struct Words<LoggedKind> { static constexpr std::array<std::string_view, loggedKinds> all{"bin", "air", "moisture", "humidity"}; };
 
 template <class Choice>

@@ -1489,6 +1489,10 @@
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
+    <message>
+        <source>the household&apos;s own material</source>
+        <translation>das eigene Material des Haushalts</translation>
+    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -3132,6 +3136,22 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Time in which parameters go back to their ranges</source>
         <translation>Zeit, in der Parameter zu ihren Bereichen zurückkehren</translation>
     </message>
+    <message>
+        <source>How fast a mix softens: temperature of the bed</source>
+        <translation>Wie schnell eine Mischung weich wird: Temperatur des Betts</translation>
+    </message>
+    <message>
+        <source>How fast a mix softens: worms in the bed</source>
+        <translation>Wie schnell eine Mischung weich wird: Würmer im Bett</translation>
+    </message>
+    <message>
+        <source>Mix: moisture this near to the aim will do</source>
+        <translation>Mischung: so nahe am Ziel genügt die Feuchte</translation>
+    </message>
+    <message>
+        <source>Mix: most that is added, times the mix</source>
+        <translation>Mischung: höchste Zugabe, das Wievielfache der Mischung</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4663,6 +4683,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>, </source>
         <translation>, </translation>
     </message>
+    <message>
+        <source>welcome: %1</source>
+        <translation>willkommen: %1</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -5401,6 +5425,83 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>bucket (10 L)</source>
         <translation>Eimer (10 L)</translation>
     </message>
+    <message>
+        <source>none</source>
+        <comment>caution</comment>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>sauer</translation>
+    </message>
+    <message>
+        <source>sharp oils</source>
+        <translation>scharfe Öle</translation>
+    </message>
+    <message>
+        <source>starch in lumps</source>
+        <translation>Stärke in Klumpen</translation>
+    </message>
+    <message>
+        <source>salty</source>
+        <translation>salzig</translation>
+    </message>
+    <message>
+        <source>oily</source>
+        <translation>ölig</translation>
+    </message>
+    <message>
+        <source>meat or fish</source>
+        <translation>Fleisch oder Fisch</translation>
+    </message>
+    <message>
+        <source>dairy</source>
+        <translation>Milchprodukt</translation>
+    </message>
+    <message>
+        <source>pet droppings</source>
+        <translation>Kot von Haustieren</translation>
+    </message>
+    <message>
+        <source>wormed animals</source>
+        <translation>entwurmte Tiere</translation>
+    </message>
+    <message>
+        <source>rich in nitrogen</source>
+        <translation>reich an Stickstoff</translation>
+    </message>
+    <message>
+        <source>heats in a layer</source>
+        <translation>erhitzt sich in Lagen</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>plastic in bags</source>
+        <translation>Kunststoff in Beuteln</translation>
+    </message>
+    <message>
+        <source>coated or glossy</source>
+        <translation>beschichtet oder glänzend</translation>
+    </message>
+    <message>
+        <source>treated or painted</source>
+        <translation>behandelt oder gestrichen</translation>
+    </message>
+    <message>
+        <source>caustic</source>
+        <translation>ätzend</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>kompostierbarer Kunststoff</translation>
+    </message>
+    <message>
+        <source>from peatland</source>
+        <translation>aus Mooren</translation>
+    </message>
 </context>
 <context>
     <name>MoveBody</name>
@@ -5625,6 +5726,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>kg per kg dry</source>
         <translation>kg je kg trocken</translation>
+    </message>
+    <message>
+        <source>Welcome in a bin</source>
+        <translation>In der Kiste willkommen</translation>
+    </message>
+    <message>
+        <source>Reason against it</source>
+        <translation>Grund dagegen</translation>
     </message>
 </context>
 <context>
@@ -7137,6 +7246,413 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>Sources</name>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, keine Quelle</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>memory, weak</source>
+        <translation>aus dem Gedächtnis, unsicher</translation>
+    </message>
+    <message>
+        <source>second hand</source>
+        <translation>aus zweiter Hand</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gelesen</translation>
+    </message>
+    <message>
+        <source>read in abstract</source>
+        <translation>in der Zusammenfassung gelesen</translation>
+    </message>
+    <message>
+        <source>abstract</source>
+        <translation>Zusammenfassung</translation>
+    </message>
+    <message>
+        <source>abstracts</source>
+        <translation>Zusammenfassungen</translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation>ungefähr</translation>
+    </message>
+    <message>
+        <source>our judgement</source>
+        <translation>eigenes Urteil</translation>
+    </message>
+    <message>
+        <source>judgement</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>a rule of this program</source>
+        <translation>eine Regel dieses Programms</translation>
+    </message>
+    <message>
+        <source>this program&apos;s estimate</source>
+        <translation>die Schätzung dieses Programms</translation>
+    </message>
+    <message>
+        <source>local code rules</source>
+        <translation>örtliche Vorschriften gehen vor</translation>
+    </message>
+    <message>
+        <source>rest memory</source>
+        <translation>der Rest aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>loose bulk and water memory</source>
+        <translation>lockere Dichte und Wasser aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>N and C:N memory</source>
+        <translation>N und C:N aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>C:N from 50 % carbon</source>
+        <translation>C:N aus 50 % Kohlenstoff</translation>
+    </message>
+    <message>
+        <source>kept for completeness</source>
+        <translation>der Vollständigkeit halber</translation>
+    </message>
+    <message>
+        <source>not recommended (peatland)</source>
+        <translation>nicht empfohlen (Moore)</translation>
+    </message>
+    <message>
+        <source>ours: an assumed mixture, not for checks</source>
+        <translation>eigene Annahme: eine gedachte Mischung, nicht zum Prüfen</translation>
+    </message>
+    <message>
+        <source>not a carbon source</source>
+        <translation>keine Kohlenstoffquelle</translation>
+    </message>
+    <message>
+        <source>check for dewormers</source>
+        <translation>auf Wurmkuren achten</translation>
+    </message>
+    <message>
+        <source>N = protein/6.25, C = (100-ash)/1.8 of dry matter</source>
+        <translation>N = Eiweiß/6,25, C = (100 − Asche)/1,8 der Trockenmasse</translation>
+    </message>
+    <message>
+        <source>softening class, bulk, water held and welcome</source>
+        <translation>Art des Weichwerdens, Dichte, gehaltenes Wasser und ob willkommen</translation>
+    </message>
+    <message>
+        <source>softening class, bulk and water held</source>
+        <translation>Art des Weichwerdens, Dichte und gehaltenes Wasser</translation>
+    </message>
+    <message>
+        <source>kept out</source>
+        <translation>bleibt draußen</translation>
+    </message>
+    <message>
+        <source>round figures from memory of the USDA National Nutrient Database</source>
+        <translation>runde Zahlen der USDA National Nutrient Database aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>composition</source>
+        <translation>Zusammensetzung</translation>
+    </message>
+    <message>
+        <source>composition as of spent tea</source>
+        <translation>Zusammensetzung wie bei gebrühtem Tee</translation>
+    </message>
+    <message>
+        <source>composition as of horse manure</source>
+        <translation>Zusammensetzung wie bei Pferdemist</translation>
+    </message>
+    <message>
+        <source>composition as of office paper</source>
+        <translation>Zusammensetzung wie bei Büropapier</translation>
+    </message>
+    <message>
+        <source>composition as of shavings</source>
+        <translation>Zusammensetzung wie bei Spänen</translation>
+    </message>
+    <message>
+        <source>that many bags hold plastic</source>
+        <translation>dass viele Beutel Kunststoff enthalten</translation>
+    </message>
+    <message>
+        <source>that they carry a colour developer</source>
+        <translation>dass sie einen Farbentwickler tragen</translation>
+    </message>
+    <message>
+        <source>a third of it clay and size</source>
+        <translation>ein Drittel davon Kaolin und Leim</translation>
+    </message>
+    <message>
+        <source>welcome</source>
+        <translation>ob willkommen</translation>
+    </message>
+    <message>
+        <source>caustic, it burns worms and skin</source>
+        <translation>ätzend, verbrennt Würmer und Haut</translation>
+    </message>
+    <message>
+        <source>the only lime for a sour bed, never slaked or quick lime</source>
+        <translation>der einzige Kalk für ein saures Bett, nie Lösch- oder Branntkalk</translation>
+    </message>
+    <message>
+        <source>softens in hot piles, not in a worm bin</source>
+        <translation>wird in heißen Mieten weich, nicht in der Wurmkiste</translation>
+    </message>
+    <message>
+        <source>bulk 21-36 kg/m3 and 3 parts water to 1 paper</source>
+        <translation>Dichte 21–36 kg/m³ und 3 Teile Wasser auf 1 Teil Papier</translation>
+    </message>
+    <message>
+        <source>about 94 % CaCO3</source>
+        <translation>etwa 94 % CaCO3</translation>
+    </message>
+    <message>
+        <source>C:N 40-80 read</source>
+        <translation>C:N 40–80 gelesen</translation>
+    </message>
+    <message>
+        <source>C:N 20 NRAES-54 second hand</source>
+        <translation>C:N 20 nach NRAES-54 aus zweiter Hand</translation>
+    </message>
+    <message>
+        <source>C:N 19 second hand</source>
+        <translation>C:N 19 aus zweiter Hand</translation>
+    </message>
+    <message>
+        <source>Golueke 1972 read</source>
+        <translation>Golueke 1972 gelesen</translation>
+    </message>
+    <message>
+        <source>40-80 kg/m3 dry</source>
+        <translation>40–80 kg/m³ trocken</translation>
+    </message>
+    <message>
+        <source>holds 7.5-11</source>
+        <translation>hält 7,5–11</translation>
+    </message>
+    <message>
+        <source>water Spiehs et al. 2013 (3.6 g/g when fine)</source>
+        <translation>Wasser Spiehs et al. 2013 (3,6 g/g, wenn fein)</translation>
+    </message>
+    <message>
+        <source>NRAES-54 nitrogen</source>
+        <translation>NRAES-54, Stickstoff</translation>
+    </message>
+    <message>
+        <source>NRAES-54 table A.1</source>
+        <translation>NRAES-54, Tabelle A.1</translation>
+    </message>
+    <message>
+        <source>NRAES-54 softwood 212-1313</source>
+        <translation>NRAES-54, Nadelholz 212–1313</translation>
+    </message>
+    <message>
+        <source>NRAES-54 C:N range 398-852</source>
+        <translation>NRAES-54, C:N 398–852</translation>
+    </message>
+    <message>
+        <source>NRAES-54 broiler and layer manure (N 1.6-10, C:N 3-14)</source>
+        <translation>NRAES-54, Mist von Masthühnern und Legehennen (N 1,6–10, C:N 3–14)</translation>
+    </message>
+    <message>
+        <source>NRAES-54 vegetable produce</source>
+        <translation>NRAES-54, Gemüse</translation>
+    </message>
+    <message>
+        <source>fresh food a day for their own mass of worms</source>
+        <translation>frisches Futter am Tag auf die gleiche Masse Würmer</translation>
+    </message>
+    <message>
+        <source>parts of water for one of paper</source>
+        <translation>Teile Wasser auf einen Teil Papier</translation>
+    </message>
+    <message>
+        <source>common practice (a wrung-out sponge), no source</source>
+        <translation>übliche Praxis (ein ausgedrückter Schwamm), keine Quelle</translation>
+    </message>
+    <message>
+        <source>the share itself is ours</source>
+        <translation>der Anteil selbst ist eigenes Urteil</translation>
+    </message>
+    <message>
+        <source>for composting</source>
+        <translation>zum Kompostieren</translation>
+    </message>
+    <message>
+        <source>the middle of Cooperband 2002</source>
+        <translation>die Mitte von Cooperband 2002</translation>
+    </message>
+    <message>
+        <source>as fitted for the model</source>
+        <translation>wie für das Modell angepasst</translation>
+    </message>
+    <message>
+        <source>a litre of moist castings</source>
+        <translation>ein Liter feuchter Wurmhumus</translation>
+    </message>
+    <message>
+        <source>at 25 °C</source>
+        <translation>bei 25 °C</translation>
+    </message>
+    <message>
+        <source>Lalander et al. 2015 and Zziwa et al. 2021</source>
+        <translation>Lalander et al. 2015 und Zziwa et al. 2021</translation>
+    </message>
+    <message>
+        <source>46 to 60 % lost</source>
+        <translation>46 bis 60 % verloren</translation>
+    </message>
+    <message>
+        <source>after the hatching time of Venter &amp; Reinecke 1988</source>
+        <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
+    </message>
+    <message>
+        <source>a journal&apos;s abstract</source>
+        <translation>Zusammenfassung in einer Zeitschrift</translation>
+    </message>
+    <message>
+        <source>dry matter</source>
+        <translation>Trockenmasse</translation>
+    </message>
+    <message>
+        <source>the same as in the reckoning</source>
+        <translation>wie in der Rechnung</translation>
+    </message>
+    <message>
+        <source>where the entry names none</source>
+        <translation>wenn der Eintrag keine nennt</translation>
+    </message>
+    <message>
+        <source>it differs from place to place: measure yours</source>
+        <translation>von Ort zu Ort verschieden: miss deines</translation>
+    </message>
+    <message>
+        <source>an empty tray, where none was weighed</source>
+        <translation>eine leere Etage, wenn keine gewogen wurde</translation>
+    </message>
+    <message>
+        <source>for a square metre, once</source>
+        <translation>für einen Quadratmeter, einmal</translation>
+    </message>
+    <message>
+        <source>from egg to fly in a warm room</source>
+        <translation>vom Ei zur Fliege in einem warmen Raum</translation>
+    </message>
+    <message>
+        <source>revised NIOSH lifting equation</source>
+        <translation>überarbeitete NIOSH-Hebegleichung</translation>
+    </message>
+    <message>
+        <source>NIOSH lifting equation</source>
+        <translation>NIOSH-Hebegleichung</translation>
+    </message>
+    <message>
+        <source>the tray&apos;s weight</source>
+        <translation>das Gewicht der Etage</translation>
+    </message>
+    <message>
+        <source>moulds</source>
+        <translation>Schimmel</translation>
+    </message>
+    <message>
+        <source>Queensland WorkSafe and New Zealand health pages</source>
+        <translation>Queensland WorkSafe und Gesundheitsseiten aus Neuseeland</translation>
+    </message>
+    <message>
+        <source>dewormers</source>
+        <translation>Wurmkuren</translation>
+    </message>
+    <message>
+        <source>cat and dog waste</source>
+        <translation>Katzen- und Hundekot</translation>
+    </message>
+    <message>
+        <source>tetanus and pregnancy</source>
+        <translation>Tetanus und Schwangerschaft</translation>
+    </message>
+    <message>
+        <source>fitted within the range to measured pots</source>
+        <translation>innerhalb der Spanne an gemessene Töpfe angepasst</translation>
+    </message>
+    <message>
+        <source>0.70 g/d fresh x M^(2/3)</source>
+        <translation>0,70 g/d frisch × M^(2/3)</translation>
+    </message>
+    <message>
+        <source>0.25 to 0.5 of their mass a day, fresh</source>
+        <translation>0,25 bis 0,5 ihrer Masse am Tag, frisch</translation>
+    </message>
+    <message>
+        <source>worm yield 3.5 to 10 % of DM</source>
+        <translation>Wurmertrag 3,5 bis 10 % der Trockenmasse</translation>
+    </message>
+    <message>
+        <source>0.0036: 58 J/d at 1 g, 25 C; 16 kJ/g DM</source>
+        <translation>0,0036: 58 J/d bei 1 g, 25 °C; 16 kJ/g Trockenmasse</translation>
+    </message>
+    <message>
+        <source>2.45 cocoons a week, peak 4.9</source>
+        <translation>2,45 Kokons je Woche, höchstens 4,9</translation>
+    </message>
+    <message>
+        <source>23 d at 25 C</source>
+        <translation>23 d bei 25 °C</translation>
+    </message>
+    <message>
+        <source>mean life 590 d</source>
+        <translation>mittlere Lebensdauer 590 d</translation>
+    </message>
+    <message>
+        <source>Michon 1954 through a review</source>
+        <translation>Michon 1954 nach einer Übersicht</translation>
+    </message>
+    <message>
+        <source>1.6 best</source>
+        <translation>1,6 am besten</translation>
+    </message>
+    <message>
+        <source>x1.5 to 3.8 on decay</source>
+        <translation>×1,5 bis 3,8 auf den Abbau</translation>
+    </message>
+    <message>
+        <source>a thesis of Makerere University</source>
+        <translation>eine Arbeit der Makerere University</translation>
+    </message>
+    <message>
+        <source>whole-bin loss 0.46 to 0.60</source>
+        <translation>Verlust der ganzen Kiste 0,46 bis 0,60</translation>
+    </message>
+    <message>
+        <source>within its range for the timing of the trade</source>
+        <translation>innerhalb der Spanne nach den üblichen Zeiten</translation>
+    </message>
+    <message>
+        <source>leachate 2.6 mS/cm</source>
+        <translation>Sickerwasser 2,6 mS/cm</translation>
+    </message>
+    <message>
+        <source>1.5 to 3 harmless</source>
+        <translation>1,5 bis 3 unschädlich</translation>
+    </message>
+    <message>
+        <source>Beta(2, 18) as a logit-normal of the same median and 90 % range</source>
+        <translation>Beta(2, 18) als Logit-Normalverteilung mit gleichem Median und gleicher 90-%-Spanne</translation>
+    </message>
+</context>
+<context>
     <name>Stages</name>
     <message>
         <source>spigot open</source>
@@ -7777,6 +8293,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Record the look…</source>
         <translation>Blick eintragen…</translation>
+    </message>
+    <message>
+        <source>Record the worms taken out…</source>
+        <translation>Die entnommenen Würmer eintragen…</translation>
     </message>
 </context>
 <context>
@@ -10051,10 +10571,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 (eigenes)</translation>
     </message>
     <message>
-        <source>your own: you judge it</source>
-        <translation>dein eigenes: du beurteilst es</translation>
-    </message>
-    <message>
         <source>welcome</source>
         <translation>willkommen</translation>
     </message>
@@ -10139,6 +10655,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>☆ Make it a favourite</source>
         <translation>☆ Zum Favoriten machen</translation>
+    </message>
+    <message>
+        <source>your own, taken as welcome</source>
+        <translation>dein eigenes, gilt als willkommen</translation>
     </message>
 </context>
 <context>
@@ -10417,10 +10937,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Wird weich</translation>
     </message>
     <message>
-        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
-        <translation>halb in %1, neun Zehntel in %2 (Bett bei %3, Würmer %4 kg/m²)</translation>
-    </message>
-    <message>
         <source>Stays</source>
         <translation>Bleibt</translation>
     </message>
@@ -10504,6 +11020,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
         <translation>Kein willkommenes Material der Tabelle schafft es allein; ein trockeneres oder milderes Ziel ist erreichbar.</translation>
+    </message>
+    <message>
+        <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
+        <translation>halb in %1, neun Zehntel in %2 (Bett bei %3, Würmer %4)</translation>
     </message>
 </context>
 <context>

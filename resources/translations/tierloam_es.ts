@@ -1489,6 +1489,10 @@
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
+    <message>
+        <source>the household&apos;s own material</source>
+        <translation>el material propio del hogar</translation>
+    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -3133,6 +3137,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Time in which parameters go back to their ranges</source>
         <translation>Tiempo en que los parámetros vuelven a sus intervalos</translation>
     </message>
+    <message>
+        <source>How fast a mix softens: temperature of the bed</source>
+        <translation>Cuánto tarda en ablandarse una mezcla: temperatura de la cama</translation>
+    </message>
+    <message>
+        <source>How fast a mix softens: worms in the bed</source>
+        <translation>Cuánto tarda en ablandarse una mezcla: lombrices en la cama</translation>
+    </message>
+    <message>
+        <source>Mix: moisture this near to the aim will do</source>
+        <translation>Mezcla: basta con que la humedad esté así de cerca del objetivo</translation>
+    </message>
+    <message>
+        <source>Mix: most that is added, times the mix</source>
+        <translation>Mezcla: lo máximo que se añade, veces la mezcla</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4664,6 +4684,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>, </source>
         <translation>, </translation>
     </message>
+    <message>
+        <source>welcome: %1</source>
+        <translation>bienvenido: %1</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -5402,6 +5426,83 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>bucket (10 L)</source>
         <translation>cubo (10 L)</translation>
     </message>
+    <message>
+        <source>none</source>
+        <comment>caution</comment>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>ácido</translation>
+    </message>
+    <message>
+        <source>sharp oils</source>
+        <translation>aceites picantes</translation>
+    </message>
+    <message>
+        <source>starch in lumps</source>
+        <translation>almidón en grumos</translation>
+    </message>
+    <message>
+        <source>salty</source>
+        <translation>salado</translation>
+    </message>
+    <message>
+        <source>oily</source>
+        <translation>aceitoso</translation>
+    </message>
+    <message>
+        <source>meat or fish</source>
+        <translation>carne o pescado</translation>
+    </message>
+    <message>
+        <source>dairy</source>
+        <translation>lácteo</translation>
+    </message>
+    <message>
+        <source>pet droppings</source>
+        <translation>excrementos de mascotas</translation>
+    </message>
+    <message>
+        <source>wormed animals</source>
+        <translation>animales desparasitados</translation>
+    </message>
+    <message>
+        <source>rich in nitrogen</source>
+        <translation>rico en nitrógeno</translation>
+    </message>
+    <message>
+        <source>heats in a layer</source>
+        <translation>se calienta en capa</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>semillas</translation>
+    </message>
+    <message>
+        <source>plastic in bags</source>
+        <translation>plástico en bolsitas</translation>
+    </message>
+    <message>
+        <source>coated or glossy</source>
+        <translation>recubierto o brillante</translation>
+    </message>
+    <message>
+        <source>treated or painted</source>
+        <translation>tratado o pintado</translation>
+    </message>
+    <message>
+        <source>caustic</source>
+        <translation>cáustico</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>plástico compostable</translation>
+    </message>
+    <message>
+        <source>from peatland</source>
+        <translation>de turbera</translation>
+    </message>
 </context>
 <context>
     <name>MoveBody</name>
@@ -5626,6 +5727,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>kg per kg dry</source>
         <translation>kg por kg en seco</translation>
+    </message>
+    <message>
+        <source>Welcome in a bin</source>
+        <translation>Bienvenido en el cajón</translation>
+    </message>
+    <message>
+        <source>Reason against it</source>
+        <translation>Motivo en contra</translation>
     </message>
 </context>
 <context>
@@ -7138,6 +7247,413 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>Sources</name>
+    <message>
+        <source>common practice, no source</source>
+        <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>memory, weak</source>
+        <translation>de memoria, poco seguro</translation>
+    </message>
+    <message>
+        <source>second hand</source>
+        <translation>de segunda mano</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>leído</translation>
+    </message>
+    <message>
+        <source>read in abstract</source>
+        <translation>leído en el resumen</translation>
+    </message>
+    <message>
+        <source>abstract</source>
+        <translation>resumen</translation>
+    </message>
+    <message>
+        <source>abstracts</source>
+        <translation>resúmenes</translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation>aproximado</translation>
+    </message>
+    <message>
+        <source>our judgement</source>
+        <translation>juicio propio</translation>
+    </message>
+    <message>
+        <source>judgement</source>
+        <translation>juicio</translation>
+    </message>
+    <message>
+        <source>a rule of this program</source>
+        <translation>una regla de este programa</translation>
+    </message>
+    <message>
+        <source>this program&apos;s estimate</source>
+        <translation>la estimación de este programa</translation>
+    </message>
+    <message>
+        <source>local code rules</source>
+        <translation>mandan las normas locales</translation>
+    </message>
+    <message>
+        <source>rest memory</source>
+        <translation>el resto de memoria</translation>
+    </message>
+    <message>
+        <source>loose bulk and water memory</source>
+        <translation>densidad suelta y agua de memoria</translation>
+    </message>
+    <message>
+        <source>N and C:N memory</source>
+        <translation>N y C:N de memoria</translation>
+    </message>
+    <message>
+        <source>C:N from 50 % carbon</source>
+        <translation>C:N a partir de un 50 % de carbono</translation>
+    </message>
+    <message>
+        <source>kept for completeness</source>
+        <translation>por completitud</translation>
+    </message>
+    <message>
+        <source>not recommended (peatland)</source>
+        <translation>no recomendada (turberas)</translation>
+    </message>
+    <message>
+        <source>ours: an assumed mixture, not for checks</source>
+        <translation>nuestra: una mezcla supuesta, no para comprobar</translation>
+    </message>
+    <message>
+        <source>not a carbon source</source>
+        <translation>no aporta carbono</translation>
+    </message>
+    <message>
+        <source>check for dewormers</source>
+        <translation>atención a los antiparasitarios</translation>
+    </message>
+    <message>
+        <source>N = protein/6.25, C = (100-ash)/1.8 of dry matter</source>
+        <translation>N = proteína/6,25, C = (100 − ceniza)/1,8 de la materia seca</translation>
+    </message>
+    <message>
+        <source>softening class, bulk, water held and welcome</source>
+        <translation>clase de ablandamiento, densidad, agua retenida y si es bienvenido</translation>
+    </message>
+    <message>
+        <source>softening class, bulk and water held</source>
+        <translation>clase de ablandamiento, densidad y agua retenida</translation>
+    </message>
+    <message>
+        <source>kept out</source>
+        <translation>se deja fuera</translation>
+    </message>
+    <message>
+        <source>round figures from memory of the USDA National Nutrient Database</source>
+        <translation>cifras redondas de la USDA National Nutrient Database, de memoria</translation>
+    </message>
+    <message>
+        <source>composition</source>
+        <translation>composición</translation>
+    </message>
+    <message>
+        <source>composition as of spent tea</source>
+        <translation>composición como la del té usado</translation>
+    </message>
+    <message>
+        <source>composition as of horse manure</source>
+        <translation>composición como la del estiércol de caballo</translation>
+    </message>
+    <message>
+        <source>composition as of office paper</source>
+        <translation>composición como la del papel de oficina</translation>
+    </message>
+    <message>
+        <source>composition as of shavings</source>
+        <translation>composición como la de las virutas</translation>
+    </message>
+    <message>
+        <source>that many bags hold plastic</source>
+        <translation>que muchas bolsitas llevan plástico</translation>
+    </message>
+    <message>
+        <source>that they carry a colour developer</source>
+        <translation>que llevan un revelador de color</translation>
+    </message>
+    <message>
+        <source>a third of it clay and size</source>
+        <translation>un tercio es arcilla y cola</translation>
+    </message>
+    <message>
+        <source>welcome</source>
+        <translation>si es bienvenido</translation>
+    </message>
+    <message>
+        <source>caustic, it burns worms and skin</source>
+        <translation>cáustica, quema lombrices y piel</translation>
+    </message>
+    <message>
+        <source>the only lime for a sour bed, never slaked or quick lime</source>
+        <translation>la única cal para una cama ácida, nunca cal apagada ni viva</translation>
+    </message>
+    <message>
+        <source>softens in hot piles, not in a worm bin</source>
+        <translation>se ablanda en pilas calientes, no en una vermicompostera</translation>
+    </message>
+    <message>
+        <source>bulk 21-36 kg/m3 and 3 parts water to 1 paper</source>
+        <translation>densidad 21-36 kg/m³ y 3 partes de agua por 1 de papel</translation>
+    </message>
+    <message>
+        <source>about 94 % CaCO3</source>
+        <translation>alrededor de un 94 % de CaCO3</translation>
+    </message>
+    <message>
+        <source>C:N 40-80 read</source>
+        <translation>C:N 40-80 leído</translation>
+    </message>
+    <message>
+        <source>C:N 20 NRAES-54 second hand</source>
+        <translation>C:N 20 según NRAES-54, de segunda mano</translation>
+    </message>
+    <message>
+        <source>C:N 19 second hand</source>
+        <translation>C:N 19 de segunda mano</translation>
+    </message>
+    <message>
+        <source>Golueke 1972 read</source>
+        <translation>Golueke 1972, leído</translation>
+    </message>
+    <message>
+        <source>40-80 kg/m3 dry</source>
+        <translation>40-80 kg/m³ en seco</translation>
+    </message>
+    <message>
+        <source>holds 7.5-11</source>
+        <translation>retiene 7,5-11</translation>
+    </message>
+    <message>
+        <source>water Spiehs et al. 2013 (3.6 g/g when fine)</source>
+        <translation>agua Spiehs et al. 2013 (3,6 g/g si es fina)</translation>
+    </message>
+    <message>
+        <source>NRAES-54 nitrogen</source>
+        <translation>NRAES-54, nitrógeno</translation>
+    </message>
+    <message>
+        <source>NRAES-54 table A.1</source>
+        <translation>NRAES-54, tabla A.1</translation>
+    </message>
+    <message>
+        <source>NRAES-54 softwood 212-1313</source>
+        <translation>NRAES-54, madera blanda 212-1313</translation>
+    </message>
+    <message>
+        <source>NRAES-54 C:N range 398-852</source>
+        <translation>NRAES-54, C:N 398-852</translation>
+    </message>
+    <message>
+        <source>NRAES-54 broiler and layer manure (N 1.6-10, C:N 3-14)</source>
+        <translation>NRAES-54, gallinaza de engorde y de puesta (N 1,6-10, C:N 3-14)</translation>
+    </message>
+    <message>
+        <source>NRAES-54 vegetable produce</source>
+        <translation>NRAES-54, hortalizas</translation>
+    </message>
+    <message>
+        <source>fresh food a day for their own mass of worms</source>
+        <translation>comida fresca al día por la misma masa de lombrices</translation>
+    </message>
+    <message>
+        <source>parts of water for one of paper</source>
+        <translation>partes de agua por una de papel</translation>
+    </message>
+    <message>
+        <source>common practice (a wrung-out sponge), no source</source>
+        <translation>práctica común (una esponja escurrida), sin fuente</translation>
+    </message>
+    <message>
+        <source>the share itself is ours</source>
+        <translation>la proporción es juicio propio</translation>
+    </message>
+    <message>
+        <source>for composting</source>
+        <translation>para compostar</translation>
+    </message>
+    <message>
+        <source>the middle of Cooperband 2002</source>
+        <translation>el punto medio de Cooperband 2002</translation>
+    </message>
+    <message>
+        <source>as fitted for the model</source>
+        <translation>tal como se ajustó al modelo</translation>
+    </message>
+    <message>
+        <source>a litre of moist castings</source>
+        <translation>un litro de humus húmedo</translation>
+    </message>
+    <message>
+        <source>at 25 °C</source>
+        <translation>a 25 °C</translation>
+    </message>
+    <message>
+        <source>Lalander et al. 2015 and Zziwa et al. 2021</source>
+        <translation>Lalander et al. 2015 y Zziwa et al. 2021</translation>
+    </message>
+    <message>
+        <source>46 to 60 % lost</source>
+        <translation>se pierde del 46 al 60 %</translation>
+    </message>
+    <message>
+        <source>after the hatching time of Venter &amp; Reinecke 1988</source>
+        <translation>según el tiempo de eclosión de Venter &amp; Reinecke 1988</translation>
+    </message>
+    <message>
+        <source>a journal&apos;s abstract</source>
+        <translation>resumen en una revista</translation>
+    </message>
+    <message>
+        <source>dry matter</source>
+        <translation>materia seca</translation>
+    </message>
+    <message>
+        <source>the same as in the reckoning</source>
+        <translation>la misma que en el cálculo</translation>
+    </message>
+    <message>
+        <source>where the entry names none</source>
+        <translation>si la anotación no la indica</translation>
+    </message>
+    <message>
+        <source>it differs from place to place: measure yours</source>
+        <translation>varía de un lugar a otro: mide la tuya</translation>
+    </message>
+    <message>
+        <source>an empty tray, where none was weighed</source>
+        <translation>una bandeja vacía, si no se pesó ninguna</translation>
+    </message>
+    <message>
+        <source>for a square metre, once</source>
+        <translation>por metro cuadrado, una vez</translation>
+    </message>
+    <message>
+        <source>from egg to fly in a warm room</source>
+        <translation>de huevo a mosca en un cuarto cálido</translation>
+    </message>
+    <message>
+        <source>revised NIOSH lifting equation</source>
+        <translation>ecuación de levantamiento NIOSH revisada</translation>
+    </message>
+    <message>
+        <source>NIOSH lifting equation</source>
+        <translation>ecuación de levantamiento NIOSH</translation>
+    </message>
+    <message>
+        <source>the tray&apos;s weight</source>
+        <translation>el peso de la bandeja</translation>
+    </message>
+    <message>
+        <source>moulds</source>
+        <translation>mohos</translation>
+    </message>
+    <message>
+        <source>Queensland WorkSafe and New Zealand health pages</source>
+        <translation>Queensland WorkSafe y páginas de salud de Nueva Zelanda</translation>
+    </message>
+    <message>
+        <source>dewormers</source>
+        <translation>antiparasitarios</translation>
+    </message>
+    <message>
+        <source>cat and dog waste</source>
+        <translation>excrementos de gato y perro</translation>
+    </message>
+    <message>
+        <source>tetanus and pregnancy</source>
+        <translation>tétanos y embarazo</translation>
+    </message>
+    <message>
+        <source>fitted within the range to measured pots</source>
+        <translation>ajustado dentro del intervalo a macetas medidas</translation>
+    </message>
+    <message>
+        <source>0.70 g/d fresh x M^(2/3)</source>
+        <translation>0,70 g/d en fresco × M^(2/3)</translation>
+    </message>
+    <message>
+        <source>0.25 to 0.5 of their mass a day, fresh</source>
+        <translation>0,25 a 0,5 de su masa al día, en fresco</translation>
+    </message>
+    <message>
+        <source>worm yield 3.5 to 10 % of DM</source>
+        <translation>rendimiento de lombrices 3,5 a 10 % de la materia seca</translation>
+    </message>
+    <message>
+        <source>0.0036: 58 J/d at 1 g, 25 C; 16 kJ/g DM</source>
+        <translation>0,0036: 58 J/d a 1 g, 25 °C; 16 kJ/g de materia seca</translation>
+    </message>
+    <message>
+        <source>2.45 cocoons a week, peak 4.9</source>
+        <translation>2,45 cocones por semana, máximo 4,9</translation>
+    </message>
+    <message>
+        <source>23 d at 25 C</source>
+        <translation>23 d a 25 °C</translation>
+    </message>
+    <message>
+        <source>mean life 590 d</source>
+        <translation>vida media 590 d</translation>
+    </message>
+    <message>
+        <source>Michon 1954 through a review</source>
+        <translation>Michon 1954 según una revisión</translation>
+    </message>
+    <message>
+        <source>1.6 best</source>
+        <translation>1,6 lo mejor</translation>
+    </message>
+    <message>
+        <source>x1.5 to 3.8 on decay</source>
+        <translation>×1,5 a 3,8 sobre la descomposición</translation>
+    </message>
+    <message>
+        <source>a thesis of Makerere University</source>
+        <translation>una tesis de la Makerere University</translation>
+    </message>
+    <message>
+        <source>whole-bin loss 0.46 to 0.60</source>
+        <translation>pérdida del conjunto 0,46 a 0,60</translation>
+    </message>
+    <message>
+        <source>within its range for the timing of the trade</source>
+        <translation>dentro de su intervalo según los plazos habituales</translation>
+    </message>
+    <message>
+        <source>leachate 2.6 mS/cm</source>
+        <translation>lixiviado 2,6 mS/cm</translation>
+    </message>
+    <message>
+        <source>1.5 to 3 harmless</source>
+        <translation>de 1,5 a 3 inocuo</translation>
+    </message>
+    <message>
+        <source>Beta(2, 18) as a logit-normal of the same median and 90 % range</source>
+        <translation>Beta(2, 18) como logit-normal de igual mediana e intervalo del 90 %</translation>
+    </message>
+</context>
+<context>
     <name>Stages</name>
     <message>
         <source>spigot open</source>
@@ -7778,6 +8294,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Record the look…</source>
         <translation>Anotar lo que miraste…</translation>
+    </message>
+    <message>
+        <source>Record the worms taken out…</source>
+        <translation>Anotar las lombrices retiradas…</translation>
     </message>
 </context>
 <context>
@@ -10052,10 +10572,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 (propio)</translation>
     </message>
     <message>
-        <source>your own: you judge it</source>
-        <translation>tuyo: lo juzgas tú</translation>
-    </message>
-    <message>
         <source>welcome</source>
         <translation>apto</translation>
     </message>
@@ -10140,6 +10656,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>☆ Make it a favourite</source>
         <translation>☆ Hacerlo favorito</translation>
+    </message>
+    <message>
+        <source>your own, taken as welcome</source>
+        <translation>propio, se toma como bienvenido</translation>
     </message>
 </context>
 <context>
@@ -10418,10 +10938,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Se ablanda</translation>
     </message>
     <message>
-        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
-        <translation>la mitad en %1, nueve décimos en %2 (lecho a %3, lombrices %4 kg/m²)</translation>
-    </message>
-    <message>
         <source>Stays</source>
         <translation>Se queda</translation>
     </message>
@@ -10505,6 +11021,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
         <translation>Ningún material apto de la tabla lo logra solo; un objetivo más seco o más suave sí se alcanza.</translation>
+    </message>
+    <message>
+        <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
+        <translation>la mitad en %1, nueve décimos en %2 (cama a %3, lombrices %4)</translation>
     </message>
 </context>
 <context>

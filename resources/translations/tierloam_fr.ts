@@ -1489,6 +1489,10 @@
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
         <translation>Viande, poisson, laitages, aliments huileux, déjections d’animaux, papier glacé et bois traité restent dehors.</translation>
     </message>
+    <message>
+        <source>the household&apos;s own material</source>
+        <translation>la matière propre du foyer</translation>
+    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -3132,6 +3136,22 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Time in which parameters go back to their ranges</source>
         <translation>Temps en lequel les paramètres reviennent à leurs plages</translation>
     </message>
+    <message>
+        <source>How fast a mix softens: temperature of the bed</source>
+        <translation>Vitesse de ramollissement d&apos;un mélange : température de la litière</translation>
+    </message>
+    <message>
+        <source>How fast a mix softens: worms in the bed</source>
+        <translation>Vitesse de ramollissement d&apos;un mélange : vers dans la litière</translation>
+    </message>
+    <message>
+        <source>Mix: moisture this near to the aim will do</source>
+        <translation>Mélange : humidité assez proche de l&apos;objectif</translation>
+    </message>
+    <message>
+        <source>Mix: most that is added, times the mix</source>
+        <translation>Mélange : ajout maximal, en fois le mélange</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4663,6 +4683,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>, </source>
         <translation>, </translation>
     </message>
+    <message>
+        <source>welcome: %1</source>
+        <translation>bienvenu : %1</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -5401,6 +5425,83 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>bucket (10 L)</source>
         <translation>seau (10 L)</translation>
     </message>
+    <message>
+        <source>none</source>
+        <comment>caution</comment>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>acide</translation>
+    </message>
+    <message>
+        <source>sharp oils</source>
+        <translation>huiles piquantes</translation>
+    </message>
+    <message>
+        <source>starch in lumps</source>
+        <translation>amidon en paquets</translation>
+    </message>
+    <message>
+        <source>salty</source>
+        <translation>salé</translation>
+    </message>
+    <message>
+        <source>oily</source>
+        <translation>huileux</translation>
+    </message>
+    <message>
+        <source>meat or fish</source>
+        <translation>viande ou poisson</translation>
+    </message>
+    <message>
+        <source>dairy</source>
+        <translation>produit laitier</translation>
+    </message>
+    <message>
+        <source>pet droppings</source>
+        <translation>déjections d&apos;animaux domestiques</translation>
+    </message>
+    <message>
+        <source>wormed animals</source>
+        <translation>animaux vermifugés</translation>
+    </message>
+    <message>
+        <source>rich in nitrogen</source>
+        <translation>riche en azote</translation>
+    </message>
+    <message>
+        <source>heats in a layer</source>
+        <translation>chauffe en couche</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>graines</translation>
+    </message>
+    <message>
+        <source>plastic in bags</source>
+        <translation>plastique dans les sachets</translation>
+    </message>
+    <message>
+        <source>coated or glossy</source>
+        <translation>couché ou glacé</translation>
+    </message>
+    <message>
+        <source>treated or painted</source>
+        <translation>traité ou peint</translation>
+    </message>
+    <message>
+        <source>caustic</source>
+        <translation>caustique</translation>
+    </message>
+    <message>
+        <source>compostable plastic</source>
+        <translation>plastique compostable</translation>
+    </message>
+    <message>
+        <source>from peatland</source>
+        <translation>de tourbière</translation>
+    </message>
 </context>
 <context>
     <name>MoveBody</name>
@@ -5625,6 +5726,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>kg per kg dry</source>
         <translation>kg par kg en sec</translation>
+    </message>
+    <message>
+        <source>Welcome in a bin</source>
+        <translation>Bienvenu dans le bac à vers</translation>
+    </message>
+    <message>
+        <source>Reason against it</source>
+        <translation>Raison contre</translation>
     </message>
 </context>
 <context>
@@ -7137,6 +7246,413 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>Sources</name>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>memory, weak</source>
+        <translation>de mémoire, peu sûr</translation>
+    </message>
+    <message>
+        <source>second hand</source>
+        <translation>de seconde main</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>lu</translation>
+    </message>
+    <message>
+        <source>read in abstract</source>
+        <translation>lu dans le résumé</translation>
+    </message>
+    <message>
+        <source>abstract</source>
+        <translation>résumé</translation>
+    </message>
+    <message>
+        <source>abstracts</source>
+        <translation>résumés</translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation>environ</translation>
+    </message>
+    <message>
+        <source>our judgement</source>
+        <translation>notre jugement</translation>
+    </message>
+    <message>
+        <source>judgement</source>
+        <translation>jugement</translation>
+    </message>
+    <message>
+        <source>a rule of this program</source>
+        <translation>une règle de ce programme</translation>
+    </message>
+    <message>
+        <source>this program&apos;s estimate</source>
+        <translation>l&apos;estimation de ce programme</translation>
+    </message>
+    <message>
+        <source>local code rules</source>
+        <translation>les règles locales priment</translation>
+    </message>
+    <message>
+        <source>rest memory</source>
+        <translation>le reste de mémoire</translation>
+    </message>
+    <message>
+        <source>loose bulk and water memory</source>
+        <translation>densité en vrac et eau de mémoire</translation>
+    </message>
+    <message>
+        <source>N and C:N memory</source>
+        <translation>N et C:N de mémoire</translation>
+    </message>
+    <message>
+        <source>C:N from 50 % carbon</source>
+        <translation>C:N d&apos;après 50 % de carbone</translation>
+    </message>
+    <message>
+        <source>kept for completeness</source>
+        <translation>pour être complet</translation>
+    </message>
+    <message>
+        <source>not recommended (peatland)</source>
+        <translation>déconseillée (tourbières)</translation>
+    </message>
+    <message>
+        <source>ours: an assumed mixture, not for checks</source>
+        <translation>la nôtre : un mélange supposé, pas pour vérifier</translation>
+    </message>
+    <message>
+        <source>not a carbon source</source>
+        <translation>pas une source de carbone</translation>
+    </message>
+    <message>
+        <source>check for dewormers</source>
+        <translation>attention aux vermifuges</translation>
+    </message>
+    <message>
+        <source>N = protein/6.25, C = (100-ash)/1.8 of dry matter</source>
+        <translation>N = protéines/6,25, C = (100 − cendres)/1,8 de la matière sèche</translation>
+    </message>
+    <message>
+        <source>softening class, bulk, water held and welcome</source>
+        <translation>classe de ramollissement, densité, eau retenue et accueil</translation>
+    </message>
+    <message>
+        <source>softening class, bulk and water held</source>
+        <translation>classe de ramollissement, densité et eau retenue</translation>
+    </message>
+    <message>
+        <source>kept out</source>
+        <translation>à exclure</translation>
+    </message>
+    <message>
+        <source>round figures from memory of the USDA National Nutrient Database</source>
+        <translation>chiffres ronds de la USDA National Nutrient Database, de mémoire</translation>
+    </message>
+    <message>
+        <source>composition</source>
+        <translation>composition</translation>
+    </message>
+    <message>
+        <source>composition as of spent tea</source>
+        <translation>composition comme celle du thé infusé</translation>
+    </message>
+    <message>
+        <source>composition as of horse manure</source>
+        <translation>composition comme celle du fumier de cheval</translation>
+    </message>
+    <message>
+        <source>composition as of office paper</source>
+        <translation>composition comme celle du papier de bureau</translation>
+    </message>
+    <message>
+        <source>composition as of shavings</source>
+        <translation>composition comme celle des copeaux</translation>
+    </message>
+    <message>
+        <source>that many bags hold plastic</source>
+        <translation>que beaucoup de sachets contiennent du plastique</translation>
+    </message>
+    <message>
+        <source>that they carry a colour developer</source>
+        <translation>qu&apos;ils portent un révélateur de couleur</translation>
+    </message>
+    <message>
+        <source>a third of it clay and size</source>
+        <translation>un tiers d&apos;argile et de colle</translation>
+    </message>
+    <message>
+        <source>welcome</source>
+        <translation>accueil</translation>
+    </message>
+    <message>
+        <source>caustic, it burns worms and skin</source>
+        <translation>caustique, brûle les vers et la peau</translation>
+    </message>
+    <message>
+        <source>the only lime for a sour bed, never slaked or quick lime</source>
+        <translation>la seule chaux pour une litière acide, jamais éteinte ni vive</translation>
+    </message>
+    <message>
+        <source>softens in hot piles, not in a worm bin</source>
+        <translation>ramollit dans un tas chaud, pas dans un lombricomposteur</translation>
+    </message>
+    <message>
+        <source>bulk 21-36 kg/m3 and 3 parts water to 1 paper</source>
+        <translation>densité 21-36 kg/m³ et 3 parts d&apos;eau pour 1 de papier</translation>
+    </message>
+    <message>
+        <source>about 94 % CaCO3</source>
+        <translation>environ 94 % de CaCO3</translation>
+    </message>
+    <message>
+        <source>C:N 40-80 read</source>
+        <translation>C:N 40-80 lu</translation>
+    </message>
+    <message>
+        <source>C:N 20 NRAES-54 second hand</source>
+        <translation>C:N 20 selon NRAES-54, de seconde main</translation>
+    </message>
+    <message>
+        <source>C:N 19 second hand</source>
+        <translation>C:N 19 de seconde main</translation>
+    </message>
+    <message>
+        <source>Golueke 1972 read</source>
+        <translation>Golueke 1972, lu</translation>
+    </message>
+    <message>
+        <source>40-80 kg/m3 dry</source>
+        <translation>40-80 kg/m³ à sec</translation>
+    </message>
+    <message>
+        <source>holds 7.5-11</source>
+        <translation>retient 7,5-11</translation>
+    </message>
+    <message>
+        <source>water Spiehs et al. 2013 (3.6 g/g when fine)</source>
+        <translation>eau Spiehs et al. 2013 (3,6 g/g si fine)</translation>
+    </message>
+    <message>
+        <source>NRAES-54 nitrogen</source>
+        <translation>NRAES-54, azote</translation>
+    </message>
+    <message>
+        <source>NRAES-54 table A.1</source>
+        <translation>NRAES-54, tableau A.1</translation>
+    </message>
+    <message>
+        <source>NRAES-54 softwood 212-1313</source>
+        <translation>NRAES-54, bois tendre 212-1313</translation>
+    </message>
+    <message>
+        <source>NRAES-54 C:N range 398-852</source>
+        <translation>NRAES-54, C:N 398-852</translation>
+    </message>
+    <message>
+        <source>NRAES-54 broiler and layer manure (N 1.6-10, C:N 3-14)</source>
+        <translation>NRAES-54, fumier de poulets et de pondeuses (N 1,6-10, C:N 3-14)</translation>
+    </message>
+    <message>
+        <source>NRAES-54 vegetable produce</source>
+        <translation>NRAES-54, légumes</translation>
+    </message>
+    <message>
+        <source>fresh food a day for their own mass of worms</source>
+        <translation>nourriture fraîche par jour pour la même masse de vers</translation>
+    </message>
+    <message>
+        <source>parts of water for one of paper</source>
+        <translation>parts d&apos;eau pour une de papier</translation>
+    </message>
+    <message>
+        <source>common practice (a wrung-out sponge), no source</source>
+        <translation>pratique courante (une éponge essorée), sans source</translation>
+    </message>
+    <message>
+        <source>the share itself is ours</source>
+        <translation>la part elle-même est de nous</translation>
+    </message>
+    <message>
+        <source>for composting</source>
+        <translation>pour le compostage</translation>
+    </message>
+    <message>
+        <source>the middle of Cooperband 2002</source>
+        <translation>le milieu de Cooperband 2002</translation>
+    </message>
+    <message>
+        <source>as fitted for the model</source>
+        <translation>tel qu&apos;ajusté pour le modèle</translation>
+    </message>
+    <message>
+        <source>a litre of moist castings</source>
+        <translation>un litre de lombricompost humide</translation>
+    </message>
+    <message>
+        <source>at 25 °C</source>
+        <translation>à 25 °C</translation>
+    </message>
+    <message>
+        <source>Lalander et al. 2015 and Zziwa et al. 2021</source>
+        <translation>Lalander et al. 2015 et Zziwa et al. 2021</translation>
+    </message>
+    <message>
+        <source>46 to 60 % lost</source>
+        <translation>46 à 60 % perdus</translation>
+    </message>
+    <message>
+        <source>after the hatching time of Venter &amp; Reinecke 1988</source>
+        <translation>d&apos;après le temps d&apos;éclosion de Venter &amp; Reinecke 1988</translation>
+    </message>
+    <message>
+        <source>a journal&apos;s abstract</source>
+        <translation>résumé d&apos;une revue</translation>
+    </message>
+    <message>
+        <source>dry matter</source>
+        <translation>matière sèche</translation>
+    </message>
+    <message>
+        <source>the same as in the reckoning</source>
+        <translation>la même que dans le calcul</translation>
+    </message>
+    <message>
+        <source>where the entry names none</source>
+        <translation>si l&apos;entrée n&apos;en dit rien</translation>
+    </message>
+    <message>
+        <source>it differs from place to place: measure yours</source>
+        <translation>elle varie d&apos;un lieu à l&apos;autre : mesurez la vôtre</translation>
+    </message>
+    <message>
+        <source>an empty tray, where none was weighed</source>
+        <translation>un plateau vide, si aucun n&apos;a été pesé</translation>
+    </message>
+    <message>
+        <source>for a square metre, once</source>
+        <translation>pour un mètre carré, une fois</translation>
+    </message>
+    <message>
+        <source>from egg to fly in a warm room</source>
+        <translation>de l&apos;œuf à la mouche dans une pièce chaude</translation>
+    </message>
+    <message>
+        <source>revised NIOSH lifting equation</source>
+        <translation>équation de levage NIOSH révisée</translation>
+    </message>
+    <message>
+        <source>NIOSH lifting equation</source>
+        <translation>équation de levage NIOSH</translation>
+    </message>
+    <message>
+        <source>the tray&apos;s weight</source>
+        <translation>le poids du plateau</translation>
+    </message>
+    <message>
+        <source>moulds</source>
+        <translation>moisissures</translation>
+    </message>
+    <message>
+        <source>Queensland WorkSafe and New Zealand health pages</source>
+        <translation>Queensland WorkSafe et pages de santé de Nouvelle-Zélande</translation>
+    </message>
+    <message>
+        <source>dewormers</source>
+        <translation>vermifuges</translation>
+    </message>
+    <message>
+        <source>cat and dog waste</source>
+        <translation>déjections de chat et de chien</translation>
+    </message>
+    <message>
+        <source>tetanus and pregnancy</source>
+        <translation>tétanos et grossesse</translation>
+    </message>
+    <message>
+        <source>fitted within the range to measured pots</source>
+        <translation>ajusté dans la plage sur des pots mesurés</translation>
+    </message>
+    <message>
+        <source>0.70 g/d fresh x M^(2/3)</source>
+        <translation>0,70 g/j frais × M^(2/3)</translation>
+    </message>
+    <message>
+        <source>0.25 to 0.5 of their mass a day, fresh</source>
+        <translation>0,25 à 0,5 de leur masse par jour, frais</translation>
+    </message>
+    <message>
+        <source>worm yield 3.5 to 10 % of DM</source>
+        <translation>rendement en vers 3,5 à 10 % de la matière sèche</translation>
+    </message>
+    <message>
+        <source>0.0036: 58 J/d at 1 g, 25 C; 16 kJ/g DM</source>
+        <translation>0,0036 : 58 J/j à 1 g, 25 °C ; 16 kJ/g de matière sèche</translation>
+    </message>
+    <message>
+        <source>2.45 cocoons a week, peak 4.9</source>
+        <translation>2,45 cocons par semaine, maximum 4,9</translation>
+    </message>
+    <message>
+        <source>23 d at 25 C</source>
+        <translation>23 j à 25 °C</translation>
+    </message>
+    <message>
+        <source>mean life 590 d</source>
+        <translation>vie moyenne 590 j</translation>
+    </message>
+    <message>
+        <source>Michon 1954 through a review</source>
+        <translation>Michon 1954 d&apos;après une synthèse</translation>
+    </message>
+    <message>
+        <source>1.6 best</source>
+        <translation>1,6 au mieux</translation>
+    </message>
+    <message>
+        <source>x1.5 to 3.8 on decay</source>
+        <translation>×1,5 à 3,8 sur la décomposition</translation>
+    </message>
+    <message>
+        <source>a thesis of Makerere University</source>
+        <translation>une thèse de la Makerere University</translation>
+    </message>
+    <message>
+        <source>whole-bin loss 0.46 to 0.60</source>
+        <translation>perte de l&apos;ensemble 0,46 à 0,60</translation>
+    </message>
+    <message>
+        <source>within its range for the timing of the trade</source>
+        <translation>dans sa plage selon les délais d&apos;usage</translation>
+    </message>
+    <message>
+        <source>leachate 2.6 mS/cm</source>
+        <translation>lixiviat 2,6 mS/cm</translation>
+    </message>
+    <message>
+        <source>1.5 to 3 harmless</source>
+        <translation>1,5 à 3 sans danger</translation>
+    </message>
+    <message>
+        <source>Beta(2, 18) as a logit-normal of the same median and 90 % range</source>
+        <translation>Beta(2, 18) en logit-normale de même médiane et plage à 90 %</translation>
+    </message>
+</context>
+<context>
     <name>Stages</name>
     <message>
         <source>spigot open</source>
@@ -7777,6 +8293,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Record the look…</source>
         <translation>Noter le regard…</translation>
+    </message>
+    <message>
+        <source>Record the worms taken out…</source>
+        <translation>Noter les vers retirés…</translation>
     </message>
 </context>
 <context>
@@ -10051,10 +10571,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 (personnelle)</translation>
     </message>
     <message>
-        <source>your own: you judge it</source>
-        <translation>la vôtre&#xa0;: à vous d’en juger</translation>
-    </message>
-    <message>
         <source>welcome</source>
         <translation>convient</translation>
     </message>
@@ -10139,6 +10655,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>☆ Make it a favourite</source>
         <translation>☆ En faire un favori</translation>
+    </message>
+    <message>
+        <source>your own, taken as welcome</source>
+        <translation>la vôtre, tenue pour bienvenue</translation>
     </message>
 </context>
 <context>
@@ -10417,10 +10937,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Ramollit</translation>
     </message>
     <message>
-        <source>half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)</source>
-        <translation>la moitié en %1, neuf dixièmes en %2 (lit à %3, vers %4 kg/m²)</translation>
-    </message>
-    <message>
         <source>Stays</source>
         <translation>Reste</translation>
     </message>
@@ -10504,6 +11020,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
         <translation>Aucune matière de la liste qui convient n’y arrive seule&#xa0;; un objectif plus sec ou plus modéré peut être atteint.</translation>
+    </message>
+    <message>
+        <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
+        <translation>moitié en %1, neuf dixièmes en %2 (litière à %3, vers %4)</translation>
     </message>
 </context>
 <context>

@@ -282,7 +282,7 @@ TEST(JournalOut, NastyTextsAreNeverLiveAndComeBackUnchanged)
         second.key = stackKey(other);
         add(stack, setup, nasty({" ", "\n"}));
         add(other, second, {});
-        add({}, OwnMaterial{material, {}, {}, {}, {}, {}, {}}, nasty({" ", "\n"}));
+        add({}, OwnMaterial{material, {}, {}, {}, {}, {}, {}, Welcome::aLittle, Doubt::salty}, nasty({" ", "\n"}));
         add(stack, Bed{{900, Unit::g}, material, {}}, nasty({"\n", "\r\n"}));
         add(stack, Stock{{300, Unit::g}, "", {}}, {});
         add(stack, Event{nasty({" "}), {}}, nasty({" "}));

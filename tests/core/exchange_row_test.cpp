@@ -67,7 +67,7 @@ TEST_P(GoodRows, AreReadAndWrittenAsTheyWere)
 INSTANTIATE_TEST_SUITE_P(
     EachAction, GoodRows,
     testing::Values("2031-05-01,Mill,setup,,,,,,", "2031-05-01,Mill,setup,,,,,area=0.16;height=11;trays=3;sump=4;spigot=shut;place=garage;temp=21.5;stand=legs;key=00000000000000ff,",
-                    "2031-05-01,,material,,,,beet pulp,class=mix;moisture=84;n=2;cn=26;bulk=450;water=4,", "2031-05-01,,material,,,,beet pulp,,",
+                    "2031-05-01,,material,,,,beet pulp,class=mix;moisture=84;n=2;cn=26;bulk=450;water=4,", "2031-05-01,,material,,,,beet pulp,,", "2031-05-01,,material,,,,goat manure,moisture=70;welcome=no;doubt=dewormer,", "2031-05-01,,material,,,,hulls,welcome=little,",
                     "2031-05-01,Mill,stock,,0.45,kg,,,", "2031-05-01,Mill,stock,2,1,lb,Eisenia andrei,count=500,from a neighbour",
                     "2031-05-01,Mill,bed,,900,g,corrugated cardboard shredded,,", "2031-05-01,Mill,bed,3,2,lb,newspaper shredded,moisture=74,",
                     "2031-05-01T18:30,Mill,feed,,300,g,,,", "2031-05-01,Mill,feed,1,1.5,cup,Kitchen Mix,side=left,", "2031-05-01,Mill,feed,,1,gal,,side=all,",
@@ -190,7 +190,7 @@ INSTANTIATE_TEST_SUITE_P(
         BadRow{"2031-05-01,Mill,setup,,,,,area=0,", "detail: found «area=0»; allowed: area=above 0, at most 10"}, BadRow{"2031-05-01,Mill,setup,,,,,temp=81,", "detail: found «temp=81»; allowed: temp=-40 to 80"},
         BadRow{"2031-05-01,Mill,setup,,,,,temp=-41,", "detail: "}, BadRow{"2031-05-01,Mill,setup,,,,,key=12,", "detail: found «key=12»"}, BadRow{"2031-05-01,Mill,setup,,,,,spigot=closed,", "detail: found «spigot=closed»; allowed: spigot=open, shut"},
         BadRow{"2031-05-01,Mill,setup,,,,,place=cellar,", "detail: found «place=cellar»; allowed: place=indoors, garage, outdoors"}, BadRow{"2031-05-01,,material,,,,pulp,class=food,", "detail: found «class=food»"},
-        BadRow{"2031-05-01,,material,,,,pulp,moisture=100,", "detail: found «moisture=100»; allowed: moisture=0 to 99"}, BadRow{"2031-05-01,Mill,reading,,,,,squeeze=6,", "detail: found «squeeze=6»; allowed: squeeze=a whole number, 1 to 5"},
+        BadRow{"2031-05-01,,material,,,,pulp,welcome=maybe,", "detail: found «welcome=maybe»; allowed: welcome=yes, little, no"}, BadRow{"2031-05-01,,material,,,,pulp,moisture=100,", "detail: found «moisture=100»; allowed: moisture=0 to 99"}, BadRow{"2031-05-01,Mill,reading,,,,,squeeze=6,", "detail: found «squeeze=6»; allowed: squeeze=a whole number, 1 to 5"},
         BadRow{"2031-05-01,Mill,reading,,,,,bin=80.5,", "detail: "}, BadRow{"2031-05-01,Mill,reading,,,,,rh=101,", "detail: "}, BadRow{"2031-05-01,Mill,reading,,,,,ph=14.5,", "detail: "}, BadRow{"2031-05-01,Mill,reading,,,,,,", "detail: found «»; allowed: at least one of bin"},
         BadRow{"2031-05-01,Mill,check,,,,,worms=lots,", "detail: found «worms=lots»; allowed: worms=few, some, many"}, BadRow{"2031-05-01,Mill,check,,,,,bits=-1,", "detail: "}, BadRow{"2031-05-01,Mill,check,,,,,,", "detail: "},
         BadRow{"2031-05-01,Mill,drain,,,,,,", "amount: found «»; allowed: a volume, or spigot="}, BadRow{"2031-05-01,Mill,drain,,,,,emptied=yes,", "amount: "}, BadRow{"2031-05-01,Mill,drain,,1,L,,emptied=maybe,", "detail: found «emptied=maybe»; allowed: emptied=yes, no"},

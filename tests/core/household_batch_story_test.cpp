@@ -48,6 +48,10 @@ TEST(HouseholdBatchStory, TellsWhatWasDoneToEachBatch)
     EXPECT_EQ(one.feedings, 2);
     const double litre = materials::Table::builtIn().find(journal::defaultFood)->bulkKgPerM3 / 1000.0;
     EXPECT_NEAR(one.fedKg, 0.3 + litre, 1e-9);
+    ASSERT_EQ(one.fedKgByWeek.size(), 3u);
+    EXPECT_EQ(one.fedKgByWeek[0], 0);
+    EXPECT_NEAR(one.fedKgByWeek[1], 0.3, 1e-9);
+    EXPECT_NEAR(one.fedKgByWeek[2], litre, 1e-9);
     EXPECT_EQ(one.looks, 2);
     EXPECT_EQ(one.lastLook, first + std::chrono::days{70});
     EXPECT_EQ(one.lifted, first + std::chrono::days{200});
@@ -59,6 +63,22 @@ TEST(HouseholdBatchStory, TellsWhatWasDoneToEachBatch)
     EXPECT_EQ(one.told, (std::vector<std::size_t>{1, 2, 4, 5, 8, 9, 10, 11}));
     EXPECT_EQ(stories[1].feedings, 1);
     EXPECT_FALSE(stories[1].ended || stories[1].lifted);
+}
+
+TEST(HouseholdBatchStory, OfOneBatchIsThatOfAll)
+{
+    const journal::Replay replay = journal::replay(life);
+    const journal::StackHistory& history = *replay.stack("Mill");
+    for (const int upTo : {13, 14, 63, 205, 300}) {
+        for (const BatchStory& one : told(life, upTo)) {
+            const BatchStory alone = batchStory(history.batch(one.batch), history, life, materials::Table::builtIn(), first + std::chrono::days{upTo});
+            EXPECT_EQ(alone.fedKgByWeek, one.fedKgByWeek) << upTo;
+            EXPECT_EQ(alone.told, one.told) << upTo;
+            EXPECT_EQ(alone.beddingKg, one.beddingKg);
+            EXPECT_EQ(alone.ended, one.ended);
+        }
+    }
+    EXPECT_EQ(told(life, 13)[0].fedKgByWeek.size(), 2u) << "the feeding of day 14 is not yet";
 }
 
 TEST(HouseholdBatchStory, EndsWithTheDayAskedFor)

@@ -183,6 +183,18 @@ TEST(OwnMaterial, KeepsEveryDetailThatIsGiven)
     EXPECT_EQ(bark->waterHeldKgPerKg, 2.25);
 }
 
+TEST(OwnMaterial, IsAsWelcomeAsItsOwnerSays)
+{
+    const auto of = [](std::optional<Welcome> welcome, std::optional<Doubt> doubt) { return materialOf({.name = "x", .welcome = welcome, .doubt = doubt}); };
+    EXPECT_EQ(of({}, {}).welcome, Welcome::yes);
+    EXPECT_EQ(of({}, Doubt::salty).welcome, Welcome::aLittle) << "a doubt alone is a little";
+    EXPECT_EQ(of({}, Doubt::salty).doubt, Doubt::salty);
+    EXPECT_EQ(of(Welcome::no, {}).welcome, Welcome::no);
+    EXPECT_EQ(of(Welcome::no, Doubt::dewormer).doubt, Doubt::dewormer);
+    EXPECT_EQ(of(Welcome::yes, Doubt::salty).doubt, Doubt::none) << "what is welcome has no reason against it";
+    EXPECT_EQ(of({}, Doubt::none).welcome, Welcome::yes);
+}
+
 TEST(OwnMaterial, TakesThePlaceOfABuiltInRowAndTheLaterOneRules)
 {
     const Table table = Table::withOwn(std::vector{entryOf({.name = "Coffee Grounds", .moisture = Share::fromPercent(50)}),

@@ -34,6 +34,24 @@ TEST(StoreEntries, EveryActionComesBackBitForBit)
     }
 }
 
+TEST(StoreEntries, WelcomeAndDoubtOfAnOwnMaterialComeBack)
+{
+    const Place place;
+    journal::Entries all;
+    for (int welcome = -1; welcome < 3; ++welcome) {
+        for (int doubt = -1; doubt < static_cast<int>(journal::Doubt::count); ++doubt) {
+            journal::OwnMaterial own{"hulls " + std::to_string(all.size()), {}, {}, {}, {}, {}, {}};
+            if (welcome >= 0) own.welcome = static_cast<journal::Welcome>(welcome);
+            if (doubt >= 0) own.doubt = static_cast<journal::Doubt>(doubt);
+            all.push_back(entry(own, day(2031, 1, 1)));
+        }
+    }
+    idsOf(opened(place.path())->apply({all, {}, {}}));
+    const auto back = journalOf(*opened(place.path(), HouseholdFile::Mode::mustExist));
+    ASSERT_EQ(back.size(), all.size());
+    for (std::size_t i = 0; i < all.size(); ++i) EXPECT_EQ(back[i].action, all[i].action) << i;
+}
+
 TEST(StoreEntries, NumbersKeepTheirLastBit)
 {
     const Place place;

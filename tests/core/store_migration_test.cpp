@@ -37,7 +37,7 @@ std::vector<Backup> stepBackups(const Place& place) { return backupsIn(backupFol
 
 TEST(StoreMigration, IsDoneOnceAfterABackupOfWhatWas)
 {
-    for (const int schema : {1, 2, 3}) {
+    for (const int schema : {1, 2, 3, 4}) {
         const Place place;
         putSample(place, schema);
         const auto before = journalOf(*opened(place.path(), Mode::readOnly));
@@ -137,6 +137,15 @@ TEST(StoreMigration, TablesThatAreNotOursAreDamage)
         putSample(place, 4, sabotage);
         for (const Mode mode : {Mode::mustExist, Mode::readOnly}) EXPECT_EQ(refused(place.path(), mode).problem, OpenProblem::damaged) << sabotage;
     }
+    for (const char* sabotage : {"ALTER TABLE entries ADD COLUMN mood TEXT", "ALTER TABLE entries DROP COLUMN doubt", "ALTER TABLE entries RENAME COLUMN doubt TO qualm"}) {
+        const Place place;
+        putSample(place, 5, sabotage);
+        for (const Mode mode : {Mode::mustExist, Mode::readOnly}) EXPECT_EQ(refused(place.path(), mode).problem, OpenProblem::damaged) << sabotage;
+    }
+    // A column of a later step is no table of this schema.
+    const Place early;
+    putSample(early, 4, "ALTER TABLE entries ADD COLUMN welcome TEXT");
+    EXPECT_EQ(refused(early.path(), Mode::readOnly).problem, OpenProblem::damaged);
     // What somebody added beside them is left alone and never read.
     const Place place;
     putSample(place, 3, "CREATE VIEW trap AS SELECT hex(zeroblob(1000000000)); CREATE TABLE mine (x); "

@@ -10,13 +10,14 @@ using namespace samples;
 
 /// A file of each released schema lies in tests/samples as it was written then; it is never written anew. It holds everyAction() as of that
 /// schema: a word, a column or a step that is changed afterwards is found out here.
-void expectEveryAction(int schema)
+void expectEveryAction(int schema, const journal::Entries& after = {})
 {
     const Place place;
     const QString stored = QStringLiteral(TIERLOAM_SOURCE_DIR "/tests/samples/household_schema_%1.tierloam").arg(schema);
     ASSERT_TRUE(QFile::copy(stored, place.path())) << stored.toStdString();
     ASSERT_TRUE(QFile::setPermissions(place.path(), QFile::ReadOwner | QFile::WriteOwner));
-    const auto expected = everyAction();
+    auto expected = everyAction();
+    expected.insert(expected.end(), after.begin(), after.end());
     for (const auto mode : {HouseholdFile::Mode::readOnly, HouseholdFile::Mode::mustExist}) {
         const auto file = opened(place.path(), mode);
         ASSERT_TRUE(file);
@@ -43,6 +44,14 @@ TEST(StoreStoredSample, TheSchemaWithLoggedReadings)
     const Day on = day(2031, 5, 2);
     const LoggedDays expected{{"Scullery", {{on, LoggedKind::bin, 3, 20.25, 21.5, 22.75}, {on, LoggedKind::moisture, 1, 71.5, 71.5, 71.5}}}}; // that of the air was taken back
     EXPECT_EQ(std::get<LoggedDays>(logged), expected);
+}
+
+TEST(StoreStoredSample, TheSchemaWithWelcomeOfOwnMaterials)
+{
+    using namespace journal;
+    const Day last = day(2199, 12, 31);
+    expectEveryAction(5, {entry(OwnMaterial{"goat manure", SofteningClass::mix, Share::fromPercent(70), {}, {}, {}, {}, Welcome::no, Doubt::dewormer}, last),
+                          entry(OwnMaterial{"hulls", {}, {}, {}, {}, {}, {}, Welcome::aLittle, {}}, last)});
 }
 
 // Schemas 1 and 2 were never released by themselves; their samples are that of schema 3 without the later tables.

@@ -46,7 +46,7 @@ TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
         journal::Bed{{100, Unit::g}, "pine shavings", Share::fromPercent(74)}, journal::Remove{{20, Unit::g}}, journal::Move{{20, Unit::g}, "Cellar"},
         journal::Event{"away", today + std::chrono::days{3}}, journal::Event{"a mouse", std::nullopt}, journal::Note{},
         journal::Setup{std::nullopt, std::nullopt, 4, std::nullopt, std::nullopt, std::nullopt, celsius(17), std::nullopt, std::nullopt},
-        journal::OwnMaterial{"beer mash", journal::SofteningClass::coffee, Share::fromPercent(77), 3.1, 15, 600, 3}, journal::OwnMaterial{"straw dust", {}, {}, {}, {}, {}, {}},
+        journal::OwnMaterial{"beer mash", journal::SofteningClass::coffee, Share::fromPercent(77), 3.1, 15, 600, 3, journal::Welcome::aLittle, journal::Doubt::starch}, journal::OwnMaterial{"straw dust", {}, {}, {}, {}, {}, {}},
     };
     for (const journal::Action& action : actions) {
         journal::Entry entry;

@@ -103,6 +103,10 @@ TEST_F(HarvestTest, TakesAPersonsOwnReachAndKeepsIt)
     settle();
     EXPECT_NE(page_->findChild<QLabel*>(latin("lift1"))->text(), before) << "a longer reach advises less";
     EXPECT_EQ(settings_->value(latin("lifting/reachCm")).toDouble(), 55.0);
+    EXPECT_EQ(forms::ownReach(), centimetres(55)) << "the forms of lifting and taking reckon with it as well";
+    HandbookPage again{*household_, theme_, *settings_};
+    EXPECT_EQ(forms::ownReach(), centimetres(55));
+    forms::setOwnReach(std::nullopt);
 }
 
 TEST_F(HarvestTest, HasACardForEachDayOfLightDryingWithItsNumbers)
@@ -212,7 +216,10 @@ TEST(TrayLift, SaysWhatIsAdvisedAndWarnsWhenItIsHeavier)
     EXPECT_EQ(light.verdict.word, guide::LiftVerdict::Word::fine);
     EXPECT_NE(heavy.verdict.word, guide::LiftVerdict::Word::fine);
     EXPECT_NE(light.words, heavy.words);
-    EXPECT_EQ(forms::trayLift(standing, 1, 3.0, centimetres(90)).verdict.word, guide::LiftVerdict::Word::dont);
+    forms::setOwnReach(centimetres(90));
+    EXPECT_EQ(forms::trayLift(standing, 1, 3.0).verdict.word, guide::LiftVerdict::Word::dont) << "a person's own reach counts for every lift";
+    forms::setOwnReach(std::nullopt);
+    EXPECT_EQ(forms::trayLift(standing, 1, 3.0).words, light.words);
 }
 
 }

@@ -1,5 +1,6 @@
 // The words of the handbook: no number without a row, no link that leads nowhere, no diagram, caution or list that is not there.
 #include "core/guide/figures.h"
+#include "core/materials/mix.h"
 #include "core/model/parameters.h"
 #include "ui/common/dates.h"
 #include "ui/common/figure_words.h"
@@ -9,6 +10,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QDir>
 #include <QFile>
 #include <QRegularExpression>
 #include <QSet>
@@ -81,7 +83,8 @@ TEST(HandbookText, LeavesNoFigureUnused)
     using F = guide::Figure;
     QSet<int> used;
     for (const F each : {F::carbonAim, F::takenMoisture, F::castingsDryBulk, F::loadConstant, F::reachReference, F::reachFarthest, F::heightReference, F::heightLoss, F::heightMost,
-                         F::travelReference, F::travelBase, F::travelShare, F::travelMost, F::twistLoss, F::twistMost, F::gripFair, F::gripPoor, F::reachBody, F::lightTray, F::flyDays, F::wetted})
+                         F::travelReference, F::travelBase, F::travelShare, F::travelMost, F::twistLoss, F::twistMost, F::gripFair, F::gripPoor, F::reachBody, F::lightTray, F::flyDays, F::wetted,
+                         F::softensAt, F::softensWith, F::moistureNear, F::mostTimes})
         used.insert(static_cast<int>(each));
     for (const Page& page : handbookPages())
         for (const Block& block : page.blocks)
@@ -89,6 +92,60 @@ TEST(HandbookText, LeavesNoFigureUnused)
                 for (const QString& key : keysIn(QString::fromUtf8(block.text)))
                     if (const guide::FigureRow* row = guide::figureWithKey(key.toStdString())) used.insert(static_cast<int>(row->figure));
     for (const guide::FigureRow& row : guide::figureTable()) EXPECT_TRUE(used.contains(static_cast<int>(row.figure))) << row.key;
+}
+
+namespace {
+
+/// Texts for people in a source file, adjoining literals put together; placeholders and keys of figures taken out.
+QStringList textsIn(const QString& source)
+{
+    static const QRegularExpression call{QStringLiteral("(?:\\btr|QT_TRANSLATE_NOOP\\(\"\\w+\",)\\s*\\(?\\s*((?:\"(?:[^\"\\\\]|\\\\.)*\"\\s*)+)")};
+    static const QRegularExpression literal{QStringLiteral("\"((?:[^\"\\\\]|\\\\.)*)\"")};
+    static const QRegularExpression taken{QStringLiteral("%L?\\d+|%n|\\{[a-z-]+\\}")};
+    QStringList texts;
+    for (auto each = call.globalMatch(source); each.hasNext();) {
+        QString text;
+        for (auto piece = literal.globalMatch(each.next().captured(1)); piece.hasNext();) text += piece.next().captured(1);
+        texts << text.remove(taken);
+    }
+    return texts;
+}
+
+/// A number of its own in such a text. What a ratio ends with and the name of a range that the program's own row defines are none.
+bool ownNumber(QString text)
+{
+    for (const QString& each : {QStringLiteral(" : 1"), QStringLiteral("90 % range"), QStringLiteral("bucket (10 L)")}) text.remove(each);
+    return text.contains(QRegularExpression{QStringLiteral("[0-9]")});
+}
+
+}
+
+// The pages with sums, the guided harvest, symptoms, cautions and reasons: no number is typed into any of their texts, so that each comes from a row of
+// a table, from an entry, or from a sum of these. What the sums themselves rest on is held by the tests of core/guide and core/materials.
+TEST(HandbookText, NoTextOfTheSumsHarvestSymptomsOrCautionsWritesANumberOfItsOwn)
+{
+    QStringList files;
+    for (const QString& room : {QStringLiteral("materials"), QStringLiteral("handbook")})
+        for (const QFileInfo& file : QDir{QStringLiteral(TIERLOAM_SOURCE_DIR "/ui/") + room}.entryInfoList({QStringLiteral("*.cpp")}))
+            if (file.fileName() != QStringLiteral("parameter_names.cpp")) files << file.filePath(); // there a number says what a parameter is of: "of a worm of 1 g"
+    for (const char* file : {"forms/cautions", "forms/tray_lift", "forms/own_material_body", "common/material_words"}) files << QStringLiteral(TIERLOAM_SOURCE_DIR "/ui/%1.cpp").arg(QString::fromLatin1(file));
+    int texts = 0;
+    for (const QString& path : files) {
+        QFile file{path};
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+        for (const QString& text : textsIn(QString::fromUtf8(file.readAll()))) {
+            ++texts;
+            EXPECT_FALSE(ownNumber(text)) << path.toStdString() << ": " << text.toStdString();
+        }
+    }
+    EXPECT_GT(texts, 400);
+    const QStringList planted = textsIn(QStringLiteral("x = tr(\"Feed %1 of \"\n   \"300 g\").arg(y); tr(\"Feed {feed-every}\"); QT_TRANSLATE_NOOP(\"A\", \"at 7 °C\")"));
+    ASSERT_EQ(planted.size(), 3);
+    EXPECT_TRUE(ownNumber(planted[0]));
+    EXPECT_FALSE(ownNumber(planted[1]));
+    EXPECT_TRUE(ownNumber(planted[2]));
+    EXPECT_EQ(guide::lowOf(guide::Figure::bandShare), 90) << "the range that texts name";
+    EXPECT_EQ(guide::lowOf(guide::Figure::mostTimes), materials::mostTimesTheMix);
 }
 
 TEST(HandbookText, HasNoDeadLink)

@@ -7,6 +7,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/material_words.h"
 #include "ui/common/number_field.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
@@ -26,9 +27,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTest>
+
+#include <algorithm>
 
 namespace tierloam::materials_page {
 
@@ -92,13 +96,15 @@ TEST_F(MaterialsPageTest, ShowsTheCautionOfManureWithoutScrolling)
     page_->choose(text("horse manure aged"));
     page_->mix()->add(text("horse manure aged"));
     QCoreApplication::processEvents();
-    auto* cautions = page_->mix()->cautions();
+    auto* cautions = page_->cautions();
     ASSERT_TRUE(cautions->isVisible());
     EXPECT_TRUE(cautions->cautions().front().text.contains(text("gloves")));
     EXPECT_TRUE(page_->rect().contains(QRect{cautions->mapTo(page_.get(), QPoint{}), cautions->size()}));
     page_->showSum(MaterialsPage::Sum::leachate);
     QCoreApplication::processEvents();
-    auto* leachate = page_->leachate()->cautions();
+    page_->choose(text("kitchen mix"));
+    QCoreApplication::processEvents();
+    auto* leachate = page_->cautions();
     EXPECT_TRUE(leachate->isVisible());
     EXPECT_TRUE(page_->rect().contains(QRect{leachate->mapTo(page_.get(), QPoint{}), leachate->size()}));
     EXPECT_TRUE(leachate->cautions().front().text.contains(text("never to drink")));
@@ -151,6 +157,42 @@ TEST_F(MaterialsPageTest, TakesAnOwnMaterialIntoTheJournalAndTheTable)
     EXPECT_EQ(page_->mix()->portions().back().first.name, "beet pulp");
     household_->undoStack()->undo();
     ASSERT_TRUE(QTest::qWaitFor([this] { return page_->model()->rowOf(text("beet pulp")) < 0; }, 20000));
+}
+
+TEST_F(MaterialsPageTest, OwnMaterialThatIsDoubtedSaysSoHereAndOnceWhenItIsFed)
+{
+    child<QLineEdit>("findMaterial")->setText(text("goat manure"));
+    page_->newMaterial();
+    auto* form = page_->findChild<forms::ActionForm*>();
+    ASSERT_NE(form, nullptr);
+    for (ui::ChoiceField* each : form->findChildren<ui::ChoiceField*>()) {
+        if (each->list()->accessibleName() == text("Welcome in a bin")) each->setValue(static_cast<int>(materials::Welcome::no));
+        if (each->list()->accessibleName() == text("Reason against it")) each->setValue(static_cast<int>(materials::Doubt::dewormer));
+    }
+    form->record();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return page_->model()->rowOf(text("goat manure")) >= 0 && household_->journal()->pending.empty(); }, 20000));
+    page_->choose(text("goat manure"));
+    EXPECT_TRUE(page_->card()->welcomeLine().contains(text("keep it out")));
+    EXPECT_TRUE(page_->card()->welcomeLine().contains(ui::doubtText(materials::Doubt::dewormer)));
+    const auto told = [this] {
+        forms::ActionForm feed{*household_, forms::FormKind::feed, text("Scullery")};
+        feed.propose(journal::Feed{{200, Unit::g}, "goat manure", {}});
+        feed.show();
+        bool said = false;
+        for (const QLabel* label : feed.findChildren<QLabel*>()) said = said || (label->isVisibleTo(&feed) && label->text().contains(text("best left out")));
+        if (said) feed.record();
+        return said;
+    };
+    EXPECT_TRUE(told()) << "and it is recorded all the same";
+    household_->finishWrites();
+    journal::Entry fed;
+    fed.stack = "Scullery";
+    fed.date.day = household_->today();
+    fed.action = journal::Feed{{200, Unit::g}, "goat manure", {}};
+    household_->record(fed, text("fed"));
+    household_->finishWrites();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household_->journal()->pending.empty(); }, 20000));
+    EXPECT_FALSE(told()) << "once is enough";
 }
 
 // The worked example of the Cornell Waste Management Institute goes through the page as through the arithmetic: here with rows of the table,
@@ -219,7 +261,7 @@ TEST_F(MaterialsPageTest, NeverReckonsAPottingMixBeyondAQuarter)
     type("pottingShare", text("60"));
     const QString said = page_->castings()->facts()->value(text("Potting mix"));
     EXPECT_TRUE(said.contains(text("25 %"))) << said.toStdString();
-    EXPECT_TRUE(page_->castings()->cautions()->isVisible());
+    EXPECT_TRUE(page_->cautions()->isVisible());
 }
 
 // Every number beside a source on this page comes from the table of figures: the notes are made of figures and words, never of digits typed into them.
@@ -241,6 +283,83 @@ TEST_F(MaterialsPageTest, CitesEachFigureWithItsSource)
         if (sum == MaterialsPage::Sum::leachate) { for (const F each : {F::leachateStrength, F::leachateHarmless, F::leachateHarmful, F::tapWater, F::targetSeedlings}) EXPECT_TRUE(cites(each)) << guide::figureRow(each).key; }
         EXPECT_FALSE(cites(F::cocoonHatch)) << "what is not there must not pass";
     }
+}
+
+namespace {
+
+/// Whether a number is left once every figure that is cited with its source, and the sources themselves, are taken out of a note.
+bool holdsUncited(QString note)
+{
+    QStringList taken;
+    for (const guide::FigureRow& row : guide::figureTable()) {
+        const QString source = ui::sourceText(row);
+        if (note.contains(source)) taken << source << ui::figureText(row);
+    }
+    std::ranges::sort(taken, std::ranges::greater{}, [](const QString& each) { return each.size(); });
+    for (const QString& each : taken) note.remove(each);
+    return note.contains(QRegularExpression{text("[0-9]")});
+}
+
+}
+
+// Walks all that is said on the page beside what was typed and what was reckoned from it: notes under the sums and hints under their fields.
+TEST_F(MaterialsPageTest, NotesAndHintsWriteNoNumberWithoutItsRowAndSource)
+{
+    int walked = 0;
+    for (Bench* bench : std::initializer_list<Bench*>{page_->mix(), page_->bedding(), page_->castings(), page_->leachate()}) {
+        for (const QLabel* label : bench->findChildren<QLabel*>()) {
+            const bool note = label->parentWidget() == bench && label->objectName().isEmpty();
+            const bool hint = label->text().contains(text("usual:")) || label->text().contains(text("tap water")) || label->text().contains(text("young plants"));
+            if (!note && !hint) continue;
+            if (label->text().contains(QRegularExpression{text("[0-9]")})) ++walked;
+            EXPECT_FALSE(holdsUncited(label->text())) << label->text().toStdString();
+        }
+    }
+    EXPECT_GE(walked, 8);
+    EXPECT_TRUE(holdsUncited(text("Sift through a mesh of 7 mm (common practice, no source)."))) << "a number of its own must be noticed";
+    EXPECT_TRUE(holdsUncited(ui::figureText(guide::Figure::pottingShare))) << "so must a figure without its source";
+}
+
+// Every cell of the table and every line of the card, against the row of resources/materials.csv that it comes from; each row has its source.
+TEST_F(MaterialsPageTest, EveryNumberOfTheTableIsThatOfItsRow)
+{
+    const auto numbers = [](const QString& words) {
+        QList<double> found;
+        static const QRegularExpression number{text("[0-9]+(?:\\.[0-9]+)?")};
+        for (auto each = number.globalMatch(words); each.hasNext();) found << each.next().captured().toDouble();
+        return found;
+    };
+    const auto shows = [&](const QString& words, std::initializer_list<double> values, double half) {
+        const QList<double> found = numbers(words);
+        return found.size() == static_cast<qsizetype>(values.size())
+            && std::ranges::equal(found, values, [half](double a, double b) { return std::abs(a - b) <= half + 1e-9; });
+    };
+    using M = MaterialsModel;
+    for (const materials::Material& row : materials::Table::builtIn().rows()) {
+        const int at = page_->model()->rowOf(QString::fromStdString(row.name));
+        ASSERT_GE(at, 0) << row.name;
+        EXPECT_FALSE(row.source.empty()) << row.name;
+        const auto cell = [&](int column) { return page_->model()->index(at, column).data().toString(); };
+        if (row.carbonToNitrogen) {
+            EXPECT_TRUE(shows(cell(M::ratio), {*row.carbonToNitrogen}, 0.5)) << row.name;
+            EXPECT_TRUE(shows(cell(M::carbon), {row.nitrogenPercent * *row.carbonToNitrogen}, 0.5)) << row.name;
+        } else {
+            EXPECT_TRUE(numbers(cell(M::ratio)).isEmpty() && numbers(cell(M::carbon)).isEmpty()) << row.name;
+        }
+        EXPECT_TRUE(shows(cell(M::moisture), {row.moisturePercent}, 0.5)) << row.name;
+        EXPECT_TRUE(shows(cell(M::nitrogen), {row.nitrogenPercent}, 0.005)) << row.name;
+        EXPECT_TRUE(shows(cell(M::bulk), {row.bulkKgPerM3}, 0.5)) << row.name;
+        EXPECT_TRUE(shows(cell(M::held), {row.waterHeldKgPerKg}, 0.05)) << row.name;
+        page_->choose(QString::fromStdString(row.name));
+        const ui::FactList& facts = *page_->card()->facts();
+        EXPECT_TRUE(shows(facts.value(text("Moisture")), {row.moisturePercent}, 0.5)) << row.name;
+        EXPECT_TRUE(shows(facts.value(text("Bulk")), {row.bulkKgPerM3}, 0.5)) << row.name;
+        EXPECT_TRUE(shows(facts.value(text("Holds")), {row.waterHeldKgPerKg}, 0.05)) << row.name;
+        if (row.carbonToNitrogen) { EXPECT_TRUE(shows(facts.value(text("Carbon, nitrogen")), {100 * row.carbonShare(), row.nitrogenPercent}, 0.05)) << row.name; }
+        EXPECT_EQ(facts.value(text("Source")), QString::fromStdString(row.source));
+    }
+    EXPECT_FALSE(shows(text("30"), {31}, 0.5)) << "another number must be noticed";
+    EXPECT_FALSE(shows(text("30 and 4"), {30}, 0.5)) << "so must one more";
 }
 
 // The page as it stands in a window of 1000×640 (the rail and the due list taken off), and wider.

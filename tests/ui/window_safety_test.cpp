@@ -153,7 +153,7 @@ TEST_F(WindowTest, TheReportAndTheLogHoldNothingOfTheJournal)
     window_->action(ui::ActionId::copyReport)->trigger();
     const QString report = QGuiApplication::clipboard()->text();
     EXPECT_TRUE(report.contains(QStringLiteral("Tierloam 1.2.3")));
-    EXPECT_TRUE(report.contains(QStringLiteral("schema 4")) && report.contains(QString::number(entries()) + QStringLiteral(" entries"))) << report.toStdString();
+    EXPECT_TRUE(report.contains(QStringLiteral("schema 5")) && report.contains(QString::number(entries()) + QStringLiteral(" entries"))) << report.toStdString();
     const QString logged = log::lastLines(10'000).join(u'\n');
     for (const char* word : {" opened schema=", " open-failed problem=0", " written added=", " copied ms="}) EXPECT_TRUE(logged.contains(QString::fromLatin1(word))) << word << logged.toStdString();
     EXPECT_TRUE(report.contains(logged.section(u'\n', -1))) << "the last line is in the report";

@@ -1,6 +1,7 @@
 #include "ui/common/figure_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/source_words.h"
 
 #include <QCoreApplication>
 
@@ -83,7 +84,7 @@ QString basisText(guide::Basis basis)
 
 QString sourceText(const guide::FigureRow& row)
 {
-    return QString::fromUtf8(row.source.data(), static_cast<qsizetype>(row.source.size()));
+    return sourceWords(row.source);
 }
 
 QString withFigures(const QString& text)

@@ -5,6 +5,7 @@
 
 #include <QAbstractItemView>
 #include <QCompleter>
+#include <QSet>
 
 #include <algorithm>
 
@@ -15,21 +16,29 @@ namespace {
 /// Names in the order of the list: used lately, then own ones, then the wanted kind, then the rest; each once.
 QStringList ordered(const materials::Table& table, materials::Kind wanted, const std::vector<std::string>& lately)
 {
+    struct Named {
+        QString text;
+        const materials::Material* row;
+    };
+    std::vector<Named> all;
+    for (const materials::Material& row : table.rows()) all.push_back({materialText(row.name), &row});
+    std::ranges::sort(all, [](const Named& a, const Named& b) { return QString::localeAwareCompare(a.text, b.text) < 0; });
+
     QStringList names;
-    const auto add = [&names](const std::string& name) {
-        const QString text = materialText(name);
-        if (!names.contains(text, Qt::CaseInsensitive)) names.append(text);
+    QSet<QString> known;
+    const auto add = [&](const QString& text) {
+        const QString folded = text.toCaseFolded();
+        if (known.contains(folded)) return;
+        known.insert(folded);
+        names.append(text);
     };
     for (const std::string& name : lately) {
-        if (const materials::Material* row = table.find(name)) add(row->name);
+        if (const materials::Material* row = table.find(name)) add(materialText(row->name));
     }
     const auto addWhere = [&](auto accept) {
-        std::vector<std::string> found;
-        for (const materials::Material& row : table.rows()) {
-            if (accept(row)) found.push_back(row.name);
+        for (const Named& each : all) {
+            if (accept(*each.row)) add(each.text);
         }
-        std::ranges::sort(found, [](const std::string& a, const std::string& b) { return QString::localeAwareCompare(materialText(a), materialText(b)) < 0; });
-        for (const std::string& name : found) add(name);
     };
     addWhere([](const materials::Material& row) { return row.own; });
     addWhere([wanted](const materials::Material& row) { return row.kind == wanted; });

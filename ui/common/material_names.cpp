@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
+#include <unordered_map>
 
 namespace tierloam::ui {
 
@@ -101,12 +103,17 @@ constexpr auto names = std::to_array<const char*>({
 
 QString materialText(std::string_view name)
 {
-    const std::string wanted = materials::folded(name);
-    const auto found = std::ranges::find_if(names, [&](const char* each) { return materials::folded(each) == wanted; });
+    // Lists ask for all of them at once, and sort by them.
+    static const std::unordered_map<std::string, const char*> known = [] {
+        std::unordered_map<std::string, const char*> made;
+        for (const char* each : names) made.emplace(materials::folded(each), each);
+        return made;
+    }();
+    const auto found = known.find(materials::folded(name));
     const QString asItIs = QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-    if (found == names.end()) return asItIs;
-    const QString translated = QCoreApplication::translate(context, *found);
-    return translated == QLatin1StringView{*found} ? asItIs : translated; // without a translation as it was written
+    if (found == known.end()) return asItIs;
+    const QString translated = QCoreApplication::translate(context, found->second);
+    return translated == QLatin1StringView{found->second} ? asItIs : translated; // without a translation as it was written
 }
 
 const materials::Material* materialTyped(const materials::Table& table, const QString& typed)

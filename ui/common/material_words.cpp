@@ -60,6 +60,34 @@ QString doubtText(materials::Doubt doubt)
     return {};
 }
 
+QString doubtName(materials::Doubt doubt)
+{
+    using materials::Doubt;
+    switch (doubt) {
+    case Doubt::none:
+    case Doubt::count: return MaterialWords::tr("none", "caution");
+    case Doubt::acid: return MaterialWords::tr("acid");
+    case Doubt::pungent: return MaterialWords::tr("sharp oils");
+    case Doubt::starch: return MaterialWords::tr("starch in lumps");
+    case Doubt::salty: return MaterialWords::tr("salty");
+    case Doubt::oily: return MaterialWords::tr("oily");
+    case Doubt::animal: return MaterialWords::tr("meat or fish");
+    case Doubt::dairy: return MaterialWords::tr("dairy");
+    case Doubt::droppings: return MaterialWords::tr("pet droppings");
+    case Doubt::dewormer: return MaterialWords::tr("wormed animals");
+    case Doubt::hot: return MaterialWords::tr("rich in nitrogen");
+    case Doubt::heats: return MaterialWords::tr("heats in a layer");
+    case Doubt::seeds: return MaterialWords::tr("seeds");
+    case Doubt::bags: return MaterialWords::tr("plastic in bags");
+    case Doubt::coated: return MaterialWords::tr("coated or glossy");
+    case Doubt::treated: return MaterialWords::tr("treated or painted");
+    case Doubt::caustic: return MaterialWords::tr("caustic");
+    case Doubt::plastic: return MaterialWords::tr("compostable plastic");
+    case Doubt::peatland: return MaterialWords::tr("from peatland");
+    }
+    return {};
+}
+
 QString softeningText(materials::SofteningClass softening)
 {
     using journal::SofteningClass;

@@ -14,6 +14,8 @@ QString welcomeText(materials::Welcome welcome);
 QString welcomeMark(materials::Welcome welcome);
 /// Why a material is not welcome, or only a little: a whole sentence; empty without a doubt.
 QString doubtText(materials::Doubt doubt);
+/// The same in a word or two, for a list to choose from: "salty".
+QString doubtName(materials::Doubt doubt);
 /// "soft fruit and leaves", "wood; it stays".
 QString softeningText(materials::SofteningClass softening);
 QString kindText(materials::Kind kind);

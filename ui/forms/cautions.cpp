@@ -3,6 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
+#include "ui/common/source_words.h"
 
 #include <QCoreApplication>
 
@@ -14,17 +15,20 @@ struct Cautions {
     Q_DECLARE_TR_FUNCTIONS(Cautions)
 };
 
+/// Our own words in a source are translated.
+QString sourced(const char* source) { return ui::sourceWords(std::string_view{source}); }
+
 Caution leachate()
 {
     return {CautionTopic::leachate,
             Cautions::tr("Leachate: not on leaves that are eaten raw, and never to drink. Wash your hands afterwards."),
-            QStringLiteral("UC Master Gardeners of Napa County; NC State Extension (Sherman)")};
+            sourced("UC Master Gardeners of Napa County; NC State Extension (Sherman)")};
 }
 
 Caution wormsInSump()
 {
     return {CautionTopic::wormsInSump, Cautions::tr("Worms in the sump are normal: put them back into the top tray."),
-            QStringLiteral("common practice, no source"), true};
+            sourced("common practice, no source"), true};
 }
 
 QString trayName(int tray)
@@ -43,41 +47,41 @@ Caution lifting(const CautionFacts& facts)
     } else {
         text = Cautions::tr("A full tray is heavy.") + QLatin1Char(' ') + how;
     }
-    return {CautionTopic::lifting, text, QStringLiteral("Waters et al. 1993 (NIOSH lifting equation); the tray's weight: this program's estimate")};
+    return {CautionTopic::lifting, text, sourced("Waters et al. 1993 (NIOSH lifting equation); the tray's weight: this program's estimate")};
 }
 
 Caution dustAndMould()
 {
     return {CautionTopic::dustAndMould,
             Cautions::tr("Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it."),
-            QStringLiteral("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella)")};
+            sourced("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella)")};
 }
 
 Caution wormsInBottomTray()
 {
     return {CautionTopic::wormsInBottomTray, Cautions::tr("Worms left in the bottom tray are normal: they go down in the light."),
-            QStringLiteral("common practice, no source"), true};
+            sourced("common practice, no source"), true};
 }
 
 Caution cocoonsLeave()
 {
     return {CautionTopic::cocoonsLeave,
             Cautions::tr("It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised."),
-            QStringLiteral("common practice, no source"), true};
+            sourced("common practice, no source"), true};
 }
 
 Caution manure()
 {
     return {CautionTopic::manure,
             Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it."),
-            QStringLiteral("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory")};
+            sourced("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory")};
 }
 
 Caution heater()
 {
     return {CautionTopic::heater,
             Cautions::tr("Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first."),
-            QStringLiteral("common practice, no source; local code rules")};
+            sourced("common practice, no source; local code rules")};
 }
 
 Caution doubtful(const materials::Material& material)
@@ -86,28 +90,31 @@ Caution doubtful(const materials::Material& material)
     const QString told = material.welcome == materials::Welcome::no ? Cautions::tr("«%1» is best left out. It is recorded all the same.")
                                                                      : Cautions::tr("«%1» only a little at a time.");
     const QString why = ui::doubtText(material.doubt);
-    return {CautionTopic::doubtfulMaterial, why.isEmpty() ? told.arg(name) : told.arg(name) + QLatin1Char(' ') + why, QString::fromStdString(material.source)};
+    const QString source = material.own && material.source.empty() ? Cautions::tr("the household's own material")
+                           : material.own                         ? QString::fromStdString(material.source)
+                                                                  : ui::sourceWords(std::string_view{material.source});
+    return {CautionTopic::doubtfulMaterial, why.isEmpty() ? told.arg(name) : told.arg(name) + QLatin1Char(' ') + why, source};
 }
 
 Caution release()
 {
     return {CautionTopic::giving,
             Cautions::tr("Give worms to other bins only. Never release them into woods, fields or water; keep to local rules on species."),
-            QStringLiteral("Minnesota Department of Natural Resources")};
+            sourced("Minnesota Department of Natural Resources")};
 }
 
 Caution remedy()
 {
     return {CautionTopic::remedy,
             Cautions::tr("No pesticide or ant bait near worms or food. Against a sour bed calcium carbonate only, never slaked lime."),
-            QStringLiteral("memory")};
+            sourced("memory")};
 }
 
 Caution health()
 {
     return {CautionTopic::dustAndMould,
          Cautions::tr("Wash your hands after each work, keep tools out of the kitchen sink, cover cuts, keep tetanus vaccination up to date. Composts can carry moulds and Legionella. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it."),
-         QStringLiteral("CDC; National Aspergillosis Centre UK; Queensland WorkSafe; tetanus and pregnancy: memory")};
+         sourced("CDC; National Aspergillosis Centre UK; Queensland WorkSafe; tetanus and pregnancy: memory")};
 }
 
 bool isLift(FormKind kind)
@@ -133,6 +140,7 @@ Caution healthCaution() { return health(); }
 
 bool isManure(const materials::Material& material)
 {
+    if (material.doubt == materials::Doubt::dewormer || material.doubt == materials::Doubt::droppings) return true; // own ones have names of any language
     const QString name = QString::fromStdString(material.name);
     return name.contains(QStringLiteral("manure"), Qt::CaseInsensitive) || name.contains(QStringLiteral("droppings"), Qt::CaseInsensitive);
 }
@@ -166,14 +174,14 @@ QList<Caution> firstRunCautions()
     return {
         {CautionTopic::giving,
          Cautions::tr("Never release composting worms into woods, fields or water. Keep to local rules on species, on waste and on selling worms or castings."),
-         QStringLiteral("Minnesota Department of Natural Resources")},
+         sourced("Minnesota Department of Natural Resources")},
         {CautionTopic::heater,
          Cautions::tr("Local codes and licensed practice come first: for electrical heat, for what may be composted where you live, and for what you may give away or sell."),
-         QStringLiteral("common practice, no source; local code rules")},
+         sourced("common practice, no source; local code rules")},
         health(),
         {CautionTopic::doubtfulMaterial,
          Cautions::tr("Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out."),
-         QStringLiteral("New York City Sanitation; Oregon Metro; Virginia Master Gardeners; Dubey et al. 2011 (cat and dog waste)")},
+         sourced("New York City Sanitation; Oregon Metro; Virginia Master Gardeners; Dubey et al. 2011 (cat and dog waste)")},
         leachate(),
     };
 }

@@ -18,7 +18,7 @@ enum class CautionTopic {
 struct Caution {
     CautionTopic topic{};
     QString text;        ///< translated; one or two sentences
-    QString source;      ///< where it rests; not translated, "memory" and "common practice, no source" said as such
+    QString source;      ///< on what it rests; titles of works as they are, "memory" and "common practice, no source" said as such
     bool normal = false; ///< says what is normal rather than what to beware of
 };
 
@@ -53,7 +53,7 @@ Caution healthCaution();   ///< hygiene, and when to see a doctor
 /// All that the program ever says, for the handbook.
 QList<Caution> allCautions();
 
-/// Manure or droppings by its name, own materials included.
+/// Manure or droppings: by the reason against it, or by its name; own materials included.
 bool isManure(const materials::Material& material);
 
 }

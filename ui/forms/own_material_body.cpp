@@ -29,6 +29,17 @@ public:
         ratio_ = grid.add(tr("C:N"), new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.1, 10000.0}});
         bulk_ = grid.add(tr("Bulk, loose"), new ui::NumberField{{{QStringLiteral("kg/m³"), 1.0, 0.0}}, {1.0, 5000.0}});
         water_ = grid.add(tr("Water it holds"), new ui::NumberField{{{tr("kg per kg dry"), 1.0, 0.0}}, {0.0, 50.0}});
+        welcome_ = grid.add(tr("Welcome in a bin"), new ui::ChoiceField);
+        welcome_->addChoice(tr("not said"));
+        for (const materials::Welcome each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no}) {
+            welcome_->addChoice(ui::welcomeText(each), static_cast<int>(each));
+        }
+        doubt_ = grid.add(tr("Reason against it"), new ui::ChoiceField);
+        doubt_->addChoice(ui::doubtName(materials::Doubt::none));
+        for (int each = static_cast<int>(materials::Doubt::none) + 1; each < static_cast<int>(materials::Doubt::count); ++each) {
+            doubt_->addChoice(ui::doubtName(static_cast<materials::Doubt>(each)), each);
+        }
+        QObject::connect(welcome_, &ui::Field::edited, &grid, [this] { showDoubt(); });
     }
 
     void fill(const journal::Action& action) override
@@ -41,16 +52,22 @@ public:
         ratio_->setValue(own.carbonToNitrogen);
         bulk_->setValue(own.bulkKgPerM3);
         water_->setValue(own.waterHeldKgPerKg);
+        welcome_->choose(own.welcome);
+        doubt_->choose(own.doubt);
+        showDoubt();
     }
 
     journal::Action action() const override
     {
         return journal::OwnMaterial{name_->text().toStdString(), softens_->chosen<journal::SofteningClass>(), moisture_->share(),
                                     nitrogen_->value().value,    ratio_->value().value,                       bulk_->value().value,
-                                    water_->value().value};
+                                    water_->value().value,       welcome_->chosen<journal::Welcome>(),               doubt_->chosen<journal::Doubt>()};
     }
 
 private:
+    /// What is welcome has nothing against it.
+    void showDoubt() { grid_.setRowShown(doubt_, welcome_->chosen<journal::Welcome>() != journal::Welcome::yes); }
+
     ui::TextField* name_ = nullptr;
     ui::ChoiceField* softens_ = nullptr;
     ui::ShareField* moisture_ = nullptr;
@@ -58,6 +75,8 @@ private:
     ui::NumberField* ratio_ = nullptr;
     ui::NumberField* bulk_ = nullptr;
     ui::NumberField* water_ = nullptr;
+    ui::ChoiceField* welcome_ = nullptr;
+    ui::ChoiceField* doubt_ = nullptr;
 };
 
 }

@@ -1,3 +1,4 @@
+#include "core/guide/figures.h"
 #include "core/materials/bedding.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/choice_field.h"
@@ -19,10 +20,8 @@ using ui::AmountField;
 using ui::ChoiceField;
 using ui::MaterialField;
 
-constexpr double usualTareKg = 1.2;          // of an empty tray, as in the reckoning
 constexpr double mostMoisture = 99.0;         // at 100 % there would be no dry matter
 constexpr double litresPerCmOnSquareMetre = 10.0;
-constexpr double beddingDepthCm = 5.0;       // common practice, no source: 2.5 to 5 cm as laid
 constexpr const char* usualBedding = "corrugated cardboard shredded";
 
 class LidBody final : public Body {
@@ -120,7 +119,7 @@ private:
             return;
         }
         const double part = whole() ? 1.0 : share_->share() ? share_->share()->fraction() : 1.0;
-        const auto less = [part](double kg) { return std::max(0.0, kg - usualTareKg) * part; };
+        const auto less = [part](double kg) { return std::max(0.0, kg - guide::lowOf(guide::Figure::lightTray)) * part; };
         const reckoning::Band& kg = tray->weightKg;
         const double volume = tray->depthCm * standing_->settings.area.base() * litresPerCmOnSquareMetre * part;
         amount_->setHint(tr("expected: about %1, or %2").arg(ui::massBand({less(kg.p05), less(kg.p50), less(kg.p95)}), ui::volumeText(volume)));
@@ -174,7 +173,7 @@ public:
         area_ = standing ? std::optional{standing->settings.area} : std::nullopt;
         const materials::Material* row = material_->row();
         if (amount_->isEmpty() && area_ && row && !proposed_) {
-            const auto need = materials::beddingForTray(*area_, centimetres(beddingDepthCm), *row);
+            const auto need = materials::beddingForTray(*area_, centimetres(guide::highOf(guide::Figure::beddingDepth)), *row);
             amount_->setAmount(Amount{std::round(need.asItComes.base() * 100.0) * 10.0, Unit::g});
         }
         proposed_ = true; // once: an amount that was wiped out on purpose stays so

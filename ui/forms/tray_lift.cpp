@@ -23,13 +23,22 @@ Length standHeight(journal::Stand stand)
     return centimetres(0);
 }
 
+std::optional<Length>& reachOf()
+{
+    static std::optional<Length> reach;
+    return reach;
 }
 
-TrayLiftWords trayLift(const journal::Standing& standing, int slot, double kg, std::optional<Length> ownReach)
+}
+
+std::optional<Length> ownReach() { return reachOf(); }
+void setOwnReach(std::optional<Length> reach) { reachOf() = reach; }
+
+TrayLiftWords trayLift(const journal::Standing& standing, int slot, double kg)
 {
     const auto rim = [&](int at) { return guide::rimHeight(at, standing.settings.height, standHeight(standing.settings.stand)); };
     const Length to = slot == 1 ? rim(standing.trays()) : standing.settings.height;
-    const guide::Lift lift = guide::liftOf({standing.settings.area, rim(slot), to, ownReach});
+    const guide::Lift lift = guide::liftOf({standing.settings.area, rim(slot), to, ownReach()});
     TrayLiftWords made;
     made.verdict = guide::judge(kilograms(kg), lift);
     if (!made.verdict.recommended) {

@@ -13,7 +13,12 @@ struct TrayLiftWords {
     QString words;               ///< "At most 12 kg are advised for this lift: fine."
 };
 
-/// `kg` with its tray, at the upper end of what it may weigh; `ownReach` empty: from the size of the tray. The slot stands.
-TrayLiftWords trayLift(const journal::Standing& standing, int slot, double kg, std::optional<Length> ownReach = std::nullopt);
+/// `kg` with its tray, at the upper end of what it may weigh. The slot stands.
+TrayLiftWords trayLift(const journal::Standing& standing, int slot, double kg);
+
+/// How far before the ankles this person's hands are while lifting; absent: taken from the size of the tray. The same for every lift the
+/// program speaks of; the guided harvest asks for it and keeps it on this machine.
+std::optional<Length> ownReach();
+void setOwnReach(std::optional<Length> reach);
 
 }

@@ -95,6 +95,10 @@ constexpr std::array<const char*, static_cast<std::size_t>(guide::Figure::count)
     QT_TRANSLATE_NOOP("Figures", "Members of the ensemble"),
     QT_TRANSLATE_NOOP("Figures", "Share of what is possible that a range holds"),
     QT_TRANSLATE_NOOP("Figures", "Time in which parameters go back to their ranges"),
+    QT_TRANSLATE_NOOP("Figures", "How fast a mix softens: temperature of the bed"),
+    QT_TRANSLATE_NOOP("Figures", "How fast a mix softens: worms in the bed"),
+    QT_TRANSLATE_NOOP("Figures", "Mix: moisture this near to the aim will do"),
+    QT_TRANSLATE_NOOP("Figures", "Mix: most that is added, times the mix"),
 };
 
 }

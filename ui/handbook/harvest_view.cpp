@@ -80,6 +80,7 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
     reach_->setObjectName(QStringLiteral("ownReach"));
     reach_->setMaximumWidth(theme_.px(240));
     if (const QVariant kept = settings_.value(QString::fromLatin1(reachKey)); kept.isValid()) reach_->setLength(centimetres(kept.toDouble()));
+    forms::setOwnReach(reach_->length());
     column_->addWidget(reach_);
     column_->addStretch(1);
     setWidget(body);
@@ -88,6 +89,7 @@ HarvestView::HarvestView(household::Household& household, const ui::Theme& theme
     connect(reach_, &ui::Field::edited, this, [this] {
         const auto length = reach_->length();
         settings_.setValue(QString::fromLatin1(reachKey), length ? QVariant{length->base()} : QVariant{});
+        forms::setOwnReach(length);
         build();
     });
 }
@@ -161,7 +163,7 @@ void HarvestView::beforeLifting(QVBoxLayout* rows, const journal::Standing& stan
     say(in, tr("Before you lift"), ui::TextRole::section, card);
     cautions_->setCautions({forms::liftingCaution({}), forms::dustCaution()});
     for (auto tray = now.now.slots.rbegin(); tray != now.now.slots.rend(); ++tray) {
-        const forms::TrayLiftWords lift = forms::trayLift(standing, tray->slot, tray->weightKg.p95, reach_->length());
+        const forms::TrayLiftWords lift = forms::trayLift(standing, tray->slot, tray->weightKg.p95);
         auto* label = say(in, tr("Slot %1: about %2. %3").arg(QString::number(tray->slot), ui::massBand(tray->weightKg), lift.words), tray->slot == 1 ? ui::TextRole::strong : ui::TextRole::body, card);
         label->setObjectName(QStringLiteral("lift%1").arg(tray->slot));
     }
@@ -206,7 +208,7 @@ void HarvestView::drying(QVBoxLayout* rows, const journal::StackHistory& history
             const auto& tray = now.now.slots.back();
             facts.weight = forms::CautionFacts::Weight{tray.weightKg.p05, tray.weightKg.p50, tray.weightKg.p95};
             facts.tray = tray.tray;
-            facts.liftWords = forms::trayLift(*standing, tray.slot, tray.weightKg.p95, reach_->length()).words;
+            facts.liftWords = forms::trayLift(*standing, tray.slot, tray.weightKg.p95).words;
         }
         cautions_->setCautions({forms::liftingCaution(facts), forms::dustCaution()});
         const bool take = guide::mayTake(*day);

@@ -8,6 +8,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
+#include "ui/common/source_words.h"
 #include "ui/forms/cautions.h"
 #include "ui/handbook/symptom_words.h"
 
@@ -40,7 +41,7 @@ MadeList parameters()
     MadeList list;
     list.head = QStringList{Lists::tr("Parameter"), Lists::tr("Centre"), Lists::tr("90 % range"), Lists::tr("Unit"), Lists::tr("Rests on")};
     for (const model::ParameterRow& row : model::parameterTable()) {
-        list.rows.append(QStringList{parameterName(row.name), short4(row.centre), Lists::tr("%1 to %2").arg(short4(row.lower), short4(row.upper)), plain(row.unit), plain(row.basis)});
+        list.rows.append(QStringList{parameterName(row.name), short4(row.centre), Lists::tr("%1 to %2").arg(short4(row.lower), short4(row.upper)), plain(row.unit), ui::sourceWords(row.basis)});
     }
     return list;
 }

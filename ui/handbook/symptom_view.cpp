@@ -93,6 +93,19 @@ void SymptomView::choose(guide::Symptom symptom)
 {
     symptom_ = symptom;
     rank();
+    // In a small window the first remedy would lie below the edge; once its place is known it is brought into sight.
+    QMetaObject::invokeMethod(this, &SymptomView::showFirstRemedy, Qt::QueuedConnection);
+}
+
+void SymptomView::showFirstRemedy()
+{
+    const auto* remedy = results_->findChild<QLabel*>(QStringLiteral("remedyText"));
+    if (!remedy) return;
+    widget()->layout()->activate();
+    QCoreApplication::sendPostedEvents(widget(), QEvent::LayoutRequest);
+    const QPoint top = remedy->mapTo(widget(), QPoint{});
+    ensureVisible(0, top.y() + remedy->height(), 0, 0);
+    ensureVisible(0, top.y(), 0, 0);
 }
 
 void SymptomView::rank()
@@ -158,7 +171,9 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
     auto* evidence = ui::makeLabel(why.join(u'\n'), ui::TextRole::smallMuted, card, true);
     evidence->setToolTip(tr("● speaks for this cause, ○ does not"));
     card->column()->addWidget(evidence);
-    card->column()->addWidget(ui::makeLabel(ui::withFigures(remedyText(cause)), ui::TextRole::body, card, true));
+    auto* remedy = ui::makeLabel(ui::withFigures(remedyText(cause)), ui::TextRole::body, card, true);
+    remedy->setObjectName(QStringLiteral("remedyText"));
+    card->column()->addWidget(remedy);
     auto* cautions = new forms::CautionCard{card};
     card->column()->addWidget(cautions);
     cautions->setCautions(remedyCautions(cause));
@@ -174,7 +189,8 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
         connect(made, &QPushButton::clicked, this, [this, proposed] { Q_EMIT entryWanted(this->stack(), proposed.action, proposed.slot); });
         flow->addWidget(made);
     };
-    button(remedyButton(cause), first ? ui::Tone::moss : ui::Tone::plain, "remedy", remedyEntry(cause, *symptom_, stack, usual));
+    const Proposed entry = remedyEntry(cause, *symptom_, stack, usual);
+    button(remedyButton(cause, entry), first ? ui::Tone::moss : ui::Tone::plain, "remedy", entry);
     button(lookButton(cause), ui::Tone::plain, "look", lookEntry(cause));
     card->column()->addWidget(buttons);
     ui::setAccess(card, title->text(), why.join(QStringLiteral("; ")));

@@ -38,6 +38,7 @@ Q_SIGNALS:
 
 private:
     void rank();
+    void showFirstRemedy();
     QWidget* causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first);
 
     household::Household& household_;

@@ -218,8 +218,9 @@ Proposed lookEntry(Cause cause)
     return {journal::Check{}, {}};
 }
 
-QString remedyButton(Cause cause)
+QString remedyButton(Cause cause, const Proposed& entry)
 {
+    if (std::holds_alternative<journal::Remove>(entry.action)) return SymptomWords::tr("Record the worms taken out…");
     switch (cause) {
     case Cause::overfed:
     case Cause::tooWet:

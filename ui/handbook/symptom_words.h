@@ -27,7 +27,7 @@ struct Proposed {
 Proposed remedyEntry(guide::Cause cause, guide::Symptom symptom, const reckoning::StackReckoning& stack, const household::Usual& usual);
 Proposed lookEntry(guide::Cause cause);
 /// What the buttons that open these say.
-QString remedyButton(guide::Cause cause);
+QString remedyButton(guide::Cause cause, const Proposed& entry);
 QString lookButton(guide::Cause cause);
 
 }

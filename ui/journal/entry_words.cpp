@@ -2,6 +2,7 @@
 
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
+#include "ui/common/material_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -101,6 +102,8 @@ struct Teller {
         if (a.nitrogenPercent) parts << JournalWords::tr("nitrogen %1 %").arg(ui::numberText(*a.nitrogenPercent, 2));
         if (a.carbonToNitrogen) parts << JournalWords::tr("C:N %1").arg(ui::numberText(*a.carbonToNitrogen, 0));
         if (a.bulkKgPerM3) parts << JournalWords::tr("%1 kg/m³").arg(ui::numberText(*a.bulkKgPerM3, 0));
+        if (a.welcome) parts << JournalWords::tr("welcome: %1").arg(ui::welcomeText(*a.welcome));
+        if (a.doubt && *a.doubt != journal::Doubt::none) parts << ui::doubtText(*a.doubt);
     }
     void operator()(const journal::Stock& a)
     {

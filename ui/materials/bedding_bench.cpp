@@ -10,7 +10,7 @@
 #include "ui/common/material_words.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
-#include "ui/forms/caution_card.h"
+#include "ui/common/source_words.h"
 #include "ui/forms/field_grid.h"
 
 #include <QLabel>
@@ -100,7 +100,7 @@ void BeddingBench::reckon()
     if (!laid || !row) {
         say_->setText(tr("Floor, depth and material make the amounts."));
         facts_->setFacts({});
-        cautions_->setCautions({});
+        setCautions({});
         return;
     }
     say_->setText(tr("%1 of bedding, dry as it comes, and %2 of water.").arg(ui::massText(laid->asItComes.base()), ui::volumeText(laid->water.base())));
@@ -108,9 +108,9 @@ void BeddingBench::reckon()
     facts << std::pair{tr("Loose"), tr("%1 before it is wetted").arg(ui::volumeText(laid->asItComes.base() / row->bulkKgPerM3 * 1000))};
     facts << std::pair{tr("Laid"), tr("%1 at %2 moisture, of it %3 dry").arg(ui::massText(laid->laid.base()), tr("%1 %").arg(ui::numberText(laid->moisturePercent, 0)), ui::massText(laid->dry.base()))};
     if (row->doubt != materials::Doubt::none) facts << std::pair{tr("Welcome"), tr("%1. %2").arg(ui::welcomeText(row->welcome), ui::doubtText(row->doubt))};
-    facts << std::pair{tr("Source"), QString::fromStdString(row->source)};
+    facts << std::pair{tr("Source"), row->own ? QString::fromStdString(row->source) : ui::sourceWords(std::string_view{row->source})};
     facts_->setFacts(facts);
-    cautions_->setCautions(forms::isManure(*row) ? QList{forms::manureCaution()} : QList<forms::Caution>{});
+    setCautions(forms::isManure(*row) ? QList{forms::manureCaution()} : QList<forms::Caution>{});
 }
 
 }

@@ -2,22 +2,29 @@
 
 #include "ui/common/choice_field.h"
 #include "ui/common/panels.h"
-#include "ui/forms/caution_card.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tierloam::materials_page {
 
 Bench::Bench(household::Household& household, const ui::Theme& theme, QWidget* parent)
-    : QWidget{parent}, household_{household}, theme_{theme}, column_{new QVBoxLayout{this}}, cautions_{new forms::CautionCard{this}}
+    : QWidget{parent}, household_{household}, theme_{theme}, column_{new QVBoxLayout{this}}
 {
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(8);
-    column_->addWidget(cautions_);
     QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+}
+
+void Bench::setCautions(const QList<forms::Caution>& cautions)
+{
+    if (std::ranges::equal(cautions, told_, {}, &forms::Caution::text, &forms::Caution::text)) return;
+    told_ = cautions;
+    Q_EMIT cautionsChanged();
 }
 
 QStringList Bench::standingStacks() const

@@ -2,22 +2,21 @@
 
 #include "core/household/household.h"
 #include "ui/common/theme.h"
+#include "ui/forms/cautions.h"
 
 #include <QWidget>
 
 class QLabel;
 class QVBoxLayout;
 
-namespace tierloam::forms {
-class CautionCard;
-}
 namespace tierloam::ui {
 class ChoiceField;
 }
 
 namespace tierloam::materials_page {
 
-/// One of the sums beside the table: it takes what is typed at each change and writes nothing. Cautions stand above everything else.
+/// One of the sums beside the table: it takes what is typed at each change and writes nothing. Its cautions are
+/// shown by the page, above everything that scrolls.
 class Bench : public QWidget {
     Q_OBJECT
 
@@ -26,9 +25,13 @@ public:
 
     /// The journal or the estimates changed.
     virtual void follow() = 0;
-    forms::CautionCard* cautions() const { return cautions_; }
+    const QList<forms::Caution>& cautions() const { return told_; }
+
+Q_SIGNALS:
+    void cautionsChanged();
 
 protected:
+    void setCautions(const QList<forms::Caution>& cautions);
     /// Names of the stacks that stand today, in journal order.
     QStringList standingStacks() const;
     /// The newest estimate; nullptr when there is none.
@@ -41,9 +44,9 @@ protected:
     household::Household& household_;
     const ui::Theme& theme_;
     QVBoxLayout* column_;
-    forms::CautionCard* cautions_;
 
 private:
+    QList<forms::Caution> told_;
     mutable std::shared_ptr<const reckoning::Reckoning> reckoning_; ///< keeps what estimateOf() handed out
     mutable std::shared_ptr<const household::JournalView> journal_;
 };

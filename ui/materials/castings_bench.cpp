@@ -9,7 +9,6 @@
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
-#include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
 
 #include <QLabel>
@@ -67,7 +66,7 @@ CastingsBench::CastingsBench(household::Household& household, const ui::Theme& t
     column_->addStretch(1);
     connect(from_, &ui::Field::edited, this, [this] { takeBatch(); reckon(); });
     connect(grid, &forms::FieldGrid::edited, this, &CastingsBench::reckon);
-    cautions_->setCautions({forms::dustCaution()});
+    setCautions({forms::dustCaution()});
     follow();
     takeBatch();
     reckon();

@@ -7,7 +7,6 @@
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
-#include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
 
 #include <QLabel>
@@ -70,7 +69,7 @@ LeachateBench::LeachateBench(household::Household& household, const ui::Theme& t
     column_->addStretch(1);
     connect(from_, &ui::Field::edited, this, [this] { takeSump(); reckon(); });
     connect(grid, &forms::FieldGrid::edited, this, &LeachateBench::reckon);
-    cautions_->setCautions({forms::leachateCaution()});
+    setCautions({forms::leachateCaution()});
     follow();
     takeSump();
     reckon();

@@ -6,6 +6,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
+#include "ui/common/source_words.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -56,7 +57,7 @@ void MaterialCard::setMaterial(const materials::Material* material, bool favouri
     const QString name = ui::materialText(material->name);
     name_->setText(material->own ? tr("%1 (own)").arg(name) : name);
     const QString mark = ui::welcomeMark(material->welcome);
-    const QString welcome = material->own ? tr("your own: you judge it") : material->welcome == materials::Welcome::yes ? tr("welcome") : material->welcome == materials::Welcome::aLittle ? tr("only a little at a time") : tr("keep it out");
+    const QString welcome = material->welcome == materials::Welcome::yes ? (material->own ? tr("your own, taken as welcome") : tr("welcome")) : material->welcome == materials::Welcome::aLittle ? tr("only a little at a time") : tr("keep it out");
     const QString why = ui::doubtText(material->doubt);
     welcome_->setText(why.isEmpty() ? tr("%1 %2.", "mark, word").arg(mark, welcome) : tr("%1 %2. %3", "mark, word, reason").arg(mark, welcome, why));
     ui::setTone(welcome_, material->welcome == materials::Welcome::yes ? ui::Tone::moss : material->welcome == materials::Welcome::aLittle ? ui::Tone::amber : ui::Tone::brick);
@@ -69,7 +70,7 @@ void MaterialCard::setMaterial(const materials::Material* material, bool favouri
     facts << std::pair{tr("Bulk"), tr("%1 kg/m³, loose").arg(ui::numberText(material->bulkKgPerM3, 0))};
     facts << std::pair{tr("Holds"), tr("%1 kg of water for one dry").arg(ui::numberText(material->waterHeldKgPerKg, 1))};
     facts << std::pair{tr("Softens like"), ui::softeningText(material->softening)};
-    const QString source = QString::fromStdString(material->source);
+    const QString source = material->own ? QString::fromStdString(material->source) : ui::sourceWords(std::string_view{material->source});
     facts << std::pair{tr("Source"), source.isEmpty() && material->own ? tr("none noted; what was left out is that of kitchen mix") : source};
     facts_->setFacts(facts);
     star_->setText(favourite ? tr("★ Favourite") : tr("☆ Make it a favourite"));

@@ -3,6 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
+#include "ui/common/source_words.h"
 
 #include <algorithm>
 
@@ -33,6 +34,8 @@ void MaterialsModel::setTable(const materials::Table& table)
 {
     beginResetModel();
     rows_ = table.rows();
+    names_.clear();
+    for (const materials::Material& row : rows_) names_ << ui::materialText(row.name);
     endResetModel();
 }
 
@@ -67,7 +70,7 @@ QString MaterialsModel::text(int row, int column) const
     const materials::Material& material = rows_[static_cast<std::size_t>(row)];
     switch (column) {
     case favourite: return isFavourite(row) ? QStringLiteral("★") : QString{};
-    case name: return material.own ? tr("%1 (own)").arg(ui::materialText(material.name)) : ui::materialText(material.name);
+    case name: return material.own ? tr("%1 (own)").arg(names_[row]) : names_[row];
     case welcome: return QString{ui::welcomeMark(material.welcome) % u' ' % ui::welcomeText(material.welcome)};
     case ratio: return material.carbonToNitrogen ? ui::numberText(*material.carbonToNitrogen, 0) : QStringLiteral("–");
     case moisture: return tr("%1 %").arg(ui::numberText(material.moisturePercent, 0));
@@ -94,12 +97,12 @@ QVariant MaterialsModel::data(const QModelIndex& index, int role) const
     case Qt::TextAlignmentRole:
         return QVariant{(column == ratio || (column >= moisture && column <= bulk) || column == held ? Qt::AlignTrailing : Qt::AlignLeading) | Qt::AlignVCenter};
     case sortRole:
-        if (column == name) return ui::materialText(material->name);
+        if (column == name) return names_[index.row()];
         if (column == favourite) return isFavourite(index.row()) ? 0.0 : 1.0;
         return sortValue(*material, column);
     case searchRole:
         return QString{ui::materialText(material->name) % u'\n' % plain(material->name) % u'\n' % ui::kindText(material->kind) % u'\n' % ui::welcomeText(material->welcome) % u'\n' % ui::doubtText(material->doubt)
-                       % u'\n' % ui::softeningText(material->softening) % u'\n' % plain(material->source)};
+                       % u'\n' % ui::softeningText(material->softening) % u'\n' % plain(material->source) % u'\n' % ui::sourceWords(std::string_view{material->source})};
     default: return {};
     }
 }
@@ -167,8 +170,7 @@ bool MaterialsFilter::lessThan(const QModelIndex& left, const QModelIndex& right
     const auto byName = [&] {
         const auto rank = [&](const QModelIndex& index) { return model_->isFavourite(index.row()) ? 0 : model_->materialAt(index.row())->own ? 1 : 2; };
         if (left.column() == MaterialsModel::name && rank(left) != rank(right)) return sortOrder() == Qt::AscendingOrder ? rank(left) < rank(right) : rank(left) > rank(right);
-        return QString::localeAwareCompare(model_->data(left.siblingAtColumn(MaterialsModel::name), MaterialsModel::sortRole).toString(),
-                                           model_->data(right.siblingAtColumn(MaterialsModel::name), MaterialsModel::sortRole).toString()) < 0;
+        return QString::localeAwareCompare(model_->nameAt(left.row()), model_->nameAt(right.row())) < 0;
     };
     if (left.column() == MaterialsModel::name) return byName();
     const double a = left.data(MaterialsModel::sortRole).toDouble(), b = right.data(MaterialsModel::sortRole).toDouble();

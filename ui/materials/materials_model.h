@@ -25,6 +25,8 @@ public:
     /// Names as the table writes them, folded.
     void setFavourites(const QSet<QString>& favourites);
     const materials::Material* materialAt(int row) const;
+    const std::vector<materials::Material>& rows() const { return rows_; }
+    const QString& nameAt(int row) const { return names_[row]; }
     int rowOf(const QString& called) const;    ///< without regard to case; −1 when it is not there
     bool isFavourite(int row) const;
 
@@ -37,6 +39,7 @@ private:
     QString text(int row, int column) const;
 
     std::vector<materials::Material> rows_;
+    QStringList names_;              ///< [row] in the language of the program: sorting asks for them often
     QSet<QString> favourites_;
 };
 

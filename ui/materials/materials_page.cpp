@@ -2,6 +2,7 @@
 
 #include "ui/common/field_edit.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/material_words.h"
 #include "ui/common/panels.h"
 #include "ui/common/row_table.h"
 #include "ui/common/seams.h"
@@ -140,12 +141,12 @@ void MaterialsPage::buildTable()
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] { tellChosen(); });
     connect(table_, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {
         if (index.column() == MaterialsModel::favourite) toggleFavourite();
-        else mix_->add(chosen());
+        else mix()->add(chosen());
     });
     connect(card_, &MaterialCard::favouriteToggled, this, &MaterialsPage::toggleFavourite);
     connect(card_, &MaterialCard::mixWanted, this, [this] {
         showSum(Sum::mix);
-        mix_->add(chosen());
+        mix()->add(chosen());
     });
     connect(card_, &MaterialCard::editWanted, this, &MaterialsPage::editMaterial);
 }
@@ -161,12 +162,6 @@ void MaterialsPage::buildSums()
     auto* choices = new QWidget{right_};
     auto* flow = new ui::FlowLayout{choices, 6};
     sums_ = new ShownAlone{right_};
-    mix_ = new MixBench{household_, theme_};
-    bedding_ = new BeddingBench{household_, theme_};
-    castings_ = new CastingsBench{household_, theme_};
-    leachate_ = new LeachateBench{household_, theme_};
-    for (Bench* bench : std::initializer_list<Bench*>{mix_, bedding_, castings_, leachate_}) sums_->addWidget(bench);
-    connect(bedding_, &BeddingBench::trayWanted, this, &MaterialsPage::trayWanted);
     for (std::size_t i = 0; i < std::size(sumActions); ++i) {
         QAction* action = ui::makeAction(sumActions[i], this);
         addAction(action);
@@ -188,6 +183,32 @@ void MaterialsPage::buildSums()
     showSum(Sum::mix);
 }
 
+Bench* MaterialsPage::bench(Sum sum)
+{
+    build();
+    Bench*& made = benches_[static_cast<std::size_t>(sum)];
+    if (made) return made;
+    switch (sum) {
+    case Sum::mix: made = new MixBench{household_, theme_}; break;
+    case Sum::bedding: {
+        auto* bedding = new BeddingBench{household_, theme_};
+        connect(bedding, &BeddingBench::trayWanted, this, &MaterialsPage::trayWanted);
+        made = bedding;
+        break;
+    }
+    case Sum::castings: made = new CastingsBench{household_, theme_}; break;
+    case Sum::leachate: made = new LeachateBench{household_, theme_}; break;
+    }
+    sums_->addWidget(made);
+    connect(made, &Bench::cautionsChanged, this, &MaterialsPage::tellCautions);
+    return made;
+}
+
+MixBench* MaterialsPage::mix() { return static_cast<MixBench*>(bench(Sum::mix)); }
+BeddingBench* MaterialsPage::bedding() { return static_cast<BeddingBench*>(bench(Sum::bedding)); }
+CastingsBench* MaterialsPage::castings() { return static_cast<CastingsBench*>(bench(Sum::castings)); }
+LeachateBench* MaterialsPage::leachate() { return static_cast<LeachateBench*>(bench(Sum::leachate)); }
+
 void MaterialsPage::buildActions()
 {
     const auto on = [this](ui::ActionId id, QWidget* where, auto act) {
@@ -200,21 +221,24 @@ void MaterialsPage::buildActions()
     QAction* make = on(ui::ActionId::newMaterial, this, [this] { newMaterial(); });
     // Letters and Return mean something else in fields, so they work in the table only.
     on(ui::ActionId::favouriteMaterial, table_, [this] { toggleFavourite(); });
-    on(ui::ActionId::mixMaterial, table_, [this] { showSum(Sum::mix); if (!chosen().isEmpty()) mix_->add(chosen()); });
+    on(ui::ActionId::mixMaterial, table_, [this] { showSum(Sum::mix); if (!chosen().isEmpty()) mix()->add(chosen()); });
     on(ui::ActionId::editMaterial, table_, [this] { editMaterial(); });
     findChild<QPushButton*>(QStringLiteral("newMaterialButton"))->setToolTip(make->toolTip());
 }
 
 void MaterialsPage::showSum(Sum sum)
 {
-    build();
-    sums_->setCurrentIndex(static_cast<int>(sum));
+    sums_->setCurrentWidget(bench(sum));
     for (std::size_t i = 0; i < sumButtons_.size(); ++i) sumButtons_[i]->setChecked(i == static_cast<std::size_t>(sum));
     sums_->updateGeometry();
     tellCautions();
 }
 
-MaterialsPage::Sum MaterialsPage::sum() const { return sums_ ? static_cast<Sum>(sums_->currentIndex()) : Sum::mix; }
+MaterialsPage::Sum MaterialsPage::sum() const
+{
+    const auto shown = std::ranges::find(benches_, sums_ ? sums_->currentWidget() : nullptr);
+    return shown == benches_.end() ? Sum::mix : static_cast<Sum>(shown - benches_.begin());
+}
 
 QStringList MaterialsPage::favourites() const { return settings_.value(QString::fromLatin1(favouritesKey)).toStringList(); }
 
@@ -260,11 +284,11 @@ void MaterialsPage::tellChosen()
 
 void MaterialsPage::tellCautions()
 {
-    if (!card_ || !sums_) return;
-    QList<forms::Caution> told;
-    const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
-    if (!beside && sum() == Sum::leachate) told.append(forms::leachateCaution());
-    if (card_->material() && forms::isManure(*card_->material())) told.append(forms::manureCaution());
+    const auto* shown = sums_ ? qobject_cast<const Bench*>(sums_->currentWidget()) : nullptr;
+    if (!card_ || !shown) return;
+    QList<forms::Caution> told = shown->cautions();
+    const bool manureTold = std::ranges::find(told, forms::CautionTopic::manure, &forms::Caution::topic) != told.end();
+    if (!manureTold && card_->material() && forms::isManure(*card_->material())) told.append(forms::manureCaution());
     cautions_->setCautions(told);
 }
 
@@ -337,19 +361,14 @@ void MaterialsPage::refresh()
     stale_ = false;
     const QString before = chosen();
     const auto journal = household_.journal();
-    const auto same = [](const materials::Material& a, const materials::Material& b) {
-        return a.name == b.name && a.own == b.own && a.moisturePercent == b.moisturePercent && a.nitrogenPercent == b.nitrogenPercent && a.carbonToNitrogen == b.carbonToNitrogen
-            && a.bulkKgPerM3 == b.bulkKgPerM3 && a.softening == b.softening && a.waterHeldKgPerKg == b.waterHeldKgPerKg && a.source == b.source;
-    };
-    bool known = model_->rowCount() == static_cast<int>(journal->materials.rows().size());
-    for (int i = 0; known && i < model_->rowCount(); ++i) known = same(*model_->materialAt(i), journal->materials.rows()[static_cast<std::size_t>(i)]);
-    if (!known) {
+    if (model_->rows() != journal->materials.rows()) {
         model_->setTable(journal->materials);
         const QStringList kept = favourites();
         model_->setFavourites({kept.begin(), kept.end()});
     }
     choose(before.isEmpty() ? QStringLiteral("kitchen mix") : before);
-    for (Bench* bench : std::initializer_list<Bench*>{mix_, bedding_, castings_, leachate_}) bench->follow();
+    for (Bench* each : benches_)
+        if (each) each->follow();
     tellChosen();
     fit();
 }
@@ -364,7 +383,13 @@ void MaterialsPage::fit()
     table_->setMinimumHeight(theme_.px(beside ? 300 : 260));
     const int letter = metrics.averageCharWidth();
     const int widths[] = {5, 27, 13, 8, 13, 11, 12, 10, 28, 9};
-    for (int c = 0; c < MaterialsModel::columns; ++c) table_->setColumnWidth(c, letter * widths[c]);
+    int welcome = 0; // its three words must be read whole in every language, as each header must
+    for (const auto each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no})
+        welcome = std::max(welcome, metrics.horizontalAdvance(QString{ui::welcomeMark(each) % u' ' % ui::welcomeText(each)}) + theme_.px(24));
+    for (int c = 0; c < MaterialsModel::columns; ++c) {
+        const int words = std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
+        table_->setColumnWidth(c, std::max(letter * widths[c], words));
+    }
     tellCautions();
 }
 

@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <array>
+
 class QAction;
 class QBoxLayout;
 class QPushButton;
@@ -58,10 +60,10 @@ public:
     QTableView* table() const { return table_; }
     MaterialsModel* model() const { return model_; }
     MaterialCard* card() const { return card_; }
-    MixBench* mix() const { return mix_; }
-    BeddingBench* bedding() const { return bedding_; }
-    CastingsBench* castings() const { return castings_; }
-    LeachateBench* leachate() const { return leachate_; }
+    MixBench* mix();
+    BeddingBench* bedding();
+    CastingsBench* castings();
+    LeachateBench* leachate();
     forms::CautionCard* cautions() const { return cautions_; }
 
 Q_SIGNALS:
@@ -77,6 +79,8 @@ private:
     void build();
     void buildTable();
     void buildSums();
+    /// That sum, made when it is first asked for: together they take longer than a page switch may.
+    Bench* bench(Sum sum);
     void buildActions();
     void refresh();
     void fit();
@@ -92,7 +96,7 @@ private:
     MaterialsModel* model_;
     MaterialsFilter* filter_;
     ui::PageHead* head_;
-    forms::CautionCard* cautions_;           ///< above what scrolls
+    forms::CautionCard* cautions_;           ///< above what scrolls: those of the sum shown and of the material chosen, each once
     QScrollArea* scroll_;
     QWidget* body_;
     QBoxLayout* sides_;
@@ -106,10 +110,7 @@ private:
     QWidget* form_ = nullptr;
     QStackedWidget* sums_ = nullptr;
     std::vector<QPushButton*> sumButtons_;
-    MixBench* mix_ = nullptr;
-    BeddingBench* bedding_ = nullptr;
-    CastingsBench* castings_ = nullptr;
-    LeachateBench* leachate_ = nullptr;
+    std::array<Bench*, 4> benches_{};        ///< [sum]; nullptr until first asked for
     bool stale_ = true;
 };
 

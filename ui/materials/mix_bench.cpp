@@ -12,7 +12,6 @@
 #include "ui/common/material_words.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
-#include "ui/forms/caution_card.h"
 #include "ui/forms/field_grid.h"
 #include "ui/materials/gauge.h"
 
@@ -30,8 +29,6 @@ namespace {
 using guide::Figure;
 using materials::Obstacle;
 
-constexpr double bedCelsius = 20, wormsKgPerM2 = 1.0; ///< for "how fast it softens": a usual bed, said beside the figure
-constexpr double nearEnough = 5;  ///< points of moisture beside the wish; ours
 constexpr double mostAmount = 100000;
 
 QString quoted(const materials::Material& material) { return QStringLiteral("«") % ui::materialText(material.name) % QStringLiteral("»"); }
@@ -158,11 +155,7 @@ void MixBench::add(const QString& material, double grams)
 void MixBench::follow()
 {
     const auto journal = household_.journal();
-    const auto same = [](const materials::Material& a, const materials::Material& b) {
-        return a.name == b.name && a.moisturePercent == b.moisturePercent && a.nitrogenPercent == b.nitrogenPercent && a.carbonToNitrogen == b.carbonToNitrogen
-            && a.bulkKgPerM3 == b.bulkKgPerM3 && a.softening == b.softening;
-    };
-    if (std::ranges::equal(journal->materials.rows(), table_.rows(), same)) return;
+    if (journal->materials.rows() == table_.rows()) return;
     // Own materials changed: the lines are made anew with what was typed in them.
     table_ = journal->materials;
     struct Typed { std::string name; std::optional<double> amount; QVariant measure; };
@@ -248,12 +241,12 @@ void MixBench::reckon()
 
     ui::FactList::Facts facts;
     if (!parts.empty()) {
-        const guide::Softening softening = guide::softeningOf(parts, bedCelsius, wormsKgPerM2);
+        const guide::Softening softening = guide::softeningOf(parts, guide::lowOf(Figure::softensAt), guide::lowOf(Figure::softensWith));
         facts << std::pair{tr("Weight"), tr("%1, of it %2 dry").arg(ui::massText(now.fresh().base()), ui::massText(now.dry.base()))};
         facts << std::pair{tr("Room, loose"), tr("%1 (%2 kg/m³)").arg(ui::volumeText(now.bulk.base()), ui::numberText(now.bulk.base() > 0 ? now.fresh().base() / now.bulk.base() * 1000 : 0, 0))};
         if (softening.halfDays)
-            facts << std::pair{tr("Softens"), tr("half in %1, nine tenths in %2 (bed at %3, worms %4 kg/m²)")
-                                                  .arg(days(*softening.halfDays), days(*softening.mostDays), ui::temperatureText(bedCelsius), ui::numberText(wormsKgPerM2, 0))};
+            facts << std::pair{tr("Softens"), tr("half in %1, nine tenths in %2 (bed at %3, worms %4)")
+                                                  .arg(days(*softening.halfDays), days(*softening.mostDays), ui::figureText(Figure::softensAt), ui::figureText(Figure::softensWith))};
         if (softening.staysShare > 0.005) facts << std::pair{tr("Stays"), tr("%1 of the dry matter: use as it is, or sift").arg(ui::percentText(softening.staysShare))};
         if (water_ > 0) facts << std::pair{tr("Poured"), ui::volumeText(water_)};
         QStringList doubts;
@@ -267,7 +260,7 @@ void MixBench::reckon()
     for (const auto& [material, fresh] : parts) {
         if (forms::isManure(material) && cautions.isEmpty()) cautions.append(forms::manureCaution());
     }
-    cautions_->setCautions(cautions);
+    setCautions(cautions);
 }
 
 QString MixBench::advise(const materials::Mix& mix, const materials::Material& added, double moisture, double ratio)
@@ -277,7 +270,7 @@ QString MixBench::advise(const materials::Mix& mix, const materials::Material& a
         // A few points beside the wished moisture, and still within the range that is published as good, are no obstacle in practice.
         const materials::Addition forRatio = materials::addForCarbonToNitrogen(mix, added, ratio);
         const auto wet = forRatio.mix.moisturePercent();
-        if (forRatio.obstacle == Obstacle::none && wet && *wet - moisture <= nearEnough && *wet <= guide::highOf(Figure::moistureRange)) proposal_ = forRatio;
+        if (forRatio.obstacle == Obstacle::none && wet && *wet - moisture <= guide::lowOf(Figure::moistureNear) && *wet <= guide::highOf(Figure::moistureRange)) proposal_ = forRatio;
     }
     const auto parts = [&]() -> QString {
         const bool some = proposal_.material.base() > 0.0005, wet = proposal_.water.base() > 0.0005;
@@ -303,7 +296,7 @@ QString MixBench::advise(const materials::Mix& mix, const materials::Material& a
         said << aim << tr("The mix has C:N %1, and %2 with C:N %3 leads away from the aim.")
                            .arg(ratioOf(mix), quoted(added), added.carbonToNitrogen ? ui::numberText(*added.carbonToNitrogen, 0) : tr("none"));
         break;
-    case Obstacle::notFarEnough: said << aim << tr("Even %1 times as much of it as of the mix does not get there.").arg(ui::numberText(materials::mostTimesTheMix, 0)); break;
+    case Obstacle::notFarEnough: said << aim << tr("Even %1 times as much of it as of the mix does not get there.").arg(ui::figureText(Figure::mostTimes)); break;
     case Obstacle::none: break;
     }
     said << (any ? tr("The nearest mix: add %1; then it has %2.").arg(parts(), holds()) : tr("The nearest mix is the one you have: %1.").arg(holds()));

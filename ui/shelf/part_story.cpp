@@ -1,7 +1,7 @@
 #include "ui/shelf/part_story.h"
 
 #include "core/advice/too_early.h"
-#include "core/materials/table.h"
+#include "core/household/batch_story.h"
 #include "ui/common/formats.h"
 #include "ui/forms/form_kind.h"
 #include "ui/forms/tray_lift.h"
@@ -31,51 +31,24 @@ const reckoning::TrayEstimate* trayOf(const reckoning::StackEstimate& stack, int
     return found == stack.slots.end() ? nullptr : &*found;
 }
 
-/// Entries of the stack that went into that batch, up to the day shown.
-template <class Then> void eachOfBatch(const StoryInputs& inputs, int batch, Then then)
-{
-    for (const journal::Step& step : inputs.history.steps)
-        if (step.batch == batch && step.day <= inputs.shown && !step.incoming) then(inputs.journal.entries[step.entry]);
-}
-
-std::optional<double> freshKg(const Amount& amount, const std::string& material, std::string_view otherwise, const materials::Table& table)
-{
-    const materials::Material* row = table.find(material.empty() ? otherwise : std::string_view{material});
-    const std::optional<Mass> mass = row ? materials::freshMass(amount, *row) : amount.mass();
-    return mass ? std::optional{mass->base()} : std::nullopt;
-}
-
 void addFood(PartStory& story, const StoryInputs& inputs, const journal::Batch& batch)
 {
-    for (Day from = batch.bedded; from <= inputs.shown; from += days{7}) story.bars.bars.push_back({from, from + days{7}, {}, {}});
-    double foodKg = 0, coverKg = 0, beddingKg = 0;
-    int feedings = 0;
-    eachOfBatch(inputs, batch.number, [&](const journal::Entry& entry) {
-        const materials::Table& table = inputs.journal.materials;
-        if (const auto* feed = std::get_if<journal::Feed>(&entry.action)) {
-            const auto kg = freshKg(feed->food, feed->material, journal::defaultFood, table);
-            if (!kg) return;
-            foodKg += *kg;
-            ++feedings;
-            const auto week = static_cast<std::size_t>(std::max(0, daysBetween(batch.bedded, entry.date.day)) / 7);
-            if (week >= story.bars.bars.size()) return;
-            auto& measured = story.bars.bars[week].measured;
-            measured = measured.value_or(0) + *kg;
-        } else if (const auto* cover = std::get_if<journal::Cover>(&entry.action)) {
-            coverKg += freshKg(cover->paper.value_or(journal::defaultCoverAmount), cover->material, journal::defaultCover, table).value_or(0);
-        } else if (const auto* bed = std::get_if<journal::Bed>(&entry.action)) {
-            beddingKg += freshKg(bed->bedding, bed->material, {}, table).value_or(0);
-        }
-    });
+    const household::BatchStory told = household::batchStory(batch, inputs.history, inputs.journal.entries, inputs.journal.materials, inputs.shown);
     double top = 0;
-    for (const auto& bar : story.bars.bars) top = std::max(top, bar.measured.value_or(0));
+    for (Day from = batch.bedded; from <= inputs.shown; from += days{7}) {
+        drawing::Bars::Bar bar{from, from + days{7}, {}, {}};
+        const std::size_t week = story.bars.bars.size();
+        if (week < told.fedKgByWeek.size() && told.fedKgByWeek[week] > 0) bar.measured = told.fedKgByWeek[week];
+        top = std::max(top, bar.measured.value_or(0));
+        story.bars.bars.push_back(bar);
+    }
     story.bars.top = drawing::roundTop(top);
     story.bars.title = PartStories::tr("food, fresh, a week");
-    story.bars.value = feedings ? PartStories::tr("at most %1").arg(ui::massText(top)) : PartStories::tr("none");
+    story.bars.value = told.feedings ? PartStories::tr("at most %1").arg(ui::massText(top)) : PartStories::tr("none");
     QStringList put;
-    if (feedings) put << PartStories::tr("%1 of food in %2", "an amount; so many feedings").arg(ui::massText(foodKg), PartStories::tr("%n feeding(s)", nullptr, feedings));
-    if (beddingKg > 0) put << PartStories::tr("%1 of bedding").arg(ui::massText(beddingKg));
-    if (coverKg > 0) put << PartStories::tr("%1 of paper over it").arg(ui::massText(coverKg));
+    if (told.feedings) put << PartStories::tr("%1 of food in %2", "an amount; so many feedings").arg(ui::massText(told.fedKg), PartStories::tr("%n feeding(s)", nullptr, told.feedings));
+    if (told.beddingKg > 0) put << PartStories::tr("%1 of bedding").arg(ui::massText(told.beddingKg));
+    if (told.coverKg > 0) put << PartStories::tr("%1 of paper over it").arg(ui::massText(told.coverKg));
     story.facts.append({PartStories::tr("Put in, as it came"), put.join(QStringLiteral(", "))});
 }
 

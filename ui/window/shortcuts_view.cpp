@@ -3,6 +3,7 @@
 #include "core/materials/table.h"
 #include "ui/common/actions.h"
 #include "ui/common/panels.h"
+#include "ui/common/source_words.h"
 
 #include <QApplication>
 #include <QDialogButtonBox>
@@ -122,7 +123,7 @@ AboutView::AboutView(const QString& version, QWidget* parent) : ui::View{parent}
                                      "source, and what rests on memory or judgement, is marked so."));
     QStringList sources;
     for (const materials::Material& material : materials::Table::builtIn().rows()) {
-        const QString source = QString::fromStdString(material.source);
+        const QString source = ui::sourceWords(std::string_view{material.source});
         if (!source.isEmpty() && !sources.contains(source)) sources << source;
     }
     say(tr("Sources of the materials table"), sources.join(QStringLiteral("\n")));
