@@ -1,13 +1,16 @@
 #include "ui/common/panels.h"
 
+#include "ui/common/flow_layout.h"
+
 #include <QAbstractSpinBox>
 #include <QComboBox>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QStyle>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace tierloam::ui {
 
@@ -62,6 +65,72 @@ public:
     }
 };
 
+/// The title with the buttons at the end of its line; where both have no room there, the buttons in lines of their own beneath it. The line
+/// of words under them has the whole width.
+class HeadLayout final : public QLayout {
+public:
+    HeadLayout(QWidget* parent, QLabel* title, QWidget* buttons, QLabel* line) : QLayout{parent}, title_{title}, buttons_{buttons}, line_{line}
+    {
+        setContentsMargins(0, 0, 0, 0);
+        for (QWidget* each : {static_cast<QWidget*>(title), buttons, static_cast<QWidget*>(line)}) addWidget(each);
+    }
+    ~HeadLayout() override { qDeleteAll(items_); }
+    void addItem(QLayoutItem* item) override { items_.append(item); }
+    QLayoutItem* itemAt(int index) const override { return items_.value(index); }
+    QLayoutItem* takeAt(int index) override { return index >= 0 && index < items_.size() ? items_.takeAt(index) : nullptr; }
+    int count() const override { return static_cast<int>(items_.size()); }
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override { return lay(QRect{0, 0, width, 0}, false); }
+    QSize minimumSize() const override { return {buttons_->layout()->minimumSize().width(), title_->fontMetrics().height()}; }
+    QSize sizeHint() const override
+    {
+        const int width = title_->fontMetrics().horizontalAdvance(title_->text()) + gap + buttons_->layout()->sizeHint().width();
+        return {width, heightForWidth(width)};
+    }
+    void setGeometry(const QRect& rect) override
+    {
+        QLayout::setGeometry(rect);
+        lay(rect, true);
+    }
+
+private:
+    static constexpr int gap = 12, between = 2;
+
+    int lay(const QRect& rect, bool place) const
+    {
+        const auto put = [&](QWidget* widget, QRect box) {
+            if (place) widget->setGeometry(QStyle::visualRect(parentWidget()->layoutDirection(), rect, box));
+        };
+        const int width = rect.width();
+        const int buttons = buttons_->layout()->sizeHint().width();
+        const bool beside = title_->fontMetrics().horizontalAdvance(title_->text()) + gap + buttons <= width;
+        const int forTitle = beside ? width - gap - buttons : width;
+        const int buttonsHigh = buttons_->layout()->heightForWidth(beside ? buttons : width);
+        const int titleHigh = std::max(title_->heightForWidth(forTitle), title_->fontMetrics().height());
+        int y = rect.top();
+        if (beside) {
+            const int high = std::max(titleHigh, buttonsHigh);
+            put(title_, {rect.left(), y, forTitle, high});
+            put(buttons_, {rect.left() + width - buttons, y, buttons, buttonsHigh});
+            y += high;
+        } else {
+            put(title_, {rect.left(), y, width, titleHigh});
+            y += titleHigh + between;
+            put(buttons_, {rect.left(), y, width, buttonsHigh});
+            y += buttonsHigh;
+        }
+        const int lineHigh = line_->text().isEmpty() ? 0 : line_->heightForWidth(width);
+        if (lineHigh > 0) y += between;
+        put(line_, {rect.left(), y, width, lineHigh});
+        return y + lineHigh - rect.top();
+    }
+
+    QLabel* title_;
+    QWidget* buttons_;
+    QLabel* line_;
+    QList<QLayoutItem*> items_;
+};
+
 }
 
 QLabel* makeLabel(const QString& text, TextRole role, QWidget* parent, bool wraps)
@@ -109,28 +178,16 @@ QFrame* makeHairline(QWidget* parent)
     return line;
 }
 
-PageHead::PageHead(QWidget* parent)
-    : QWidget{parent}, title_{makeLabel({}, TextRole::title, this, true)}, line_{makeLabel({}, TextRole::muted, this, true)}, buttons_{new QHBoxLayout}
+PageHead::PageHead(QWidget* parent) : QWidget{parent}, title_{makeLabel({}, TextRole::title, this, true)}, line_{makeLabel({}, TextRole::muted, this, true)}
 {
     title_->setObjectName(QStringLiteral("pageTitle"));
     line_->setObjectName(QStringLiteral("pageLine"));
-    for (QLabel* label : {title_, line_}) {
-        label->setMinimumWidth(0);
-        QSizePolicy policy{QSizePolicy::Ignored, QSizePolicy::Preferred};
-        policy.setHeightForWidth(true);
-        label->setSizePolicy(policy);
-    }
-    auto* row = new QHBoxLayout;
-    row->addWidget(title_, 1);
-    buttons_->setSpacing(8);
-    row->addLayout(buttons_);
-    row->setAlignment(buttons_, Qt::AlignTop);
-    // The line has the whole width: beside the buttons there would be no room for it in large text.
-    auto* rows = new QVBoxLayout{this};
-    rows->setContentsMargins(0, 0, 0, 0);
-    rows->setSpacing(2);
-    rows->addLayout(row);
-    rows->addWidget(line_);
+    auto* box = new QWidget{this};
+    buttons_ = new FlowLayout{box, 8};
+    new HeadLayout{this, title_, box, line_};
+    QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Minimum};
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
 void PageHead::setTitle(const QString& title)

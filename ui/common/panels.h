@@ -3,7 +3,7 @@
 #include <QFrame>
 #include <QString>
 
-class QHBoxLayout;
+class QLayout;
 class QLabel;
 class QPushButton;
 class QToolButton;
@@ -57,7 +57,7 @@ public:
 private:
     QLabel* title_;
     QLabel* line_;
-    QHBoxLayout* buttons_;
+    QLayout* buttons_;
 };
 
 /// Name and description for people who do not see the widget.

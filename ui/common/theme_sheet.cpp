@@ -76,7 +76,11 @@ QComboBox QLineEdit { border: none; padding: 0px; min-height: 0px; background: t
 QComboBox QLineEdit:focus { border: none; padding: 0px; }
 QCheckBox { color: @ink; spacing: 7px; border: 2hair solid transparent; border-radius: 5px; }
 QCheckBox:focus, QSlider:focus { border: 2hair solid @moss; }
-QSlider { border: 2hair solid transparent; border-radius: 5px; }
+QSlider { border: 2hair solid transparent; border-radius: 5px; min-height: 20px; }
+QSlider::groove:horizontal { height: 4px; background: @line; border-radius: 2px; }
+QSlider::sub-page:horizontal { background: @moss; border-radius: 2px; }
+QSlider::handle:horizontal { width: 14px; margin: -6px 0; background: @panel; border: 2hair solid @outline; border-radius: 8px; }
+QSlider::handle:horizontal:disabled { border-color: @line; }
 QCheckBox::indicator { width: 15px; height: 15px; }
 QComboBox QAbstractItemView { background: @panel; color: @ink; border: 1hair solid @line; selection-background-color: @mossSoft; selection-color: @ink; }
 

@@ -132,6 +132,9 @@ void JournalPage::buildFilters(QVBoxLayout* rows)
         auto* box = new ui::FieldCombo{filters_};
         box->setObjectName(object);
         box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        const auto narrow = [this, box] { box->setMaximumWidth(theme_.px(180)); }; // two in a line of a small window in large letters
+        narrow();
+        connect(&theme_, &ui::Theme::changed, box, narrow);
         ui::setAccess(box, name);
         flow->addWidget(box);
         return box;
