@@ -7,6 +7,7 @@
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/portrait/portrait.h"
+#include "ui/window/desktop_notes.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 #include "ui/window/one_window.h"
@@ -30,11 +31,12 @@ struct Start {
     std::unique_ptr<ui::Settings> settings;
     ui::SystemDialogs dialogs;
     std::unique_ptr<ui::Theme> theme;
+    std::unique_ptr<window::DesktopNotes> desktop;
 };
 
 window::MainWindow::Needs needsOf(Start& start, std::shared_ptr<const household::Clock> clock)
 {
-    return {std::move(clock), *start.theme, start.dialogs, *start.settings, {}, QCoreApplication::applicationVersion(), true, useLanguage};
+    return {std::move(clock), *start.theme, start.dialogs, *start.settings, {}, QCoreApplication::applicationVersion(), true, useLanguage, start.desktop.get()};
 }
 
 void complainAll(const window::MainWindow& window)
@@ -104,6 +106,7 @@ int startWindow(int& argc, char** argv, const CommandLine& call)
 
     const QString file = call.demo ? QString{} : call.file.isEmpty() ? window::lastFile(*start.settings) : call.file;
     if (!file.isEmpty() && window::OneWindow::raiseOther(file)) return exitDone;
+    start.desktop = window::systemDesktopNotes();
     auto needs = needsOf(start, std::make_shared<household::SystemClock>());
     needs.household.estimatesFolder = QStandardPaths::writableLocation(QStandardPaths::GenericCacheLocation) + QStringLiteral("/tierloam");
     needs.household.program = TIERLOAM_VERSION;

@@ -547,6 +547,10 @@
         <source>Columns…</source>
         <translation>Spalten…</translation>
     </message>
+    <message>
+        <source>&amp;Tell on the desktop what is due today</source>
+        <translation>Auf dem &amp;Desktop melden, was heute fällig ist</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -6765,6 +6769,19 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 · usual feeding about %2 a week</source>
         <translation>%1 · übliches Futter etwa %2 je Woche</translation>
     </message>
+    <message>
+        <source>at most %1</source>
+        <comment>food that is borne this week</comment>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
+        <translation>Mehr verträgt der Stapel diese Woche nicht, wie im Futterplan: darüber liegt die Wahrscheinlichkeit von zu wenig Luft oder zu warmem Bett über 5 %, oder es passt nicht hinein.</translation>
+    </message>
+    <message>
+        <source>%1 One click writes down %2, with its cover.</source>
+        <translation>%1 Ein Klick trägt %2 ein, mit Abdeckung.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -12584,6 +12601,28 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Stock</source>
         <comment>worms, to be put in</comment>
         <translation>Einsetzen</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::DueNotice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what to do</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) due today</source>
+        <translation>
+            <numerusform>Heute ist %n Sache fällig</numerusform>
+            <numerusform>Heute sind %n Sachen fällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -500,6 +500,23 @@
         </message>
     </context>
     <context>
+        <name>tierloam::window::DueNotice</name>
+        <message numerus="yes">
+            <source>%n thing(s) due today</source>
+            <translation>
+                <numerusform>%n thing due today</numerusform>
+                <numerusform>%n things due today</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %n more</source>
+            <translation>
+                <numerusform>and %n more</numerusform>
+                <numerusform>and %n more</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::window::MainWindow</name>
         <message numerus="yes">
             <source>Import %n entry(ies)</source>

@@ -547,6 +547,10 @@
         <source>Columns…</source>
         <translation>Columnas…</translation>
     </message>
+    <message>
+        <source>&amp;Tell on the desktop what is due today</source>
+        <translation>&amp;Avisar en el escritorio de lo que toca hoy</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -6766,6 +6770,19 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 · usual feeding about %2 a week</source>
         <translation>%1 · lo habitual, unos %2 por semana</translation>
     </message>
+    <message>
+        <source>at most %1</source>
+        <comment>food that is borne this week</comment>
+        <translation>como mucho %1</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
+        <translation>Lo máximo que se tolera esta semana, como en el plan de alimentación: con más, la probabilidad de poco aire o de un lecho demasiado caliente supera el 5 %, o no cabe.</translation>
+    </message>
+    <message>
+        <source>%1 One click writes down %2, with its cover.</source>
+        <translation>%1 Un clic anota %2, con su cobertura.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -12585,6 +12602,28 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Stock</source>
         <comment>worms, to be put in</comment>
         <translation>Poner</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::DueNotice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what to do</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) due today</source>
+        <translation>
+            <numerusform>%n cosa toca hoy</numerusform>
+            <numerusform>%n cosas tocan hoy</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
     </message>
 </context>
 <context>

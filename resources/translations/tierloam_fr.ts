@@ -547,6 +547,10 @@
         <source>Columns…</source>
         <translation>Colonnes…</translation>
     </message>
+    <message>
+        <source>&amp;Tell on the desktop what is due today</source>
+        <translation>&amp;Annoncer sur le bureau ce qui est à faire aujourd’hui</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -6765,6 +6769,19 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 · usual feeding about %2 a week</source>
         <translation>%1 · d’habitude environ %2 par semaine</translation>
     </message>
+    <message>
+        <source>at most %1</source>
+        <comment>food that is borne this week</comment>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
+        <translation>Le maximum supporté cette semaine, comme dans le plan d’alimentation : au-delà, le risque de manque d’air ou de litière trop chaude dépasse 5 %, ou cela ne tient pas.</translation>
+    </message>
+    <message>
+        <source>%1 One click writes down %2, with its cover.</source>
+        <translation>%1 Un clic inscrit %2, avec sa couverture.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -12584,6 +12601,28 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Stock</source>
         <comment>worms, to be put in</comment>
         <translation>Mettre</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::window::DueNotice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, what to do</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) due today</source>
+        <translation>
+            <numerusform>%n chose à faire aujourd’hui</numerusform>
+            <numerusform>%n choses à faire aujourd’hui</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %n de plus</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -71,6 +71,8 @@ private:
 class WindowTest : public testing::Test {
 protected:
     static constexpr int patience = 20000; ///< ms until a test gives up waiting
+    DesktopNotes* desktop_ = nullptr;      ///< set before SetUp() by tests of what is told there
+    Day today_ = tests::sampleToday();     ///< of the clock of the next window that is made
 
     void SetUp() override
     {
@@ -100,7 +102,7 @@ protected:
             return std::shared_ptr<const reckoning::Reckoning>{none};
         };
         window_ = std::make_unique<MainWindow>(
-            MainWindow::Needs{std::make_shared<household::FixedClock>(tests::sampleToday(), 18 * 60 + 42), *theme_, answers_, *settings_, household, QStringLiteral("1.2.3")});
+            MainWindow::Needs{std::make_shared<household::FixedClock>(today_, 18 * 60 + 42), *theme_, answers_, *settings_, household, QStringLiteral("1.2.3"), true, {}, desktop_});
     }
     void show(QSize size = {1440, 900})
     {

@@ -43,6 +43,7 @@ constexpr ActionRow rows[] = {
     {ActionId::pageRotation, Where::window, "pageRotation", QT_TRANSLATE_NOOP("Actions", "R&otation"), "Ctrl+4"},
     {ActionId::goDue, Where::window, "goDue", QT_TRANSLATE_NOOP("Actions", "Go to the &due list"), "F6"},
     {ActionId::doDue, Where::window, "doDue", QT_TRANSLATE_NOOP("Actions", "Do the &first thing due"), "Ctrl+D"},
+    {ActionId::notifyDue, Where::window, "notifyDue", QT_TRANSLATE_NOOP("Actions", "&Tell on the desktop what is due today"), "Ctrl+Alt+T"},
     {ActionId::themeLight, Where::window, "themeLight", QT_TRANSLATE_NOOP("Actions", "&Light colours"), "Ctrl+Alt+L"},
     {ActionId::themeDark, Where::window, "themeDark", QT_TRANSLATE_NOOP("Actions", "&Dark colours"), "Ctrl+Alt+D"},
     {ActionId::themeSystem, Where::window, "themeSystem", QT_TRANSLATE_NOOP("Actions", "Colours &as the system"), "Ctrl+Alt+S"},

@@ -21,7 +21,7 @@ enum class ActionId {
     // window
     newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, stackSheet, trayLabels, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
-    pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue,
+    pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue, notifyDue,
     themeLight, themeDark, themeSystem, measuresSystem, measuresMetric, measuresUs, languageSystem, languageEnglish, languageGerman, languageSpanish, languageFrench, fontLarger, fontSmaller, fontNormal, lessMotion, fullScreen, shortcuts, copyReport, about,
     // shelf: the chosen stack
     feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,

@@ -140,6 +140,30 @@ QString massText(double kg)
     return withUnit(shownNumber(kg, shown), unitText(shown.unit));
 }
 
+Amount massAmount(double kg)
+{
+    const Shown shown = massShown(kg);
+    if (shown.unit == Unit::g) return {std::round(kg * 100.0) * 10.0, Unit::g};
+    const double scale = std::pow(10.0, shown.decimals);
+    return {std::round(kg / shown.size * scale) / scale, shown.unit};
+}
+
+Amount volumeAmount(double litres)
+{
+    if (chosen == Measures::us) return {std::max(std::round(litres / inBaseUnit(Unit::floz)), 1.0), Unit::floz};
+    return litres < 1.0 ? Amount{std::max(std::round(litres * 100.0) * 10.0, 10.0), Unit::mL} : Amount{std::round(litres * 10.0) / 10.0, Unit::L};
+}
+
+Amount mostOf(double kg)
+{
+    const Shown shown = massShown(kg);
+    if (shown.unit == Unit::g) return {std::floor(std::max(kg, 0.0) * 100.0 + 1e-6) * 10.0, Unit::g};
+    const double scale = std::pow(10.0, shown.decimals);
+    return {std::floor(std::max(kg, 0.0) / shown.size * scale + 1e-6) / scale, shown.unit};
+}
+
+QString mostText(double kg) { return amountText(mostOf(kg)); }
+
 QString massBand(const reckoning::Band& kg)
 {
     const Shown shown = massShown(kg.p50);

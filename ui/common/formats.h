@@ -21,6 +21,13 @@ QString amountText(const Amount& amount);
 
 /// "450 g", "1.1 kg", "12 kg".
 QString massText(double kg);
+/// What an estimate asks for, as an amount to record in the window's units: 70 g, 1.2 kg, 350 mL.
+Amount massAmount(double kg);
+Amount volumeAmount(double litres);
+/// A limit as an amount to record, in the unit and steps of massText but rounded downwards: 450 g, 1.6 kg, 3.5 lb.
+Amount mostOf(double kg);
+/// The same in words, wherever "at most" is said.
+QString mostText(double kg);
 /// "1.1 kg (0.9–1.4)": value, then the 90 % range in the same unit.
 QString massBand(const reckoning::Band& kg);
 /// Only the range: "0.9–1.4", in the unit that massText gives the median.

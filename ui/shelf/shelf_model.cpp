@@ -5,6 +5,7 @@
 #include "ui/shelf/shelf_series.h"
 #include "ui/shelf/shelf_verdict.h"
 #include "ui/shelf/shelf_words.h"
+#include "ui/shelf/usual_acts.h"
 
 #include <QCoreApplication>
 
@@ -102,6 +103,15 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     const QString today = ShelfModelWords::tr("Writes down for today, at one click:");
     stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("%1 %2 %3, and %4 of paper over it").arg(today, feed, food, ui::amountText(*usual.coverWithFeed))
                                         : ShelfModelWords::tr("%1 %2 %3").arg(today, feed, food);
+    const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(stack.key) : nullptr;
+    if (reckoned && stack.canFeed && !reckoned->now.slots.empty()) {
+        const auto borne = borneFeeding(usual, inputs.journal->materials, reckoned);
+        stack.limitBelowUsual = borne.has_value();
+        stack.limitLabel = ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::mostText(reckoned->forecast.feedHighKg));
+        stack.limitTip = ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
+        stack.feedTip += u' ' % stack.limitTip;
+        if (borne) stack.limitTip = ShelfModelWords::tr("%1 One click writes down %2, with its cover.").arg(stack.limitTip, ui::amountText(*borne));
+    }
     stack.waterTip = ShelfModelWords::tr("%1 %2 of water into the tray being fed").arg(today, ui::amountText(usual.water));
     stack.drainTip = ShelfModelWords::tr("%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. "
                                          "A few worms in it are normal: put them back.").arg(today, ui::amountText(usual.drain));

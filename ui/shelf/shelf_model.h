@@ -55,6 +55,8 @@ struct StackModel {
     std::vector<Part> parts;         ///< the sump first, then slots from the bottom up
     QString value;                   ///< what the whole drawing says, in a few sentences
     QString feedLabel, waterLabel, drainLabel; ///< on the buttons, with the usual amount
+    QString limitLabel, limitTip;    ///< what is borne this week, as due list and feeding plan say it; empty when it is not known
+    bool limitBelowUsual = false;    ///< then one click writes down what is borne
     QString feedTip, waterTip, drainTip;       ///< what one click writes down
     bool canFeed = false, canDrain = false;    ///< a tray stands that takes food; the stack stands today and the file can be written
     QString whyNot;                            ///< why a button cannot be pressed

@@ -76,6 +76,7 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     column->addLayout(inset(dates_));
 
     connect(board_, &ShelfBoard::feedWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::feed); });
+    connect(board_, &ShelfBoard::borneWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::feed, true); });
     connect(board_, &ShelfBoard::waterWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::water); });
     connect(board_, &ShelfBoard::drainWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::drain); });
     connect(board_, &ShelfBoard::moreWanted, this, [this](const QString& stack) { openPanel(stack, std::nullopt); });
@@ -239,9 +240,11 @@ const journal::Standing* ShelfPage::standingOf(const QString& stack) const
     return standing && !standing->retired ? standing : nullptr;
 }
 
-void ShelfPage::recordUsual(const QString& stack, FormKind kind)
+void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIsBorne)
 {
-    const household::Usual usual = household_.usual(stack.toStdString());
+    household::Usual usual = household_.usual(stack.toStdString());
+    if (const auto reckoning = household_.reckoning(); onlyWhatIsBorne && reckoning)
+        usual.feed = borneFeeding(usual, household_.journal()->materials, reckoning->stack(stack.toStdString())).value_or(usual.feed);
     const journal::Entries entries = usualEntries(kind, usual, stack.toStdString(), household_.today());
     const journal::Standing* standing = standingOf(stack);
     if (entries.empty() || !standing || model_->past()) {

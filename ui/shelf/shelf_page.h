@@ -54,7 +54,8 @@ public:
     FormHost* host() const { return host_; }
 
     /// Writes the usual amount down for today: feed (with its usual cover), water or drain. Other kinds open their form.
-    void recordUsual(const QString& stack, forms::FormKind kind);
+    /// With `onlyWhatIsBorne` a feeding is cut to what the stack bears this week.
+    void recordUsual(const QString& stack, forms::FormKind kind, bool onlyWhatIsBorne = false);
     /// Opens a form in place; false when a form that was begun is open and stays.
     bool openForm(const QString& stack, forms::FormKind kind, std::optional<int> slot = std::nullopt);
     /// The feed form with that feeding and day filled in; false as above.

@@ -5,6 +5,7 @@
 #include "ui/shelf/strips_view.h"
 #include "ui/shelf/verdict_box.h"
 
+#include <QLabel>
 #include <QPushButton>
 
 namespace tierloam::shelf {
@@ -35,6 +36,14 @@ void StackColumn::furnish()
         return button;
     };
     feed_ = add("feedButton", ui::Tone::moss, &StackColumn::feedWanted);
+    borne_ = add("borneButton", ui::Tone::amber, &StackColumn::borneWanted);
+    borne_->hide();
+    if (!compact_) {
+        limit_ = ui::makeLabel({}, ui::TextRole::smallMuted, buttons_);
+        limit_->setObjectName(QStringLiteral("limitLabel"));
+        limit_->hide();
+        flow_->addWidget(limit_);
+    }
     water_ = add("waterButton", ui::Tone::plain, &StackColumn::waterWanted);
     drain_ = add("drainButton", ui::Tone::plain, &StackColumn::drainWanted);
     more_ = add("moreButton", ui::Tone::plain, &StackColumn::moreWanted);
@@ -69,6 +78,14 @@ void StackColumn::fill()
         button->setEnabled(enabled);
     };
     named(feed_, stack.feedLabel, stack.feedTip, stack.canFeed);
+    named(borne_, stack.limitLabel, stack.limitTip, stack.canFeed);
+    borne_->setVisible(stack.limitBelowUsual);
+    if (limit_) {
+        limit_->setText(stack.limitLabel);
+        limit_->setToolTip(stack.limitTip);
+        ui::setAccess(limit_, stack.limitLabel, stack.limitTip);
+        limit_->setVisible(!stack.limitLabel.isEmpty() && !stack.limitBelowUsual);
+    }
     named(water_, stack.waterLabel, stack.waterTip, stack.canFeed);
     named(drain_, stack.drainLabel, stack.drainTip, stack.canDrain);
     more_->setToolTip(tr("Everything else that can be recorded for %1").arg(stack.title));

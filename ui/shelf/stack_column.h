@@ -8,6 +8,7 @@
 
 #include <memory>
 
+class QLabel;
 class QPushButton;
 
 namespace tierloam::ui {
@@ -47,11 +48,13 @@ public:
     QPushButton* feedButton() { furnish(); return feed_; }
     QPushButton* waterButton() { furnish(); return water_; }
     QPushButton* drainButton() { furnish(); return drain_; }
+    QPushButton* borneButton() { furnish(); return borne_; }
     QPushButton* moreButton() { furnish(); return more_; }
     std::string key() const { return canvas_->hasStack() ? canvas_->stack().key : std::string{}; }
 
 Q_SIGNALS:
     void feedWanted();
+    void borneWanted();              ///< what is borne of the usual feeding
     void waterWanted();
     void drainWanted();
     void moreWanted();
@@ -72,6 +75,8 @@ private:
     QWidget* buttons_ = nullptr;
     ui::FlowLayout* flow_ = nullptr;
     QPushButton *feed_ = nullptr, *water_ = nullptr, *drain_ = nullptr, *more_ = nullptr;
+    QPushButton* borne_ = nullptr;   ///< only while less than the usual is borne
+    QLabel* limit_ = nullptr;        ///< else; nullptr in a compact shelf, where the tip says it
     StripsView* strips_ = nullptr;
     ColumnRows rows_;
 };

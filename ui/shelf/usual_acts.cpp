@@ -76,7 +76,7 @@ journal::Entries usualEntries(FormKind kind, const household::Usual& usual, cons
     switch (kind) {
     case FormKind::feed:
         add(journal::Feed{usual.feed, usual.feedMaterial, {}});
-        if (usual.coverWithFeed) add(journal::Cover{usual.coverWithFeed, {}});
+        if (usual.coverWithFeed) add(journal::Cover{usual.coverWithFeed, usual.coverMaterial});
         break;
     case FormKind::water: add(journal::Water{usual.water}); break;
     case FormKind::drain: {
@@ -88,6 +88,17 @@ journal::Entries usualEntries(FormKind kind, const household::Usual& usual, cons
     default: break;
     }
     return entries;
+}
+
+std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning* stack)
+{
+    constexpr double leastWorthGiving = 0.05; // kg, as in the advice
+    if (stack == nullptr || stack->forecast.feedHighKg < leastWorthGiving) return std::nullopt;
+    const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
+    const auto usually = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
+    const Amount most = ui::mostOf(stack->forecast.feedHighKg);
+    if (!usually || usually->base() <= most.mass()->base() + 0.005) return std::nullopt;
+    return most;
 }
 
 QString usualLabel(FormKind kind, const household::Usual& usual, const QString& stack)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/household/household.h"
+#include "core/reckoning/reckoning.h"
 #include "ui/common/actions.h"
 #include "ui/forms/form_kind.h"
 
@@ -18,6 +19,9 @@ std::optional<int> daysMoved(ui::ActionId id);
 
 /// What one click on Feed, Water or Drain writes down: a feeding comes with its usual cover. Empty for every other kind.
 journal::Entries usualEntries(forms::FormKind kind, const household::Usual& usual, const std::string& stack, Day day);
+/// The limit of the feeding plan for this week where the usual feeding is above it, rounded downwards. nullopt: all of the usual is borne, or
+/// nothing is known, or less than 50 g is borne.
+std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning* stack);
 /// "Feed 450 g, Scullery": names the undo step.
 QString usualLabel(forms::FormKind kind, const household::Usual& usual, const QString& stack);
 

@@ -27,7 +27,6 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <cmath>
 
 namespace tierloam::window {
 
@@ -298,8 +297,7 @@ void Desk::openFormFor(const advice::Advice& advice)
 void Desk::writeUnwritten(const QString& stack, const advice::UnwrittenFeeding& feeding)
 {
     showPage(Page::shelf);
-    const Amount food = feeding.kg < 1.0 ? Amount{std::round(1000.0 * feeding.kg), Unit::g} : Amount{std::round(100.0 * feeding.kg) / 100.0, Unit::kg};
-    shelf_->openFeeding(stack, feeding.day, journal::Feed{food, feeding.material, std::nullopt});
+    shelf_->openFeeding(stack, feeding.day, journal::Feed{ui::massAmount(feeding.kg), feeding.material, std::nullopt});
 }
 
 void Desk::checkEntry(journal::EntryId id)

@@ -1,11 +1,11 @@
 #include "ui/window/due_acts.h"
 
 #include "ui/common/formats.h"
+#include "ui/shelf/usual_acts.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cmath>
 
 namespace tierloam::window {
 
@@ -17,9 +17,6 @@ using advice::Code;
 struct DueActs {
     Q_DECLARE_TR_FUNCTIONS(DueActs)
 };
-
-/// To 10 g, downwards: what is borne is a limit.
-Amount grams(double kg) { return kg < 1.0 ? Amount{std::floor(kg * 100.0 + 1e-6) * 10.0, Unit::g} : Amount{std::floor(kg * 100.0 + 1e-6) / 100.0, Unit::kg}; }
 
 /// The last of that kind in the stack; nullptr when there is none.
 template <class Action>
@@ -44,9 +41,9 @@ public:
         const bool drying = standing_->drying.has_value();
         switch (advice_.code) {
         case Code::feedDue:
-        case Code::hungry: return feeding(advice_.kg > 0.0 ? std::optional{grams(advice_.kg)} : std::nullopt, {});
+        case Code::hungry: return feeding(advice_.kg > 0.0 ? std::optional{ui::mostOf(advice_.kg)} : std::nullopt, {});
         case Code::tooEarly: return drying ? paper(std::nullopt) : feeding(std::nullopt, advice_.slot);
-        case Code::lowCarbon: return paper(grams(std::max(advice_.kg, 0.01)));
+        case Code::lowCarbon: return paper(ui::massAmount(std::max(advice_.kg, 0.01)));
         case Code::tooWet: return paper(std::nullopt);
         case Code::tooDry: return water();
         case Code::sumpFull: return flushes_ ? flush() : drain();
@@ -56,33 +53,31 @@ public:
     }
 
 private:
-    DueAct one(journal::Action action, std::optional<int> slot, const QString& what)
+    DueAct named(const QString& what, journal::Entries entries) const
     {
-        DueAct made;
-        add(made, std::move(action), slot);
-        made.label = DueActs::tr("%1: %2", "stack, what is recorded").arg(QString::fromStdString(advice_.stack), what);
-        return made;
+        return {std::move(entries), DueActs::tr("%1: %2", "stack, what is recorded").arg(QString::fromStdString(advice_.stack), what)};
     }
 
-    void add(DueAct& to, journal::Action action, std::optional<int> slot)
+    DueAct one(journal::Action action, std::optional<int> slot, const QString& what) const
     {
         journal::Entry entry;
         entry.date.day = today_;
         entry.stack = advice_.stack;
         entry.slot = slot;
         entry.action = std::move(action);
-        to.entries.push_back(std::move(entry));
+        return named(what, {std::move(entry)});
     }
 
     /// With its usual cover. The usual amount where none is named, and never more than is usual.
-    DueAct feeding(std::optional<Amount> borne, std::optional<int> slot)
+    DueAct feeding(std::optional<Amount> borne, std::optional<int> slot) const
     {
-        Amount food = borne.value_or(usual_.feed);
+        household::Usual given = usual_;
         const auto usually = usual_.feed.mass();
-        if (advice_.code == Code::feedDue && borne && usually && borne->mass() && borne->mass()->base() >= usually->base()) food = usual_.feed;
-        DueAct made = one(journal::Feed{food, usual_.feedMaterial, {}}, slot, DueActs::tr("feed %1", "amount").arg(ui::amountText(food)));
-        if (usual_.coverWithFeed) add(made, journal::Cover{usual_.coverWithFeed, usual_.coverMaterial}, slot);
-        return made;
+        const bool usualIsBorne = advice_.code == Code::feedDue && usually && borne && borne->mass()->base() >= usually->base();
+        if (borne && !usualIsBorne) given.feed = *borne;
+        journal::Entries entries = shelf::usualEntries(forms::FormKind::feed, given, advice_.stack, today_);
+        for (journal::Entry& entry : entries) entry.slot = slot;
+        return named(DueActs::tr("feed %1", "amount").arg(ui::amountText(given.feed)), std::move(entries));
     }
 
     DueAct paper(std::optional<Amount> amount)
@@ -95,16 +90,14 @@ private:
     std::optional<DueAct> water()
     {
         if (advice_.litres <= 0.0) return std::nullopt;
-        const Amount poured{std::round(1000.0 * advice_.litres), Unit::mL};
+        const Amount poured = ui::volumeAmount(advice_.litres);
         return one(journal::Water{poured}, advice_.slot, DueActs::tr("water %1", "amount").arg(ui::amountText(poured)));
     }
 
     /// The usual volume stands for what was not measured; the form takes what was.
-    DueAct drain()
+    DueAct drain() const
     {
-        journal::Drain drained;
-        drained.volume = usual_.drain;
-        return one(drained, {}, DueActs::tr("drain %1", "amount").arg(ui::amountText(usual_.drain)));
+        return named(DueActs::tr("drain %1", "amount").arg(ui::amountText(usual_.drain)), shelf::usualEntries(forms::FormKind::drain, usual_, advice_.stack, today_));
     }
 
     std::optional<DueAct> flush()

@@ -7,6 +7,7 @@
 #include "ui/trends/trends_page.h"
 #include "ui/window/demo.h"
 #include "ui/window/desk.h"
+#include "ui/window/due_notice.h"
 #include "ui/window/notices.h"
 #include "ui/window/one_window.h"
 #include "ui/window/recent_files.h"
@@ -25,7 +26,7 @@ namespace tierloam::window {
 
 MainWindow::MainWindow(const Needs& needs, QWidget* parent)
     : QMainWindow{parent}, clock_{needs.clock}, theme_{needs.theme}, dialogs_{needs.dialogs}, settings_{needs.settings},
-      householdSettings_{needs.household}, version_{needs.version}, shared_{needs.shared}, useLanguage_{needs.useLanguage}, notices_{new Notices}, body_{new QStackedWidget},
+      householdSettings_{needs.household}, version_{needs.version}, shared_{needs.shared}, useLanguage_{needs.useLanguage}, desktop_{needs.desktop}, notices_{new Notices}, body_{new QStackedWidget},
       oneWindow_{new OneWindow{this}}
 {
     setObjectName(QStringLiteral("mainWindow"));
@@ -125,6 +126,7 @@ void MainWindow::makeDesk()
     desk_ = new Desk{*household_, {theme_, settings_, *notices_, [this](ui::ActionId id) { return action(id); }, [this] { return clock_->minuteOfDay(); }}, body_};
     body_->addWidget(desk_);
     body_->setCurrentWidget(desk_);
+    if (desktop_ != nullptr && !isDemo(household_->path())) dueNotice_ = new DueNotice{*desk_->due(), *household_, settings_, *desktop_, desk_};
     connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
     connect(desk_->trends(), &trends::TrendsPage::saveAsked, this, &MainWindow::saveTrends);
     connect(desk_->trends(), &trends::TrendsPage::printAsked, this, &MainWindow::printTrends);

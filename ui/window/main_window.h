@@ -27,6 +27,8 @@ class JournalSheetView;
 
 namespace tierloam::window {
 
+class DesktopNotes;
+class DueNotice;
 class Notices;
 class OneWindow;
 
@@ -46,6 +48,7 @@ public:
         QString version;
         bool shared = true;          ///< other programs that are asked for the file find this window; not for portraits
         std::function<void(const QString&)> useLanguage; ///< all texts from now on in that language; empty for that of the system
+        DesktopNotes* desktop = nullptr; ///< outlives the window; nullptr: nothing is told on the desktop
     };
 
     explicit MainWindow(const Needs& needs, QWidget* parent = nullptr);
@@ -102,6 +105,7 @@ private:
     void chooseAndCreate();
     QString documents() const;
     void stepFont(int by);
+    void tellDueOnDesktop(bool on);
     void rename();
     // What keeps a household safe (main_window_safety.cpp).
     void saveCopy();
@@ -128,6 +132,7 @@ private:
     QString version_;
     bool shared_;
     std::function<void(const QString&)> useLanguage_;
+    DesktopNotes* desktop_;
     QHash<int, QAction*> actions_;
     QMenu* recentMenu_ = nullptr;
     QMenu* recordMenu_ = nullptr;
@@ -136,6 +141,7 @@ private:
     forms::Welcome* welcome_ = nullptr;
     std::unique_ptr<household::Household> household_;
     QPointer<Desk> desk_;
+    QPointer<DueNotice> dueNotice_;
     OneWindow* oneWindow_;
 };
 

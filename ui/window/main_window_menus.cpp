@@ -1,6 +1,7 @@
 #include "ui/shelf/shelf_page.h"
 #include "ui/window/bin_view.h"
 #include "ui/window/desk.h"
+#include "ui/window/due_notice.h"
 #include "ui/window/help_report.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
@@ -89,6 +90,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::pageHandbook, [this] { if (desk_) desk_->showPage(Desk::Page::handbook); });
     on(ui::ActionId::goDue, [this] { if (desk_) desk_->goDue(); });
     on(ui::ActionId::doDue, [this] { if (desk_) desk_->doFirstDue(); });
+    on(ui::ActionId::notifyDue, [this] { tellDueOnDesktop(action(ui::ActionId::notifyDue)->isChecked()); });
     on(ui::ActionId::themeLight, [this] { theme_.setMode(ui::ThemeMode::light); });
     on(ui::ActionId::themeDark, [this] { theme_.setMode(ui::ThemeMode::dark); });
     on(ui::ActionId::themeSystem, [this] { theme_.setMode(ui::ThemeMode::system); });
@@ -104,12 +106,19 @@ void MainWindow::makeActions()
     });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
     for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue, ui::ActionId::themeLight,
-                                  ui::ActionId::themeDark, ui::ActionId::themeSystem, ui::ActionId::lessMotion}) {
+                                  ui::ActionId::themeDark, ui::ActionId::themeSystem, ui::ActionId::lessMotion, ui::ActionId::notifyDue}) {
         action(id)->setCheckable(true);
     }
     auto* themes = new QActionGroup{this};
     for (const ui::ActionId id : {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem}) themes->addAction(action(id));
     makeLocaleActions();
+}
+
+/// Kept on this machine; with a household open what is due today is told at once, if it has not been told today.
+void MainWindow::tellDueOnDesktop(bool on)
+{
+    DueNotice::setWanted(settings_, on);
+    if (dueNotice_) dueNotice_->look();
 }
 
 void MainWindow::stepFont(int by)
@@ -143,7 +152,7 @@ void MainWindow::makeMenus()
     QMenu* view = menuBar()->addMenu(tr("&View"));
     fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation});
     view->addSeparator();
-    fill(view, {ui::ActionId::goDue, ui::ActionId::doDue});
+    fill(view, {ui::ActionId::goDue, ui::ActionId::doDue, ui::ActionId::notifyDue});
     view->addSeparator();
     QMenu* colours = view->addMenu(tr("&Colours"));
     fill(colours, {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem});
@@ -214,6 +223,7 @@ void MainWindow::syncActions()
     action(ui::ActionId::themeDark)->setChecked(theme_.mode() == ui::ThemeMode::dark);
     action(ui::ActionId::themeSystem)->setChecked(theme_.mode() == ui::ThemeMode::system);
     action(ui::ActionId::lessMotion)->setChecked(theme_.lessMotion());
+    action(ui::ActionId::notifyDue)->setChecked(DueNotice::wanted(settings_));
     syncLocaleActions();
     action(ui::ActionId::fontLarger)->setEnabled(theme_.fontScale() < ui::Theme::largestScale);
     action(ui::ActionId::fontSmaller)->setEnabled(theme_.fontScale() > ui::Theme::smallestScale);

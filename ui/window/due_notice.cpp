@@ -1,0 +1,47 @@
+#include "ui/window/due_notice.h"
+
+#include "core/quantity/day_text.h"
+#include "ui/window/due_list.h"
+
+#include <algorithm>
+
+namespace tierloam::window {
+
+namespace {
+
+const QString wantedKey = QStringLiteral("due/onDesktop");
+const QString toldKey = QStringLiteral("due/toldOn"); ///< a day, nothing of the household
+constexpr qsizetype mostLines = 4;
+
+}
+
+DueNotice::DueNotice(const DueList& due, const household::Household& household, ui::Settings& settings, DesktopNotes& notes, QObject* parent)
+    : QObject{parent}, due_{due}, household_{household}, settings_{settings}, notes_{notes}
+{
+    connect(&due_, &DueList::counted, this, [this] { look(); });
+    look();
+}
+
+bool DueNotice::wanted(const ui::Settings& settings) { return settings.value(wantedKey, false).toBool(); }
+
+void DueNotice::setWanted(ui::Settings& settings, bool on) { settings.setValue(wantedKey, on); }
+
+void DueNotice::look()
+{
+    if (!wanted(settings_) || !household_.reckoningIsCurrent()) return; // estimates of yesterday stand here first
+    const Day today = household_.today();
+    const QString day = QString::fromStdString(dayText(today));
+    if (settings_.value(toldKey).toString() == day) return;
+    QStringList lines;
+    for (const advice::Advice& each : due_.lines())
+        if (each.severity != advice::Severity::hint && each.on <= today) lines << tr("%1: %2", "stack, what to do").arg(QString::fromStdString(each.stack), QString::fromStdString(each.text));
+    if (lines.isEmpty()) return;
+    settings_.setValue(toldKey, day);
+    const int more = static_cast<int>(std::max<qsizetype>(lines.size() - mostLines, 0));
+    const QString title = tr("%n thing(s) due today", nullptr, static_cast<int>(lines.size()));
+    QString text = lines.mid(0, mostLines).join(u'\n');
+    if (more > 0) text += u'\n' + tr("and %n more", nullptr, more);
+    notes_.show(title, text);
+}
+
+}
