@@ -65,6 +65,12 @@ TEST_F(Formats, RangeThatSaysNothingIsLeftOut)
     EXPECT_EQ(plain(massBand({1.1, 1.1, 1.1})), "1.1 kg");
 }
 
+TEST_F(Formats, ValuesStayWithTheirUnitsInATextOfCore)
+{
+    EXPECT_EQ(unbroken(QStringLiteral("moisture 51 %; 3.7 L of 4 L, ready 0.02 : 1")), QStringLiteral("moisture 51\u00a0%; 3.7\u00a0L of 4\u00a0L, ready 0.02\u00a0:\u00a01"));
+    EXPECT_EQ(unbroken(QStringLiteral("5 days, 3 Lifts, 2 galleries, 4 : 12")), QStringLiteral("5 days, 3 Lifts, 2 galleries, 4 : 12"));
+}
+
 TEST_F(Formats, DecimalMarkFollowsTheLocale)
 {
     use("de_DE");

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <cmath>
@@ -221,6 +222,13 @@ QString temperatureBand(const reckoning::Band& celsius)
 QString percentText(double fraction)
 {
     return Formats::tr("%1\u00a0%").arg(numberText(fraction * 100.0, 0));
+}
+
+QString unbroken(QString text)
+{
+    static const QRegularExpression apart{QStringLiteral("(?<=\\d) (?=(?:: 1|%|g|kg|L|mL|cm|°C|mS/cm)(?![\\w]))")};
+    text.replace(apart, QStringLiteral("\u00a0"));
+    return text.replace(QStringLiteral("\u00a0: 1"), QStringLiteral("\u00a0:\u00a01"));
 }
 
 QString rateText(double gramsPerDay)

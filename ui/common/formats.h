@@ -45,6 +45,8 @@ QString temperatureText(double celsius);
 QString temperatureBand(const reckoning::Band& celsius);
 /// "93 %" of a fraction 0…1.
 QString percentText(double fraction);
+/// A text of core with its percentages, ratios and values held to their units, so that no line begins with a lone "%" or "L".
+QString unbroken(QString text);
 /// "31 g/d" of a rate in g dry matter per day.
 QString rateText(double gramsPerDay);
 QString rateBand(const reckoning::Band& gramsPerDay);

@@ -82,6 +82,7 @@ QSlider::sub-page:horizontal { background: @moss; border-radius: 2px; }
 QSlider::handle:horizontal { width: 14px; margin: -6px 0; background: @panel; border: 2hair solid @outline; border-radius: 8px; }
 QSlider::handle:horizontal:disabled { border-color: @line; }
 QCheckBox::indicator { width: 15px; height: 15px; }
+QCheckBox::indicator:unchecked { border: 1hair solid @outlineSoft; border-radius: 3px; background: @panel; }
 QComboBox QAbstractItemView { background: @panel; color: @ink; border: 1hair solid @line; selection-background-color: @mossSoft; selection-color: @ink; }
 
 QMenuBar { background: @rail; color: @ink; }

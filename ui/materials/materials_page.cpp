@@ -387,7 +387,7 @@ void MaterialsPage::fit()
     for (const auto each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no})
         welcome = std::max(welcome, metrics.horizontalAdvance(QString{ui::welcomeMark(each) % u' ' % ui::welcomeText(each)}) + theme_.px(24));
     for (int c = 0; c < MaterialsModel::columns; ++c) {
-        const int words = std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
+        const int words = c == MaterialsModel::favourite ? 0 : std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
         table_->setColumnWidth(c, std::max(letter * widths[c], words));
     }
     tellCautions();

@@ -30,7 +30,7 @@ QString sentence(const std::string& text)
 {
     QString said = QString::fromStdString(text).trimmed();
     if (!said.isEmpty()) said[0] = said[0].toUpper();
-    said.replace(QStringLiteral(" : 1"), QStringLiteral("\u00a0:\u00a01")).replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
+    said = ui::unbroken(said);
     return said.isEmpty() || said.endsWith(u'.') || said.endsWith(u'!') || said.endsWith(u'?') || said.endsWith(u'…') ? said : said % u'.';
 }
 

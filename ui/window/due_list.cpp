@@ -198,7 +198,7 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     const bool sump = advice.code == advice::Code::sumpFull || advice.code == advice::Code::drainageLow || advice.code == advice::Code::drainageHigh;
     grid->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, 0, 3, 1, Qt::AlignTop);
     const QString what = QString::fromStdString(advice.text);
-    const QString why = QString::fromStdString(advice.because);
+    const QString why = ui::unbroken(QString::fromStdString(advice.because));
     const QString when = ui::dueDay(advice.on, today);
     // The button stands beside the first line, so that the reasons have the whole width.
     grid->addWidget(ui::makeLabel(what, ui::TextRole::strong, line, true), 0, 1);
