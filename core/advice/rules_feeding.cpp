@@ -30,14 +30,14 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     QString reason = stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), mass(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mass(stack.forecast.feedHighKg));
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(atMost(stack.forecast.feedHighKg));
     // The same limit as in the feeding plan and beside the feeding button.
     if (const double usual = stack.record.usualFeedKgPerWeek; usual > stack.forecast.feedHighKg + 0.005)
         reason += say(QT_TRANSLATE_NOOP("Advice", "; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %"))
-                      .arg(mass(usual), mass(stack.forecast.feedHighKg));
-    const double most = stack.forecast.feedHighKg;
-    const QString what = most > amount + 0.005 ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2")).arg(mass(amount), mass(most))
-                                               : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1")).arg(mass(most));
+                      .arg(mass(usual), atMost(stack.forecast.feedHighKg));
+    const QString give = atMost(amount);
+    const QString most = atMost(stack.forecast.feedHighKg);
+    const QString what = give != most ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2")).arg(give, most) : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1")).arg(most);
     add(to, stack, Code::feedDue, Severity::due, top.slot, due, what, reason);
     to.back().kg = amount;
 }

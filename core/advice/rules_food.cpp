@@ -49,7 +49,7 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
     const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
         : stack.forecast.feedHighKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
-                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mass(stack.forecast.feedHighKg));
+                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(atMost(stack.forecast.feedHighKg));
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
             .arg(percent(air), mass(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), mass(top.unprocessedDryKg.p50)));
@@ -70,7 +70,7 @@ void hungry(const StackReckoning& stack, const TrayEstimate& top, std::vector<Ad
     if (give < leastWorthGiving) return;
     add(to, stack, Code::hungry, Severity::due, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1 this week: the worms live on their reserves")).arg(mass(give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
-            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mass(stack.forecast.feedLowKg), mass(stack.forecast.feedHighKg)));
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mass(stack.forecast.feedLowKg), atMost(stack.forecast.feedHighKg)));
     to.back().kg = give;
 }
 

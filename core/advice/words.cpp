@@ -4,6 +4,8 @@
 #include <QDate>
 #include <QLocale>
 
+#include <cmath>
+
 namespace tierloam::advice {
 
 namespace {
@@ -32,6 +34,12 @@ QString mass(double kg)
 {
     if (kg < 0.9995) return say(QT_TRANSLATE_NOOP("Advice", "%1 g")).arg(number(kg < 0.1 ? 1000.0 * kg : 10.0 * static_cast<int>(100.0 * kg + 0.5), 0));
     return say(QT_TRANSLATE_NOOP("Advice", "%1 kg")).arg(number(kg, 1));
+}
+
+QString atMost(double kg)
+{
+    const double step = kg < 0.9995 ? 0.01 : 0.1;
+    return mass(std::floor(kg / step + 1e-6) * step);
 }
 
 QString volume(double litres) { return say(QT_TRANSLATE_NOOP("Advice", "%1 L")).arg(number(litres, 1)); }

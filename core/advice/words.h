@@ -16,6 +16,7 @@ QString percent(double share);
 QString ratio(double feedToCast);
 /// "450 g" below 1 kg, else "1.2 kg".
 QString mass(double kg);
+QString atMost(double kg);   ///< as mass(), rounded downwards: a limit is not passed by its own words
 /// "3.2 L"
 QString volume(double litres);
 /// "today", "tomorrow", "Sunday" within six days, else "14 March" (with the year when it is another one).

@@ -189,6 +189,11 @@ TEST(Advice, FeedNeverExceedsWhatCanBeBorne)
     stack.record.lastFeed = in(-8);
     stack.forecast.feedHighKg = 0.4;
     EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("400 g"));
+    stack.forecast.feedHighKg = 0.588; // what a click records and what the shelf's button says is rounded downwards as well
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 580 g");
+    stack.forecast.feedHighKg = 1.29;
+    stack.forecast.feedUsualKg = 1.27;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg");
 }
 
 TEST(Advice, TrayFullNowOrWithinAWeek)

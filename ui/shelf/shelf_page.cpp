@@ -203,16 +203,18 @@ void ShelfPage::bringIntoView(const StackColumn& column)
     scroll_->ensureVisible(place.center().x(), place.y() + height / 2, place.width() / 2 + 20, height / 2);
 }
 
+QRect ShelfPage::seenPart() const { return {board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()}; }
+
 void ShelfPage::tellSeen()
 {
-    board_->showPart(QRect{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()});
+    board_->showPart(seenPart());
     seen_->start();
 }
 
 /// The next reckoning of many stacks begins with those that can be seen.
 void ShelfPage::tellShownFirst()
 {
-    const QRect seen{board_->mapFrom(scroll_->viewport(), QPoint{}), scroll_->viewport()->size()};
+    const QRect seen = seenPart();
     std::vector<std::string> stacks;
     for (const StackColumn* column : board_->columns())
         if (column->geometry().intersects(seen)) stacks.push_back(column->key());

@@ -87,6 +87,7 @@ protected:
 private:
     void refresh();
     void refreshPanel();
+    QRect seenPart() const; ///< of the board
     void tellSeen();
     void tellShownFirst();
     PartStory storyOf(const QString& stack, const journal::Standing& standing, std::optional<int> part) const;
