@@ -136,6 +136,14 @@ protected:
         settle();
     }
     void settle() { QCoreApplication::sendPostedEvents(); QCoreApplication::processEvents(); }
+    /// Until layouts of layouts have taken hold and what was thrown away is gone.
+    void settled()
+    {
+        for (int round = 0; round < 6; ++round) {
+            settle();
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+    }
 
     household::Household& household() { return *window_->household(); }
     Desk& desk() { return *window_->desk(); }

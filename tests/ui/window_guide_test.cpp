@@ -1,4 +1,5 @@
 // From the shelf to the handbook and back: symptoms, the guided harvest and bedding open their forms filled in.
+#include "tests/ui/sight.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/common/choice_field.h"
 #include "ui/forms/action_form.h"
@@ -9,6 +10,8 @@
 #include "ui/materials/bedding_bench.h"
 #include "ui/materials/materials_page.h"
 #include "ui/shelf/form_host.h"
+
+#include <set>
 
 namespace tierloam::window {
 
@@ -41,6 +44,73 @@ TEST_F(WindowTest, TwoClicksLeadFromAStackToTheRemedyOfItsSymptomAndAThirdToItsE
     form->record();
     ASSERT_TRUE(written(before + 1)) << "filled in as it is, it can be recorded";
     EXPECT_EQ(household().journal()->entries.back().action, expected.action);
+}
+
+// For each of the twelve, by clicks in the real window: the second one brings the first remedy wholly into sight, at the least size too; each remedy and each
+// look opens the form of its entry.
+TEST_F(WindowTest, TwoClicksLeadToTheRemedyOfEverySymptomAtEverySize)
+{
+    openSample();
+    for (const auto& [size, scale] : {std::pair{QSize{1440, 900}, 100}, {QSize{1000, 640}, 100}, {QSize{1000, 640}, 150}}) {
+        theme_->setFontScale(scale);
+        theme_->apply();
+        window_->resize(size);
+        settled();
+        for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) {
+            desk().showPage(Desk::Page::shelf);
+            desk().shelf()->chooseStack(QStringLiteral("Lean-to"));
+            settled();
+            ASSERT_TRUE(tests::wholeInSight(button("whatIsWrongButton")));
+            click(button("whatIsWrongButton")); // one
+            settled();
+            handbook::SymptomView* symptoms = desk().handbook()->symptoms();
+            QPushButton* chip = button(QStringLiteral("symptom%1").arg(s).toLatin1().constData(), symptoms);
+            // With large letters in the least window the symptoms have to be scrolled to before the second click.
+            if (scale == 100) { EXPECT_TRUE(tests::wholeInSight(chip)) << size.width() << " " << scale << " " << s << ": no scrolling between the clicks"; }
+            click(chip); // two
+            settled();
+            ASSERT_FALSE(symptoms->ranked().empty());
+            const auto* card = symptoms->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(symptoms->ranked().front().cause)));
+            ASSERT_NE(card, nullptr);
+            const auto* remedy = card->findChild<QLabel*>(QStringLiteral("remedyText"));
+            ASSERT_NE(remedy, nullptr);
+            EXPECT_TRUE(tests::canBeRead(remedy)) << size.width() << " " << scale << " symptom " << s;
+        }
+        const auto* last = desk().handbook()->symptoms()->findChild<QLabel*>(QStringLiteral("remedyText"));
+        desk().handbook()->symptoms()->ensureVisible(0, 100000);
+        settled();
+        EXPECT_FALSE(tests::wholeInSight(last)) << "a remedy that is scrolled away is not in sight";
+    }
+    theme_->setFontScale(100);
+    theme_->apply();
+}
+
+TEST_F(WindowTest, EachRemedyAndEachLookOpensTheFormOfItsEntry)
+{
+    openSample();
+    std::set<std::pair<int, int>> opened;
+    for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) {
+        for (int n = 0;; ++n) {
+            desk().shelf()->closePanel(true);
+            desk().shelf()->chooseStack(QStringLiteral("Lean-to"));
+            desk().showSymptoms();
+            desk().handbook()->symptoms()->choose(static_cast<guide::Symptom>(s));
+            settled();
+            QList<QPushButton*> leads;
+            for (const char* name : {"remedy", "look"})
+                for (auto* each : desk().handbook()->symptoms()->findChildren<QPushButton*>(QString::fromLatin1(name)))
+                    if (each->isVisible()) leads << each;
+            ASSERT_GE(leads.size(), 4) << s;
+            if (n >= leads.size()) break;
+            leads[n]->click();
+            settled();
+            const auto* form = qobject_cast<forms::ActionForm*>(desk().shelf()->host()->content());
+            ASSERT_NE(form, nullptr) << s << ": " << leads[n]->accessibleName().toStdString() << " leads nowhere";
+            EXPECT_EQ(form->stack(), QStringLiteral("Lean-to"));
+            opened.insert({s, static_cast<int>(form->kind())});
+        }
+    }
+    EXPECT_GE(opened.size(), 30u);
 }
 
 TEST_F(WindowTest, GuidedHarvestOpensTheFormOfItsStep)
