@@ -8,7 +8,9 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QSignalSpy>
 #include <QTest>
+#include <QtCharts/QCategoryAxis>
 #include <QtCharts/QChart>
 
 namespace tierloam::trends {
@@ -154,6 +156,49 @@ TEST_F(ChartTest, PointerReadsTheDayBelowIt)
     QTest::mouseMove(chart_->viewport(), QPoint{static_cast<int>(plot.left() + share * plot.width()), static_cast<int>(plot.center().y())});
     ASSERT_TRUE(QTest::qWaitFor([&] { return seen.has_value(); }, 5000));
     EXPECT_NEAR(daysBetween(*seen, today_), 100, 1);
+}
+
+TEST_F(ChartTest, LabelsAreLaidOnlyWhenTheyChangeAndThenAtOnce)
+{
+    Period period = yearOf(today_);
+    chart_->setContents(Measure::processing, {waveOf(0, 300, today_)}, period, 40);
+    std::vector<std::unique_ptr<QSignalSpy>> heard;
+    for (QAbstractAxis* axis : chart_->chart()->axes()) heard.push_back(std::make_unique<QSignalSpy>(qobject_cast<QCategoryAxis*>(axis), &QCategoryAxis::categoriesChanged));
+    ASSERT_EQ(heard.size(), 2U);
+    chart_->setContents(Measure::processing, {waveOf(0, 200, today_)}, period, 40);
+    for (const auto& each : heard) EXPECT_EQ(each->count(), 0) << "the same labels were laid again";
+    const auto labels = [this](int axis) { return qobject_cast<QCategoryAxis*>(chart_->chart()->axes()[axis])->categoriesLabels(); };
+    const QStringList before = labels(0);
+    ASSERT_GE(before.size(), 3);
+    period.from += days{200};
+    chart_->setContents(Measure::processing, {waveOf(0, 200, today_)}, period, 300);
+    EXPECT_NE(labels(0), before);
+    EXPECT_GE(labels(0).size(), 3);
+    EXPECT_GE(labels(1).size(), 3);
+    // Each one more would lay out the chart once more.
+    for (const auto& each : heard) EXPECT_EQ(each->count(), 1);
+}
+
+TEST_F(ChartTest, ANewViewIsDrawnInOneFrame)
+{
+    struct Frames : QObject {
+        int count = 0;
+        bool eventFilter(QObject*, QEvent* event) override
+        {
+            count += event->type() == QEvent::Paint;
+            return false;
+        }
+    } frames;
+    Period period = yearOf(today_);
+    chart_->setContents(Measure::processing, {waveOf(0, 300, today_)}, period, 40);
+    chart_->show();
+    const auto settle = [] { for (int i = 0; i < 6; ++i) QCoreApplication::sendPostedEvents(), QCoreApplication::processEvents(); };
+    settle();
+    chart_->viewport()->installEventFilter(&frames);
+    period.from += days{90};
+    chart_->setContents(Measure::processing, {waveOf(0, 300, today_)}, period, 400);
+    settle();
+    EXPECT_EQ(frames.count, 1);
 }
 
 TEST(TrendTableTest, SaysWhatTheChartDraws)

@@ -1,5 +1,6 @@
 #include "ui/trends/plot_layer.h"
 
+#include "ui/trends/dense_ink.h"
 #include "ui/trends/trend_words.h"
 
 #include <QFontMetricsF>
@@ -184,7 +185,8 @@ void PlotLayer::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
 {
     if (frame_.area.isEmpty()) return;
     if (!widget) { // on paper: as lines, not as a picture
-        paintAll(*painter);
+        DenseInk ink{*painter};
+        paintAll(ink);
         return;
     }
     const double sharp = widget->devicePixelRatioF();
@@ -194,26 +196,28 @@ void PlotLayer::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
         picture_.fill(Qt::transparent);
         QPainter inner{&picture_};
         inner.translate(-frame_.area.topLeft());
-        paintAll(inner);
+        DenseInk ink{inner, frame_.area, sharp};
+        paintAll(ink);
     }
     painter->drawPixmap(frame_.area.topLeft(), picture_);
 }
 
-void PlotLayer::paintAll(QPainter& painter) const
+void PlotLayer::paintAll(DenseInk& ink) const
 {
+    QPainter& painter = ink.painter();
     painter.save();
     painter.setClipRect(frame_.area, Qt::IntersectClip);
     painter.setRenderHint(QPainter::Antialiasing);
     paintForecastShade(painter);
-    for (const Series& series : series_) paintBand(painter, series);
-    paintBars(painter);
+    for (const Series& series : series_) paintBand(ink, series);
+    paintBars(ink);
     paintYields(painter);
     if (ready_) paintReadyLine(painter);
     for (const Series& series : series_) {
         paintTotals(painter, series);
         paintLogged(painter, series);
     }
-    for (const Series& series : series_) paintLines(painter, series);
+    for (const Series& series : series_) paintLines(ink, series);
     for (const Series& series : series_) paintMarks(painter, series);
     painter.restore();
 }
@@ -316,49 +320,53 @@ void eachBatch(const std::vector<Point>& points, Use use)
 
 }
 
-void PlotLayer::paintBand(QPainter& painter, const Series& series) const
+void PlotLayer::paintBand(DenseInk& ink, const Series& series) const
 {
-    const auto band = [&](const std::vector<Point>& all, const QBrush& fill) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(fill);
+    const auto band = [&](const DenseInk& on, const std::vector<Point>& all, const QBrush& fill) {
+        on.painter().setBrush(fill);
         eachBatch(all, [&](std::span<const Point> points) {
-            if (points.size() < 2) return;
-            QPolygonF outline;
-            outline.reserve(static_cast<qsizetype>(points.size() * 2));
-            for (const Point& point : points) outline << at(point.day, point.band.p95);
-            for (auto point = points.rbegin(); point != points.rend(); ++point) outline << at(point->day, point->band.p05);
-            painter.drawPolygon(outline);
+            QPolygonF high, low;
+            high.reserve(static_cast<qsizetype>(points.size() * 2)); // it takes both where they are one shape
+            low.reserve(static_cast<qsizetype>(points.size()));
+            for (const Point& point : points) {
+                high << at(point.day, point.band.p95);
+                low << at(point.day, point.band.p05);
+            }
+            on.between(high, low);
         });
     };
     const double share = grouped_ ? 0.14 : 0.22;
     QColor fill = linePen(series).color();
     fill.setAlphaF(static_cast<float>(share));
-    band(series.past, fill);
+    if (!series.past.empty()) ink.veiled(fill, [&](const DenseInk& on, const QColor& colour) { band(on, series.past, colour); });
     fill.setAlphaF(static_cast<float>(share * 0.7));
-    band(series.ahead, fill);
-    if (!series.changed.empty()) band(series.changed, changedBrush(grouped_ ? linePen(series).color() : palette_.ink));
+    if (!series.ahead.empty()) ink.veiled(fill, [&](const DenseInk& on, const QColor& colour) { band(on, series.ahead, colour); });
+    if (!series.changed.empty()) band(DenseInk{ink.painter()}, series.changed, changedBrush(grouped_ ? linePen(series).color() : palette_.ink));
 }
 
-void PlotLayer::paintLines(QPainter& painter, const Series& series) const
+void PlotLayer::paintLines(DenseInk& ink, const Series& series) const
 {
-    painter.setBrush(Qt::NoBrush);
-    const auto line = [&](const std::vector<Point>& all, const QPen& pen) {
-        painter.setPen(pen);
+    ink.painter().setBrush(Qt::NoBrush);
+    const auto line = [&](const DenseInk& on, const std::vector<Point>& all, const QPen& pen) {
+        on.painter().setPen(pen);
         eachBatch(all, [&](std::span<const Point> points) {
             QPolygonF way;
             way.reserve(static_cast<qsizetype>(points.size()));
             for (const Point& point : points) way << at(point.day, point.band.p50);
-            painter.drawPolyline(way);
+            on.polyline(way);
         });
     };
     QPen pen = linePen(series);
-    line(series.past, pen);
-    if (!series.changed.empty()) line(series.changed, changedPen(grouped_ ? pen.color() : palette_.ink, scale_));
+    line(ink, series.past, pen);
+    if (!series.changed.empty()) line(ink, series.changed, changedPen(grouped_ ? pen.color() : palette_.ink, scale_));
+    if (series.ahead.empty()) return;
     QColor faint = pen.color();
     faint.setAlphaF(0.75f);
-    pen.setColor(faint);
     if (!grouped_) pen.setStyle(Qt::DashLine);
-    line(series.ahead, pen);
+    ink.veiled(faint, [&](const DenseInk& on, const QColor& colour) {
+        pen.setColor(colour);
+        line(on, series.ahead, pen);
+    });
 }
 
 /// What was drained in all, as steps.
@@ -411,22 +419,26 @@ void PlotLayer::paintYields(QPainter& painter) const
     }
 }
 
-void PlotLayer::paintBars(QPainter& painter) const
+void PlotLayer::paintBars(DenseInk& ink) const
 {
     const auto many = static_cast<double>(series_.size());
     double place = 0;
     for (const Series& series : series_) {
         QColor fill = grouped_ ? penOf(series.place, palette_, 1).color() : palette_.water;
         fill.setAlphaF(palette_.isDark ? 0.75f : 0.8f);
-        for (const Bar& bar : series.bars) {
-            if (bar.perWeek <= 0) continue;
-            // A day stands at its end, where its estimate is: the days a bar sums lie before that.
-            const Day before = bar.from - std::chrono::days{1};
-            const QPointF from = at(before, 0);
-            const QPointF to = at(before + std::chrono::days{bar.days}, bar.perWeek);
-            const double gap = std::min((to.x() - from.x()) * 0.2, 2.0 * scale_);
-            const double width = (to.x() - from.x() - gap) / many;
-            painter.fillRect(QRectF{from.x() + gap / 2 + place * width, to.y(), width, from.y() - to.y()}, fill);
+        if (!series.bars.empty()) {
+            ink.veiled(fill, [&](const DenseInk& on, const QColor& colour) {
+                for (const Bar& bar : series.bars) {
+                    if (bar.perWeek <= 0) continue;
+                    // A day stands at its end, where its estimate is: the days a bar sums lie before that.
+                    const Day before = bar.from - std::chrono::days{1};
+                    const QPointF from = at(before, 0);
+                    const QPointF to = at(before + std::chrono::days{bar.days}, bar.perWeek);
+                    const double gap = std::min((to.x() - from.x()) * 0.2, 2.0 * scale_);
+                    const double width = (to.x() - from.x() - gap) / many;
+                    on.painter().fillRect(QRectF{from.x() + gap / 2 + place * width, to.y(), width, from.y() - to.y()}, colour);
+                }
+            });
         }
         place += 1;
     }

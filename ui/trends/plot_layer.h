@@ -11,6 +11,8 @@
 
 namespace tierloam::trends {
 
+class DenseInk;
+
 /// Colour and dashes of a stack among the stacks, the same in every chart; two stacks differ by both.
 QPen penOf(int place, const drawing::Palette& palette, double width);
 
@@ -44,12 +46,12 @@ public:
     void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
 
 private:
-    void paintAll(QPainter& painter) const;
+    void paintAll(DenseInk& ink) const;
     void paintForecastShade(QPainter& painter) const;
     void paintReadyLine(QPainter& painter) const;
-    void paintBand(QPainter& painter, const Series& series) const;
-    void paintLines(QPainter& painter, const Series& series) const;
-    void paintBars(QPainter& painter) const;
+    void paintBand(DenseInk& ink, const Series& series) const;
+    void paintLines(DenseInk& ink, const Series& series) const;
+    void paintBars(DenseInk& ink) const;
     void paintYields(QPainter& painter) const;
     void paintTotals(QPainter& painter, const Series& series) const;
     void paintLogged(QPainter& painter, const Series& series) const;

@@ -9,6 +9,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QSignalBlocker>
 #include <QtCharts/QCategoryAxis>
 #include <QtCharts/QChart>
 #include <QtCharts/QLineSeries>
@@ -35,6 +36,25 @@ QString unlike(QString label, QStringList& used)
     while (used.contains(label)) label += QChar{0x200b};
     used << label;
     return label;
+}
+
+using Labels = std::vector<std::pair<QString, double>>;
+
+/// Gives the axis these labels at these places. Each one that it is given or loses makes it lay out the whole chart: so it hears of the last alone, and
+/// of none when they are those it has.
+void relabel(QCategoryAxis& axis, double start, const Labels& labels)
+{
+    const QStringList had = axis.categoriesLabels();
+    const auto stands = [&](const QString& label, const auto& wanted) { return label == wanted.first && axis.endValue(label) == wanted.second; };
+    if (axis.startValue() == start && std::ranges::equal(had, labels, stands)) return;
+    QSignalBlocker quiet{axis};
+    if (labels.empty()) quiet.unblock();
+    for (const QString& label : had) axis.remove(label);
+    axis.setStartValue(start);
+    for (const auto& [label, place] : labels) {
+        if (label == labels.back().first) quiet.unblock();
+        axis.append(label, place);
+    }
 }
 
 }
@@ -67,23 +87,27 @@ TrendChart::TrendChart(const ui::Theme& theme, QWidget* parent) : QChartView{par
     ground_->attachAxis(values_);
     layer_ = new PlotLayer{chart()};
     crosshair_ = new Crosshair{chart()};
-    connect(&theme_, &ui::Theme::changed, this, [this] { style(); layTicks(); layValueTicks(); });
+    connect(&theme_, &ui::Theme::changed, this, [this] { style(); placeLayer(); layTicks(); layValueTicks(); });
     style();
+    placeLayer();
 }
 
 void TrendChart::setContents(Measure measure, std::vector<Series> series, const Period& period, double top, double bottom)
 {
+    const bool restyle = measure != measure_;
     measure_ = measure;
     series_ = std::move(series);
     period_ = period;
     top_ = top;
     bottom_ = bottom;
-    style();
+    if (restyle) style();
+    placeLayer();
     layTicks();
     layValueTicks();
     layer_->setContents(series_, period_, series_.size() > 1);
     layer_->setReadyLine(measure_ == Measure::feedToCast ? std::optional{readyAtRatio} : std::nullopt);
     setCursorDay(cursor_);
+    chart()->layout()->activate(); // else the axes would follow in a second frame
 }
 
 void TrendChart::style()
@@ -109,7 +133,6 @@ void TrendChart::style()
     const QColor own = measure_ == Measure::processing ? palette.moss : measure_ == Measure::colony ? palette.brick : measure_ == Measure::temperature ? palette.amber : palette.outline;
     layer_->setLook(palette, theme_.scale(), own, small);
     crosshair_->setLook(palette);
-    placeLayer();
 }
 
 void TrendChart::layValueTicks()
@@ -117,12 +140,11 @@ void TrendChart::layValueTicks()
     const AxisUnit unit = axisUnit(measure_);
     const bool log = measure_ == Measure::feedToCast;
     const auto place = [log](double value) { return log ? std::log10(value) : value; };
-    for (const QString& label : values_->categoriesLabels()) values_->remove(label);
     values_->setRange(place(bottom_), place(top_));
+    Labels labels;
     QStringList used;
-    const auto tick = [&](double base, double shown, int decimals) { values_->append(unlike(ui::numberText(shown, decimals), used), place(base)); };
+    const auto tick = [&](double base, double shown, int decimals) { labels.emplace_back(unlike(ui::numberText(shown, decimals), used), place(base)); };
     if (log) {
-        values_->setStartValue(place(bottom_) - 1);
         // 1, 2 and 5 of each decade where there is room, else the decades alone.
         const double room = plotRect().height() / (std::log10(top_ / bottom_) * 5.5 * QFontMetricsF{theme_.font(ui::TextSize::small)}.height());
         for (int decade = static_cast<int>(std::floor(std::log10(bottom_))); decade <= 2; ++decade)
@@ -132,6 +154,7 @@ void TrendChart::layValueTicks()
                 if (value < bottom_ * 0.999 || value > top_ * 1.001 || (each != 1.0 && room < 1.0)) continue;
                 tick(value, value, std::max(0, -decade));
             }
+        relabel(*values_, place(bottom_) - 1, labels);
         return;
     }
     // Three or four steps of a round number, fewer where labels would stand too close: the axis then draws none of them.
@@ -145,8 +168,8 @@ void TrendChart::layValueTicks()
         if (step >= rough * 0.999) break;
     }
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)) + (std::abs(step / size - 2.5) < 1e-9 ? 1 : 0));
-    values_->setStartValue(bottom_ - (top_ - bottom_));
     for (double k = std::ceil(low / step - 1e-9); k * step <= high + step * 1e-6; ++k) tick((k * step - unit.offset) / unit.factor, k * step, decimals);
+    relabel(*values_, bottom_ - (top_ - bottom_), labels);
 }
 
 void TrendChart::layTicks()
@@ -156,11 +179,11 @@ void TrendChart::layTicks()
     const auto fit = [&](const QString& label) {
         return std::clamp(static_cast<int>(plotWidth / (metrics.horizontalAdvance(label) * 1.5)), 2, 14);
     };
-    for (const QString& label : days_->categoriesLabels()) days_->remove(label);
-    days_->setRange(number(period_.from), number(period_.until));
-    days_->setStartValue(number(period_.from) - 1);
+    Labels labels;
     QStringList used;
-    for (const Tick& tick : timeTicks(period_.from, period_.until, fit(QStringLiteral("88 Mmm")), fit(QStringLiteral("8888")))) days_->append(unlike(tick.label, used), number(tick.day));
+    for (const Tick& tick : timeTicks(period_.from, period_.until, fit(QStringLiteral("88 Mmm")), fit(QStringLiteral("8888")))) labels.emplace_back(unlike(tick.label, used), number(tick.day));
+    days_->setRange(number(period_.from), number(period_.until));
+    relabel(*days_, number(period_.from) - 1, labels);
 }
 
 QRectF TrendChart::plotRect() const
