@@ -33,6 +33,11 @@ bool contradict(const Advice& a, const Advice& b)
 
 void settleContradictions(std::vector<Advice>& all)
 {
+    // What asks for a look gives way to what is known.
+    const std::vector<Advice> told = all;
+    std::erase_if(all, [&](const Advice& one) {
+        return one.look && std::any_of(told.begin(), told.end(), [&](const Advice& other) { return !other.look && contradict(one, other); });
+    });
     for (const Pair& pair : pairs)
         if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
 }

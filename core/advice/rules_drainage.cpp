@@ -9,7 +9,9 @@ namespace {
 
 constexpr int fullWithinDays = 7;
 constexpr int keptFullWithinDays = 10; ///< once raised, it stays until the date is further off than this
-constexpr int knownWithinDays = 14;    ///< nine of ten members have it full within these: the date is known
+constexpr int lookWithinDays = 14;     ///< one of ten members has it full within these: a look is worth its minute
+constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
+constexpr int lookAgainAfter = 5;      ///< days for which a look holds
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 // Litres a week and m² of tray; common practice, no source.
 constexpr double muchPerM2 = 12.0;
@@ -93,6 +95,25 @@ void rulesOfDrainage(const StackReckoning& stack, std::vector<Advice>& to)
 
 namespace {
 
+/// What runs off in a week is known to a factor of two before it has been measured, and a sump takes two months to fill. So one looks before the
+/// day that could be, not on the one that is likely; the level since the last drain tells the flow, and the day is told to within a few.
+bool isLookDue(const StackReckoning& stack)
+{
+    const reckoning::Dates& on = stack.forecast.sumpFullOn;
+    if (!on.p10 || *on.p10 > stack.asOf + std::chrono::days{lookWithinDays}) return false;
+    const auto& looked = stack.record.lastSumpLook;
+    const bool told = on.p90 && daysBetween(*on.p10, *on.p90) <= closeDays;
+    return !told && (!looked || daysBetween(*looked, stack.asOf) >= lookAgainAfter);
+}
+
+void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<Advice>& to)
+{
+    add(to, stack, Code::sumpFull, severity, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See how full the sump is")),
+        say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day"))
+            .arg(volume(stack.now.sumpL.p05), volume(stack.now.sumpL.p95), volume(stack.record.sumpCapacityL), when(*stack.forecast.sumpFullOn.p10, stack.asOf)));
+    to.back().look = reckoning::LookKind::sumpLevel;
+}
+
 /// A full sump runs over on the floor.
 void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
 {
@@ -102,18 +123,19 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
     const bool fullNow = capacity > 0.0 && level >= 0.97 * capacity;
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
     const int within = foreseenBefore(stack) ? keptFullWithinDays : fullWithinDays;
-    if (!fullNow && (!on.p50 || *on.p50 > stack.asOf + std::chrono::days{within})) return;
+    const bool likely = fullNow || (on.p50 && *on.p50 <= stack.asOf + std::chrono::days{within});
+    if (isLookDue(stack)) {
+        lookAtTheSump(stack, fullNow ? Severity::urgent : likely ? Severity::due : Severity::hint, to);
+        return;
+    }
+    if (!likely) return;
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volume(level), volume(capacity));
     if (fullNow) {
         add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),
             amount + say(QT_TRANSLATE_NOOP("Advice", "; what comes now runs on the floor")));
         return;
     }
-    // What runs off is hardly known before it has been measured a few times: then the date is a reason to see for oneself.
-    const bool known = on.p90 && *on.p90 <= stack.asOf + std::chrono::days{knownWithinDays};
-    add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf,
-        known ? emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump"), QT_TRANSLATE_NOOP("Advice", "Flush the sump"))
-              : emptying(stack, QT_TRANSLATE_NOOP("Advice", "See how full the sump is, and drain it into a measure"), QT_TRANSLATE_NOOP("Advice", "See how full the sump is, and flush it")),
+    add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump"), QT_TRANSLATE_NOOP("Advice", "Flush the sump")),
         amount + say(QT_TRANSLATE_NOOP("Advice", "; full %1")).arg(whenRange(on, stack.asOf)));
 }
 

@@ -33,6 +33,7 @@ QString whatWasRead(LookKind kind)
     case LookKind::wormsSeen: return say(QT_TRANSLATE_NOOP("Advice", "worms seen"));
     case LookKind::drain: return say(QT_TRANSLATE_NOOP("Advice", "drained"));
     case LookKind::drainPart: return say(QT_TRANSLATE_NOOP("Advice", "drained in part"));
+    case LookKind::sumpLevel: return say(QT_TRANSLATE_NOOP("Advice", "standing in the sump"));
     case LookKind::conductivity: return say(QT_TRANSLATE_NOOP("Advice", "conductivity of the leachate"));
     case LookKind::trayWeight: return say(QT_TRANSLATE_NOOP("Advice", "weight of the tray"));
     case LookKind::moisture: return say(QT_TRANSLATE_NOOP("Advice", "moisture"));
@@ -69,6 +70,7 @@ QString reading(LookKind kind, double value)
     case LookKind::wormsSeen: return wormsSeen(value);
     case LookKind::drain:
     case LookKind::drainPart:
+    case LookKind::sumpLevel:
     case LookKind::harvestVolume: return with(QT_TRANSLATE_NOOP("Advice", "%1 L"), value, value < 1.0 ? 2 : 1);
     case LookKind::conductivity: return with(QT_TRANSLATE_NOOP("Advice", "%1 mS/cm"), value, 1);
     case LookKind::squeeze: return number(std::round(value) + 1.0, 0); // written down as 1 to 5

@@ -18,6 +18,8 @@ constexpr double dryBelow = 0.65;
 constexpr double wetAbove = 1.10;
 constexpr Thresholds dryAt{0.5, 0.3};
 constexpr Thresholds wetAt{0.8, 0.6};
+constexpr double lookAt = 0.2;        ///< chance of it from which a handful is squeezed first …
+constexpr int lookAgainAfter = 14;   ///< … unless the moisture was read or water poured within these days
 constexpr int daysWet = 3;           ///< what was poured drains within two days; longer is too wet
 constexpr int squeezeHolds = 5;      ///< days
 constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with every breath
@@ -51,6 +53,16 @@ QString howWet(const TrayEstimate& tray)
         .arg(percent(tray.waterShare.p50), percent(tray.waterShare.p05), percent(tray.waterShare.p95), number(tray.moisturePct.p50, 0));
 }
 
+/// How fast a bed dries is known to a factor of two before anybody has felt it, and a dry top tray starves the colony with food all round.
+void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double chance, std::vector<Advice>& to)
+{
+    const auto within = [&](const std::optional<Day>& day) { return day && daysBetween(*day, stack.asOf) < lookAgainAfter; };
+    if (within(stack.record.lastMoistureLook) || within(stack.record.lastWater)) return;
+    add(to, stack, Code::tooDry, Severity::hint, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed: it may be dry")),
+        howWet(tray) + say(QT_TRANSLATE_NOOP("Advice", "; too dry within a week with %1")).arg(percent(chance)));
+    to.back().look = reckoning::LookKind::squeeze;
+}
+
 void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest, std::vector<Advice>& to)
 {
     const auto chance = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
@@ -63,7 +75,10 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
     if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, chance(stack.forecast.days.front()).value_or(0.0));
     const bool wateredSince = stack.record.lastWater && stack.record.lastSqueeze && *stack.record.lastWater >= *stack.record.lastSqueeze;
     const bool read = highest && squeezed(stack, 1) && !wateredSince;
-    if (!read && !stands(stack, chance, dryAt, now)) return;
+    if (!read && !stands(stack, chance, dryAt, now)) {
+        if (*now >= lookAt) squeezeFirst(stack, tray, *now, to);
+        return;
+    }
     const double litres = litresWanting(tray);
     const Severity severity = chance(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);

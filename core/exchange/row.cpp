@@ -101,6 +101,7 @@ struct DetailWriter {
         pairs.put("moisture", a.moisture);
         pairs.put("squeeze", a.squeeze);
         pairs.put("ph", a.ph);
+        pairs.put("sump", a.sump);
     }
     void operator()(const Check& a)
     {

@@ -197,7 +197,7 @@ private:
     {
         cells_.noAmount();
         noItem();
-        cells_.keys({"bin", "air", "rh", "moisture", "squeeze", "ph"});
+        cells_.keys({"bin", "air", "rh", "moisture", "squeeze", "ph", "sump"});
         Reading a;
         a.bin = as<Temperature>(cells_.decimal("bin", temperatureRange));
         a.air = as<Temperature>(cells_.decimal("air", temperatureRange));
@@ -205,7 +205,8 @@ private:
         a.moisture = cells_.percent("moisture", percentRange);
         a.squeeze = cells_.whole("squeeze", 1, 5);
         a.ph = cells_.decimal("ph", {0, 14});
-        needsOne(ExchangeText::tr("at least one of bin, air, rh, moisture, squeeze, ph"));
+        a.sump = as<Volume>(cells_.decimal("sump", volumeRange));
+        needsOne(ExchangeText::tr("at least one of bin, air, rh, moisture, squeeze, ph, sump"));
         return a;
     }
 

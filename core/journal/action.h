@@ -120,6 +120,7 @@ struct Reading {
     std::optional<Share> moisture;   ///< wet basis
     std::optional<int> squeeze;      ///< 1…5
     std::optional<double> ph;
+    std::optional<Volume> sump{};    ///< what stands in it, nothing drained
     bool operator==(const Reading&) const = default;
 };
 

@@ -59,7 +59,11 @@ public:
     void operator()(const Routine& a) { all(a.each, a.of, a.everyDays); }
     void operator()(const Drain& a) { all(a.volume, a.emptied, a.ecMilliSiemensPerCm, a.wormsPutBack, a.spigot); }
     void operator()(const Flush& a) { all(a.poured, a.drained, a.ecMilliSiemensPerCm, a.wormsPutBack); }
-    void operator()(const Reading& a) { all(a.bin, a.air, a.relativeHumidity, a.moisture, a.squeeze, a.ph); }
+    void operator()(const Reading& a)
+    {
+        all(a.bin, a.air, a.relativeHumidity, a.moisture, a.squeeze, a.ph);
+        if (a.sump) add(*a.sump); // where it is not given the digest is that of earlier releases
+    }
     void operator()(const Check& a) { all(a.depth, a.bits, a.left, a.worms); }
     void operator()(const Weigh& a) { all(a.worms, a.share); }
     void operator()(const Count& a) { all(a.number, a.volume); }

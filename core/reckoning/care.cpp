@@ -144,9 +144,13 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             record.awayFrom = day;
             record.awayUntil = event->until.value_or(day);
         }
-        if (const auto* reading = std::get_if<journal::Reading>(&entry.action); reading != nullptr && reading->squeeze) {
-            record.lastSqueeze = day;
-            record.squeeze = *reading->squeeze;
+        if (const auto* reading = std::get_if<journal::Reading>(&entry.action)) {
+            if (reading->squeeze) {
+                record.lastSqueeze = day;
+                record.squeeze = *reading->squeeze;
+            }
+            if (reading->sump) record.lastSumpLook = day;
+            if (reading->squeeze || reading->moisture) record.lastMoistureLook = day;
         }
         if (isLook(entry.action)) record.lastLook = day;
     }

@@ -158,9 +158,9 @@ template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, squeezed,
-           squeeze, waterPerWeek] = of;
+           squeeze, waterPerWeek, sumpLook, moistureLook] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         squeezed, squeeze, waterPerWeek);
+         squeezed, squeeze, waterPerWeek, sumpLook, moistureLook);
 }
 
 template <class Archive>

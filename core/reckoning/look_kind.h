@@ -12,6 +12,7 @@ enum class LookKind {
     wormsSeen,      ///< 0 few, 1 some, 2 many
     drain,          ///< L, all that the sump held or what ran off since the last time
     drainPart,      ///< L drawn off, more was there
+    sumpLevel,      ///< L that stand in the sump
     conductivity,   ///< mS/cm
     trayWeight,     ///< kg
     moisture,       ///< %, wet basis

@@ -146,6 +146,7 @@ std::vector<Look> looksOf(const journal::Action& action, std::optional<int> slot
         if (reading->bin) add(LookKind::bedTemperature, reading->bin->base());
         if (reading->moisture) add(LookKind::moisture, reading->moisture->percent());
         if (reading->squeeze) add(LookKind::squeeze, *reading->squeeze - 1.0);
+        if (reading->sump) add(LookKind::sumpLevel, reading->sump->base());
     } else if (const auto* harvest = std::get_if<journal::Harvest>(&action)) {
         if (at < 0) return looks;
         const double share = harvest->whole() ? 1.0 : harvest->share->fraction();
@@ -217,6 +218,13 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
     case LookKind::drainPart: {
         const double litres = std::max(inSump(look, of, ranOffBefore), 1e-3);
         is(Shape::atLeast, litres, both(0.15, 1.0, 0.1 / litres));
+        break;
+    }
+    case LookKind::sumpLevel: {
+        // Read with a ruler, or against the marks of the sump: what it holds is the scale.
+        const double full = of.ensemble.sumpCapacity;
+        within(e, Shape::censored, of.block.stack.sump[of.lane], 0.0, 0.04 * full);
+        between(0.0, full);
         break;
     }
     case LookKind::conductivity:

@@ -23,6 +23,7 @@ double minutesOf(LookKind kind)
     case LookKind::depth: return 3.0;
     case LookKind::left:
     case LookKind::wormsSeen:
+    case LookKind::sumpLevel:
     case LookKind::squeeze: return 1.0;
     case LookKind::bedTemperature: return 2.0;
     case LookKind::moisture: return 5.0;

@@ -97,6 +97,8 @@ struct Record {
     std::optional<Day> lastSqueeze;
     int squeeze = 0;                 ///< 1 to 5, as read then
     double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks, routines left out
+    std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
+    std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
 };
 
 /// What was drained beside what was expected at that moment, the noise of measuring included.

@@ -10,7 +10,7 @@ namespace tierloam::store {
 
 enum class Column : std::size_t {
     day, minute, positionInDay, stack, slot, action, amount, unit, item, note,
-    area, height, trays, sump, spigot, place, temp, stand, stackKey,              // setup (spigot: drain too)
+    area, height, trays, sump, spigot, place, temp, stand, stackKey,              // setup (spigot: drain too; sump: reading too)
     softening, moisture, nitrogen, carbonToNitrogen, bulk, waterHeld,             // material (moisture: bed, reading, harvest too)
     count, side, every, emptied, ec, wormsPutBack, drained,                       // stock, feed, routine, drain, flush
     bin, air, humidity, squeeze, ph,                                              // reading

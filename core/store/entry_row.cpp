@@ -92,6 +92,7 @@ public:
         put(Column::moisture, a.moisture);
         put(Column::squeeze, a.squeeze);
         put(Column::ph, a.ph);
+        put(Column::sump, a.sump);
     }
     void operator()(const journal::Check& a)
     {
@@ -289,7 +290,7 @@ template <> journal::Flush read(DetailsOfRow& r)
 template <> journal::Reading read(DetailsOfRow& r)
 {
     return {r.measure<Temperature>(Column::bin), r.measure<Temperature>(Column::air), r.share(Column::humidity), r.share(Column::moisture),
-            r.whole(Column::squeeze), r.number(Column::ph)};
+            r.whole(Column::squeeze), r.number(Column::ph), r.measure<Volume>(Column::sump)};
 }
 template <> journal::Check read(DetailsOfRow& r)
 {

@@ -647,16 +647,8 @@
         <translation>Dem Bett fehlt Luft, es riecht, und Würmer klettern hinaus.</translation>
     </message>
     <message>
-        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %.</source>
-        <translation>Das Wasser liegt unter 0,65 dessen, was die Etage hält, jetzt oder innerhalb von 7 Tagen, mit 50 %, oder das Bett zerfiel beim Drücken. Zurückgenommen bei 30 %.</translation>
-    </message>
-    <message>
         <source>Worms eat less, below a third they stop and die.</source>
         <translation>Würmer fressen weniger; unter einem Drittel hören sie auf und sterben.</translation>
-    </message>
-    <message>
-        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off.</source>
-        <translation>Der Ablaufhahn ist zu, und die Auffangschale ist nach der mittleren Schätzung innerhalb von 7 Tagen voll. Zurückgenommen, wenn das mehr als 10 Tage hin ist.</translation>
     </message>
     <message>
         <source>What comes then runs over on the floor.</source>
@@ -1225,14 +1217,6 @@
         <translation>Ein Blick klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder er engt nach einem Monat ohne Blick den Reifetermin um 14 Tage ein; kein Blick in den letzten 7 Tagen.</translation>
     </message>
     <message>
-        <source>See how full the sump is, and drain it into a measure</source>
-        <translation>Nachsehen, wie voll die Auffangschale ist, und in ein Messgefäß ablassen</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and flush it</source>
-        <translation>Nachsehen, wie voll die Auffangschale ist, und durchspülen</translation>
-    </message>
-    <message>
         <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
         <translation>; von den üblichen %1 je Woche sind %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über 30 °C über 5 %</translation>
     </message>
@@ -1339,6 +1323,34 @@
     <message>
         <source>none are written down; %1 to %2 are usual for a first tray</source>
         <translation>es sind keine aufgeschrieben; üblich sind %1 bis %2 für eine erste Etage</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days.</source>
+        <translation>Das Wasser liegt unter 0,65 dessen, was die Etage hält, jetzt oder innerhalb von 7 Tagen, mit 50 %, oder das Bett zerfiel beim Drücken. Zurückgenommen bei 30 %. Ab 20 % wird erst eine Handvoll gedrückt, einmal in 14 Tagen.</translation>
+    </message>
+    <message>
+        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
+        <translation>Der Ablaufhahn ist zu, und die Auffangschale ist nach der mittleren Schätzung innerhalb von 7 Tagen voll. Zurückgenommen, wenn das mehr als 10 Tage hin ist. Ist der Tag nicht auf eine Woche genau bekannt und sie in einem von zehn Fällen innerhalb von 14 Tagen voll, kommt erst ein Blick hinein; er gilt 5 Tage.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day</source>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; in einem von zehn Fällen ist sie voll: %4; ein Blick verrät den Tag</translation>
+    </message>
+    <message>
+        <source>standing in the sump</source>
+        <translation>Stand in der Auffangschale</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed: it may be dry</source>
+        <translation>Eine Handvoll des Betts drücken: es kann trocken sein</translation>
+    </message>
+    <message>
+        <source>; too dry within a week with %1</source>
+        <translation>; innerhalb einer Woche zu trocken mit %1</translation>
     </message>
 </context>
 <context>
@@ -2467,10 +2479,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Volumen, oder spigot=open oder spigot=shut in detail</translation>
     </message>
     <message>
-        <source>at least one of bin, air, rh, moisture, squeeze, ph</source>
-        <translation>mindestens eines von bin, air, rh, moisture, squeeze, ph</translation>
-    </message>
-    <message>
         <source>at least one of depth, bits, left, worms</source>
         <translation>mindestens eines von depth, bits, left, worms</translation>
     </message>
@@ -2653,6 +2661,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 was written, but the disk did not confirm it.</source>
         <translation>%1 wurde geschrieben, aber die Platte hat es nicht bestätigt.</translation>
+    </message>
+    <message>
+        <source>at least one of bin, air, rh, moisture, squeeze, ph, sump</source>
+        <translation>mindestens eines von bin, air, rh, moisture, squeeze, ph, sump</translation>
     </message>
 </context>
 <context>
@@ -4691,6 +4703,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>welcome: %1</source>
         <translation>willkommen: %1</translation>
     </message>
+    <message>
+        <source>%1 in the sump</source>
+        <translation>%1 in der Auffangschale</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -6100,6 +6116,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Give at least one reading.</source>
         <translation>Gib mindestens einen Messwert an.</translation>
+    </message>
+    <message>
+        <source>Standing in the sump</source>
+        <translation>Stand in der Auffangschale</translation>
+    </message>
+    <message>
+        <source>read with a ruler or at its marks; nothing is drained</source>
+        <translation>am Lineal oder an den Marken abgelesen; nichts wird abgelassen</translation>
+    </message>
+    <message>
+        <source>read with a ruler or at its marks; it holds %1</source>
+        <translation>am Lineal oder an den Marken abgelesen; sie fasst %1</translation>
     </message>
 </context>
 <context>

@@ -647,16 +647,8 @@
         <translation>Al lecho le falta aire, huele y las lombrices se escapan.</translation>
     </message>
     <message>
-        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %.</source>
-        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50&#xa0;%, o se desmigajó al apretarla. Se retira al 30&#xa0;%.</translation>
-    </message>
-    <message>
         <source>Worms eat less, below a third they stop and die.</source>
         <translation>Las lombrices comen menos; por debajo de un tercio paran y mueren.</translation>
-    </message>
-    <message>
-        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off.</source>
-        <translation>El grifo está cerrado y el depósito se llenará en 7 días según la estimación central. Se retira cuando faltan más de 10 días.</translation>
     </message>
     <message>
         <source>What comes then runs over on the floor.</source>
@@ -1225,14 +1217,6 @@
         <translation>Es probable que una mirada aclare si la bandeja de abajo está lista o la de arriba llena, o estrecha en 14 días la fecha de maduración tras un mes sin ninguna; ninguna mirada en los últimos 7 días.</translation>
     </message>
     <message>
-        <source>See how full the sump is, and drain it into a measure</source>
-        <translation>Mirar cuánto hay en el depósito y vaciarlo en una medida</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and flush it</source>
-        <translation>Mirar cuánto hay en el depósito y enjuagarlo</translation>
-    </message>
-    <message>
         <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
         <translation>; de los %1 usuales por semana se toleran %2: con más, la probabilidad de poco aire o de un lecho a más de 30 °C pasa del 5 %</translation>
     </message>
@@ -1339,6 +1323,34 @@
     <message>
         <source>none are written down; %1 to %2 are usual for a first tray</source>
         <translation>no hay ninguna anotada; lo usual son de %1 a %2 para una primera bandeja</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days.</source>
+        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50&#xa0;%, o se desmigajó al apretarla. Se retira al 30&#xa0;%. Desde el 20&#xa0;% se aprieta antes un puñado, una vez cada 14 días.</translation>
+    </message>
+    <message>
+        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
+        <translation>El grifo está cerrado y el depósito se llenará en 7 días según la estimación central. Se retira cuando faltan más de 10 días. Si el día no se conoce con menos de una semana de margen y en uno de cada diez casos se llena en 14 días, primero se mira; la mirada vale 5 días.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is</source>
+        <translation>Mira cuánto hay en el depósito</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day</source>
+        <translation>según la estimación hay en él de %1 a %2 de %3; en uno de cada diez casos se llena: %4; una mirada dice el día</translation>
+    </message>
+    <message>
+        <source>standing in the sump</source>
+        <translation>nivel del depósito</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed: it may be dry</source>
+        <translation>Aprieta un puñado del lecho: puede estar seco</translation>
+    </message>
+    <message>
+        <source>; too dry within a week with %1</source>
+        <translation>; demasiado seco en una semana con %1</translation>
     </message>
 </context>
 <context>
@@ -2468,10 +2480,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>un volumen, o spigot=open o spigot=shut en el detalle</translation>
     </message>
     <message>
-        <source>at least one of bin, air, rh, moisture, squeeze, ph</source>
-        <translation>al menos uno de bin, air, rh, moisture, squeeze, ph</translation>
-    </message>
-    <message>
         <source>at least one of depth, bits, left, worms</source>
         <translation>al menos uno de depth, bits, left, worms</translation>
     </message>
@@ -2654,6 +2662,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 was written, but the disk did not confirm it.</source>
         <translation>%1 se escribió, pero el disco no lo confirmó.</translation>
+    </message>
+    <message>
+        <source>at least one of bin, air, rh, moisture, squeeze, ph, sump</source>
+        <translation>al menos uno de bin, air, rh, moisture, squeeze, ph, sump</translation>
     </message>
 </context>
 <context>
@@ -4692,6 +4704,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>welcome: %1</source>
         <translation>bienvenido: %1</translation>
     </message>
+    <message>
+        <source>%1 in the sump</source>
+        <translation>%1 en el depósito</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -6101,6 +6117,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Give at least one reading.</source>
         <translation>Da al menos una lectura.</translation>
+    </message>
+    <message>
+        <source>Standing in the sump</source>
+        <translation>Hay en el depósito</translation>
+    </message>
+    <message>
+        <source>read with a ruler or at its marks; nothing is drained</source>
+        <translation>leído con una regla o en sus marcas; no se drena nada</translation>
+    </message>
+    <message>
+        <source>read with a ruler or at its marks; it holds %1</source>
+        <translation>leído con una regla o en sus marcas; caben %1</translation>
     </message>
 </context>
 <context>

@@ -647,16 +647,8 @@
         <translation>Le lit manque d’air, sent, et les vers s’échappent.</translation>
     </message>
     <message>
-        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %.</source>
-        <translation>L’eau est sous 0,65 de ce que retient le plateau, maintenant ou dans les 7 jours, à 50&#xa0;%, ou il s’est émietté à la pression. Retiré à 30&#xa0;%.</translation>
-    </message>
-    <message>
         <source>Worms eat less, below a third they stop and die.</source>
         <translation>Les vers mangent moins&#xa0;; sous un tiers, ils s’arrêtent et meurent.</translation>
-    </message>
-    <message>
-        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off.</source>
-        <translation>Le robinet est fermé et le bac sera plein dans les 7 jours selon l’estimation médiane. Retiré quand c’est à plus de 10 jours.</translation>
     </message>
     <message>
         <source>What comes then runs over on the floor.</source>
@@ -1225,14 +1217,6 @@
         <translation>Un coup d’œil dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de maturité de 14 jours après un mois sans aucun&#xa0;; aucun coup d’œil ces 7 derniers jours.</translation>
     </message>
     <message>
-        <source>See how full the sump is, and drain it into a measure</source>
-        <translation>Voir jusqu’où le bac est rempli, et le vider dans une mesure</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and flush it</source>
-        <translation>Voir jusqu’où le bac est rempli, et le rincer</translation>
-    </message>
-    <message>
         <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
         <translation>; des %1 habituels par semaine, %2 sont supportés&#xa0;: avec plus, le risque de manque d’air ou d’un lit au-dessus de 30 °C dépasse 5 %</translation>
     </message>
@@ -1339,6 +1323,34 @@
     <message>
         <source>none are written down; %1 to %2 are usual for a first tray</source>
         <translation>aucun n&apos;est noté ; %1 à %2 sont d&apos;usage pour un premier plateau</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days.</source>
+        <translation>L’eau est sous 0,65 de ce que retient le plateau, maintenant ou dans les 7 jours, à 50&#xa0;%, ou il s’est émietté à la pression. Retiré à 30&#xa0;%. À partir de 20&#xa0;%, on presse d’abord une poignée, une fois tous les 14 jours.</translation>
+    </message>
+    <message>
+        <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
+        <translation>Le robinet est fermé et le bac sera plein dans les 7 jours selon l’estimation médiane. Retiré quand c’est à plus de 10 jours. Si le jour n’est pas connu à une semaine près et que dans un cas sur dix il est plein sous 14 jours, on regarde d’abord ; le regard vaut 5 jours.</translation>
+    </message>
+    <message>
+        <source>See how full the sump is</source>
+        <translation>Voir à quel point le bac est plein</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day</source>
+        <translation>selon l’estimation il contient %1 à %2 sur %3 ; dans un cas sur dix il est plein : %4 ; un regard dit le jour</translation>
+    </message>
+    <message>
+        <source>standing in the sump</source>
+        <translation>contenu du bac</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed: it may be dry</source>
+        <translation>Presser une poignée du lit : il est peut-être sec</translation>
+    </message>
+    <message>
+        <source>; too dry within a week with %1</source>
+        <translation>; trop sec d’ici une semaine avec %1</translation>
     </message>
 </context>
 <context>
@@ -2467,10 +2479,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>un volume, ou spigot=open ou spigot=shut dans le détail</translation>
     </message>
     <message>
-        <source>at least one of bin, air, rh, moisture, squeeze, ph</source>
-        <translation>au moins un de bin, air, rh, moisture, squeeze, ph</translation>
-    </message>
-    <message>
         <source>at least one of depth, bits, left, worms</source>
         <translation>au moins un de depth, bits, left, worms</translation>
     </message>
@@ -2653,6 +2661,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 was written, but the disk did not confirm it.</source>
         <translation>%1 a été écrit, mais le disque ne l’a pas confirmé.</translation>
+    </message>
+    <message>
+        <source>at least one of bin, air, rh, moisture, squeeze, ph, sump</source>
+        <translation>au moins un parmi bin, air, rh, moisture, squeeze, ph, sump</translation>
     </message>
 </context>
 <context>
@@ -4691,6 +4703,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>welcome: %1</source>
         <translation>bienvenu : %1</translation>
     </message>
+    <message>
+        <source>%1 in the sump</source>
+        <translation>%1 dans le bac</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -6100,6 +6116,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Give at least one reading.</source>
         <translation>Donner au moins une mesure.</translation>
+    </message>
+    <message>
+        <source>Standing in the sump</source>
+        <translation>Contenu du bac</translation>
+    </message>
+    <message>
+        <source>read with a ruler or at its marks; nothing is drained</source>
+        <translation>lu à la règle ou à ses repères ; rien n’est vidangé</translation>
+    </message>
+    <message>
+        <source>read with a ruler or at its marks; it holds %1</source>
+        <translation>lu à la règle ou à ses repères ; il contient %1 au plus</translation>
     </message>
 </context>
 <context>

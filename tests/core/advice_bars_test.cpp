@@ -29,6 +29,12 @@ bool has(const std::vector<Advice>& all, Code code)
     return std::any_of(all.begin(), all.end(), [code](const Advice& each) { return each.code == code; });
 }
 
+/// One that asks for a look tells no date.
+bool tellsAFullSump(const std::vector<Advice>& all)
+{
+    return std::any_of(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::sumpFull && !each.look; });
+}
+
 struct Told { int right = 0, wrong = 0, missed = 0; };
 
 /// One pass over all households.
@@ -55,7 +61,7 @@ Figures figuresOf(int count)
                 (told ? (is ? made.harvest.right : made.harvest.wrong) : made.harvest.missed) += told || is ? 1 : 0;
             }
             const auto& full = stack->forecast.sumpFullOn.p50;
-            if (has(all, Code::sumpFull) && full && *full > household.asOf) {
+            if (tellsAFullSump(all) && full && *full > household.asOf) {
                 ++made.sumps;
                 made.sumpsWithin += household.sumpFullOn && std::abs(daysBetween(*household.sumpFullOn, *full)) <= 3 ? 1 : 0;
             }

@@ -14,6 +14,7 @@ namespace tierloam::advice {
 namespace {
 
 using namespace reckoning;
+using ::testing::AllOf;
 using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
@@ -122,6 +123,7 @@ TEST(AdviceOfCare, TooDryNamesTheWaterThatIsWanting)
 TEST(AdviceOfCare, TooDryStaysUntilItIsSettledAndDoesNotFlicker)
 {
     StackReckoning stack = calm();
+    stack.record.lastMoistureLook = in(0); // no look is wanted
     const Band doubtful{0.55, 0.68, 0.80}; // below 0.65 with 0.40: neither raised nor withdrawn
     since(stack, -5, [&](StackEstimate& day) { day.slots[1].waterShare = doubtful; });
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
@@ -143,6 +145,32 @@ TEST(AdviceOfCare, TooDryIsToldWithinTheWeekBeforeAndBySqueezing)
     stack.record.squeeze = 1;
     EXPECT_THAT(codes(stack), Contains("too-dry"));
     stack.record.lastWater = in(-1);
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+}
+
+TEST(AdviceOfCare, AHandfulIsSqueezedBeforeADoubtfulBedIsWatered)
+{
+    StackReckoning stack = calm();
+    stack.now.slots[1].waterShare = {0.45, 0.75, 0.95}; // below 0.65 with 0.2 or more
+    auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::tooDry), nullptr);
+    EXPECT_EQ(find(all, Code::tooDry)->look, reckoning::LookKind::squeeze);
+    EXPECT_EQ(find(all, Code::tooDry)->severity, Severity::hint);
+    EXPECT_EQ(find(all, Code::tooDry)->slot, 2);
+    EXPECT_THAT(find(all, Code::tooDry)->text, HasSubstr("Squeeze a handful"));
+    // It gives way to what is known of another tray.
+    since(stack, -2, [](StackEstimate& day) { day.slots[0].waterShare = {1.12, 1.2, 1.3}; });
+    EXPECT_THAT(codes(stack), AllOf(Contains("too-wet"), Not(Contains("too-dry"))));
+    since(stack, -2, [](StackEstimate& day) { day.slots[0].waterShare = {0.9, 1.0, 1.05}; });
+    EXPECT_THAT(codes(stack), Contains("too-dry"));
+    stack.record.lastMoistureLook = in(-13);
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+    stack.record.lastMoistureLook = in(-14);
+    EXPECT_THAT(codes(stack), Contains("too-dry"));
+    stack.record.lastWater = in(-2);
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+    stack.record.lastWater.reset();
+    stack.now.slots[1].waterShare = {0.62, 0.8, 0.95};
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
 }
 
@@ -298,12 +326,38 @@ TEST(AdviceOfCare, SumpFullStaysUntilTenDaysOff)
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
     since(stack, -3, [](StackEstimate& day) { day.sumpL.p50 = 3.5; }); // 0.5 L at 0.7 a week: five days
     EXPECT_THAT(codes(stack), Contains("sump-full"));
-    // Drained without a look only where nine of ten members have it full within a fortnight.
-    stack.forecast.sumpFullOn.p90 = in(40);
-    EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("See how full the sump is"));
-    stack.forecast.sumpFullOn.p90 = in(12);
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump");
     stack.forecast.sumpFullOn.p50 = in(11);
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+}
+
+TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)
+{
+    StackReckoning stack = calm();
+    stack.record.spigotShut = true;
+    stack.now.sumpL = {1.2, 2.4, 3.6};
+    stack.forecast.sumpFullOn = {in(15), in(40), in(90)};
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+    stack.forecast.sumpFullOn.p10 = in(14);
+    ASSERT_THAT(codes(stack), Contains("sump-full"));
+    EXPECT_EQ(adviceFor(stack).front().text, "See how full the sump is");
+    EXPECT_EQ(adviceFor(stack).front().look, reckoning::LookKind::sumpLevel);
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::hint);
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("1.2 L to 3.6 L of 4.0 L"));
+    stack.forecast.sumpFullOn.p50 = in(7);
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::due) << "it is likely, and still it is seen first";
+    EXPECT_TRUE(adviceFor(stack).front().look);
+    stack.record.lastSumpLook = in(-4);
+    EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump") << "a look holds for five days";
+    stack.forecast.sumpFullOn.p50 = in(40);
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+    stack.record.lastSumpLook = in(-5);
+    EXPECT_THAT(codes(stack), Contains("sump-full"));
+    stack.forecast.sumpFullOn = {in(12), in(15), in(19)};
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full"))) << "known to a week";
+    stack.forecast.sumpFullOn.p90 = in(20);
+    EXPECT_THAT(codes(stack), Contains("sump-full"));
+    stack.record.spigotShut = false;
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
 }
 

@@ -217,10 +217,15 @@ TEST(Advice, SumpFullOnlyBehindAShutSpigot)
     stack.forecast.sumpFullOn = {in(2), in(4), in(6)};
     EXPECT_THAT(codes(stack), ElementsAre("sump-full"));
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("3.2 L of 4.0 L"));
-    stack.forecast.sumpFullOn = {in(9), in(12), in(20)};
+    stack.forecast.sumpFullOn = {in(9), in(12), in(16)};
     EXPECT_THAT(codes(stack), IsEmpty());
     stack.now.sumpL = {3.9, 4.0, 4.0};
     EXPECT_EQ(adviceFor(stack).front().severity, Severity::urgent);
+    EXPECT_FALSE(adviceFor(stack).front().look);
+    stack.now.sumpL = {1.9, 4.0, 4.0};
+    stack.forecast.sumpFullOn = {in(0), in(0), in(20)};
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::urgent);
+    EXPECT_TRUE(adviceFor(stack).front().look) << "whether it is so is seen first";
     stack.record.spigotShut = false;
     EXPECT_THAT(codes(stack), IsEmpty());
 }

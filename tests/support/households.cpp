@@ -45,6 +45,7 @@ void writeValue(Action& action, LookKind kind, double value)
     } else if (auto* reading = std::get_if<Reading>(&action)) {
         if (kind == LookKind::bedTemperature) reading->bin = celsius(value);
         if (kind == LookKind::moisture) reading->moisture = Share::fromPercent(std::clamp(value, 0.0, 100.0));
+        if (kind == LookKind::sumpLevel) reading->sump = litres(std::max(value, 0.0));
         if (kind == LookKind::squeeze) reading->squeeze = static_cast<int>(value) + 1;
     } else if (auto* harvest = std::get_if<Harvest>(&action)) {
         if (kind == LookKind::harvestMass) harvest->taken = {value, Unit::kg};

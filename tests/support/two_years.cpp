@@ -170,7 +170,13 @@ private:
 
     void visit(int day)
     {
-        const std::vector<Advice> all = adviceOn(day);
+        std::vector<Advice> all = adviceOn(day);
+        for (const Code code : {Code::sumpFull, Code::tooDry})
+            if (const Advice* one = find(all, code); one != nullptr && one->look) {
+                read(day, lookEntry(*one->look), one->slot);
+                ++(code == Code::sumpFull ? to_.sumpLooks : to_.squeezes);
+                all = adviceOn(day);
+            }
         emptyTheSump(day, all);
         if (lifted_) lookAtTheLifted(day, all);
         else if (!stepOfTrays(day, all) && look(day, all)) stepOfTrays(day, adviceOn(day));
@@ -182,7 +188,7 @@ private:
             broughtIn_ = true;
         }
         if (find(all, Code::tooWet) != nullptr) life_.add(day, Cover{Amount{100, Unit::g}, {}});
-        if (const Advice* dry = find(all, Code::tooDry)) life_.add(day, Water{{dry->litres, Unit::L}});
+        if (const Advice* dry = find(all, Code::tooDry); dry != nullptr && !dry->look) life_.add(day, Water{{dry->litres, Unit::L}});
         feed(day, all);
     }
 
@@ -229,6 +235,7 @@ private:
         case LookKind::count: return Count{{20, Unit::count}, litres(1)};
         case LookKind::trayWeight: return TrayWeight{{6, Unit::kg}, {}};
         case LookKind::moisture: return Reading{{}, {}, {}, Share::fromPercent(70), {}, {}};
+        case LookKind::sumpLevel: return Reading{{}, {}, {}, {}, {}, {}, litres(1)};
         case LookKind::squeeze: return Reading{{}, {}, {}, {}, 3, {}};
         case LookKind::bedTemperature: return Reading{celsius(20), {}, {}, {}, {}, {}};
         default: return Check{{}, Share::fromPercent(10), {}, {}};
@@ -267,7 +274,8 @@ private:
         const model::MemberOf member{truly.present->members.stack, truth};
         const bool runsOver = member.block.stack.sump[member.lane] >= 0.999 * seen_.record.sumpCapacityL;
         to_.ranOver += runsOver ? 1 : 0;
-        const bool told = find(all, Code::sumpFull) != nullptr;
+        const Advice* full = find(all, Code::sumpFull);
+        const bool told = full != nullptr && !full->look; // one that asks for a look tells no date
         if (runsOver && !told) ++to_.ranOverUntold;
         const auto& foreseen = seen_.forecast.sumpFullOn.p50;
         if (told && foreseen) {

@@ -34,6 +34,7 @@ struct Lived {
     double colonyKg = 0, stockedKg = 0; ///< at the end; at the start
     std::optional<int> firstHarvest; ///< day
     std::vector<SumpTold> sumps;
+    int sumpLooks = 0, squeezes = 0; ///< into the sump, of the bed, as advised
     int ranOver = 0, ranOverUntold = 0; ///< weeks in which the sump was found full; of these nothing had been told
     /// Hardly anything lives at the end: less than a twentieth of what was stocked.
     bool lost() const { return colonyKg < 0.05 * stockedKg; }

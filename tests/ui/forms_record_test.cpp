@@ -135,12 +135,14 @@ TEST_F(FormsTest, ReadingWantsAtLeastOne)
     type("Air humidity", "60");
     choose("Squeezed in the hand", "3");
     type("pH", "6.8");
+    type("Standing in the sump", "1.5");
     const auto reading = recordOne<journal::Reading>();
     EXPECT_EQ(reading.bin, celsius(21.5));
     EXPECT_EQ(reading.air, std::nullopt) << "not measured is not zero";
     EXPECT_EQ(reading.relativeHumidity, Share::fromPercent(60));
     EXPECT_EQ(reading.squeeze, 3);
     EXPECT_EQ(reading.ph, 6.8);
+    EXPECT_EQ(reading.sump, litres(1.5));
 }
 
 TEST_F(FormsTest, CheckOfATray)

@@ -33,6 +33,8 @@ public:
         squeeze_->addChoice(tr("4: drops fall"), 4);
         squeeze_->addChoice(tr("5: water runs"), 5);
         ph_ = grid.add(tr("pH"), new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.0, 14.0}});
+        sump_ = grid.add(tr("Standing in the sump"), new ui::VolumeField{true});
+        sump_->setHint(tr("read with a ruler or at its marks; nothing is drained"));
     }
 
     void fill(const journal::Action& action) override
@@ -44,6 +46,7 @@ public:
         moisture_->setShare(reading.moisture);
         squeeze_->setValue(reading.squeeze ? QVariant{*reading.squeeze} : QVariant{});
         ph_->setValue(reading.ph);
+        sump_->setVolume(reading.sump);
     }
 
     journal::Action action() const override
@@ -55,15 +58,21 @@ public:
         reading.moisture = moisture_->share();
         if (!squeeze_->isEmpty()) reading.squeeze = squeeze_->value().toInt();
         reading.ph = ph_->value().value;
+        reading.sump = sump_->volume();
         return reading;
     }
 
     QString wholeProblem() const override
     {
-        for (const ui::Field* field : std::initializer_list<const ui::Field*>{bin_, air_, humidity_, moisture_, squeeze_, ph_}) {
+        for (const ui::Field* field : std::initializer_list<const ui::Field*>{bin_, air_, humidity_, moisture_, squeeze_, ph_, sump_}) {
             if (!field->isEmpty()) return {};
         }
         return tr("Give at least one reading.");
+    }
+
+    void follow(const journal::Standing* standing, std::optional<int>) override
+    {
+        if (standing) sump_->setHint(tr("read with a ruler or at its marks; it holds %1").arg(ui::volumeText(standing->settings.sump.base())));
     }
 
     bool isAboutCold() const override
@@ -80,6 +89,7 @@ private:
     ui::ShareField* moisture_ = nullptr;
     ChoiceField* squeeze_ = nullptr;
     ui::NumberField* ph_ = nullptr;
+    ui::VolumeField* sump_ = nullptr;
 };
 
 class CheckBody final : public Body {

@@ -154,6 +154,7 @@ struct Teller {
         if (a.moisture) parts << JournalWords::tr("moisture %1").arg(percent(*a.moisture));
         if (a.squeeze) parts << JournalWords::tr("squeeze %1 of 5").arg(*a.squeeze);
         if (a.ph) parts << JournalWords::tr("pH %1").arg(ui::numberText(*a.ph, 1));
+        if (a.sump) parts << JournalWords::tr("%1 in the sump").arg(ui::volumeText(a.sump->base()));
     }
     void operator()(const journal::Check& a)
     {

@@ -38,6 +38,7 @@ Verdict ofAdvice(const advice::Advice& advice)
 {
     const QString why = sentence(advice.because);
     const QString reason = why.isEmpty() ? sentence(advice.text) : ShelfVerdict::tr("%1 %2", "what to do, and why").arg(sentence(advice.text), why);
+    if (advice.look) return said(Sign::question, Tone::plain, ShelfVerdict::tr("A look would tell"), reason);
     switch (advice.code) {
     case Code::harvestReady: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Bottom tray is ready"), reason, wormsBelow());
     case Code::readyNoHurry: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Ready, no hurry"), reason, wormsBelow());

@@ -45,6 +45,7 @@ forms::FormKind lookForm(std::optional<reckoning::LookKind> look)
     case LookKind::trayWeight: return forms::FormKind::trayWeight;
     case LookKind::moisture:
     case LookKind::squeeze:
+    case LookKind::sumpLevel:
     case LookKind::bedTemperature: return forms::FormKind::reading;
     case LookKind::drain: return forms::FormKind::drain;
     default: return forms::FormKind::check;
@@ -262,6 +263,10 @@ void Desk::openFormFor(const advice::Advice& advice)
     };
     using Code = advice::Code;
     using forms::FormKind;
+    if (advice.look) {
+        open(lookForm(advice.look), advice.slot);
+        return;
+    }
     switch (advice.code) {
     case Code::feedDue:
     case Code::hungry: open(FormKind::feed, std::nullopt); return;

@@ -37,7 +37,7 @@ public:
 
     std::optional<DueAct> made()
     {
-        if (standing_ == nullptr) return std::nullopt;
+        if (standing_ == nullptr || advice_.look) return std::nullopt; // something is to be read
         const bool drying = standing_->drying.has_value();
         switch (advice_.code) {
         case Code::feedDue:

@@ -155,6 +155,7 @@ int DueList::wantedWidth() const
 
 QString DueList::actName(const advice::Advice& advice, bool drying)
 {
+    if (advice.look) return tr("Look");
     switch (advice.code) {
     case advice::Code::harvestReady:
     case advice::Code::readyNoHurry:
