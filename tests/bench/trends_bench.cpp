@@ -2,8 +2,7 @@
 // a step of the crosshair, each until it is painted. In a real window on the offscreen platform; medians and 95th percentiles.
 //     trends_bench [FRAMES [WIDTH HEIGHT]]
 #include "core/household/clock.h"
-#include "core/store/household_file.h"
-#include "tests/bench/years_of_stacks.h"
+#include "tests/bench/bench_household.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 #include "ui/trends/trend_chart.h"
@@ -25,7 +24,6 @@ using namespace tierloam;
 
 namespace {
 
-constexpr int years = 10, stacks = 3;
 constexpr qint64 patienceMs = 120'000;
 
 void tell(const char* what, std::vector<double> ms, double bar)
@@ -54,38 +52,6 @@ double timed(Act act)
     return static_cast<double>(since.nsecsElapsed()) / 1e6;
 }
 
-/// The same years with what the charts draw besides: drains of an open spigot each week, a reading, a weighing each half year.
-journal::Entries tenYears()
-{
-    journal::Entries entries = bench::yearsOfStacks(years, {"Scullery", "Lean-to", "Cellar"});
-    const Day start = entries.front().date.day;
-    journal::Entries more;
-    for (int day = 10; day < years * 365; ++day)
-        for (const char* stack : {"Scullery", "Lean-to", "Cellar"}) {
-            const auto add = [&](journal::Action action) {
-                journal::Entry entry;
-                entry.date.day = start + std::chrono::days{day};
-                entry.stack = stack;
-                entry.action = std::move(action);
-                more.push_back(std::move(entry));
-            };
-            if (day % 7 == 5) {
-                journal::Drain drained;
-                drained.volume = Amount{0.3 + 0.2 * std::sin(day * 0.02), Unit::L};
-                add(drained);
-            }
-            if (day % 14 == 6) {
-                journal::Reading read;
-                read.bin = celsius(20 + 6 * std::sin(day * 2 * 3.14159265 / 365));
-                add(read);
-            }
-        }
-    entries.insert(entries.end(), more.begin(), more.end());
-    for (journal::Entry& entry : entries) entry.id = journal::EntryId::none;
-    std::stable_sort(entries.begin(), entries.end(), [](const auto& a, const auto& b) { return a.date.day < b.date.day; });
-    return entries;
-}
-
 void wheel(trends::TrendChart& chart, QPointF at, int turn)
 {
     QWidget* target = chart.viewport();
@@ -110,18 +76,9 @@ int main(int argc, char** argv)
     const QSize size = argc > 3 ? QSize{std::atoi(argv[2]), std::atoi(argv[3])} : QSize{1440, 900};
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("bench.tierloam"));
-    const journal::Entries entries = tenYears();
+    const journal::Entries entries = bench::tenDrainedYears();
     const auto clock = std::make_shared<household::FixedClock>(entries.back().date.day);
-    {
-        household::Household::Settings making;
-        making.createIfAbsent = true;
-        making.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return std::shared_ptr<const reckoning::Reckoning>{}; };
-        auto made = household::Household::open(path, clock, making);
-        auto* opened = std::get_if<std::unique_ptr<household::Household>>(&made);
-        if (!opened) return 1;
-        (*opened)->recordAll(entries, QStringLiteral("bench"));
-        (*opened)->finishWrites();
-    }
+    if (!bench::makeHousehold(path, entries)) return 1;
 
     ui::Theme theme;
     theme.apply();
@@ -136,7 +93,7 @@ int main(int argc, char** argv)
     while (!window.household()->reckoningIsCurrent() && since.elapsed() < patienceMs) QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
     if (!window.household()->reckoningIsCurrent()) return 1;
     drain();
-    std::printf("%d years, %d stacks, %zu entries, %d x %d\n", years, stacks, entries.size(), size.width(), size.height());
+    std::printf("ten years, three stacks, %zu entries, %d x %d\n", entries.size(), size.width(), size.height());
 
     using Page = window::Desk::Page;
     window.desk()->trends()->setRange(trends::Range::all);
