@@ -100,7 +100,13 @@ void Household::setShownFirst(std::vector<std::string> stacks) { d_->shownFirst 
 Usual Household::usual(const std::string& stack) const
 {
     const auto view = d_->journal.view();
-    return usualOf(view->entries, view->materials, stack, today());
+    if (d_->usualOn != view || d_->usualUpTo != today()) {
+        d_->usualUpTo = today();
+        d_->usual = usualOfAll(view->entries, view->materials, d_->usualUpTo);
+        d_->usualOn = view;
+    }
+    const auto known = d_->usual.find(stack);
+    return known != d_->usual.end() ? known->second : usualOf({}, view->materials, stack, today());
 }
 
 QString Household::refusalOf(const journal::Edit& edit) const

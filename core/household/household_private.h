@@ -5,6 +5,7 @@
 #include "core/household/open_journal.h"
 #include "core/household/reckoner.h"
 #include "core/household/undo_history.h"
+#include "core/household/usual_of_all.h"
 #include "core/store/writer.h"
 
 #include <deque>
@@ -54,6 +55,9 @@ public:
     std::shared_ptr<const reckoning::Reckoning> reckoning;
     std::size_t stacksMade = 0, stacksAsked = 0;
     std::vector<std::string> shownFirst;
+    std::shared_ptr<const JournalView> usualOn; ///< what `usual` was worked out from
+    Day usualUpTo{};
+    std::map<std::string, Usual> usual;
 
 private:
     /// One write that is under way: what an answer needs to know.

@@ -1,5 +1,7 @@
 #include "core/household/usual.h"
 
+#include "core/household/usual_of_all.h"
+
 #include "core/quantity/number_text.h"
 
 #include <algorithm>
@@ -59,12 +61,15 @@ void remember(std::vector<Done>& latestFirst, const Done& done)
 
 }
 
-Usual usualOf(const journal::Entries& entries, const materials::Table& materials, const std::string& stack, Day upTo)
+namespace {
+
+Usual usualOf(const std::vector<const journal::Entry*>& entries, const materials::Table& materials, Day upTo)
 {
     std::vector<Done> feeds, covers, waters, drains;
     std::vector<Day> coverDays;
-    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
-        if (entry->stack != stack || entry->date.day > upTo) continue;
+    for (auto each = entries.rbegin(); each != entries.rend(); ++each) {
+        const journal::Entry* entry = *each;
+        if (entry->date.day > upTo) continue;
         const Day day = entry->date.day;
         if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) remember(feeds, {feed->food, feed->material, day});
         if (const auto* water = std::get_if<journal::Water>(&entry->action)) remember(waters, {water->poured, {}, day});
@@ -91,6 +96,25 @@ Usual usualOf(const journal::Entries& entries, const materials::Table& materials
     const bool usually = feeds.empty() || 2 * covered > static_cast<std::ptrdiff_t>(feeds.size());
     if (usually) usual.coverWithFeed = medianOf(covers, materials).value_or(journal::defaultCoverAmount);
     return usual;
+}
+
+}
+
+Usual usualOf(const journal::Entries& entries, const materials::Table& materials, const std::string& stack, Day upTo)
+{
+    std::vector<const journal::Entry*> own;
+    for (const journal::Entry& entry : entries)
+        if (entry.stack == stack) own.push_back(&entry);
+    return usualOf(own, materials, upTo);
+}
+
+std::map<std::string, Usual> usualOfAll(const journal::Entries& entries, const materials::Table& materials, Day upTo)
+{
+    std::map<std::string, std::vector<const journal::Entry*>> own;
+    for (const journal::Entry& entry : entries) own[entry.stack].push_back(&entry);
+    std::map<std::string, Usual> all;
+    for (const auto& [stack, ofStack] : own) all.emplace(stack, usualOf(ofStack, materials, upTo));
+    return all;
 }
 
 }

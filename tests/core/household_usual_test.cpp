@@ -1,4 +1,4 @@
-#include "core/household/usual.h"
+#include "core/household/usual_of_all.h"
 #include "tests/core/household_fixture.h"
 
 namespace tierloam::household {
@@ -54,6 +54,23 @@ TEST(HouseholdUsual, FoodByVolumeAndByMassMeetByItsBulk)
     const Usual inLitres = usual(weekly({fed(twoLitres), fed(1e6), fed(0.1, Unit::L)}));
     EXPECT_EQ(inLitres.feed.unit, Unit::L);
     EXPECT_NEAR(inLitres.feed.value, 2.0, 0.01);
+}
+
+TEST(HouseholdUsual, OfAllStacksAtOnceIsThatOfEach)
+{
+    journal::Entries entries = weekly({fed(100), fed(200), journal::Water{}, fed(300)});
+    for (const journal::Entry& each : weekly({fed(900), fed(5, Unit::L), fed(800)}, "Cellar")) entries.push_back(each);
+    for (const Day upTo : {first + std::chrono::days{8}, day(2032, 1, 1)}) {
+        const auto all = usualOfAll(entries, materials::Table::builtIn(), upTo);
+        ASSERT_EQ(all.size(), 2U);
+        for (const auto& [stack, usual] : all) {
+            const Usual alone = usualOf(entries, materials::Table::builtIn(), stack, upTo);
+            EXPECT_EQ(usual.feed, alone.feed) << stack;
+            EXPECT_EQ(usual.waterKnown, alone.waterKnown) << stack;
+            EXPECT_EQ(usual.coverWithFeed, alone.coverWithFeed) << stack;
+        }
+        EXPECT_NE(all.at("Scullery").feed, all.at("Cellar").feed);
+    }
 }
 
 TEST(HouseholdUsual, LooksAtOneStackAndNotIntoTheFuture)

@@ -4,6 +4,9 @@
 #include "ui/forms/action_form.h"
 #include "ui/window/due_acts.h"
 
+#include <QScrollArea>
+#include <QScrollBar>
+
 namespace tierloam::window {
 namespace {
 
@@ -111,6 +114,29 @@ TEST_F(Due, WhatOneClickWritesCanBeHadWithAForm)
     settle();
     EXPECT_NE(desk().shelf()->findChild<forms::ActionForm*>(), nullptr);
     EXPECT_EQ(household().journal()->entries.size(), before);
+}
+
+TEST_F(Due, OfVeryManyLinesThoseFarDownAreMadeAsOneScrolls)
+{
+    estimates_ = tests::sampleReckoning(240);
+    openSample();
+    settled();
+    const auto made = [this] { return static_cast<int>(desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton")).size()); };
+    const int all = desk().due()->count();
+    ASSERT_GE(all, 60);
+    EXPECT_LE(made(), all / 2) << "a window of 200 stacks would stand still while all are made";
+    EXPECT_GE(made(), 10) << "more than are seen";
+    QScrollBar* bar = desk().due()->findChild<QScrollArea*>(QStringLiteral("dueScroll"))->verticalScrollBar();
+    for (int turn = 0; turn < all && made() < all; ++turn) {
+        bar->setValue(bar->maximum());
+        settled();
+    }
+    EXPECT_EQ(made(), all);
+    // After a change there are lines again where one was looking.
+    Q_EMIT household().reckoned();
+    settled();
+    EXPECT_EQ(made(), all);
+    EXPECT_EQ(desk().due()->count(), all);
 }
 
 TEST_F(Due, TheCalendarIsWrittenFromTheWindow)

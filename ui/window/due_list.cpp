@@ -13,7 +13,10 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace tierloam::window {
 
@@ -21,6 +24,9 @@ namespace {
 
 /// Advice that lies further ahead is not for this list.
 constexpr int daysAhead = 7;
+
+/// So many lines are made at a time, about 1 ms each: a screen holds some ten, three stacks seldom have more than these.
+constexpr std::size_t linesAtOnce = 24;
 
 ui::Tone toneOf(advice::Code code, advice::Severity severity)
 {
@@ -125,7 +131,7 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     rows_ = new QVBoxLayout{list_};
     rows_->setContentsMargins(0, 0, 14, 0);
     rows_->setSpacing(6);
-    auto* scroll = new QScrollArea{this};
+    auto* scroll = scroll_ = new QScrollArea{this};
     scroll->setObjectName(QStringLiteral("dueScroll"));
     scroll->setWidget(list_);
     scroll->setWidgetResizable(true);
@@ -137,6 +143,9 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     nothing_->setContentsMargins(4, 0, 18, 0);
     column->addWidget(nothing_);
     column->addWidget(scroll, 1);
+    // Also when the list grows or the window does. Queued: a line that asks for more while it is being scrolled to must not be laid out within that.
+    connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, this, &DueList::makeMoreIfNear, Qt::QueuedConnection);
+    connect(scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &DueList::makeMoreIfNear, Qt::QueuedConnection);
     again_->setObjectName(QStringLiteral("dueAgain"));
     again_->setAccessibleDescription(tr("Shows what was put off"));
     connect(again_, &QPushButton::clicked, this, [this] { tellAll(); });
@@ -261,17 +270,34 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     return line;
 }
 
-void DueList::addStack(const std::string& name, const std::vector<advice::Advice>& lines, int trays, bool drying)
+void DueList::addStack(const OfStack& stack)
 {
-    auto* heading = ui::makeLabel(QString::fromStdString(name), ui::TextRole::section, list_);
+    auto* heading = ui::makeLabel(QString::fromStdString(stack.name), ui::TextRole::section, list_);
     heading->setContentsMargins(4, 4, 0, 0);
-    rows_->addWidget(heading);
+    const int end = rows_->count() - 1; // above the stretch
+    rows_->insertWidget(end, heading);
     auto* card = new ui::Card{list_};
-    for (std::size_t i = 0; i < lines.size(); ++i) {
+    for (std::size_t i = 0; i < stack.lines.size(); ++i) {
         if (i > 0) card->column()->addWidget(ui::makeHairline(card));
-        card->column()->addWidget(makeLine(lines[i], trays, drying));
+        card->column()->addWidget(makeLine(stack.lines[i], stack.trays, stack.drying));
     }
-    rows_->addWidget(card);
+    rows_->insertWidget(end + 1, card);
+}
+
+void DueList::makeMore()
+{
+    for (const std::size_t until = made_ + linesAtOnce; !waiting_.empty() && made_ < until;) {
+        made_ += waiting_.front().lines.size();
+        addStack(waiting_.front());
+        waiting_.pop_front();
+    }
+}
+
+/// A screen ahead, so that the wheel and Tab never come to an end that is none.
+void DueList::makeMoreIfNear()
+{
+    const QScrollBar* bar = scroll_->verticalScrollBar();
+    if (!waiting_.empty() && bar->value() + 2 * bar->pageStep() > bar->maximum()) makeMore();
 }
 
 void DueList::rebuild()
@@ -286,6 +312,8 @@ void DueList::rebuild()
         delete item;
     }
     shown_.clear();
+    waiting_.clear();
+    rows_->addStretch(1);
     const std::vector<advice::PutOff> later = putOffs();
     int waiting = 0;
     const auto reckoning = household_.reckoning();
@@ -299,11 +327,14 @@ void DueList::rebuild()
             if (lines.empty()) continue;
             const auto* history = journal->replay.stack(stack.name);
             const auto* standing = history ? history->on(today) : nullptr;
-            addStack(stack.name, lines, static_cast<int>(stack.now.slots.size()), standing && standing->drying);
             shown_.insert(shown_.end(), lines.begin(), lines.end());
+            waiting_.push_back({stack.name, std::move(lines), static_cast<int>(stack.now.slots.size()), standing && standing->drying});
         }
     }
-    rows_->addStretch(1);
+    // As many as there were: where one was looking, there are lines again.
+    const std::size_t madeBefore = std::exchange(made_, 0);
+    do makeMore();
+    while (!waiting_.empty() && made_ < madeBefore);
     summary_->setText(shown_.empty() ? QString{} : tr("%n this week", nullptr, static_cast<int>(shown_.size())));
     nothing_->setVisible(shown_.empty());
     again_->setVisible(waiting > 0);

@@ -7,17 +7,19 @@
 
 #include <QFrame>
 
+#include <deque>
 #include <optional>
 #include <vector>
 
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace tierloam::window {
 
 /// What is to be done over all stacks, grouped by stack: what, why in numbers, when, and a button that names the act. Rebuilt when a
-/// reckoning comes in; the focus stays on the line it was on.
+/// reckoning comes in; the focus stays on the line it was on. Of very many lines those further down are made when one scrolls or tabs towards them.
 class DueList : public QFrame {
     Q_OBJECT
 
@@ -45,7 +47,15 @@ private:
     void putOff(const advice::Advice& advice);
     void tellAll();
     std::vector<advice::PutOff> putOffs() const;
-    void addStack(const std::string& name, const std::vector<advice::Advice>& lines, int trays, bool drying);
+    struct OfStack {
+        std::string name;
+        std::vector<advice::Advice> lines;
+        int trays = 0;
+        bool drying = false;
+    };
+    void addStack(const OfStack& stack);
+    void makeMore();
+    void makeMoreIfNear();
     QWidget* makeLine(const advice::Advice& advice, int trays, bool drying);
 
     household::Household& household_;
@@ -56,7 +66,10 @@ private:
     QLabel* nothing_;
     QPushButton* again_;
     QString explained_;              ///< key of the line whose reasons are open
+    std::deque<OfStack> waiting_;    ///< whose lines are not made yet
+    std::size_t made_ = 0;           ///< lines
     QWidget* list_;
+    QScrollArea* scroll_;
     QVBoxLayout* rows_;
 };
 
