@@ -1509,6 +1509,26 @@
         <source>the household&apos;s own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
+    <message>
+        <source>Leachate: never to drink, not on leaves eaten raw.</source>
+        <translation>Sickerwasser: nie trinken, nicht auf roh gegessene Blätter.</translation>
+    </message>
+    <message>
+        <source>%1 weighs about %2: lift with knees bent, or in parts.</source>
+        <translation>%1 wiegt etwa %2: mit gebeugten Knien heben, oder in Teilen.</translation>
+    </message>
+    <message>
+        <source>A full tray is heavy: lift with knees bent, or in parts.</source>
+        <translation>Eine volle Etage ist schwer: mit gebeugten Knien heben, oder in Teilen.</translation>
+    </message>
+    <message>
+        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
+        <translation>Staub und Schimmel: feucht halten, Maske tragen; nicht mit Asthma oder schwacher Abwehr.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
+        <translation>Mist: nur gereift, nicht von jüngst entwurmten Tieren; Handschuhe; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
+    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -9462,6 +9482,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Cautions</source>
         <translation>Warnhinweise</translation>
     </message>
+    <message>
+        <source>More</source>
+        <comment>the whole text of cautions</comment>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <comment>the cautions in few words</comment>
+        <translation>Weniger</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntryEditor</name>
@@ -12463,6 +12493,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1: not written down. %2</source>
         <translation>%1: nicht eingetragen. %2</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Warnhinweis: %1</translation>
     </message>
 </context>
 <context>

@@ -1509,6 +1509,26 @@
         <source>the household&apos;s own material</source>
         <translation>el material propio del hogar</translation>
     </message>
+    <message>
+        <source>Leachate: never to drink, not on leaves eaten raw.</source>
+        <translation>Lixiviado: nunca beberlo, no sobre hojas que se comen crudas.</translation>
+    </message>
+    <message>
+        <source>%1 weighs about %2: lift with knees bent, or in parts.</source>
+        <translation>%1 pesa unos %2: levantar con las rodillas dobladas, o por partes.</translation>
+    </message>
+    <message>
+        <source>A full tray is heavy: lift with knees bent, or in parts.</source>
+        <translation>Una bandeja llena pesa: levantarla con las rodillas dobladas, o por partes.</translation>
+    </message>
+    <message>
+        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
+        <translation>Polvo y mohos: mantenerlo húmedo, usar mascarilla; no con asma o defensas bajas.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
+        <translation>Estiércol: solo maduro, de animales no desparasitados hace poco; guantes; nunca de gato o perro, no en el embarazo.</translation>
+    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -9463,6 +9483,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Cautions</source>
         <translation>Precauciones</translation>
     </message>
+    <message>
+        <source>More</source>
+        <comment>the whole text of cautions</comment>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <comment>the cautions in few words</comment>
+        <translation>Menos</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntryEditor</name>
@@ -12464,6 +12494,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1: not written down. %2</source>
         <translation>%1: no anotado. %2</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Precaución: %1</translation>
     </message>
 </context>
 <context>

@@ -1509,6 +1509,26 @@
         <source>the household&apos;s own material</source>
         <translation>la matière propre du foyer</translation>
     </message>
+    <message>
+        <source>Leachate: never to drink, not on leaves eaten raw.</source>
+        <translation>Lixiviat : ne jamais le boire, pas sur des feuilles mangées crues.</translation>
+    </message>
+    <message>
+        <source>%1 weighs about %2: lift with knees bent, or in parts.</source>
+        <translation>%1 pèse environ %2 : soulever genoux fléchis, ou en plusieurs fois.</translation>
+    </message>
+    <message>
+        <source>A full tray is heavy: lift with knees bent, or in parts.</source>
+        <translation>Un plateau plein est lourd : soulever genoux fléchis, ou en plusieurs fois.</translation>
+    </message>
+    <message>
+        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
+        <translation>Poussières et moisissures : garder humide, porter un masque ; pas en cas d&apos;asthme ou d&apos;immunité affaiblie.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
+        <translation>Fumier : seulement mûr, d&apos;animaux non vermifugés récemment ; gants ; jamais de chat ni de chien, pas pendant la grossesse.</translation>
+    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -9462,6 +9482,16 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Cautions</source>
         <translation>Précautions</translation>
     </message>
+    <message>
+        <source>More</source>
+        <comment>the whole text of cautions</comment>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <comment>the cautions in few words</comment>
+        <translation>Moins</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntryEditor</name>
@@ -12463,6 +12493,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1: not written down. %2</source>
         <translation>%1&#xa0;: non noté. %2</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Précaution : %1</translation>
     </message>
 </context>
 <context>

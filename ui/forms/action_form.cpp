@@ -91,6 +91,11 @@ int ActionForm::heightForWidth(int width) const
     return layout()->heightForWidth(width);
 }
 
+int ActionForm::holdTo(int height, int width)
+{
+    return d_->sheet->holdTo(height, width);
+}
+
 void ActionForm::record()
 {
     if (d_->ticket || d_->household.readOnly() || !d_->sheet->check()) return;

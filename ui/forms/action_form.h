@@ -2,6 +2,7 @@
 
 #include "core/household/household.h"
 #include "ui/forms/form_kind.h"
+#include "ui/forms/held_to_room.h"
 
 #include <QWidget>
 
@@ -14,7 +15,7 @@ namespace tierloam::forms {
 /// Usual amounts and the last choices are filled in and the date is today until changed. Enter records, Esc gives up.
 /// It says in words what is wrong with a field, why a step is impossible, and which tray the entry falls to on its date.
 /// When a write fails it keeps its contents and says why. The owner shows it and lets it go by deleteLater() on finished().
-class ActionForm : public QWidget {
+class ActionForm : public QWidget, public HeldToRoom {
     Q_OBJECT
 
 public:
@@ -34,6 +35,7 @@ public:
     bool touched() const;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
+    int holdTo(int height, int width) override;
 
 public Q_SLOTS:
     /// As the Record button: checks, then writes; finished() follows once it is durable.

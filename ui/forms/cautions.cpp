@@ -22,7 +22,8 @@ Caution leachate()
 {
     return {CautionTopic::leachate,
             Cautions::tr("Leachate: not on leaves that are eaten raw, and never to drink. Wash your hands afterwards."),
-            sourced("UC Master Gardeners of Napa County; NC State Extension (Sherman)")};
+            sourced("UC Master Gardeners of Napa County; NC State Extension (Sherman)"), false,
+            Cautions::tr("Leachate: never to drink, not on leaves eaten raw.")};
 }
 
 Caution wormsInSump()
@@ -39,22 +40,25 @@ QString trayName(int tray)
 Caution lifting(const CautionFacts& facts)
 {
     const QString how = Cautions::tr("Lift it close to the body, knees bent, without a twist; if that is too heavy, in parts or with someone.");
-    QString text;
+    QString text, brief;
     if (facts.weight) {
         // One helper for every range of the program: the same digits as on the shelf.
         const reckoning::Band kg{facts.weight->low, facts.weight->middle, facts.weight->high};
         text = Cautions::tr("%1 weighs about %2.").arg(trayName(facts.tray), ui::massBand(kg)) + QLatin1Char(' ') + (facts.liftWords.isEmpty() ? QString{} : facts.liftWords + QLatin1Char(' ')) + how;
+        brief = Cautions::tr("%1 weighs about %2: lift with knees bent, or in parts.").arg(trayName(facts.tray), ui::massBand(kg));
     } else {
         text = Cautions::tr("A full tray is heavy.") + QLatin1Char(' ') + how;
+        brief = Cautions::tr("A full tray is heavy: lift with knees bent, or in parts.");
     }
-    return {CautionTopic::lifting, text, sourced("Waters et al. 1993 (NIOSH lifting equation); the tray's weight: this program's estimate")};
+    return {CautionTopic::lifting, text, sourced("Waters et al. 1993 (NIOSH lifting equation); the tray's weight: this program's estimate"), false, brief};
 }
 
 Caution dustAndMould()
 {
     return {CautionTopic::dustAndMould,
             Cautions::tr("Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it."),
-            sourced("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella)")};
+            sourced("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella)"), false,
+            Cautions::tr("Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.")};
 }
 
 Caution wormsInBottomTray()
@@ -74,7 +78,8 @@ Caution manure()
 {
     return {CautionTopic::manure,
             Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it."),
-            sourced("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory")};
+            sourced("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory"), false,
+            Cautions::tr("Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.")};
 }
 
 Caution heater()
@@ -93,7 +98,7 @@ Caution doubtful(const materials::Material& material)
     const QString source = material.own && material.source.empty() ? Cautions::tr("the household's own material")
                            : material.own                         ? QString::fromStdString(material.source)
                                                                   : ui::sourceWords(std::string_view{material.source});
-    return {CautionTopic::doubtfulMaterial, why.isEmpty() ? told.arg(name) : told.arg(name) + QLatin1Char(' ') + why, source};
+    return {CautionTopic::doubtfulMaterial, why.isEmpty() ? told.arg(name) : told.arg(name) + QLatin1Char(' ') + why, source, false, told.arg(name)};
 }
 
 Caution release()

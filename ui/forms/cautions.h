@@ -20,6 +20,7 @@ struct Caution {
     QString text;        ///< translated; one or two sentences
     QString source;      ///< on what it rests; titles of works as they are, "memory" and "common practice, no source" said as such
     bool normal = false; ///< says what is normal rather than what to beware of
+    QString brief{};     ///< translated; what must be seen where there is no room for the text: one sentence. Empty: the text
 };
 
 /// What the cautions of a form depend on.

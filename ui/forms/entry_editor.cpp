@@ -93,6 +93,11 @@ int EntryEditor::heightForWidth(int width) const
     return layout()->heightForWidth(width);
 }
 
+int EntryEditor::holdTo(int height, int width)
+{
+    return d_->sheet ? d_->sheet->holdTo(height, width) : heightForWidth(width);
+}
+
 void EntryEditor::save()
 {
     if (!d_->sheet || d_->ticket || d_->household.readOnly() || !d_->sheet->check()) return;

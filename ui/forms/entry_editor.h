@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/household/household.h"
+#include "ui/forms/held_to_room.h"
 
 #include <QWidget>
 
@@ -11,7 +12,7 @@ namespace tierloam::forms {
 /// Edits one entry of the journal in place, with the form of its kind filled in: what was done, date, slot and note.
 /// Before it is saved it says which later entries would move to another batch, or why the edit is impossible.
 /// When the write fails it keeps its contents and says why. Enter saves, Esc gives up; the owner lets it go by deleteLater() on finished().
-class EntryEditor : public QWidget {
+class EntryEditor : public QWidget, public HeldToRoom {
     Q_OBJECT
 
 public:
@@ -22,6 +23,7 @@ public:
     bool touched() const;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
+    int holdTo(int height, int width) override;
 
 public Q_SLOTS:
     void save();

@@ -38,8 +38,9 @@ QSize FitArea::minimumSizeHint() const
 {
     if (!widget()) return QScrollArea::minimumSizeHint();
     const QSize least = widget()->minimumSizeHint();
-    const int threeLines = 5 * fontMetrics().height();
-    return {least.width() + verticalScrollBar()->sizeHint().width(), std::min(least.height(), threeLines)};
+    const int aField = 3 * fontMetrics().height(); // with its label or its problem
+    const int high = widget()->layout() && widget()->layout()->hasHeightForWidth() && width() > 0 ? heightForWidth(width()) : least.height();
+    return {least.width() + verticalScrollBar()->sizeHint().width(), std::min(high, aField)};
 }
 
 void FitArea::resizeEvent(QResizeEvent* event)

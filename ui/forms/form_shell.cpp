@@ -6,17 +6,39 @@
 
 #include <QAbstractButton>
 #include <QCheckBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tierloam::forms {
+
+namespace {
+
+/// Tells those around it how high the whole is with all fields, however they are held at the time (layouts ask a widget's layout, not the widget).
+class ShellLayout final : public QVBoxLayout {
+public:
+    using QVBoxLayout::QVBoxLayout;
+    void setFields(const FitArea* area) { area_ = area; }
+    int heightForWidth(int width) const override
+    {
+        const int wanted = area_->heightForWidth(width);
+        return QVBoxLayout::heightForWidth(width) - std::clamp(wanted, area_->minimumHeight(), area_->maximumHeight()) + wanted;
+    }
+
+private:
+    const FitArea* area_ = nullptr;
+};
+
+}
 
 FormShell::FormShell(QWidget* parent) : QWidget{parent}
 {
-    auto* column = new QVBoxLayout{this};
+    auto* column = new ShellLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
     title_ = ui::makeLabel({}, ui::TextRole::section, this, true);
@@ -24,6 +46,7 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     line_->hide();
     cautionCard_ = new CautionCard{this};
     area_ = new FitArea{this};
+    column->setFields(area_);
     effect_ = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
     effect_->setObjectName(QStringLiteral("effect"));
     effect_->hide();
@@ -155,7 +178,42 @@ bool FormShell::isCautionsShown() const
 
 int FormShell::heightForWidth(int width) const
 {
-    return layout()->heightForWidth(width);
+    return layout()->totalHeightForWidth(width);
+}
+
+/// Everything but the fields.
+int FormShell::restHeight(int width) const
+{
+    return layout()->totalHeightForWidth(width) - area_->heightForWidth(width);
+}
+
+int FormShell::holdTo(int height, int width)
+{
+    told_ = height;
+    return hold(height, width);
+}
+
+int FormShell::hold(int height, int width)
+{
+    const int least = area_->minimumSizeHint().height();
+    const int card = cautionCard_->isHidden() ? 0 : cautionCard_->heightForWidth(width);
+    cautionCard_->holdTo(height - least - (restHeight(width) - card), width);
+    return restHeight(width) + least;
+}
+
+/// A box layout would squeeze the words along with the fields; only the fields give way.
+void FormShell::holdFields()
+{
+    hold(told_.value_or(height()), width());
+    const int most = std::max(height() - restHeight(width()), area_->minimumSizeHint().height());
+    if (most != area_->maximumHeight()) area_->setMaximumHeight(most);
+}
+
+bool FormShell::event(QEvent* event)
+{
+    const bool done = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize) holdFields();
+    return done;
 }
 
 void FormShell::keyPressEvent(QKeyEvent* event)

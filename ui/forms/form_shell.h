@@ -1,8 +1,11 @@
 #pragma once
 
 #include "ui/forms/cautions.h"
+#include "ui/forms/held_to_room.h"
 
 #include <QWidget>
+
+#include <optional>
 
 class QHBoxLayout;
 class QLabel;
@@ -15,8 +18,8 @@ class FitArea;
 
 /// What all forms have around their fields: a title, the cautions of the work (always in sight, above what scrolls), the fields, what the
 /// entry will do, what stands against it, and the buttons. Enter and Ctrl+Enter accept, Esc gives up.
-/// Given less height than it wants, only the fields scroll.
-class FormShell : public QWidget {
+/// Given less height than it wants, the cautions say it in few words and only the fields scroll.
+class FormShell : public QWidget, public HeldToRoom {
     Q_OBJECT
 
 public:
@@ -51,6 +54,7 @@ public:
 
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
+    int holdTo(int height, int width) override;
 
 Q_SIGNALS:
     void accepted();
@@ -58,8 +62,13 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
+    int restHeight(int width) const;
+    int hold(int height, int width);
+    void holdFields();
+
     QLabel* title_ = nullptr;
     QLabel* line_ = nullptr;
     CautionCard* cautionCard_ = nullptr;
@@ -71,6 +80,7 @@ private:
     QPushButton* cancel_ = nullptr;
     QString acceptText_;
     bool busy_ = false;
+    std::optional<int> told_; ///< the height that its place can give; nothing: it has what it has
 };
 
 }

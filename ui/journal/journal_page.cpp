@@ -311,8 +311,7 @@ void JournalPage::tellCount()
     showAll_->setVisible(filter_->anySet());
     more_->setEnabled(!household_.readOnly());
     strip_->follow(picked == 1 ? chosen().front() : journal::EntryId::none);
-    filters_->setVisible(all > 0 && !(series_ && height() < theme_.px(560))); // a low window has room for the form or for them
-    table_->setVisible(shown > 0);
+    giveRoom();
     nothing_->setVisible(shown == 0);
     nothing_->setText(all == 0 ? tr("Here stands every feeding, look and harvest, newest first, once the first one is recorded.")
                                : tr("No entry is like that. %1 shows all again.").arg(ui::keysText(ui::ActionId::clearFilters)));
@@ -375,12 +374,28 @@ void JournalPage::editChosen()
     editorBox_->layout()->addWidget(editor_);
     editorBox_->setMaximumWidth(theme_.px(720)); // a line of the form is not read across the whole window
     editorBox_->show();
+    giveRoom();
     connect(editor_, &forms::EntryEditor::finished, this, [this] {
         closeEditor();
         table_->setFocus();
     });
     // Once the editor has taken its room; the index is asked for then, since the journal may have been taken anew meanwhile.
     QMetaObject::invokeMethod(table_, [this] { table_->scrollTo(table_->currentIndex()); }, Qt::QueuedConnection);
+}
+
+/// In a small window with large letters title and filters, at the largest the table too, give way to the form, whose cautions and buttons need their place.
+void JournalPage::giveRoom()
+{
+    const bool tight = (editor_ || series_) && height() < theme_.px(420);
+    head_->setHidden(tight);
+    filters_->setVisible(model_->rowCount() > 0 && !tight && !(series_ && height() < theme_.px(560)));
+    table_->setVisible(filter_->rowCount() > 0 && !(tight && height() < theme_.px(300))); // the form names the entry
+}
+
+void JournalPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    giveRoom();
 }
 
 /// Says so when something typed below would be lost.
@@ -417,6 +432,7 @@ void JournalPage::showSeries(EntrySeries* series)
     editorBox_->layout()->addWidget(series);
     editorBox_->setMaximumWidth(theme_.px(720));
     editorBox_->show();
+    giveRoom();
     tellCount();
     connect(series, &EntrySeries::recorded, this, [this](qint64 id) {
         stale_ = true; // the table still has it as being saved
@@ -435,6 +451,7 @@ void JournalPage::closeEditor()
     editor_ = nullptr;
     series_ = nullptr;
     editorBox_->hide();
+    giveRoom();
     while (QLayoutItem* item = editorBox_->layout()->takeAt(0)) {
         item->widget()->hide();
         item->widget()->deleteLater(); // it may be the sender

@@ -66,10 +66,12 @@ Q_SIGNALS:
     void refused(const QString& why);
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
+    void giveRoom();
     void buildFilters(QVBoxLayout* rows);
     void buildTable();
     void buildColumns();

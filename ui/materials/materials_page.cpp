@@ -32,6 +32,7 @@ namespace tierloam::materials_page {
 namespace {
 
 constexpr auto favouritesKey = "materials/favourites";
+constexpr int leastNameLetters = 15, mostNameLetters = 27;
 constexpr int besideAtLeast = 820;  ///< px at 100 %: below it the sums stand under the table
 constexpr ui::ActionId sumActions[] = {ui::ActionId::sumMix, ui::ActionId::sumBedding, ui::ActionId::sumCastings, ui::ActionId::sumLeachate};
 
@@ -128,6 +129,7 @@ void MaterialsPage::buildTable()
     table_ = new QTableView{left_};
     table_->setObjectName(QStringLiteral("materialsTable"));
     table_->setModel(filter_);
+    table_->viewport()->installEventFilter(this);
     ui::setUpRowTable(*table_);
     table_->sortByColumn(MaterialsModel::name, Qt::AscendingOrder);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -382,7 +384,7 @@ void MaterialsPage::fit()
     table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
     table_->setMinimumHeight(theme_.px(beside ? 300 : 260));
     const int letter = metrics.averageCharWidth();
-    const int widths[] = {5, 27, 13, 8, 13, 11, 12, 10, 28, 9};
+    const int widths[] = {5, mostNameLetters, 11, 6, 8, 11, 12, 10, 28, 9};
     int welcome = 0; // its three words must be read whole in every language, as each header must
     for (const auto each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no})
         welcome = std::max(welcome, metrics.horizontalAdvance(QString{ui::welcomeMark(each) % u' ' % ui::welcomeText(each)}) + theme_.px(24));
@@ -390,7 +392,23 @@ void MaterialsPage::fit()
         const int words = c == MaterialsModel::favourite ? 0 : std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
         table_->setColumnWidth(c, std::max(letter * widths[c], words));
     }
+    giveNameTheRest();
     tellCautions();
+}
+
+/// Name, welcome, C:N and moisture are seen without scrolling: long names give way, which the card below and the tool tip say in full.
+void MaterialsPage::giveNameTheRest()
+{
+    int others = 0;
+    for (const int c : {MaterialsModel::favourite, MaterialsModel::welcome, MaterialsModel::ratio, MaterialsModel::moisture}) others += table_->columnWidth(c);
+    const int letter = table_->fontMetrics().averageCharWidth();
+    table_->setColumnWidth(MaterialsModel::name, std::clamp(table_->viewport()->width() - others, letter * leastNameLetters, letter * mostNameLetters));
+}
+
+bool MaterialsPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Resize && table_ && watched == table_->viewport()) giveNameTheRest();
+    return QWidget::eventFilter(watched, event);
 }
 
 void MaterialsPage::showEvent(QShowEvent* event)

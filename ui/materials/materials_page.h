@@ -72,6 +72,7 @@ Q_SIGNALS:
 protected:
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
@@ -84,6 +85,7 @@ private:
     void buildActions();
     void refresh();
     void fit();
+    void giveNameTheRest();
     void tellChosen();
     void tellCautions();
     void showForm(QWidget* form);

@@ -1,5 +1,8 @@
 #include "ui/shelf/form_host.h"
 
+#include "ui/forms/held_to_room.h"
+
+#include <QApplication>
 #include <QEvent>
 #include <QResizeEvent>
 #include <QScrollArea>
@@ -42,14 +45,31 @@ void FormHost::show(QWidget* content)
     content_ = content;
     content->installEventFilter(this);
     content->setParent(this); // takes the font of the place before it is measured
-    const bool whole = content->property("scrollsItself").toBool() && content->minimumSizeHint().height() + 24 <= room_;
-    scroll_->setVisible(!whole);
-    if (whole) layout()->addWidget(content);
-    else scroll_->setWidget(content);
-    content->setAutoFillBackground(false); // setWidget turns it on
+    content->ensurePolished();
+    fit();
     content->show();
     fit();
     QFrame::show();
+}
+
+/// The whole of it beside the frame, or within what scrolls.
+void FormHost::place(bool whole)
+{
+    const bool within = scroll_->widget() == content_;
+    if (layout()->indexOf(content_) >= 0 ? whole : within && !whole) return;
+    QWidget* focus = content_->isAncestorOf(QApplication::focusWidget()) ? QApplication::focusWidget() : nullptr;
+    scroll_->setVisible(!whole);
+    if (whole) {
+        if (within) scroll_->takeWidget();
+        layout()->addWidget(content_);
+    } else {
+        layout()->removeWidget(content_);
+        scroll_->setWidget(content_);
+    }
+    content_->setAutoFillBackground(false); // setWidget turns it on
+    if (!focus) return;
+    content_->show();
+    focus->setFocus(Qt::OtherFocusReason);
 }
 
 void FormHost::clear()
@@ -58,9 +78,10 @@ void FormHost::clear()
     hide();
 }
 
-void FormHost::setRoom(int height)
+void FormHost::setRoom(int height, int most)
 {
     room_ = height;
+    most_ = std::max(height, most);
     fit();
 }
 
@@ -77,18 +98,36 @@ bool FormHost::eventFilter(QObject* watched, QEvent* event)
     return QFrame::eventFilter(watched, event);
 }
 
+int FormHost::heightAt(int width) const
+{
+    return content_->hasHeightForWidth() ? content_->heightForWidth(width) : content_->sizeHint().height();
+}
+
 void FormHost::fit()
 {
     if (!content_) return;
     const QMargins around = layout()->contentsMargins();
     const int given = isVisible() || !parentWidget() ? width() : parentWidget()->width() - 2 * sideSpace_;
     const int wide = std::max(1, given - around.left() - around.right() - 2);
-    const auto heightAt = [this](int width) { return content_->hasHeightForWidth() ? content_->heightForWidth(width) : content_->sizeHint().height(); };
-    int wanted = heightAt(wide);
     const int frame = around.top() + around.bottom() + 2;
-    if (wanted + frame > room_ && scroll_->widget() == content_) wanted = heightAt(wide - scroll_->verticalScrollBar()->sizeHint().width());
-    height_ = std::min(wanted + frame, std::max(room_, 60));
+    int room = std::max(room_, 60);
+    auto* held = dynamic_cast<forms::HeldToRoom*>(content_);
+    bool whole = false;
+    int least = held ? held->holdTo(room - frame, wide) + frame : 0;
+    if (held && least > room) room = std::min(least, most_);
+    if (content_->property("scrollsItself").toBool()) {
+        whole = held ? least <= room : content_->minimumSizeHint().height() + frame <= room;
+    }
+    place(whole);
+    int wanted = heightAt(wide);
+    if (wanted + frame > room && !whole) {
+        const int beside = wide - scroll_->verticalScrollBar()->sizeHint().width();
+        if (held) held->holdTo(room - frame, beside);
+        wanted = heightAt(beside);
+    }
+    height_ = std::min(wanted + frame, room);
     updateGeometry();
+    Q_EMIT fitted(height_);
 }
 
 }

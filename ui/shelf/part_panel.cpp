@@ -34,7 +34,7 @@ bool isMeant(forms::FormKind kind, const StackModel& stack, std::optional<int> p
 
 }
 
-PartPanel::PartPanel(const ui::Theme& theme, const About& about, QWidget* parent) : QWidget{parent}, stack_{about.stack.key}, part_{about.part}
+PartPanel::PartPanel(const ui::Theme& theme, const About& about, QWidget* parent) : QWidget{parent}, stack_{about.stack.key}, part_{about.part}, cautions_{new forms::CautionCard{this}}
 {
     const StackModel& stack = about.stack;
     const Part* part = part_ && *part_ < static_cast<int>(stack.parts.size()) ? &stack.parts[static_cast<std::size_t>(*part_)] : nullptr;
@@ -54,13 +54,10 @@ PartPanel::PartPanel(const ui::Theme& theme, const About& about, QWidget* parent
     head->addWidget(close, 0, Qt::AlignTop);
     column->addLayout(head);
 
+    column->addWidget(cautions_);
+    cautions_->setCautions(about.story.cautions);
     addActs(about, part ? part->name : stack.title);
     for (const QString& reason : about.story.reasons) column->addWidget(ui::makeLabel(reason, ui::TextRole::small, this, true));
-    if (!about.story.cautions.isEmpty()) {
-        auto* cautions = new forms::CautionCard{this};
-        cautions->setCautions(about.story.cautions);
-        column->addWidget(cautions);
-    }
     if (part) addStory(theme, about, *part);
     column->addStretch(1);
     ui::setAccess(this, name, part ? part->value : QString{});
@@ -137,6 +134,18 @@ int PartPanel::heightForWidth(int width) const
 {
     turn(width);
     return layout()->totalHeightForWidth(width);
+}
+
+int PartPanel::holdTo(int height, int width)
+{
+    cautions_->holdTo(height / 3, width);
+    int least = 0; // down to the cautions
+    for (int i = 0; i < layout()->count(); ++i) {
+        QLayoutItem* item = layout()->itemAt(i);
+        if (!item->isEmpty()) least += (item->hasHeightForWidth() ? item->heightForWidth(width) : item->sizeHint().height()) + layout()->spacing();
+        if (item->widget() == cautions_) break;
+    }
+    return least;
 }
 
 void PartPanel::resizeEvent(QResizeEvent* event)

@@ -3,6 +3,7 @@
 #include "core/journal/standing.h"
 #include "ui/common/theme.h"
 #include "ui/forms/form_kind.h"
+#include "ui/forms/held_to_room.h"
 #include "ui/shelf/part_story.h"
 #include "ui/shelf/shelf_model.h"
 
@@ -12,13 +13,17 @@
 
 class QBoxLayout;
 
+namespace tierloam::forms {
+class CautionCard;
+}
+
 namespace tierloam::shelf {
 
 class StoryCharts;
 
-/// What opens in place at a click on a tray, on the sump or on "…": what may be done to it first, then why a step would be too early and
-/// what to beware of, then its story: facts beside charts, or over them where the place is narrow.
-class PartPanel : public QWidget {
+/// What opens in place at a click on a tray, on the sump or on "…": what to beware of and what may be done to it first, then why a
+/// step would be too early, then its story: facts beside charts, or over them where the place is narrow.
+class PartPanel : public QWidget, public forms::HeldToRoom {
     Q_OBJECT
 
 public:
@@ -39,6 +44,7 @@ public:
     /// Focus to that act's button, else to the first.
     void focusAct(std::optional<forms::FormKind> kind);
     int heightForWidth(int width) const override;
+    int holdTo(int height, int width) override; ///< cautions in few words above a third of the place; all below them scrolls
 
 Q_SIGNALS:
     void actWanted(tierloam::forms::FormKind kind);
@@ -58,6 +64,7 @@ private:
     std::optional<int> part_;
     StoryCharts* charts_ = nullptr;
     QBoxLayout* body_ = nullptr;
+    forms::CautionCard* cautions_;
 };
 
 }

@@ -90,6 +90,11 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     connect(board_, &ShelfBoard::placeWanted, this, &ShelfPage::moveStack);
     connect(board_, &ShelfBoard::dragMoved, this, [this](const QPoint& at) { scroll_->ensureVisible(at.x(), at.y(), 60, 60); });
     for (QScrollBar* bar : {scroll_->verticalScrollBar(), scroll_->horizontalScrollBar()}) connect(bar, &QScrollBar::valueChanged, this, &ShelfPage::tellSeen);
+    connect(host_, &FormHost::fitted, this, [this](int height) {
+        const bool tight = height > this->height() - aroundHeight() - this->height() / 5;
+        head_->setHidden(tight);
+        dates_->setHidden(tight);
+    });
     connect(dates_, &DateBar::dayChosen, this, &ShelfPage::showDay);
     connect(&household_, &household::Household::changed, this, &ShelfPage::refresh);
     connect(&household_, &household::Household::reckoned, this, &ShelfPage::refresh);
@@ -265,6 +270,7 @@ void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIs
     board_->setCurrent(stack.toStdString());
     const household::Ticket ticket = household_.recordAll(entries, label);
     asked_[ticket] = label;
+    Q_EMIT usualRecorded(kind);
 }
 
 void ShelfPage::recorded(household::Ticket ticket)
@@ -283,10 +289,23 @@ void ShelfPage::failed(household::Ticket ticket, const QString& why)
     refresh();
 }
 
+/// What stands above and below shelf and form.
+int ShelfPage::aroundHeight() const
+{
+    return head_->heightForWidth(width() - 36) + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
+}
+
+/// Room for the form or panel. In a small window with large letters title and days give way to a form whose cautions and buttons need their place; a
+/// fifth of the page stays the shelf's.
+void ShelfPage::giveRoom(const QWidget* content)
+{
+    host_->setRoom(roomFor(content), height() * 4 / 5 - 60);
+}
+
 /// A panel leaves the shelf in view; a form may take more; the guided first stack nearly all.
 int ShelfPage::roomFor(const QWidget* content) const
 {
-    const int others = head_->heightForWidth(width() - 36) + dates_->sizeHint().height() + 64 + theme_.px(12); // margins, a scroll bar
+    const int others = aroundHeight();
     const bool guided = qobject_cast<const forms::NewStack*>(content);
     const int shelf = guided ? theme_.px(16) : height() * (qobject_cast<const PartPanel*>(content) ? 30 : 22) / 100;
     return std::max(height() / 4, std::min(height() - others - shelf, guided ? height() : height() * 11 / 20));
@@ -313,7 +332,7 @@ bool ShelfPage::formBegun() const
 void ShelfPage::showForm(QWidget* form)
 {
     form->setProperty("scrollsItself", true);
-    host_->setRoom(roomFor(form));
+    giveRoom(form);
     host_->show(form); // which takes the focus to its first field
     if (!form->isAncestorOf(focusWidget())) form->setFocus(Qt::OtherFocusReason);
 }
@@ -397,7 +416,7 @@ bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
     auto* panel = new PartPanel{theme_, {column->canvas()->stack(), *standing, static_cast<int>(model_->stacks.size()) - 1, part, storyOf(stack, *standing, part)}};
     connect(panel, &PartPanel::closeWanted, this, [this] { closePanel(true); });
     connect(panel, &PartPanel::actWanted, this, [this, stack, part](FormKind kind) { openForm(stack, kind, part && *part > 0 ? part : std::nullopt); });
-    host_->setRoom(roomFor(panel));
+    giveRoom(panel);
     host_->show(panel);
     if (hadFocus || !again) panel->focusAct(act);
     board_->markSelected(stack.toStdString(), part);
@@ -410,6 +429,8 @@ bool ShelfPage::closePanel(bool force)
     if (!force && formBegun()) return false;
     const bool hadFocus = host_->content()->isAncestorOf(focusWidget());
     host_->clear();
+    head_->show();
+    dates_->show();
     board_->markSelected({}, std::nullopt);
     if (hadFocus)
         if (StackColumn* column = board_->current()) column->canvas()->setFocus(Qt::OtherFocusReason);
@@ -482,7 +503,7 @@ void ShelfPage::showEvent(QShowEvent* event)
 void ShelfPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    if (host_->content()) host_->setRoom(roomFor(host_->content()));
+    if (host_->content()) giveRoom(host_->content());
 }
 
 void ShelfPage::keyPressEvent(QKeyEvent* event)

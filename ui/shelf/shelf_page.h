@@ -75,6 +75,8 @@ public:
     void refreshNow();
 
 Q_SIGNALS:
+    /// An act of the usual amount was recorded at one click, without a form and what it says.
+    void usualRecorded(tierloam::forms::FormKind kind);
     void currentStackChanged(const QString& stack);
 
 protected:
@@ -96,6 +98,8 @@ private:
     void act(ui::ActionId id);
     bool formBegun() const;
     void showForm(QWidget* form);
+    int aroundHeight() const;
+    void giveRoom(const QWidget* content);
     int roomFor(const QWidget* content) const;
     void bringIntoView(const StackColumn& column);
     void keepSelectedInView();

@@ -3,6 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
+#include "ui/forms/cautions.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/form_kind.h"
 #include "ui/forms/new_stack.h"
@@ -134,6 +135,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
         lent_.notices.settle(QStringLiteral("journal"));
         tellState();
     });
+    connect(shelf_, &shelf::ShelfPage::usualRecorded, this, [this](forms::FormKind kind) { tellCaution(kind == forms::FormKind::drain); });
     // Queued: a form or the shelf that asked for the write tells its failure itself, and once is enough.
     connect(&household_, &household::Household::failed, this, [this](household::Ticket, const QString& why) {
         if (!isToldOn(pages_->currentWidget(), why)) lent_.notices.show(Notices::Kind::failure, why);
@@ -249,6 +251,15 @@ void Desk::act(const advice::Advice& advice)
         return;
     }
     household_.recordAll(made->entries, made->label);
+    tellCaution(std::ranges::any_of(made->entries, [](const journal::Entry& each) { return std::holds_alternative<journal::Drain>(each.action); }));
+}
+
+/// A form says what to beware of while it is filled in; what was recorded at one click has no form. Stands until the next act.
+void Desk::tellCaution(bool leachate)
+{
+    const QString key = QStringLiteral("caution");
+    lent_.notices.settle(key);
+    if (leachate) lent_.notices.show(Notices::Kind::notice, tr("Caution: %1").arg(forms::leachateCaution().text), key);
 }
 
 void Desk::openFormFor(const advice::Advice& advice)

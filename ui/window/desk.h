@@ -89,6 +89,7 @@ protected:
 private:
     void act(const advice::Advice& advice);
     void openFormFor(const advice::Advice& advice);
+    void tellCaution(bool leachate);
     void writeUnwritten(const QString& stack, const advice::UnwrittenFeeding& feeding);
     void checkEntry(journal::EntryId id);
     void placeDue();
