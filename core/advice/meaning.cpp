@@ -1,4 +1,8 @@
 #include "core/advice/rules.h"
+#include "core/advice/words.h"
+#include "core/model/measures.h"
+
+#include <cmath>
 
 /// Rules and what follows from leaving them, as people read them under "Why". The table in DEVELOPERS.md says the same with its sources.
 namespace tierloam::advice {
@@ -11,25 +15,25 @@ Meaning meaningOf(Code code)
 {
     switch (code) {
     case Code::harvestReady:
-        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.")};
     case Code::readyNoHurry:
-        return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same."),
+        return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same."),
                 QT_TRANSLATE_NOOP("Advice", "Nothing is lost: the castings keep where they are.")};
     case Code::harvestSoon:
         return {QT_TRANSLATE_NOOP("Advice", "The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare."),
                 QT_TRANSLATE_NOOP("Advice", "Nothing yet; have bedding at hand for the emptied tray.")};
     case Code::harvestOverdue:
-        return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest."),
+        return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest."),
                 QT_TRANSLATE_NOOP("Advice", "There is no room for food, and the colony goes on shrinking.")};
     case Code::addTray:
-        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "The tray fills to its rim and food no longer fits.")};
     case Code::tooEarly:
         return {QT_TRANSLATE_NOOP("Advice", "A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %."),
                 QT_TRANSLATE_NOOP("Advice", "The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.")};
     case Code::feedDue:
-        return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least 50 g can be borne."),
+        return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least {least} can be borne."),
                 QT_TRANSLATE_NOOP("Advice", "After two to three weeks the worms live on bedding and reserves.")};
     case Code::overfed:
         return {QT_TRANSLATE_NOOP("Advice", "The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %."),
@@ -38,7 +42,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "They stop laying and shrink; some die.")};
     case Code::trayFull:
-        return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less 1 cm, now or within 7 days."),
+        return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less {rim}, now or within 7 days."),
                 QT_TRANSLATE_NOOP("Advice", "Food lies against the lid, and the trays above cannot rest on it.")};
     case Code::lowCarbon:
         return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18."),
@@ -56,14 +60,14 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again."),
                 QT_TRANSLATE_NOOP("Advice", "Water stands in the trays, or the bed is drier than it looks from above.")};
     case Code::drainageHigh:
-        return {QT_TRANSLATE_NOOP("Advice", "Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9)."),
+        return {QT_TRANSLATE_NOOP("Advice", "Twice in a row more was drained than the upper 5 % of what is expected; or more than {much} a week run through a watered stack (taken back at {much-less})."),
                 QT_TRANSLATE_NOOP("Advice", "Salts and nitrogen leave the castings, and the bed stays wet.")};
     case Code::heat:
-        return {QT_TRANSLATE_NOOP("Advice", "The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %."),
-                QT_TRANSLATE_NOOP("Advice", "At 33 °C 2 worms in 100 die a day, at 35 °C 15.")};
+        return {QT_TRANSLATE_NOOP("Advice", "The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "At {deadly} 2 worms in 100 die a day, at {deadlier} 15.")};
     case Code::cold:
-        return {QT_TRANSLATE_NOOP("Advice", "The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %."),
-                QT_TRANSLATE_NOOP("Advice", "They stop eating, food rots; near 0 °C they die.")};
+        return {QT_TRANSLATE_NOOP("Advice", "The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %."),
+                QT_TRANSLATE_NOOP("Advice", "They stop eating, food rots; near {frost} they die.")};
     case Code::dryingDone:
         return {QT_TRANSLATE_NOOP("Advice", "After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %."),
                 QT_TRANSLATE_NOOP("Advice", "The castings dry out and cocoons in them die.")};
@@ -83,9 +87,26 @@ Meaning meaningOf(Code code)
     return {"", ""};
 }
 
+/// A threshold as it is meant, without the digits that an estimate has: "1.25 cm".
+QString threshold(double cm)
+{
+    return wording::measures() == wording::Measures::us ? lengthText(cm) : lengthText(0.0).replace(number(0.0, 1), number(cm, cm == std::round(cm) ? 0 : cm * 10 == std::round(cm * 10) ? 1 : 2));
 }
 
-std::string ruleOf(Code code) { return say(meaningOf(code).rule).toStdString(); }
-std::string ifLeft(Code code) { return say(meaningOf(code).ifLeft).toStdString(); }
+/// The thresholds that stand in the rules, in the units chosen.
+std::string withThresholds(QString text)
+{
+    const std::pair<const char*, QString> all[] = {
+        {"{filled}", threshold(model::filledDepth)}, {"{ready}", threshold(model::readyDepth)}, {"{rim}", threshold(1.0)}, {"{least}", massText(0.05)},
+        {"{much}", wording::volumePerArea(12.0)},    {"{much-less}", wording::volumePerArea(9.0)}, {"{hot}", temperatureText(30.0)}, {"{deadly}", temperatureText(33.0)},
+        {"{deadlier}", temperatureText(35.0)},       {"{cold}", temperatureText(5.0)},          {"{frost}", temperatureText(0.0)}};
+    for (const auto& [key, value] : all) text.replace(QLatin1StringView{key}, value);
+    return plain(text);
+}
+
+}
+
+std::string ruleOf(Code code) { return withThresholds(say(meaningOf(code).rule)); }
+std::string ifLeft(Code code) { return withThresholds(say(meaningOf(code).ifLeft)); }
 
 }

@@ -44,15 +44,24 @@ inline const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning
     return nullptr;
 }
 
+/// All of one usual feeding is within this week's limit; false where nothing is usual yet.
+inline bool usualIsBorne(const reckoning::StackReckoning& stack)
+{
+    return stack.record.usualFeedKg > 0.0 && stack.record.usualFeedKg <= stack.forecast.feedHighKg + 1e-9;
+}
+
 inline bool isDrying(const reckoning::StackReckoning& stack)
 {
     return !stack.now.slots.empty() && stack.now.slots.back().state == reckoning::TrayState::drying;
 }
 
+/// Texts of advice go into files and to screen readers too: plain blanks, which the window holds to their units again.
+inline std::string plain(QString text) { return text.replace(QChar::Nbsp, u' ').toStdString(); }
+
 inline void add(std::vector<Advice>& to, const reckoning::StackReckoning& stack, Code code, Severity severity, std::optional<int> slot, Day on,
                 const QString& text, const QString& because)
 {
-    to.push_back({stack.name, code, severity, slot, std::max(on, stack.asOf), text.toStdString(), because.toStdString()});
+    to.push_back({stack.name, code, severity, slot, std::max(on, stack.asOf), plain(text), plain(because)});
 }
 
 }

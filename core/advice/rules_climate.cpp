@@ -53,7 +53,7 @@ Coming coming(const StackReckoning& stack, Chance chance)
 
 QString bedText(const Band& band)
 {
-    return say(QT_TRANSLATE_NOOP("Advice", "%1 °C (%2 to %3)")).arg(number(band.p50, 0), number(band.p05, 0), number(band.p95, 0));
+    return wording::temperatureBand(band);
 }
 
 /// The days before are replayed as if each had looked ahead by the same step.
@@ -79,8 +79,8 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
     const QString what = itself ? say(QT_TRANSLATE_NOOP("Advice", "Stop feeding, spread the food thin and let air in: the bed heats itself"))
                                 : say(QT_TRANSLATE_NOOP("Advice", "Move the stack to a cooler place before it heats up: shade, floor, cellar"));
     add(to, stack, Code::heat, severity, std::nullopt, then.on, what,
-        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above 30 °C: %4; its own heat %5 K"))
-            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), percent(then.chance), number(own, 1)));
+        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer"))
+            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own)));
 }
 
 void cold(const StackReckoning& stack, std::vector<Advice>& to)
@@ -91,8 +91,8 @@ void cold(const StackReckoning& stack, std::vector<Advice>& to)
     add(to, stack, Code::cold, severity, std::nullopt, then.on,
         say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "
                                         "water: local electrical code and a licensed electrician first")),
-        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below 5 °C: %4"))
-            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), percent(then.chance)));
+        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below %4: %5"))
+            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance)));
 }
 
 }

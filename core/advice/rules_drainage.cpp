@@ -52,8 +52,8 @@ QString drainedText(const StackReckoning& stack, const reckoning::DrainCheck& la
 {
     const reckoning::DrainCheck& before = stack.drains[stack.drains.size() - 2];
     return say(QT_TRANSLATE_NOOP("Advice", "%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected"))
-        .arg(date(last.day, stack.asOf), volume(last.litres), volume(last.expected.p05), volume(last.expected.p95), date(before.day, stack.asOf),
-             volume(before.litres), volume(before.expected.p05), volume(before.expected.p95));
+        .arg(date(last.day, stack.asOf), volumeText(last.litres), volumeText(last.expected.p05), volumeText(last.expected.p95), date(before.day, stack.asOf),
+             volumeText(before.litres), volumeText(before.expected.p05), volumeText(before.expected.p95));
 }
 
 void drainageLow(const StackReckoning& stack, std::vector<Advice>& to)
@@ -78,7 +78,7 @@ void drainageHigh(const StackReckoning& stack, std::vector<Advice>& to)
     const bool kept = expected > muchLessPerM2 * area && stack.now.drainedLPerWeek.p50 > muchPerM2 * area;
     if (!(much || kept) || stack.record.waterLPerWeek <= 0.0) return;
     add(to, stack, Code::drainageHigh, Severity::hint, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Water less: most of it runs through")),
-        say(QT_TRANSLATE_NOOP("Advice", "%1 a week runs into the sump, of %2 poured")).arg(volume(expected), volume(stack.record.waterLPerWeek)));
+        say(QT_TRANSLATE_NOOP("Advice", "%1 a week runs into the sump, of %2 poured")).arg(volumeText(expected), volumeText(stack.record.waterLPerWeek)));
 }
 
 void sumpFull(const StackReckoning& stack, std::vector<Advice>& to);
@@ -110,7 +110,7 @@ void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<A
 {
     add(to, stack, Code::sumpFull, severity, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See how full the sump is")),
         say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day"))
-            .arg(volume(stack.now.sumpL.p05), volume(stack.now.sumpL.p95), volume(stack.record.sumpCapacityL), when(*stack.forecast.sumpFullOn.p10, stack.asOf)));
+            .arg(volumeText(stack.now.sumpL.p05), volumeText(stack.now.sumpL.p95), volumeText(stack.record.sumpCapacityL), when(*stack.forecast.sumpFullOn.p10, stack.asOf)));
     to.back().look = reckoning::LookKind::sumpLevel;
 }
 
@@ -129,7 +129,7 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
         return;
     }
     if (!likely) return;
-    const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volume(level), volume(capacity));
+    const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volumeText(level), volumeText(capacity));
     if (fullNow) {
         add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),
             amount + say(QT_TRANSLATE_NOOP("Advice", "; what comes now runs on the floor")));

@@ -2,6 +2,7 @@
 #include "core/advice/rules.h"
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
+#include "core/model/measures.h"
 
 #include <algorithm>
 
@@ -75,8 +76,8 @@ void liftedEarly(const StackReckoning& stack, const TrayEstimate& tray, std::vec
 /// The chance that a tray is filled is at most the lesser of its two parts.
 std::optional<double> filledChance(const TrayEstimate& tray)
 {
-    const auto deep = chanceAbove(tray.castingsDepthCm, 2.5);
-    const auto worked = chanceBelow(tray.feedToCast, 0.60);
+    const auto deep = chanceAbove(tray.castingsDepthCm, model::filledDepth);
+    const auto worked = chanceBelow(tray.feedToCast, model::filledRatio);
     return deep && worked ? std::optional{std::min(*deep, *worked)} : std::nullopt;
 }
 
@@ -93,8 +94,8 @@ void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
     };
     if (!stands(stack, chance, {1.0 - beneathFilled, 1.0 - beneathFine})) return;
     add(to, stack, Code::tooEarly, Severity::hint, beneath.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed the tray beneath for now: the new one came early")),
-        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60"))
-            .arg(number(beneath.castingsDepthCm.p50, 1), ratio(beneath.feedToCast.p50)));
+        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60"))
+            .arg(lengthText(beneath.castingsDepthCm.p50), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50)));
 }
 
 QString sentence(const reckoning::Dates& dates, Day today) { return say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(whenRange(dates, today)); }
@@ -117,8 +118,8 @@ std::optional<Advice> addTooEarly(const StackReckoning& stack)
     const TrayEstimate* top = trayToFeed(stack);
     if (top == nullptr || stack.turnSince) return std::nullopt;
     return made(stack, top->slot, stack.forecast.turnOn, say(QT_TRANSLATE_NOOP("Advice", "Too early for another tray: the worms would be spread thin")),
-                say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60, filled %3"))
-                    .arg(number(top->castingsDepthCm.p50, 1), ratio(top->feedToCast.p50), percent(stack.turnProbability)));
+                say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60, filled %4"))
+                    .arg(lengthText(top->castingsDepthCm.p50), lengthText(model::filledDepth), ratio(top->feedToCast.p50), percent(stack.turnProbability)));
 }
 
 std::optional<Advice> liftTooEarly(const StackReckoning& stack)
@@ -163,6 +164,22 @@ std::optional<Advice> tooEarly(const StackReckoning& stack, LifeStep step)
     case LifeStep::addTray: return addTooEarly(stack);
     case LifeStep::lift: return liftTooEarly(stack);
     case LifeStep::take: return takeTooEarly(stack);
+    }
+    return std::nullopt;
+}
+
+std::optional<LifeStep> stepDueToday(const StackReckoning& stack)
+{
+    for (const Advice& each : adviceFor(stack)) {
+        if (each.on > stack.asOf) continue;
+        switch (each.code) {
+        case Code::addTray: return LifeStep::addTray;
+        case Code::harvestReady:
+        case Code::harvestOverdue: return LifeStep::lift;
+        case Code::dryingDone:
+        case Code::dryingLong: return LifeStep::take;
+        default: break;
+        }
     }
     return std::nullopt;
 }

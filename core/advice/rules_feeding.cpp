@@ -12,12 +12,13 @@ namespace {
 
 constexpr double leastWorthGiving = 0.05; ///< kg fresh; below it the tray is left alone
 constexpr int fullWithinDays = 7;
+constexpr double hotAbove = 30.0;         ///< °C, of the limit (core/reckoning/forecast.cpp)
 
-/// What may be given: the usual week, within what 5 % of the members at most do not bear and what fits.
+/// What may be given: one usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear
+/// this week and what fits. What was never fed has no usual amount.
 double amountToGive(const StackReckoning& stack)
 {
-    const double usual = stack.forecast.feedUsualKg > 0.0 ? stack.forecast.feedUsualKg : stack.forecast.feedHighKg;
-    return std::min(usual, stack.forecast.feedHighKg);
+    return stack.record.usualFeedKg > 0.0 ? std::min(stack.record.usualFeedKg, stack.forecast.feedHighKg) : stack.forecast.feedHighKg;
 }
 
 void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
@@ -29,16 +30,17 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
-              .arg(days(daysBetween(since, stack.asOf)), days(gap), mass(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(atMost(stack.forecast.feedHighKg));
+              .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(stack.forecast.feedHighKg));
     // The same limit as in the feeding plan and beside the feeding button.
-    if (const double usual = stack.record.usualFeedKgPerWeek; usual > stack.forecast.feedHighKg + 0.005)
-        reason += say(QT_TRANSLATE_NOOP("Advice", "; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %"))
-                      .arg(mass(usual), atMost(stack.forecast.feedHighKg));
-    const QString give = atMost(amount);
-    const QString most = atMost(stack.forecast.feedHighKg);
-    const QString what = give != most ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2")).arg(give, most) : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1")).arg(most);
-    add(to, stack, Code::feedDue, Severity::due, top.slot, due, what, reason);
+    const QString most = mostText(stack.forecast.feedHighKg);
+    const QString usual = wording::amountText(stack.record.usualFeed);
+    const bool borne = usualIsBorne(stack);
+    if (stack.record.usualFeedKg > 0.0 && !borne)
+        reason += say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %"))
+                      .arg(usual, most, temperatureText(hotAbove));
+    add(to, stack, Code::feedDue, Severity::due, top.slot, due,
+        borne ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most) : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;
 }
 
@@ -55,8 +57,8 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
         : spare                            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
                                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
     add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, on.value_or(stack.asOf), remedy,
-        say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 cm used; %3 of the usual food still fit"))
-            .arg(number(top.depthCm, 1), number(stack.record.trayHeightCm, 0), mass(room)));
+        say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
+            .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room)));
 }
 
 }

@@ -49,10 +49,10 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
     const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
         : stack.forecast.feedHighKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
-                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(atMost(stack.forecast.feedHighKg));
+                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostText(stack.forecast.feedHighKg));
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
-            .arg(percent(air), mass(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), mass(top.unprocessedDryKg.p50)));
+            .arg(percent(air), massText(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
 }
 
 /// Assimilation below maintenance, because nothing lies there to be eaten.
@@ -66,11 +66,13 @@ void hungry(const StackReckoning& stack, const TrayEstimate& top, std::vector<Ad
         return softened < softenedKgPerM2 ? chanceBelow(day.ration, 1.0) : std::optional{0.0};
     };
     if (stack.forecast.feedHighKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
-    const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKgPerWeek), stack.forecast.feedHighKg);
+    // The usual feeding if it will do, else what keeps them, never above the limit.
+    const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedHighKg);
+    const bool asUsual = usualIsBorne(stack) && stack.record.usualFeedKg >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
-    add(to, stack, Code::hungry, Severity::due, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1 this week: the worms live on their reserves")).arg(mass(give)),
+    add(to, stack, Code::hungry, Severity::due, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostText(give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
-            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mass(stack.forecast.feedLowKg), atMost(stack.forecast.feedHighKg)));
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), massText(stack.forecast.feedLowKg), mostText(stack.forecast.feedHighKg)));
     to.back().kg = give;
 }
 
@@ -85,7 +87,7 @@ void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector
     if (!low) return;
     const double paper = (carbonWanted * nitrogen - carbon) / (paperCarbon - carbonWanted * paperNitrogen) / paperDry;
     add(to, stack, Code::lowCarbon, Severity::hint, top.slot, stack.asOf,
-        say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(mass(std::max(paper, 0.01))),
+        say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(massText(std::max(paper, 0.01))),
         say(QT_TRANSLATE_NOOP("Advice", "C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted")).arg(number(ratio, 0), number(top.cnRatio.p50, 0)));
     to.back().kg = std::max(paper, 0.01);
 }

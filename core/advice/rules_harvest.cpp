@@ -31,7 +31,7 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     const double now = stack.now.colonyKg.p50;
     const double then = stack.forecast.colonyMedianIn60DaysKg;
     if (now > 0.0 && then <= 0.85 * now)
-        reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(mass(now), mass(then));
+        reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(massText(now), massText(then));
     return reasons.join(QStringLiteral("; "));
 }
 
@@ -58,8 +58,8 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
 
     if (turn && spare) {
         add(to, stack, Code::addTray, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Add a tray on top")),
-            say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 cm of castings, feed-to-cast %2"))
-                .arg(number(top->castingsDepthCm.p50, 1), ratio(top->feedToCast.p50)));
+            say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings, feed-to-cast %2"))
+                .arg(lengthText(top->castingsDepthCm.p50), ratio(top->feedToCast.p50)));
         if (ready)
             add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
                 howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
@@ -78,7 +78,7 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
     } else if (ready && mayBeLifted(stack)) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf,
             say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready: lift it when you like")),
-            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 cm of castings")).arg(days(top->ageDays), number(top->castingsDepthCm.p50, 1)));
+            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 of castings")).arg(days(top->ageDays), lengthText(top->castingsDepthCm.p50)));
     } else if (ready) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));

@@ -1,5 +1,6 @@
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
+#include "core/model/measures.h"
 #include "core/reckoning/next_look.h"
 
 #include <algorithm>
@@ -80,8 +81,8 @@ bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::ve
 {
     if (stack.turnSince || !within(stack.forecast.turnLikelyOn, stack, turnInDoubt)) return false;
     if (stack.record.spareTrays <= 0 && !stack.readySince) return false;
-    QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come"))
-                      .arg(percent(stack.turnProbability), number(top.castingsDepthCm.p50, 1), number(top.castingsDepthCm.p05, 1), number(top.castingsDepthCm.p95, 1));
+    QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come"))
+                      .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));
     if (stack.present) {
         const auto& firsts = stack.present->base.firsts;
         if (const auto filling = firsts.find(top.batch); filling != firsts.end()) {
@@ -102,7 +103,7 @@ QString lookWords(LookKind kind, bool bottom)
     case LookKind::left: return say(QT_TRANSLATE_NOOP("Advice", "See how much of the last feeding is left"));
     case LookKind::wormsSeen: return say(QT_TRANSLATE_NOOP("Advice", "See whether there are few, some or many worms"));
     case LookKind::weigh: return say(QT_TRANSLATE_NOOP("Advice", "Weigh the worms of a part of the bed"));
-    case LookKind::count: return say(QT_TRANSLATE_NOOP("Advice", "Count the worms in a litre of the bed"));
+    case LookKind::count: return say(QT_TRANSLATE_NOOP("Advice", "Count the worms in a measured part of the bed"));
     case LookKind::trayWeight: return bottom ? say(QT_TRANSLATE_NOOP("Advice", "Weigh the bottom tray")) : say(QT_TRANSLATE_NOOP("Advice", "Weigh this tray"));
     case LookKind::moisture: return say(QT_TRANSLATE_NOOP("Advice", "Measure the moisture of the bed"));
     case LookKind::squeeze: return say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed"));

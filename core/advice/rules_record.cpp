@@ -57,7 +57,7 @@ QString reading(LookKind kind, double value)
 {
     const auto with = [](const char* unit, double read, int decimals) { return say(unit).arg(number(read, decimals)); };
     switch (kind) {
-    case LookKind::depth: return with(QT_TRANSLATE_NOOP("Advice", "%1 cm"), value, 1);
+    case LookKind::depth: return lengthText(value);
     case LookKind::bits:
     case LookKind::left:
     case LookKind::moisture: return with(QT_TRANSLATE_NOOP("Advice", "%1 %"), value, 0);
@@ -65,16 +65,16 @@ QString reading(LookKind kind, double value)
     case LookKind::trayWeight:
     case LookKind::harvestMass:
     case LookKind::wormsTaken:
-        return value < 0.1 ? with(QT_TRANSLATE_NOOP("Advice", "%1 g"), 1000.0 * value, 0) : with(QT_TRANSLATE_NOOP("Advice", "%1 kg"), value, 2);
-    case LookKind::count: return number(std::round(value), 0);
+        return massRead(value);
+    case LookKind::count: return wording::countText(value);
     case LookKind::wormsSeen: return wormsSeen(value);
     case LookKind::drain:
     case LookKind::drainPart:
     case LookKind::sumpLevel:
-    case LookKind::harvestVolume: return with(QT_TRANSLATE_NOOP("Advice", "%1 L"), value, value < 1.0 ? 2 : 1);
+    case LookKind::harvestVolume: return wording::volumeRead(value);
     case LookKind::conductivity: return with(QT_TRANSLATE_NOOP("Advice", "%1 mS/cm"), value, 1);
     case LookKind::squeeze: return number(std::round(value) + 1.0, 0); // written down as 1 to 5
-    case LookKind::bedTemperature: return with(QT_TRANSLATE_NOOP("Advice", "%1 °C"), value, 1);
+    case LookKind::bedTemperature: return wording::temperatureRead(value);
     }
     return {};
 }
@@ -130,7 +130,7 @@ void unwritten(const StackReckoning& stack, std::vector<Advice>& to)
     add(to, stack, Code::recordDisagrees, Severity::hint, std::nullopt, stack.asOf,
         QCoreApplication::translate("Advice", "About %n feeding(s) in %1 seem not to have been written down (%2)", nullptr, guess.feedings)
             .arg(month(guess.from, stack.asOf), percent(guess.probability)),
-        say(QT_TRANSLATE_NOOP("Advice", "usual days without an entry: %1; usually %2 of %3")).arg(daysText(days, stack.asOf), mass(guess.kgEach), food));
+        say(QT_TRANSLATE_NOOP("Advice", "usual days without an entry: %1; usually %2 of %3")).arg(daysText(days, stack.asOf), massText(guess.kgEach), food));
     to.back().unwritten = UnwrittenFeeding{days.front(), guess.kgEach, guess.material};
 }
 
@@ -142,7 +142,7 @@ void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
     add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Put worms in once the bedding has stood for a day, or write down how many are in it")),
         ever ? say(QT_TRANSLATE_NOOP("Advice", "none are left by what is known"))
-             : say(QT_TRANSLATE_NOOP("Advice", "none are written down; %1 to %2 are usual for a first tray")).arg(mass(firstStock.least), mass(firstStock.most)));
+             : say(QT_TRANSLATE_NOOP("Advice", "none are written down; %1 to %2 are usual for a first tray")).arg(massText(firstStock.least), massText(firstStock.most)));
     to.back().wormsMissing = true;
 }
 
@@ -158,7 +158,7 @@ void staleRecord(const StackReckoning& stack, std::vector<Advice>& to)
     add(to, stack, Code::staleRecord, Severity::concern, std::nullopt, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Write down what was done since, and look into the top tray")),
         say(QT_TRANSLATE_NOOP("Advice", "nothing written for %1; colony anywhere from %2 to %3"))
-            .arg(days(silent), mass(stack.now.colonyKg.p05), mass(stack.now.colonyKg.p95)));
+            .arg(days(silent), massText(stack.now.colonyKg.p05), massText(stack.now.colonyKg.p95)));
 }
 
 }

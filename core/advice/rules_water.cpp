@@ -83,7 +83,7 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
     const Severity severity = chance(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
     if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
-    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volume(litres)), reason);
+    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volumeText(litres)), reason);
     to.back().litres = litres;
 }
 

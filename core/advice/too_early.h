@@ -13,4 +13,7 @@ enum class LifeStep { addTray, lift, take };
 /// come. It forbids nothing.
 std::optional<Advice> tooEarly(const reckoning::StackReckoning& stack, LifeStep step);
 
+/// The step that the advice calls due today: the year's plan begins with it.
+std::optional<LifeStep> stepDueToday(const reckoning::StackReckoning& stack);
+
 }

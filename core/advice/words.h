@@ -1,24 +1,23 @@
 #pragma once
 
 #include "core/reckoning/reckoning.h"
+#include "core/wording/dates.h"
+#include "core/wording/formats.h"
 
 #include <QString>
 
 #include <optional>
 
-/// Numbers and dates of advice in words, by the current locale.
+/// Numbers and dates of advice in words: core/wording's, in the units and the locale chosen, and what advice alone says of them.
 namespace tierloam::advice {
+
+using wording::areaText, wording::lengthText, wording::massRead, wording::massText, wording::mostText, wording::temperatureText, wording::volumeText;
 
 QString number(double value, int decimals);
 /// "93 %"
 QString percent(double share);
 /// "0.07 : 1"
 QString ratio(double feedToCast);
-/// "450 g" below 1 kg, else "1.2 kg".
-QString mass(double kg);
-QString atMost(double kg);   ///< as mass(), rounded downwards: a limit is not passed by its own words
-/// "3.2 L"
-QString volume(double litres);
 /// "today", "tomorrow", "Sunday" within six days, else "14 March" (with the year when it is another one).
 QString when(Day day, Day today);
 /// "14 March", with the year when it is another one than today's.

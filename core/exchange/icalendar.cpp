@@ -1,5 +1,7 @@
 #include "core/exchange/icalendar.h"
 
+#include "core/wording/dates.h"
+#include "core/wording/formats.h"
 #include "core/quantity/day_text.h"
 
 #include <QCoreApplication>
@@ -76,11 +78,7 @@ bool isInPlan(advice::Code code)
 
 std::string said(const QString& text) { return text.toStdString(); }
 
-QString litresText(const reckoning::Band& litres)
-{
-    const QLocale locale;
-    return Words::tr("about %1 L of castings (%2 to %3)").arg(locale.toString(litres.p50, 'f', 1), locale.toString(litres.p05, 'f', 1), locale.toString(litres.p95, 'f', 1));
-}
+QString litresText(const reckoning::Band& litres) { return Words::tr("about %1 of castings").arg(wording::volumeBand(litres)); }
 
 void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan, const journal::Replay& replay)
 {
@@ -88,7 +86,7 @@ void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan,
         const std::string key = keyOf(year.stack, replay);
         const QString stack = QString::fromStdString(year.stack);
         const auto window = [](const reckoning::TurnWindow& turn) {
-            const auto day = [](Day each) { return QString::fromStdString(dayText(each)); };
+            const auto day = [](Day each) { return wording::fullDay(each); };
             if (!turn.early) return Words::tr("its turn %1").arg(day(turn.natural));
             return turn.late ? Words::tr("its turn %1 (%2 to %3)").arg(day(turn.natural), day(*turn.early), day(*turn.late))
                              : Words::tr("its turn %1 (from %2 on)").arg(day(turn.natural), day(*turn.early));
@@ -97,7 +95,7 @@ void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan,
             events.push_back({uid(key, "bed", std::to_string(tray.batch)), tray.on, said(Words::tr("%1: add a tray (tray %2)").arg(stack).arg(tray.tray)), said(window(tray.window))});
         for (const PlannedHarvest& harvest : year.planned.harvests) {
             const std::string batch = std::to_string(harvest.batch);
-            if (harvest.liftOn >= plan.from)
+            if (!harvest.begun)
                 events.push_back({uid(key, "lift", batch), harvest.liftOn, said(Words::tr("%1: lift the bottom tray (tray %2)").arg(stack).arg(harvest.tray)),
                                   said(Words::tr("%1; %2").arg(window(harvest.window), litresText(harvest.castingsL)))});
             events.push_back({uid(key, "take", batch), harvest.takeOn, said(Words::tr("%1: take the castings, lay new bedding (tray %2)").arg(stack).arg(harvest.tray)), said(litresText(harvest.castingsL))});

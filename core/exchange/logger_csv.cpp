@@ -5,6 +5,7 @@
 #include "core/exchange/spreadsheet_safe.h"
 #include "core/exchange/text.h"
 #include "core/quantity/number_text.h"
+#include "core/wording/formats.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
@@ -231,7 +232,7 @@ LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, const st
             if (value && temperature && mapping.columns[at].degree == Degree::fahrenheit) value = (*value - 32.0) / 1.8;
             const bool possible = value && (temperature ? *value >= coldest && *value <= hottest : *value >= 0.0 && *value <= 100.0);
             if (!possible) {
-                refuse(toQString(sheet.header[at]), cell, temperature ? ExchangeText::tr("a temperature from %1 to %2 °C").arg(coldest).arg(hottest) : ExchangeText::tr("a share from 0 to 100 %"));
+                refuse(toQString(sheet.header[at]), cell, temperature ? ExchangeText::tr("a temperature from %1 to %2").arg(wording::temperatureText(coldest), wording::temperatureText(hottest)) : ExchangeText::tr("a share from 0 to 100 %"));
                 continue;
             }
             read.readings[static_cast<std::size_t>(*kind)].push_back({second, *value});

@@ -4,6 +4,7 @@
 #include "core/exchange/text.h"
 #include "core/materials/table.h"
 #include "core/quantity/number_text.h"
+#include "core/wording/formats.h"
 
 #include <algorithm>
 
@@ -35,7 +36,7 @@ QString heightText(const journal::Refusal& refusal, const journal::Entries& entr
     const journal::Replay replayed = journal::replay(entries);
     const journal::StackHistory* history = replayed.stack(refusal.stack);
     const journal::Standing* standing = history ? history->on(refusal.day) : nullptr;
-    return toQString(numberText(standing ? standing->settings.height.base() : journal::StackSettings{}.height.base()));
+    return wording::lengthText(standing ? standing->settings.height.base() : journal::StackSettings{}.height.base());
 }
 
 }
@@ -81,7 +82,7 @@ QString refusalText(const journal::Refusal& refusal, const journal::Entries& ent
     case RefusalReason::sameStack:
         return ExchangeText::tr("Worms cannot be moved from %1 to itself.").arg(stack);
     case RefusalReason::tooDeep:
-        return ExchangeText::tr("The castings cannot be deeper than the tray, %1 cm.").arg(heightText(refusal, entries));
+        return ExchangeText::tr("The castings cannot be deeper than the tray, %1.").arg(heightText(refusal, entries));
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("An own material belongs to the household and to no stack.");
     case RefusalReason::itemUnknown:

@@ -1,5 +1,7 @@
 #include "core/planning/year_plan.h"
 
+#include "core/advice/too_early.h"
+
 #include <algorithm>
 #include <atomic>
 #include <set>
@@ -41,11 +43,14 @@ RotationWish plainWish(const StackReckoning& stack, int members)
     RotationWish wish;
     wish.members = members;
     wish.dryingSoFar = stack.record.daysDrying;
+    const std::optional<advice::LifeStep> due = advice::stepDueToday(stack);
+    wish.turnToday = due == advice::LifeStep::addTray || due == advice::LifeStep::lift;
+    wish.takeToday = due == advice::LifeStep::take;
     return wish;
 }
 
-/// Harvests that are still to be put on a day; one in the light today has been lifted already.
-bool isOpen(const PlannedHarvest& harvest, Day today) { return harvest.liftOn > today; }
+/// Harvests that are still to be put on a day; one in the light has been lifted already.
+bool isOpen(const PlannedHarvest& harvest) { return !harvest.begun; }
 
 double castingsOf(const RotationCourse& course)
 {
@@ -79,11 +84,11 @@ StackTurns turnsOf(const StackYear& year, const YearWishes& wishes, Day today)
     StackTurns turns;
     const auto pins = wishes.pinned.find(year.stack);
     for (const PlannedHarvest& harvest : year.natural.harvests) {
-        if (!isOpen(harvest, today)) continue;
-        turns.natural.push_back(daysBetween(today, harvest.window.natural));
+        if (!isOpen(harvest)) continue;
+        turns.natural.push_back(daysBetween(today, harvest.liftOn)); // on its turn: nothing was wished of this course
         std::optional<int> pin;
         if (pins != wishes.pinned.end())
-            if (const auto found = pins->second.find(harvest.batch); found != pins->second.end() && found->second > today) pin = daysBetween(today, found->second);
+            if (const auto found = pins->second.find(harvest.batch); found != pins->second.end() && found->second >= today) pin = daysBetween(today, found->second);
         turns.pinned.push_back(pin);
     }
     return turns;
@@ -121,7 +126,7 @@ std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const Ye
         std::size_t open = 0;
         for (std::size_t k = 0; k < year.natural.harvests.size(); ++k) {
             const PlannedHarvest& harvest = year.natural.harvests[k];
-            const bool chosen = isOpen(harvest, today);
+            const bool chosen = isOpen(harvest);
             const Day on = chosen ? today + std::chrono::days{plan.days.lift[i][open]} : harvest.liftOn;
             year.pinned.push_back(chosen && turns[i].pinned[open].has_value());
             if (chosen) {

@@ -1,5 +1,7 @@
 #include "core/reckoning/care.h"
 
+#include "core/reckoning/usual.h"
+
 #include <algorithm>
 #include <array>
 #include <map>
@@ -114,7 +116,7 @@ std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care)
     return cut;
 }
 
-Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, Day asOf)
+Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, Day asOf)
 {
     Record record;
     std::vector<Day> feeds;
@@ -157,6 +159,9 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
     std::vector<double> gaps;
     for (std::size_t i = 1; i < feeds.size(); ++i) gaps.push_back(daysBetween(feeds[i - 1], feeds[i]));
     record.waterLPerWeek = poured / weeksBack;
+    const Usual usual = usualOf(entries, materials, history);
+    record.usualFeed = usual.feed;
+    record.usualFeedKg = usualFeedKg(usual, materials).value_or(0.0);
     if (!gaps.empty()) record.medianFeedGapDays = middle(gaps);
     if (const journal::Standing* now = history.on(asOf)) {
         record.daysDrying = now->dryingSince ? daysBetween(*now->dryingSince, asOf) : 0;

@@ -30,6 +30,6 @@ std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care);
 bool isLook(const journal::Action& action);
 
 /// What the journal says without any model.
-Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, Day asOf);
+Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, Day asOf);
 
 }

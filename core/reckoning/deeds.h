@@ -29,6 +29,7 @@ public:
     /// The substance and fresh kg of an amount as written; nullopt when the material is not known (it cannot be, in a legal journal).
     struct Portion { model::Substance what; double kg = 0; bool byVolume = false; };
     std::optional<Portion> portion(const std::string& material, const Amount& amount) const;
+    const materials::Table& materials() const { return materials_; }
 
 private:
     const journal::Entries& entries_;

@@ -118,6 +118,13 @@ void pass(Archive& archive, Band& of)
 }
 
 template <class Archive>
+void pass(Archive& archive, Amount& of)
+{
+    auto& [value, unit] = of;
+    each(archive, value, unit);
+}
+
+template <class Archive>
 void pass(Archive& archive, Dates& of)
 {
     auto& [p10, p50, p90] = of;
@@ -158,9 +165,9 @@ template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, squeezed,
-           squeeze, waterPerWeek, sumpLook, moistureLook] = of;
+           squeeze, waterPerWeek, sumpLook, moistureLook, usual, usualKg] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         squeezed, squeeze, waterPerWeek, sumpLook, moistureLook);
+         squeezed, squeeze, waterPerWeek, sumpLook, moistureLook, usual, usualKg);
 }
 
 template <class Archive>

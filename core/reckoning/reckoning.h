@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/quantity/measures.h"
+#include "core/quantity/units.h"
 #include "core/reckoning/look_kind.h"
 
 #include <cstdint>
@@ -99,6 +99,8 @@ struct Record {
     double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks, routines left out
     std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
+    Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)
+    double usualFeedKg = 0;          ///< the same fresh; 0: never fed
 };
 
 /// What was drained beside what was expected at that moment, the noise of measuring included.

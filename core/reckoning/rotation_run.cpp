@@ -59,6 +59,9 @@ public:
         if (drying()) takeOn_ = around_.lidBackOn = dryingEnds(course_.today, wish_.dryingSoFar, wish_.daysDrying);
         turn_.note(members_, !spare(), course_.today);
         standFrom(course_.today);
+        // Today is over for the model: what is due today is done to what stands this evening.
+        if (drying() && wish_.takeToday) take(course_.today);
+        else if (dueToday()) spare() ? addOnTurn(course_.today) : lift(course_.today);
         for (int step = 1; step <= wish_.ahead; ++step) {
             if (stop_.stop_requested()) return std::nullopt;
             const int day = course_.today + step;
@@ -91,6 +94,14 @@ private:
         return wished != wish_.liftOn.end() ? at(day) >= wished->second : turn_.middle.has_value();
     }
 
+    /// Only what has been called due, or was wished for today; a turn that half of the members have is from tomorrow on.
+    bool dueToday() const
+    {
+        const auto wished = wish_.liftOn.find(0);
+        if (!spare() && wished != wish_.liftOn.end()) return due(course_.today);
+        return wish_.turnToday && !drying() && members_.stack.trays() > (spare() ? 0 : 1);
+    }
+
     void pass(Population& members, int day)
     {
         const bool away = wish_.change.away && at(day) >= wish_.change.away->first && at(day) <= wish_.change.away->second;
@@ -115,7 +126,14 @@ private:
             }
         }
         const auto dayOf = [&](const std::optional<int>& number) { return number ? std::optional{at(*number)} : std::nullopt; };
-        return {dayOf(turn.middle).value_or(at(day + lateWithin)), dayOf(turn.early), dayOf(turn.late)};
+        TurnWindow made{dayOf(turn.middle).value_or(at(day + lateWithin)), dayOf(turn.early), dayOf(turn.late)};
+        if (wish_.turnToday && day == course_.today) { // called due by the chances of tray and turn apart; their meeting may lag behind
+            made.natural = at(day);
+            made.early = std::min(made.early.value_or(at(day)), at(day));
+        } else {
+            made.natural = std::max(made.natural, at(course_.today + 1)); // half of them have it already, but it has not been called due
+        }
+        return made;
     }
 
     void newTurn(int day)
@@ -178,6 +196,7 @@ private:
             PlannedHarvest begun;
             begun.window = {at(course_.today), at(course_.today), at(course_.today)};
             begun.liftOn = at(course_.today - wish_.dryingSoFar);
+            begun.begun = true;
             begun.batch = gone.batch;
             begun.tray = gone.tray;
             begun.readyWhenLifted = 1.0;

@@ -12,7 +12,7 @@ namespace tierloam::reckoning {
 
 /// A step that falls due in the year, and how sure its day is.
 struct TurnWindow {
-    Day natural{};                   ///< half of the members have it, all steps before it taken as planned
+    Day natural{};                   ///< half of the members have it, all steps before it taken as planned; tomorrow at the earliest, unless it is due today
     std::optional<Day> early, late;  ///< a tenth, nine tenths; `late` is looked for 120 days beyond, nullopt: later than that
 };
 
@@ -25,6 +25,7 @@ struct PlannedTray {                 ///< a spare tray that goes on top
 struct PlannedHarvest {
     TurnWindow window;
     Day liftOn{}, takeOn{};
+    bool begun = false;              ///< in the light already when the year begins
     int batch = 0, tray = 0;
     double readyWhenLifted = 0;      ///< probability of feed-to-cast at most 0.10 on that day
     Band castingsL, castingsDryKg;   ///< taken, as castings lie
@@ -46,6 +47,8 @@ struct RotationWish {
     std::map<int, Day> liftOn;       ///< by the harvest's number from today, 0, 1, …: on that day whatever the tray is like
     int daysDrying = usualDryingDays;
     int dryingSoFar = 0;             ///< days, of a tray that is in the light today
+    bool turnToday = false;          ///< what the stack's turn asks for (a tray, a lift) is due today: the first day of the year is today itself
+    bool takeToday = false;          ///< the tray in the light is to be taken today
     int members = 128;               ///< a multiple of 64; a systematic choice of those that there are
     int ahead = outlookDays;
     ChangedPlan change;              ///< only feed, temperature and absence are looked at

@@ -321,7 +321,7 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop, const StackReck
     result.turns = now_.turns;
     result.unwritten = guessUnwritten(now_.members, missed_, result.firstBedding);
     result.effectiveSize = now_.members.weights.effectiveSize();
-    result.record = recordOf(entries_, history_, options_.asOf);
+    result.record = recordOf(entries_, history_, deeds_.materials(), options_.asOf);
     const int top = now_.members.stack.topToFeed();
     result.turnProbability = top >= 0 ? now_.members.filledProbability(top) : 0.0;
     result.turnSince = now_.turn.since();

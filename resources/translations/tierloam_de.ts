@@ -555,8 +555,8 @@
 <context>
     <name>Advice</name>
     <message>
-        <source>The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %.</source>
-        <translation>Die oberste Etage ist gefüllt (2,5 cm Wurmhumus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens 1,25 cm), beides mit 80 %. Zurückgenommen bei 60 %.</translation>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %.</source>
+        <translation>Die oberste Etage ist gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens {ready}), beides mit 80 %. Zurückgenommen bei 60 %.</translation>
     </message>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
@@ -575,16 +575,16 @@
         <translation>Noch nichts; halte Einstreu für die geleerte Etage bereit.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf 1 cm am Rand; oder das Volk fällt in 60 Tagen ohne Ernte auf 85 % oder weniger.</translation>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder das Volk fällt in 60 Tagen ohne Ernte auf 85 % oder weniger.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Für Futter ist kein Platz, und das Volk schrumpft weiter.</translation>
     </message>
     <message>
-        <source>The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>Die oberste Etage ist mit 80 % gefüllt (2,5 cm Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen bei 60 %.</translation>
+        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
+        <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen bei 60 %.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -599,8 +599,8 @@
         <translation>Die Würmer sind dünn verteilt, und jeder Schritt danach kommt später; eine früh gehobene Etage ist zu einem großen Teil Futter und kein Humus.</translation>
     </message>
     <message>
-        <source>The usual gap since the last feeding ends within 2 days, and at least 50 g can be borne.</source>
-        <translation>Der übliche Abstand seit der letzten Fütterung endet innerhalb von 2 Tagen, und mindestens 50 g sind verträglich.</translation>
+        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne.</source>
+        <translation>Der übliche Abstand seit der letzten Fütterung endet innerhalb von 2 Tagen, und mindestens {least} sind verträglich.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -623,8 +623,8 @@
         <translation>Sie legen keine Kokons mehr und schrumpfen; manche sterben.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less 1 cm, now or within 7 days.</source>
-        <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich 1 cm, jetzt oder innerhalb von 7 Tagen.</translation>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days.</source>
+        <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -663,28 +663,28 @@
         <translation>Wasser steht in den Etagen, oder das Bett ist trockener, als es von oben aussieht.</translation>
     </message>
     <message>
-        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9).</source>
-        <translation>Zweimal hintereinander wurde mehr abgelassen als die oberen 5 % des Erwarteten; oder mehr als 12 L je Woche und m² laufen durch einen gegossenen Stapel (zurückgenommen bei 9).</translation>
+        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than {much} a week run through a watered stack (taken back at {much-less}).</source>
+        <translation>Zweimal hintereinander wurde mehr abgelassen als die oberen 5 % des Erwarteten; oder mehr als {much} je Woche laufen durch einen gegossenen Stapel (zurückgenommen bei {much-less}).</translation>
     </message>
     <message>
         <source>Salts and nitrogen leave the castings, and the bed stays wet.</source>
         <translation>Salze und Stickstoff verlassen den Humus, und das Bett bleibt nass.</translation>
     </message>
     <message>
-        <source>The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>Das Bett ist jetzt oder innerhalb von 14 Tagen mit mindestens gleichen Chancen über 30 °C, die eigene Wärme und die Jahreszeit eingerechnet. Zurückgenommen bei 30 %.</translation>
+        <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
+        <translation>Das Bett ist jetzt oder innerhalb von 14 Tagen mit mindestens gleichen Chancen über {hot}, die eigene Wärme und die Jahreszeit eingerechnet. Zurückgenommen bei 30 %.</translation>
     </message>
     <message>
-        <source>At 33 °C 2 worms in 100 die a day, at 35 °C 15.</source>
-        <translation>Bei 33 °C sterben am Tag 2 von 100 Würmern, bei 35 °C 15.</translation>
+        <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
+        <translation>Bei {deadly} sterben am Tag 2 von 100 Würmern, bei {deadlier} 15.</translation>
     </message>
     <message>
-        <source>The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>Das Bett ist jetzt oder innerhalb von 14 Tagen mit mindestens gleichen Chancen unter 5 °C. Zurückgenommen bei 30 %.</translation>
+        <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
+        <translation>Das Bett ist jetzt oder innerhalb von 14 Tagen mit mindestens gleichen Chancen unter {cold}. Zurückgenommen bei 30 %.</translation>
     </message>
     <message>
-        <source>They stop eating, food rots; near 0 °C they die.</source>
-        <translation>Sie hören auf zu fressen, Futter fault; nahe 0 °C sterben sie.</translation>
+        <source>They stop eating, food rots; near {frost} they die.</source>
+        <translation>Sie hören auf zu fressen, Futter fault; nahe {frost} sterben sie.</translation>
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
@@ -719,10 +719,6 @@
         <translation>Die Schätzungen beruhen darauf, wie es dasteht.</translation>
     </message>
     <message>
-        <source>%1 °C (%2 to %3)</source>
-        <translation>%1 °C (%2 bis %3)</translation>
-    </message>
-    <message>
         <source>Stop feeding, spread the food thin and let air in: the bed heats itself</source>
         <translation>Nicht mehr füttern, das Futter dünn verteilen und Luft hineinlassen: das Bett erwärmt sich selbst</translation>
     </message>
@@ -731,16 +727,16 @@
         <translation>Den Stapel an einen kühleren Ort stellen, bevor er warm wird: Schatten, Fußboden, Keller</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; above 30 °C: %4; its own heat %5 K</source>
-        <translation>Bett jetzt %1, %2 am %3; über 30 °C: %4; eigene Wärme %5 K</translation>
+        <source>bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer</source>
+        <translation>Bett jetzt %1, %2 am %3; über %4: %5; durch eigene Wärme %6 wärmer</translation>
     </message>
     <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
         <translation>Den Stapel hereinholen oder einpacken und erst wieder füttern, wenn es wärmer ist. Eine Heizung nur, wenn sie für den Ort zugelassen ist und fern von Wasser steht: zuerst die örtlichen Vorschriften für Elektrik und eine zugelassene Fachkraft</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; below 5 °C: %4</source>
-        <translation>Bett jetzt %1, %2 am %3; unter 5 °C: %4</translation>
+        <source>bed %1 now, %2 on %3; below %4: %5</source>
+        <translation>Bett jetzt %1, %2 am %3; unter %4: %5</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
@@ -815,8 +811,8 @@
         <translation>Vorerst die Etage darunter füttern: die neue kam früh</translation>
     </message>
     <message>
-        <source>the tray beneath holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60</source>
-        <translation>die Etage darunter enthält %1 cm Humus von den gewünschten 2,5, Futter zu Humus %2 von höchstens 0,60</translation>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60</source>
+        <translation>die Etage darunter enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60</translation>
     </message>
     <message>
         <source>right about %1</source>
@@ -831,8 +827,8 @@
         <translation>Zu früh für eine weitere Etage: die Würmer wären dünn verteilt</translation>
     </message>
     <message>
-        <source>the top tray holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60, filled %3</source>
-        <translation>die oberste Etage enthält %1 cm Humus von den gewünschten 2,5, Futter zu Humus %2 von höchstens 0,60, gefüllt %3</translation>
+        <source>the top tray holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60, filled %4</source>
+        <translation>die oberste Etage enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60, gefüllt %4</translation>
     </message>
     <message>
         <source>The tray is ready but its turn has not come: the colony would lose room</source>
@@ -883,8 +879,8 @@
         <translation>Die oberste Etage ist voll: weniger füttern, bis die unterste gehoben ist</translation>
     </message>
     <message>
-        <source>%1 of %2 cm used; %3 of the usual food still fit</source>
-        <translation>%1 von %2 cm belegt; %3 des üblichen Futters passen noch</translation>
+        <source>%1 of %2 used; %3 of the usual food still fit</source>
+        <translation>%1 von %2 belegt; %3 des üblichen Futters passen noch</translation>
     </message>
     <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
@@ -903,8 +899,8 @@
         <translation>Luft im Bett %1 der vollen; unter 0,7 innerhalb von 14 Tagen bei %2 je Woche: %3; noch nicht gefressen, trocken: %4</translation>
     </message>
     <message>
-        <source>Feed %1 this week: the worms live on their reserves</source>
-        <translation>In dieser Woche %1 füttern: die Würmer leben von ihren Reserven</translation>
+        <source>Feed %1: the worms live on their reserves</source>
+        <translation>%1 füttern: die Würmer leben von ihren Reserven</translation>
     </message>
     <message>
         <source>they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne</source>
@@ -959,8 +955,8 @@
         <translation>Oben eine Etage hinzufügen</translation>
     </message>
     <message>
-        <source>the top tray holds %1 cm of castings, feed-to-cast %2</source>
-        <translation>die oberste Etage enthält %1 cm Humus, Futter zu Humus %2</translation>
+        <source>the top tray holds %1 of castings, feed-to-cast %2</source>
+        <translation>die oberste Etage enthält %1 Humus, Futter zu Humus %2</translation>
     </message>
     <message>
         <source>The bottom tray is ready, no hurry</source>
@@ -1063,32 +1059,12 @@
         <translation>viele</translation>
     </message>
     <message>
-        <source>%1 cm</source>
-        <translation>%1 cm</translation>
-    </message>
-    <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>%1 g</source>
-        <translation>%1 g</translation>
-    </message>
-    <message>
-        <source>%1 kg</source>
-        <translation>%1 kg</translation>
-    </message>
-    <message>
-        <source>%1 L</source>
-        <translation>%1 L</translation>
-    </message>
-    <message>
         <source>%1 mS/cm</source>
         <translation>%1 mS/cm</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>expected at most %1</source>
@@ -1170,22 +1146,6 @@
         <translation>%1 : 1</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>heute</translation>
-    </message>
-    <message>
-        <source>tomorrow</source>
-        <translation>morgen</translation>
-    </message>
-    <message>
-        <source>d MMMM</source>
-        <translation>d. MMMM</translation>
-    </message>
-    <message>
-        <source>d MMMM yyyy</source>
-        <translation>d. MMMM yyyy</translation>
-    </message>
-    <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
@@ -1209,8 +1169,8 @@
         </translation>
     </message>
     <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
-        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält 1,25 cm Humus, darf trotzdem gehoben werden.</translation>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
+        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält {ready} Humus, darf trotzdem gehoben werden.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
@@ -1221,20 +1181,28 @@
         <translation>; von den üblichen %1 je Woche sind %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über 30 °C über 5 %</translation>
     </message>
     <message>
-        <source>Feed %1, at most %2</source>
-        <translation>%1 füttern, höchstens %2</translation>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist, und in ein Messgefäß ablassen</translation>
     </message>
     <message>
-        <source>Feed at most %1</source>
-        <translation>Höchstens %1 füttern</translation>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Nachsehen, wie voll die Auffangschale ist, und durchspülen</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
+        <translation>; von der üblichen Fütterung von %1 sind diese Woche nur %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über %3 über 5 %</translation>
+    </message>
+    <message>
+        <source>Feed the usual %1, at most %2 this week</source>
+        <translation>Wie üblich %1 füttern, höchstens %2 in dieser Woche</translation>
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
         <translation>Die unterste Etage ist reif: hebe sie, wann du willst</translation>
     </message>
     <message>
-        <source>; the top tray has had %1 and holds %2 cm of castings</source>
-        <translation>; die oberste Etage steht seit %1 und enthält %2 cm Humus</translation>
+        <source>; the top tray has had %1 and holds %2 of castings</source>
+        <translation>; die oberste Etage steht seit %1 und enthält %2 Humus</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1245,8 +1213,8 @@
         <translation>; das engt den Termin (%1) um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
     </message>
     <message>
-        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
-        <translation>gefüllt: %1; Humus nach der Schätzung %2 cm (%3 bis %4), gewünscht 2,5; mit mehr als dem ist sie an der Reihe</translation>
+        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
+        <translation>gefüllt: %1; Humus nach der Schätzung %2, gewünscht %3; mit mehr als dem ist sie an der Reihe</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1277,8 +1245,8 @@
         <translation>Die Würmer eines Teils des Betts wiegen</translation>
     </message>
     <message>
-        <source>Count the worms in a litre of the bed</source>
-        <translation>Die Würmer in einem Liter des Betts zählen</translation>
+        <source>Count the worms in a measured part of the bed</source>
+        <translation>Die Würmer in einem gemessenen Teil des Betts zählen</translation>
     </message>
     <message>
         <source>Weigh the bottom tray</source>
@@ -1387,8 +1355,8 @@
 <context>
     <name>Calendar</name>
     <message>
-        <source>about %1 L of castings (%2 to %3)</source>
-        <translation>etwa %1 L Wurmhumus (%2 bis %3)</translation>
+        <source>about %1 of castings</source>
+        <translation>etwa %1 Wurmhumus</translation>
     </message>
     <message>
         <source>its turn %1</source>
@@ -1595,12 +1563,12 @@
         </translation>
     </message>
     <message>
-        <source> That is too little for another stack, which begins with 110 to 450 g: give it more weeks, or buy the rest.</source>
-        <translation> Für einen weiteren Stapel, der mit 110 bis 450 g beginnt, ist das zu wenig: gib ihm mehr Wochen, oder kaufe den Rest.</translation>
+        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
+        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das zu wenig: gib ihm mehr Wochen, oder kaufe den Rest.</translation>
     </message>
     <message>
-        <source> That is enough for another stack, which begins with 110 to 450 g: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Für einen weiteren Stapel, der mit 110 bis 450 g beginnt, ist das genug: lege in seiner ersten Etage Einstreu ein und setze die Würmer dorthin um.</translation>
+        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
+        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das genug: lege in seiner ersten Etage Einstreu ein und setze die Würmer dorthin um.</translation>
     </message>
     <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
@@ -2117,6 +2085,106 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>amount, bedding</comment>
         <translation>Etage obenauf, %1 %2</translation>
     </message>
+    <message>
+        <source>bottom tray lifted to the top, lid off</source>
+        <translation>unterste Etage nach oben gehoben, Deckel ab</translation>
+    </message>
+    <message>
+        <source>It weighs about %1. %2</source>
+        <comment>a tray; what is advised for the lift</comment>
+        <translation>Sie wiegt etwa %1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what was looked for, what was seen</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>bits</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <comment>of the tray is bits</comment>
+        <translation>1 von %1</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>nichts übrig</translation>
+    </message>
+    <message>
+        <source>a quarter</source>
+        <translation>ein Viertel</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>die Hälfte</translation>
+    </message>
+    <message>
+        <source>three quarters</source>
+        <translation>drei Viertel</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <comment>worms</comment>
+        <translation>wenige</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <comment>worms</comment>
+        <translation>einige</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <comment>worms</comment>
+        <translation>viele</translation>
+    </message>
+    <message>
+        <source>1 crumbles</source>
+        <translation>1 krümelt</translation>
+    </message>
+    <message>
+        <source>2</source>
+        <translation>2</translation>
+    </message>
+    <message>
+        <source>3 moist</source>
+        <translation>3 feucht</translation>
+    </message>
+    <message>
+        <source>4</source>
+        <translation>4</translation>
+    </message>
+    <message>
+        <source>5 streams</source>
+        <translation>5 rinnt</translation>
+    </message>
+    <message>
+        <source>noted as done</source>
+        <translation>als erledigt vermerkt</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <comment>what was advised</comment>
+        <translation>Erledigt: %1</translation>
+    </message>
+    <message>
+        <source>bits of food or bedding</source>
+        <translation>Stücke von Futter oder Einstreu</translation>
+    </message>
+    <message>
+        <source>left of the last feeding</source>
+        <translation>übrig von der letzten Fütterung</translation>
+    </message>
+    <message>
+        <source>worms seen</source>
+        <translation>gesehene Würmer</translation>
+    </message>
+    <message>
+        <source>squeezed in the hand</source>
+        <translation>in der Hand gedrückt</translation>
+    </message>
 </context>
 <context>
     <name>EventBody</name>
@@ -2303,8 +2371,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Datum und Uhrzeit, etwa 2031-05-01 18:30</translation>
     </message>
     <message>
-        <source>a temperature from %1 to %2 °C</source>
-        <translation>eine Temperatur von %1 bis %2 °C</translation>
+        <source>a temperature from %1 to %2</source>
+        <translation>eine Temperatur von %1 bis %2</translation>
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
@@ -2379,8 +2447,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Würmer können nicht von %1 in denselben Stapel umgesetzt werden.</translation>
     </message>
     <message>
-        <source>The castings cannot be deeper than the tray, %1 cm.</source>
-        <translation>Der Humus kann nicht tiefer sein als die Etage, %1 cm.</translation>
+        <source>The castings cannot be deeper than the tray, %1.</source>
+        <translation>Der Humus kann nicht tiefer sein als die Etage, %1.</translation>
     </message>
     <message>
         <source>An own material belongs to the household and to no stack.</source>
@@ -3454,10 +3522,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1&#xa0;g/d</source>
-        <translation>%1&#xa0;g/d</translation>
-    </message>
-    <message>
         <source>%1/wk</source>
         <translation>%1/Wo.</translation>
     </message>
@@ -3468,6 +3532,54 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 : 1</source>
         <translation>%1 : 1</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>sq ft</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation>m²</translation>
+    </message>
+    <message>
+        <source>L/m²</source>
+        <translation>L/m²</translation>
+    </message>
+    <message>
+        <source>gal/sq ft</source>
+        <translation>gal/sq ft</translation>
+    </message>
+    <message>
+        <source>lb/cu ft</source>
+        <translation>lb/cu ft</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>lb/sq ft</source>
+        <translation>lb/sq ft</translation>
+    </message>
+    <message>
+        <source>kg/m²</source>
+        <translation>kg/m²</translation>
+    </message>
+    <message>
+        <source>oz/gal</source>
+        <translation>oz/gal</translation>
+    </message>
+    <message>
+        <source>g/L</source>
+        <translation>g/L</translation>
+    </message>
+    <message>
+        <source>oz/d</source>
+        <translation>oz/d</translation>
+    </message>
+    <message>
+        <source>g/d</source>
+        <translation>g/d</translation>
     </message>
 </context>
 <context>
@@ -4451,10 +4563,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>tray %1 m²</source>
-        <translation>Etage %1 m²</translation>
-    </message>
-    <message>
         <source>%1 deep</source>
         <translation>%1 tief</translation>
     </message>
@@ -4484,10 +4592,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>C:N %1</source>
         <translation>C:N %1</translation>
-    </message>
-    <message>
-        <source>%1 kg/m³</source>
-        <translation>%1 kg/m³</translation>
     </message>
     <message numerus="yes">
         <source>%n counted</source>
@@ -4727,6 +4831,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 in the sump</source>
         <translation>%1 in der Auffangschale</translation>
     </message>
+    <message>
+        <source>tray %1</source>
+        <comment>its area</comment>
+        <translation>Etage %1</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -4823,8 +4932,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Einstreu</translation>
     </message>
     <message>
-        <source>one for each 50 g of worms</source>
-        <translation>eines je 50 g Würmer</translation>
+        <source>one for each %1 of worms</source>
+        <translation>eines je %1 Würmer</translation>
     </message>
     <message>
         <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
@@ -5462,8 +5571,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Handvoll</translation>
     </message>
     <message>
-        <source>bucket (10 L)</source>
-        <translation>Eimer (10 L)</translation>
+        <source>bucket (%1)</source>
+        <translation>Eimer (%1)</translation>
     </message>
     <message>
         <source>none</source>
@@ -5653,8 +5762,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Tiefe beim Einlegen</translation>
     </message>
     <message>
-        <source>How deep? 2.5 to 5 cm is common.</source>
-        <translation>Wie tief? 2,5 bis 5 cm sind üblich.</translation>
+        <source>How deep? %1 to %2 is common.</source>
+        <translation>Wie tief? %1 bis %2 sind üblich.</translation>
     </message>
     <message>
         <source>Amount, dry</source>
@@ -5673,8 +5782,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Würmer eingesetzt</translation>
     </message>
     <message>
-        <source>0.11 to 0.45 kg is common for a first tray; empty if they come later</source>
-        <translation>0,11 bis 0,45 kg sind für eine erste Etage üblich; leer, wenn sie später kommen</translation>
+        <source>%1 to %2 is common for a first tray; empty if they come later</source>
+        <translation>%1 bis %2 sind für eine erste Etage üblich; leer, wenn sie später kommen</translation>
     </message>
     <message>
         <source>Species</source>
@@ -5764,8 +5873,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Wasser, das es hält</translation>
     </message>
     <message>
-        <source>kg per kg dry</source>
-        <translation>kg je kg trocken</translation>
+        <source>by weight of dry</source>
+        <translation>je Gewicht trocken</translation>
     </message>
     <message>
         <source>Welcome in a bin</source>
@@ -7018,8 +7127,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Junger Stapel</translation>
     </message>
     <message>
-        <source>Castings %1 deep so far; another tray at 2.5 cm. %2</source>
-        <translation>Humus bisher %1 tief; eine weitere Etage bei 2,5 cm. %2</translation>
+        <source>Castings %1 deep so far; another tray at %2. %3</source>
+        <translation>Humus bisher %1 tief; eine weitere Etage bei %2. %3</translation>
     </message>
     <message>
         <source>Working</source>
@@ -8148,8 +8257,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
-        <source>%1 kg/m² of softened food waits in slot %2</source>
-        <translation>%1 kg/m² weiches Futter wartet an Platz %2</translation>
+        <source>%1 of softened food waits in slot %2</source>
+        <translation>%1 weiches Futter wartet an Platz %2</translation>
     </message>
     <message>
         <source>the sump is filled to %1</source>
@@ -8194,8 +8303,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>worms %1 kg/m², best %2</source>
-        <translation>Würmer %1 kg/m², am besten %2</translation>
+        <source>worms %1, best %2</source>
+        <translation>Würmer %1, am besten %2</translation>
     </message>
     <message numerus="yes">
         <source>the bottom tray has stood for %n day(s)</source>
@@ -8496,8 +8605,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Feuchte</translation>
     </message>
     <message>
-        <source>dry matter that the worms eat, g a day</source>
-        <translation>Trockenmasse, die die Würmer fressen, g am Tag</translation>
+        <source>dry matter that the worms eat, %1</source>
+        <translation>Trockenmasse, die die Würmer fressen, %1</translation>
     </message>
     <message>
         <source>bars: drained, %1 a week, each over four weeks; line: to be expected</source>
@@ -8795,6 +8904,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>ready</source>
         <translation>reif</translation>
+    </message>
+    <message>
+        <source>oz/d</source>
+        <translation>oz/d</translation>
     </message>
 </context>
 <context>
@@ -10427,14 +10540,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 m²</source>
-        <translation>%1 m²</translation>
-    </message>
-    <message>
-        <source>%1 ft²</source>
-        <translation>%1 ft²</translation>
-    </message>
-    <message>
         <source>Castings of</source>
         <translation>Humus von</translation>
     </message>
@@ -10607,10 +10712,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Salze</translation>
     </message>
     <message>
-        <source>%1 g/L</source>
-        <translation>%1 g/L</translation>
-    </message>
-    <message>
         <source>The strength that is wished and that of your water make the dilution.</source>
         <translation>Die gewünschte Stärke und die deines Wassers ergeben die Verdünnung.</translation>
     </message>
@@ -10700,16 +10801,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Dichte</translation>
     </message>
     <message>
-        <source>%1 kg/m³, loose</source>
-        <translation>%1 kg/m³, locker</translation>
-    </message>
-    <message>
         <source>Holds</source>
         <translation>Hält</translation>
-    </message>
-    <message>
-        <source>%1 kg of water for one dry</source>
-        <translation>%1 kg Wasser je kg trocken</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -10734,6 +10827,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>your own, taken as welcome</source>
         <translation>dein eigenes, gilt als willkommen</translation>
+    </message>
+    <message>
+        <source>%1, loose</source>
+        <translation>%1, locker</translation>
+    </message>
+    <message>
+        <source>%1 of water for one of dry matter, by weight</source>
+        <translation>%1 Wasser auf eins Trockenmasse, nach Gewicht</translation>
     </message>
 </context>
 <context>
@@ -10803,12 +10904,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Stickstoff</translation>
     </message>
     <message>
-        <source>Fresh and loose, in kg/m³</source>
-        <translation>Frisch und locker, in kg/m³</translation>
-    </message>
-    <message>
-        <source>kg/m³</source>
-        <translation>kg/m³</translation>
+        <source>Fresh and loose, in %1</source>
+        <translation>Frisch und locker, in %1</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -11004,10 +11101,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Raum, locker</translation>
     </message>
     <message>
-        <source>%1 (%2 kg/m³)</source>
-        <translation>%1 (%2 kg/m³)</translation>
-    </message>
-    <message>
         <source>Softens</source>
         <translation>Wird weich</translation>
     </message>
@@ -11099,6 +11192,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
         <translation>halb in %1, neun Zehntel in %2 (Bett bei %3, Würmer %4)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>volume, weight by volume</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -11356,8 +11454,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 später</translation>
     </message>
     <message>
-        <source>%1 °C warmer: %2</source>
-        <translation>%1 °C wärmer: %2</translation>
+        <source>%1 warmer: %2</source>
+        <translation>%1 wärmer: %2</translation>
     </message>
     <message>
         <source>%1 more a week: %2</source>
@@ -11727,12 +11825,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1: %2 (%3)</translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack</source>
-        <translation>150 g mehr Futter je Woche in jedem Stapel</translation>
+        <source>%1 more food a week in each stack</source>
+        <translation>%1 mehr Futter je Woche in jedem Stapel</translation>
     </message>
     <message>
-        <source>the beds 2 °C warmer</source>
-        <translation>die Betten 2 °C wärmer</translation>
+        <source>the beds %1 warmer</source>
+        <translation>die Betten %1 wärmer</translation>
     </message>
     <message>
         <source>one tray more in each stack</source>
@@ -12092,8 +12190,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Breite und Länge müssen mehr als null sein.</translation>
     </message>
     <message>
-        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
-        <translation>Das sind %1 m²; eine Etage hat %2 bis %3 m².</translation>
+        <source>That is %1; a tray has from %2 to %3.</source>
+        <translation>Das sind %1; eine Etage hat %2 bis %3.</translation>
     </message>
     <message>
         <source>Give the width as well.</source>
@@ -12663,6 +12761,23 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Stock</source>
         <comment>worms, to be put in</comment>
         <translation>Einsetzen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Writes a note that it is done, at one click</source>
+        <translation>Schreibt mit einem Klick einen Vermerk, dass es erledigt ist</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Erledigt: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is asked, an answer</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -555,8 +555,8 @@
 <context>
     <name>Advice</name>
     <message>
-        <source>The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa (2,5 cm de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos 1,25 cm), ambas cosas al 80&#xa0;%. Se retira al 60&#xa0;%.</translation>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %.</source>
+        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos {ready}), ambas cosas al 80&#xa0;%. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
@@ -575,16 +575,16 @@
         <translation>Nada por ahora; ten cama a mano para la bandeja que se vacíe.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de 1 cm del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>No hay sitio para el alimento y la colonia sigue menguando.</translation>
     </message>
     <message>
-        <source>The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa al 80&#xa0;% (2,5 cm de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60&#xa0;%.</translation>
+        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
+        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -599,8 +599,8 @@
         <translation>Las lombrices quedan dispersas y cada paso posterior se retrasa; en una bandeja subida pronto hay mucho alimento y poco humus.</translation>
     </message>
     <message>
-        <source>The usual gap since the last feeding ends within 2 days, and at least 50 g can be borne.</source>
-        <translation>El intervalo habitual desde el último aporte termina en 2 días y se toleran al menos 50 g.</translation>
+        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne.</source>
+        <translation>El intervalo habitual desde el último aporte termina en 2 días y se toleran al menos {least}.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -623,8 +623,8 @@
         <translation>Dejan de poner capullos y menguan; algunas mueren.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less 1 cm, now or within 7 days.</source>
-        <translation>El alimento habitual de una semana no cabe bajo el borde menos 1 cm, ahora o en 7 días.</translation>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days.</source>
+        <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -663,28 +663,28 @@
         <translation>Hay agua parada en las bandejas, o el lecho está más seco de lo que parece desde arriba.</translation>
     </message>
     <message>
-        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9).</source>
-        <translation>Dos veces seguidas se drenó más que el 5&#xa0;% superior de lo esperado; o pasan más de 12 L por semana y m² en una torre que se riega (se retira a 9).</translation>
+        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than {much} a week run through a watered stack (taken back at {much-less}).</source>
+        <translation>Dos veces seguidas se drenó más que el 5 % superior de lo esperado; o pasan más de {much} por semana en una torre que se riega (se retira a {much-less}).</translation>
     </message>
     <message>
         <source>Salts and nitrogen leave the castings, and the bed stays wet.</source>
         <translation>El humus pierde sales y nitrógeno, y el lecho sigue mojado.</translation>
     </message>
     <message>
-        <source>The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de 30 °C ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
+        <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
+        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
-        <source>At 33 °C 2 worms in 100 die a day, at 35 °C 15.</source>
-        <translation>A 33 °C mueren 2 de cada 100 lombrices al día; a 35 °C, 15.</translation>
+        <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
+        <translation>A {deadly} mueren 2 de cada 100 lombrices al día; a {deadlier}, 15.</translation>
     </message>
     <message>
-        <source>The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de 5 °C ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
+        <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
+        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
-        <source>They stop eating, food rots; near 0 °C they die.</source>
-        <translation>Dejan de comer y el alimento se pudre; cerca de 0 °C mueren.</translation>
+        <source>They stop eating, food rots; near {frost} they die.</source>
+        <translation>Dejan de comer y el alimento se pudre; cerca de {frost} mueren.</translation>
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
@@ -719,10 +719,6 @@
         <translation>Las estimaciones se apoyan en él tal como está.</translation>
     </message>
     <message>
-        <source>%1 °C (%2 to %3)</source>
-        <translation>%1 °C (de %2 a %3)</translation>
-    </message>
-    <message>
         <source>Stop feeding, spread the food thin and let air in: the bed heats itself</source>
         <translation>Deja de alimentar, extiende el alimento en capa fina y deja entrar aire: el lecho se calienta solo</translation>
     </message>
@@ -731,16 +727,16 @@
         <translation>Lleva la torre a un lugar más fresco antes de que se caliente: sombra, suelo, sótano</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; above 30 °C: %4; its own heat %5 K</source>
-        <translation>lecho a %1 ahora, %2 (%3); por encima de 30 °C: %4; su propio calor, %5 K</translation>
+        <source>bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer</source>
+        <translation>lecho a %1 ahora, %2 (%3); por encima de %4: %5; más caliente por su propio calor: %6</translation>
     </message>
     <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
         <translation>Mete la torre dentro o envuélvela, y no alimentes más hasta que haga menos frío. Un calefactor, solo si es apto para el lugar y está lejos del agua: primero la normativa eléctrica local y un electricista autorizado</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; below 5 °C: %4</source>
-        <translation>lecho a %1 ahora, %2 (%3); por debajo de 5 °C: %4</translation>
+        <source>bed %1 now, %2 on %3; below %4: %5</source>
+        <translation>lecho a %1 ahora, %2 (%3); por debajo de %4: %5</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
@@ -815,8 +811,8 @@
         <translation>Alimenta por ahora la bandeja de debajo: la nueva llegó pronto</translation>
     </message>
     <message>
-        <source>the tray beneath holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60</source>
-        <translation>la bandeja de debajo tiene %1 cm de humus de los 2,5 deseados; alimento/humus %2, y debe ser 0,60 como máximo</translation>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60</source>
+        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo</translation>
     </message>
     <message>
         <source>right about %1</source>
@@ -831,8 +827,8 @@
         <translation>Es pronto para otra bandeja: las lombrices quedarían dispersas</translation>
     </message>
     <message>
-        <source>the top tray holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60, filled %3</source>
-        <translation>la bandeja superior tiene %1 cm de humus de los 2,5 deseados; alimento/humus %2, y debe ser 0,60 como máximo; completa %3</translation>
+        <source>the top tray holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60, filled %4</source>
+        <translation>la bandeja superior tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; completa %4</translation>
     </message>
     <message>
         <source>The tray is ready but its turn has not come: the colony would lose room</source>
@@ -883,8 +879,8 @@
         <translation>La bandeja superior está llena: alimenta menos hasta subir la inferior</translation>
     </message>
     <message>
-        <source>%1 of %2 cm used; %3 of the usual food still fit</source>
-        <translation>%1 de %2 cm ocupados; aún cabe un %3 del alimento habitual</translation>
+        <source>%1 of %2 used; %3 of the usual food still fit</source>
+        <translation>%1 de %2 ocupados; aún cabe un %3 del alimento habitual</translation>
     </message>
     <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
@@ -903,8 +899,8 @@
         <translation>aire en el lecho, %1 del total; por debajo de 0,7 en 14 días a %2 por semana: %3; sin comer, en seco: %4</translation>
     </message>
     <message>
-        <source>Feed %1 this week: the worms live on their reserves</source>
-        <translation>Aporta %1 esta semana: las lombrices viven de sus reservas</translation>
+        <source>Feed %1: the worms live on their reserves</source>
+        <translation>Aporta %1: las lombrices viven de sus reservas</translation>
     </message>
     <message>
         <source>they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne</source>
@@ -959,8 +955,8 @@
         <translation>Añade una bandeja encima</translation>
     </message>
     <message>
-        <source>the top tray holds %1 cm of castings, feed-to-cast %2</source>
-        <translation>la bandeja superior tiene %1 cm de humus, alimento/humus %2</translation>
+        <source>the top tray holds %1 of castings, feed-to-cast %2</source>
+        <translation>la bandeja superior tiene %1 de humus, alimento/humus %2</translation>
     </message>
     <message>
         <source>The bottom tray is ready, no hurry</source>
@@ -1063,32 +1059,12 @@
         <translation>muchas</translation>
     </message>
     <message>
-        <source>%1 cm</source>
-        <translation>%1 cm</translation>
-    </message>
-    <message>
         <source>%1 %</source>
         <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1 g</source>
-        <translation>%1 g</translation>
-    </message>
-    <message>
-        <source>%1 kg</source>
-        <translation>%1 kg</translation>
-    </message>
-    <message>
-        <source>%1 L</source>
-        <translation>%1 L</translation>
-    </message>
-    <message>
         <source>%1 mS/cm</source>
         <translation>%1 mS/cm</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>expected at most %1</source>
@@ -1170,22 +1146,6 @@
         <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>hoy</translation>
-    </message>
-    <message>
-        <source>tomorrow</source>
-        <translation>mañana</translation>
-    </message>
-    <message>
-        <source>d MMMM</source>
-        <translation>d &apos;de&apos; MMMM</translation>
-    </message>
-    <message>
-        <source>d MMMM yyyy</source>
-        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
-    </message>
-    <message>
         <source>%1 %2</source>
         <translation>%1 de %2</translation>
     </message>
@@ -1209,8 +1169,8 @@
         </translation>
     </message>
     <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
-        <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene 1,25 cm de humus, se puede levantar igualmente.</translation>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
+        <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene {ready} de humus, se puede levantar igualmente.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
@@ -1221,20 +1181,28 @@
         <translation>; de los %1 usuales por semana se toleran %2: con más, la probabilidad de poco aire o de un lecho a más de 30 °C pasa del 5 %</translation>
     </message>
     <message>
-        <source>Feed %1, at most %2</source>
-        <translation>Alimentar con %1, como mucho %2</translation>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Mirar cuánto hay en el depósito y vaciarlo en una medida</translation>
     </message>
     <message>
-        <source>Feed at most %1</source>
-        <translation>Alimentar con %1 como mucho</translation>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Mirar cuánto hay en el depósito y enjuagarlo</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
+        <translation>; del aporte usual de %1 solo se toleran %2 esta semana: con más, la probabilidad de poco aire o de un lecho a más de %3 pasa del 5 %</translation>
+    </message>
+    <message>
+        <source>Feed the usual %1, at most %2 this week</source>
+        <translation>Aporta lo usual, %1; como máximo %2 esta semana</translation>
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
         <translation>La bandeja de abajo está lista: levántala cuando quieras</translation>
     </message>
     <message>
-        <source>; the top tray has had %1 and holds %2 cm of castings</source>
-        <translation>; la bandeja de arriba lleva %1 y tiene %2 cm de humus</translation>
+        <source>; the top tray has had %1 and holds %2 of castings</source>
+        <translation>; la bandeja de arriba lleva %1 y tiene %2 de humus</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1245,8 +1213,8 @@
         <translation>; estrecha la fecha (%1) en unos %2 por %3 min de trabajo, %4 días por minuto</translation>
     </message>
     <message>
-        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
-        <translation>llena: %1; humus según la estimación %2 cm (%3 a %4), se quieren 2,5; con más que eso, ha llegado su turno</translation>
+        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
+        <translation>llena: %1; humus según la estimación %2, se quieren %3; con más que eso, ha llegado su turno</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1277,8 +1245,8 @@
         <translation>Pesar las lombrices de una parte del lecho</translation>
     </message>
     <message>
-        <source>Count the worms in a litre of the bed</source>
-        <translation>Contar las lombrices en un litro del lecho</translation>
+        <source>Count the worms in a measured part of the bed</source>
+        <translation>Contar las lombrices en una parte medida del lecho</translation>
     </message>
     <message>
         <source>Weigh the bottom tray</source>
@@ -1387,8 +1355,8 @@
 <context>
     <name>Calendar</name>
     <message>
-        <source>about %1 L of castings (%2 to %3)</source>
-        <translation>unos %1 L de humus (de %2 a %3)</translation>
+        <source>about %1 of castings</source>
+        <translation>unos %1 de humus</translation>
     </message>
     <message>
         <source>its turn %1</source>
@@ -1595,12 +1563,12 @@
         </translation>
     </message>
     <message>
-        <source> That is too little for another stack, which begins with 110 to 450 g: give it more weeks, or buy the rest.</source>
-        <translation> Es poco para otra torre, que empieza con 110 a 450 g: dale más semanas o compra el resto.</translation>
+        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
+        <translation> Es poco para otra torre, que empieza con %1 a %2: dale más semanas o compra el resto.</translation>
     </message>
     <message>
-        <source> That is enough for another stack, which begins with 110 to 450 g: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Basta para otra torre, que empieza con 110 a 450 g: pon cama en su primera bandeja y pasa allí las lombrices.</translation>
+        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
+        <translation> Basta para otra torre, que empieza con %1 a %2: pon cama en su primera bandeja y pasa allí las lombrices.</translation>
     </message>
     <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
@@ -2118,6 +2086,106 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>amount, bedding</comment>
         <translation>bandeja encima, %1 de %2</translation>
     </message>
+    <message>
+        <source>bottom tray lifted to the top, lid off</source>
+        <translation>bandeja inferior subida arriba, sin tapa</translation>
+    </message>
+    <message>
+        <source>It weighs about %1. %2</source>
+        <comment>a tray; what is advised for the lift</comment>
+        <translation>Pesa unos %1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what was looked for, what was seen</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>bits</comment>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <comment>of the tray is bits</comment>
+        <translation>1 de cada %1</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>no queda nada</translation>
+    </message>
+    <message>
+        <source>a quarter</source>
+        <translation>un cuarto</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>la mitad</translation>
+    </message>
+    <message>
+        <source>three quarters</source>
+        <translation>tres cuartos</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <comment>worms</comment>
+        <translation>pocas</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <comment>worms</comment>
+        <translation>algunas</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <comment>worms</comment>
+        <translation>muchas</translation>
+    </message>
+    <message>
+        <source>1 crumbles</source>
+        <translation>1 se desmenuza</translation>
+    </message>
+    <message>
+        <source>2</source>
+        <translation>2</translation>
+    </message>
+    <message>
+        <source>3 moist</source>
+        <translation>3 húmedo</translation>
+    </message>
+    <message>
+        <source>4</source>
+        <translation>4</translation>
+    </message>
+    <message>
+        <source>5 streams</source>
+        <translation>5 chorrea</translation>
+    </message>
+    <message>
+        <source>noted as done</source>
+        <translation>anotado como hecho</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <comment>what was advised</comment>
+        <translation>Hecho: %1</translation>
+    </message>
+    <message>
+        <source>bits of food or bedding</source>
+        <translation>trozos de alimento o lecho</translation>
+    </message>
+    <message>
+        <source>left of the last feeding</source>
+        <translation>lo que queda del último aporte</translation>
+    </message>
+    <message>
+        <source>worms seen</source>
+        <translation>lombrices vistas</translation>
+    </message>
+    <message>
+        <source>squeezed in the hand</source>
+        <translation>apretado en la mano</translation>
+    </message>
 </context>
 <context>
     <name>EventBody</name>
@@ -2304,8 +2372,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una fecha y una hora, como 2031-05-01 18:30</translation>
     </message>
     <message>
-        <source>a temperature from %1 to %2 °C</source>
-        <translation>una temperatura de %1 a %2 °C</translation>
+        <source>a temperature from %1 to %2</source>
+        <translation>una temperatura de %1 a %2</translation>
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
@@ -2380,8 +2448,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>No se pueden pasar lombrices de %1 a sí misma.</translation>
     </message>
     <message>
-        <source>The castings cannot be deeper than the tray, %1 cm.</source>
-        <translation>El humus no puede ser más profundo que la bandeja, %1 cm.</translation>
+        <source>The castings cannot be deeper than the tray, %1.</source>
+        <translation>El humus no puede ser más profundo que la bandeja, %1.</translation>
     </message>
     <message>
         <source>An own material belongs to the household and to no stack.</source>
@@ -3455,10 +3523,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1&#xa0;g/d</source>
-        <translation>%1&#xa0;g/d</translation>
-    </message>
-    <message>
         <source>%1/wk</source>
         <translation>%1/sem</translation>
     </message>
@@ -3469,6 +3533,54 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 : 1</source>
         <translation>%1&#xa0;:&#xa0;1</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>sq ft</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation>m²</translation>
+    </message>
+    <message>
+        <source>L/m²</source>
+        <translation>L/m²</translation>
+    </message>
+    <message>
+        <source>gal/sq ft</source>
+        <translation>gal/sq ft</translation>
+    </message>
+    <message>
+        <source>lb/cu ft</source>
+        <translation>lb/cu ft</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>lb/sq ft</source>
+        <translation>lb/sq ft</translation>
+    </message>
+    <message>
+        <source>kg/m²</source>
+        <translation>kg/m²</translation>
+    </message>
+    <message>
+        <source>oz/gal</source>
+        <translation>oz/gal</translation>
+    </message>
+    <message>
+        <source>g/L</source>
+        <translation>g/L</translation>
+    </message>
+    <message>
+        <source>oz/d</source>
+        <translation>oz/d</translation>
+    </message>
+    <message>
+        <source>g/d</source>
+        <translation>g/d</translation>
     </message>
 </context>
 <context>
@@ -4452,10 +4564,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>tray %1 m²</source>
-        <translation>bandeja de %1 m²</translation>
-    </message>
-    <message>
         <source>%1 deep</source>
         <translation>%1 de altura</translation>
     </message>
@@ -4485,10 +4593,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>C:N %1</source>
         <translation>C:N %1</translation>
-    </message>
-    <message>
-        <source>%1 kg/m³</source>
-        <translation>%1 kg/m³</translation>
     </message>
     <message numerus="yes">
         <source>%n counted</source>
@@ -4728,6 +4832,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 in the sump</source>
         <translation>%1 en el depósito</translation>
     </message>
+    <message>
+        <source>tray %1</source>
+        <comment>its area</comment>
+        <translation>bandeja de %1</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -4824,8 +4933,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>cama</translation>
     </message>
     <message>
-        <source>one for each 50 g of worms</source>
-        <translation>una por cada 50 g de lombrices</translation>
+        <source>one for each %1 of worms</source>
+        <translation>una por cada %1 de lombrices</translation>
     </message>
     <message>
         <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
@@ -5463,8 +5572,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>puñado</translation>
     </message>
     <message>
-        <source>bucket (10 L)</source>
-        <translation>cubo (10 L)</translation>
+        <source>bucket (%1)</source>
+        <translation>cubo (%1)</translation>
     </message>
     <message>
         <source>none</source>
@@ -5654,8 +5763,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Espesor una vez puesta</translation>
     </message>
     <message>
-        <source>How deep? 2.5 to 5 cm is common.</source>
-        <translation>¿Qué espesor? Lo común es de 2,5 a 5 cm.</translation>
+        <source>How deep? %1 to %2 is common.</source>
+        <translation>¿Qué espesor? Lo común es de %1 a %2.</translation>
     </message>
     <message>
         <source>Amount, dry</source>
@@ -5674,8 +5783,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lombrices metidas</translation>
     </message>
     <message>
-        <source>0.11 to 0.45 kg is common for a first tray; empty if they come later</source>
-        <translation>Lo común para una primera bandeja es de 0,11 a 0,45 kg; vacío si llegan después</translation>
+        <source>%1 to %2 is common for a first tray; empty if they come later</source>
+        <translation>Lo común para una primera bandeja es de %1 a %2; vacío si llegan después</translation>
     </message>
     <message>
         <source>Species</source>
@@ -5765,8 +5874,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Agua que retiene</translation>
     </message>
     <message>
-        <source>kg per kg dry</source>
-        <translation>kg por kg en seco</translation>
+        <source>by weight of dry</source>
+        <translation>por peso seco</translation>
     </message>
     <message>
         <source>Welcome in a bin</source>
@@ -7019,8 +7128,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Torre joven</translation>
     </message>
     <message>
-        <source>Castings %1 deep so far; another tray at 2.5 cm. %2</source>
-        <translation>Humus: %1 de espesor por ahora; otra bandeja con 2,5 cm. %2</translation>
+        <source>Castings %1 deep so far; another tray at %2. %3</source>
+        <translation>Humus: %1 de espesor por ahora; otra bandeja con %2. %3</translation>
     </message>
     <message>
         <source>Working</source>
@@ -8149,8 +8258,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aporte de %1 de la masa de las lombrices al día, en dos semanas</translation>
     </message>
     <message>
-        <source>%1 kg/m² of softened food waits in slot %2</source>
-        <translation>%1 kg/m² de alimento ablandado esperan en el nivel %2</translation>
+        <source>%1 of softened food waits in slot %2</source>
+        <translation>%1 de alimento ablandado esperan en el nivel %2</translation>
     </message>
     <message>
         <source>the sump is filled to %1</source>
@@ -8195,8 +8304,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>worms %1 kg/m², best %2</source>
-        <translation>lombrices %1 kg/m², lo mejor %2</translation>
+        <source>worms %1, best %2</source>
+        <translation>lombrices %1, lo mejor %2</translation>
     </message>
     <message numerus="yes">
         <source>the bottom tray has stood for %n day(s)</source>
@@ -8497,8 +8606,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Humedad</translation>
     </message>
     <message>
-        <source>dry matter that the worms eat, g a day</source>
-        <translation>materia seca que comen las lombrices, g al día</translation>
+        <source>dry matter that the worms eat, %1</source>
+        <translation>materia seca que comen las lombrices, %1</translation>
     </message>
     <message>
         <source>bars: drained, %1 a week, each over four weeks; line: to be expected</source>
@@ -8796,6 +8905,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>ready</source>
         <translation>lista</translation>
+    </message>
+    <message>
+        <source>oz/d</source>
+        <translation>oz/d</translation>
     </message>
 </context>
 <context>
@@ -10428,14 +10541,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 m²</source>
-        <translation>%1 m²</translation>
-    </message>
-    <message>
-        <source>%1 ft²</source>
-        <translation>%1 ft²</translation>
-    </message>
-    <message>
         <source>Castings of</source>
         <translation>Humus de</translation>
     </message>
@@ -10608,10 +10713,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Sales</translation>
     </message>
     <message>
-        <source>%1 g/L</source>
-        <translation>%1 g/L</translation>
-    </message>
-    <message>
         <source>The strength that is wished and that of your water make the dilution.</source>
         <translation>La fuerza deseada y la de tu agua dan la dilución.</translation>
     </message>
@@ -10701,16 +10802,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Densidad</translation>
     </message>
     <message>
-        <source>%1 kg/m³, loose</source>
-        <translation>%1 kg/m³, suelto</translation>
-    </message>
-    <message>
         <source>Holds</source>
         <translation>Retiene</translation>
-    </message>
-    <message>
-        <source>%1 kg of water for one dry</source>
-        <translation>%1 kg de agua por uno en seco</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -10735,6 +10828,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>your own, taken as welcome</source>
         <translation>propio, se toma como bienvenido</translation>
+    </message>
+    <message>
+        <source>%1, loose</source>
+        <translation>%1, suelto</translation>
+    </message>
+    <message>
+        <source>%1 of water for one of dry matter, by weight</source>
+        <translation>%1 de agua por uno de materia seca, en peso</translation>
     </message>
 </context>
 <context>
@@ -10804,12 +10905,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Nitrógeno</translation>
     </message>
     <message>
-        <source>Fresh and loose, in kg/m³</source>
-        <translation>Fresco y suelto, en kg/m³</translation>
-    </message>
-    <message>
-        <source>kg/m³</source>
-        <translation>kg/m³</translation>
+        <source>Fresh and loose, in %1</source>
+        <translation>Fresco y suelto, en %1</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -11005,10 +11102,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Volumen, suelto</translation>
     </message>
     <message>
-        <source>%1 (%2 kg/m³)</source>
-        <translation>%1 (%2 kg/m³)</translation>
-    </message>
-    <message>
         <source>Softens</source>
         <translation>Se ablanda</translation>
     </message>
@@ -11100,6 +11193,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
         <translation>la mitad en %1, nueve décimos en %2 (cama a %3, lombrices %4)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>volume, weight by volume</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -11333,8 +11431,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 después</translation>
     </message>
     <message>
-        <source>%1 °C warmer: %2</source>
-        <translation>%1 °C más: %2</translation>
+        <source>%1 warmer: %2</source>
+        <translation>%1 más: %2</translation>
     </message>
     <message>
         <source>%1 more a week: %2</source>
@@ -11728,12 +11826,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1: %2 (%3)</translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack</source>
-        <translation>150 g más de comida por semana en cada torre</translation>
+        <source>%1 more food a week in each stack</source>
+        <translation>%1 más de comida por semana en cada torre</translation>
     </message>
     <message>
-        <source>the beds 2 °C warmer</source>
-        <translation>los lechos 2 °C más calientes</translation>
+        <source>the beds %1 warmer</source>
+        <translation>los lechos %1 más calientes</translation>
     </message>
     <message>
         <source>one tray more in each stack</source>
@@ -12093,8 +12191,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>El ancho y el largo deben ser mayores que cero.</translation>
     </message>
     <message>
-        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
-        <translation>Eso es %1 m²; una bandeja tiene de %2 a %3 m².</translation>
+        <source>That is %1; a tray has from %2 to %3.</source>
+        <translation>Eso es %1; una bandeja tiene de %2 a %3.</translation>
     </message>
     <message>
         <source>Give the width as well.</source>
@@ -12664,6 +12762,23 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Stock</source>
         <comment>worms, to be put in</comment>
         <translation>Poner</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Writes a note that it is done, at one click</source>
+        <translation>Con un clic escribe una nota de que está hecho</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Hecho: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is asked, an answer</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -555,8 +555,8 @@
 <context>
     <name>Advice</name>
     <message>
-        <source>The top tray is filled (2.5 cm of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least 1.25 cm), both at 80 %. It is taken back at 60 %.</source>
-        <translation>Le plateau du haut est rempli (2,5 cm de lombricompost, aliment/compost au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost au plus 0,10, au moins 1,25 cm), les deux à 80&#xa0;%. Retiré à 60&#xa0;%.</translation>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %.</source>
+        <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost au plus 0,10, au moins {ready}), les deux à 80&#xa0;%. Retiré à 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
@@ -575,16 +575,16 @@
         <translation>Rien pour l’instant&#xa0;; ayez de la litière sous la main pour le plateau vidé.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within 1 cm of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de 1 cm du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte.</translation>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
+        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Il n’y a plus de place pour la nourriture, et la colonie continue de diminuer.</translation>
     </message>
     <message>
-        <source>The top tray is filled at 80 % (2.5 cm of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>Le plateau du haut est rempli à 80&#xa0;% (2,5 cm de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré à 60&#xa0;%.</translation>
+        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
+        <translation>Le plateau du haut est rempli à 80&#xa0;% ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré à 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -599,8 +599,8 @@
         <translation>Les vers sont dispersés et chaque étape suivante vient plus tard&#xa0;; d’un plateau monté trop tôt, une grande part est nourriture, non lombricompost.</translation>
     </message>
     <message>
-        <source>The usual gap since the last feeding ends within 2 days, and at least 50 g can be borne.</source>
-        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins 50 g sont supportés.</translation>
+        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne.</source>
+        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins {least} sont supportés.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -623,8 +623,8 @@
         <translation>Ils cessent de pondre et diminuent&#xa0;; certains meurent.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less 1 cm, now or within 7 days.</source>
-        <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins 1 cm, maintenant ou dans les 7 jours.</translation>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days.</source>
+        <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins {rim}, maintenant ou dans les 7 jours.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -663,28 +663,28 @@
         <translation>De l’eau stagne dans les plateaux, ou le lit est plus sec qu’il n’y paraît d’en haut.</translation>
     </message>
     <message>
-        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than 12 L a week and m² run through a watered stack (taken back at 9).</source>
-        <translation>Deux fois de suite, on a vidangé plus que les 5&#xa0;% supérieurs de ce qui est attendu&#xa0;; ou plus de 12 L par semaine et m² traversent une pile arrosée (retiré à 9).</translation>
+        <source>Twice in a row more was drained than the upper 5 % of what is expected; or more than {much} a week run through a watered stack (taken back at {much-less}).</source>
+        <translation>Deux fois de suite, on a vidangé plus que les 5 % supérieurs de ce qui est attendu ; ou plus de {much} par semaine traversent une pile arrosée (retiré à {much-less}).</translation>
     </message>
     <message>
         <source>Salts and nitrogen leave the castings, and the bed stays wet.</source>
         <translation>Le lombricompost perd sels et azote, et le lit reste détrempé.</translation>
     </message>
     <message>
-        <source>The bed is above 30 °C now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>Le lit dépasse 30 °C maintenant ou dans les 14 jours avec au moins une chance sur deux, sa propre chaleur et la saison comprises. Retiré à 30&#xa0;%.</translation>
+        <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
+        <translation>Le lit dépasse {hot} maintenant ou dans les 14 jours avec au moins une chance sur deux, sa propre chaleur et la saison comprises. Retiré à 30&#xa0;%.</translation>
     </message>
     <message>
-        <source>At 33 °C 2 worms in 100 die a day, at 35 °C 15.</source>
-        <translation>À 33 °C, 2 vers sur 100 meurent par jour, à 35 °C 15.</translation>
+        <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
+        <translation>À {deadly}, 2 vers sur 100 meurent par jour, à {deadlier} 15.</translation>
     </message>
     <message>
-        <source>The bed is below 5 °C now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>Le lit est sous 5 °C maintenant ou dans les 14 jours avec au moins une chance sur deux. Retiré à 30&#xa0;%.</translation>
+        <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
+        <translation>Le lit est sous {cold} maintenant ou dans les 14 jours avec au moins une chance sur deux. Retiré à 30&#xa0;%.</translation>
     </message>
     <message>
-        <source>They stop eating, food rots; near 0 °C they die.</source>
-        <translation>Ils cessent de manger, la nourriture pourrit&#xa0;; vers 0 °C ils meurent.</translation>
+        <source>They stop eating, food rots; near {frost} they die.</source>
+        <translation>Ils cessent de manger, la nourriture pourrit&#xa0;; vers {frost} ils meurent.</translation>
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
@@ -719,10 +719,6 @@
         <translation>Les estimations s’appuient dessus telle quelle.</translation>
     </message>
     <message>
-        <source>%1 °C (%2 to %3)</source>
-        <translation>%1 °C (%2 à %3)</translation>
-    </message>
-    <message>
         <source>Stop feeding, spread the food thin and let air in: the bed heats itself</source>
         <translation>Cesser de nourrir, étaler la nourriture en couche mince et faire entrer l’air&#xa0;: le lit chauffe de lui-même</translation>
     </message>
@@ -731,16 +727,16 @@
         <translation>Mettre la pile dans un endroit plus frais avant qu’elle ne chauffe&#xa0;: ombre, sol, cave</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; above 30 °C: %4; its own heat %5 K</source>
-        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; au-dessus de 30 °C&#xa0;: %4&#xa0;; sa propre chaleur %5 K</translation>
+        <source>bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer</source>
+        <translation>lit à %1 maintenant, %2 (%3) ; au-dessus de %4 : %5 ; plus chaud par sa propre chaleur : %6</translation>
     </message>
     <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
         <translation>Rentrer la pile ou l’envelopper, et ne plus nourrir jusqu’à ce qu’il fasse plus doux. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau&#xa0;: règles électriques locales et électricien agréé d’abord</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; below 5 °C: %4</source>
-        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; sous 5 °C&#xa0;: %4</translation>
+        <source>bed %1 now, %2 on %3; below %4: %5</source>
+        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; sous %4&#xa0;: %5</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
@@ -815,8 +811,8 @@
         <translation>Nourrir pour l’instant le plateau du dessous&#xa0;: le nouveau est venu tôt</translation>
     </message>
     <message>
-        <source>the tray beneath holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60</source>
-        <translation>le plateau du dessous contient %1 cm de lombricompost sur les 2,5 voulus, aliment/compost %2 pour au plus 0,60</translation>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60</source>
+        <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60</translation>
     </message>
     <message>
         <source>right about %1</source>
@@ -831,8 +827,8 @@
         <translation>Trop tôt pour un autre plateau&#xa0;: les vers seraient dispersés</translation>
     </message>
     <message>
-        <source>the top tray holds %1 cm of castings of the 2.5 wanted, feed-to-cast %2 of at most 0.60, filled %3</source>
-        <translation>le plateau du haut contient %1 cm de lombricompost sur les 2,5 voulus, aliment/compost %2 pour au plus 0,60, rempli %3</translation>
+        <source>the top tray holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60, filled %4</source>
+        <translation>le plateau du haut contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60, rempli %4</translation>
     </message>
     <message>
         <source>The tray is ready but its turn has not come: the colony would lose room</source>
@@ -883,8 +879,8 @@
         <translation>Le plateau du haut est plein&#xa0;: nourrir moins jusqu’à ce que celui du bas soit monté</translation>
     </message>
     <message>
-        <source>%1 of %2 cm used; %3 of the usual food still fit</source>
-        <translation>%1 sur %2 cm occupés&#xa0;; %3 de la nourriture habituelle tiennent encore</translation>
+        <source>%1 of %2 used; %3 of the usual food still fit</source>
+        <translation>%1 sur %2 occupés&#xa0;; %3 de la nourriture habituelle tiennent encore</translation>
     </message>
     <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
@@ -903,8 +899,8 @@
         <translation>air dans le lit %1 du plein&#xa0;; sous 0,7 dans les 14 jours à %2 par semaine&#xa0;: %3&#xa0;; pas encore mangé, en sec&#xa0;: %4</translation>
     </message>
     <message>
-        <source>Feed %1 this week: the worms live on their reserves</source>
-        <translation>Donner %1 cette semaine&#xa0;: les vers vivent de leurs réserves</translation>
+        <source>Feed %1: the worms live on their reserves</source>
+        <translation>Donner %1 : les vers vivent de leurs réserves</translation>
     </message>
     <message>
         <source>they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne</source>
@@ -959,8 +955,8 @@
         <translation>Ajouter un plateau au-dessus</translation>
     </message>
     <message>
-        <source>the top tray holds %1 cm of castings, feed-to-cast %2</source>
-        <translation>le plateau du haut contient %1 cm de lombricompost, aliment/compost %2</translation>
+        <source>the top tray holds %1 of castings, feed-to-cast %2</source>
+        <translation>le plateau du haut contient %1 de lombricompost, aliment/compost %2</translation>
     </message>
     <message>
         <source>The bottom tray is ready, no hurry</source>
@@ -1063,32 +1059,12 @@
         <translation>beaucoup</translation>
     </message>
     <message>
-        <source>%1 cm</source>
-        <translation>%1 cm</translation>
-    </message>
-    <message>
         <source>%1 %</source>
         <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1 g</source>
-        <translation>%1 g</translation>
-    </message>
-    <message>
-        <source>%1 kg</source>
-        <translation>%1 kg</translation>
-    </message>
-    <message>
-        <source>%1 L</source>
-        <translation>%1 L</translation>
-    </message>
-    <message>
         <source>%1 mS/cm</source>
         <translation>%1 mS/cm</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>expected at most %1</source>
@@ -1170,22 +1146,6 @@
         <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>aujourd’hui</translation>
-    </message>
-    <message>
-        <source>tomorrow</source>
-        <translation>demain</translation>
-    </message>
-    <message>
-        <source>d MMMM</source>
-        <translation>d MMMM</translation>
-    </message>
-    <message>
-        <source>d MMMM yyyy</source>
-        <translation>d MMMM yyyy</translation>
-    </message>
-    <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
@@ -1209,8 +1169,8 @@
         </translation>
     </message>
     <message>
-        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds 1.25 cm of castings, it may be lifted all the same.</source>
-        <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient 1,25 cm de lombricompost, on peut tout de même le lever.</translation>
+        <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
+        <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient {ready} de lombricompost, on peut tout de même le lever.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
@@ -1221,20 +1181,28 @@
         <translation>; des %1 habituels par semaine, %2 sont supportés&#xa0;: avec plus, le risque de manque d’air ou d’un lit au-dessus de 30 °C dépasse 5 %</translation>
     </message>
     <message>
-        <source>Feed %1, at most %2</source>
-        <translation>Nourrir de %1, au plus %2</translation>
+        <source>See how full the sump is, and drain it into a measure</source>
+        <translation>Voir jusqu’où le bac est rempli, et le vider dans une mesure</translation>
     </message>
     <message>
-        <source>Feed at most %1</source>
-        <translation>Nourrir d’au plus %1</translation>
+        <source>See how full the sump is, and flush it</source>
+        <translation>Voir jusqu’où le bac est rempli, et le rincer</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
+        <translation>; de l’apport habituel de %1, seuls %2 sont supportés cette semaine : avec plus, le risque de manque d’air ou d’un lit au-dessus de %3 dépasse 5 %</translation>
+    </message>
+    <message>
+        <source>Feed the usual %1, at most %2 this week</source>
+        <translation>Donner comme d’habitude %1, au plus %2 cette semaine</translation>
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
         <translation>Le plateau du bas est prêt&#xa0;: levez-le quand vous voulez</translation>
     </message>
     <message>
-        <source>; the top tray has had %1 and holds %2 cm of castings</source>
-        <translation>; le plateau du haut est là depuis %1 et contient %2 cm de lombricompost</translation>
+        <source>; the top tray has had %1 and holds %2 of castings</source>
+        <translation>; le plateau du haut est là depuis %1 et contient %2 de lombricompost</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1245,8 +1213,8 @@
         <translation>; cela resserre la date (%1) d’environ %2 pour %3 min de travail, %4 jours par minute</translation>
     </message>
     <message>
-        <source>filled: %1; castings by the estimate %2 cm (%3 to %4), 2.5 wanted; with more than that, the turn has come</source>
-        <translation>rempli&#xa0;: %1&#xa0;; lombricompost selon l’estimation %2 cm (%3 à %4), 2,5 voulus&#xa0;; au-delà, son tour est venu</translation>
+        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
+        <translation>rempli&#xa0;: %1&#xa0;; lombricompost selon l’estimation %2, %3 voulus&#xa0;; au-delà, son tour est venu</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1277,8 +1245,8 @@
         <translation>Peser les vers d’une partie du lit</translation>
     </message>
     <message>
-        <source>Count the worms in a litre of the bed</source>
-        <translation>Compter les vers dans un litre du lit</translation>
+        <source>Count the worms in a measured part of the bed</source>
+        <translation>Compter les vers dans une partie mesurée du lit</translation>
     </message>
     <message>
         <source>Weigh the bottom tray</source>
@@ -1387,8 +1355,8 @@
 <context>
     <name>Calendar</name>
     <message>
-        <source>about %1 L of castings (%2 to %3)</source>
-        <translation>environ %1 L de lombricompost (%2 à %3)</translation>
+        <source>about %1 of castings</source>
+        <translation>environ %1 de lombricompost</translation>
     </message>
     <message>
         <source>its turn %1</source>
@@ -1595,12 +1563,12 @@
         </translation>
     </message>
     <message>
-        <source> That is too little for another stack, which begins with 110 to 450 g: give it more weeks, or buy the rest.</source>
-        <translation> C’est trop peu pour une autre pile, qui commence avec 110 à 450 g&#xa0;: donnez-lui plus de semaines, ou achetez le reste.</translation>
+        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
+        <translation> C’est trop peu pour une autre pile, qui commence avec %1 à %2&#xa0;: donnez-lui plus de semaines, ou achetez le reste.</translation>
     </message>
     <message>
-        <source> That is enough for another stack, which begins with 110 to 450 g: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Cela suffit pour une autre pile, qui commence avec 110 à 450 g&#xa0;: posez de la litière dans son premier plateau et passez-y les vers.</translation>
+        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
+        <translation> Cela suffit pour une autre pile, qui commence avec %1 à %2&#xa0;: posez de la litière dans son premier plateau et passez-y les vers.</translation>
     </message>
     <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
@@ -2117,6 +2085,106 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <comment>amount, bedding</comment>
         <translation>plateau dessus, %1 de %2</translation>
     </message>
+    <message>
+        <source>bottom tray lifted to the top, lid off</source>
+        <translation>plateau du bas monté en haut, couvercle ôté</translation>
+    </message>
+    <message>
+        <source>It weighs about %1. %2</source>
+        <comment>a tray; what is advised for the lift</comment>
+        <translation>Il pèse environ %1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what was looked for, what was seen</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>bits</comment>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <comment>of the tray is bits</comment>
+        <translation>1 sur %1</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>rien ne reste</translation>
+    </message>
+    <message>
+        <source>a quarter</source>
+        <translation>un quart</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>la moitié</translation>
+    </message>
+    <message>
+        <source>three quarters</source>
+        <translation>trois quarts</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <comment>worms</comment>
+        <translation>peu</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <comment>worms</comment>
+        <translation>quelques-uns</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <comment>worms</comment>
+        <translation>beaucoup</translation>
+    </message>
+    <message>
+        <source>1 crumbles</source>
+        <translation>1 s’émiette</translation>
+    </message>
+    <message>
+        <source>2</source>
+        <translation>2</translation>
+    </message>
+    <message>
+        <source>3 moist</source>
+        <translation>3 humide</translation>
+    </message>
+    <message>
+        <source>4</source>
+        <translation>4</translation>
+    </message>
+    <message>
+        <source>5 streams</source>
+        <translation>5 ruisselle</translation>
+    </message>
+    <message>
+        <source>noted as done</source>
+        <translation>noté comme fait</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <comment>what was advised</comment>
+        <translation>Fait : %1</translation>
+    </message>
+    <message>
+        <source>bits of food or bedding</source>
+        <translation>morceaux de nourriture ou de litière</translation>
+    </message>
+    <message>
+        <source>left of the last feeding</source>
+        <translation>reste du dernier apport</translation>
+    </message>
+    <message>
+        <source>worms seen</source>
+        <translation>vers vus</translation>
+    </message>
+    <message>
+        <source>squeezed in the hand</source>
+        <translation>pressé dans la main</translation>
+    </message>
 </context>
 <context>
     <name>EventBody</name>
@@ -2303,8 +2371,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>une date et une heure, comme 2031-05-01 18:30</translation>
     </message>
     <message>
-        <source>a temperature from %1 to %2 °C</source>
-        <translation>une température de %1 à %2 °C</translation>
+        <source>a temperature from %1 to %2</source>
+        <translation>une température de %1 à %2</translation>
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
@@ -2379,8 +2447,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>On ne peut pas passer des vers de %1 à elle-même.</translation>
     </message>
     <message>
-        <source>The castings cannot be deeper than the tray, %1 cm.</source>
-        <translation>Le lombricompost ne peut pas être plus épais que le plateau, %1 cm.</translation>
+        <source>The castings cannot be deeper than the tray, %1.</source>
+        <translation>Le lombricompost ne peut pas être plus épais que le plateau, %1.</translation>
     </message>
     <message>
         <source>An own material belongs to the household and to no stack.</source>
@@ -3454,10 +3522,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1&#xa0;%</translation>
     </message>
     <message>
-        <source>%1&#xa0;g/d</source>
-        <translation>%1&#xa0;g/j</translation>
-    </message>
-    <message>
         <source>%1/wk</source>
         <translation>%1/sem</translation>
     </message>
@@ -3468,6 +3532,54 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 : 1</source>
         <translation>%1&#xa0;:&#xa0;1</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>sq ft</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation>m²</translation>
+    </message>
+    <message>
+        <source>L/m²</source>
+        <translation>L/m²</translation>
+    </message>
+    <message>
+        <source>gal/sq ft</source>
+        <translation>gal/sq ft</translation>
+    </message>
+    <message>
+        <source>lb/cu ft</source>
+        <translation>lb/cu ft</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>lb/sq ft</source>
+        <translation>lb/sq ft</translation>
+    </message>
+    <message>
+        <source>kg/m²</source>
+        <translation>kg/m²</translation>
+    </message>
+    <message>
+        <source>oz/gal</source>
+        <translation>oz/gal</translation>
+    </message>
+    <message>
+        <source>g/L</source>
+        <translation>g/L</translation>
+    </message>
+    <message>
+        <source>oz/d</source>
+        <translation>oz/j</translation>
+    </message>
+    <message>
+        <source>g/d</source>
+        <translation>g/j</translation>
     </message>
 </context>
 <context>
@@ -4451,10 +4563,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>tray %1 m²</source>
-        <translation>plateau de %1 m²</translation>
-    </message>
-    <message>
         <source>%1 deep</source>
         <translation>%1 de haut</translation>
     </message>
@@ -4484,10 +4592,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>C:N %1</source>
         <translation>C:N %1</translation>
-    </message>
-    <message>
-        <source>%1 kg/m³</source>
-        <translation>%1 kg/m³</translation>
     </message>
     <message numerus="yes">
         <source>%n counted</source>
@@ -4727,6 +4831,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 in the sump</source>
         <translation>%1 dans le bac</translation>
     </message>
+    <message>
+        <source>tray %1</source>
+        <comment>its area</comment>
+        <translation>plateau de %1</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -4823,8 +4932,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>litière</translation>
     </message>
     <message>
-        <source>one for each 50 g of worms</source>
-        <translation>un pour 50 g de vers</translation>
+        <source>one for each %1 of worms</source>
+        <translation>un pour %1 de vers</translation>
     </message>
     <message>
         <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
@@ -5462,8 +5571,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>poignée</translation>
     </message>
     <message>
-        <source>bucket (10 L)</source>
-        <translation>seau (10 L)</translation>
+        <source>bucket (%1)</source>
+        <translation>seau (%1)</translation>
     </message>
     <message>
         <source>none</source>
@@ -5653,8 +5762,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Épaisseur une fois posée</translation>
     </message>
     <message>
-        <source>How deep? 2.5 to 5 cm is common.</source>
-        <translation>Quelle épaisseur&#xa0;? 2,5 à 5 cm est courant.</translation>
+        <source>How deep? %1 to %2 is common.</source>
+        <translation>Quelle épaisseur&#xa0;? %1 à %2 est courant.</translation>
     </message>
     <message>
         <source>Amount, dry</source>
@@ -5673,8 +5782,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Vers mis</translation>
     </message>
     <message>
-        <source>0.11 to 0.45 kg is common for a first tray; empty if they come later</source>
-        <translation>0,11 à 0,45 kg est courant pour un premier plateau&#xa0;; vide s’ils viennent plus tard</translation>
+        <source>%1 to %2 is common for a first tray; empty if they come later</source>
+        <translation>%1 à %2 est courant pour un premier plateau&#xa0;; vide s’ils viennent plus tard</translation>
     </message>
     <message>
         <source>Species</source>
@@ -5764,8 +5873,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Eau qu’elle retient</translation>
     </message>
     <message>
-        <source>kg per kg dry</source>
-        <translation>kg par kg en sec</translation>
+        <source>by weight of dry</source>
+        <translation>par poids sec</translation>
     </message>
     <message>
         <source>Welcome in a bin</source>
@@ -7018,8 +7127,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Jeune pile</translation>
     </message>
     <message>
-        <source>Castings %1 deep so far; another tray at 2.5 cm. %2</source>
-        <translation>Lombricompost&#xa0;: %1 d’épaisseur pour l’instant&#xa0;; un autre plateau à 2,5 cm. %2</translation>
+        <source>Castings %1 deep so far; another tray at %2. %3</source>
+        <translation>Lombricompost&#xa0;: %1 d’épaisseur pour l’instant&#xa0;; un autre plateau à %2. %3</translation>
     </message>
     <message>
         <source>Working</source>
@@ -8148,8 +8257,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>donné par jour %1 de la masse des vers, en deux semaines</translation>
     </message>
     <message>
-        <source>%1 kg/m² of softened food waits in slot %2</source>
-        <translation>%1 kg/m² de nourriture ramollie attendent au niveau %2</translation>
+        <source>%1 of softened food waits in slot %2</source>
+        <translation>%1 de nourriture ramollie attendent au niveau %2</translation>
     </message>
     <message>
         <source>the sump is filled to %1</source>
@@ -8194,8 +8303,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>worms %1 kg/m², best %2</source>
-        <translation>vers %1 kg/m², au mieux %2</translation>
+        <source>worms %1, best %2</source>
+        <translation>vers %1, au mieux %2</translation>
     </message>
     <message numerus="yes">
         <source>the bottom tray has stood for %n day(s)</source>
@@ -8496,8 +8605,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Humidité</translation>
     </message>
     <message>
-        <source>dry matter that the worms eat, g a day</source>
-        <translation>matière sèche que mangent les vers, g par jour</translation>
+        <source>dry matter that the worms eat, %1</source>
+        <translation>matière sèche que mangent les vers, %1</translation>
     </message>
     <message>
         <source>bars: drained, %1 a week, each over four weeks; line: to be expected</source>
@@ -8795,6 +8904,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>ready</source>
         <translation>prêt</translation>
+    </message>
+    <message>
+        <source>oz/d</source>
+        <translation>oz/j</translation>
     </message>
 </context>
 <context>
@@ -10427,14 +10540,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 m²</source>
-        <translation>%1 m²</translation>
-    </message>
-    <message>
-        <source>%1 ft²</source>
-        <translation>%1 ft²</translation>
-    </message>
-    <message>
         <source>Castings of</source>
         <translation>Lombricompost de</translation>
     </message>
@@ -10607,10 +10712,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Sels</translation>
     </message>
     <message>
-        <source>%1 g/L</source>
-        <translation>%1 g/L</translation>
-    </message>
-    <message>
         <source>The strength that is wished and that of your water make the dilution.</source>
         <translation>La force souhaitée et celle de votre eau donnent la dilution.</translation>
     </message>
@@ -10700,16 +10801,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Densité</translation>
     </message>
     <message>
-        <source>%1 kg/m³, loose</source>
-        <translation>%1 kg/m³, en vrac</translation>
-    </message>
-    <message>
         <source>Holds</source>
         <translation>Retient</translation>
-    </message>
-    <message>
-        <source>%1 kg of water for one dry</source>
-        <translation>%1 kg d’eau pour un en sec</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -10734,6 +10827,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>your own, taken as welcome</source>
         <translation>la vôtre, tenue pour bienvenue</translation>
+    </message>
+    <message>
+        <source>%1, loose</source>
+        <translation>%1, en vrac</translation>
+    </message>
+    <message>
+        <source>%1 of water for one of dry matter, by weight</source>
+        <translation>%1 d’eau pour un de matière sèche, en poids</translation>
     </message>
 </context>
 <context>
@@ -10803,12 +10904,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Azote</translation>
     </message>
     <message>
-        <source>Fresh and loose, in kg/m³</source>
-        <translation>Frais et en vrac, en kg/m³</translation>
-    </message>
-    <message>
-        <source>kg/m³</source>
-        <translation>kg/m³</translation>
+        <source>Fresh and loose, in %1</source>
+        <translation>Frais et en vrac, en %1</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -11004,10 +11101,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Volume, en vrac</translation>
     </message>
     <message>
-        <source>%1 (%2 kg/m³)</source>
-        <translation>%1 (%2 kg/m³)</translation>
-    </message>
-    <message>
         <source>Softens</source>
         <translation>Ramollit</translation>
     </message>
@@ -11099,6 +11192,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
         <translation>moitié en %1, neuf dixièmes en %2 (litière à %3, vers %4)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>volume, weight by volume</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -11332,8 +11430,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 plus tard</translation>
     </message>
     <message>
-        <source>%1 °C warmer: %2</source>
-        <translation>%1 °C de plus&#xa0;: %2</translation>
+        <source>%1 warmer: %2</source>
+        <translation>%1 de plus&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 more a week: %2</source>
@@ -11727,12 +11825,12 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1&#xa0;: %2 (%3)</translation>
     </message>
     <message>
-        <source>150 g more food a week in each stack</source>
-        <translation>150 g de nourriture de plus par semaine dans chaque pile</translation>
+        <source>%1 more food a week in each stack</source>
+        <translation>%1 de nourriture de plus par semaine dans chaque pile</translation>
     </message>
     <message>
-        <source>the beds 2 °C warmer</source>
-        <translation>les lits plus chauds de 2 °C</translation>
+        <source>the beds %1 warmer</source>
+        <translation>les lits plus chauds de %1</translation>
     </message>
     <message>
         <source>one tray more in each stack</source>
@@ -12092,8 +12190,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>La largeur et la longueur doivent être supérieures à zéro.</translation>
     </message>
     <message>
-        <source>That is %1 m²; a tray has from %2 to %3 m².</source>
-        <translation>Cela fait %1 m²&#xa0;; un plateau a de %2 à %3 m².</translation>
+        <source>That is %1; a tray has from %2 to %3.</source>
+        <translation>Cela fait %1&#xa0;; un plateau a de %2 à %3.</translation>
     </message>
     <message>
         <source>Give the width as well.</source>
@@ -12663,6 +12761,23 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Stock</source>
         <comment>worms, to be put in</comment>
         <translation>Mettre</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Writes a note that it is done, at one click</source>
+        <translation>Écrit d’un clic une note disant que c’est fait</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Fait : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is asked, an answer</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>

@@ -63,6 +63,8 @@ StackReckoning calm()
     stack.forecast.usualNitrogenKg = 0.0026;
     stack.record.lastFeed = stack.record.lastEntry = in(-1);
     stack.record.usualFeedKgPerWeek = 0.9;
+    stack.record.usualFeed = {900, Unit::g};
+    stack.record.usualFeedKg = 0.9;
     for (int day = -40; day <= 0; ++day) {
         stack.history.push_back(stack.now);
         stack.history.back().day = in(day);

@@ -44,6 +44,8 @@ StackReckoning calm()
     stack.forecast.roomTopTrayFreshKg = 4.0;
     stack.record.lastFeed = in(-1);
     stack.record.medianFeedGapDays = 7;
+    stack.record.usualFeed = {900, Unit::g};
+    stack.record.usualFeedKg = 0.9;
     return stack;
 }
 
@@ -177,7 +179,8 @@ TEST(Advice, FeedDueWhenTheUsualGapHasPassed)
     const Advice advice = adviceFor(stack).front();
     EXPECT_EQ(advice.on, today);
     EXPECT_EQ(advice.slot, 3);
-    EXPECT_THAT(advice.text, HasSubstr("900 g"));
+    EXPECT_EQ(advice.text, "Feed the usual 900 g, at most 1.6 kg this week");
+    EXPECT_DOUBLE_EQ(advice.kg, 0.9) << "one feeding, whatever a week sums up to";
     EXPECT_THAT(advice.because, HasSubstr("8 day"));
     stack.forecast.feedHighKg = 0.02; // nothing more can be borne
     EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
@@ -190,10 +193,17 @@ TEST(Advice, FeedNeverExceedsWhatCanBeBorne)
     stack.forecast.feedHighKg = 0.4;
     EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("400 g"));
     stack.forecast.feedHighKg = 0.588; // what a click records and what the shelf's button says is rounded downwards as well
-    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 580 g");
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 580 g this week");
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("of the usual feeding of 900 g only 580 g are borne"));
     stack.forecast.feedHighKg = 1.29;
-    stack.forecast.feedUsualKg = 1.27;
-    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg");
+    stack.record.usualFeed = {1295, Unit::g};
+    stack.record.usualFeedKg = 1.295;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg this week");
+    stack.record.usualFeed = {455, Unit::g}; // as the feeding button has it, not rounded
+    stack.record.usualFeedKg = 0.455;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed the usual 455 g, at most 1.2 kg this week");
+    stack.record.usualFeedKg = 0.0; // never fed: nothing is usual
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg this week");
 }
 
 TEST(Advice, TrayFullNowOrWithinAWeek)

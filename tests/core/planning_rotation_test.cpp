@@ -1,4 +1,5 @@
 // A stack's year with its trays in turn, beside what the plain forecast of the same members says.
+#include "core/advice/too_early.h"
 #include "core/planning/wish_text.h"
 #include "core/reckoning/rotation_run.h"
 
@@ -207,6 +208,39 @@ TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
     EXPECT_EQ(same->planned.harvests[k].liftOn, pinned);
     EXPECT_TRUE(same->pinned[k]);
     EXPECT_GT(same->delayDays, some->delayDays);
+}
+
+/// What the due list calls due today stands on today in the plan, and the plan calls nothing due today that the due list does not.
+TEST(YearPlan, BeginsTodayWithWhatIsDueToday)
+{
+    const auto firstLift = [](const reckoning::StackReckoning& stack) {
+        reckoning::Reckoning all;
+        all.asOf = stack.asOf;
+        all.stacks.push_back(stack);
+        const auto plan = planYear(all, {}, 1);
+        return plan->stacks.front().planned;
+    };
+    int asked = 0;
+    for (const auto& drawn : reckoning::standing(3)) {
+        reckoning::StackReckoning stack = *drawn;
+        stack.readySince = stack.turnSince = stack.asOf;
+        stack.now.slots.front().state = reckoning::TrayState::ready;
+        ASSERT_EQ(advice::stepDueToday(stack), advice::LifeStep::lift);
+        const auto due = firstLift(stack);
+        ASSERT_FALSE(due.harvests.empty());
+        EXPECT_EQ(due.harvests.front().liftOn, stack.asOf);
+        EXPECT_EQ(due.harvests.front().window.natural, stack.asOf);
+        EXPECT_EQ(due.harvests.front().batch, stack.now.slots.front().batch);
+        stack.readySince.reset();
+        stack.turnSince.reset();
+        stack.now.slots.front().state = reckoning::TrayState::working;
+        ASSERT_EQ(advice::stepDueToday(stack), std::nullopt);
+        const auto later = firstLift(stack);
+        if (later.harvests.empty()) continue;
+        EXPECT_GT(later.harvests.front().liftOn, stack.asOf);
+        ++asked;
+    }
+    EXPECT_GT(asked, 0);
 }
 
 }

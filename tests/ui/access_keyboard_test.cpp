@@ -1,5 +1,9 @@
 #include "tests/ui/access_fixture.h"
 
+#include "core/reckoning/reckon.h"
+#include "ui/rotation/lanes_view.h"
+#include "ui/rotation/rotation_page.h"
+
 #include <QMenu>
 #include <QMenuBar>
 
@@ -20,6 +24,27 @@ void tellFaults(const QString& where, QWidget* root)
 TEST_F(AccessTest, TabReachesEverythingInReadingOrder)
 {
     everywhere(tellFaults);
+}
+
+// The lanes stand only where a year can be planned: estimates with their members, as the model makes them.
+TEST_F(AccessTest, TabReachesTheLanesOfAPlannedYear)
+{
+    reckoning::Options options;
+    options.asOf = today_;
+    options.members = 64;
+    journal::Entries entries = tests::sampleJournal();
+    estimates_ = reckoning::reckon(entries, options);
+    openSample();
+    desk().showPage(Desk::Page::rotation);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return desk().rotation()->plan() != nullptr && seen<rotation::LanesView>(); }, patience));
+    settle();
+    const QList<QWidget*> worked = workedIn(window_.get());
+    EXPECT_TRUE(std::ranges::any_of(worked, [](const QWidget* each) { return qobject_cast<const rotation::LanesView*>(each) != nullptr; }));
+    tellFaults(QStringLiteral("rotation with its lanes"), window_.get());
+    desk().rotation()->lanes()->setFocus();
+    press("Right");
+    EXPECT_NE(desk().rotation()->lanes()->chosen(), nullptr);
+    EXPECT_TRUE(desk().rotation()->lanes()->accessibleName().contains(QStringLiteral("tray")));
 }
 
 TEST_F(AccessTest, DueListIsReachedByOneKeyFromEveryPageAndForm)

@@ -1,6 +1,7 @@
 // The due list: put off, brought back, and why.
 #include "tests/ui/window_fixture.h"
 
+#include "ui/common/formats.h"
 #include "ui/forms/action_form.h"
 #include "ui/window/due_acts.h"
 
@@ -59,8 +60,8 @@ TEST_F(Due, WhySaysTheRuleAndWhatFollows)
     auto* reasons = desk().due()->findChild<QLabel*>(QStringLiteral("dueReasons"));
     ASSERT_NE(reasons, nullptr);
     const auto code = desk().due()->lines().front().code;
-    EXPECT_TRUE(reasons->text().contains(QString::fromStdString(advice::ruleOf(code))));
-    EXPECT_TRUE(reasons->text().contains(QString::fromStdString(advice::ifLeft(code))));
+    EXPECT_TRUE(reasons->text().contains(ui::unbroken(QString::fromStdString(advice::ruleOf(code)))));
+    EXPECT_TRUE(reasons->text().contains(ui::unbroken(QString::fromStdString(advice::ifLeft(code)))));
 }
 
 /// One act a code that asks nothing; the others open a form.
@@ -100,7 +101,7 @@ TEST_F(Due, OneClickWritesWhatNeedsNoAnswerAndUndoTakesItBack)
         household().finishWrites();
         EXPECT_EQ(household().journal()->entries.size(), before) << "one undo takes all of it back";
     }
-    for (const Code code : {Code::lookNext, Code::staleRecord, Code::heat, Code::dryingDone, Code::harvestReady}) EXPECT_FALSE(dueAct(household(), piece(code, 0, 0))) << static_cast<int>(code);
+    for (const Code code : {Code::lookNext, Code::staleRecord, Code::heat, Code::dryingDone, Code::harvestReady, Code::readyNoHurry}) EXPECT_FALSE(dueAct(household(), piece(code, 0, 0))) << static_cast<int>(code);
 }
 
 TEST_F(Due, WhatOneClickWritesCanBeHadWithAForm)

@@ -90,7 +90,7 @@ Typed<Area> AreaField::area() const
     }
     squareMetres = std::round(squareMetres * 1e6) / 1e6;
     if (squareMetres < least || squareMetres > most) {
-        return {std::nullopt, tr("That is %1 m²; a tray has from %2 to %3 m².").arg(typedText(squareMetres), typedText(least), typedText(most))};
+        return {std::nullopt, tr("That is %1; a tray has from %2 to %3.").arg(areaText(squareMetres), areaText(least), areaText(most))};
     }
     return {tierloam::squareMetres(squareMetres), {}};
 }

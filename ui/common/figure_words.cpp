@@ -54,16 +54,20 @@ QString figureText(const guide::FigureRow& row)
     case FigureUnit::litre: return formatted(row, volumeText);
     case FigureUnit::centimetre:
         return measures() == Measures::metric ? in(FigureWords::tr("%1 cm")) : formatted(row, lengthText);
-    case FigureUnit::millimetre: return in(FigureWords::tr("%1 mm"));
+    case FigureUnit::millimetre:
+        return measures() == Measures::metric ? in(FigureWords::tr("%1 mm")) : formatted(row, [](double mm) { return lengthText(mm / 10.0); });
     case FigureUnit::days: return !row.high && row.low == 1.0 ? FigureWords::tr("one day") : in(FigureWords::tr("%1 days"));
     case FigureUnit::months: return in(FigureWords::tr("%1 months"));
     case FigureUnit::percent: return in(FigureWords::tr("%1 %"));
     case FigureUnit::celsius:
         return measures() == Measures::metric ? in(FigureWords::tr("%1 °C")) : formatted(row, temperatureText);
     case FigureUnit::milliSiemens: return in(FigureWords::tr("%1 mS/cm"));
-    case FigureUnit::kilogramPerSquareMetre: return in(FigureWords::tr("%1 kg/m²"));
-    case FigureUnit::kilogramPerCubicMetre: return in(FigureWords::tr("%1 kg/m³"));
-    case FigureUnit::gramPerLitre: return in(FigureWords::tr("%1 g/L"));
+    case FigureUnit::kilogramPerSquareMetre:
+        return measures() == Measures::metric ? in(FigureWords::tr("%1 kg/m²")) : formatted(row, perAreaText);
+    case FigureUnit::kilogramPerCubicMetre:
+        return measures() == Measures::metric ? in(FigureWords::tr("%1 kg/m³")) : formatted(row, bulkText);
+    case FigureUnit::gramPerLitre:
+        return measures() == Measures::metric ? in(FigureWords::tr("%1 g/L")) : formatted(row, strengthText);
     case FigureUnit::degrees: return in(FigureWords::tr("%1°"));
     case FigureUnit::ratio: return in(FigureWords::tr("%1 : 1"));
     }

@@ -1,5 +1,7 @@
 #include "ui/common/material_words.h"
 
+#include "ui/common/formats.h"
+
 #include <QCoreApplication>
 
 namespace tierloam::ui {
@@ -127,7 +129,7 @@ QString measureText(materials::KitchenMeasure measure)
     case KitchenMeasure::cup: return MaterialWords::tr("cup (US)");
     case KitchenMeasure::tablespoon: return MaterialWords::tr("tablespoon");
     case KitchenMeasure::handful: return MaterialWords::tr("handful");
-    case KitchenMeasure::bucket: return MaterialWords::tr("bucket (10 L)");
+    case KitchenMeasure::bucket: return MaterialWords::tr("bucket (%1)").arg(amountText({10.0, Unit::L}));
     case KitchenMeasure::count: break;
     }
     return {};

@@ -1,5 +1,7 @@
 #include "ui/drawing/legend.h"
 
+#include "core/wording/formats.h"
+
 #include "ui/drawing/ring.h"
 #include "ui/drawing/strata.h"
 
@@ -35,7 +37,7 @@ public:
         }
         return {};
     }
-    static QString worm() { return tr("one for each 50 g of worms"); }
+    static QString worm() { return tr("one for each %1 of worms").arg(wording::massText(0.05)); }
     static QString ring() { return tr("Ring: chance, in %, that the tray is ready; a full disc when it is"); }
     static QString ratio()
     {

@@ -127,13 +127,13 @@ void NewStack::Private::build(QWidget* content)
     required(bedding, tr("Which bedding?"));
     depth = grid->add(tr("Depth once laid"), new ui::LengthField{leastDepthCm, mostHeightCm});
     depth->setLength(centimetres(usualDepthCm));
-    required(depth, tr("How deep? 2.5 to 5 cm is common."));
+    required(depth, tr("How deep? %1 to %2 is common.").arg(ui::lengthText(2.5), ui::lengthText(5.0)));
     amount = grid->add(tr("Amount, dry"), new ui::AmountField{ui::massUnits()});
     required(amount, tr("How much bedding, as it comes to hand?"));
 
     section(tr("The worms"));
     worms = grid->add(tr("Worms put in"), new ui::AmountField{ui::massUnits()});
-    worms->setHint(tr("0.11 to 0.45 kg is common for a first tray; empty if they come later"));
+    worms->setHint(tr("%1 to %2 is common for a first tray; empty if they come later").arg(ui::massText(0.11), ui::massText(0.45)));
     worms->setUnit(ui::measures() == ui::Measures::us ? Unit::oz : Unit::g);
     species = grid->add(tr("Species"), new ui::ChoiceField);
     for (const materials::Species& each : materials::species()) {

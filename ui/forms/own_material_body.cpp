@@ -1,3 +1,4 @@
+#include "ui/common/formats.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/material_words.h"
 #include "ui/common/number_field.h"
@@ -27,8 +28,8 @@ public:
         moisture_ = grid.add(tr("Moisture"), new ui::ShareField{0.0, 99.0});
         nitrogen_ = grid.add(tr("Nitrogen"), new ui::NumberField{{{tr("% of dry matter"), 1.0, 0.0}}, {0.0, 50.0}});
         ratio_ = grid.add(tr("C:N"), new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.1, 10000.0}});
-        bulk_ = grid.add(tr("Bulk, loose"), new ui::NumberField{{{QStringLiteral("kg/m³"), 1.0, 0.0}}, {1.0, 5000.0}});
-        water_ = grid.add(tr("Water it holds"), new ui::NumberField{{{tr("kg per kg dry"), 1.0, 0.0}}, {0.0, 50.0}});
+        bulk_ = grid.add(tr("Bulk, loose"), new ui::NumberField{{{ui::bulkUnit(), 1.0 / ui::bulkFactor(), 0.0}}, {1.0, 5000.0}});
+        water_ = grid.add(tr("Water it holds"), new ui::NumberField{{{tr("by weight of dry"), 1.0, 0.0}}, {0.0, 50.0}});
         welcome_ = grid.add(tr("Welcome in a bin"), new ui::ChoiceField);
         welcome_->addChoice(tr("not said"));
         for (const materials::Welcome each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no}) {

@@ -97,7 +97,7 @@ QString evidenceText(const guide::Evidence& evidence)
     case Quantity::squeeze: return SymptomWords::tr("pressed in the hand: %1 on the scale from one, dry, to five, streaming").arg(whole);
     case Quantity::air: return SymptomWords::tr("air in the worst tray %1, where one is all that worms want").arg(spread(v, 2));
     case Quantity::fedPerWorms: return SymptomWords::tr("fed %1 of the worms' own mass a day, in two weeks").arg(spread(v, 2));
-    case Quantity::softened: return SymptomWords::tr("%1 kg/m² of softened food waits in slot %2").arg(spread(v, 1)).arg(evidence.slot);
+    case Quantity::softened: return SymptomWords::tr("%1 of softened food waits in slot %2").arg(ui::perAreaBand(v)).arg(evidence.slot);
     case Quantity::sumpShare: return SymptomWords::tr("the sump is filled to %1").arg(SymptomWords::tr("%1 %").arg(spread(v, 0, 100)));
     case Quantity::bedCelsius: return SymptomWords::tr("bed estimated at %1").arg(ui::temperatureBand(v));
     case Quantity::bedRead: return SymptomWords::tr("bed read at %1").arg(ui::temperatureText(v.p50));
@@ -107,7 +107,7 @@ QString evidenceText(const guide::Evidence& evidence)
     case Quantity::uncoveredShare: return SymptomWords::tr("%1 of the feedings of three weeks have no cover written down").arg(ui::percentText(v.p50));
     case Quantity::carbonToNitrogen: return SymptomWords::tr("C:N of what was fed in three weeks %1, wished %2").arg(ui::numberText(v.p50, 0), ui::figureText(guide::Figure::carbonRange));
     case Quantity::ageDays: return SymptomWords::tr("%n day(s) since the first bedding", nullptr, whole);
-    case Quantity::wormsPerArea: return SymptomWords::tr("worms %1 kg/m², best %2").arg(spread(v, 1), ui::figureText(guide::Figure::bestDensity));
+    case Quantity::wormsPerArea: return SymptomWords::tr("worms %1, best %2").arg(ui::perAreaBand(v), ui::figureText(guide::Figure::bestDensity));
     case Quantity::bottomAge: return SymptomWords::tr("the bottom tray has stood for %n day(s)", nullptr, whole);
     case Quantity::daysSinceDisturbed: return SymptomWords::tr("worms put in, moved or lifted %n day(s) ago", nullptr, whole);
     }

@@ -86,7 +86,7 @@ struct Teller {
 
     void operator()(const journal::Setup& a)
     {
-        if (a.area) parts << JournalWords::tr("tray %1 m²").arg(ui::numberText(a.area->base(), 2));
+        if (a.area) parts << JournalWords::tr("tray %1", "its area").arg(ui::areaText(a.area->base()));
         if (a.height) parts << JournalWords::tr("%1 deep").arg(ui::lengthText(a.height->base()));
         if (a.trays) parts << JournalWords::tr("%n tray(s)", nullptr, *a.trays);
         if (a.sump) parts << JournalWords::tr("sump %1").arg(ui::volumeText(a.sump->base()));
@@ -101,7 +101,7 @@ struct Teller {
         if (a.moisture) parts << JournalWords::tr("moisture %1").arg(percent(*a.moisture));
         if (a.nitrogenPercent) parts << JournalWords::tr("nitrogen %1 %").arg(ui::numberText(*a.nitrogenPercent, 2));
         if (a.carbonToNitrogen) parts << JournalWords::tr("C:N %1").arg(ui::numberText(*a.carbonToNitrogen, 0));
-        if (a.bulkKgPerM3) parts << JournalWords::tr("%1 kg/m³").arg(ui::numberText(*a.bulkKgPerM3, 0));
+        if (a.bulkKgPerM3) parts << ui::bulkText(*a.bulkKgPerM3);
         if (a.welcome) parts << JournalWords::tr("welcome: %1").arg(ui::welcomeText(*a.welcome));
         if (a.doubt && *a.doubt != journal::Doubt::none) parts << ui::doubtText(*a.doubt);
     }

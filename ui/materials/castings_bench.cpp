@@ -27,9 +27,7 @@ QString cited(Figure figure) { return CastingsBench::tr("%1 (%2)", "figure, sour
 /// "0.8 m²" or square feet.
 QString ground(Area area)
 {
-    constexpr double squareFeet = 10.7639104;
-    return ui::measures() == ui::Measures::metric ? CastingsBench::tr("%1 m²").arg(ui::numberText(area.base(), area.base() < 10 ? 1 : 0))
-                                                  : CastingsBench::tr("%1 ft²").arg(ui::numberText(area.base() * squareFeet, 0));
+    return ui::areaText(area.base());
 }
 
 /// The latest harvest of a stack; nullptr when there was none.

@@ -103,7 +103,7 @@ void LeachateBench::reckon()
     ui::FactList::Facts facts;
     const bool estimated = !measured_->value().value && estimateOf(from_->value().toString());
     facts << std::pair{tr("Strength"), tr("%1 mS/cm, %2").arg(spreadText(strong, 1), measured_->value().value ? tr("as measured") : estimated ? tr("estimated, with its 90 % range") : tr("published values"))};
-    facts << std::pair{tr("Salts"), tr("%1 g/L").arg(spreadText({guide::saltsPerLitre(strong.low), guide::saltsPerLitre(strong.middle), guide::saltsPerLitre(strong.high)}, 1))};
+    facts << std::pair{tr("Salts"), ui::strengthBand({guide::saltsPerLitre(strong.low), guide::saltsPerLitre(strong.middle), guide::saltsPerLitre(strong.high)})};
     if (!wished || !water) {
         say_->setText(tr("The strength that is wished and that of your water make the dilution."));
         facts_->setFacts(facts);

@@ -67,8 +67,8 @@ void MaterialCard::setMaterial(const materials::Material* material, bool favouri
     facts << std::pair{tr("Moisture"), percent(material->moisturePercent, 0)};
     if (material->carbonToNitrogen)
         facts << std::pair{tr("Carbon, nitrogen"), tr("%1 and %2 of the dry matter").arg(percent(100 * material->carbonShare(), 1), percent(material->nitrogenPercent, 2))};
-    facts << std::pair{tr("Bulk"), tr("%1 kg/m³, loose").arg(ui::numberText(material->bulkKgPerM3, 0))};
-    facts << std::pair{tr("Holds"), tr("%1 kg of water for one dry").arg(ui::numberText(material->waterHeldKgPerKg, 1))};
+    facts << std::pair{tr("Bulk"), tr("%1, loose").arg(ui::bulkText(material->bulkKgPerM3))};
+    facts << std::pair{tr("Holds"), tr("%1 of water for one of dry matter, by weight").arg(ui::numberText(material->waterHeldKgPerKg, 1))};
     facts << std::pair{tr("Softens like"), ui::softeningText(material->softening)};
     const QString source = material->own ? QString::fromStdString(material->source) : ui::sourceWords(std::string_view{material->source});
     facts << std::pair{tr("Source"), source.isEmpty() && material->own ? tr("none noted; what was left out is that of kitchen mix") : source};

@@ -76,7 +76,7 @@ QString MaterialsModel::text(int row, int column) const
     case moisture: return tr("%1 %").arg(ui::numberText(material.moisturePercent, 0));
     case carbon: return material.carbonToNitrogen ? tr("%1 %").arg(ui::numberText(100 * material.carbonShare(), 0)) : QStringLiteral("–");
     case nitrogen: return tr("%1 %").arg(ui::numberText(material.nitrogenPercent, 2));
-    case bulk: return ui::numberText(material.bulkKgPerM3, 0);
+    case bulk: return ui::bulkNumber(material.bulkKgPerM3);
     case softens: return ui::softeningText(material.softening);
     case held: return ui::numberText(material.waterHeldKgPerKg, 1);
     default: return {};
@@ -121,7 +121,7 @@ QVariant MaterialsModel::headerData(int section, Qt::Orientation orientation, in
     case moisture: return wide ? tr("Water in the fresh mass") : tr("Moisture");
     case carbon: return wide ? tr("Carbon in the dry matter") : tr("Carbon");
     case nitrogen: return wide ? tr("Nitrogen in the dry matter") : tr("Nitrogen");
-    case bulk: return wide ? tr("Fresh and loose, in kg/m³") : tr("kg/m³");
+    case bulk: return wide ? tr("Fresh and loose, in %1").arg(ui::bulkUnit()) : ui::bulkUnit();
     case softens: return tr("Softens like");
     case held: return wide ? tr("Water held by one part of dry matter") : tr("Holds");
     default: return {};

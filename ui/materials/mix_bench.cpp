@@ -243,7 +243,7 @@ void MixBench::reckon()
     if (!parts.empty()) {
         const guide::Softening softening = guide::softeningOf(parts, guide::lowOf(Figure::softensAt), guide::lowOf(Figure::softensWith));
         facts << std::pair{tr("Weight"), tr("%1, of it %2 dry").arg(ui::massText(now.fresh().base()), ui::massText(now.dry.base()))};
-        facts << std::pair{tr("Room, loose"), tr("%1 (%2 kg/m³)").arg(ui::volumeText(now.bulk.base()), ui::numberText(now.bulk.base() > 0 ? now.fresh().base() / now.bulk.base() * 1000 : 0, 0))};
+        facts << std::pair{tr("Room, loose"), tr("%1 (%2)", "volume, weight by volume").arg(ui::volumeText(now.bulk.base()), ui::bulkText(now.bulk.base() > 0 ? now.fresh().base() / now.bulk.base() * 1000 : 0))};
         if (softening.halfDays)
             facts << std::pair{tr("Softens"), tr("half in %1, nine tenths in %2 (bed at %3, worms %4)")
                                                   .arg(days(*softening.halfDays), days(*softening.mostDays), ui::figureText(Figure::softensAt), ui::figureText(Figure::softensWith))};

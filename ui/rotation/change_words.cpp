@@ -68,8 +68,9 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnothe
                         .arg(ui::massText(give.kg), ui::percentText(give.share));
     if (forAnotherStack) {
         // 0.11 to 0.45 kg for a first tray: common practice, no source.
-        made.sentence += give.kg < 0.11 ? Words::tr(" That is too little for another stack, which begins with 110 to 450 g: give it more weeks, or buy the rest.")
-                                        : Words::tr(" That is enough for another stack, which begins with 110 to 450 g: lay bedding in its first tray, and move the worms there.");
+        const QString enough = give.kg < 0.11 ? Words::tr(" That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.")
+                                              : Words::tr(" That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.");
+        made.sentence += enough.arg(ui::massText(0.11), ui::massText(0.45));
     }
     made.sentence += Words::tr(" Never release them into wild land, and keep to local rules on species and sale.");
     made.rows = {{Words::tr("processing, dry"), ui::rateText(give.processingNow), ui::rateText(give.processingThen)}};

@@ -33,7 +33,7 @@ QString leverText(const planning::Lever& lever)
     const int days = static_cast<int>(std::lround(lever.daysGained.p50));
     const QString gained = days == 0 ? ClockCard::tr("no difference") : days > 0 ? ClockCard::tr("%1 sooner").arg(ui::daysLong(days)) : ClockCard::tr("%1 later").arg(ui::daysLong(-days));
     switch (lever.of) {
-    case planning::Limit::cold: return ClockCard::tr("%1 °C warmer: %2").arg(ui::numberText(lever.amount, 0), gained);
+    case planning::Limit::cold: return ClockCard::tr("%1 warmer: %2").arg(ui::warmerText(lever.amount), gained);
     case planning::Limit::food: return ClockCard::tr("%1 more a week: %2").arg(ui::massText(lever.amount), gained);
     case planning::Limit::worms: return ClockCard::tr("%1 more worms: %2").arg(ui::massText(lever.amount), gained);
     case planning::Limit::bedding: return ClockCard::tr("half the bedding in the top tray: %1").arg(gained);

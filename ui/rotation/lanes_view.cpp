@@ -137,7 +137,7 @@ void LanesView::moveChosen(int days)
 {
     const PlanStep* step = chosen();
     if (!step || !canMove(*step)) return;
-    const Day on = std::clamp(step->on + std::chrono::days{days}, year_.lanes.today + std::chrono::days{1}, year_.lanes.axis.to);
+    const Day on = std::clamp(step->on + std::chrono::days{days}, year_.lanes.today, year_.lanes.axis.to);
     if (on != step->on) Q_EMIT moved(PlanStep{*step}, on);
 }
 
@@ -178,7 +178,7 @@ void LanesView::mouseMoveEvent(QMouseEvent* event)
 {
     const auto layout = layoutNow();
     if (dragging_ && event->buttons() & Qt::LeftButton) {
-        const Day on = std::clamp(layout.dayAt(year_.lanes, event->position().x()), year_.lanes.today + std::chrono::days{1}, year_.lanes.axis.to);
+        const Day on = std::clamp(layout.dayAt(year_.lanes, event->position().x()), year_.lanes.today, year_.lanes.axis.to);
         if (year_.lanes.dragged != on && on != chosen()->on) {
             year_.lanes.dragged = on;
             QToolTip::showText(event->globalPosition().toPoint(), ui::longDay(on, today_), this);

@@ -377,7 +377,7 @@ void RotationPage::showState()
         litres += year.castingsL;
         natural += year.castingsNaturalL;
         lost += year.colonyLostKg;
-        harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return each.liftOn > plan_->from; }));
+        harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return !each.begun; }));
     }
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(ui::volumeText(litres)),
                       tr("on %n day(s)", nullptr, plan_->days.days), tr("put off by %1 in all").arg(ui::daysLong(plan_->days.delay))};

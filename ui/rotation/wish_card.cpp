@@ -91,7 +91,7 @@ void WishCard::askWhatRaises()
             const auto lever = [](const QString& what, const planning::WishAnswer& then) {
                 return tr("%1: %2 (%3)", "what is changed, chance, litres").arg(what, ui::percentText(then.chance), ui::volumeBand(then.litres));
             };
-            raised_->setText(QStringList{lever(tr("150 g more food a week in each stack"), raised.moreFood), lever(tr("the beds 2 °C warmer"), raised.warmer),
+            raised_->setText(QStringList{lever(tr("%1 more food a week in each stack").arg(ui::massText(0.15)), raised.moreFood), lever(tr("the beds %1 warmer").arg(ui::warmerText(2.0)), raised.warmer),
                                          lever(tr("one tray more in each stack"), raised.moreTrays), lever(tr("each harvest on its own turn"), raised.onTheirTurns),
                                          lever(tr("gathered %n day(s) later", nullptr, planning::WishRaised::laterDays), raised.later)}
                                  .join(QStringLiteral("\n")));

@@ -86,15 +86,15 @@ YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView
         }
         for (std::size_t k = 0; k < stack.planned.harvests.size(); ++k) {
             const reckoning::PlannedHarvest& harvest = stack.planned.harvests[k];
-            const bool done = harvest.liftOn <= plan.from;
+            const bool done = harvest.begun;
             if (!done)
                 steps.push_back({stack.stack, Kind::lift, harvest.liftOn, harvest.batch, harvest.tray, k < stack.pinned.size() && stack.pinned[k], false, windowOf(harvest.window),
                                  harvest.castingsL, harvest.readyWhenLifted, std::max(daysBetween(harvest.window.natural, harvest.liftOn), 0)});
             steps.push_back({stack.stack, Kind::take, harvest.takeOn, harvest.batch, harvest.tray, false, done, std::nullopt, harvest.castingsL, 0.0, 0});
         }
         std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
-        const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on > plan.from; });
-        lane.note = next == steps.end() ? Words::tr("nothing within a year") : Words::tr("%1: %2").arg(ui::shortDay(next->on, today), kindText(next->kind));
+        const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on >= plan.from; });
+        lane.note = next == steps.end() ? Words::tr("nothing within a year") : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
         for (const PlanStep& step : steps) lane.marks.push_back({step.kind, step.on, step.pinned, step.done, step.window});
         year.lanes.lanes.push_back(std::move(lane));
         year.steps.push_back(std::move(steps));

@@ -99,7 +99,7 @@ Verdict byState(const VerdictFacts& facts)
     }
     if (facts.estimate->slots.size() == 1) {
         return said(Sign::working, Tone::plain, ShelfVerdict::tr("Young stack"),
-                    ShelfVerdict::tr("Castings %1 deep so far; another tray at 2.5 cm. %2").arg(ui::lengthText(bottom.castingsDepthCm.p50), when).trimmed());
+                    ShelfVerdict::tr("Castings %1 deep so far; another tray at %2. %3").arg(ui::lengthText(bottom.castingsDepthCm.p50), ui::lengthText(2.5), when).trimmed());
     }
     return said(Sign::working, Tone::plain, ShelfVerdict::tr("Working"), reason(ratio));
 }

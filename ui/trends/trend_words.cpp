@@ -75,7 +75,7 @@ QString measureName(Measure measure)
 QString measureNote(Measure measure, int barDays, Sums sums)
 {
     switch (measure) {
-    case Measure::processing: return TrendWords::tr("dry matter that the worms eat, g a day");
+    case Measure::processing: return TrendWords::tr("dry matter that the worms eat, %1").arg(axisUnit(measure).unit);
     case Measure::drainage:
         if (sums.drainageAddedUp)
             return TrendWords::tr("added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side").arg(axisUnit(measure).unit);
@@ -108,7 +108,7 @@ AxisUnit axisUnit(Measure measure)
 {
     const bool us = ui::measures() == ui::Measures::us;
     switch (measure) {
-    case Measure::processing: return {1.0, TrendWords::tr("g/d")};
+    case Measure::processing: return us ? AxisUnit{0.001 / inBaseUnit(Unit::oz), TrendWords::tr("oz/d")} : AxisUnit{1.0, TrendWords::tr("g/d")};
     case Measure::drainage: return us ? AxisUnit{1.0 / inBaseUnit(Unit::gal), TrendWords::tr("gal")} : AxisUnit{1.0, TrendWords::tr("L")};
     case Measure::colony: return us ? AxisUnit{1.0 / inBaseUnit(Unit::lb), TrendWords::tr("lb")} : AxisUnit{1.0, TrendWords::tr("kg")};
     case Measure::temperature: return us ? AxisUnit{1.8, TrendWords::tr("°F"), 32.0} : AxisUnit{1.0, TrendWords::tr("°C")};

@@ -118,6 +118,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
 
     connect(due_, &DueList::act, this, &Desk::act);
     connect(due_, &DueList::other, this, &Desk::openFormFor);
+    connect(due_, &DueList::write, this, &Desk::write);
     connect(due_, &DueList::counted, this, [this] { tellState(); });
     connect(journal_, &journal_page::JournalPage::refused, this,
             [this](const QString& why) { lent_.notices.show(Notices::Kind::failure, why, QStringLiteral("journal")); });
@@ -244,14 +245,19 @@ void Desk::act(const advice::Advice& advice)
         openFormFor(advice);
         return;
     }
+    write(*made);
+}
+
+void Desk::write(const DueAct& act)
+{
     journal::Edit edit;
-    edit.added = made->entries;
+    edit.added = act.entries;
     if (const QString refusal = household_.refusalOf(edit); !refusal.isEmpty()) {
-        lent_.notices.show(Notices::Kind::failure, tr("%1: not written down. %2").arg(made->label, refusal));
+        lent_.notices.show(Notices::Kind::failure, tr("%1: not written down. %2").arg(act.label, refusal));
         return;
     }
-    household_.recordAll(made->entries, made->label);
-    tellCaution(std::ranges::any_of(made->entries, [](const journal::Entry& each) { return std::holds_alternative<journal::Drain>(each.action); }));
+    household_.recordAll(act.entries, act.label);
+    tellCaution(std::ranges::any_of(act.entries, [](const journal::Entry& each) { return std::holds_alternative<journal::Drain>(each.action); }));
 }
 
 /// A form says what to beware of while it is filled in; what was recorded at one click has no form. Stands until the next act.

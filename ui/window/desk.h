@@ -38,6 +38,7 @@ class MaterialsPage;
 namespace tierloam::window {
 
 class DueList;
+struct DueAct;
 class Notices;
 class Rail;
 
@@ -88,6 +89,7 @@ protected:
 
 private:
     void act(const advice::Advice& advice);
+    void write(const DueAct& act);
     void openFormFor(const advice::Advice& advice);
     void tellCaution(bool leachate);
     void writeUnwritten(const QString& stack, const advice::UnwrittenFeeding& feeding);

@@ -1,11 +1,14 @@
 #include "ui/window/due_acts.h"
 
+#include "core/advice/too_early.h"
 #include "ui/common/formats.h"
+#include "ui/forms/tray_lift.h"
 #include "ui/shelf/usual_acts.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 namespace tierloam::window {
 
@@ -29,7 +32,7 @@ const Action* lastOf(const household::JournalView& journal, const std::string& s
 class Maker {
 public:
     Maker(const household::Household& household, const Advice& advice)
-        : advice_{advice}, journal_{household.journal()}, usual_{household.usual(advice.stack)}, today_{household.today()}, flushes_{flushesTheSump(household, advice.stack)}
+        : household_{household}, advice_{advice}, journal_{household.journal()}, usual_{household.usual(advice.stack)}, today_{household.today()}, flushes_{flushesTheSump(household, advice.stack)}
     {
         const auto* history = journal_->replay.stack(advice.stack);
         standing_ = history != nullptr ? history->on(today_) : nullptr;
@@ -48,6 +51,9 @@ public:
         case Code::tooDry: return water();
         case Code::sumpFull: return flushes_ ? flush() : drain();
         case Code::addTray: return tray();
+        case Code::harvestReady:
+        case Code::harvestOverdue:
+        case Code::readyNoHurry: return drying ? std::nullopt : lift();
         default: return std::nullopt; // something is to be read, weighed or decided
         }
     }
@@ -55,7 +61,7 @@ public:
 private:
     DueAct named(const QString& what, journal::Entries entries) const
     {
-        return {std::move(entries), DueActs::tr("%1: %2", "stack, what is recorded").arg(QString::fromStdString(advice_.stack), what)};
+        return {std::move(entries), DueActs::tr("%1: %2", "stack, what is recorded").arg(QString::fromStdString(advice_.stack), what), {}};
     }
 
     DueAct one(journal::Action action, std::optional<int> slot, const QString& what) const
@@ -68,13 +74,13 @@ private:
         return named(what, {std::move(entry)});
     }
 
-    /// With its usual cover. The usual amount where none is named, and never more than is usual.
+    /// With its usual cover. The usual amount where none is named or it is the one that is named.
     DueAct feeding(std::optional<Amount> borne, std::optional<int> slot) const
     {
         household::Usual given = usual_;
-        const auto usually = usual_.feed.mass();
-        const bool usualIsBorne = advice_.code == Code::feedDue && usually && borne && borne->mass()->base() >= usually->base();
-        if (borne && !usualIsBorne) given.feed = *borne;
+        const auto usually = reckoning::usualFeedKg(usual_, journal_->materials);
+        const bool asUsual = usually && std::abs(advice_.kg - *usually) < 1e-6; // as the line says it
+        if (borne && !asUsual) given.feed = *borne;
         journal::Entries entries = shelf::usualEntries(forms::FormKind::feed, given, advice_.stack, today_);
         for (journal::Entry& entry : entries) entry.slot = slot;
         return named(DueActs::tr("feed %1", "amount").arg(ui::amountText(given.feed)), std::move(entries));
@@ -107,6 +113,100 @@ private:
         return one(journal::Flush{last->poured, {}, {}, {}}, {}, DueActs::tr("flush with %1", "amount").arg(ui::amountText(last->poured)));
     }
 
+    /// Asks nothing; what the tray weighs and how it is lifted stands in the line. Taking the castings of the only tray has its form.
+    std::optional<DueAct> lift() const
+    {
+        const auto reckoning = household_.reckoning();
+        const auto* stack = reckoning ? reckoning->stack(advice_.stack) : nullptr;
+        if (stack == nullptr || stack->now.slots.empty() || standing_->trays() < 2 || advice::tooEarly(*stack, advice::LifeStep::lift)) return std::nullopt;
+        DueAct made = one(journal::Rotate{}, {}, DueActs::tr("bottom tray lifted to the top, lid off"));
+        const reckoning::Band& weight = stack->now.slots.front().weightKg;
+        made.caution = DueActs::tr("It weighs about %1. %2", "a tray; what is advised for the lift").arg(ui::massBand(weight), forms::trayLift(*standing_, 1, weight.p95).words);
+        return made;
+    }
+
+public:
+    std::vector<DueAnswer> answers() const
+    {
+        using reckoning::LookKind;
+        std::vector<DueAnswer> all;
+        if (standing_ == nullptr) return all;
+        const auto look = lookOf();
+        if (!look) return all;
+        const auto check = [&](const QString& text, journal::Check made) {
+            all.push_back({text, one(std::move(made), slotOf(*look), DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text))});
+        };
+        const auto bits = [&](const QString& text, double percent) { journal::Check made; made.bits = Share::fromPercent(percent); check(text, made); };
+        const auto left = [&](const QString& text, double percent) { journal::Check made; made.left = Share::fromPercent(percent); check(text, made); };
+        const auto worms = [&](const QString& text, journal::WormsSeen seen) { journal::Check made; made.worms = seen; check(text, made); };
+        switch (*look) {
+        case LookKind::bits:
+            bits(DueActs::tr("none", "bits"), 0);
+            for (const int part : {20, 8, 4, 2}) bits(DueActs::tr("1 in %1", "of the tray is bits").arg(ui::numberText(part, 0)), 100.0 / part);
+            break;
+        case LookKind::left:
+            left(DueActs::tr("nothing left"), 0);
+            left(DueActs::tr("a quarter"), 25);
+            left(DueActs::tr("half"), 50);
+            left(DueActs::tr("three quarters"), 75);
+            break;
+        case LookKind::wormsSeen:
+            worms(DueActs::tr("few", "worms"), journal::WormsSeen::few);
+            worms(DueActs::tr("some", "worms"), journal::WormsSeen::some);
+            worms(DueActs::tr("many", "worms"), journal::WormsSeen::many);
+            break;
+        case LookKind::squeeze:
+            for (int mark = 1; mark <= 5; ++mark) {
+                journal::Reading made;
+                made.squeeze = mark;
+                const QString text[] = {DueActs::tr("1 crumbles"), DueActs::tr("2"), DueActs::tr("3 moist"), DueActs::tr("4"), DueActs::tr("5 streams")};
+                all.push_back({text[mark - 1], one(std::move(made), {}, DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text[mark - 1]))});
+            }
+            break;
+        default: break;
+        }
+        return all;
+    }
+
+    std::optional<DueAct> done() const
+    {
+        switch (advice_.code) {
+        case Code::heat:
+        case Code::cold:
+        case Code::overfed:
+        case Code::trayFull:
+        case Code::drainageLow:
+        case Code::drainageHigh: break;
+        default: return std::nullopt; // these have an entry of their own
+        }
+        DueAct made = one(journal::Note{}, {}, DueActs::tr("noted as done"));
+        made.entries.front().note = DueActs::tr("Done: %1", "what was advised").arg(QString::fromStdString(advice_.text)).toStdString();
+        return made;
+    }
+
+private:
+    std::optional<reckoning::LookKind> lookOf() const
+    {
+        switch (advice_.code) {
+        case Code::lookNext: return advice_.look;
+        case Code::harvestSoon: return reckoning::LookKind::bits;
+        case Code::overfed: return reckoning::LookKind::left;
+        default: return std::nullopt;
+        }
+    }
+
+    std::optional<int> slotOf(reckoning::LookKind kind) const { return kind == reckoning::LookKind::left ? standing_->feedSlot() : advice_.slot; }
+
+    static QString asked(reckoning::LookKind kind)
+    {
+        switch (kind) {
+        case reckoning::LookKind::bits: return DueActs::tr("bits of food or bedding");
+        case reckoning::LookKind::left: return DueActs::tr("left of the last feeding");
+        case reckoning::LookKind::wormsSeen: return DueActs::tr("worms seen");
+        default: return DueActs::tr("squeezed in the hand");
+        }
+    }
+
     std::optional<DueAct> tray()
     {
         const auto* last = lastOf<journal::Bed>(*journal_, advice_.stack);
@@ -114,6 +214,7 @@ private:
         return one(journal::Bed{*last}, {}, DueActs::tr("tray on top, %1 of %2", "amount, bedding").arg(ui::amountText(last->bedding), QString::fromStdString(last->material)));
     }
 
+    const household::Household& household_;
     const Advice& advice_;
     std::shared_ptr<const household::JournalView> journal_;
     household::Usual usual_;
@@ -125,6 +226,10 @@ private:
 }
 
 std::optional<DueAct> dueAct(const household::Household& household, const Advice& advice) { return Maker{household, advice}.made(); }
+
+std::vector<DueAnswer> dueAnswers(const household::Household& household, const Advice& advice) { return Maker{household, advice}.answers(); }
+
+std::optional<DueAct> dueDone(const household::Household& household, const Advice& advice) { return Maker{household, advice}.done(); }
 
 bool flushesTheSump(const household::Household& household, const std::string& stack)
 {

@@ -1,8 +1,7 @@
 #include "ui/window/due_list.h"
 
-#include "ui/window/due_acts.h"
-
 #include "core/store/setting_names.h"
+#include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/drawing/tray_icon.h"
@@ -206,8 +205,8 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     grid->setVerticalSpacing(1);
     grid->setColumnStretch(1, 1);
     const bool sump = advice.code == advice::Code::sumpFull || advice.code == advice::Code::drainageLow || advice.code == advice::Code::drainageHigh;
-    grid->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, 0, 3, 1, Qt::AlignTop);
-    const QString what = QString::fromStdString(advice.text);
+    grid->addWidget(new TrayMark{theme_, trays, sump ? std::optional{0} : advice.slot, tone, line}, 0, 0, 4, 1, Qt::AlignTop);
+    const QString what = ui::unbroken(QString::fromStdString(advice.text));
     const QString why = ui::unbroken(QString::fromStdString(advice.because));
     const QString when = ui::dueDay(advice.on, today);
     // The button stands beside the first line, so that the reasons have the whole width.
@@ -250,12 +249,28 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
         connect(form, &QPushButton::clicked, this, [this, advice] { Q_EMIT other(advice); });
         footRow->addWidget(form);
     }
-    grid->addWidget(foot, 2, 1, 1, 2);
+    if (const auto done = dueDone(household_, advice)) {
+        auto* noted = makeQuiet(tr("Done"), key, foot);
+        noted->setObjectName(QStringLiteral("dueDone"));
+        noted->setEnabled(!household_.readOnly());
+        noted->setToolTip(tr("Writes a note that it is done, at one click"));
+        ui::setAccess(noted, tr("Done: %1").arg(whole), noted->toolTip());
+        connect(noted, &QPushButton::clicked, this, [this, advice, done = *done] { noteDone(advice, done); });
+        footRow->addWidget(noted);
+    }
+    grid->addWidget(foot, 3, 1, 1, 2);
+    if (oneClick && !oneClick->caution.isEmpty()) {
+        auto* caution = ui::makeLabel(oneClick->caution, ui::TextRole::small, line, true);
+        caution->setObjectName(QStringLiteral("dueCaution"));
+        grid->addWidget(caution, 2, 1, 1, 2);
+    } else if (QWidget* answers = makeAnswers(advice, whole, line)) {
+        grid->addWidget(answers, 2, 1, 1, 2);
+    }
     if (explained_ == key) {
-        auto* reasons = ui::makeLabel(tr("%1 If it is left: %2").arg(QString::fromStdString(advice::ruleOf(advice.code)), QString::fromStdString(advice::ifLeft(advice.code))),
+        auto* reasons = ui::makeLabel(ui::unbroken(tr("%1 If it is left: %2").arg(QString::fromStdString(advice::ruleOf(advice.code)), QString::fromStdString(advice::ifLeft(advice.code)))),
                                       ui::TextRole::smallMuted, line, true);
         reasons->setObjectName(QStringLiteral("dueReasons"));
-        grid->addWidget(reasons, 3, 1, 1, 2);
+        grid->addWidget(reasons, 4, 1, 1, 2);
     }
     const QString name = actName(advice, drying);
     auto* button = ui::makeButton(name, tone, line);
@@ -354,6 +369,31 @@ void DueList::rebuild()
 }
 
 std::vector<advice::PutOff> DueList::putOffs() const { return advice::putOffFrom(household_.kept(store::settingPutOff).toStdString()); }
+
+QWidget* DueList::makeAnswers(const advice::Advice& advice, const QString& whole, QWidget* line)
+{
+    const std::vector<DueAnswer> answers = dueAnswers(household_, advice);
+    if (answers.empty()) return nullptr;
+    auto* row = new QWidget{line};
+    auto* flow = new ui::FlowLayout{row, 6};
+    for (const DueAnswer& answer : answers) {
+        auto* button = makeQuiet(answer.text, lineKey(advice), row);
+        button->setObjectName(QStringLiteral("dueAnswer"));
+        button->setEnabled(!household_.readOnly());
+        button->setToolTip(tr("Writes down at one click: %1").arg(answer.act.label));
+        ui::setAccess(button, tr("%1: %2", "what is asked, an answer").arg(whole, answer.text), button->toolTip());
+        connect(button, &QPushButton::clicked, this, [this, act = answer.act] { Q_EMIT write(act); });
+        flow->addWidget(button);
+    }
+    return row;
+}
+
+void DueList::noteDone(const advice::Advice& advice, const DueAct& act)
+{
+    const advice::Advice kept = advice; // its line goes with the rebuild
+    Q_EMIT write(act);
+    putOff(kept);
+}
 
 /// One click; undo brings it back.
 void DueList::putOff(const advice::Advice& advice)

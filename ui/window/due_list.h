@@ -4,6 +4,7 @@
 #include "core/advice/put_off.h"
 #include "core/household/household.h"
 #include "ui/common/theme.h"
+#include "ui/window/due_acts.h"
 
 #include <QFrame>
 
@@ -40,11 +41,16 @@ Q_SIGNALS:
     void act(const tierloam::advice::Advice& advice);
     /// The same with its form, for another amount or day.
     void other(const tierloam::advice::Advice& advice);
+    /// An answer given in the line, or what was done: to be written down.
+    void write(const tierloam::window::DueAct& act);
     void counted(int lines);
 
 private:
     void rebuild();
     void putOff(const advice::Advice& advice);
+    /// Notes it as done and tells it no more for the usual while.
+    void noteDone(const advice::Advice& advice, const DueAct& act);
+    QWidget* makeAnswers(const advice::Advice& advice, const QString& whole, QWidget* line);
     void tellAll();
     std::vector<advice::PutOff> putOffs() const;
     struct OfStack {

@@ -1,10 +1,10 @@
-#include "ui/common/dates.h"
+#include "core/wording/dates.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 #include <QTime>
 
-namespace tierloam::ui {
+namespace tierloam::wording {
 
 namespace {
 
@@ -51,10 +51,24 @@ Day civilDay(QDate date)
     return Day{std::chrono::days{date.toJulianDay() - 2440588}};
 }
 
-QString longDay(Day day, Day today)
+namespace {
+
+QString wholeMonth(Day day, Day today)
 {
     const QString pattern = sameYear(day, today) ? dayMonthPattern() : withYear(dayMonthPattern());
-    return QLocale{}.toString(qDate(day), QStringLiteral("dddd ") % QString{pattern}.replace(QLatin1StringView("MMM"), QLatin1StringView("MMMM")));
+    return QString{pattern}.replace(QLatin1StringView("MMM"), QLatin1StringView("MMMM"));
+}
+
+}
+
+QString longDay(Day day, Day today)
+{
+    return QLocale{}.toString(qDate(day), QStringLiteral("dddd ") % wholeMonth(day, today));
+}
+
+QString dayInWords(Day day, Day today)
+{
+    return QLocale{}.toString(qDate(day), wholeMonth(day, today));
 }
 
 QString shortDay(Day day, Day today)

@@ -1,13 +1,11 @@
-#include "core/household/usual.h"
-
-#include "core/household/usual_of_all.h"
+#include "core/reckoning/usual.h"
 
 #include "core/quantity/number_text.h"
 
 #include <algorithm>
 #include <vector>
 
-namespace tierloam::household {
+namespace tierloam::reckoning {
 
 namespace {
 
@@ -59,17 +57,12 @@ void remember(std::vector<Done>& latestFirst, const Done& done)
     if (latestFirst.size() < remembered) latestFirst.push_back(done);
 }
 
-}
-
-namespace {
-
-Usual usualOf(const std::vector<const journal::Entry*>& entries, const materials::Table& materials, Day upTo)
+/// Of one stack's entries, the latest first.
+Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const materials::Table& materials)
 {
     std::vector<Done> feeds, covers, waters, drains;
     std::vector<Day> coverDays;
-    for (auto each = entries.rbegin(); each != entries.rend(); ++each) {
-        const journal::Entry* entry = *each;
-        if (entry->date.day > upTo) continue;
+    for (const journal::Entry* entry : latestFirst) {
         const Day day = entry->date.day;
         if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) remember(feeds, {feed->food, feed->material, day});
         if (const auto* water = std::get_if<journal::Water>(&entry->action)) remember(waters, {water->poured, {}, day});
@@ -102,19 +95,36 @@ Usual usualOf(const std::vector<const journal::Entry*>& entries, const materials
 
 Usual usualOf(const journal::Entries& entries, const materials::Table& materials, const std::string& stack, Day upTo)
 {
-    std::vector<const journal::Entry*> own;
-    for (const journal::Entry& entry : entries)
-        if (entry.stack == stack) own.push_back(&entry);
-    return usualOf(own, materials, upTo);
+    std::vector<const journal::Entry*> its;
+    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry)
+        if (entry->stack == stack && entry->date.day <= upTo) its.push_back(&*entry);
+    return usualFrom(its, materials);
 }
 
 std::map<std::string, Usual> usualOfAll(const journal::Entries& entries, const materials::Table& materials, Day upTo)
 {
     std::map<std::string, std::vector<const journal::Entry*>> own;
-    for (const journal::Entry& entry : entries) own[entry.stack].push_back(&entry);
+    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry)
+        if (entry->date.day <= upTo) own[entry->stack].push_back(&*entry);
     std::map<std::string, Usual> all;
-    for (const auto& [stack, ofStack] : own) all.emplace(stack, usualOf(ofStack, materials, upTo));
+    for (const auto& [stack, ofStack] : own) all.emplace(stack, usualFrom(ofStack, materials));
     return all;
+}
+
+Usual usualOf(const journal::Entries& entries, const materials::Table& materials, const journal::StackHistory& history)
+{
+    std::vector<const journal::Entry*> its;
+    for (auto step = history.steps.rbegin(); step != history.steps.rend(); ++step)
+        if (!step->incoming) its.push_back(&entries[step->entry]);
+    return usualFrom(its, materials);
+}
+
+std::optional<double> usualFeedKg(const Usual& usual, const materials::Table& materials)
+{
+    if (!usual.feedKnown) return std::nullopt;
+    const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
+    const auto mass = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
+    return mass ? std::optional{mass->base()} : std::nullopt;
 }
 
 }
