@@ -1,6 +1,7 @@
 // How many inputs the lines of the due list take in the window itself: a click, a key chord and a field typed into count one each.
 #include "tests/ui/window_fixture.h"
 
+#include "ui/common/formats.h"
 #include "ui/forms/action_form.h"
 #include "ui/shelf/form_host.h"
 

@@ -65,6 +65,8 @@ void AmountField::setAmount(const std::optional<Amount>& amount)
     setUnit(amount->unit);
 }
 
+void AmountField::propose(const Amount& amount) { setAmount(inMeasures(amount)); }
+
 void AmountField::setUnit(Unit unit)
 {
     const auto found = std::find(units_.begin(), units_.end(), unit);

@@ -24,6 +24,8 @@ public:
     void setZeroAllowed(bool allowed);
     /// The program sets it; edited() is not emitted.
     void setAmount(const std::optional<Amount>& amount);
+    /// What may be recorded, in the units chosen; an entry that is edited keeps its own.
+    void propose(const Amount& amount);
     /// Leaves the number and chooses the unit, when the list has it.
     void setUnit(Unit unit);
     Unit unit() const;

@@ -26,7 +26,7 @@ public:
     {
         amount_ = grid.add(tr("Amount"), new AmountField{ui::massAndVolumeUnits()});
         amount_->setRequired(tr("How much was fed?"));
-        amount_->setAmount(context.usual.feed);
+        amount_->propose(context.usual.feed);
         material_ = grid.add(tr("Food"), new MaterialField{context.journal->materials, materials::Kind::food, context.foodsLately(), journal::defaultFood});
         material_->setMaterial(context.usual.feedMaterial);
         side_ = grid.add(tr("Side"), new ChoiceField);
@@ -43,7 +43,7 @@ public:
         grid.addWide(withCover_);
         cover_ = grid.add(tr("Cover"), new AmountField{ui::massUnits()});
         cover_->setRequired(tr("How much paper?"));
-        cover_->setAmount(context.usual.coverWithFeed.value_or(usualCover));
+        cover_->propose(context.usual.coverWithFeed.value_or(usualCover));
         paper_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
         paper_->setMaterial(context.usual.coverMaterial);
         showCover();
@@ -123,7 +123,7 @@ public:
         amount_ = grid.add(tr("Amount"), new AmountField{ui::massUnits()});
         amount_->setRequired(tr("How much paper?"));
         const auto* last = context.lastHere<journal::Cover>();
-        amount_->setAmount(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(usualCover));
+        amount_->propose(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(usualCover));
         material_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
         material_->setMaterial(context.usual.coverMaterial);
     }
@@ -159,7 +159,7 @@ public:
     {
         amount_ = grid.add(tr("Amount"), new AmountField{ui::volumeUnits()});
         amount_->setRequired(tr("How much water?"));
-        amount_->setAmount(context.usual.water);
+        amount_->propose(context.usual.water);
     }
 
     void fill(const journal::Action& action) override { amount_->setAmount(std::get<journal::Water>(action).poured); }
@@ -185,8 +185,8 @@ public:
             field->setRequired(tr("How much each time? 0 ends the routine."));
             field->setHint(tr("done without being written down, until changed; 0 ends it"));
         }
-        water_->setAmount(Amount{0.1, Unit::L});
-        paper_->setAmount(usualCover);
+        water_->propose(Amount{0.1, Unit::L});
+        paper_->propose(usualCover);
         every_ = grid.add(tr("Every so many days"), new ui::CountField{1, 365});
         every_->setCount(1);
         if (const auto* last = context.lastHere<journal::Routine>()) fill(*last);

@@ -151,7 +151,7 @@ public:
         weight_->setRequired(tr("What does the scale show?"));
         tare_ = grid.add(tr("Empty tray"), new ui::MassField);
         const auto* last = context.last<journal::TrayWeight>();
-        weight_->setUnit(last ? last->weight.unit : ui::measures() == ui::Measures::us ? Unit::lb : Unit::kg);
+        weight_->setUnit(last ? ui::inMeasures(last->weight).unit : ui::measures() == ui::Measures::us ? Unit::lb : Unit::kg);
         if (const auto* here = context.lastHere<journal::TrayWeight>()) tare_->setMass(here->tare);
     }
 

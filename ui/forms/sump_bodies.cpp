@@ -43,7 +43,7 @@ public:
     {
         volume_ = grid.add(tr("Drained"), new AmountField{ui::volumeUnits()});
         volume_->setZeroAllowed(true);
-        volume_->setAmount(context.usual.drain);
+        volume_->propose(context.usual.drain);
         emptied_ = grid.add(tr("The sump"), new ChoiceField);
         emptied_->addChoice(tr("is empty now"), true);
         emptied_->addChoice(tr("still holds some"), false);
@@ -110,7 +110,7 @@ public:
         poured_->setRequired(tr("How much water went through?"));
         poured_->setHint(tr("spigot shut, water through, everything drained at once"));
         const auto* last = context.lastHere<journal::Flush>();
-        poured_->setAmount(last ? last->poured : Amount{2.0, Unit::L});
+        poured_->propose(last ? last->poured : Amount{2.0, Unit::L});
         drained_ = grid.add(tr("Drained"), new ui::VolumeField{true});
         worms_ = addWorms(grid);
         ec_ = addEc(grid);

@@ -50,17 +50,18 @@ class HarvestBody final : public Body {
 public:
     HarvestBody(FieldGrid& grid, const FormContext& context) : Body{grid, context}
     {
+        // First what has to be typed; the whole tray is the rule.
+        amount_ = grid.add(tr("Castings"), new AmountField{ui::massAndVolumeUnits()});
+        amount_->setRequired(tr("How much was taken? By mass or by volume."));
         how_ = grid.add(tr("Taken"), new ChoiceField);
         how_->addChoice(tr("the whole tray"), true);
         how_->addChoice(tr("a part; the batch goes on"), false);
         share_ = grid.add(tr("Share taken"), new ui::ShareField{0.1});
         share_->setRequired(tr("Which share of the tray?"));
-        amount_ = grid.add(tr("Castings"), new AmountField{ui::massAndVolumeUnits()});
-        amount_->setRequired(tr("How much was taken? By mass or by volume."));
         moisture_ = grid.add(tr("Their moisture"), new ui::ShareField{0.0, mostMoisture});
         moisture_->setHint(tr("of wet mass, if measured"));
         const auto* last = context.last<journal::Harvest>();
-        amount_->setUnit(last ? last->taken.unit : ui::measures() == ui::Measures::us ? Unit::lb : Unit::kg);
+        amount_->setUnit(last ? ui::inMeasures(last->taken).unit : ui::measures() == ui::Measures::us ? Unit::lb : Unit::kg);
         show();
         QObject::connect(how_, &ui::Field::edited, &grid, [this] { show(); });
         QObject::connect(share_, &ui::Field::edited, &grid, [this] { sayExpected(); });
@@ -149,7 +150,7 @@ public:
         moisture_->setHint(tr("wetted like a wrung-out sponge when left empty"));
         const auto* last = context.last<journal::Bed>();
         material_->setMaterial(last ? std::string_view{last->material} : std::string_view{usualBedding});
-        if (const auto* here = context.lastHere<journal::Bed>()) amount_->setAmount(here->bedding);
+        if (const auto* here = context.lastHere<journal::Bed>()) amount_->propose(here->bedding);
         QObject::connect(material_, &ui::Field::edited, &grid, [this] { sayMix(); });
         QObject::connect(amount_, &ui::Field::edited, &grid, [this] { sayMix(); });
     }
@@ -174,7 +175,7 @@ public:
         const materials::Material* row = material_->row();
         if (amount_->isEmpty() && area_ && row && !proposed_) {
             const auto need = materials::beddingForTray(*area_, centimetres(guide::highOf(guide::Figure::beddingDepth)), *row);
-            amount_->setAmount(Amount{std::round(need.asItComes.base() * 100.0) * 10.0, Unit::g});
+            amount_->propose(Amount{std::round(need.asItComes.base() * 100.0) * 10.0, Unit::g});
         }
         proposed_ = true; // once: an amount that was wiped out on purpose stays so
         sayMix();

@@ -27,7 +27,7 @@ public:
         share_ = grid.add(tr("Share of the bed searched"), new ui::ShareField{0.1});
         share_->setHint(tr("all of it when left empty"));
         if (const auto* last = context.last<journal::Weigh>()) {
-            worms_->setUnit(last->worms.unit);
+            worms_->setUnit(ui::inMeasures(last->worms).unit);
             share_->setShare(last->share);
         }
     }
@@ -90,7 +90,7 @@ public:
             species_->addChoice(each.name == journal::defaultSpecies ? tr("%1 (usual)").arg(name) : name, name);
         }
         if (const auto* last = context.lastHere<journal::Stock>()) {
-            worms_->setUnit(last->worms.unit);
+            worms_->setUnit(ui::inMeasures(last->worms).unit);
             choose(last->species);
         } else {
             choose({});
@@ -145,7 +145,7 @@ public:
     {
         worms_ = grid.add(tr("Worms"), new AmountField{ui::massUnits()});
         worms_->setRequired(tr("What do the worms weigh?"));
-        if (const auto* last = context.last<journal::Remove>()) worms_->setUnit(last->worms.unit);
+        if (const auto* last = context.last<journal::Remove>()) worms_->setUnit(ui::inMeasures(last->worms).unit);
         if (const auto* now = context.estimates()) worms_->setHint(tr("of a colony of about %1").arg(ui::massBand(now->now.colonyKg)));
     }
 
@@ -168,7 +168,7 @@ public:
         to_->setRequired(tr("Choose the stack that they go to."));
         for (const std::string& name : context.otherStacks(context.today)) to_->addChoice(QString::fromStdString(name), QString::fromStdString(name));
         if (const auto* last = context.lastHere<journal::Move>()) {
-            worms_->setUnit(last->worms.unit);
+            worms_->setUnit(ui::inMeasures(last->worms).unit);
             to_->setValue(QString::fromStdString(last->to));
         }
         if (const auto* now = context.estimates()) worms_->setHint(tr("of a colony of about %1").arg(ui::massBand(now->now.colonyKg)));

@@ -46,7 +46,7 @@ CastingsBench::CastingsBench(household::Household& household, const ui::Theme& t
     auto* grid = new forms::FieldGrid{this};
     from_ = grid->add(tr("Castings of"), new ui::ChoiceField);
     amount_ = grid->add(tr("Amount"), new ui::AmountField{ui::massAndVolumeUnits()});
-    amount_->setAmount(Amount{5, Unit::L});
+    amount_->propose(Amount{5, Unit::L});
     moisture_ = grid->add(tr("Moisture"), new ui::ShareField{0.0, 95.0});
     moisture_->setShare(Share::fromPercent(guide::lowOf(Figure::takenMoisture)));
     potting_ = grid->add(tr("Share of a potting mix"), new ui::ShareField{1.0, 100.0});
@@ -84,7 +84,7 @@ void CastingsBench::takeBatch()
     const auto journal = household_.journal();
     if (const journal::Entry* entry = latestHarvest(journal->entries, stack.toStdString())) {
         const auto& harvest = std::get<journal::Harvest>(entry->action);
-        amount_->setAmount(harvest.taken);
+        amount_->propose(harvest.taken);
         amount_->setHint(tr("taken on %1").arg(ui::longDay(entry->date.day, household_.today())));
         if (harvest.moisture) moisture_->setShare(harvest.moisture);
         return;
@@ -92,7 +92,7 @@ void CastingsBench::takeBatch()
     const reckoning::StackReckoning* now = estimateOf(stack);
     if (!now || now->now.slots.empty()) return;
     const reckoning::TrayEstimate& tray = now->now.slots.front();
-    amount_->setAmount(Amount{std::round(10 * guide::CastingsBatch{kilograms(tray.castingsDryKg.p50), 0}.volume().base()) / 10, Unit::L});
+    amount_->propose(Amount{std::round(10 * guide::CastingsBatch{kilograms(tray.castingsDryKg.p50), 0}.volume().base()) / 10, Unit::L});
     amount_->setHint(tr("an estimate of what lies in the bottom tray"));
     moisture_->setShare(Share::fromPercent(std::round(tray.moisturePct.p50)));
 }

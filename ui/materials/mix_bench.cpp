@@ -113,7 +113,7 @@ MixBench::Line& MixBench::newLine()
     line.amount->setMaximumWidth(theme_.px(80));
     line.measure->setName(tr("Measured in"));
     for (const materials::MeasureRow& row : materials::kitchenMeasures()) line.measure->addChoice(ui::measureText(row.measure), static_cast<int>(row.measure));
-    line.measure->setValue(static_cast<int>(materials::KitchenMeasure::gram));
+    line.measure->setValue(static_cast<int>(ui::measures() == ui::Measures::us ? materials::KitchenMeasure::ounce : materials::KitchenMeasure::gram));
     auto* drop = ui::makeButton(QStringLiteral("×"), ui::Tone::plain, box);
     drop->setObjectName(QStringLiteral("dropLine"));
     drop->setToolTip(tr("Take it out of the mix"));

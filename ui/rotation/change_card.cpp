@@ -107,7 +107,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
                                      std::pair{Kind::wayBack, tr("the shortest way back")}, std::pair{Kind::anotherPast, tr("if an entry had not been")}})
         kind_->addChoice(text, static_cast<int>(kind));
     kg_->setName(tr("Fresh food a week"));
-    kg_->setAmount(Amount{1.0, Unit::kg});
+    kg_->propose(Amount{1.0, Unit::kg});
     kg_->setZeroAllowed(true);
     temperature_->setName(tr("Usual temperature of the bed"));
     from_->setName(tr("From"));

@@ -84,7 +84,7 @@ void FeedingCard::refresh()
     learned_->setText(tr("Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.").arg(ui::massText(learned)));
     if (!supply_->isAncestorOf(focusWidget())) {
         const double kg = supply();
-        supply_->setAmount(kg < 1.0 ? Amount{std::round(kg * 1000.0), Unit::g} : Amount{std::round(kg * 100.0) / 100.0, Unit::kg});
+        supply_->propose(kg < 1.0 ? Amount{std::round(kg * 1000.0), Unit::g} : Amount{std::round(kg * 100.0) / 100.0, Unit::kg});
     }
     delete body_->layout();
     qDeleteAll(body_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
