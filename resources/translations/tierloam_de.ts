@@ -1177,18 +1177,6 @@
         <translation>Ein Blick klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder er engt nach einem Monat ohne Blick den Reifetermin um 14 Tage ein; kein Blick in den letzten 7 Tagen.</translation>
     </message>
     <message>
-        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
-        <translation>; von den üblichen %1 je Woche sind %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über 30 °C über 5 %</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and drain it into a measure</source>
-        <translation>Nachsehen, wie voll die Auffangschale ist, und in ein Messgefäß ablassen</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and flush it</source>
-        <translation>Nachsehen, wie voll die Auffangschale ist, und durchspülen</translation>
-    </message>
-    <message>
         <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
         <translation>; von der üblichen Fütterung von %1 sind diese Woche nur %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über %3 über 5 %</translation>
     </message>
@@ -11500,6 +11488,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Es gibt noch keinen Stapel, dessen Reihe sich voraussehen ließe.</translation>
+    </message>
+    <message>
+        <source>its turn is about now; it is told as due once it is 80 % sure</source>
+        <translation>ist etwa jetzt an der Reihe; als fällig gilt es, sobald es zu 80 % sicher ist</translation>
     </message>
 </context>
 <context>

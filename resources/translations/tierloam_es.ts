@@ -1177,18 +1177,6 @@
         <translation>Es probable que una mirada aclare si la bandeja de abajo está lista o la de arriba llena, o estrecha en 14 días la fecha de maduración tras un mes sin ninguna; ninguna mirada en los últimos 7 días.</translation>
     </message>
     <message>
-        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
-        <translation>; de los %1 usuales por semana se toleran %2: con más, la probabilidad de poco aire o de un lecho a más de 30 °C pasa del 5 %</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and drain it into a measure</source>
-        <translation>Mirar cuánto hay en el depósito y vaciarlo en una medida</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and flush it</source>
-        <translation>Mirar cuánto hay en el depósito y enjuagarlo</translation>
-    </message>
-    <message>
         <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
         <translation>; del aporte usual de %1 solo se toleran %2 esta semana: con más, la probabilidad de poco aire o de un lecho a más de %3 pasa del 5 %</translation>
     </message>
@@ -11501,6 +11489,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Nothing holds it back much.</source>
         <translation>Nada la frena mucho.</translation>
+    </message>
+    <message>
+        <source>its turn is about now; it is told as due once it is 80 % sure</source>
+        <translation>le toca más o menos ahora; se avisa como pendiente cuando es seguro al 80 %</translation>
     </message>
 </context>
 <context>

@@ -1177,18 +1177,6 @@
         <translation>Un coup d’œil dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de maturité de 14 jours après un mois sans aucun&#xa0;; aucun coup d’œil ces 7 derniers jours.</translation>
     </message>
     <message>
-        <source>; of the usual %1 a week %2 are borne: with more the chance of too little air or a bed above 30 °C is above 5 %</source>
-        <translation>; des %1 habituels par semaine, %2 sont supportés&#xa0;: avec plus, le risque de manque d’air ou d’un lit au-dessus de 30 °C dépasse 5 %</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and drain it into a measure</source>
-        <translation>Voir jusqu’où le bac est rempli, et le vider dans une mesure</translation>
-    </message>
-    <message>
-        <source>See how full the sump is, and flush it</source>
-        <translation>Voir jusqu’où le bac est rempli, et le rincer</translation>
-    </message>
-    <message>
         <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
         <translation>; de l’apport habituel de %1, seuls %2 sont supportés cette semaine : avec plus, le risque de manque d’air ou d’un lit au-dessus de %3 dépasse 5 %</translation>
     </message>
@@ -11500,6 +11488,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Nothing holds it back much.</source>
         <translation>Rien ne la freine beaucoup.</translation>
+    </message>
+    <message>
+        <source>its turn is about now; it is told as due once it is 80 % sure</source>
+        <translation>c’est à peu près son tour ; il est annoncé comme dû quand c’est sûr à 80 %</translation>
     </message>
 </context>
 <context>

@@ -94,7 +94,11 @@ void ClockCard::show(const Clocks& clocks)
     for (const auto& [stack, clock] : clocks) names.push_back(stack);
     for (const std::string& stack : household::ordered(names, household_.stackOrder())) {
         const planning::TurnClock& clock = clocks.at(stack);
-        const QString date = clock.has ? tr("its turn has come") : ui::datesText(clock.turn, today_);
+        // The due list tells it once it is sure enough; half of the members alone have it before.
+        const auto reckoning = household_.reckoning();
+        const auto* known = reckoning ? reckoning->stack(stack) : nullptr;
+        const bool told = known != nullptr && known->turnSince.has_value();
+        const QString date = !clock.has ? ui::datesText(clock.turn, today_) : told ? tr("its turn has come") : tr("its turn is about now; it is told as due once it is 80 % sure");
         rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date.isEmpty() ? tr("not within a year") : date), ui::TextRole::strong, body_, true));
         if (clock.has) continue;
         QStringList levers{limitText(clock.limit)};

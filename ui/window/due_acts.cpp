@@ -187,8 +187,8 @@ public:
 private:
     std::optional<reckoning::LookKind> lookOf() const
     {
+        if (advice_.look) return advice_.look;
         switch (advice_.code) {
-        case Code::lookNext: return advice_.look;
         case Code::harvestSoon: return reckoning::LookKind::bits;
         case Code::overfed: return reckoning::LookKind::left;
         default: return std::nullopt;
