@@ -83,7 +83,13 @@ TEST_F(Formats, WhatWasTypedIsShownAsTyped)
 {
     use("en_GB");
     EXPECT_EQ(plain(amountText({0.123, Unit::kg})), "0.123 kg");
+    EXPECT_EQ(plain(amountText({3, Unit::floz})), "88.7 mL") << "typed in the other system: three digits in the one chosen";
+    EXPECT_EQ(plain(amountText({2, Unit::cup})), "2 cup") << "of both systems";
+    setMeasures(Measures::us);
     EXPECT_EQ(plain(amountText({3, Unit::floz})), "3 fl oz");
+    EXPECT_EQ(plain(amountText({450, Unit::g})), "15.9 oz");
+    EXPECT_EQ(plain(amountText({890, Unit::g})), "1.96 lb");
+    setMeasures(Measures::metric);
     EXPECT_EQ(plain(amountText({12, Unit::count})), "12");
 }
 

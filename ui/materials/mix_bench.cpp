@@ -147,8 +147,9 @@ void MixBench::add(const QString& material, double grams)
     const auto empty = std::ranges::find_if(lines_, [](const Line& line) { return line.material->isEmpty(); });
     Line& line = empty == lines_.end() ? newLine() : *empty;
     line.material->setMaterial(material.toStdString());
-    line.amount->setValue(grams);
-    line.measure->setValue(static_cast<int>(materials::KitchenMeasure::gram));
+    const bool us = ui::measures() == ui::Measures::us;
+    line.amount->setValue(us ? std::round(grams / (1000.0 * inBaseUnit(Unit::oz)) * 10.0) / 10.0 : grams);
+    line.measure->setValue(static_cast<int>(us ? materials::KitchenMeasure::ounce : materials::KitchenMeasure::gram));
     reckon();
 }
 

@@ -110,7 +110,7 @@ void LanesView::step(int by)
     if (year_.steps.empty()) return;
     auto at = year_.lanes.chosen.value_or(std::pair{0, by > 0 ? -1 : 1});
     const int steps = static_cast<int>(year_.steps[static_cast<std::size_t>(at.first)].size());
-    if (steps == 0) return;
+    if (steps == 0) return changeLane(1); // a stack of which nothing comes within a year
     at.second = std::clamp(at.second + by, 0, steps - 1);
     choose(at);
 }
