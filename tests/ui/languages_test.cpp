@@ -1,7 +1,11 @@
 #include "tests/ui/walk.h"
 
+#include "core/reckoning/reckon.h"
 #include "ui/common/formats.h"
+#include "ui/rotation/lanes_view.h"
+#include "ui/rotation/rotation_page.h"
 #include "ui/shelf/stack_column.h"
+#include "ui/trends/trend_words.h"
 
 #include <QFileInfo>
 #include <QLibraryInfo>
@@ -86,6 +90,83 @@ TEST_F(WindowLanguages, UnitsAndLanguageAreChosenWhileTheWindowStands)
     bool pounds = false;
     for (const Said& each : saidBy(window_.get())) pounds = pounds || each.text.contains(QStringLiteral("\u00a0lb"));
     EXPECT_TRUE(pounds);
+}
+
+/// A unit of the metric system behind a number, in a bracket, or alone.
+const QRegularExpression& metricUnit()
+{
+    static const QRegularExpression unit{QStringLiteral("(^|[\\d\\s\u00a0(])(kg|g|mg|L|mL|cm|mm|m²|°C)(?=$|[\\s\u00a0.,;:)/])")};
+    return unit;
+}
+
+// Pages, forms, due list with its reasons, rotation with its plan, axes and tips of the trends. Left out: the handbook's figures, which quote their
+// sources, and the names of choices that are units of either system (a column of a file, the units that may be typed).
+TEST_F(WindowLanguages, InUsUnitsNoMetricUnitIsLeft)
+{
+    ui::setMeasures(ui::Measures::us);
+    QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedStates});
+    reckoning::Options options;
+    options.asOf = today_;
+    options.members = 64;
+    auto estimates = std::make_shared<reckoning::Reckoning>(*reckoning::reckon(tests::sampleJournal(), options));
+    for (reckoning::StackReckoning& stack : estimates->stacks) { // as much due as can be
+        stack.record.lastFeed = today_ - std::chrono::days{10};
+        stack.now.binTempC = {30, 32, 34};
+        stack.record.spigotShut = true;
+        stack.now.sumpL = {3.8, 4.0, 4.0};
+    }
+    estimates_ = estimates;
+    make();
+    openSample();
+    std::set<QString> metric;
+    int said = 0, us = 0;
+    static const QRegularExpression usUnit{QStringLiteral("\\d[\\s\u00a0](lb|oz|gal|fl oz|in|°F)\\b")};
+    const auto look = [&](const QString& where, QWidget* root) {
+        for (const Said& each : saidBy(root)) {
+            ++said;
+            us += usUnit.match(each.text).hasMatch() ? 1 : 0;
+            if (metricUnit().match(each.text).hasMatch()) metric.insert(where % QStringLiteral(": ") % each.where % QStringLiteral(": «") % each.text.left(160) % u'»');
+        }
+    };
+    desk().showPage(Desk::Page::rotation);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return desk().rotation()->plan() != nullptr; }, patience));
+    walkAll(*window_, [&](const QString& where, QWidget* root) {
+        if (where != QLatin1StringView{"handbook"}) look(where, root);
+    });
+    ASSERT_GE(desk().due()->count(), 6);
+    for (int line = 0; line < desk().due()->count(); ++line) {
+        QList<QPushButton*> seen;
+        for (auto* each : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueWhy")))
+            if (each->isVisibleTo(desk().due()) && !each->isHidden() && !each->isChecked() && !each->parentWidget()->parentWidget()->isHidden()) seen << each;
+        if (line >= seen.size()) break;
+        seen[line]->click();
+        settle();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        look(QStringLiteral("reasons"), desk().due());
+    }
+    desk().showPage(Desk::Page::rotation);
+    settle();
+    for (const auto& steps : desk().rotation()->lanes()->year().steps)
+        for (const rotation::PlanStep& step : steps) {
+            const QString text = rotation::stepText(step, today_);
+            EXPECT_FALSE(metricUnit().match(text).hasMatch()) << text.toStdString();
+        }
+    for (const trends::Measure measure : trends::allMeasures) {
+        EXPECT_FALSE(metricUnit().match(trends::axisUnit(measure).unit).hasMatch()) << trends::axisUnit(measure).unit.toStdString();
+        EXPECT_FALSE(metricUnit().match(trends::measureNote(measure, 7)).hasMatch()) << trends::measureNote(measure, 7).toStdString();
+        EXPECT_FALSE(metricUnit().match(trends::valueText(measure, {1.0, 2.0, 3.0})).hasMatch()) << trends::valueText(measure, {1.0, 2.0, 3.0}).toStdString();
+    }
+    tell(metric);
+    EXPECT_GT(said, 500);
+    EXPECT_GT(us, 100);
+    // What must be found: the same pages in the other system.
+    ui::setMeasures(ui::Measures::metric);
+    metric.clear();
+    desk().shelf()->refreshNow();
+    desk().showPage(Desk::Page::shelf);
+    settle();
+    look(QStringLiteral("metric"), desk().shelf());
+    EXPECT_GT(metric.size(), 5u);
 }
 
 /// How far the shelf would have to be scrolled to the side.
