@@ -93,7 +93,7 @@ int main(int argc, char** argv)
         complain(QCoreApplication::translate("CommandLine", "tierloam --help lists the calls"));
         return exitBadInput;
     }
-    const CommandLine& call = std::get<CommandLine>(parsed);
+    const CommandLine& call = *std::get_if<CommandLine>(&parsed);
     if (call.call == Call::help) return printed(helpText().toStdString());
     if (call.call == Call::version) return printed("tierloam " TIERLOAM_VERSION "\n");
     const tierloam::log::Since since;

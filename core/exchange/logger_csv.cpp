@@ -146,7 +146,7 @@ std::optional<LoggerMapping> mappingFrom(const QString& text, std::size_t column
     const QJsonArray held = all.value(QStringLiteral("columns")).toArray();
     if (static_cast<std::size_t>(held.size()) != columns) return std::nullopt;
     LoggerMapping mapping;
-    for (const QJsonValue& value : held) {
+    for (const QJsonValue value : held) {
         const QByteArray role = value[QStringLiteral("holds")].toString().toLatin1();
         const auto found = std::ranges::find_if(roleNames, [&](const char* name) { return role == name; });
         if (found == roleNames.end()) return std::nullopt;

@@ -49,7 +49,7 @@ public:
     SheetRows(const Sheet& sheet, const SheetAnswers& answers, const SheetQuestions& questions);
 
     /// Fault::line is not set.
-    std::variant<Row, Fault> read(std::size_t row) const;
+    std::variant<Row, Fault> read(std::size_t index) const;
 
 private:
     std::string detailOf(std::string_view detail) const;

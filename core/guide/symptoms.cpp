@@ -86,6 +86,7 @@ double signs(Cause cause, const Seen& s)
 Band bandOf(const std::vector<MemberState>& members, const std::function<double(const MemberState&)>& read)
 {
     std::vector<std::pair<double, double>> values;
+    values.reserve(members.size());
     for (const MemberState& member : members) values.emplace_back(read(member), member.weight);
     std::ranges::sort(values);
     const auto quantile = [&](double share) {

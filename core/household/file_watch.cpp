@@ -2,9 +2,11 @@
 
 #include <QFileInfo>
 
+#include <utility>
+
 namespace tierloam::household {
 
-FileWatch::FileWatch(const QString& path, std::chrono::milliseconds every, std::function<void()> look) : path_{path}, look_{std::move(look)}
+FileWatch::FileWatch(QString path, std::chrono::milliseconds every, std::function<void()> look) : path_{std::move(path)}, look_{std::move(look)}
 {
     events_.addPath(QFileInfo{path_}.absolutePath());
     follow();

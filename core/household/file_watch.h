@@ -13,7 +13,7 @@ namespace tierloam::household {
 /// pace, since some file systems report no events. Lives in the window's thread.
 class FileWatch {
 public:
-    FileWatch(const QString& path, std::chrono::milliseconds every, std::function<void()> look);
+    FileWatch(QString path, std::chrono::milliseconds every, std::function<void()> look);
 
 private:
     void follow();

@@ -217,7 +217,7 @@ void Household::listPhotos(journal::EntryId entry, std::function<void(const std:
 
 void Household::saveCopy(const QString& target, std::function<void(const QString&)> then, const store::CopyControl& control)
 {
-    d_->writer->saveCopy(target, control, [d = d_.get(), then = std::move(then)](std::optional<QString> why) {
+    d_->writer->saveCopy(target, control, [d = d_.get(), then = std::move(then)](const std::optional<QString>& why) {
         d->post([then, why = why.value_or(QString{})] { then(why); });
     });
 }

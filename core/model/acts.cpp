@@ -126,7 +126,7 @@ void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const P
         Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(b)];
         TrayBlock& tray = block.trays[static_cast<std::size_t>(slot)];
         for (int m = 0; m < lanes; ++m) {
-            const std::size_t member = static_cast<std::size_t>(b * lanes + m);
+            const std::size_t member = static_cast<std::size_t>(b) * lanes + static_cast<std::size_t>(m);
             const double dry = fresh[member] * dryShare[member];
             tray.unsoftened[c][m] += dry;
             const double water = waterInstead ? dry * *waterInstead : fresh[member] - dry;

@@ -61,7 +61,7 @@ void LaboratoryPot::feedOfToday()
             for (const PotFeeding& feeding : setting_.feedings) {
                 if (feeding.day != day_) continue;
                 if (feeding.dry >= 0.0) putSoftened(block, m, feeding.dry);
-                else feedRemoved_[static_cast<std::size_t>(b * lanes + m)] += takeMixed(block, m, -feeding.dry);
+                else feedRemoved_[static_cast<std::size_t>(b) * lanes + static_cast<std::size_t>(m)] += takeMixed(block, m, -feeding.dry);
             }
             if (setting_.ample) putSoftened(block, m, greatest(ampleFeed * setting_.area - block.trays[0].softened[m], 0.0));
         }

@@ -35,7 +35,7 @@ inline void evaporate(StepContext& at)
         TIERLOAM_EACH_MEMBER(m) {
             const double warmth = heat * respired[m] - cold * stack.evaporationRate[m];
             double ofBed, ofAir;
-            saturationVapourPressures(stack.bed[m], stack.bed[m] - warmth, ofBed, ofAir);
+            saturationVapourPressures(stack.bed[m], stack.bed[m] - warmth, ofBed, ofAir); // NOLINT(readability-suspicious-call-argument)
             demand[m] = greatest(ofBed - humidity * ofAir, 0.0);
         }
     }

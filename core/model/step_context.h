@@ -5,7 +5,7 @@
 #include "core/model/masses.h"
 
 /// A loop over the members of a block. No two pools share memory, which the compiler cannot see and which it must know to vectorise.
-#define TIERLOAM_EACH_MEMBER(m) _Pragma("GCC ivdep") for (int m = 0; m < lanes; ++m)
+#define TIERLOAM_EACH_MEMBER(m) _Pragma("GCC ivdep") for (int m = 0; m < lanes; ++m) // NOLINT(bugprone-macro-parentheses): m is declared
 
 namespace tierloam::model {
 namespace {

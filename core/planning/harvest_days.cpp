@@ -173,7 +173,7 @@ HarvestDays price(const std::vector<StackTurns>& stacks, const HarvestWishes& wi
 }
 
 /// One stack after another into its best place, until nothing moves.
-HarvestDays settle(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, std::vector<std::size_t> order, std::vector<std::vector<int>> lift)
+HarvestDays settle(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const std::vector<std::size_t>& order, std::vector<std::vector<int>> lift)
 {
     const WelcomeDays is{wishes};
     Others others{wishes, stretchOf(stacks, wishes)};

@@ -128,6 +128,7 @@ std::optional<BitsRule> bitsRule(const Present& present)
     if (now < 0.02 || now >= sureEnough) return std::nullopt;
     std::vector<Expectation> expected;
     const Look look = openLook(LookKind::bits, 0, present);
+    expected.reserve(static_cast<std::size_t>(members.stack.members()));
     for (int i = 0; i < members.stack.members(); ++i) expected.push_back(expectation(look, MemberOf{members.stack, i}, 0.0));
     const FilterManner manner;
     int fewest = -1;

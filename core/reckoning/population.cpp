@@ -102,7 +102,7 @@ bool moveMembers(Population& population, const Look& look, int day, int number, 
     std::vector<double> rows = rowsOf(stack);
     const std::uint64_t stream = streamOf(stack.key, day, Use::jitter, number * 256 + 255);
     const std::vector<double> weights = population.weights.normalised();
-    moveTowards(rows, weights, static_cast<std::size_t>(parameterCount + stateRows(stack)), expected, *read,
+    moveTowards(rows, weights, static_cast<std::size_t>(parameterCount) + static_cast<std::size_t>(stateRows(stack)), expected, *read,
                 manner.noiseScale * manner.noiseScale / manner.moves(look.kind), [&](std::size_t i) { return standardNormal(stream, static_cast<int>(i)); });
     setRows(stack, rows);
     return true;
@@ -117,6 +117,7 @@ void descend(Population& population, std::span<const int> ancestors, std::span<c
     std::vector<double> z = rowsOf(stack);
     const int rows = parameterCount + stateRows(stack);
     std::vector<std::uint64_t> streams;
+    streams.reserve(static_cast<std::size_t>(rows));
     for (int r = 0; r < rows; ++r) streams.push_back(streamOf(stack.key, day, Use::jitter, number * 256 + r));
     liuWest(z, before, weights, static_cast<std::size_t>(rows), liuWestKeeps,
             [&](std::size_t r, std::size_t i) { return standardNormal(streams[r], static_cast<int>(i)); });

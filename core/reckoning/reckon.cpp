@@ -116,6 +116,7 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
     own.fewSnapshots = options.fewSnapshots || many;
     std::vector<std::size_t> toRun;
     std::vector<std::string> names;
+    names.reserve(wanted.size());
     for (const journal::StackHistory* each : wanted) names.push_back(each->name);
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         const std::uint64_t digest = digestOf(entries, *wanted[i]);

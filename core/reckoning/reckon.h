@@ -28,6 +28,6 @@ struct Options {
 
 /// Runs the model over the journal for every stack. Returns nullptr when it was stopped.
 /// Entries are in journal order and legal. Bit-equal for any number of threads.
-std::shared_ptr<const Reckoning> reckon(const journal::Entries& entries, const Options& options, std::stop_token stop = {});
+std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Options& options, std::stop_token stop = {});
 
 }

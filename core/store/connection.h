@@ -17,7 +17,7 @@ struct sqlite3;
 namespace tierloam::store {
 
 /// The first bytes of every SQLite file, and how many bytes it has at least: one page.
-inline constexpr std::string_view sqliteMagic{"SQLite format 3", 16};
+inline constexpr std::string_view sqliteMagic{"SQLite format 3\0", 16};
 inline constexpr int smallestSqliteFile = 512;
 
 /// One SQLite connection through Qt Sql, set up defensively: nothing that a file holds can run (no triggers, no views, no trusted

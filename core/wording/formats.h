@@ -13,7 +13,7 @@ enum class Measures { metric, us };
 
 /// The system of measures in which texts are; like QLocale's default it is one for the process. The command line leaves it metric.
 Measures measures();
-void setMeasures(Measures measures);
+void setMeasures(Measures wanted);
 
 /// As typed: "450 g", "0.5 L", "12" for a count; in the chosen system, to three digits, where it was typed in the other one. A cup is of both.
 QString amountText(const Amount& amount);

@@ -11,7 +11,7 @@ class FieldCombo;
 class FieldEdit;
 
 /// The floor of a tray: width and length in cm or inches, or its area in m² or square feet. From 0.01 to 10 m².
-class AreaField : public Field {
+class AreaField final : public Field {
     Q_OBJECT
 
 public:

@@ -29,6 +29,7 @@ std::vector<NumberField::Scale> inOrder(NumberField::Scale metric, NumberField::
 std::vector<NumberField::Scale> scalesOf(const std::vector<Unit>& units)
 {
     std::vector<NumberField::Scale> scales;
+    scales.reserve(units.size());
     for (const Unit unit : units) scales.push_back({unitText(unit), inBaseUnit(unit), 0.0});
     return scales;
 }

@@ -226,10 +226,10 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
     using Kind = Lane::Mark::Kind;
     for (const auto& [kind, words] : {std::pair{Kind::lift, Words::tr("lift the bottom tray")}, std::pair{Kind::take, Words::tr("take the castings, lay new bedding")},
                                       std::pair{Kind::add, Words::tr("add a tray")}}) {
-        item(sign, words, [&](const QRectF& box) {
+        item(sign, words, [&, mark = kind](const QRectF& box) {
             painter.setPen(QPen{palette.ink, 1.1});
-            painter.setBrush(markColour(kind, palette));
-            painter.drawPolygon(markShape(kind, box));
+            painter.setBrush(markColour(mark, palette));
+            painter.drawPolygon(markShape(mark, box));
         });
     }
     item(sign * 2.4, Words::tr("its turn: 10 %, 50 % and 90 % sure"), [&](const QRectF& box) {

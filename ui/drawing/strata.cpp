@@ -275,8 +275,12 @@ void drawUnknown(QPainter& painter, const QRectF& inside, const Palette& palette
     painter.setClipRect(inside);
     painter.setPen(QPen{mixed(palette.inside, palette.outline, 0.35), 1});
     QVector<QLineF> lines;
-    for (double x = inside.left() - inside.height(); x < inside.right(); x += 9)
+    constexpr int every = 9;
+    const double from = inside.left() - inside.height();
+    for (int i = 0; from + i * every < inside.right(); ++i) {
+        const double x = from + i * every;
         lines << QLineF{x, inside.bottom(), x + inside.height(), inside.top()};
+    }
     painter.drawLines(lines);
     painter.restore();
 }

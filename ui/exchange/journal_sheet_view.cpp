@@ -24,6 +24,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::exchange_view {
 
@@ -45,8 +46,8 @@ bool looksLikeReadings(const exchange::Sheet& sheet, const exchange::SheetQuesti
 
 }
 
-JournalSheetView::JournalSheetView(const QString& path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent)
-    : ui::View{parent}, path_{path}, household_{household}, hadHousehold_{household != nullptr}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
+JournalSheetView::JournalSheetView(QString path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent)
+    : ui::View{parent}, path_{std::move(path)}, household_{household}, hadHousehold_{household != nullptr}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
 {
     setObjectName(QStringLiteral("journalSheetView"));
     setAttribute(Qt::WA_DeleteOnClose);

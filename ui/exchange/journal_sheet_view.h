@@ -31,7 +31,7 @@ class JournalSheetView : public ui::View {
 
 public:
     /// `household`: none while none is open; the window makes one when entries are wanted.
-    JournalSheetView(const QString& path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent = nullptr);
+    JournalSheetView(QString path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent = nullptr);
     ~JournalSheetView() override;
 
     const exchange::SheetPlan* plan() const { return plan_.get(); }

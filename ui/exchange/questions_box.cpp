@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <array>
 
 namespace tierloam::exchange_view {
 
@@ -153,9 +154,8 @@ bool QuestionsBox::anything() const
 
 bool QuestionsBox::open() const
 {
-    for (const QComboBox* list : {decimal_, order_, century_})
-        if (list->isVisibleTo(this) && !list->currentData().isValid()) return true;
-    return false;
+    const std::array lists{decimal_, order_, century_};
+    return std::ranges::any_of(lists, [this](const QComboBox* list) { return list->isVisibleTo(this) && !list->currentData().isValid(); });
 }
 
 }

@@ -26,6 +26,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::exchange_view {
 
@@ -74,8 +75,8 @@ QString number(std::size_t count) { return QLocale{}.toString(static_cast<qulong
 
 }
 
-ReadingsView::ReadingsView(const QString& path, household::Household& household, ui::Dialogs& dialogs, QWidget* parent)
-    : ui::View{parent}, path_{path}, household_{household}, dialogs_{dialogs}, aside_{new Aside{this}}
+ReadingsView::ReadingsView(QString path, household::Household& household, ui::Dialogs& dialogs, QWidget* parent)
+    : ui::View{parent}, path_{std::move(path)}, household_{household}, dialogs_{dialogs}, aside_{new Aside{this}}
 {
     setObjectName(QStringLiteral("readingsView"));
     setAttribute(Qt::WA_DeleteOnClose);

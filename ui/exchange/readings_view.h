@@ -26,7 +26,7 @@ class ReadingsView : public ui::View {
     Q_OBJECT
 
 public:
-    ReadingsView(const QString& path, household::Household& household, ui::Dialogs& dialogs, QWidget* parent = nullptr);
+    ReadingsView(QString path, household::Household& household, ui::Dialogs& dialogs, QWidget* parent = nullptr);
     ~ReadingsView() override;
 
     const exchange::LoggerMapping& mapping() const { return mapping_; }

@@ -48,7 +48,7 @@ public:
     Private(household::Household& door, FormShell& frame) : household{door}, shell{frame}, context{FormContext::of(door, {})} {}
 
     void build(QWidget* content);
-    void proposeBedding();
+    void proposeBedding() const;
     void sayMix();
     void refreshCautions();
     QString nameProblem() const;
@@ -161,7 +161,7 @@ void NewStack::Private::build(QWidget* content)
 }
 
 /// The amount follows size, depth and material until it was weighed by hand.
-void NewStack::Private::proposeBedding()
+void NewStack::Private::proposeBedding() const
 {
     const materials::Material* row = bedding->row();
     const auto floor = area->area().value;

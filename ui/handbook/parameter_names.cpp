@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 
 namespace tierloam::handbook {
@@ -50,9 +51,7 @@ QString parameterName(std::string_view name) { return QCoreApplication::translat
 
 bool isParameterTranslated(std::string_view name)
 {
-    for (const char* each : names)
-        if (name == each) return true;
-    return false;
+    return std::ranges::any_of(names, [name](const char* each) { return name == each; });
 }
 
 }

@@ -51,9 +51,9 @@ StackPicture stack(const std::vector<In>& trays, double sumpL = 0.8, journal::Sp
     return made;
 }
 
-const In bottom() { return {5.2, 0.1, 0, 0.5, 220, 0.05, Stages::tr("ready: castings")}; }
-const In middle() { return {4.4, 0.5, 0.4, 1.2, 140, 0.25, Stages::tr("working")}; }
-const In fedTop() { return {2.8, 0.8, 1.8, 2.2, 70, 0.5, Stages::tr("fed here")}; }
+In bottom() { return {5.2, 0.1, 0, 0.5, 220, 0.05, Stages::tr("ready: castings")}; }
+In middle() { return {4.4, 0.5, 0.4, 1.2, 140, 0.25, Stages::tr("working")}; }
+In fedTop() { return {2.8, 0.8, 1.8, 2.2, 70, 0.5, Stages::tr("fed here")}; }
 
 }
 

@@ -98,6 +98,7 @@ void BulkView::fillValues()
 {
     const auto values = household::bulkValues(household_.journal()->entries, chosen_, field());
     std::vector<std::pair<int, QString>> byCount;
+    byCount.reserve(values.size());
     for (const auto& [value, count] : values) byCount.emplace_back(-count, QString::fromStdString(value));
     std::ranges::sort(byCount);
     {

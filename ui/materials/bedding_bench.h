@@ -20,7 +20,7 @@ class FieldGrid;
 namespace tierloam::materials_page {
 
 /// Bedding for a new tray: from floor and depth to the mass of dry bedding and the litres of water. The floor of a stack is filled in.
-class BeddingBench : public Bench {
+class BeddingBench final : public Bench {
     Q_OBJECT
 
 public:

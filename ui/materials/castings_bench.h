@@ -18,7 +18,7 @@ namespace tierloam::materials_page {
 
 /// What a batch of castings is good for: potting mix, top-dressing, storing; cautions above. The batch is typed, or taken from the stack's latest
 /// harvest or the estimate of its bottom tray.
-class CastingsBench : public Bench {
+class CastingsBench final : public Bench {
     Q_OBJECT
 
 public:

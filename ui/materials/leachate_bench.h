@@ -15,7 +15,7 @@ class VolumeField;
 namespace tierloam::materials_page {
 
 /// What ran out of a stack: how much, how strong with its uncertainty, how far to dilute it, and what it is not. Cautions above.
-class LeachateBench : public Bench {
+class LeachateBench final : public Bench {
     Q_OBJECT
 
 public:

@@ -112,8 +112,9 @@ int paintLabels(const std::vector<Label>& labels, const LabelSheet& sheet, int s
             ++pages;
         }
         const int column = leftToRight ? place % sheet.columns : sheet.columns - 1 - place % sheet.columns;
+        const int row = place / sheet.columns;
         painter.save();
-        painter.translate(first + QPointF{column * size.width(), place / sheet.columns * size.height()});
+        painter.translate(first + QPointF{column * size.width(), row * size.height()});
         painter.setPen(QPen{paperPalette().line, 0.5, Qt::DotLine});
         painter.drawRect(QRectF{QPointF{}, size});
         paintLabel(label, painter, size);

@@ -87,7 +87,7 @@ private:
         double height = 2 * pad;
         for (const Line& each : lines) height += each.height;
         const drawing::Palette& palette = paperPalette();
-        const auto [edge, fill] = [&]() -> std::pair<QColor, QColor> {
+        const std::pair<QColor, QColor> tones = [&]() -> std::pair<QColor, QColor> {
             switch (box.tone) {
             case exchange::ReportTone::go: return {palette.moss, palette.mossSoft};
             case exchange::ReportTone::soon: return {palette.amber, palette.amberSoft};
@@ -96,7 +96,7 @@ private:
             }
             return {palette.outline, palette.ground};
         }();
-        pieces_.push_back({dots(1.8), height, false, [=](QPainter& p, const QRectF& r) {
+        pieces_.push_back({dots(1.8), height, false, [=, edge = tones.first, fill = tones.second](QPainter& p, const QRectF& r) {
                                p.fillRect(r, fill);
                                p.fillRect(leftToRight() ? QRectF{r.left(), r.top(), bar, r.height()} : QRectF{r.right() - bar, r.top(), bar, r.height()}, edge);
                                double y = r.top() + pad;

@@ -24,6 +24,7 @@ QString orNever(const reckoning::Dates& dates, Day today)
 std::vector<drawing::StripPoint> colonyOf(const std::vector<reckoning::StackEstimate>& days)
 {
     std::vector<drawing::StripPoint> points;
+    points.reserve(days.size());
     for (const reckoning::StackEstimate& day : days) points.push_back({day.day, day.colonyKg.p05, day.colonyKg.p50, day.colonyKg.p95});
     return points;
 }

@@ -26,7 +26,7 @@ private:
     household::Household& household_;
     ui::AmountField* supply_;
     QLabel* learned_;
-    QGridLayout* rows_;
+    QGridLayout* rows_ = nullptr;
     QWidget* body_;
     QLabel* left_;
 };

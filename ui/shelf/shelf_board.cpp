@@ -142,7 +142,7 @@ void ShelfBoard::showPart(const QRect& seen)
 }
 
 /// Columns stand for places, not for stacks: when the order changes, the focus goes with its stack.
-void ShelfBoard::followFocus(const std::string& stack, int part)
+void ShelfBoard::followFocus(const std::string& stack, int part) const
 {
     StackColumn* to = column(stack);
     if (!to || to->canvas()->hasFocus()) return;

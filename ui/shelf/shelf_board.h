@@ -76,7 +76,7 @@ private:
     int placeAt(QPoint at) const;
     void dragTo(StackColumn* column, QPoint at);
     void drop(StackColumn* column, QPoint at);
-    void followFocus(const std::string& stack, int part);
+    void followFocus(const std::string& stack, int part) const;
 
     const ui::Theme& theme_;
     std::shared_ptr<const ShelfModel> model_;

@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <cmath>
+#include <utility>
 
 namespace tierloam::shelf {
 
@@ -15,7 +16,7 @@ constexpr double gap = 5;
 
 }
 
-StoryCharts::StoryCharts(const ui::Theme& theme, const PartStory& story, QWidget* parent) : QWidget{parent}, theme_{theme}, story_{story}
+StoryCharts::StoryCharts(const ui::Theme& theme, PartStory story, QWidget* parent) : QWidget{parent}, theme_{theme}, story_{std::move(story)}
 {
     setObjectName(QStringLiteral("storyCharts"));
     ui::setAccess(this, tr("Charts over its time"), story_.chartsText);

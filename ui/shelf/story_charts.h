@@ -18,7 +18,7 @@ class StoryCharts : public QWidget {
     Q_OBJECT
 
 public:
-    StoryCharts(const ui::Theme& theme, const PartStory& story, QWidget* parent = nullptr);
+    StoryCharts(const ui::Theme& theme, PartStory story, QWidget* parent = nullptr);
 
     const PartStory& story() const { return story_; }
     bool labelsFit() const { return fits_; } ///< of the last paint

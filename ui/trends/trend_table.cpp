@@ -59,13 +59,13 @@ void TrendTable::layColumns()
     const bool changed = std::ranges::any_of(series_, [](const Series& one) { return !one.changed.empty(); });
     for (std::size_t i = 0; i < series_.size(); ++i) {
         if (measure_ == Measure::yield) {
-            columns_.push_back({i, Column::taken});
-            columns_.push_back({i, Column::expected});
+            columns_.emplace_back(i, Column::taken);
+            columns_.emplace_back(i, Column::expected);
             continue;
         }
-        if (measure_ == Measure::drainage || measure_ == Measure::temperature || measure_ == Measure::moisture) columns_.push_back({i, Column::measured});
-        columns_.push_back({i, Column::estimate});
-        if (changed) columns_.push_back({i, Column::changed});
+        if (measure_ == Measure::drainage || measure_ == Measure::temperature || measure_ == Measure::moisture) columns_.emplace_back(i, Column::measured);
+        columns_.emplace_back(i, Column::estimate);
+        if (changed) columns_.emplace_back(i, Column::changed);
     }
 }
 

@@ -127,7 +127,7 @@ double leastTop(Measure measure)
     case Measure::colony: return 0.5;
     case Measure::temperature: return 30.0;
     case Measure::moisture: return 100.0;
-    case Measure::feedToCast: return 1.0;
+    case Measure::feedToCast:
     case Measure::yield: return 1.0;
     }
     return 1.0;

@@ -13,6 +13,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace tierloam::window {
 
 namespace {
@@ -29,8 +31,8 @@ QString kindText(store::BackupKind kind)
 
 }
 
-BackupsView::BackupsView(const QString& householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent)
-    : ui::View{parent}, path_{householdPath}, dialogs_{dialogs}
+BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent)
+    : ui::View{parent}, path_{std::move(householdPath)}, dialogs_{dialogs}
 {
     setObjectName(QStringLiteral("backupsView"));
     setAttribute(Qt::WA_DeleteOnClose);

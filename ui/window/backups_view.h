@@ -19,7 +19,7 @@ class BackupsView : public ui::View {
     Q_OBJECT
 
 public:
-    BackupsView(const QString& householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent = nullptr);
+    BackupsView(QString householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent = nullptr);
 
     void restoreChosen();
     bool restoring() const { return restoring_ != nullptr; }

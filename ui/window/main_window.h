@@ -116,7 +116,7 @@ private:
     // Language and units (main_window_locale.cpp).
     void makeLocaleActions();
     void syncLocaleActions();
-    void makeLocaleMenus(QMenu* view);
+    void makeLocaleMenus(QMenu* view) const;
     /// Remembers a choice and shows everything anew; nothing when somebody would rather keep what is typed.
     void choose(const QString& key, const QString& value);
     void showAnew();

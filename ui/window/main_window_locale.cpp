@@ -51,7 +51,7 @@ void MainWindow::syncLocaleActions()
         if (settings_.value(QString::fromLatin1(choice.key)).toString() == QString::fromLatin1(choice.value)) action(choice.id)->setChecked(true);
 }
 
-void MainWindow::makeLocaleMenus(QMenu* view)
+void MainWindow::makeLocaleMenus(QMenu* view) const
 {
     QMenu* units_ = view->addMenu(tr("&Units"));
     QMenu* languages = view->addMenu(tr("Lan&guage"));
