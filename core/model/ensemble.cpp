@@ -70,9 +70,9 @@ Ensemble Ensemble::median(std::string_view species, double startTemperature)
     return ensemble;
 }
 
-void advanceDay(Ensemble& ensemble, const DayForcing& forcing, int steps)
+void advanceDay(Ensemble& ensemble, const DayForcing& day, int steps)
 {
-    for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) advanceDay(ensemble, b, forcing, steps);
+    for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) advanceDay(ensemble, b, day, steps);
 }
 
 void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps)

@@ -58,9 +58,9 @@ inline constexpr int stepsPerDay = 2;   ///< the default step is 0.5 d
 
 /// One day: drift of the parameters when it is due, process noise, then forward and backward steps in turn. `steps` is even; the first week
 /// of a tray and light-drying take more.
-void advanceDay(Ensemble& ensemble, const DayForcing& forcing, int steps = stepsPerDay);
+void advanceDay(Ensemble& ensemble, const DayForcing& day, int steps = stepsPerDay);
 /// The same for one block. Blocks know nothing of each other, so that threads may share them out.
-void advanceDay(Ensemble& ensemble, int block, const DayForcing& forcing, int steps = stepsPerDay);
+void advanceDay(Ensemble& ensemble, int index, const DayForcing& day, int steps = stepsPerDay);
 
 /// a·cos(2π(day of year − 200)/365): a = 1 indoors, 6 garage, 9 outdoors; half a year later in the south.
 double seasonOffset(double amplitude, int dayOfYear, bool southern);

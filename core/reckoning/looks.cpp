@@ -221,9 +221,9 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
         break;
     }
     case LookKind::sumpLevel: {
-        // Read with a ruler, or against the marks of the sump: what it holds is the scale.
+        // Read with a ruler, to 2 mm of some 8 cm; what it holds is the scale.
         const double full = of.ensemble.sumpCapacity;
-        within(e, Shape::censored, of.block.stack.sump[of.lane], 0.0, 0.04 * full);
+        within(e, Shape::censored, of.block.stack.sump[of.lane], 0.0, 0.025 * full);
         between(0.0, full);
         break;
     }

@@ -229,7 +229,7 @@ void tellAction(QAction& action, ActionId id)
     action.setStatusTip(actionName(id));
 }
 
-std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> rows)
+std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> table)
 {
     std::vector<std::pair<ActionId, ActionId>> conflicts;
     const auto keysOf = [](const ActionRow& row) {

@@ -68,7 +68,7 @@ QAction* makeAction(ActionId id, QObject* parent);
 /// Its text, tool tip and status tip in the present language, again after that has changed.
 void tellAction(QAction& action, ActionId id);
 
-/// Pairs whose keys would both answer in one place; empty in a sound table. `rows` lets tests plant a conflict.
-std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> rows);
+/// Pairs whose keys would both answer in one place; empty in a sound table. `table` lets tests plant a conflict.
+std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> table);
 
 }

@@ -168,7 +168,7 @@ const Logged* Series::loggedAt(Day day) const
     return daysBetween(found.day, day) < found.days ? &found : nullptr;
 }
 
-std::vector<Logged> fewerLogged(const std::vector<Logged>& days, const Period& period, int most)
+std::vector<Logged> fewerLogged(const std::vector<Logged>& held, const Period& period, int most)
 {
     const Day last = std::min(period.today, period.until);
     const int length = daysBetween(period.from, last) + 1;

@@ -158,10 +158,10 @@ std::vector<Yield> yieldsOf(const household::JournalView& journal, const std::st
 
 /// Of the kind, within the past of the period: a day each, or equal spans of days when there would be more than `most`; the lowest of the
 /// lows and the highest of the highs are kept.
-std::vector<Logged> loggedOf(store::LoggedKind kind, const std::vector<store::LoggedDay>& days, const Period& period, int most = mostLogged);
+std::vector<Logged> loggedOf(store::LoggedKind kind, const std::vector<store::LoggedDay>& held, const Period& period, int most = mostLogged);
 
 /// Strokes put together in equal spans of days, at most `most` within the past of the period.
-std::vector<Logged> fewerLogged(const std::vector<Logged>& days, const Period& period, int most = mostLogged);
+std::vector<Logged> fewerLogged(const std::vector<Logged>& held, const Period& period, int most = mostLogged);
 
 /// The lower end: 0, or a round number below it where something lies below.
 double roundBottom(const std::vector<Series>& series);
