@@ -12586,7 +12586,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Caution: %1</source>
-        <translation>Précaution : %1</translation>
+        <translation>Précaution&#xa0;: %1</translation>
     </message>
 </context>
 <context>

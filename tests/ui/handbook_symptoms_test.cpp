@@ -48,7 +48,13 @@ TEST_F(SymptomsTest, OneClickPutsTheCausesInOrderAndTheSecondOpensTheRemedy)
     EXPECT_EQ(wanted.front()[0].toString(), QStringLiteral("Lean-to"));
     for (int round = 0; round < 6; ++round) QCoreApplication::processEvents();
     // The card has the height of its words: nothing is squeezed.
-    for (const QLabel* label : card->findChildren<QLabel*>()) EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+    int seen = 0;
+    for (const QLabel* label : card->findChildren<QLabel*>()) {
+        if (!label->isVisible()) continue; // the cautions in few words, where there is room for all of them
+        ++seen;
+        EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+    }
+    EXPECT_GE(seen, 4);
     tests::keepPicture(page_->grab().toImage(), QStringLiteral("handbook-symptoms"));
 }
 
