@@ -2,8 +2,6 @@
 #include "core/advice/words.h"
 #include "core/model/measures.h"
 
-#include <cmath>
-
 /// Rules and what follows from leaving them, as people read them under "Why". The table in DEVELOPERS.md says the same with its sources.
 namespace tierloam::advice {
 
@@ -87,19 +85,13 @@ Meaning meaningOf(Code code)
     return {"", ""};
 }
 
-/// A threshold as it is meant, without the digits that an estimate has: "1.25 cm".
-QString threshold(double cm)
-{
-    return wording::measures() == wording::Measures::us ? lengthText(cm) : lengthText(0.0).replace(number(0.0, 1), number(cm, cm == std::round(cm) ? 0 : cm * 10 == std::round(cm * 10) ? 1 : 2));
-}
-
 /// The thresholds that stand in the rules, in the units chosen.
 std::string withThresholds(QString text)
 {
     const std::pair<const char*, QString> all[] = {
-        {"{filled}", threshold(model::filledDepth)}, {"{ready}", threshold(model::readyDepth)}, {"{rim}", threshold(1.0)}, {"{least}", massText(0.05)},
-        {"{much}", wording::volumePerArea(12.0)},    {"{much-less}", wording::volumePerArea(9.0)}, {"{hot}", temperatureText(30.0)}, {"{deadly}", temperatureText(33.0)},
-        {"{deadlier}", temperatureText(35.0)},       {"{cold}", temperatureText(5.0)},          {"{frost}", temperatureText(0.0)}};
+        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)},
+        {"{much}", wording::volumePerArea(muchPerM2)},    {"{much-less}", wording::volumePerArea(muchLessPerM2)}, {"{hot}", temperatureText(hotAbove)}, {"{deadly}", temperatureText(33.0)},
+        {"{deadlier}", temperatureText(35.0)},       {"{cold}", temperatureText(coldBelow)},          {"{frost}", temperatureText(0.0)}};
     for (const auto& [key, value] : all) text.replace(QLatin1StringView{key}, value);
     return plain(text);
 }

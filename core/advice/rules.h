@@ -10,6 +10,13 @@
 /// The rules by theme; each appends what holds now. See DEVELOPERS.md for the table of codes.
 namespace tierloam::advice {
 
+// Thresholds that the words of a rule name as well (meaning.cpp). °C; that something is to be done from 30 and 5 on is common practice, no source.
+inline constexpr double hotAbove = 30.0; ///< of the limit for food too (core/reckoning/forecast.cpp)
+inline constexpr double coldBelow = 5.0;
+// Litres a week and m² of tray; common practice, no source.
+inline constexpr double muchPerM2 = 12.0;
+inline constexpr double muchLessPerM2 = 9.0;
+
 void rulesOfHarvest(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 /// What to look at next; after all others, since what is due anyway needs no look.
 void rulesOfLooks(const reckoning::StackReckoning& stack, std::vector<Advice>& to);

@@ -12,11 +12,8 @@ using reckoning::StackReckoning;
 
 namespace {
 
-// °C. Growth of Eisenia ends at 36 (34 to 39) and begins at 3 (0 to 5): Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985. That
-// something is to be done from 30 and 5 on is common practice, no source.
-constexpr double hotAbove = 30.0;
+// °C. Growth of Eisenia ends at 36 (34 to 39) and begins at 3 (0 to 5): Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985.
 constexpr double deadlyAbove = 33.0;
-constexpr double coldBelow = 5.0;
 constexpr double deadlyBelow = 1.0;
 constexpr Thresholds at{0.5, 0.3};
 constexpr int ahead = 14;            ///< days

@@ -13,9 +13,6 @@ constexpr int lookWithinDays = 14;     ///< one of ten members has it full withi
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
-// Litres a week and m² of tray; common practice, no source.
-constexpr double muchPerM2 = 12.0;
-constexpr double muchLessPerM2 = 9.0;
 
 /// What is done to empty it: those who flush are told to flush.
 QString emptying(const StackReckoning& stack, const char* drain, const char* flush)

@@ -12,7 +12,6 @@ namespace {
 
 constexpr double leastWorthGiving = 0.05; ///< kg fresh; below it the tray is left alone
 constexpr int fullWithinDays = 7;
-constexpr double hotAbove = 30.0;         ///< °C, of the limit (core/reckoning/forecast.cpp)
 
 /// What may be given: one usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear
 /// this week and what fits. What was never fed has no usual amount.

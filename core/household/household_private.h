@@ -5,7 +5,7 @@
 #include "core/household/open_journal.h"
 #include "core/household/reckoner.h"
 #include "core/household/undo_history.h"
-#include "core/household/usual_of_all.h"
+#include "core/household/usual.h"
 #include "core/store/writer.h"
 
 #include <deque>

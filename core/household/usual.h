@@ -7,5 +7,6 @@ namespace tierloam::household {
 
 using reckoning::Usual;
 using reckoning::usualOf;
+using reckoning::usualOfAll;
 
 }

@@ -241,6 +241,13 @@ QString lengthText(double cm)
     return us() ? withUnit(numberText(cm / 2.54, 1), Formats::tr("in")) : withUnit(numberText(cm, 1), Formats::tr("cm"));
 }
 
+QString lengthMeant(double cm)
+{
+    if (us()) return lengthText(cm);
+    const auto isWhole = [](double value) { return value == std::round(value); };
+    return withUnit(numberText(cm, isWhole(cm) ? 0 : isWhole(10.0 * cm) ? 1 : 2), Formats::tr("cm"));
+}
+
 QString lengthBand(const reckoning::Band& cm)
 {
     const double size = us() ? 2.54 : 1.0;

@@ -43,6 +43,8 @@ QString volumeBand(const reckoning::Band& litres);
 QString volumeOf(double litres, double whole);
 /// "3.0 cm".
 QString lengthText(double cm);
+/// A threshold as it is meant, without digits that only an estimate has: "1.25 cm", "1 cm".
+QString lengthMeant(double cm);
 QString lengthBand(const reckoning::Band& cm);
 /// "21 °C".
 QString temperatureText(double celsius);

@@ -1,4 +1,4 @@
-#include "core/household/usual_of_all.h"
+#include "core/household/usual.h"
 #include "tests/core/household_fixture.h"
 
 namespace tierloam::household {

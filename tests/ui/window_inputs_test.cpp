@@ -139,6 +139,21 @@ TEST_F(Inputs, ALookForBitsTakesOne)
     EXPECT_EQ(inputs_, 1);
 }
 
+TEST_F(Inputs, AHandfulSqueezedTakesOneAndIsOfTheTrayThatWasAskedFor)
+{
+    openWith("Scullery", [](auto& stack) {
+        stack.now.slots.back().waterShare = {0.45, 0.75, 0.95};
+        stack.record.lastWater.reset();
+        stack.record.lastMoistureLook.reset();
+    });
+    clickOn("dueAnswer", advice::Code::tooDry, QStringLiteral("1 crumbles"));
+    const auto* reading = wrote<journal::Reading>();
+    ASSERT_NE(reading, nullptr);
+    EXPECT_EQ(reading->squeeze, 1);
+    EXPECT_EQ(entry_->slot, 3) << "the trays beneath are wetter";
+    EXPECT_EQ(inputs_, 1);
+}
+
 TEST_F(Inputs, ATemperatureThatIsReadTakesThree)
 {
     openWith("Scullery", [](auto& stack) { stack.now.binTempC = {31, 32, 33}; });

@@ -160,7 +160,7 @@ public:
                 journal::Reading made;
                 made.squeeze = mark;
                 const QString text[] = {DueActs::tr("1 crumbles"), DueActs::tr("2"), DueActs::tr("3 moist"), DueActs::tr("4"), DueActs::tr("5 streams")};
-                all.push_back({text[mark - 1], one(std::move(made), {}, DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text[mark - 1]))});
+                all.push_back({text[mark - 1], one(std::move(made), slotOf(*look), DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text[mark - 1]))});
             }
             break;
         default: break;

@@ -1,9 +1,0 @@
-#pragma once
-
-#include "core/household/usual.h"
-
-namespace tierloam::household {
-
-using reckoning::usualOfAll;
-
-}
