@@ -2,16 +2,21 @@
 
 #include "core/reckoning/reckon.h"
 #include "ui/common/formats.h"
+#include "ui/materials/materials_model.h"
+#include "ui/materials/materials_page.h"
+#include "ui/materials/mix_bench.h"
 #include "ui/rotation/lanes_view.h"
 #include "ui/rotation/rotation_page.h"
 #include "ui/shelf/stack_column.h"
 #include "ui/trends/trend_words.h"
 
 #include <QFileInfo>
+#include <QHeaderView>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QTableView>
 
 namespace tierloam::window {
 
@@ -203,6 +208,57 @@ TEST_F(WindowLanguages, ThreeStacksStandBesideEachOtherInEachLanguage)
         desk().shelf()->board()->setView({500, 700});
         settle();
         EXPECT_GT(desk().shelf()->board()->width(), 500) << language;
+        QCoreApplication::removeTranslator(&texts);
+    }
+}
+
+/// Of the columns that are to be read without scrolling, those that are cut at the right of what the table shows.
+QStringList cutColumns(const QTableView& table)
+{
+    using Model = materials_page::MaterialsModel;
+    QStringList cut;
+    for (const int column : {Model::name, Model::welcome, Model::ratio, Model::moisture}) {
+        const int words = table.horizontalHeader()->fontMetrics().horizontalAdvance(table.model()->headerData(column, Qt::Horizontal).toString());
+        if (table.columnViewportPosition(column) + table.columnWidth(column) > table.viewport()->width() || table.columnWidth(column) < words)
+            cut << table.model()->headerData(column, Qt::Horizontal).toString();
+    }
+    return cut;
+}
+
+TEST_F(WindowLanguages, MaterialsShowNameWelcomeRatioAndMoistureInEachLanguage)
+{
+    for (const char* language : {"de", "es", "fr", "en"}) {
+        QTranslator texts;
+        ASSERT_TRUE(texts.load(QStringLiteral("tierloam_") % QString::fromLatin1(language), QFileInfo{QStringLiteral(TIERLOAM_PROGRAM)}.absolutePath())) << language;
+        QLocale::setDefault(QLocale{QString::fromLatin1(language)});
+        QCoreApplication::installTranslator(&texts);
+        make();
+        openSample();
+        desk().showPage(Desk::Page::materials);
+        auto* page = desk().materials();
+        const bool longest = QLatin1StringView{language} == QLatin1StringView{"de"}; // words of all four
+        for (const int scale : longest ? std::vector{100, 150, 200} : std::vector{100}) {
+            if (scale != 100) {
+                theme_->setFontScale(scale);
+                theme_->apply();
+            }
+            for (const QSize size : {QSize{1000, 640}, QSize{1280, 800}}) {
+                if (scale == 200 && size.width() == 1000) continue; // there the table is scrolled to the side
+                window_->resize(size);
+                for (int n = 0; n < 4; ++n) settle();
+                ASSERT_EQ(window_->size(), size);
+                EXPECT_EQ(cutColumns(*page->table()).join(u',').toStdString(), "") << language << ' ' << scale << " % " << size.width();
+                for (const QWidget* each : page->mix()->findChildren<QWidget*>()) {
+                    const int beyond = each->isVisible() ? each->mapTo(page, QPoint{each->width(), 0}).x() - page->width() : 0;
+                    EXPECT_LE(beyond, 0) << language << ' ' << scale << " % " << size.width() << ": " << each->objectName().toStdString();
+                }
+            }
+        }
+        // What must not pass: a column as wide as the longest of names.
+        page->table()->setColumnWidth(materials_page::MaterialsModel::name, page->table()->viewport()->width());
+        EXPECT_FALSE(cutColumns(*page->table()).isEmpty());
+        theme_->setFontScale(100);
+        theme_->apply();
         QCoreApplication::removeTranslator(&texts);
     }
 }

@@ -34,6 +34,7 @@ namespace {
 constexpr auto favouritesKey = "materials/favourites";
 constexpr int leastNameLetters = 15, mostNameLetters = 27;
 constexpr int besideAtLeast = 820;  ///< px at 100 %: below it the sums stand under the table
+constexpr int sumsAtLeast = 370;    ///< px at 100 % that the sums beside the table are left, the page's margins included
 constexpr ui::ActionId sumActions[] = {ui::ActionId::sumMix, ui::ActionId::sumBedding, ui::ActionId::sumCastings, ui::ActionId::sumLeachate};
 
 /// A stack of widgets that is as high as the one shown, so that a short sum leaves no empty page under it.
@@ -384,7 +385,7 @@ void MaterialsPage::fit()
     table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
     table_->setMinimumHeight(theme_.px(beside ? 300 : 260));
     const int letter = metrics.averageCharWidth();
-    const int widths[] = {5, mostNameLetters, 11, 6, 8, 11, 12, 10, 28, 9};
+    const int widths[] = {4, mostNameLetters, 11, 6, 8, 11, 12, 10, 28, 9};
     int welcome = 0; // its three words must be read whole in every language, as each header must
     for (const auto each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no})
         welcome = std::max(welcome, metrics.horizontalAdvance(QString{ui::welcomeMark(each) % u' ' % ui::welcomeText(each)}) + theme_.px(24));
@@ -396,13 +397,16 @@ void MaterialsPage::fit()
     tellCautions();
 }
 
-/// Name, welcome, C:N and moisture are seen without scrolling: long names give way, which the card below and the tool tip say in full.
+/// Name, welcome, C:N and moisture are seen without scrolling, even if the sums beside them must be narrower, which wrap better than a table does; then
+/// long names give way, which the card below and the tool tip say in full.
 void MaterialsPage::giveNameTheRest()
 {
+    const int letter = table_->fontMetrics().averageCharWidth(), shown = table_->viewport()->width();
     int others = 0;
     for (const int c : {MaterialsModel::favourite, MaterialsModel::welcome, MaterialsModel::ratio, MaterialsModel::moisture}) others += table_->columnWidth(c);
-    const int letter = table_->fontMetrics().averageCharWidth();
-    table_->setColumnWidth(MaterialsModel::name, std::clamp(table_->viewport()->width() - others, letter * leastNameLetters, letter * mostNameLetters));
+    const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
+    left_->setMinimumWidth(beside ? std::min(others + letter * leastNameLetters + table_->width() - shown, width() - theme_.px(sumsAtLeast)) : 0);
+    table_->setColumnWidth(MaterialsModel::name, std::clamp(shown - others, letter * leastNameLetters, letter * mostNameLetters));
 }
 
 bool MaterialsPage::eventFilter(QObject* watched, QEvent* event)
