@@ -198,6 +198,7 @@ void PageHead::setTitle(const QString& title)
 void PageHead::setLine(const QString& line)
 {
     line_->setText(line);
+    line_->setVisible(!line.isEmpty());
 }
 
 void PageHead::addButton(QWidget* button)

@@ -118,9 +118,15 @@ void HandbookPage::fillList()
         item->setData(idRole, QString::fromLatin1(hit.page->id));
         if (openId() == QLatin1StringView{hit.page->id}) list_->setCurrentItem(item);
     }
-    head_->setLine(words.trimmed().isEmpty() ? tr("How each step is done, why, and the usual cautions. Everything is on this machine.")
-                                             : hits.isEmpty() ? tr("No page holds all of these words.") : tr("%n page(s) found", nullptr, static_cast<int>(hits.size())));
+    found_ = static_cast<int>(hits.size());
+    tellLine();
     filling_ = false;
+}
+
+void HandbookPage::tellLine()
+{
+    const QString usual = shown_->currentWidget() == view_ || width() >= theme_.px(besideAtLeast) ? tr("How each step is done, why, and the usual cautions. Everything is on this machine.") : QString{};
+    head_->setLine(words_->text().trimmed().isEmpty() ? usual : found_ == 0 ? tr("No page holds all of these words.") : tr("%n page(s) found", nullptr, found_));
 }
 
 void HandbookPage::open(const QString& id)
@@ -158,6 +164,7 @@ void HandbookPage::draw(const Page& page)
     stale_ = false;
     const bool asked = id == symptomsId || id == harvestId;
     shown_->setCurrentWidget(id == symptomsId ? static_cast<QWidget*>(symptoms_) : asked ? static_cast<QWidget*>(harvest_) : view_);
+    fit();
     if (!asked) view_->showPage(page, facts());
     const QStringList wanted = words_->text().simplified().split(u' ', Qt::SkipEmptyParts);
     if (!asked && !wanted.isEmpty()) view_->showWord(wanted.front());
@@ -183,6 +190,7 @@ void HandbookPage::openSymptoms(const QString& stack)
     open(QString::fromLatin1(symptomsId));
     if (!stack.isEmpty()) symptoms_->chooseStack(stack);
     symptoms_->setFocus();
+    symptoms_->showChoice();
 }
 
 void HandbookPage::openHarvest(const QString& stack)
@@ -201,7 +209,10 @@ void HandbookPage::fit()
     sides_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     side->setFixedWidth(beside ? theme_.px(230) : QWIDGETSIZE_MAX);
     side->setMinimumWidth(beside ? theme_.px(230) : 0);
-    side->setMaximumHeight(beside ? QWIDGETSIZE_MAX : std::max(theme_.px(110), height() / 4));
+    // What answers needs the room for its questions: of the list above it one row is left.
+    const int above = shown_->currentWidget() == view_ ? std::max(theme_.px(110), height() / 4) : words_->sizeHint().height() + theme_.px(44);
+    side->setMaximumHeight(beside ? QWIDGETSIZE_MAX : above);
+    tellLine();
 }
 
 void HandbookPage::showEvent(QShowEvent* event)

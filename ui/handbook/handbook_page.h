@@ -63,6 +63,7 @@ private:
     void display(const QString& id, bool now = false);
     void draw(const Page& page);
     void fit();
+    void tellLine();
     PageFacts facts() const;
 
     household::Household& household_;
@@ -81,6 +82,7 @@ private:
     qsizetype place_ = -1;
     bool stale_ = true;
     bool filling_ = false;
+    int found_ = 0;  ///< pages that hold the words searched for
 };
 
 }

@@ -97,14 +97,22 @@ void SymptomView::choose(guide::Symptom symptom)
     QMetaObject::invokeMethod(this, &SymptomView::showFirstRemedy, Qt::QueuedConnection);
 }
 
+void SymptomView::showChoice()
+{
+    QMetaObject::invokeMethod(this, [this] { bringIntoSight(chips_.front()->parentWidget()); }, Qt::QueuedConnection);
+}
+
 void SymptomView::showFirstRemedy()
 {
-    const auto* remedy = results_->findChild<QLabel*>(QStringLiteral("remedyText"));
-    if (!remedy) return;
+    if (const auto* remedy = results_->findChild<QLabel*>(QStringLiteral("remedyText"))) bringIntoSight(remedy);
+}
+
+void SymptomView::bringIntoSight(const QWidget* part)
+{
     widget()->layout()->activate();
     QCoreApplication::sendPostedEvents(widget(), QEvent::LayoutRequest);
-    const QPoint top = remedy->mapTo(widget(), QPoint{});
-    ensureVisible(0, top.y() + remedy->height(), 0, 0);
+    const QPoint top = part->mapTo(widget(), QPoint{});
+    ensureVisible(0, top.y() + part->height(), 0, 0);
     ensureVisible(0, top.y(), 0, 0);
 }
 
@@ -125,7 +133,6 @@ void SymptomView::rank()
     const reckoning::StackReckoning* now = reckoning ? reckoning->stack(stack().toStdString()) : nullptr;
     const journal::StackHistory* history = journal->replay.stack(stack().toStdString());
     note_->setVisible(symptom_.has_value() && history && !household_.readOnly());
-    results_->show();
     if (!history) {
         line_->setText(tr("There is no stack yet that anything could be wrong with."));
         return;
@@ -156,6 +163,7 @@ void SymptomView::rank()
         card->setCautions({caution});
         rows->addWidget(card);
     }
+    results_->show(); // with all that is in it, so that the place of each part is known
 }
 
 QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first)

@@ -27,6 +27,8 @@ public:
     void chooseStack(const QString& stack);
     QString stack() const;
     void choose(guide::Symptom symptom);
+    /// Scrolls to the symptoms, which lie below the edge of a small window, as soon as their place is known.
+    void showChoice();
     std::optional<guide::Symptom> symptom() const { return symptom_; }
     const std::vector<guide::Ranked>& ranked() const { return ranked_; }
     /// Journal or estimates changed.
@@ -39,6 +41,7 @@ Q_SIGNALS:
 private:
     void rank();
     void showFirstRemedy();
+    void bringIntoSight(const QWidget* part);
     QWidget* causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first);
 
     household::Household& household_;
