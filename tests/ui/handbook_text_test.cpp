@@ -14,6 +14,7 @@
 #include <QFile>
 #include <QRegularExpression>
 #include <QSet>
+#include <QXmlStreamReader>
 
 namespace tierloam::handbook {
 
@@ -39,6 +40,24 @@ bool writesANumber(const QString& text)
         bare.remove(u'{' + key + u'}');
     }
     return bare.contains(QRegularExpression{QStringLiteral("[0-9]")}) || bare.contains(u'{') || bare.contains(u'}');
+}
+
+/// What speaks of matter that no worm is in, in the four languages.
+bool speaksOfNoWorms(const QString& text)
+{
+    static const QRegularExpression words{QStringLiteral("worm-?free|(free|clear|clean) of (all |any )?worms?|without (any |the )?worms?|no worms? (is |are )?(left|remain|in)|(all|every|each) (of )?(the )?worms? (is|are|has|have|will|out|gone|leaves?|moves?)"
+                                                         "|wurmfrei|frei von würmern|ohne (alle |die )?würmer|keine? würmer? (mehr|darin|übrig|im)|kein wurm|alle würmer (sind|wandern|heraus|verlassen)"
+                                                         "|libre de lombrices|sin (las |ninguna )?lombri(z|ces)|ninguna lombriz|todas las lombrices (se|salen|están|bajan)"
+                                                         "|sans (les |aucun )?vers?\\b|exempt de vers|aucun ver\\b|tous les vers (sont|partent|quittent|descendent)"),
+                                          QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption};
+    return words.match(text).hasMatch();
+}
+
+/// Whether a text holds out matter without worms: it speaks of it and does not say that it cannot be promised.
+bool promisesNoWorms(const QString& text)
+{
+    static const QRegularExpression denial{QStringLiteral("cannot be promised|nicht versprechen|no se puede prometer|ne peut pas (le )?promettre"), QRegularExpression::CaseInsensitiveOption};
+    return speaksOfNoWorms(text) && !denial.match(text).hasMatch();
 }
 
 }
@@ -75,6 +94,35 @@ TEST(HandbookText, ShowsEachOfItsFiguresWithItsSource)
             for (const QString& key : keysIn(QString::fromUtf8(block.text))) EXPECT_TRUE(shown.contains(ui::figureText(*guide::figureWithKey(key.toStdString())))) << page.id << " " << key.toStdString();
         }
     }
+}
+
+// Every text of the program, its own and in each translation, is looked through.
+TEST(HandbookText, NoTextPromisesCastingsWithoutWorms)
+{
+    const QStringList ofTheStack{QStringLiteral("No worms in it"), QStringLiteral("Keine Würmer darin"), QStringLiteral("Sin lombrices"),
+                                 QStringLiteral("A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.")}; // what a journal lacks, not what castings are
+    for (const char* language : {"de", "es", "fr"}) {
+        QFile file{QStringLiteral(TIERLOAM_SOURCE_DIR "/resources/translations/tierloam_%1.ts").arg(QString::fromLatin1(language))};
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << language;
+        QXmlStreamReader xml{&file};
+        int texts = 0, denials = 0;
+        while (!xml.atEnd()) {
+            xml.readNext();
+            if (!xml.isStartElement() || (xml.name() != QLatin1StringView{"source"} && xml.name() != QLatin1StringView{"translation"} && xml.name() != QLatin1StringView{"numerusform"})) continue;
+            if (xml.name() == QLatin1StringView{"translation"} && xml.attributes().value(QLatin1StringView{"type"}) == QLatin1StringView{"vanished"}) continue;
+            const QString text = xml.readElementText(QXmlStreamReader::IncludeChildElements);
+            ++texts;
+            denials += speaksOfNoWorms(text) && !promisesNoWorms(text) ? 1 : 0;
+            EXPECT_TRUE(ofTheStack.contains(text) || !promisesNoWorms(text)) << language << ": " << text.toStdString();
+        }
+        EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+        EXPECT_GT(texts, 4000) << language;
+        EXPECT_GE(denials, 6) << language << ": three times in each of two languages it is said that it cannot be";
+    }
+    for (const char* promise : {"After four days the castings are free of worms.", "Castings without worms: wait a week.", "By then all worms have left.", "Nach vier Tagen ist kein Wurm mehr im Humus.", "Humus ohne Würmer",
+                                "Obtenga humus sin lombrices", "Un lombricompost sans vers"})
+        EXPECT_TRUE(promisesNoWorms(QString::fromUtf8(promise))) << promise << " must be noticed";
+    EXPECT_FALSE(promisesNoWorms(QStringLiteral("Some worms leave with the castings.")));
 }
 
 // A row that no page and no sum rests on would be a number without a use. Those of the sums are named here.
