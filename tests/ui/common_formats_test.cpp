@@ -68,6 +68,7 @@ TEST_F(Formats, RangeThatSaysNothingIsLeftOut)
 TEST_F(Formats, ValuesStayWithTheirUnitsInATextOfCore)
 {
     EXPECT_EQ(unbroken(QStringLiteral("moisture 51 %; 3.7 L of 4 L, ready 0.02 : 1")), QStringLiteral("moisture 51\u00a0%; 3.7\u00a0L of 4\u00a0L, ready 0.02\u00a0:\u00a01"));
+    EXPECT_EQ(unbroken(QStringLiteral("78 (74–82) %, 1 kg/m²; km/h, and/or")), QStringLiteral("78 (74–82)\u00a0%, 1\u00a0kg/\u2060m²; km/h, and/or"));
     EXPECT_EQ(unbroken(QStringLiteral("5 days, 3 Lifts, 2 galleries, 4 : 12")), QStringLiteral("5 days, 3 Lifts, 2 galleries, 4 : 12"));
 }
 

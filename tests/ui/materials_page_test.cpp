@@ -260,7 +260,7 @@ TEST_F(MaterialsPageTest, NeverReckonsAPottingMixBeyondAQuarter)
     page_->showSum(MaterialsPage::Sum::castings);
     type("pottingShare", text("60"));
     const QString said = page_->castings()->facts()->value(text("Potting mix"));
-    EXPECT_TRUE(said.contains(text("25 %"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(text("25\u00a0%"))) << said.toStdString();
     EXPECT_TRUE(page_->cautions()->isVisible());
 }
 
@@ -415,6 +415,24 @@ TEST_F(MaterialsPageTest, FitsANarrowWindowWithLargeLetters)
         if (!each->isVisible() || !qobject_cast<const QPushButton*>(each)) continue;
         EXPECT_LE(each->mapTo(page_.get(), QPoint{each->width(), 0}).x(), page_->width()) << each->objectName().toStdString();
     }
+    theme_.setFontScale(100);
+    theme_.apply();
+}
+
+TEST_F(MaterialsPageTest, ASumThatIsAskedForComesIntoSightInASmallWindow)
+{
+    theme_.setFontScale(150);
+    theme_.apply();
+    page_->resize(840, 520);
+    QCoreApplication::processEvents();
+    const auto* choice = child<QPushButton>("sumBedding");
+    EXPECT_TRUE(choice->visibleRegion().isEmpty()) << "it lies below the table";
+    page_->showSum(MaterialsPage::Sum::bedding);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(choice->visibleRegion(), QRegion{choice->rect()});
+    const auto* depth = page_->bedding()->findChild<QWidget*>(QStringLiteral("beddingFor"));
+    ASSERT_NE(depth, nullptr);
+    EXPECT_EQ(depth->visibleRegion().boundingRect(), depth->rect());
     theme_.setFontScale(100);
     theme_.apply();
 }

@@ -42,12 +42,12 @@ QString formatted(const guide::FigureRow& row, Format format)
 QString figureText(const guide::FigureRow& row)
 {
     using guide::FigureUnit;
-    const auto in = [&](const QString& withUnit) { return withUnit.arg(ranged(row.low, row.high)); };
+    const auto in = [&](const QString& withUnit) { return unbroken(withUnit.arg(ranged(row.low, row.high))); };
     switch (row.unit) {
     case FigureUnit::none:
     case FigureUnit::share:
         if (row.unit == FigureUnit::share)
-            return FigureWords::tr("%1 %").arg(ranged(100 * row.low, row.high ? std::optional{100 * *row.high} : std::nullopt));
+            return unbroken(FigureWords::tr("%1 %").arg(ranged(100 * row.low, row.high ? std::optional{100 * *row.high} : std::nullopt)));
         return ranged(row.low, row.high);
     case FigureUnit::kilogram: return formatted(row, massText);
     case FigureUnit::gram: return formatted(row, [](double g) { return massText(g / 1000.0); });

@@ -24,8 +24,10 @@ QString ratioNumber(double ratio)
 
 QString unbroken(QString text)
 {
-    static const QRegularExpression apart{QStringLiteral("(?<=\\d) (?=(?:: 1|%|g|kg|L|mL|cm|m²|°C|°F|oz|lb|gal|fl|in|sq|mS/cm)(?![\\w]))")};
+    static const QRegularExpression apart{QStringLiteral("(?<=[\\d)]) (?=(?:: 1|%|g|kg|L|mL|cm|m²|°C|°F|oz|lb|gal|fl|in|sq|mS/cm|kg/m²|kg/m³|g/L)(?![\\w]))")};
+    static const QRegularExpression compound{QStringLiteral("(?<=[a-zA-Z])/(?=(?:m²|m³|L|cm)(?![\\w]))")};
     text.replace(apart, QStringLiteral("\u00a0"));
+    text.replace(compound, QStringLiteral("/\u2060")); // nor a line between the two units
     return text.replace(QStringLiteral("\u00a0: 1"), QStringLiteral("\u00a0:\u00a01"));
 }
 

@@ -37,7 +37,10 @@ QLabel* say(QVBoxLayout* rows, const QString& text, ui::TextRole role, QWidget* 
     return label;
 }
 
-QString percents(const reckoning::Band& band) { return HarvestView::tr("%1 %").arg(ui::withRange(ui::numberText(band.p50, 0), ui::numberText(band.p05, 0), ui::numberText(band.p95, 0))); }
+QString percents(const reckoning::Band& band)
+{
+    return ui::unbroken(HarvestView::tr("%1 %").arg(ui::withRange(ui::numberText(band.p50, 0), ui::numberText(band.p05, 0), ui::numberText(band.p95, 0))));
+}
 
 QString yieldWords(guide::Yield::Verdict verdict)
 {

@@ -174,7 +174,7 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
     auto* title = ui::makeLabel(tr("%1 – %2", "cause, its chance").arg(causeText(cause), ui::percentText(ranked.probability)), ui::TextRole::strong, card, true);
     card->column()->addWidget(title);
     QStringList why;
-    for (const guide::Evidence& each : ranked.evidence) why << tr("%1 %2", "mark, evidence").arg(each.speaksFor ? QStringLiteral("●") : QStringLiteral("○"), evidenceText(each));
+    for (const guide::Evidence& each : ranked.evidence) why << tr("%1 %2", "mark, evidence").arg(each.speaksFor ? QStringLiteral("●") : QStringLiteral("○"), ui::unbroken(evidenceText(each)));
     if (why.isEmpty()) why << tr("%1 %2", "mark, evidence").arg(QStringLiteral("○"), tr("the journal says nothing of it"));
     auto* evidence = ui::makeLabel(why.join(u'\n'), ui::TextRole::smallMuted, card, true);
     evidence->setToolTip(tr("● speaks for this cause, ○ does not"));

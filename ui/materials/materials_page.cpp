@@ -235,6 +235,16 @@ void MaterialsPage::showSum(Sum sum)
     for (std::size_t i = 0; i < sumButtons_.size(); ++i) sumButtons_[i]->setChecked(i == static_cast<std::size_t>(sum));
     sums_->updateGeometry();
     tellCautions();
+    // Where the sums stand under the table, one that is asked for by its keys would change out of sight.
+    if (isVisible() && sides_->direction() == QBoxLayout::TopToBottom) QMetaObject::invokeMethod(this, &MaterialsPage::bringSumIntoSight, Qt::QueuedConnection);
+}
+
+void MaterialsPage::bringSumIntoSight()
+{
+    const QWidget* choices = sumButtons_.front()->parentWidget();
+    const int top = choices->mapTo(body_, QPoint{}).y(), bottom = top + choices->height() + sums_->height();
+    scroll_->ensureVisible(0, bottom, 0, 0);
+    scroll_->ensureVisible(0, top, 0, 0);
 }
 
 MaterialsPage::Sum MaterialsPage::sum() const

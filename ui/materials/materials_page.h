@@ -86,6 +86,7 @@ private:
     void refresh();
     void fit();
     void giveNameTheRest();
+    void bringSumIntoSight();
     void tellChosen();
     void tellCautions();
     void showForm(QWidget* form);
