@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QGraphicsTextItem>
 #include <QSignalSpy>
 #include <QTest>
 #include <QtCharts/QCategoryAxis>
@@ -223,6 +224,38 @@ TEST(TrendTableTest, SaysWhatTheChartDraws)
     EXPECT_EQ(table.index(todays, 2).data().toString(), valueText(Measure::drainage, series.past.back().band));
     table.setContents(Measure::processing, {}, yearOf(today));
     EXPECT_EQ(table.rowCount(), 0);
+}
+
+/// What stands beside the axes of a chart.
+QStringList axisWords(const TrendChart& chart)
+{
+    QStringList words;
+    for (const QGraphicsItem* item : chart.scene()->items()) {
+        const auto* text = qgraphicsitem_cast<const QGraphicsTextItem*>(item);
+        if (text && text->isVisible() && !text->toPlainText().isEmpty()) words << text->toPlainText();
+    }
+    return words;
+}
+
+// Where a label has less room than it needs, the axis draws dots in its place.
+TEST_F(ChartTest, EveryLabelOfAnAxisIsWrittenOutAtEachHeight)
+{
+    for (const int scale : {100, 150, 200}) {
+        theme_->setFontScale(scale);
+        theme_->apply();
+        for (const auto& [measure, top, bottom] : {std::tuple{Measure::processing, 40.0, 0.0}, {Measure::moisture, 100.0, 0.0}, {Measure::drainage, 1.5, 0.0}, {Measure::feedToCast, 1.0, 0.001}, {Measure::temperature, 30.0, -5.0}}) {
+            for (int height = 75 * scale / 100; height <= 240 * scale / 100; height += 7) {
+                chart_->resize(500, height);
+                chart_->setContents(measure, {waveOf(0, 300, today_)}, yearOf(today_), top, bottom);
+                (void)drawn();
+                const QStringList words = axisWords(*chart_);
+                EXPECT_GE(words.size(), 2) << scale << " % " << height;
+                for (const QString& each : words) EXPECT_FALSE(each.contains(QStringLiteral("..")) || each.contains(u'…')) << scale << " % " << height << " px, measure " << static_cast<int>(measure) << ": " << words.join(u' ').toStdString();
+            }
+        }
+    }
+    theme_->setFontScale(100);
+    theme_->apply();
 }
 
 }

@@ -29,6 +29,7 @@ double number(Day day)
 constexpr double wheelStep = 120;    ///< an eighth of a degree each: one notch
 constexpr double notchZoom = 0.8;
 constexpr int dragBegins = 5;        ///< px
+constexpr double labelMargin = 4;    ///< px above and below each label of an axis, in Qt Charts
 
 /// Labels are keys of a category axis: one that comes again gets an unseen mark.
 QString unlike(QString label, QStringList& used)
@@ -144,23 +145,28 @@ void TrendChart::layValueTicks()
     Labels labels;
     QStringList used;
     const auto tick = [&](double base, double shown, int decimals) { labels.emplace_back(unlike(ui::numberText(shown, decimals), used), place(base)); };
+    // The axis shares its height out evenly and writes dots where a label has less than its own height and a margin.
+    const double room = QFontMetricsF{theme_.font(ui::TextSize::small)}.height() + 2 * labelMargin + 1;
+    const int most = std::max(2, static_cast<int>(plotRect().height() / room));
     if (log) {
-        // 1, 2 and 5 of each decade where there is room, else the decades alone.
-        const double room = plotRect().height() / (std::log10(top_ / bottom_) * 5.5 * QFontMetricsF{theme_.font(ui::TextSize::small)}.height());
-        for (int decade = static_cast<int>(std::floor(std::log10(bottom_))); decade <= 2; ++decade)
-            for (const double each : {1.0, 2.0, 5.0}) {
-                if (each == 1.0 && room * 5.5 < 1.6 && decade % 2 != 0) continue; // every other decade
-                const double value = each * std::pow(10.0, decade);
-                if (value < bottom_ * 0.999 || value > top_ * 1.001 || (each != 1.0 && room < 1.0)) continue;
-                tick(value, value, std::max(0, -decade));
+        // 1, 2 and 5 of each decade where there is room, else the decades alone, else every other one, every third…
+        const auto inside = [&](double value) { return value > bottom_ * 0.999 && value < top_ * 1.001; };
+        for (int every = 0; labels.empty() || static_cast<int>(labels.size()) > most; ++every) {
+            if (every > 1 && labels.size() <= 2) break;
+            labels.clear();
+            used.clear();
+            for (int decade = static_cast<int>(std::floor(std::log10(bottom_))); decade <= 2; ++decade) {
+                if (every > 1 && decade % every != 0) continue;
+                for (const double each : {1.0, 2.0, 5.0})
+                    if (const double value = each * std::pow(10.0, decade); inside(value) && (each == 1.0 || every == 0)) tick(value, value, std::max(0, -decade));
             }
+        }
         relabel(*values_, place(bottom_) - 1, labels);
         return;
     }
-    // Three or four steps of a round number, fewer where labels would stand too close: the axis then draws none of them.
-    const double spaced = plotRect().height() / (1.6 * QFontMetricsF{theme_.font(ui::TextSize::small)}.height());
+    // Up to four steps of a round number.
     const double low = unit.shown(bottom_), high = unit.shown(top_);
-    const double rough = (high - low) / std::clamp(std::floor(spaced), 1.0, 4.0);
+    const double rough = (high - low) / std::clamp(most - 1, 1, 4);
     const double size = std::pow(10.0, std::floor(std::log10(rough)));
     double step = size;
     for (const double s : {1.0, 2.0, 2.5, 5.0, 10.0}) {
