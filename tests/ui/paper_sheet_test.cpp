@@ -1,3 +1,4 @@
+#include "tests/ui/long_texts.h"
 #include "tests/ui/paper_fixture.h"
 
 #include "core/exchange/report_html.h"
@@ -178,6 +179,36 @@ TEST_F(PaperSheet, LanguageOfThePaperIsThatOfTheProgram)
     EXPECT_EQ(usualPage().id(), QPageSize::Letter);
     for (const QImage& page : pagesOf(savedPdf(sampleSheet()))) EXPECT_EQ(page.size(), QSize(425, 550));
     QLocale::setDefault(before);
+}
+
+/// Texts of a page of HTML that were not translated, names that people gave left out.
+QStringList untranslatedIn(const QString& page)
+{
+    static const QRegularExpression word{QStringLiteral("[A-Za-z]{3,}")}, unit{QStringLiteral("^[^A-Za-z]*((kg|g|L|mL|cm|mS/cm|kg/m²|g/L|d)[^A-Za-z]*)+$")},
+        day{QStringLiteral("^([A-Z][a-z]+,? )?(\\d{1,2} )?[A-Z][a-z]{2,8}( \\d{4})?$")};
+    QStringList plain;
+    QXmlStreamReader reader{page};
+    bool style = false;
+    while (!reader.atEnd()) {
+        const auto token = reader.readNext();
+        if (token == QXmlStreamReader::StartElement) style = reader.name() == u"style";
+        if (token == QXmlStreamReader::StartElement && reader.attributes().hasAttribute(QStringLiteral("aria-label")) && !reader.attributes().value(QStringLiteral("aria-label")).contains(u'⟦'))
+            plain << reader.attributes().value(QStringLiteral("aria-label")).toString();
+        if (token != QXmlStreamReader::Characters || style) continue;
+        const QString text = reader.text().toString().simplified();
+        if (!text.contains(u'⟦') && !text.contains(u'⟧') && word.match(text).hasMatch() && !unit.match(text).hasMatch() && !day.match(text).hasMatch() && text != u"Scullery" && !text.startsWith(u"Tierloam")) plain << text;
+    }
+    return plain;
+}
+
+TEST_F(PaperSheet, EveryTextOfThePaperIsTranslated)
+{
+    tests::LongTexts texts;
+    QCoreApplication::installTranslator(&texts);
+    const QString page = html(sampleSheet());
+    QCoreApplication::removeTranslator(&texts);
+    EXPECT_EQ(untranslatedIn(page).join(QStringLiteral(" | ")).toStdString(), "");
+    EXPECT_GT(untranslatedIn(html(sampleSheet())).size(), 80) << "each is found where nothing is translated";
 }
 
 TEST_F(PaperSheet, RightToLeftIsMirroredAndStaysOnThePage)

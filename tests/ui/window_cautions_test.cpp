@@ -1,5 +1,5 @@
 // Wherever leachate, the lifting of a tray or manure is handled, the caution is in sight without scrolling: in the real window at its least size, with
-// letters of 100 to 200 %, in English and German. A label counts as seen only when all of it can be painted (sight.h).
+// letters of 100 to 200 %, in English and German, with the largest in Spanish and French too. A label counts as seen only when all of it can be painted (sight.h).
 #include "tests/ui/sight.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/forms/action_form.h"
@@ -259,7 +259,7 @@ TEST_P(AtEachSize, GuidedHarvestPanelsAndJournal)
     expectOnce(Topic::leachate, "an entry of the sump, once more");
 }
 
-INSTANTIATE_TEST_SUITE_P(OfLetters, AtEachSize, testing::Values(Letters{100, "en"}, Letters{150, "en"}, Letters{200, "en"}, Letters{100, "de"}, Letters{150, "de"}, Letters{200, "de"}));
+INSTANTIATE_TEST_SUITE_P(OfLetters, AtEachSize, testing::Values(Letters{100, "en"}, Letters{150, "en"}, Letters{200, "en"}, Letters{100, "de"}, Letters{150, "de"}, Letters{200, "de"}, Letters{200, "es"}, Letters{200, "fr"}));
 
 TEST_P(AtEachSize, AfterDrainingAtOneClick)
 {
