@@ -49,6 +49,14 @@ Shown volumeShown(double litres)
     return {1.0, v < 99.5 ? 1 : 0, Unit::L};
 }
 
+/// Of a band with its median near nothing: the unit of its upper end, or that end would have four digits.
+Shown volumeShown(const reckoning::Band& litres)
+{
+    const Shown middle = volumeShown(litres.p50);
+    const Shown upper = volumeShown(litres.p95);
+    return middle.size < upper.size && litres.p95 / middle.size >= 999.5 ? upper : middle;
+}
+
 QString shownNumber(double value, const Shown& shown)
 {
     double n = value / shown.size;
@@ -224,7 +232,7 @@ QString volumeText(double litres)
 
 QString volumeBand(const reckoning::Band& litres)
 {
-    const Shown shown = volumeShown(litres.p50);
+    const Shown shown = volumeShown(litres);
     return bandText(litres, shown, unitText(shown.unit));
 }
 
@@ -369,8 +377,15 @@ QString flowText(double litresPerWeek)
 
 QString flowBand(const reckoning::Band& litresPerWeek)
 {
-    const Shown shown = volumeShown(litresPerWeek.p50);
+    const Shown shown = volumeShown(litresPerWeek);
     return bandText(litresPerWeek, shown, Formats::tr("%1/wk").arg(unitText(shown.unit)));
+}
+
+std::pair<QString, QString> flowParts(const reckoning::Band& litresPerWeek)
+{
+    const Shown shown = volumeShown(litresPerWeek);
+    const QString low = shownNumber(litresPerWeek.p05, shown), high = shownNumber(litresPerWeek.p95, shown);
+    return {withUnit(shownNumber(litresPerWeek.p50, shown), Formats::tr("%1/wk").arg(unitText(shown.unit))), low == high ? QString{} : Formats::tr("%1–%2").arg(low, high)};
 }
 
 }

@@ -5,6 +5,8 @@
 
 #include <QString>
 
+#include <utility>
+
 /// Numbers for people, the same in advice, on pages, on paper and in notices: decimals by QLocale's default, units by the system of measures
 /// chosen. Estimates are rounded to what they are worth; what was typed is shown as typed where its unit is of that system.
 namespace tierloam::wording {
@@ -78,6 +80,8 @@ QString rateBand(const reckoning::Band& gramsPerDay);
 /// "1.3 L/wk".
 QString flowText(double litresPerWeek);
 QString flowBand(const reckoning::Band& litresPerWeek);
+/// The same as value and range, to be set apart: {"1.3 L/wk", "0.9–1.6"}; no range where both ends read alike.
+std::pair<QString, QString> flowParts(const reckoning::Band& litresPerWeek);
 /// A plain number with that many decimals; the locale's decimal mark, no thousands marks.
 QString numberText(double value, int decimals);
 /// A whole number with the locale's thousands marks, rounded to two figures when `rough`.

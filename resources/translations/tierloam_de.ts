@@ -6140,6 +6140,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%1: keine Etage ist frei; alle %n stehen.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Here stands a bar for each week&apos;s food.</source>
+        <translation>Hier steht ein Balken je Futterwoche.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of its castings.</source>
+        <translation>Hier wächst die Linie ihres Humus.</translation>
+    </message>
+    <message>
+        <source>Here falls a line until it is ready.</source>
+        <translation>Hier fällt eine Linie, bis sie reif ist.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each drain.</source>
+        <translation>Hier steht ein Balken je Ablassen.</translation>
+    </message>
+    <message>
+        <source>Here rises a line of its level.</source>
+        <translation>Hier steigt die Linie des Stands.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -6961,6 +6981,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Processing %1, dry matter. Runs into the sump %2. Colony %3.</source>
         <translation>Verarbeitung %1, Trockenmasse. Läuft in die Auffangschale: %2. Volk %3.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of what is eaten.</source>
+        <translation>Hier wächst die Linie des Verzehrten.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each drain.</source>
+        <translation>Hier steht ein Balken je Ablassen.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of the worms&apos; mass.</source>
+        <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
 <context>

@@ -6141,6 +6141,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%1: no hay bandeja libre; las %n están puestas.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Here stands a bar for each week&apos;s food.</source>
+        <translation>Aquí habrá una barra por semana de comida.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of its castings.</source>
+        <translation>Aquí crecerá la línea de su humus.</translation>
+    </message>
+    <message>
+        <source>Here falls a line until it is ready.</source>
+        <translation>Aquí bajará una línea hasta estar lista.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each drain.</source>
+        <translation>Aquí habrá una barra por drenaje.</translation>
+    </message>
+    <message>
+        <source>Here rises a line of its level.</source>
+        <translation>Aquí subirá la línea del nivel.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -6962,6 +6982,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Processing %1, dry matter. Runs into the sump %2. Colony %3.</source>
         <translation>Procesado %1, materia seca. Entra en el depósito %2. Colonia %3.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of what is eaten.</source>
+        <translation>Aquí crecerá la línea de lo comido.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each drain.</source>
+        <translation>Aquí habrá una barra por drenaje.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of the worms&apos; mass.</source>
+        <translation>Aquí crecerá la línea de su masa.</translation>
     </message>
 </context>
 <context>

@@ -6140,6 +6140,26 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>%1&#xa0;: aucun plateau libre&#xa0;; les %n sont en place.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Here stands a bar for each week&apos;s food.</source>
+        <translation>Ici, une barre par semaine de nourriture.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of its castings.</source>
+        <translation>Ici montera la courbe du lombricompost.</translation>
+    </message>
+    <message>
+        <source>Here falls a line until it is ready.</source>
+        <translation>Ici descendra une courbe jusqu&apos;à maturité.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each drain.</source>
+        <translation>Ici, une barre par vidange.</translation>
+    </message>
+    <message>
+        <source>Here rises a line of its level.</source>
+        <translation>Ici montera la courbe du niveau.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -6961,6 +6981,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Processing %1, dry matter. Runs into the sump %2. Colony %3.</source>
         <translation>Traitement %1, matière sèche. Entre dans le bac %2. Colonie %3.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of what is eaten.</source>
+        <translation>Ici, la courbe de ce qui est mangé.</translation>
+    </message>
+    <message>
+        <source>Here stands a bar for each drain.</source>
+        <translation>Ici, une barre par vidange.</translation>
+    </message>
+    <message>
+        <source>Here grows a line of the worms&apos; mass.</source>
+        <translation>Ici, la courbe de la masse des vers.</translation>
     </message>
 </context>
 <context>

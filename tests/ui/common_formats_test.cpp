@@ -4,6 +4,10 @@
 
 #include <QGuiApplication>
 #include <QLocale>
+#include <QRegularExpression>
+#include <QTextLayout>
+
+#include <algorithm>
 
 namespace tierloam::ui {
 
@@ -17,10 +21,35 @@ constexpr Day day(int year, unsigned month, unsigned dayOfMonth)
     return sys_days{std::chrono::year{year} / std::chrono::month{month} / std::chrono::day{dayOfMonth}};
 }
 
-/// No-break spaces read as blanks, so that the expected text can be typed.
+/// No-break spaces read as blanks and joiners are left out, so that the expected text can be typed.
 std::string plain(QString text)
 {
-    return text.replace(QChar{0xA0}, u' ').toStdString();
+    return text.remove(QChar{0x2060}).replace(QChar{0xA0}, u' ').toStdString();
+}
+
+/// What stands at the ends of lines, at every width in which the text could be set.
+QStringList lineEnds(const QString& text)
+{
+    QStringList ends;
+    for (int width = 10; width < 600; width += 3) {
+        QTextLayout layout{text};
+        QTextOption option;
+        option.setWrapMode(QTextOption::WordWrap);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(width);
+            if (line.textStart() + line.textLength() < text.size()) ends << text.mid(line.textStart(), line.textLength()).trimmed();
+        }
+        layout.endLayout();
+    }
+    return ends;
+}
+
+bool parted(const QString& text)
+{
+    static const QRegularExpression within{QStringLiteral("/\u2060?$|/\u2060?sq$|/\u2060?cu$|\\d$")};
+    return std::ranges::any_of(lineEnds(text), [](const QString& end) { return within.match(end).hasMatch(); });
 }
 
 class Formats : public testing::Test {
@@ -70,6 +99,32 @@ TEST_F(Formats, ValuesStayWithTheirUnitsInATextOfCore)
     EXPECT_EQ(unbroken(QStringLiteral("moisture 51 %; 3.7 L of 4 L, ready 0.02 : 1")), QStringLiteral("moisture 51\u00a0%; 3.7\u00a0L of 4\u00a0L, ready 0.02\u00a0:\u00a01"));
     EXPECT_EQ(unbroken(QStringLiteral("78 (74–82) %, 1 kg/m²; km/h, and/or")), QStringLiteral("78 (74–82)\u00a0%, 1\u00a0kg/\u2060m²; km/h, and/or"));
     EXPECT_EQ(unbroken(QStringLiteral("5 days, 3 Lifts, 2 galleries, 4 : 12")), QStringLiteral("5 days, 3 Lifts, 2 galleries, 4 : 12"));
+}
+
+// "0.4 L/" at the end of a line and "wk" on the next one is no unit any more.
+TEST_F(Formats, AUnitOfTwoPartsIsNeverParted)
+{
+    for (const Measures each : {Measures::metric, Measures::us}) {
+        setMeasures(each);
+        for (const QString& unit : {flowText(0.4), flowBand({0.2, 0.4, 0.6}), rateText(19), rateBand({15, 19, 26}), perAreaText(1.6), perAreaBand({1, 1.6, 2}), volumePerArea(12), bulkText(420), strengthText(2.1),
+                                    strengthBand({1, 2.1, 3})}) {
+            const QString text = QStringLiteral("Nothing was drained in this time. To be expected: ") + unit + QStringLiteral(" of dry matter.");
+            EXPECT_FALSE(parted(text)) << unit.toStdString();
+            EXPECT_TRUE(parted(QString{text}.remove(QChar{0x2060}).replace(QChar{0xA0}, u' '))) << unit.toStdString() << ": what must be found";
+        }
+    }
+    EXPECT_FALSE(parted(unbroken(QStringLiteral("More than 12 L/m² ran out in a week; at 2.6 mS/cm it is strong, at 3 gal/L weak."))));
+    EXPECT_TRUE(unbroken(QStringLiteral("and/or, kg/m")).contains(QStringLiteral("d/o"))) << "words are left alone";
+}
+
+TEST_F(Formats, ANarrowMiddleTakesTheUnitOfItsWideRange)
+{
+    use("en_GB");
+    EXPECT_EQ(plain(flowBand({0.0, 0.039, 1.905})), "0.0 L/wk (0.0–1.9)");
+    EXPECT_EQ(plain(flowBand({0.01, 0.039, 0.09})), "39 mL/wk (10–90)");
+    const auto [value, range] = flowParts({0.0, 0.039, 1.905});
+    EXPECT_EQ(plain(value % u'|' % range), "0.0 L/wk|0.0–1.9");
+    EXPECT_TRUE(flowParts({0.5, 0.5, 0.5}).second.isEmpty());
 }
 
 TEST_F(Formats, DecimalMarkFollowsTheLocale)

@@ -127,7 +127,7 @@ TEST(ShelfModel, StripsShareOneAxisAndOneScale)
         EXPECT_GT(stack.processing.points.size(), 80U);
         for (const auto& point : stack.processing.points) EXPECT_LE(point.high, stack.processing.top);
     }
-    EXPECT_EQ(stackOf(shelf, "Scullery").processing.value, QStringLiteral("31\u00a0g/d"));
+    EXPECT_EQ(stackOf(shelf, "Scullery").processing.value, QStringLiteral("31\u00a0g/\u2060d"));
 }
 
 TEST(ShelfModel, BarsAddUpWhatWasDrainedInTheirWeek)

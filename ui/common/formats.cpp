@@ -22,10 +22,17 @@ QString ratioNumber(double ratio)
 
 }
 
+QString joined(QString text)
+{
+    static const QRegularExpression stroke{QStringLiteral("(?<=[A-Za-z])/(?=[\\p{L}])")};
+    static const QRegularExpression words{QStringLiteral("(/\u2060\\p{L}+) (?=\\p{L})")}; // "lb/sq ft"
+    return text.replace(stroke, QStringLiteral("/\u2060")).replace(words, QStringLiteral("\\1\u00a0"));
+}
+
 QString unbroken(QString text)
 {
     static const QRegularExpression apart{QStringLiteral("(?<=[\\d)]) (?=(?:: 1|%|g|kg|L|mL|cm|m²|°C|°F|oz|lb|gal|fl|in|sq|mS/cm|kg/m²|kg/m³|g/L)(?![\\w]))")};
-    static const QRegularExpression compound{QStringLiteral("(?<=[a-zA-Z])/(?=(?:m²|m³|L|cm)(?![\\w]))")};
+    static const QRegularExpression compound{QStringLiteral("(?<=[a-zA-Z])/(?=(?:m²|m³|L|cm|wk)(?![\\w]))")};
     text.replace(apart, QStringLiteral("\u00a0"));
     text.replace(compound, QStringLiteral("/\u2060")); // nor a line between the two units
     return text.replace(QStringLiteral("\u00a0: 1"), QStringLiteral("\u00a0:\u00a01"));

@@ -96,6 +96,28 @@ std::vector<TimeAxis::Tick> TimeAxis::ticks(double width, const QFont& font) con
     return found;
 }
 
+bool isBare(const Strip& strip, const TimeAxis& axis)
+{
+    std::optional<Day> first, last;
+    for (const StripPoint& point : strip.points) {
+        if (point.day < axis.from || point.day > axis.to) continue;
+        if (!first) first = point.day;
+        last = point.day;
+    }
+    return !first || 10 * daysBetween(*first, *last) < daysBetween(axis.from, axis.to);
+}
+
+bool isBare(const Bars& bars, const TimeAxis& axis)
+{
+    int days = 0;
+    for (const Bars::Bar& bar : bars.bars) {
+        const int seen = daysBetween(std::max(bar.from, axis.from), std::min(bar.to, axis.to + std::chrono::days{1}));
+        if (seen > 0 && bar.measured) return false;
+        if (seen > 0 && bar.expected) days += seen;
+    }
+    return 10 * days < daysBetween(axis.from, axis.to);
+}
+
 double stripHeight(const Type& type, double roomy) { return std::ceil(lineHeight(type.small) * (2.2 + 1.3 * std::clamp(roomy, 0.0, 1.0))); }
 double axisHeight(const Type& type) { return lineHeight(type.small) + 4; }
 
@@ -118,6 +140,22 @@ double Strip::yOf(double at, const QRectF& plot) const
 }
 
 namespace {
+
+/// In the blank part of the plot, which ends at the first thing drawn; on two lines where the plot is high enough.
+bool drawNothing(QPainter& painter, const QRectF& plot, double until, const QString& text, const Palette& palette, const Type& type)
+{
+    if (text.isEmpty()) return true;
+    const double line = lineHeight(type.small);
+    QRectF room{plot.left() + 2, plot.top(), std::min(until, plot.right()) - plot.left() - 8, plot.height()};
+    const double height = wrappedHeight(type.small, text, room.width());
+    if (height <= line || height > plot.height()) {
+        room.setTop(std::max(plot.top() - 1, plot.center().y() - line / 2));
+        return drawLine(painter, room, text, type.small, palette.mutedInk);
+    }
+    room.setTop(plot.center().y() - height / 2);
+    drawWrapped(painter, room, text, type.small, palette.mutedInk);
+    return true;
+}
 
 void drawLevel(QPainter& painter, const QRectF& plot, const Strip& strip, const Palette& palette, const Type& type)
 {
@@ -163,7 +201,7 @@ bool drawStrip(QPainter& painter, const QRectF& room, const Strip& strip, const 
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    const bool fits = drawHead(painter, room, strip.title, strip.value, strip.range, palette, type);
+    bool fits = drawHead(painter, room, strip.title, strip.value, strip.range, palette, type);
     const QRectF plot = plotOf(room, type);
     drawFuture(painter, plot, axis, palette);
     Lines past, ahead;
@@ -182,6 +220,8 @@ bool drawStrip(QPainter& painter, const QRectF& room, const Strip& strip, const 
     past.draw(painter, strip, false, palette);
     ahead.draw(painter, strip, true, palette);
     drawLevel(painter, plot, strip, palette, type);
+    const bool besideIt = isBare(strip, axis) && !past.middle.isEmpty();
+    fits &= drawNothing(painter, plot, besideIt ? past.middle.front().x() : plot.right(), strip.nothing, palette, type);
     drawBase(painter, plot, axis, palette);
     painter.restore();
     return fits;
@@ -191,13 +231,15 @@ bool drawBars(QPainter& painter, const QRectF& room, const Bars& bars, const Tim
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    const bool fits = drawHead(painter, room, bars.title, bars.value, bars.range, palette, type);
+    bool fits = drawHead(painter, room, bars.title, bars.value, bars.range, palette, type);
     const QRectF plot = plotOf(room, type);
     drawFuture(painter, plot, axis, palette);
+    double first = plot.right();
     for (const Bars::Bar& bar : bars.bars) {
         const double from = std::max(axis.xOf(bar.from, plot), plot.left()), to = std::min(axis.xOf(bar.to, plot), plot.right());
         if (to - from < 0.5) continue;
         const double gap = std::min(2.0, (to - from) * 0.2);
+        if (bar.measured || bar.expected) first = std::min(first, from);
         const auto y = [&](double value) { return plot.bottom() - plot.height() * std::clamp(value / bars.top, 0.0, 1.0); };
         if (bar.measured) {
             painter.setPen(Qt::NoPen);
@@ -209,6 +251,7 @@ bool drawBars(QPainter& painter, const QRectF& room, const Bars& bars, const Tim
             painter.drawLine(QPointF{from + gap / 2, y(*bar.expected)}, QPointF{to - gap / 2, y(*bar.expected)});
         }
     }
+    fits &= drawNothing(painter, plot, first, bars.nothing, palette, type);
     drawBase(painter, plot, axis, palette);
     painter.restore();
     return fits;

@@ -39,6 +39,7 @@ struct Strip {
     double bottom = 0;                ///< value at the lower edge; on a log axis above 0
     bool log = false;                 ///< equal ratios are equally far apart
     struct Level { double value = 0; QString name; };
+    QString nothing;                  ///< what will stand here, said in a plot in which nothing is to be seen yet
     std::optional<Level> level;       ///< a value that matters, as a dotted line across with its name: "ready", "full"
     QColor colour;
 
@@ -55,14 +56,20 @@ struct Bars {
     };
     std::vector<Bar> bars;
     double top = 1;
+    QString nothing;                  ///< as of a strip
     QColor colour;
 };
+
+/// Whether what would be drawn takes less than a tenth of the time shown: an eye sees an empty chart. One bar that was measured is enough.
+bool isBare(const Strip& strip, const TimeAxis& axis);
+bool isBare(const Bars& bars, const TimeAxis& axis);
 
 /// Height of one strip: a line of text and its plot. `roomy` 0…1: from the least plot that can be read to a comfortable one.
 double stripHeight(const Type& type, double roomy = 0);
 double axisHeight(const Type& type);
 
-/// Both return false when title and value did not fit side by side and the title was elided (the range is left out first).
+/// Both return false when title and value did not fit side by side and the title was elided (the range is left out first), or when what
+/// is said in a bare plot did not fit.
 bool drawStrip(QPainter& painter, const QRectF& room, const Strip& strip, const TimeAxis& axis, const Palette& palette, const Type& type);
 bool drawBars(QPainter& painter, const QRectF& room, const Bars& bars, const TimeAxis& axis, const Palette& palette, const Type& type);
 void drawAxis(QPainter& painter, const QRectF& room, const TimeAxis& axis, const Palette& palette, const Type& type);

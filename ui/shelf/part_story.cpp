@@ -121,6 +121,14 @@ void addRatioWords(PartStory& story, const drawing::Strip& ratio)
     else story.chartsText = PartStories::tr("Feed-to-cast: %1. Ready at 0.10 or below.").arg(said.join(QStringLiteral("; ")));
 }
 
+/// What will stand in a chart that holds next to nothing yet: in its plot, and in words.
+template <class Chart> void sayWhatWillStand(PartStory& story, Chart& chart, const QString& text, bool unseen = false)
+{
+    if (!unseen && !drawing::isBare(chart, story.axis)) return;
+    chart.nothing = text;
+    if (!story.chartsText.contains(text)) story.chartsText += u' ' % text;
+}
+
 }
 
 PartStory trayStory(const StoryInputs& inputs, int slot)
@@ -156,6 +164,9 @@ PartStory trayStory(const StoryInputs& inputs, int slot)
         addLift(story, inputs, slot, batch, *tray);
     }
     addRatioWords(story, ratio);
+    sayWhatWillStand(story, story.bars, PartStories::tr("Here stands a bar for each week's food."));
+    sayWhatWillStand(story, castings, tray ? PartStories::tr("Here grows a line of its castings.") : PartStories::tr("The estimates are being made."));
+    sayWhatWillStand(story, ratio, tray ? PartStories::tr("Here falls a line until it is ready.") : PartStories::tr("The estimates are being made."));
     story.strips = {castings, ratio};
     if (inputs.standing.dryingSlot() == slot) {
         story.cautions.append(forms::dustCaution());
@@ -185,14 +196,12 @@ PartStory sumpStory(const StoryInputs& inputs)
     level.level = drawing::Strip::Level{capacity, PartStories::tr("full")};
     level.value = estimate ? ui::volumeText(estimate->sumpL.p50) : PartStories::tr("–");
     eachSample(inputs, story.axis, [&](const reckoning::StackEstimate& sample) { level.points.push_back(pointOf(sample.day, sample.sumpL)); });
-    story.strips = {level};
-
     story.bars = weeklyDrains(inputs.journal.entries, inputs.history, inputs.reckoning, story.axis.from, inputs.shown);
     double top = 0;
     for (const auto& bar : story.bars.bars) top = std::max({top, bar.measured.value_or(0), bar.expected.value_or(0)});
     story.bars.top = drawing::roundTop(top);
     story.bars.title = PartStories::tr("drained a week; mark: expected");
-    story.bars.value = PartStories::tr("at most %1").arg(ui::volumeText(top));
+    story.bars.value = story.bars.bars.empty() ? PartStories::tr("none") : PartStories::tr("at most %1").arg(ui::volumeText(top));
 
     QStringList last;
     for (auto step = inputs.history.steps.rbegin(); step != inputs.history.steps.rend() && last.size() < 4; ++step) {
@@ -206,6 +215,10 @@ PartStory sumpStory(const StoryInputs& inputs)
     story.facts.append({PartStories::tr("Drained last"), last.isEmpty() ? PartStories::tr("never yet") : last.join(QStringLiteral(", "))});
     story.chartsText = estimate ? PartStories::tr("Level %1 of %2. Drained last: %3.").arg(ui::volumeBand(estimate->sumpL), ui::volumeText(capacity), story.facts.back().second)
                                 : PartStories::tr("The estimates are being made.");
+    sayWhatWillStand(story, story.bars, PartStories::tr("Here stands a bar for each drain."));
+    const bool dry = std::ranges::all_of(level.points, [&](const drawing::StripPoint& point) { return point.middle < 0.05 * level.top; }); // a line along the bottom
+    sayWhatWillStand(story, level, estimate ? PartStories::tr("Here rises a line of its level.") : PartStories::tr("The estimates are being made."), dry);
+    story.strips = {level};
     story.cautions.append(forms::leachateCaution());
     return story;
 }

@@ -80,21 +80,34 @@ void addStrips(StackModel& stack, const journal::Entries& entries, const journal
         }
     }
     const auto range = [](const QString& low, const QString& high) { return low == high ? QString{} : ShelfStrips::tr("(%1–%2)").arg(low, high); };
+    const auto sayWhatWillStand = [&](const QString& processing, const QString& drained, const QString& colony) {
+        const auto say = [&](auto& chart, const QString& text) {
+            if (!drawing::isBare(chart, axis)) return;
+            chart.nothing = text;
+            if (!stack.stripsText.contains(text)) stack.stripsText += u' ' % text;
+        };
+        say(stack.processing, processing);
+        say(stack.drained, drained);
+        say(stack.colony, colony);
+    };
     if (!onShown) {
         for (QString* value : {&stack.processing.value, &stack.drained.value, &stack.colony.value}) *value = ShelfStrips::tr("–");
-        stack.stripsText = ShelfStrips::tr("The estimates are being made.");
+        const QString making = stack.stripsText = ShelfStrips::tr("The estimates are being made.");
+        sayWhatWillStand(making, making, making);
         return;
     }
     const Band& rate = onShown->processingGDryPerDay;
     const int decimals = rate.p50 < 9.95 ? 1 : 0;
     stack.processing.value = ui::rateText(rate.p50);
     stack.processing.range = range(ui::numberText(rate.p05, decimals), ui::numberText(rate.p95, decimals));
-    stack.drained.value = ui::flowText(onShown->drainedLPerWeek.p50);
-    stack.drained.range = range(ui::numberText(onShown->drainedLPerWeek.p05, 1), ui::numberText(onShown->drainedLPerWeek.p95, 1));
+    const auto [flow, flowRange] = ui::flowParts(onShown->drainedLPerWeek);
+    stack.drained.value = flow;
+    if (!flowRange.isEmpty()) stack.drained.range = ShelfStrips::tr("(%1)").arg(flowRange);
     stack.colony.value = ui::massText(onShown->colonyKg.p50);
     stack.colony.range = ShelfStrips::tr("(%1)").arg(ui::massRange(onShown->colonyKg));
     stack.stripsText = ShelfStrips::tr("Processing %1, dry matter. Runs into the sump %2. Colony %3.")
                            .arg(ui::rateBand(rate), ui::flowBand(onShown->drainedLPerWeek), ui::massBand(onShown->colonyKg));
+    sayWhatWillStand(ShelfStrips::tr("Here grows a line of what is eaten."), ShelfStrips::tr("Here stands a bar for each drain."), ShelfStrips::tr("Here grows a line of the worms' mass."));
 }
 
 void shareScales(std::vector<StackModel>& stacks)

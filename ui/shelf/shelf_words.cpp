@@ -160,7 +160,7 @@ Part sumpPart(const SumpFacts& sump)
         add(ShelfWords::tr("Runs in now"), ui::flowBand(sump.estimate->drainedLPerWeek));
         const reckoning::Band& ec = sump.estimate->leachateEc;
         const QString strength = ui::withRange(ui::numberText(ec.p50, 1), ui::numberText(ec.p05, 1), ui::numberText(ec.p95, 1));
-        add(ShelfWords::tr("Strength"), ShelfWords::tr("about %1 mS/cm").arg(strength));
+        add(ShelfWords::tr("Strength"), ui::joined(ShelfWords::tr("about %1 mS/cm").arg(strength)));
     }
     part.notes << ShelfWords::tr("A few worms in the sump are normal: put them back.");
     return part;

@@ -97,7 +97,7 @@ void MeasureSection::setContents(Contents contents, const Period& view)
     view_ = view;
     const auto& series = contents_.series;
     nothing_->setVisible(series.empty());
-    nothing_->setText(contents_.anyStack ? tr("No stack is chosen. Choose one above, and its chart stands here.") : sentenceOf(measure_, {}, contents_.period, true));
+    nothing_->setText(contents_.anyStack && series.empty() ? tr("No stack is chosen. Choose one above, and its chart stands here.") : sentenceOf(measure_, {}, contents_.period, contents_.reckoned || !contents_.anyStack));
     table_->setVisible(contents_.table && !series.empty());
     charts_->setVisible(!contents_.table && !series.empty());
     fillKey();
@@ -165,6 +165,9 @@ void MeasureSection::tellView()
     if (contents_.table) {
         model_->setContents(measure_, seenSeries(), view_);
         table_->setFixedHeight(theme_.px(260));
+        const bool some = model_->rowCount() > 0;
+        table_->setVisible(some && !contents_.series.empty());
+        nothing_->setVisible(!some || contents_.series.empty());
         return;
     }
     const std::vector<SeenChart> all = seen();

@@ -108,7 +108,7 @@ AxisUnit axisUnit(Measure measure)
 {
     const bool us = ui::measures() == ui::Measures::us;
     switch (measure) {
-    case Measure::processing: return us ? AxisUnit{0.001 / inBaseUnit(Unit::oz), TrendWords::tr("oz/d")} : AxisUnit{1.0, TrendWords::tr("g/d")};
+    case Measure::processing: return us ? AxisUnit{0.001 / inBaseUnit(Unit::oz), ui::joined(TrendWords::tr("oz/d"))} : AxisUnit{1.0, ui::joined(TrendWords::tr("g/d"))};
     case Measure::drainage: return us ? AxisUnit{1.0 / inBaseUnit(Unit::gal), TrendWords::tr("gal")} : AxisUnit{1.0, TrendWords::tr("L")};
     case Measure::colony: return us ? AxisUnit{1.0 / inBaseUnit(Unit::lb), TrendWords::tr("lb")} : AxisUnit{1.0, TrendWords::tr("kg")};
     case Measure::temperature: return us ? AxisUnit{1.8, TrendWords::tr("°F"), 32.0} : AxisUnit{1.0, TrendWords::tr("°C")};
