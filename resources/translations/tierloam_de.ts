@@ -12803,6 +12803,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>what is asked, an answer</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Up and Down go from line to line, Home and End to the first and the last one</source>
+        <translation>Auf und Ab gehen von Zeile zu Zeile, Pos1 und Ende zur ersten und zur letzten</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>

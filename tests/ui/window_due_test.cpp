@@ -7,6 +7,7 @@
 
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSet>
 
 namespace tierloam::window {
 namespace {
@@ -138,6 +139,73 @@ TEST_F(Due, OfVeryManyLinesThoseFarDownAreMadeAsOneScrolls)
     settled();
     EXPECT_EQ(made(), all);
     EXPECT_EQ(desk().due()->count(), all);
+}
+
+/// Every line can be reached and read from the keyboard alone, though most are not made when one begins.
+TEST_F(Due, HundredsOfLinesAreReachedByArrowKeysAndByTabAlone)
+{
+    estimates_ = tests::sampleReckoning(240);
+    openSample();
+    settled();
+    const int all = desk().due()->count();
+    const auto made = [this] { return static_cast<int>(desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton")).size()); };
+    const auto lineAt = [] { return QApplication::focusWidget() ? QApplication::focusWidget()->property("line").toString() : QString{}; };
+    const auto inSight = [this] {
+        const QWidget* at = QApplication::focusWidget();
+        const QWidget* port = desk().due()->findChild<QScrollArea*>(QStringLiteral("dueScroll"))->viewport();
+        return at && QRect{QPoint{}, port->size()}.contains(QRect{at->mapTo(port, QPoint{}), at->size()});
+    };
+    const auto toList = [this] {
+        press("F6");
+        settled();
+    };
+    toList();
+    ASSERT_LE(made(), all / 2);
+    QStringList met{lineAt()};
+    for (int step = 1; step < all + 5; ++step) {
+        press("Down");
+        settled();
+        if (lineAt() == met.back()) break; // the end
+        ASSERT_TRUE(inSight()) << step;
+        met << lineAt();
+    }
+    EXPECT_EQ(met.size(), all);
+    EXPECT_EQ(QSet<QString>(met.begin(), met.end()).size(), all) << "each once";
+    press("Up");
+    settled();
+    EXPECT_EQ(lineAt(), met[all - 2]);
+    press("Home");
+    settled();
+    EXPECT_EQ(lineAt(), met.front());
+    EXPECT_TRUE(inSight());
+
+    estimates_ = tests::sampleReckoning(240);
+    make();
+    ASSERT_TRUE(window_->openFile(path(QStringLiteral("mill.tierloam"))));
+    show();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoning() != nullptr; }, patience));
+    settled();
+    toList();
+    ASSERT_LE(made(), all / 2);
+    press("End");
+    settled();
+    EXPECT_EQ(lineAt(), met.back());
+    EXPECT_TRUE(inSight());
+
+    make();
+    ASSERT_TRUE(window_->openFile(path(QStringLiteral("mill.tierloam"))));
+    show();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoning() != nullptr; }, patience));
+    settled();
+    toList();
+    ASSERT_LE(made(), all / 2);
+    QSet<QString> tabbed;
+    for (int presses = 0; presses < 12 * all && desk().due()->isAncestorOf(QApplication::focusWidget()); ++presses) {
+        if (QApplication::focusWidget()->objectName() == QLatin1StringView{"dueButton"}) tabbed << lineAt();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        settle();
+    }
+    EXPECT_EQ(tabbed.size(), all);
 }
 
 TEST_F(Due, TheCalendarIsWrittenFromTheWindow)

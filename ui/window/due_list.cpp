@@ -6,8 +6,10 @@
 #include "ui/common/panels.h"
 #include "ui/drawing/tray_icon.h"
 
+#include <QApplication>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
@@ -15,6 +17,7 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace tierloam::window {
@@ -114,7 +117,7 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
 {
     setProperty("due", true);
     setObjectName(QStringLiteral("dueList"));
-    ui::setAccess(this, tr("Due list"));
+    ui::setAccess(this, tr("Due list"), tr("Up and Down go from line to line, Home and End to the first and the last one"));
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(16, 14, 0, 10);
     column->setSpacing(8);
@@ -145,6 +148,8 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     // Also when the list grows or the window does. Queued: a line that asks for more while it is being scrolled to must not be laid out within that.
     connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, this, &DueList::makeMoreIfNear, Qt::QueuedConnection);
     connect(scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &DueList::makeMoreIfNear, Qt::QueuedConnection);
+    connect(scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &DueList::keepInSight, Qt::QueuedConnection);
+    for (QWidget* each : std::initializer_list<QWidget*>{scroll->viewport(), scroll->verticalScrollBar()}) each->installEventFilter(this);
     again_->setObjectName(QStringLiteral("dueAgain"));
     again_->setAccessibleDescription(tr("Shows what was put off"));
     connect(again_, &QPushButton::clicked, this, [this] { tellAll(); });
@@ -282,7 +287,48 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     button->setEnabled(!household_.readOnly());
     connect(button, &QPushButton::clicked, this, [this, advice] { Q_EMIT act(advice); });
     grid->addWidget(button, 0, 2, Qt::AlignTop);
+    for (QPushButton* each : line->findChildren<QPushButton*>()) each->installEventFilter(this);
+    lines_.push_back(line);
     return line;
+}
+
+void DueList::goToLine(std::size_t line)
+{
+    while (line >= lines_.size() && !waiting_.empty()) makeMore();
+    if (lines_.empty()) return;
+    QWidget* to = lines_[std::min(line, lines_.size() - 1)];
+    for (const char* name : {"dueButton", "dueWhy"}) { // the second is there where nothing can be written
+        auto* button = to->findChild<QPushButton*>(QString::fromLatin1(name));
+        if (!button || !button->isEnabled()) continue;
+        button->setFocus(Qt::TabFocusReason);
+        sought_ = to;
+        keepInSight();
+        return;
+    }
+}
+
+/// The line that was gone to, while it has the focus: lines just made take their places only afterwards.
+void DueList::keepInSight()
+{
+    if (sought_ && sought_->isAncestorOf(QApplication::focusWidget())) scroll_->ensureWidgetVisible(sought_, 0, theme_.px(12));
+}
+
+bool DueList::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Wheel) sought_ = nullptr; // who scrolls by hand looks elsewhere
+    const auto* key = event->type() == QEvent::KeyPress ? static_cast<QKeyEvent*>(event) : nullptr;
+    const auto* button = qobject_cast<QWidget*>(watched);
+    if (!key || !button || (key->modifiers() & ~Qt::KeypadModifier)) return QFrame::eventFilter(watched, event);
+    const auto here = std::ranges::find_if(lines_, [button](const QWidget* line) { return line->isAncestorOf(button); });
+    if (here == lines_.end()) return QFrame::eventFilter(watched, event);
+    const auto line = static_cast<std::size_t>(here - lines_.begin());
+    switch (key->key()) {
+    case Qt::Key_Down: goToLine(line + 1); return true;
+    case Qt::Key_Up: goToLine(line == 0 ? 0 : line - 1); return true;
+    case Qt::Key_Home: goToLine(0); return true;
+    case Qt::Key_End: goToLine(shown_.size() - 1); return true;
+    default: return QFrame::eventFilter(watched, event);
+    }
 }
 
 void DueList::addStack(const OfStack& stack)
@@ -328,6 +374,7 @@ void DueList::rebuild()
     }
     shown_.clear();
     waiting_.clear();
+    lines_.clear();
     rows_->addStretch(1);
     const std::vector<advice::PutOff> later = putOffs();
     int waiting = 0;

@@ -7,6 +7,7 @@
 #include "ui/window/due_acts.h"
 
 #include <QFrame>
+#include <QPointer>
 
 #include <deque>
 #include <optional>
@@ -37,6 +38,9 @@ public:
     static QString actName(const advice::Advice& advice, bool drying);
     int wantedWidth() const;
 
+    /// Up and Down go to the line before and after, making it where need be, Home and End to the first and the last.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 Q_SIGNALS:
     void act(const tierloam::advice::Advice& advice);
     /// The same with its form, for another amount or day.
@@ -62,6 +66,8 @@ private:
     void addStack(const OfStack& stack);
     void makeMore();
     void makeMoreIfNear();
+    void goToLine(std::size_t line);
+    void keepInSight();
     QWidget* makeLine(const advice::Advice& advice, int trays, bool drying);
 
     household::Household& household_;
@@ -74,6 +80,8 @@ private:
     QString explained_;              ///< key of the line whose reasons are open
     std::deque<OfStack> waiting_;    ///< whose lines are not made yet
     std::size_t made_ = 0;           ///< lines
+    QPointer<QWidget> sought_;       ///< the line that a key went to last
+    std::vector<QWidget*> lines_;    ///< those that are made, from above
     QWidget* list_;
     QScrollArea* scroll_;
     QVBoxLayout* rows_;
