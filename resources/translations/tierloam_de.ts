@@ -12807,6 +12807,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Up and Down go from line to line, Home and End to the first and the last one</source>
         <translation>Auf und Ab gehen von Zeile zu Zeile, Pos1 und Ende zur ersten und zur letzten</translation>
     </message>
+    <message>
+        <source>Urgent. </source>
+        <translation>Dringend. </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>

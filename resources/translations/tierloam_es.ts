@@ -12808,6 +12808,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Up and Down go from line to line, Home and End to the first and the last one</source>
         <translation>Arriba y Abajo van de línea en línea, Inicio y Fin a la primera y a la última</translation>
     </message>
+    <message>
+        <source>Urgent. </source>
+        <translation>Urgente. </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>

@@ -12807,6 +12807,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Up and Down go from line to line, Home and End to the first and the last one</source>
         <translation>Haut et Bas vont de ligne en ligne, Début et Fin à la première et à la dernière</translation>
     </message>
+    <message>
+        <source>Urgent. </source>
+        <translation>Urgent. </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>

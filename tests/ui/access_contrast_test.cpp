@@ -1,9 +1,12 @@
 #include "tests/ui/access_fixture.h"
 
 #include "tests/support/colour_science.h"
+#include "tests/support/sample_shelf.h"
 #include "ui/drawing/ring.h"
 #include "ui/drawing/stack_drawing.h"
 #include "ui/drawing/stack_layout.h"
+#include "ui/shelf/stack_column.h"
+#include "ui/shelf/verdict_box.h"
 
 #include <QLabel>
 #include <QPainter>
@@ -88,6 +91,81 @@ TEST_F(AccessTest, FaintWordsAreFound)
     EXPECT_LT(faint, 4.5);
     label.setStyleSheet(QStringLiteral("background: white; color: #606060;")); // 6.2
     EXPECT_GE(contrastOfText(label.grab().toImage()), 4.5);
+}
+
+TEST(WithoutColours, EachSignOfAVerdictHasAShapeOfItsOwn)
+{
+    using shelf::Sign;
+    for (const bool dark : {false, true}) {
+        const drawing::Palette palette = withoutColours(dark ? drawing::Palette::dark() : drawing::Palette::light());
+        std::vector<QImage> seen;
+        for (const Sign sign : {Sign::ready, Sign::soon, Sign::danger, Sign::drop, Sign::light, Sign::working, Sign::silent, Sign::question}) {
+            QImage image{20, 20, QImage::Format_RGB32};
+            image.fill(palette.panel);
+            QPainter painter{&image};
+            painter.setRenderHint(QPainter::Antialiasing);
+            shelf::drawSign(painter, QRectF{2, 2, 16, 16}, sign, palette.ink, palette.panel);
+            painter.end();
+            for (std::size_t other = 0; other < seen.size(); ++other) EXPECT_GE(pixelsThatDiffer(image, seen[other]), 12) << dark << ": signs " << other << " and " << seen.size();
+            seen.push_back(image);
+        }
+    }
+}
+
+// A shelf of twelve stacks and more is a grid: what the bottom tray of each is like is still seen without colours.
+TEST(WithoutColours, StacksOfAGridDifferByTheStateOfTheirTrays)
+{
+    using reckoning::TrayState;
+    const shelf::ShelfModel sample = shelf::makeShelf(tests::sampleInputs(14));
+    for (const auto mode : {ui::ThemeMode::light, ui::ThemeMode::dark}) {
+        ui::Theme theme;
+        theme.setMode(mode);
+        shelf::ShelfBoard board{theme};
+        std::vector<QImage> seen;
+        for (const TrayState state : {TrayState::working, TrayState::nearly, TrayState::ready, TrayState::overdue, TrayState::drying}) {
+            auto model = std::make_shared<shelf::ShelfModel>(sample);
+            model->stacks.front().picture.trays.front().ready = drawing::Readiness{0.85, state};
+            board.setModel(model);
+            board.setView({1100, 700});
+            board.show();
+            board.showPart({0, 0, 1100, 700});
+            QCoreApplication::processEvents();
+            ASSERT_TRUE(board.compact());
+            const QImage picture = board.columns().front()->canvas()->grab().toImage();
+            for (std::size_t other = 0; other < seen.size(); ++other) EXPECT_GE(pixelsThatDiffer(picture, seen[other]), 15) << "states " << other << " and " << seen.size();
+            seen.push_back(picture);
+        }
+    }
+}
+
+// In the due list what cannot wait has a sign beside it, not a colour alone.
+TEST_F(AccessTest, WhatCannotWaitHasASignInTheDueList)
+{
+    auto estimates = std::make_shared<reckoning::Reckoning>(*tests::sampleReckoning());
+    for (reckoning::StackReckoning& stack : estimates->stacks) stack.now.binTempC = {38, 40, 42};
+    estimates_ = estimates;
+    openSample({1440, 1400});
+    settled();
+    int urgent = 0, others = 0;
+    for (auto* button : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton"))) {
+        QWidget* mark = nullptr;
+        for (QWidget* each : button->parentWidget()->findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
+            if (each->objectName() == QLatin1StringView{"dueMark"}) mark = each;
+        ASSERT_NE(mark, nullptr);
+        // The lines come in the order of the advice; what is urgent says so by its tone.
+        const bool cannotWait = button->property("tone").toString() == QLatin1StringView{"brick"};
+        const QImage picture = mark->grab(QRect{mark->width() - 13, 1, 12, 12}).toImage();
+        int dark = 0;
+        for (int y = 0; y < picture.height(); ++y)
+            for (int x = 0; x < picture.width(); ++x) dark += test::contrast(picture.pixelColor(x, y), theme_->palette().panel) >= 3.0;
+        (cannotWait ? urgent : others)++;
+        if (cannotWait) {
+            EXPECT_GE(dark, 30) << button->accessibleName().toStdString();
+            EXPECT_TRUE(button->accessibleDescription().startsWith(QStringLiteral("Urgent."))) << button->accessibleDescription().toStdString();
+        }
+    }
+    EXPECT_GE(urgent, 1);
+    EXPECT_GE(others, 1);
 }
 
 TEST(WithoutColours, EachStateOfATrayHasAShapeOfItsOwn)

@@ -119,10 +119,10 @@ TEST_F(ChartTest, NeighbouringStacksDifferByColourAndByDashes)
     for (int place = 0; place < 24; ++place) {
         const QPen here = penOf(place, theme_->palette(), 2), next = penOf(place + 1, theme_->palette(), 2);
         EXPECT_NE(here.color(), next.color());
-        EXPECT_NE(here.style(), next.style());
+        EXPECT_NE(here.dashPattern(), next.dashPattern());
         for (int other = place + 1; other < 25; ++other) {
             const QPen there = penOf(other, theme_->palette(), 2);
-            EXPECT_FALSE(here.color() == there.color() && here.style() == there.style()) << place << " and " << other;
+            EXPECT_FALSE(here.widthF() == there.widthF() && here.dashPattern() == there.dashPattern()) << place << " and " << other;
         }
     }
 }

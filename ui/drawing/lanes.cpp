@@ -28,16 +28,17 @@ void drawStay(QPainter& painter, const QRectF& bar, const Lane::Stay& stay, cons
     painter.setPen(QPen{palette.outline, 1, stay.planned ? Qt::DashLine : Qt::SolidLine});
     painter.setBrush(fill);
     painter.drawRect(bar);
-    if (stay.drying) {
+    const QColor ink = fill.lightnessF() < 0.45f ? QColor{0xFB, 0xF6, 0xEA} : QColor{0x2B, 0x24, 0x20};
+    if (stay.drying) { // seen without colours too
         painter.setPen(Qt::NoPen);
-        painter.setBrush(QBrush{palette.patternOn(fill), Qt::BDiagPattern});
+        painter.setBrush(QBrush{mixed(fill, ink, 0.6), Qt::BDiagPattern});
         painter.drawRect(bar);
     }
     const QString label = Words::tr("tray %1").arg(stay.tray);
-    const QColor ink = fill.lightnessF() < 0.45f ? QColor{0xFB, 0xF6, 0xEA} : QColor{0x2B, 0x24, 0x20};
     const QRectF words = bar.adjusted(stay.planned ? bar.height() * 0.8 : 5.0, 0, -3, 0); // clear of the mark that begins it
     const QString shown = textWidth(type.small, label) <= words.width() ? label : QString::number(stay.tray);
     if (textWidth(type.small, shown) > words.width()) return;
+    if (stay.drying) painter.fillRect(QRectF{words.left() - 2, bar.top() + 1, textWidth(type.small, shown) + 4, bar.height() - 2}, fill);
     painter.setFont(type.small);
     painter.setPen(ink);
     painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextSingleLine, shown);

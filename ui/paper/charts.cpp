@@ -79,7 +79,7 @@ private:
                 const trends::SeenChart& chart = measure.charts[i];
                 const double left = margin + (wide + gap) * static_cast<double>(i - first);
                 y_ = top;
-                if (measure.charts.size() == 1 && chart.name.isEmpty()) legend(chart, left, wide);
+                if (measure.charts.size() == 1 && chart.name.isEmpty()) legend(chart, left, wide, measure.measure == trends::Measure::drainage || measure.measure == trends::Measure::yield);
                 else words(chart.name, type_.strong, theme_.palette().ink, left, wide);
                 const bool any = std::ranges::any_of(chart.series, [](const trends::Series& one) { return !one.empty(); });
                 if (any && painter_) trends::paintChart(*painter_, {left, y_, std::floor(wide), high}, theme_, measure.measure, chart.series, view, chart.ends);
@@ -91,15 +91,20 @@ private:
     }
 
     /// A piece of each stack's line and its name, where stacks lie over each other.
-    void legend(const trends::SeenChart& chart, double left, double wide)
+    void legend(const trends::SeenChart& chart, double left, double wide, bool bars)
     {
-        const double line = drawing::lineHeight(type_.small), sample = 30 * theme_.scale();
+        const double line = drawing::lineHeight(type_.small), sample = 30 * theme_.scale(), patch = bars ? 16 * theme_.scale() : 0;
         for (const trends::Series& series : chart.series) {
             if (painter_) {
                 painter_->setPen(trends::penOf(series.place, theme_.palette(), 1.8 * theme_.scale()));
                 painter_->drawLine(QPointF{left, y_ + line / 2}, QPointF{left + sample, y_ + line / 2});
+                const QColor colour = painter_->pen().color();
+                painter_->setPen(QPen{colour, 1});
+                painter_->setBrush(trends::fillOf(series.place, colour));
+                if (bars) painter_->drawRect(QRectF{left + sample + 4, y_ + line * 0.2, patch - 5, line * 0.6});
+                painter_->setBrush(Qt::NoBrush);
             }
-            words(series.stack, type_.small, theme_.palette().ink, left + sample + 6, wide - sample - 6);
+            words(series.stack, type_.small, theme_.palette().ink, left + sample + patch + 6, wide - sample - patch - 6);
         }
     }
 

@@ -93,22 +93,28 @@ SignKey::SignKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}
 
 void SignKey::setChanged(bool changed) { changed_->setVisible(changed); }
 
-LineSample::LineSample(const ui::Theme& theme, int place, QWidget* parent) : QWidget{parent}, theme_{theme}, place_{place}
+LineSample::LineSample(const ui::Theme& theme, int place, bool bars, QWidget* parent) : QWidget{parent}, theme_{theme}, place_{place}, bars_{bars}
 {
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }
 
 QSize LineSample::sizeHint() const
 {
-    return {theme_.px(30), theme_.px(12)};
+    return {theme_.px(bars_ ? 48 : 30), theme_.px(12)};
 }
 
 void LineSample::paintEvent(QPaintEvent*)
 {
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(penOf(place_, theme_.palette(), 1.8 * theme_.scale()));
-    painter.drawLine(QPointF{1.0, height() / 2.0}, QPointF{width() - 1.0, height() / 2.0});
+    const QPen pen = penOf(place_, theme_.palette(), 1.8 * theme_.scale());
+    const double line = theme_.px(29);
+    painter.setPen(pen);
+    painter.drawLine(QPointF{1.0, height() / 2.0}, QPointF{line, height() / 2.0});
+    if (!bars_) return;
+    painter.setPen(QPen{pen.color(), 1});
+    painter.setBrush(fillOf(place_, pen.color()));
+    painter.drawRect(QRectF{line + theme_.px(4), 0.5, width() - line - theme_.px(5), height() - 1.0});
 }
 
 }

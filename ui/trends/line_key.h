@@ -25,7 +25,8 @@ class LineSample : public QWidget {
     Q_OBJECT
 
 public:
-    LineSample(const ui::Theme& theme, int place, QWidget* parent = nullptr);
+    /// With `bars` also a piece of its bars.
+    LineSample(const ui::Theme& theme, int place, bool bars, QWidget* parent = nullptr);
     QSize sizeHint() const override;
 
 protected:
@@ -34,6 +35,7 @@ protected:
 private:
     const ui::Theme& theme_;
     int place_;
+    bool bars_;
 };
 
 }

@@ -232,7 +232,7 @@ void MeasureSection::fillKey()
         auto* row = new QHBoxLayout{item};
         row->setContentsMargins(0, 0, 0, 0);
         row->setSpacing(6);
-        row->addWidget(new LineSample{theme_, series.place, item});
+        row->addWidget(new LineSample{theme_, series.place, measure_ == Measure::drainage || measure_ == Measure::yield, item});
         row->addWidget(ui::makeLabel(series.stack, ui::TextRole::small, item));
         keyReadouts_.push_back(new ReadoutLine{theme_, item});
         row->addWidget(keyReadouts_.back(), 1);

@@ -56,11 +56,22 @@ bool frequent(MarkKind kind)
 QPen penOf(int place, const drawing::Palette& p, double width)
 {
     const QColor colours[] = {p.moss, p.brick, p.water, p.amber, p.ink};
-    const Qt::PenStyle dashes[] = {Qt::SolidLine, Qt::DashLine, Qt::DashDotLine, Qt::DotLine, Qt::DashDotDotLine};
-    // Colours and dashes turn at different steps, so that 25 stacks differ by one or the other and neighbours by both.
-    QPen pen{colours[place % 5], width, dashes[(place + place / 5) % 5], Qt::RoundCap, Qt::RoundJoin};
+    // Ten ways to be broken, then the same ones wider: who sees no colours tells thirty stacks apart.
+    constexpr Qt::PenStyle styles[] = {Qt::SolidLine, Qt::DashLine, Qt::DashDotLine, Qt::DotLine};
+    static const QList<qreal> dashes[] = {{1, 2, 1, 2, 1, 7}, {10, 3}, {3, 2, 3, 7}, {10, 3, 1, 3, 1, 3, 1, 3}, {1, 6}, {3, 7}};
+    QPen pen{colours[place % 5], width * (1.0 + 1.2 * (place / 10)), styles[place % 10 % 4], Qt::RoundCap, Qt::RoundJoin};
+    if (place % 10 >= 4) {
+        pen.setDashPattern(dashes[place % 10 - 4]);
+        pen.setCapStyle(Qt::FlatCap);
+    }
     pen.setCosmetic(true);
     return pen;
+}
+
+QBrush fillOf(int place, const QColor& colour)
+{
+    constexpr Qt::BrushStyle styles[] = {Qt::SolidPattern, Qt::BDiagPattern, Qt::Dense5Pattern, Qt::HorPattern, Qt::DiagCrossPattern, Qt::FDiagPattern, Qt::VerPattern, Qt::CrossPattern};
+    return {colour, styles[place % 8]};
 }
 
 void paintSign(QPainter& painter, MarkKind kind, QPointF c, double size, const drawing::Palette& palette)
@@ -71,8 +82,12 @@ void paintSign(QPainter& painter, MarkKind kind, QPointF c, double size, const d
     painter.setPen(QPen{colour, std::max(1.0, size / 6)});
     painter.setBrush(Qt::NoBrush);
     switch (kind) {
-    case MarkKind::feed:
-    case MarkKind::water: painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r}); break;
+    case MarkKind::feed: painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r}); break;
+    case MarkKind::water: // a stroke that ends in a drop
+        painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r});
+        painter.setBrush(colour);
+        painter.drawEllipse(QPointF{c.x(), c.y() + r * 0.35}, r * 0.5, r * 0.5);
+        break;
     case MarkKind::bedding:
         painter.setBrush(palette.panel);
         painter.drawPolygon(QPolygonF{{c.x(), c.y() - r}, {c.x() + r, c.y() + r}, {c.x() - r, c.y() + r}});
@@ -379,7 +394,10 @@ void PlotLayer::paintTotals(QPainter& painter, const Series& series) const
         way << at(total.day, total.litres);
     }
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen{grouped_ ? linePen(series).color() : palette_.water, 2.4 * scale_});
+    QPen pen = linePen(series);
+    pen.setWidthF(pen.widthF() * 1.5);
+    if (!grouped_) pen.setColor(palette_.water);
+    painter.setPen(pen);
     painter.drawPolyline(way);
 }
 
@@ -403,7 +421,7 @@ void PlotLayer::paintYields(QPainter& painter) const
             }
             const QRectF bar{QPointF{left, frame_.y(yield.kg)}, QPointF{left + width, frame_.y(0)}};
             painter.setPen(QPen{colour, 1});
-            painter.setBrush(fill);
+            painter.setBrush(grouped_ ? fillOf(series.place, fill) : QBrush{fill});
             painter.drawRect(bar);
             if (!yield.expected) continue;
             const double x = std::clamp(bar.center().x(), frame_.area.left() + 4, frame_.area.right() - 4), cap = std::min(4.0 * scale_, width / 2);
@@ -436,7 +454,14 @@ void PlotLayer::paintBars(DenseInk& ink) const
                     const QPointF to = at(before + std::chrono::days{bar.days}, bar.perWeek);
                     const double gap = std::min((to.x() - from.x()) * 0.2, 2.0 * scale_);
                     const double width = (to.x() - from.x() - gap) / many;
-                    on.painter().fillRect(QRectF{from.x() + gap / 2 + place * width, to.y(), width, from.y() - to.y()}, colour);
+                    const QRectF box{from.x() + gap / 2 + place * width, to.y(), width, from.y() - to.y()};
+                    if (!grouped_ || series.place % 8 == 0) {
+                        on.painter().fillRect(box, colour);
+                        continue;
+                    }
+                    on.painter().setPen(QPen{colour, 1});
+                    on.painter().setBrush(fillOf(series.place, colour));
+                    on.painter().drawRect(box);
                 }
             });
         }
@@ -457,6 +482,12 @@ void PlotLayer::paintLogged(QPainter& painter, const Series& series) const
             high.ry() -= 1.0;
         }
         painter.drawLine(low, high);
+        if (!grouped_) continue;
+        // Of stacks over each other: with bars at both ends, above, below, at the mean, or plain.
+        const int form = series.place % 5;
+        const double reach = 2.5 * scale_;
+        for (const auto& [place, wanted] : {std::pair{high, form == 1 || form == 2}, {low, form == 1 || form == 3}, {at(span.day, span.mean), form == 4}})
+            if (wanted) painter.drawLine(place - QPointF{reach, 0}, place + QPointF{reach, 0});
     }
 }
 

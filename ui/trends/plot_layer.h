@@ -13,8 +13,10 @@ namespace tierloam::trends {
 
 class DenseInk;
 
-/// Colour and dashes of a stack among the stacks, the same in every chart; two stacks differ by both.
+/// Colour and dashes of a stack among the stacks, the same in every chart; neighbours differ by both, thirty of them by dashes and width alone.
 QPen penOf(int place, const drawing::Palette& palette, double width);
+/// What a stack's bars are filled with among those of other stacks: eight patterns.
+QBrush fillOf(int place, const QColor& colour);
 
 /// Where days and values lie in the plot area. On a log scale nothing lies below half of its bottom.
 struct Frame {

@@ -86,6 +86,7 @@ public:
     TrayMark(const ui::Theme& theme, int trays, std::optional<int> slot, ui::Tone tone, QWidget* parent)
         : QWidget{parent}, theme_{theme}, trays_{trays}, slot_{slot}, tone_{tone}
     {
+        setObjectName(QStringLiteral("dueMark"));
         setFixedSize(theme.px(24), theme.px(44));
     }
 
@@ -99,9 +100,26 @@ protected:
         icon.slot = slot_;
         icon.colour = colourOf(tone_, theme_.palette());
         drawing::drawTrayIcon(painter, rect(), icon, theme_.palette());
+        if (tone_ == ui::Tone::brick) drawUrgent(painter);
     }
 
 private:
+    /// What cannot wait has a sign of its own, not a colour alone.
+    void drawUrgent(QPainter& painter)
+    {
+        const double size = theme_.px(14);
+        const QRectF box{width() - size, 0.5, size - 1, size - 1};
+        painter.setPen(QPen{theme_.palette().panel, 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+        painter.setBrush(theme_.palette().brick);
+        const QPolygonF sign{{{box.center().x(), box.top()}, box.bottomRight(), box.bottomLeft()}};
+        painter.drawPolygon(sign);
+        painter.setPen(Qt::NoPen);
+        painter.drawPolygon(sign);
+        painter.setPen(QPen{theme_.palette().panel, 1.5 * theme_.scale(), Qt::SolidLine, Qt::FlatCap});
+        painter.drawLine(QPointF{box.center().x(), box.top() + size * 0.35}, QPointF{box.center().x(), box.top() + size * 0.65});
+        painter.drawLine(QPointF{box.center().x(), box.top() + size * 0.74}, QPointF{box.center().x(), box.top() + size * 0.86});
+    }
+
     const ui::Theme& theme_;
     int trays_;
     std::optional<int> slot_;
@@ -281,7 +299,8 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     auto* button = ui::makeButton(name, tone, line);
     button->setObjectName(QStringLiteral("dueButton"));
     button->setProperty("line", lineKey(advice));
-    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when));
+    const QString urgent = advice.severity == advice::Severity::urgent ? tr("Urgent. ") : QString{};
+    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), urgent + (oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when)));
     button->setToolTip(oneClick ? tr("Writes down at one click: %1").arg(oneClick->label) : tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
     button->setMinimumWidth(theme_.px(56));
     button->setEnabled(!household_.readOnly());

@@ -1,0 +1,82 @@
+// Who sees no colours: what the lanes of a year tell still differs by shape, dashes, hatching or lightness.
+#include "ui/drawing/lanes.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QImage>
+#include <QPainter>
+
+#include <cstdlib>
+#include <functional>
+
+namespace tierloam::drawing {
+namespace {
+
+using std::chrono::days;
+
+constexpr Day today{days{22400}};
+
+Lanes year()
+{
+    Lanes lanes;
+    lanes.axis = TimeAxis{today, today + days{365}, {}, {}};
+    lanes.today = today;
+    Lane lane;
+    lane.name = QStringLiteral("Porch");
+    lane.stays = {{1, 1, today, today + days{120}, 60, false, false}, {2, 2, today, today + days{200}, 10, false, false}};
+    lane.marks = {{Lane::Mark::Kind::lift, today + days{150}, false, false, {}}};
+    lanes.lanes = {lane};
+    return lanes;
+}
+
+QImage drawn(const Lanes& lanes, bool dark)
+{
+    const Palette& palette = dark ? Palette::dark() : Palette::light();
+    QImage image{700, 120, QImage::Format_RGB32};
+    image.fill(palette.panel);
+    QPainter painter{&image};
+    const Type type = Type::from(QApplication::font());
+    drawLanes(painter, lanes, layOutLanes(lanes, QRectF{0, 0, 700, 120}, type), palette, type);
+    painter.end();
+    return image;
+}
+
+/// Pixels that differ in grey by more than an eye needs.
+int differ(const QImage& a, const QImage& b)
+{
+    int count = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x) count += std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))) > 48;
+    return count;
+}
+
+}
+
+TEST(WithoutColours, EachMarkAndStateOfALaneHasAShapeOfItsOwn)
+{
+    const std::pair<const char*, std::function<void(Lane&)>> states[] = {
+        {"lift", [](Lane&) {}},
+        {"take", [](Lane& lane) { lane.marks[0].kind = Lane::Mark::Kind::take; }},
+        {"add", [](Lane& lane) { lane.marks[0].kind = Lane::Mark::Kind::add; }},
+        {"pinned", [](Lane& lane) { lane.marks[0].pinned = true; }},
+        {"with its window", [](Lane& lane) { lane.marks[0].window = Lane::Window{today + days{130}, today + days{150}, today + days{190}, false}; }},
+        {"window that stays open", [](Lane& lane) { lane.marks[0].window = Lane::Window{today + days{130}, today + days{150}, today + days{190}, true}; }},
+        {"tray in the light", [](Lane& lane) { lane.stays[0].drying = true; }},
+        {"tray planned", [](Lane& lane) { lane.stays[0].planned = true; }},
+    };
+    for (const bool dark : {false, true}) {
+        std::vector<QImage> seen;
+        for (const auto& [name, make] : states) {
+            Lanes lanes = year();
+            make(lanes.lanes[0]);
+            const QImage picture = drawn(lanes, dark);
+            for (std::size_t other = 0; other < seen.size(); ++other) EXPECT_GE(differ(picture, seen[other]), 12) << "dark " << dark << ": " << name << " and " << states[other].first;
+            seen.push_back(picture);
+        }
+        // What must be found: nothing that differs.
+        EXPECT_LT(differ(drawn(year(), dark), drawn(year(), dark)), 12);
+    }
+}
+
+}
