@@ -30,6 +30,9 @@ struct UnwrittenFeeding {
     bool operator==(const UnwrittenFeeding&) const = default;
 };
 
+/// Whether a piece of advice says to give food, or to give none.
+enum class Food { none, give, withhold };
+
 /// One thing to do or know, of one stack. `text` says what to do, `because` why in numbers; both follow the locale.
 struct Advice {
     std::string stack;
@@ -45,6 +48,7 @@ struct Advice {
     double litres = 0;               ///< of water to pour, where that is the act
     double kg = 0;                   ///< fresh, of food or paper to put in, where that is the act
     std::optional<reckoning::LookKind> look{}; ///< what is to be read, where a look is the act
+    Food food = Food::none;
 };
 
 std::string_view codeName(Code code);

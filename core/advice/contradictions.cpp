@@ -27,6 +27,7 @@ bool has(const std::vector<Advice>& all, Code code)
 bool contradict(const Advice& a, const Advice& b)
 {
     if (a.stack != b.stack) return false;
+    if ((a.food == Food::give && b.food == Food::withhold) || (b.food == Food::give && a.food == Food::withhold)) return true;
     return std::any_of(std::begin(pairs), std::end(pairs),
                        [&](const Pair& pair) { return (a.code == pair.stays && b.code == pair.goes) || (b.code == pair.stays && a.code == pair.goes); });
 }
@@ -38,8 +39,17 @@ void settleContradictions(std::vector<Advice>& all)
     std::erase_if(all, [&](const Advice& one) {
         return one.look && std::any_of(told.begin(), told.end(), [&](const Advice& other) { return !other.look && contradict(one, other); });
     });
+    // To give none stands: what is given cannot be taken back.
+    if (std::any_of(all.begin(), all.end(), [](const Advice& each) { return each.food == Food::withhold; }))
+        std::erase_if(all, [](const Advice& each) { return each.food == Food::give; });
     for (const Pair& pair : pairs)
         if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
+    // Fed once, into the tray that wants it: what is due names it, and says why it is not the highest.
+    const auto early = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::tooEarly && each.food == Food::give; });
+    const auto feed = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::feedDue || each.code == Code::hungry; });
+    if (early == all.end() || feed == all.end()) return;
+    feed->because += "; " + plain(say(QT_TRANSLATE_NOOP("Advice", "into the tray beneath the new one, which came early: %1")).arg(QString::fromStdString(early->because)));
+    all.erase(early);
 }
 
 }

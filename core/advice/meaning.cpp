@@ -13,7 +13,7 @@ Meaning meaningOf(Code code)
 {
     switch (code) {
     case Code::harvestReady:
-        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check."),
                 QT_TRANSLATE_NOOP("Advice", "The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.")};
     case Code::readyNoHurry:
         return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same."),
@@ -25,7 +25,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest."),
                 QT_TRANSLATE_NOOP("Advice", "There is no room for food, and the colony goes on shrinking.")};
     case Code::addTray:
-        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check."),
                 QT_TRANSLATE_NOOP("Advice", "The tray fills to its rim and food no longer fits.")};
     case Code::tooEarly:
         return {QT_TRANSLATE_NOOP("Advice", "A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %."),
@@ -40,7 +40,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "They stop laying and shrink; some die.")};
     case Code::trayFull:
-        return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less {rim}, now or within 7 days."),
+        return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits."),
                 QT_TRANSLATE_NOOP("Advice", "Food lies against the lid, and the trays above cannot rest on it.")};
     case Code::lowCarbon:
         return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18."),

@@ -78,6 +78,7 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
     add(to, stack, Code::heat, severity, std::nullopt, then.on, what,
         say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer"))
             .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own)));
+    if (itself) to.back().food = Food::withhold;
 }
 
 void cold(const StackReckoning& stack, std::vector<Advice>& to)
@@ -90,6 +91,7 @@ void cold(const StackReckoning& stack, std::vector<Advice>& to)
                                         "water: local electrical code and a licensed electrician first")),
         say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below %4: %5"))
             .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance)));
+    to.back().food = Food::withhold;
 }
 
 }

@@ -81,21 +81,30 @@ std::optional<double> filledChance(const TrayEstimate& tray)
     return deep && worked ? std::optional{std::min(*deep, *worked)} : std::nullopt;
 }
 
-/// A tray was added while the one beneath was not filled: feed the one beneath for a while.
-void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
+/// The tray beneath one that was added while it was not filled; nullptr: none was.
+const TrayEstimate* beneathAnEarlyOne(const StackReckoning& stack)
 {
     const auto& added = stack.record.lastTrayAdded;
-    if (!added || daysBetween(*added, stack.asOf) > addedFor || stack.now.slots.size() < 2 || isDrying(stack)) return;
+    if (!added || daysBetween(*added, stack.asOf) > addedFor || stack.now.slots.size() < 2 || isDrying(stack)) return nullptr;
     const TrayEstimate& beneath = stack.now.slots[stack.now.slots.size() - 2];
     const auto chance = [batch = beneath.batch](const StackEstimate& day) -> std::optional<double> {
         const TrayEstimate* at = trayOfBatch(day, batch);
         const auto filled = at != nullptr ? filledChance(*at) : std::nullopt;
         return filled ? std::optional{1.0 - *filled} : std::nullopt;
     };
-    if (!stands(stack, chance, {1.0 - beneathFilled, 1.0 - beneathFine})) return;
+    return stands(stack, chance, {1.0 - beneathFilled, 1.0 - beneathFine}) ? &beneath : nullptr;
+}
+
+/// Feed the one beneath for a while.
+void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const TrayEstimate* found = beneathAnEarlyOne(stack);
+    if (found == nullptr) return;
+    const TrayEstimate& beneath = *found;
     add(to, stack, Code::tooEarly, Severity::hint, beneath.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed the tray beneath for now: the new one came early")),
         say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60"))
             .arg(lengthText(beneath.castingsDepthCm.p50), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50)));
+    to.back().food = Food::give;
 }
 
 QString sentence(const reckoning::Dates& dates, Day today) { return say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(whenRange(dates, today)); }
@@ -166,6 +175,13 @@ std::optional<Advice> tooEarly(const StackReckoning& stack, LifeStep step)
     case LifeStep::take: return takeTooEarly(stack);
     }
     return std::nullopt;
+}
+
+std::optional<int> slotForFood(const StackReckoning& stack)
+{
+    if (const TrayEstimate* beneath = beneathAnEarlyOne(stack)) return beneath->slot;
+    const TrayEstimate* top = trayToFeed(stack);
+    return top != nullptr ? std::optional{top->slot} : std::nullopt;
 }
 
 std::optional<LifeStep> stepDueToday(const StackReckoning& stack)

@@ -1,4 +1,6 @@
+#include "core/advice/chance.h"
 #include "core/advice/rules.h"
+#include "core/advice/too_early.h"
 #include "core/advice/words.h"
 
 #include <cmath>
@@ -12,6 +14,8 @@ namespace {
 
 constexpr double leastWorthGiving = 0.05; ///< kg fresh; below it the tray is left alone
 constexpr int fullWithinDays = 7;
+constexpr double roomAgain = 1.25;        ///< of the usual week's food
+constexpr double rimCm = 1.0;             ///< kept free under the rim
 
 /// What may be given: one usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear
 /// this week and what fits. What was never fed has no usual amount.
@@ -38,16 +42,32 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     if (stack.record.usualFeedKg > 0.0 && !borne)
         reason += say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %"))
                       .arg(usual, most, temperatureText(hotAbove));
-    add(to, stack, Code::feedDue, Severity::due, top.slot, due,
+    add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
         borne ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most) : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;
+    to.back().food = Food::give;
+}
+
+/// Raised where the usual week no longer fits, withdrawn where a quarter more does. The days before by their depth: what a centimetre under the
+/// rim takes today it took then.
+bool noRoomForAWeek(const StackReckoning& stack, const TrayEstimate& top, double room)
+{
+    const double usual = std::max(leastWorthGiving, stack.forecast.feedUsualKg);
+    const double free = stack.record.trayHeightCm - rimCm - top.depthCm;
+    const auto chanceOf = [usual](double kg) { return kg < usual ? 1.0 : std::clamp(1.0 - (kg / usual - 1.0) / (roomAgain - 1.0) * 0.5, 0.0, 0.99); };
+    const auto chance = [&](const reckoning::StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, top.batch);
+        if (at == nullptr || free <= 0.1) return std::nullopt;
+        return chanceOf(room / free * (stack.record.trayHeightCm - rimCm - at->depthCm));
+    };
+    return stands(stack, chance, {1.0, 0.5}, chanceOf(room));
 }
 
 void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
     if (!stack.forecast.roomTopTrayFreshKg) return;
     const double room = *stack.forecast.roomTopTrayFreshKg;
-    const bool fullNow = room < std::max(leastWorthGiving, stack.forecast.feedUsualKg);
+    const bool fullNow = noRoomForAWeek(stack, top, room);
     const auto& on = stack.forecast.topTrayFullOn.p50;
     const bool soon = on && *on <= stack.asOf + std::chrono::days{fullWithinDays};
     if (!fullNow && !soon) return;

@@ -1,5 +1,6 @@
 #include "core/advice/chance.h"
 #include "core/advice/rules.h"
+#include "core/advice/too_early.h"
 #include "core/advice/words.h"
 
 #include <algorithm>
@@ -53,10 +54,11 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
             .arg(percent(air), massText(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
+    if (already || stack.forecast.feedHighKg < leastWorthGiving) to.back().food = Food::withhold;
 }
 
 /// Assimilation below maintenance, because nothing lies there to be eaten.
-void hungry(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+void hungry(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const auto chance = [&](const StackEstimate& day) -> std::optional<double> {
         if (day.slots.empty() || day.binTempC == reckoning::Band{} || day.binTempC.p50 < tooColdToEat) return std::nullopt;
@@ -70,10 +72,11 @@ void hungry(const StackReckoning& stack, const TrayEstimate& top, std::vector<Ad
     const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedHighKg);
     const bool asUsual = usualIsBorne(stack) && stack.record.usualFeedKg >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
-    add(to, stack, Code::hungry, Severity::due, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostText(give)),
+    add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostText(give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
             .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), massText(stack.forecast.feedLowKg), mostText(stack.forecast.feedHighKg)));
     to.back().kg = give;
+    to.back().food = Food::give;
 }
 
 /// What is usually given, cover included, holds too little carbon. Between both thresholds the bed itself decides.
@@ -99,7 +102,7 @@ void rulesOfFood(const StackReckoning& stack, std::vector<Advice>& to)
     const TrayEstimate* top = trayToFeed(stack);
     if (top == nullptr) return;
     overfed(stack, *top, to);
-    hungry(stack, *top, to);
+    hungry(stack, to);
     lowCarbon(stack, *top, to);
 }
 

@@ -1,10 +1,10 @@
 #include "core/planning/changes.h"
 
-#include "core/model/acts.h"
 #include "core/reckoning/rotation_run.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tierloam::planning {
 
@@ -17,6 +17,12 @@ constexpr int halvings = 6;
 constexpr double mostGiven = 0.9;        ///< of a colony
 constexpr double likelyFull = 0.2;
 constexpr double dryBelow = 0.65, wateredTo = 0.95; ///< of what the tray holds
+constexpr double tareKg = 1.2;           ///< as the reckoning takes it
+constexpr std::size_t rampWeeks = 4;     ///< from one step of a feeding ramp to the next
+constexpr double rampStep = 1.1;         ///< of the amount before: less is not worth another habit
+constexpr double mostPerM2AndDay = 0.7;  ///< kg fresh; the feeding plan's
+constexpr double airLow = 0.7;           ///< of full
+constexpr double mostShortOfAir = 0.05;  ///< of the members
 constexpr int wayBackDays = 182;
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
 
@@ -41,16 +47,15 @@ std::optional<GiveAway> mostToGiveAway(const StackReckoning& stack, int days, in
         stopped = stopped || !outlook;
         return outlook ? processingOn(*outlook, outlook->days.size() - 1) : 0.0;
     };
-    best.processingThen = then(0.0);
+    best.processingUsual = best.processingThen = then(0.0);
     if (stopped) return std::nullopt;
-    if (best.processingThen < best.processingNow) return best;
     double low = 0.0;
     double high = mostGiven;
     for (int i = 0; i < halvings; ++i) {
         const double middle = 0.5 * (low + high);
         const double reached = then(middle);
         if (stopped) return std::nullopt;
-        if (reached >= best.processingNow) {
+        if (reached >= best.goal()) {
             low = middle;
             best.processingThen = reached;
         } else {
@@ -62,53 +67,106 @@ std::optional<GiveAway> mostToGiveAway(const StackReckoning& stack, int days, in
     return best;
 }
 
+namespace {
+
+/// Chances by straight lines between 5, 50 and 95 %.
+double below(const Band& band, double x)
+{
+    if (x <= band.p05) return band.p05 > 0.0 ? 0.05 * x / band.p05 : 0.0;
+    if (x < band.p50) return 0.05 + 0.45 * (x - band.p05) / (band.p50 - band.p05);
+    if (x < band.p95) return 0.5 + 0.45 * (x - band.p50) / (band.p95 - band.p50);
+    return 1.0;
+}
+
+OnReturn onReturn(const StackEstimate& then, int slot)
+{
+    OnReturn made;
+    made.hungryChance = below(then.ration, 1.0);
+    for (const TrayEstimate& tray : then.slots)
+        if (tray.slot == slot) made.dryChance = below(tray.waterShare, dryBelow);
+    return made;
+}
+
+/// What is wanting in that tray to hold 0.95 of what it can, L, by the medians.
+double wantingIn(const StackEstimate& then, int slot)
+{
+    for (const TrayEstimate& tray : then.slots) {
+        if (tray.slot != slot || tray.waterShare.p50 <= 0.0) continue;
+        const double water = std::max(tray.weightKg.p50 - tareKg, 0.0) * tray.moisturePct.p50 / 100.0;
+        return std::max(water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50), 0.0);
+    }
+    return 0.0;
+}
+
+}
+
+ChangedPlan planOf(const Absence& absence, Day from, Day to)
+{
+    ChangedPlan plan;
+    plan.away = {from, to};
+    plan.leave = ChangedPlan::Leave{from - std::chrono::days{1}, absence.feedKg, absence.waterL, absence.drainBefore};
+    return plan;
+}
+
 std::optional<Absence> prepareAbsence(const StackReckoning& stack, Day from, Day to, int threads, std::stop_token stop)
 {
     if (!stack.present || stack.present->members.stack.trays() == 0 || to < from) return std::nullopt;
     const Course& course = stack.present->course;
-    Population some = fewer(stack.present->members, members);
+    const Population some = fewer(stack.present->members, members);
     const int top = some.stack.topToFeed();
-    if (top < 0) return std::nullopt;
-    const int days = daysBetween(from, to) + 1;
-    Absence leave;
-    leave.feedKg = std::min(stack.forecast.feedHighKg, std::max(stack.forecast.feedUsualKg, stack.forecast.feedLowKg) * days / 7.0);
-    std::vector<double> wanting;
-    for (int i = 0; i < some.stack.members(); ++i) {
-        const model::MemberOf m{some.stack, i};
-        wanting.push_back(std::max(wateredTo * m.tray(top).capacity[m.lane] - m.tray(top).water[m.lane], 0.0));
-    }
-    leave.waterL = quantile(wanting, {}, 0.5);
-
+    const int gone = daysBetween(stack.asOf, from);
+    const int until = daysBetween(stack.asOf, to);
+    if (top < 0 || gone < 1 || until > outlookDays) return std::nullopt;
+    const int ahead = std::min((until + 6) / 7 * 7, outlookDays);
     Crew crew{threads};
-    // Fed and watered for it today, as the last thing before leaving.
-    const auto fresh = course.kitchen;
-    Deeds::giveWithinRoom(some.stack, top, fresh, leave.feedKg, true);
-    if (leave.waterL > 0.0) model::pour(some.stack, top, leave.waterL);
-    const int ahead = std::clamp((daysBetween(stack.asOf, to) + 6) / 7 * 7, 7, outlookDays / 7 * 7);
-    ChangedPlan plan;
-    plan.away = {stack.asOf, to};
-    const auto outlook = lookAhead(some, course, plan, crew, stop, std::max(ahead, 63));
-    const auto usual = lookAhead(fewer(stack.present->members, members), course, {}, crew, stop, std::max(ahead, 63));
-    if (!outlook || !usual) return std::nullopt;
-    const int until = course.today + daysBetween(stack.asOf, to);
-    std::vector<char> full(outlook->sumpFull.size());
-    for (std::size_t i = 0; i < full.size(); ++i) full[i] = outlook->sumpFull[i] <= until ? 1 : 0;
+    const auto usual = lookAhead(some, course, {}, crew, stop, ahead);
+    if (!usual) return std::nullopt;
+    Absence leave;
+    leave.feedKg = std::min(stack.forecast.feedHighKg, std::max(stack.forecast.feedUsualKg, stack.forecast.feedLowKg) * (until - gone + 1) / 7.0);
+    leave.waterL = wantingIn(gone <= 7 ? stack.now : usual->days[static_cast<std::size_t>((gone - 1) / 7 - 1)], top + 1);
+    const auto left = lookAhead(some, course, planOf(leave, from, to), crew, stop, ahead);
+    if (!left) return std::nullopt;
+    std::vector<char> full(left->sumpFull.size());
+    for (std::size_t i = 0; i < full.size(); ++i) full[i] = left->sumpFull[i] <= course.today + until ? 1 : 0;
     leave.drainBefore = probability(full, {}) >= likelyFull;
-    const StackEstimate& then = outlook->days[static_cast<std::size_t>(ahead / 7 - 1)];
-    // Chances by straight lines between 5, 50 and 95 %.
-    const auto below = [](const Band& band, double x) {
-        if (x <= band.p05) return band.p05 > 0.0 ? 0.05 * x / band.p05 : 0.0;
-        if (x < band.p50) return 0.05 + 0.45 * (x - band.p05) / (band.p50 - band.p05);
-        if (x < band.p95) return 0.5 + 0.45 * (x - band.p50) / (band.p95 - band.p50);
-        return 1.0;
-    };
-    leave.hungryChance = below(then.ration, 1.0);
-    for (const TrayEstimate& tray : then.slots)
-        if (tray.slot == top + 1) leave.dryChance = below(tray.waterShare, dryBelow);
-    std::vector<double> change(outlook->colonyIn60Days.size());
-    for (std::size_t i = 0; i < change.size(); ++i) change[i] = outlook->colonyIn60Days[i] - usual->colonyIn60Days[i];
-    leave.colonyChange = quantile(change, {}, 0.5);
+    const std::size_t back = std::min(static_cast<std::size_t>(ahead / 7 - 1), left->days.size() - 1);
+    leave.left = onReturn(left->days[back], top + 1);
+    leave.usual = onReturn(usual->days[back], top + 1);
     return leave;
+}
+
+ChangedPlan planOf(const WayBack& way, Day tomorrow)
+{
+    ChangedPlan plan;
+    if (way.harvest) plan.harvestOn = tomorrow;
+    if (way.newTray) plan.trayAddedOn = tomorrow;
+    plan.ramp = way.feed;
+    return plan;
+}
+
+namespace {
+
+/// What can be borne follows the colony, which is what eats it: every four weeks a step as it has grown, within the most that the trays' area takes.
+std::vector<ChangedPlan::FeedFrom> rampOf(const Outlook& outlook, Day tomorrow, double colonyNow, double high, double most)
+{
+    std::vector<ChangedPlan::FeedFrom> ramp{{tomorrow, high}};
+    for (std::size_t week = rampWeeks - 1; week < outlook.days.size(); week += rampWeeks) {
+        const double kg = std::min(high * outlook.days[week].colonyKg.p50 / std::max(colonyNow, 1e-6), most);
+        if (kg >= ramp.back().kgPerWeek * rampStep) ramp.push_back({outlook.days[week].day + std::chrono::days{1}, kg});
+    }
+    return ramp;
+}
+
+/// As the feeding plan asks for the first fortnight; later by the medians.
+bool hasAir(const Outlook& outlook)
+{
+    const auto lacking = std::count_if(outlook.leastAir.begin(), outlook.leastAir.end(), [](double air) { return air < airLow; });
+    if (static_cast<double>(lacking) > mostShortOfAir * static_cast<double>(outlook.leastAir.size())) return false;
+    return std::all_of(outlook.days.begin(), outlook.days.end(), [](const StackEstimate& week) {
+        return std::all_of(week.slots.begin(), week.slots.end(), [](const TrayEstimate& tray) { return tray.air >= airLow; });
+    });
+}
+
 }
 
 std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads, std::stop_token stop)
@@ -126,35 +184,48 @@ std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads,
     const Day tomorrow = stack.asOf + std::chrono::days{1};
     const double usual = course.care.feedKg;
     const double high = std::max(stack.forecast.feedHighKg, usual);
+    const double most = std::max(mostPerM2AndDay * 7.0 * some.stack.area * some.stack.trays(), high);
+    const double asked = std::min(way.goal / 1000.0 * 7.0 / std::max(course.kitchen.dryShare, 0.05), most); // fresh food that holds as much dry matter
     const auto reachedOn = [&](const Outlook& outlook) -> std::optional<Day> {
         for (const StackEstimate& week : outlook.days)
             if (week.processingGDryPerDay.p50 >= way.goal) return week.day;
         return std::nullopt;
     };
     bool first = true;
+    // A later way has to be sooner: of ways that are as short, the one with the least to do stands.
+    const auto follow = [&](WayBack tried) -> std::optional<Outlook> {
+        auto outlook = lookAhead(some, course, planOf(tried, tomorrow), crew, stop, wayBackDays);
+        if (!outlook) return std::nullopt;
+        const auto on = reachedOn(*outlook);
+        if (first) way.asItIs = on;
+        if (first || (on && (!way.on || *on < *way.on) && hasAir(*outlook))) {
+            way.on = on;
+            way.harvest = tried.harvest;
+            way.newTray = tried.newTray;
+            way.feed = std::move(tried.feed);
+        }
+        first = false;
+        return outlook;
+    };
     for (const bool harvest : {false, true}) {
         if (harvest && some.stack.trays() < 2) continue;
         for (const bool tray : {false, true}) {
             if (tray && stack.record.spareTrays <= 0 && !harvest) continue;
-            for (const double feed : {usual, std::min(1.5 * usual, high), high}) {
-                ChangedPlan plan;
-                if (harvest) plan.harvestOn = tomorrow;
-                if (tray) plan.trayAddedOn = tomorrow;
-                if (feed != usual) plan.feedKgPerWeek = feed;
-                const auto outlook = lookAhead(some, course, plan, crew, stop, wayBackDays);
+            WayBack tried;
+            tried.harvest = harvest;
+            tried.newTray = tray;
+            // This week's limit is that of the trays as they stand; with a new one or one less, air alone bounds what the goal asks for.
+            const double up = harvest || tray ? std::max(high, asked) : high;
+            const double start = std::max(high, std::min(up, asked * stack.now.processingGDryPerDay.p50 / way.goal));
+            std::set<double> amounts{usual, std::min(1.5 * usual, up), high, up};
+            std::optional<Outlook> outlook;
+            for (const double feed : amounts) {
+                tried.feed = {{tomorrow, feed}};
+                outlook = follow(tried);
                 if (!outlook) return std::nullopt;
-                const auto on = reachedOn(*outlook);
-                if (first) {
-                    way.asItIs = way.on = on;
-                    way.feedKgPerWeek = usual;
-                    first = false;
-                } else if (on && (!way.on || *on < *way.on)) {
-                    way.on = on;
-                    way.harvest = harvest;
-                    way.newTray = tray;
-                    way.feedKgPerWeek = feed;
-                }
             }
+            tried.feed = rampOf(*outlook, tomorrow, stack.now.colonyKg.p50, start, most);
+            if (tried.feed.size() > 1 && !follow(tried)) return std::nullopt;
         }
     }
     return way;

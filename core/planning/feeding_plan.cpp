@@ -1,5 +1,7 @@
 #include "core/planning/feeding_plan.h"
 
+#include "core/advice/too_early.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -26,11 +28,12 @@ TrayWater waterOf(const reckoning::TrayEstimate& tray)
     return {water, tray.waterShare.p50 > 0.0 ? water / tray.waterShare.p50 : water};
 }
 
+/// The one that the due list names too.
 const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning& stack)
 {
-    for (auto tray = stack.now.slots.rbegin(); tray != stack.now.slots.rend(); ++tray)
-        if (tray->state != reckoning::TrayState::drying) return &*tray;
-    return nullptr;
+    const auto slot = advice::slotForFood(stack);
+    const auto tray = std::find_if(stack.now.slots.begin(), stack.now.slots.end(), [&](const reckoning::TrayEstimate& each) { return each.slot == slot; });
+    return tray != stack.now.slots.end() ? &*tray : nullptr;
 }
 
 }

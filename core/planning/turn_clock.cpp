@@ -1,6 +1,7 @@
 #include "core/planning/turn_clock.h"
 
 #include "core/model/acts.h"
+#include "core/planning/year_plan.h"
 #include "core/reckoning/rotation_run.h"
 
 #include <algorithm>
@@ -51,6 +52,59 @@ void halveBedding(model::Ensemble& stack, int slot)
             for (double& kg : block.trays[static_cast<std::size_t>(slot)].unsoftened[kind]) kg *= 0.5;
 }
 
+/// Most days first; what gains most holds the turn back.
+void settle(TurnClock& clock)
+{
+    std::stable_sort(clock.levers.begin(), clock.levers.end(), [](const Lever& a, const Lever& b) { return a.daysGained.p50 > b.daysGained.p50; });
+    if (!clock.levers.empty() && clock.levers.front().daysGained.p50 >= worthSaying) clock.limit = clock.levers.front().of;
+}
+
+/// The turn after the castings in the light are taken and their tray is laid anew: none of today's trays alone says when that is.
+std::optional<TurnClock> clockOfTheNext(const StackReckoning& stack, int threads, std::stop_token stop)
+{
+    Crew crew{threads};
+    bool stopped = false;
+    const auto courseOf = [&](const Present& present, const ChangedPlan& change, bool windows) {
+        RotationWish wish = plainWish(stack, members);
+        wish.change = change;
+        wish.windows = windows;
+        const auto course = runRotation(present, wish, crew, stop);
+        stopped = stopped || !course;
+        return course.value_or(RotationCourse{});
+    };
+    const auto nextOf = [](const RotationCourse& course) {
+        const auto next = std::find_if(course.harvests.begin(), course.harvests.end(), [](const PlannedHarvest& each) { return !each.begun; });
+        return next != course.harvests.end() ? std::optional{next->window} : std::nullopt;
+    };
+    const Present& present = *stack.present;
+    const RotationCourse base = courseOf(present, {}, true);
+    if (stopped) return std::nullopt;
+    TurnClock clock;
+    for (const PlannedHarvest& each : base.harvests)
+        if (each.begun) clock.takenOn = each.takeOn;
+    const auto usual = nextOf(base);
+    if (!usual) return clock;
+    clock.turn = {usual->early, usual->natural, usual->late};
+    const auto tried = [&](Limit of, double amount, const Present& changed, const ChangedPlan& plan) {
+        const auto turn = nextOf(courseOf(changed, plan, false));
+        const double gained = daysBetween(turn ? turn->natural : stack.asOf + std::chrono::days{outlookDays + 1}, usual->natural);
+        clock.levers.push_back({of, amount, Band{gained, gained, gained}});
+        return !stopped;
+    };
+    ChangedPlan more, warmer;
+    more.feedKgPerWeek = present.course.care.feedKg + leverFeedKg;
+    warmer.usualTemperature = present.course.surroundings.settings.temp.base() + leverWarmthK;
+    Present worms = present;
+    model::stock(worms.members.stack, worms.members.stack.topToFeed(), leverWormsKg, std::nullopt, false);
+    Present finer = present;
+    finer.course.beddingKg *= 0.5; // of the tray that is laid when the castings are taken
+    if (!tried(Limit::food, leverFeedKg, present, more) || !tried(Limit::cold, leverWarmthK, present, warmer) || !tried(Limit::worms, leverWormsKg, worms, {})
+        || !tried(Limit::bedding, 0.5, finer, {}))
+        return std::nullopt;
+    settle(clock);
+    return clock;
+}
+
 }
 
 std::optional<TurnClock> turnClock(const StackReckoning& stack, int threads, std::stop_token stop)
@@ -60,7 +114,8 @@ std::optional<TurnClock> turnClock(const StackReckoning& stack, int threads, std
     const Population some = fewer(stack.present->members, members);
     const int top = some.stack.topToFeed();
     if (top < 0) return std::nullopt;
-    const bool bottomToo = stack.record.spareTrays <= 0 && some.stack.trays() > 1;
+    if (stack.record.dryingSince) return clockOfTheNext(stack, threads, stop);
+    const bool bottomToo = stack.record.spareTrays <= 0;
     Crew crew{threads};
     const auto turnWith = [&](Population changed, const ChangedPlan& plan) -> std::optional<std::vector<int>> {
         const auto outlook = lookAhead(std::move(changed), course, plan, crew, stop, outlookDays, false);
@@ -97,8 +152,7 @@ std::optional<TurnClock> turnClock(const StackReckoning& stack, int threads, std
         model::pour(watered.stack, top, litres);
         if (!tried(Limit::water, litres, std::move(watered), {})) return std::nullopt;
     }
-    std::stable_sort(clock.levers.begin(), clock.levers.end(), [](const Lever& a, const Lever& b) { return a.daysGained.p50 > b.daysGained.p50; });
-    if (!clock.levers.empty() && clock.levers.front().daysGained.p50 >= worthSaying) clock.limit = clock.levers.front().of;
+    settle(clock);
     return clock;
 }
 

@@ -23,13 +23,15 @@ struct Lever {
 struct TurnClock {
     reckoning::Dates turn;           ///< the top tray filled and, with no tray spare, the bottom one ready
     bool has = false;                ///< half of the members have it today
+    std::optional<Day> takenOn;      ///< a tray is in the light: its castings are taken on that day, and `turn` is that of the stack as it stands then
     std::vector<Lever> levers;       ///< most days first
     Limit limit = Limit::none;       ///< of the lever that gains most, when that is at least 3 days
 };
 
 inline constexpr double leverFeedKg = 0.15, leverWarmthK = 2.0, leverWormsKg = 0.2;
 
-/// nullopt when it was stopped or the reckoning holds no members. 128 members are followed for a year, once for each lever.
+/// nullopt when it was stopped or the reckoning holds no members. 128 members are followed for a year, once for each lever; while a tray is in
+/// the light by the stack's year (rotation_run.h), the gains then being those of the day on which half of them have their turn.
 std::optional<TurnClock> turnClock(const reckoning::StackReckoning& stack, int threads, std::stop_token stop = {});
 
 }

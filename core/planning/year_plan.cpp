@@ -38,17 +38,6 @@ void shareOut(std::size_t count, int threads, const Work& work)
     help();
 }
 
-RotationWish plainWish(const StackReckoning& stack, int members)
-{
-    RotationWish wish;
-    wish.members = members;
-    wish.dryingSoFar = stack.record.daysDrying;
-    const std::optional<advice::LifeStep> due = advice::stepDueToday(stack);
-    wish.turnToday = due == advice::LifeStep::addTray || due == advice::LifeStep::lift;
-    wish.takeToday = due == advice::LifeStep::take;
-    return wish;
-}
-
 /// Harvests that are still to be put on a day; one in the light has been lifted already.
 bool isOpen(const PlannedHarvest& harvest) { return !harvest.begun; }
 
@@ -94,6 +83,17 @@ StackTurns turnsOf(const StackYear& year, const YearWishes& wishes, Day today)
     return turns;
 }
 
+}
+
+RotationWish plainWish(const StackReckoning& stack, int members)
+{
+    RotationWish wish;
+    wish.members = members;
+    wish.dryingSoFar = stack.record.daysDrying;
+    const std::optional<advice::LifeStep> due = advice::stepDueToday(stack);
+    wish.turnToday = due == advice::LifeStep::addTray || due == advice::LifeStep::lift;
+    wish.takeToday = due == advice::LifeStep::take;
+    return wish;
 }
 
 std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop)

@@ -38,6 +38,9 @@ struct YearPlan {
     int members = 0;                                      ///< of each stack that were looked at
 };
 
+/// A stack's year as it comes: what the due list calls due today is today.
+reckoning::RotationWish plainWish(const reckoning::StackReckoning& stack, int members);
+
 /// Begins today: a step that the due list calls due today stands on today, if today is a welcome day; what it does not is from tomorrow on.
 /// nullopt when it was stopped. Stacks that the reckoning holds without members (read from estimates) are left out.
 /// Up to 24 stacks are followed with 128 members each, more with 64; beyond 24 the cost is told by the days alone.

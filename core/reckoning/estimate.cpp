@@ -202,6 +202,12 @@ void PastWeek::inherit(std::span<const int> ancestors)
         }
 }
 
+void PastWeek::keep(std::size_t members)
+{
+    for (DayTotals& day : days_)
+        for (std::vector<double>& values : day.values) values.resize(std::min(values.size(), members));
+}
+
 double readyProbability(const Ensemble& stack, int slot, Weights weights)
 {
     return Reader{stack, weights, {}}.share([&](std::size_t i) { return ready(MemberOf{stack, static_cast<int>(i)}, slot); });

@@ -20,6 +20,8 @@ public:
     int gain(Total total, int days, std::vector<double>& values) const;
     /// Member i becomes what ancestors[i] was.
     void inherit(std::span<const int> ancestors);
+    /// Only the first so many members stay.
+    void keep(std::size_t members);
 
 private:
     struct DayTotals { std::array<std::vector<double>, totals> values; };

@@ -34,9 +34,20 @@ std::vector<double> perMember(const Ensemble& stack, Read read)
 
 double intoSump(const MemberOf& m) { return m.block.stack.intoSump[m.lane]; }
 
+/// The last thing before nobody comes by.
+void leaveBehind(Ensemble& stack, const Course& course, const ChangedPlan::Leave& left)
+{
+    const int top = stack.topToFeed();
+    if (top < 0) return;
+    if (left.feedKg > 0.0) Deeds::giveWithinRoom(stack, top, course.kitchen, left.feedKg, true);
+    if (left.waterL > 0.0) pour(stack, top, left.waterL);
+    if (left.drain) drain(stack, std::nullopt);
+}
+
 void deedsOf(Population& members, const Course& course, const ChangedPlan& plan, Day day, int number)
 {
     Ensemble& stack = members.stack;
+    if (plan.leave && plan.leave->on == day) leaveBehind(stack, course, *plan.leave);
     if (plan.split && plan.split->on == day) takeWormShare(stack, plan.split->share);
     if (plan.harvestOn == day && stack.trays() > 0) harvest(stack, 0, 1.0);
     if (plan.trayAddedOn == day) {
@@ -68,8 +79,10 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
 {
     Surroundings around = course.surroundings;
     if (plan.usualTemperature) around.settings.temp = celsius(*plan.usualTemperature);
-    const UsualCare care = plan.feedKgPerWeek ? careWith(course.care, *plan.feedKgPerWeek, course.kitchen) : course.care;
+    UsualCare care = plan.feedKgPerWeek ? careWith(course.care, *plan.feedKgPerWeek, course.kitchen) : course.care;
+    auto nextFeed = plan.ramp.begin();
     Ensemble& stack = members.stack;
+    if (plan.leave && plan.leave->on <= around.firstBedding + std::chrono::days{course.today}) leaveBehind(stack, course, *plan.leave);
     const std::size_t count = static_cast<std::size_t>(stack.members());
     Outlook out;
     out.sumpFull.assign(count, never);
@@ -87,6 +100,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
         const int number = course.today + step;
         const Day day = around.firstBedding + std::chrono::days{number};
         deedsOf(members, course, plan, day, number);
+        for (; nextFeed != plan.ramp.end() && nextFeed->from <= day; ++nextFeed) care = careWith(course.care, nextFeed->kgPerWeek, course.kitchen);
         const bool away = plan.away && day >= plan.away->first && day <= plan.away->second;
         if (step % 7 == 1 && !away) {
             const std::vector<char> cut = careForAWeek(stack, care);

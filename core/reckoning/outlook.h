@@ -45,7 +45,11 @@ struct ChangedPlan {
     std::optional<double> feedKgPerWeek;      ///< fresh, all foods together, in the proportions of the usual care
     std::optional<Day> trayAddedOn;           ///< with the bedding of the last one
     std::optional<Day> harvestOn;             ///< all of the bottom tray
+    struct FeedFrom { Day from; double kgPerWeek; };
+    std::vector<FeedFrom> ramp;               ///< another weekly amount from each of these days on, ascending; usual before the first
     std::optional<std::pair<Day, Day>> away;  ///< nobody feeds, waters or drains, both days included
+    struct Leave { Day on; double feedKg = 0, waterL = 0; bool drain = false; };
+    std::optional<Leave> leave;               ///< for an absence: fresh food of the kitchen, water, and the sump emptied; on a day before tomorrow: at once
     std::optional<double> usualTemperature;   ///< °C from tomorrow on
     struct Split { Day on; double share; };
     std::optional<Split> split;               ///< that share of the colony leaves

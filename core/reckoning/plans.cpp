@@ -35,12 +35,14 @@ std::optional<PlanComparison> comparePlans(const StackReckoning& stack, const Ch
     Crew crew{threads};
     const std::optional<Outlook> changed = lookAhead(present.members, present.course, plan, crew, stop);
     if (!changed) return std::nullopt;
-    PlanComparison out{figures(present, present.base), figures(present, *changed), {}, {}};
+    PlanComparison out{figures(present, present.base), figures(present, *changed), true, {}, {}};
     out.base.days = stack.forecast.days;
     const Weights weights = present.members.shares();
     const int batch = present.members.stack.shapes.front().batch;
     const int beyond = present.course.today + outlookDays + 1;
-    if (const auto then = changed->firsts.find(batch); then != changed->firsts.end()) {
+    const auto then = changed->firsts.find(batch);
+    out.bottomStays = then != changed->firsts.end();
+    if (out.bottomStays) {
         const std::vector<int>& usual = present.base.firsts.at(batch).ready;
         std::vector<double> earlier(usual.size());
         for (std::size_t i = 0; i < usual.size(); ++i) earlier[i] = std::min(usual[i], beyond) - std::min(then->second.ready[i], beyond);

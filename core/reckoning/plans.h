@@ -16,6 +16,7 @@ struct PlanFigures {
 
 struct PlanComparison {
     PlanFigures base, changed;
+    bool bottomStays = true;  ///< today's bottom tray; false: the change takes it, and of its ready date nothing is said
     Band readyEarlierByDays;  ///< member by member; negative: later. Never counts as one day beyond the horizon
     Band colonyMoreIn60Days;  ///< kg, member by member
 };

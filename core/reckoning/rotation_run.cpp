@@ -273,7 +273,7 @@ Population fewer(const Population& members, int wanted)
     some.stack.blocks.resize(kept / lanes);
     some.weights = LogWeights{kept};
     some.normalised.clear();
-    some.week = {};
+    some.week.keep(kept);
     some.ranOffBefore.resize(kept);
     some.unwritten.clear();
     for (auto& [batch, first] : some.firsts) {

@@ -20,6 +20,9 @@ constexpr double raiseAt = 0.8;
 constexpr double withdrawAt = 0.6;
 constexpr int dailyBack = 90;        ///< days before asOf with a sample each
 constexpr int overdueAfter = 30;     ///< days after turn and ready
+/// Days for which a turn stands though its chance has fallen: fresh food undoes for some days that a tray is filled, and is then eaten. A check of
+/// a tray takes it back at once.
+constexpr int turnKeptFor = 7;
 /// Ages of the snapshots, days; beyond the last one a year.
 constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240};
 constexpr int fewAges[] = {1, 7, 30};
@@ -38,10 +41,12 @@ std::string speciesOf(const journal::Entries& entries, const journal::StackHisto
 
 }
 
-void Raised::note(double probability, Day day)
+void Raised::note(double probability, Day day, int keptFor)
 {
     if (!since_ && probability >= raiseAt) since_ = day;
-    if (since_ && probability <= withdrawAt) since_.reset();
+    if (probability > withdrawAt) low_.reset();
+    else if (!low_) low_ = day;
+    if (low_ && daysBetween(*low_, day) >= keptFor) since_.reset();
 }
 
 StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, const Options& options,
@@ -241,6 +246,13 @@ void StackRun::noteTurn(Day day, int topBatch)
     if (due) now_.turns.push_back(*due);
 }
 
+bool StackRun::wasChecked(int day) const
+{
+    const auto at = static_cast<std::size_t>(day);
+    const auto isCheck = [this](const journal::Step& step) { return std::holds_alternative<journal::Check>(entries_[step.entry].action); };
+    return std::any_of(history_.steps.begin() + static_cast<std::ptrdiff_t>(firstStepOf_[at]), history_.steps.begin() + static_cast<std::ptrdiff_t>(firstStepOf_[at + 1]), isCheck);
+}
+
 void StackRun::noteDay(int day, StackReckoning& result)
 {
     const int top = now_.members.stack.topToFeed();
@@ -249,7 +261,7 @@ void StackRun::noteDay(int day, StackReckoning& result)
         now_.turn = {};
         now_.turnBatch = topBatch;
     }
-    if (top >= 0) now_.turn.note(now_.members.filledProbability(top), dayAt(day));
+    if (top >= 0) now_.turn.note(now_.members.filledProbability(top), dayAt(day), wasChecked(day) ? 0 : turnKeptFor);
     for (int slot = 0; slot < now_.members.stack.trays(); ++slot)
         now_.ready[now_.members.stack.shapes[static_cast<std::size_t>(slot)].batch].note(now_.members.readyProbability(slot), dayAt(day));
     noteTurn(dayAt(day), topBatch);

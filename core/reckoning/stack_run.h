@@ -17,14 +17,15 @@
 
 namespace tierloam::reckoning {
 
-/// A rule that is raised when its probability reaches 0.8 and withdrawn when it falls to 0.6, replayed along the days.
+/// A rule that is raised when its probability reaches 0.8 and withdrawn when it has been at most 0.6 for `keptFor` days, replayed along the days.
 class Raised {
 public:
-    void note(double probability, Day day);
+    void note(double probability, Day day, int keptFor = 0);
     const std::optional<Day>& since() const { return since_; }
 
 private:
     std::optional<Day> since_;
+    std::optional<Day> low_;                 ///< first of the days up to now on which it was at most 0.6
 };
 
 /// Done so many days or so often without being written down.
@@ -82,6 +83,7 @@ private:
     void passDay(int day);
     void noteDay(int day, StackReckoning& result);
     bool worthASample(int day) const;
+    bool wasChecked(int day) const;
     bool worthASnapshot(int day) const;
     void goOnFrom(const StackReckoning& before, StackReckoning& result);
     void thinSnapshots(std::vector<std::shared_ptr<const Snapshot>>& snapshots) const;

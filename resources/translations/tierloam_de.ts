@@ -555,10 +555,6 @@
 <context>
     <name>Advice</name>
     <message>
-        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %.</source>
-        <translation>Die oberste Etage ist gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens {ready}), beides mit 80 %. Zurückgenommen bei 60 %.</translation>
-    </message>
-    <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
         <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt das Volk, und es schrumpft.</translation>
     </message>
@@ -581,10 +577,6 @@
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Für Futter ist kein Platz, und das Volk schrumpft weiter.</translation>
-    </message>
-    <message>
-        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen bei 60 %.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -621,10 +613,6 @@
     <message>
         <source>They stop laying and shrink; some die.</source>
         <translation>Sie legen keine Kokons mehr und schrumpfen; manche sterben.</translation>
-    </message>
-    <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days.</source>
-        <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -1308,6 +1296,22 @@
         <source>; too dry within a week with %1</source>
         <translation>; innerhalb einer Woche zu trocken mit %1</translation>
     </message>
+    <message>
+        <source>into the tray beneath the new one, which came early: %1</source>
+        <translation>in die Etage unter der neuen, die früh kam: %1</translation>
+    </message>
+    <message>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check.</source>
+        <translation>Die oberste Etage ist gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens {ready}), beides mit 80 %. Die unterste wird bei 60 % zurückgenommen; die oberste nach 7 Tagen damit, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
+    </message>
+    <message>
+        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
+        <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
+    </message>
+    <message>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1537,13 +1541,6 @@
         <translation>Volk in einem Jahr</translation>
     </message>
     <message numerus="yes">
-        <source>None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).</source>
-        <translation>
-            <numerusform>Keine: auch so verarbeitet der Stapel innerhalb von %n Woche nicht wieder so viel wie heute (%1 dann, %2 jetzt).</numerusform>
-            <numerusform>Keine: auch so verarbeitet der Stapel innerhalb von %n Wochen nicht wieder so viel wie heute (%1 dann, %2 jetzt).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
         <translation>
             <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Woche verarbeitet der Stapel wieder so viel wie heute.</numerusform>
@@ -1603,18 +1600,6 @@
         <translation>bei der Rückkehr hungrig</translation>
     </message>
     <message>
-        <source>colony in 60 days, beside the usual</source>
-        <translation>Volk in 60 Tagen, neben dem Üblichen</translation>
-    </message>
-    <message>
-        <source>+%1</source>
-        <translation>+%1</translation>
-    </message>
-    <message>
-        <source>−%1</source>
-        <translation>−%1</translation>
-    </message>
-    <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
@@ -1661,6 +1646,33 @@
     <message>
         <source>colony</source>
         <translation>Volk</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
+        <translation>Ist die unterste Etage genommen, ist das Volk in 60 Tagen %1 %2.</translation>
+    </message>
+    <message>
+        <source>from %1 on %2</source>
+        <comment>day, amount of food a week</comment>
+        <translation>ab %1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Keine: mit weniger Würmern käme der Stapel innerhalb von %n Woche nicht wieder auf seine Leistung (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern käme der Stapel innerhalb von %n Wochen nicht wieder auf seine Leistung (%1 dann, %2 jetzt).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
+        <translation>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Woche verarbeitet der Stapel so viel, wie er es mit allen täte, weniger als heute.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Wochen verarbeitet der Stapel so viel, wie er es mit allen täte, weniger als heute.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>processing, dry, by then</source>
+        <translation>verarbeitet bis dann, trocken</translation>
     </message>
 </context>
 <context>
@@ -2172,6 +2184,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>squeezed in the hand</source>
         <translation>in der Hand gedrückt</translation>
+    </message>
+    <message>
+        <source>bed temperature</source>
+        <translation>Temperatur des Betts</translation>
+    </message>
+    <message>
+        <source>depth of castings</source>
+        <translation>Tiefe des Humus</translation>
     </message>
 </context>
 <context>
@@ -11411,10 +11431,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Eintrag</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Comparing…</source>
         <translation>Wird verglichen…</translation>
     </message>
@@ -11433,6 +11449,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>with the change</source>
         <translation>mit der Änderung</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>day, what was done, how much of what</comment>
+        <translation>%1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -11524,6 +11545,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>its turn is about now; it is told as due once it is 80 % sure</source>
         <translation>ist etwa jetzt an der Reihe; als fällig gilt es, sobald es zu 80 % sicher ist</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next turn %2</source>
+        <translation>Humus im Licht, entnommen etwa %1; danach an der Reihe %2</translation>
     </message>
 </context>
 <context>
@@ -11627,8 +11652,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
-        <translation>Pfeiltasten wählen einen Schritt oder einen anderen Stapel; Umschalt mit Links oder Rechts verschiebt eine Ernte um einen Tag, Strg und Umschalt um eine Woche</translation>
+        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
+        <translation>Pfeiltasten wählen einen Schritt oder einen anderen Stapel; Umschalt mit Links oder Rechts verschiebt eine Ernte um einen Tag, Strg und Umschalt um eine Woche; Eingabe hält sie an ihrem Tag</translation>
     </message>
 </context>
 <context>
@@ -11731,6 +11756,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
         <translation>Sobald ein Stapel steht, erscheint hier sein kommendes Jahr: wann jede Etage reif ist, hinzukommt, gehoben und genommen wird, was in dieser Woche zu füttern ist, was die nächste Reihe vorzöge und was eine Änderung bewirkte.</translation>
     </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Diesen Tag halten</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Die gewählte Ernte an ihrem Tag halten</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Die Eingabetaste tut in den Bahnen dasselbe</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -11771,12 +11808,40 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was geraten und was getan wurde und wie richtig es war, steht hier, sobald einmal etwas an der Reihe war.</translation>
     </message>
     <message>
-        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
-        <translation>Von %1 gewogenen Ernten lagen %2 im Vorausgesehenen (9 von 10 sollten); %3 wurden als reif gehoben</translation>
-    </message>
-    <message>
         <source>of %1 turns advised, %2 were followed</source>
         <translation>von %1 geratenen Schritten wurden %2 befolgt</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; done the same day</source>
+        <comment>day, stack, what was advised</comment>
+        <translation>%1, %2: „%3“; am selben Tag getan</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; done %4 later</source>
+        <comment>day, stack, what was advised, days</comment>
+        <translation>%1, %2: „%3“; getan nach %4</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; still due</source>
+        <comment>day, stack, what was advised</comment>
+        <translation>%1, %2: „%3“; noch fällig</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; not done, taken back after %4</source>
+        <comment>day, stack, what was advised, days</comment>
+        <translation>%1, %2: „%3“; nicht getan, zurückgenommen nach %4</translation>
+    </message>
+    <message>
+        <source>of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did</source>
+        <translation>von %1 gewogenen Ernten lagen %2 im Vorausgesehenen (9 von 10 sollten); von den %3, die als reif gehoben wurden, %4</translation>
+    </message>
+    <message>
+        <source>of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days</source>
+        <translation>von %1 Fütterungen der letzten 90 Tage, die später als üblich kamen, kamen %2 innerhalb von 3 Tagen</translation>
+    </message>
+    <message>
+        <source>of %1 other pieces of advice in that time, %2 were followed</source>
+        <translation>von %1 anderen Ratschlägen dieser Zeit wurden %2 befolgt</translation>
     </message>
 </context>
 <context>

@@ -21,17 +21,24 @@
     <context>
         <name>ChangeWords</name>
         <message numerus="yes">
-            <source>None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).</source>
-            <translation>
-                <numerusform>None: even as it is, the stack does not process as much as today again within %n week (%1 then, %2 now).</numerusform>
-                <numerusform>None: even as it is, the stack does not process as much as today again within %n weeks (%1 then, %2 now).</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
             <translation>
                 <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as today again.</numerusform>
                 <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as today again.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
+            <translation>
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
+            <translation>
+                <numerusform />
+                <numerusform />
             </translation>
         </message>
     </context>

@@ -555,10 +555,6 @@
 <context>
     <name>Advice</name>
     <message>
-        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos {ready}), ambas cosas al 80&#xa0;%. Se retira al 60&#xa0;%.</translation>
-    </message>
-    <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
         <translation>La bandeja superior se llena hasta el borde, la cama gastada quita sitio a la colonia y esta mengua.</translation>
     </message>
@@ -581,10 +577,6 @@
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>No hay sitio para el alimento y la colonia sigue menguando.</translation>
-    </message>
-    <message>
-        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -621,10 +613,6 @@
     <message>
         <source>They stop laying and shrink; some die.</source>
         <translation>Dejan de poner capullos y menguan; algunas mueren.</translation>
-    </message>
-    <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days.</source>
-        <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -1308,6 +1296,22 @@
         <source>; too dry within a week with %1</source>
         <translation>; demasiado seco en una semana con %1</translation>
     </message>
+    <message>
+        <source>into the tray beneath the new one, which came early: %1</source>
+        <translation>en la bandeja bajo la nueva, que llegó pronto: %1</translation>
+    </message>
+    <message>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check.</source>
+        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos {ready}), ambas cosas al 80&#xa0;%. La inferior se retira al 60&#xa0;%; la superior, tras 7 días así, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+    </message>
+    <message>
+        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
+        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+    </message>
+    <message>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1537,13 +1541,6 @@
         <translation>colonia en un año</translation>
     </message>
     <message numerus="yes">
-        <source>None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).</source>
-        <translation>
-            <numerusform>Ninguna: aun tal como está, la torre no vuelve a procesar tanto como hoy en %n semana (%1 entonces, %2 ahora).</numerusform>
-            <numerusform>Ninguna: aun tal como está, la torre no vuelve a procesar tanto como hoy en %n semanas (%1 entonces, %2 ahora).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
         <translation>
             <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semana la torre vuelve a procesar tanto como hoy.</numerusform>
@@ -1603,18 +1600,6 @@
         <translation>con hambre a la vuelta</translation>
     </message>
     <message>
-        <source>colony in 60 days, beside the usual</source>
-        <translation>colonia en 60 días, frente a lo habitual</translation>
-    </message>
-    <message>
-        <source>+%1</source>
-        <translation>+%1</translation>
-    </message>
-    <message>
-        <source>−%1</source>
-        <translation>−%1</translation>
-    </message>
-    <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
         <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
     </message>
@@ -1661,6 +1646,33 @@
     <message>
         <source>colony</source>
         <translation>colonia</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
+        <translation>Retirada la bandeja inferior, en 60 días la colonia pesa %1&#xa0;%2.</translation>
+    </message>
+    <message>
+        <source>from %1 on %2</source>
+        <comment>day, amount of food a week</comment>
+        <translation>desde el %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Ninguna: con menos lombrices la torre no recuperaría su ritmo en %n semana (%1 entonces, %2 ahora).</numerusform>
+            <numerusform>Ninguna: con menos lombrices la torre no recuperaría su ritmo en %n semanas (%1 entonces, %2 ahora).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
+        <translation>
+            <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semana la torre procesa tanto como lo haría con todas, que es menos que hoy.</numerusform>
+            <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semanas la torre procesa tanto como lo haría con todas, que es menos que hoy.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>processing, dry, by then</source>
+        <translation>procesado para entonces, en seco</translation>
     </message>
 </context>
 <context>
@@ -2173,6 +2185,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>squeezed in the hand</source>
         <translation>apretado en la mano</translation>
+    </message>
+    <message>
+        <source>bed temperature</source>
+        <translation>temperatura del lecho</translation>
+    </message>
+    <message>
+        <source>depth of castings</source>
+        <translation>profundidad del humus</translation>
     </message>
 </context>
 <context>
@@ -11412,10 +11432,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Anotación</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Comparing…</source>
         <translation>Comparando…</translation>
     </message>
@@ -11434,6 +11450,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>with the change</source>
         <translation>con el cambio</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>day, what was done, how much of what</comment>
+        <translation>%1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -11525,6 +11546,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>its turn is about now; it is told as due once it is 80 % sure</source>
         <translation>le toca más o menos ahora; se avisa como pendiente cuando es seguro al 80 %</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next turn %2</source>
+        <translation>humus a la luz, se toma hacia el %1; el siguiente turno, %2</translation>
     </message>
 </context>
 <context>
@@ -11628,8 +11653,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
-        <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana</translation>
+        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
+        <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana; Intro la mantiene en su día</translation>
     </message>
 </context>
 <context>
@@ -11732,6 +11757,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
         <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se levanta y se toma, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
     </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Mantener este día</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Mantener la cosecha elegida en su día</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Intro hace lo mismo en los carriles</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -11772,12 +11809,40 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya llegado un turno.</translation>
     </message>
     <message>
-        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
-        <translation>De %1 cosechas pesadas, %2 cayeron dentro de lo previsto (deberían 9 de cada 10); %3 se subieron estando listas</translation>
-    </message>
-    <message>
         <source>of %1 turns advised, %2 were followed</source>
         <translation>de %1 turnos aconsejados se siguieron %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; done the same day</source>
+        <comment>day, stack, what was advised</comment>
+        <translation>%1, %2: «%3»; hecho el mismo día</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; done %4 later</source>
+        <comment>day, stack, what was advised, days</comment>
+        <translation>%1, %2: «%3»; hecho %4 después</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; still due</source>
+        <comment>day, stack, what was advised</comment>
+        <translation>%1, %2: «%3»; aún pendiente</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; not done, taken back after %4</source>
+        <comment>day, stack, what was advised, days</comment>
+        <translation>%1, %2: «%3»; no se hizo, retirado tras %4</translation>
+    </message>
+    <message>
+        <source>of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did</source>
+        <translation>de %1 cosechas pesadas, %2 cayeron dentro de lo previsto (deberían 9 de cada 10); de las %3 que se subieron estando listas, %4</translation>
+    </message>
+    <message>
+        <source>of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days</source>
+        <translation>de %1 alimentaciones de los últimos 90 días que llegaron más tarde de lo habitual, %2 llegaron en 3 días</translation>
+    </message>
+    <message>
+        <source>of %1 other pieces of advice in that time, %2 were followed</source>
+        <translation>de otros %1 consejos de ese tiempo, %2 se siguieron</translation>
     </message>
 </context>
 <context>

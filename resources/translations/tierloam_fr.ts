@@ -555,10 +555,6 @@
 <context>
     <name>Advice</name>
     <message>
-        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. It is taken back at 60 %.</source>
-        <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost au plus 0,10, au moins {ready}), les deux à 80&#xa0;%. Retiré à 60&#xa0;%.</translation>
-    </message>
-    <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
         <translation>Le plateau du haut se remplit jusqu’au bord, la litière usée prend la place de la colonie, et celle-ci diminue.</translation>
     </message>
@@ -581,10 +577,6 @@
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Il n’y a plus de place pour la nourriture, et la colonie continue de diminuer.</translation>
-    </message>
-    <message>
-        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back at 60 %.</source>
-        <translation>Le plateau du haut est rempli à 80&#xa0;% ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré à 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -621,10 +613,6 @@
     <message>
         <source>They stop laying and shrink; some die.</source>
         <translation>Ils cessent de pondre et diminuent&#xa0;; certains meurent.</translation>
-    </message>
-    <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days.</source>
-        <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins {rim}, maintenant ou dans les 7 jours.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -1308,6 +1296,22 @@
         <source>; too dry within a week with %1</source>
         <translation>; trop sec d’ici une semaine avec %1</translation>
     </message>
+    <message>
+        <source>into the tray beneath the new one, which came early: %1</source>
+        <translation>dans le plateau sous le nouveau, venu tôt&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check.</source>
+        <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost au plus 0,10, au moins {ready}), les deux à 80&#xa0;%. Celui du bas est retiré à 60&#xa0;%&#xa0;; celui du haut après 7 jours ainsi, car la nourriture fraîche est mangée d’ici là, ou par un contrôle.</translation>
+    </message>
+    <message>
+        <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
+        <translation>Le plateau du haut est rempli à 80&#xa0;% ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré après 7 jours à 60&#xa0;% ou moins, car la nourriture fraîche est mangée d’ici là, ou par un contrôle.</translation>
+    </message>
+    <message>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins {rim}, maintenant ou dans les 7 jours. Retiré quand un quart de plus y tient.</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1537,13 +1541,6 @@
         <translation>colonie dans un an</translation>
     </message>
     <message numerus="yes">
-        <source>None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).</source>
-        <translation>
-            <numerusform>Aucun&#xa0;: même telle quelle, la pile ne traite plus autant qu’aujourd’hui d’ici %n semaine (%1 alors, %2 maintenant).</numerusform>
-            <numerusform>Aucun&#xa0;: même telle quelle, la pile ne traite plus autant qu’aujourd’hui d’ici %n semaines (%1 alors, %2 maintenant).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
         <translation>
             <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaine la pile traite de nouveau autant qu’aujourd’hui.</numerusform>
@@ -1603,18 +1600,6 @@
         <translation>affamés au retour</translation>
     </message>
     <message>
-        <source>colony in 60 days, beside the usual</source>
-        <translation>colonie dans 60 jours, par rapport à l’habitude</translation>
-    </message>
-    <message>
-        <source>+%1</source>
-        <translation>+%1</translation>
-    </message>
-    <message>
-        <source>−%1</source>
-        <translation>−%1</translation>
-    </message>
-    <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
         <translation>La pile n’est pas en retard&#xa0;: elle traite %1, au moins 70&#xa0;% de sa meilleure semaine de l’année passée.</translation>
     </message>
@@ -1661,6 +1646,33 @@
     <message>
         <source>colony</source>
         <translation>colonie</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
+        <translation>Le plateau du bas pris, dans 60 jours la colonie est %1&#xa0;%2.</translation>
+    </message>
+    <message>
+        <source>from %1 on %2</source>
+        <comment>day, amount of food a week</comment>
+        <translation>à partir du %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Aucun&#xa0;: avec moins de vers, la pile ne retrouverait pas son rythme d’ici %n semaine (%1 alors, %2 maintenant).</numerusform>
+            <numerusform>Aucun&#xa0;: avec moins de vers, la pile ne retrouverait pas son rythme d’ici %n semaines (%1 alors, %2 maintenant).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
+        <translation>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaine la pile traite autant qu’elle le ferait avec tous, moins qu’aujourd’hui.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaines la pile traite autant qu’elle le ferait avec tous, moins qu’aujourd’hui.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>processing, dry, by then</source>
+        <translation>transformé d’ici là, sec</translation>
     </message>
 </context>
 <context>
@@ -2172,6 +2184,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>squeezed in the hand</source>
         <translation>pressé dans la main</translation>
+    </message>
+    <message>
+        <source>bed temperature</source>
+        <translation>température du lit</translation>
+    </message>
+    <message>
+        <source>depth of castings</source>
+        <translation>épaisseur de lombricompost</translation>
     </message>
 </context>
 <context>
@@ -11411,10 +11431,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Entrée</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Comparing…</source>
         <translation>Comparaison…</translation>
     </message>
@@ -11433,6 +11449,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>with the change</source>
         <translation>avec le changement</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>day, what was done, how much of what</comment>
+        <translation>%1&#xa0;: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -11524,6 +11545,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>its turn is about now; it is told as due once it is 80 % sure</source>
         <translation>c’est à peu près son tour ; il est annoncé comme dû quand c’est sûr à 80 %</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next turn %2</source>
+        <translation>lombricompost à la lumière, pris vers le %1&#xa0;; le tour suivant %2</translation>
     </message>
 </context>
 <context>
@@ -11627,8 +11652,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week</source>
-        <translation>Les flèches choisissent une étape ou une autre pile&#xa0;; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine</translation>
+        <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
+        <translation>Les flèches choisissent une étape ou une autre pile&#xa0;; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine&#xa0;; Entrée la garde à son jour</translation>
     </message>
 </context>
 <context>
@@ -11731,6 +11756,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
         <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, levé et pris, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
     </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Garder ce jour</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Garder la récolte choisie à son jour</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Entrée fait de même dans les pistes</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -11771,12 +11808,40 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
     </message>
     <message>
-        <source>Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready</source>
-        <translation>Sur %1 récoltes pesées, %2 étaient dans ce qui était prévu (9 sur 10 devraient l’être)&#xa0;; %3 ont été montées prêtes</translation>
-    </message>
-    <message>
         <source>of %1 turns advised, %2 were followed</source>
         <translation>sur %1 tours conseillés, %2 ont été suivis</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; done the same day</source>
+        <comment>day, stack, what was advised</comment>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; fait le jour même</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; done %4 later</source>
+        <comment>day, stack, what was advised, days</comment>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; fait après %4</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; still due</source>
+        <comment>day, stack, what was advised</comment>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; encore à faire</translation>
+    </message>
+    <message>
+        <source>%1, %2: “%3”; not done, taken back after %4</source>
+        <comment>day, stack, what was advised, days</comment>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; pas fait, retiré après %4</translation>
+    </message>
+    <message>
+        <source>of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did</source>
+        <translation>sur %1 récoltes pesées, %2 étaient dans ce qui était prévu (9 sur 10 devraient l’être)&#xa0;; des %3 montées prêtes, %4</translation>
+    </message>
+    <message>
+        <source>of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days</source>
+        <translation>sur %1 apports des 90 derniers jours venus plus tard que d’habitude, %2 sont venus dans les 3 jours</translation>
+    </message>
+    <message>
+        <source>of %1 other pieces of advice in that time, %2 were followed</source>
+        <translation>sur %1 autres conseils de cette période, %2 ont été suivis</translation>
     </message>
 </context>
 <context>

@@ -346,5 +346,44 @@ TEST(Raised, AtFourFifthsAndWithdrawnAtThreeFifths)
     EXPECT_FALSE(raised.since());
 }
 
+TEST(Raised, IsKeptForSomeDaysBelowThreeFifths)
+{
+    Raised raised;
+    raised.note(0.9, onDay(1), 7);
+    raised.note(0.2, onDay(2), 7);
+    raised.note(0.2, onDay(8), 7);
+    EXPECT_EQ(raised.since(), onDay(1)) << "six days of it";
+    raised.note(0.61, onDay(9), 7);
+    raised.note(0.2, onDay(10), 7);
+    raised.note(0.2, onDay(16), 7);
+    EXPECT_EQ(raised.since(), onDay(1)) << "counted anew";
+    raised.note(0.2, onDay(17), 7);
+    EXPECT_FALSE(raised.since());
+    raised.note(0.9, onDay(18), 7);
+    raised.note(0.2, onDay(19), 0);
+    EXPECT_FALSE(raised.since()) << "a check counts at once";
+}
+
+// A stack's turn: fresh food undoes for some days that its tray is filled; what is advised on Monday is not taken back by Tuesday's scraps.
+TEST(Reckon, ATurnIsNotTakenBackByAFeedingAndIsByACheck)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 130);
+    int turn = 0;
+    for (int day = 60; day <= 129 && turn == 0; ++day)
+        if (mill(reckon(notes.entries(), until(day))).turnSince) turn = day;
+    ASSERT_GT(turn, 0);
+    Notes fed = notes;
+    fed.add(turn + 1, "Mill", Feed{{3, Unit::kg}, {}, {}});
+    const StackReckoning after = mill(reckon(fed.entries(), until(turn + 2)));
+    EXPECT_LT(after.turnProbability, 0.6) << "otherwise nothing is tested";
+    EXPECT_TRUE(after.turnSince);
+    ASSERT_EQ(after.turns.size(), 1u);
+    EXPECT_FALSE(after.turns.front().to);
+    Notes checked = fed;
+    checked.add(turn + 2, "Mill", Check{centimetres(0.5), {}, {}, {}}, 1);
+    EXPECT_FALSE(mill(reckon(checked.entries(), until(turn + 2))).turnSince);
+}
+
 }
 }

@@ -9,7 +9,9 @@
 #include "ui/rotation/rotation_page.h"
 #include "ui/shelf/stack_column.h"
 #include "ui/trends/trend_words.h"
+#include "ui/window/due_notice.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QHeaderView>
 #include <QLibraryInfo>
@@ -161,6 +163,30 @@ TEST_F(WindowLanguages, InUsUnitsNoMetricUnitIsLeft)
         EXPECT_FALSE(metricUnit().match(trends::measureNote(measure, 7)).hasMatch()) << trends::measureNote(measure, 7).toStdString();
         EXPECT_FALSE(metricUnit().match(trends::valueText(measure, {1.0, 2.0, 3.0})).hasMatch()) << trends::valueText(measure, {1.0, 2.0, 3.0}).toStdString();
     }
+    // What leaves the window: the calendar, unfolded, and what is told on the desktop.
+    const QString ics = path(QStringLiteral("us.ics"));
+    ASSERT_TRUE(window_->exportCalendar(ics));
+    QFile file{ics};
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString calendar = QString::fromUtf8(file.readAll()).remove(QStringLiteral("\r\n "));
+    int events = 0;
+    for (const QString& line : calendar.split(QStringLiteral("\r\n"))) {
+        if (!line.startsWith(QStringLiteral("SUMMARY")) && !line.startsWith(QStringLiteral("DESCRIPTION"))) continue;
+        ++events;
+        us += usUnit.match(line).hasMatch() ? 1 : 0;
+        EXPECT_FALSE(metricUnit().match(line).hasMatch()) << line.toStdString();
+    }
+    EXPECT_GT(events, 10);
+    struct Told final : DesktopNotes {
+        void show(const QString& title, const QString& text) override { said = title + u'\n' + text; }
+        QString said;
+    } told;
+    const auto settings = ui::passingSettings();
+    DueNotice::setWanted(*settings, true);
+    DueNotice notice{*desk().due(), household(), *settings, told, nullptr};
+    notice.look();
+    EXPECT_TRUE(usUnit.match(told.said).hasMatch()) << told.said.toStdString();
+    EXPECT_FALSE(metricUnit().match(told.said).hasMatch()) << told.said.toStdString();
     tell(metric);
     EXPECT_GT(said, 500);
     EXPECT_GT(us, 100);

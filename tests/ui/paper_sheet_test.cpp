@@ -2,6 +2,7 @@
 #include "tests/ui/paper_fixture.h"
 
 #include "core/exchange/report_html.h"
+#include "ui/common/formats.h"
 #include "ui/drawing/palette.h"
 #include "ui/paper/look.h"
 #include "ui/paper/page_flow.h"
@@ -95,6 +96,28 @@ TEST_F(PaperSheet, HtmlIsOneWellFormedPageWithItsPictures)
     EXPECT_GT(texts, 20) << "words of the charts are words, not shapes";
     for (const QString& words : spoken) EXPECT_FALSE(words.isEmpty());
     EXPECT_FALSE(page.contains(QStringLiteral("<image")));
+}
+
+/// Words, charts and what is due, as they are printed; and the same found again in the other system.
+TEST_F(PaperSheet, InUsUnitsNoMetricUnitIsPrinted)
+{
+    static const QRegularExpression metric{QStringLiteral("(^|[\\d\\s\u00a0(])(kg|g|mg|L|mL|cm|mm|m²|°C)(?=$|[\\s\u00a0.,;:)/])")};
+    static const QRegularExpression us{QStringLiteral("\\d[\\s\u00a0](lb|oz|gal|fl oz|in|°F)(?=$|[\\s\u00a0.,;:)/])")};
+    const auto found = [&](const QRegularExpression& unit) {
+        QStringList all;
+        const QString words = wordsOf(savedPdf(sampleSheet()));
+        for (auto each = unit.globalMatch(words); each.hasNext();) {
+            const auto match = each.next();
+            all << words.mid(std::max<qsizetype>(match.capturedStart() - 30, 0), 50);
+        }
+        return all;
+    };
+    EXPECT_GT(found(metric).size(), 20) << "metric units are seen";
+    ui::setMeasures(ui::Measures::us);
+    const QStringList left = found(metric), told = found(us);
+    ui::setMeasures(ui::Measures::metric);
+    for (const QString& each : left) ADD_FAILURE() << each.toStdString();
+    EXPECT_GT(told.size(), 20);
 }
 
 TEST_F(PaperSheet, ColoursOfHtmlAreThoseOfThePalette)

@@ -3,14 +3,19 @@
 #include "core/planning/wish_text.h"
 #include "core/store/setting_names.h"
 #include "tests/support/households.h"
+#include "ui/common/amount_field.h"
+#include "ui/common/dates.h"
 #include "ui/rotation/change_card.h"
+#include "ui/rotation/clock_card.h"
 #include "ui/rotation/lanes_view.h"
 #include "ui/rotation/rotation_page.h"
+#include "ui/rotation/track_text.h"
 
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
@@ -157,6 +162,178 @@ TEST_F(RotationPageTest, EveryChangeIsAnswered)
         EXPECT_FALSE(answers.contains(said)) << said.toStdString();
         answers << said;
     }
+}
+
+/// Each answer stands beside the base case: rows with a figure in both columns, and both courses of the year.
+TEST_F(RotationPageTest, ChangesStandBesideTheBaseCase)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    for (const ChangeCard::Kind kind : {ChangeCard::Kind::feed, ChangeCard::Kind::away, ChangeCard::Kind::addTray, ChangeCard::Kind::harvest, ChangeCard::Kind::giveAway,
+                                        ChangeCard::Kind::anotherStack, ChangeCard::Kind::anotherPast}) {
+        SCOPED_TRACE(static_cast<int>(kind));
+        card->chooseKind(kind);
+        bool tried = false;
+        const auto once = QObject::connect(card, &ChangeCard::tried, card, [&tried] { tried = true; });
+        page_->findChild<QPushButton*>(QStringLiteral("compare"))->click();
+        ASSERT_TRUE(QTest::qWaitFor([&tried] { return tried; }, patience));
+        QObject::disconnect(once);
+        const TriedChange& shown = card->shown();
+        if (kind == ChangeCard::Kind::giveAway || kind == ChangeCard::Kind::anotherStack) {
+            if (shown.sentence.startsWith(QStringLiteral("None"))) continue; // nothing can go: there is no other course
+        }
+        ASSERT_GE(shown.rows.size(), 3u);
+        for (const TriedChange::Row& row : shown.rows) {
+            EXPECT_FALSE(row.usual.isEmpty()) << row.name.toStdString();
+            EXPECT_FALSE(row.changed.isEmpty()) << row.name.toStdString();
+        }
+        EXPECT_EQ(shown.usual.size(), shown.changed.size());
+        EXPECT_GT(shown.usual.size(), 40u);
+        EXPECT_FALSE(shown.days.empty()) << "for the trends page";
+        EXPECT_TRUE(page_->findChild<TwoCourses*>()->isVisibleTo(card));
+        EXPECT_EQ(shown.sentence.contains(QStringLiteral("bottom tray taken")), kind == ChangeCard::Kind::harvest) << shown.sentence.toStdString();
+    }
+}
+
+/// What is proposed is what that stack is given, a quarter more: the usual case is one click.
+TEST_F(RotationPageTest, AChangeBeginsWithWhatTheStackIsUsuallyGiven)
+{
+    auto* amount = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"))->findChild<ui::AmountField*>();
+    ASSERT_NE(amount, nullptr);
+    const double usual = household_->reckoning()->stacks.front().record.usualFeedKgPerWeek;
+    ASSERT_GT(usual, 0.0);
+    ASSERT_TRUE(amount->amount().value);
+    EXPECT_NEAR(amount->amount().value->mass()->base(), 1.25 * usual, 0.051);
+}
+
+TEST_F(RotationPageTest, AnotherPastOffersWhatTurnedTheStackInWords)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    card->chooseKind(ChangeCard::Kind::anotherPast);
+    QStringList offered;
+    for (const auto* box : card->findChildren<QComboBox*>())
+        for (int i = 0; i < box->count(); ++i) offered << box->itemText(i);
+    const QString all = offered.join(u'\n');
+    EXPECT_TRUE(all.contains(QStringLiteral("bedding"), Qt::CaseInsensitive) || all.contains(QStringLiteral("Bedded"), Qt::CaseInsensitive)) << all.toStdString();
+    EXPECT_LE(all.count(QStringLiteral("Fed, ")), 6) << "the weekly feedings do not push the rest out";
+    EXPECT_GT(all.count(QStringLiteral("Fed, ")), 0) << all.toStdString();
+}
+
+TEST_F(RotationPageTest, AHarvestIsKeptOnItsDayWithoutBeingMoved)
+{
+    const auto lift = firstLift();
+    ASSERT_TRUE(lift);
+    auto* pin = page_->findChild<QPushButton*>(QStringLiteral("pin"));
+    page_->lanes()->choose(lift);
+    ASSERT_TRUE(pin->isVisibleTo(page_.get()));
+    EXPECT_FALSE(pin->accessibleName().isEmpty());
+    const PlanStep before = *page_->lanes()->chosen();
+    QTest::keyClick(page_->lanes(), Qt::Key_Return);
+    const auto isPinned = [](const planning::YearPlan& plan) { return std::find(plan.stacks.front().pinned.begin(), plan.stacks.front().pinned.end(), true) != plan.stacks.front().pinned.end(); };
+    ASSERT_TRUE(planned(isPinned));
+    EXPECT_EQ(page_->lanes()->chosen()->on, before.on);
+    EXPECT_TRUE(page_->lanes()->chosen()->pinned);
+    EXPECT_FALSE(pin->isVisibleTo(page_.get()));
+    page_->findChild<QPushButton*>(QStringLiteral("unpin"))->click();
+    ASSERT_TRUE(planned([&](const planning::YearPlan& plan) { return !isPinned(plan); }));
+    pin->click();
+    ASSERT_TRUE(planned(isPinned));
+}
+
+/// What else was advised in the last 90 days stands in the diary, counted and line by line; the weekly feedings are counted alone.
+TEST_F(RotationPageTest, TheDiarySaysWhatWasAdvisedAndWhatWasDone)
+{
+    auto* card = page_->findChild<TrackCard*>(QStringLiteral("trackCard"));
+    const auto line = [this](advice::Code code, const char* text, int from, std::optional<int> to, std::optional<int> done) {
+        const auto day = [this](int ago) { return today_ - std::chrono::days{ago}; };
+        advice::DiaryLine made;
+        made.advice.code = code;
+        made.advice.text = text;
+        made.from = day(from);
+        if (to) made.to = day(*to);
+        if (done) made.doneOn = day(*done);
+        return made;
+    };
+    using advice::Code;
+    card->tell({{"Mill", {line(Code::tooDry, "Pour 1.5 L of water over the bed", 9, 5, 7), line(Code::tooWet, "Mix dry shredded paper into the bed", 4, 1, std::nullopt),
+                          line(Code::heat, "Move the stack", 2, std::nullopt, std::nullopt), line(Code::feedDue, "Feed", 30, 28, 28), line(Code::feedDue, "Feed", 20, 12, 12)}}});
+    const QString said = card->recordText();
+    EXPECT_TRUE(said.contains(QStringLiteral("f 2 feedings of the last 90 days that came later than usual, 1 came within 3 days"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("f 3 other pieces of advice in that time, 1 were followed"))) << said.toStdString();
+    EXPECT_TRUE(said.front().isUpper());
+    QString diary;
+    for (const auto* label : card->findChildren<QLabel*>()) diary += label->text() + u'\n';
+    EXPECT_TRUE(diary.contains(QStringLiteral("Mill: “Pour 1.5\u00a0L of water over the bed”; done %1 later").arg(ui::daysLong(2)))) << diary.toStdString();
+    EXPECT_TRUE(diary.contains(QStringLiteral("“Mix dry shredded paper into the bed”; not done, taken back after %1").arg(ui::daysLong(3))));
+    EXPECT_TRUE(diary.contains(QStringLiteral("“Move the stack”; still due")));
+    EXPECT_LT(diary.indexOf(QStringLiteral("Move the stack")), diary.indexOf(QStringLiteral("Pour 1.5"))) << "the latest first";
+    EXPECT_FALSE(diary.contains(QStringLiteral("“Feed”")));
+}
+
+/// One clock in words, of a stack that it is asked of.
+class ClockWords : public RotationPageTest {
+protected:
+    QString said(const planning::TurnClock& clock, const std::function<void(reckoning::StackReckoning&)>& change = {})
+    {
+        auto all = std::make_shared<reckoning::Reckoning>(*household_->reckoning());
+        if (change) change(all->stacks.front());
+        ClockCard* card = page_->findChild<ClockCard*>(QStringLiteral("clockCard"));
+        card->tell({{"Mill", clock}}, *all);
+        QStringList lines;
+        for (const auto* label : card->findChildren<QLabel*>()) lines << label->text();
+        return lines.join(u'\n');
+    }
+};
+
+TEST_F(ClockWords, SayOneDateWhatHoldsItBackAndWhatEachLeverGains)
+{
+    planning::TurnClock clock;
+    clock.turn = {today_ + std::chrono::days{20}, today_ + std::chrono::days{30}, today_ + std::chrono::days{44}};
+    clock.levers = {{planning::Limit::cold, 2.0, {9, 14, 20}}, {planning::Limit::food, 0.15, {4, 9, 12}}, {planning::Limit::worms, 0.2, {0, 0, 1}}, {planning::Limit::bedding, 0.5, {-6, -4, 0}},
+                    {planning::Limit::water, 0.7, {0, 1, 2}}};
+    clock.limit = planning::Limit::cold;
+    const QString text = said(clock);
+    const auto days = [](int number) { return ui::daysLong(number); };
+    for (const QString& part : {QStringLiteral("Mill: "), QStringLiteral("Cold holds it back. Its turn would come: 2\u00a0°C warmer: %1 sooner; 150\u00a0g more a week: %2 sooner").arg(days(14), days(9)),
+                                QStringLiteral("200\u00a0g more worms: no difference"), QStringLiteral("half the bedding in the top tray: %1 later").arg(days(4)),
+                                QStringLiteral("0.7\u00a0L of water: %1 sooner").arg(days(1))})
+        EXPECT_TRUE(text.contains(part)) << part.toStdString() << " is not in: " << text.toStdString();
+    clock.limit = planning::Limit::none;
+    EXPECT_TRUE(said(clock).contains(QStringLiteral("Nothing holds it back much.")));
+    clock.turn = {};
+    EXPECT_TRUE(said(clock).contains(QStringLiteral("Mill: not within a year")));
+}
+
+TEST_F(ClockWords, SayThatATurnHasComeOnlyWhereTheDueListDoes)
+{
+    planning::TurnClock clock;
+    clock.has = true;
+    const QString sure = QStringLiteral("Mill: its turn has come"), about = QStringLiteral("its turn is about now; it is told as due once it is 80 % sure");
+    const auto with = [&](bool turn, bool ready, int spare) {
+        return said(clock, [&](reckoning::StackReckoning& stack) {
+            stack.turnSince = turn ? std::optional{today_} : std::nullopt;
+            stack.readySince = ready ? std::optional{today_} : std::nullopt;
+            stack.record.spareTrays = spare;
+        });
+    };
+    EXPECT_TRUE(with(true, true, 0).contains(sure));
+    EXPECT_TRUE(with(true, false, 1).contains(sure));
+    EXPECT_TRUE(with(true, false, 0).contains(about)) << "the bottom tray is not raised as ready";
+    EXPECT_TRUE(with(false, true, 0).contains(about));
+    EXPECT_FALSE(with(false, true, 0).contains(sure));
+}
+
+TEST_F(ClockWords, OfAStackWithATrayInTheLightSayTheTakingAndTheTurnAfterIt)
+{
+    planning::TurnClock clock;
+    clock.takenOn = today_ + std::chrono::days{5};
+    clock.turn = {today_ + std::chrono::days{50}, today_ + std::chrono::days{60}, today_ + std::chrono::days{80}};
+    clock.levers = {{planning::Limit::food, 0.15, {4, 4, 4}}};
+    clock.limit = planning::Limit::food;
+    const QString text = said(clock, [&](reckoning::StackReckoning& stack) { stack.turnSince = today_; });
+    EXPECT_TRUE(text.contains(QStringLiteral("castings in the light, taken about "))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("the next turn "))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Food holds it back.")));
+    EXPECT_FALSE(text.contains(QStringLiteral("its turn has come")));
 }
 
 TEST(RotationPageEmpty, SaysInOneSentenceWhatWillAppearAndShowsNoCards)

@@ -154,7 +154,33 @@ TEST_F(Inputs, AHandfulSqueezedTakesOneAndIsOfTheTrayThatWasAskedFor)
     EXPECT_EQ(inputs_, 1);
 }
 
-TEST_F(Inputs, ATemperatureThatIsReadTakesThree)
+TEST_F(Inputs, ATemperatureThatIsReadTakesOne)
+{
+    openWith("Scullery", [](auto& stack) { stack.now.binTempC = {30.2, 32, 33.1}; });
+    clickOn("dueAnswer", advice::Code::heat, QStringLiteral("34\u00a0°C"));
+    const auto* reading = wrote<journal::Reading>();
+    ASSERT_NE(reading, nullptr);
+    EXPECT_EQ(reading->bin, celsius(34));
+    EXPECT_EQ(inputs_, 1);
+}
+
+TEST_F(Inputs, ADepthThatIsMeasuredTakesOneAndIsOfTheTrayThatWasAskedFor)
+{
+    openWith("Scullery", [](auto& stack) {
+        stack.forecast.turnLikelyOn = tests::sampleToday() + std::chrono::days{3};
+        stack.record.spareTrays = 1;
+        stack.record.lastLook.reset();
+    });
+    clickOn("dueAnswer", advice::Code::lookNext, QStringLiteral("2\u00a0cm"));
+    const auto* check = wrote<journal::Check>();
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->depth, centimetres(2));
+    EXPECT_EQ(entry_->slot, 3);
+    EXPECT_EQ(inputs_, 1);
+}
+
+/// Half degrees, and what lies outside the buttons.
+TEST_F(Inputs, ATemperatureThatIsTypedTakesThree)
 {
     openWith("Scullery", [](auto& stack) { stack.now.binTempC = {31, 32, 33}; });
     clickOn("dueButton", advice::Code::heat);
@@ -163,6 +189,22 @@ TEST_F(Inputs, ATemperatureThatIsReadTakesThree)
     const auto* reading = wrote<journal::Reading>();
     ASSERT_NE(reading, nullptr);
     EXPECT_EQ(reading->bin, celsius(31.5));
+    EXPECT_EQ(inputs_, 3);
+}
+
+/// A ruler tells the sump better than a few buttons could, and the date of a full sump rests on it.
+TEST_F(Inputs, ALevelOfTheSumpIsTypedAndTakesThree)
+{
+    openWith("Lean-to", [](auto& stack) {
+        stack.forecast.sumpFullOn = {tests::sampleToday() + std::chrono::days{2}, tests::sampleToday() + std::chrono::days{20}, tests::sampleToday() + std::chrono::days{60}};
+        stack.record.lastSumpLook.reset();
+    });
+    clickOn("dueButton", advice::Code::sumpFull);
+    type("1.8");
+    key("Return");
+    const auto* reading = wrote<journal::Reading>();
+    ASSERT_NE(reading, nullptr);
+    EXPECT_EQ(reading->sump, litres(1.8));
     EXPECT_EQ(inputs_, 3);
 }
 

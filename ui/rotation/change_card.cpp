@@ -9,6 +9,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
 #include "ui/drawing/type.h"
+#include "ui/journal/entry_words.h"
 #include "ui/rotation/change_words.h"
 
 #include <QGridLayout>
@@ -27,16 +28,17 @@ namespace {
 
 using Kind = ChangeCard::Kind;
 
-constexpr int entriesOffered = 12;
+constexpr int turningOffered = 12, weeklyOffered = 6;
 constexpr int awayDays = 14;
 
 /// Entries whose absence would have made another stack of it.
 bool isTurning(const journal::Action& action)
 {
-    return std::holds_alternative<journal::Bed>(action) || std::holds_alternative<journal::Harvest>(action) || std::holds_alternative<journal::Stock>(action)
-        || std::holds_alternative<journal::Remove>(action) || std::holds_alternative<journal::Move>(action) || std::holds_alternative<journal::Water>(action)
-        || std::holds_alternative<journal::Feed>(action);
+    return std::holds_alternative<journal::Bed>(action) || std::holds_alternative<journal::Harvest>(action) || std::holds_alternative<journal::Rotate>(action)
+        || std::holds_alternative<journal::Stock>(action) || std::holds_alternative<journal::Remove>(action) || std::holds_alternative<journal::Move>(action);
 }
+
+bool isWeekly(const journal::Action& action) { return std::holds_alternative<journal::Water>(action) || std::holds_alternative<journal::Feed>(action); }
 
 }
 
@@ -136,7 +138,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     go_->setObjectName(QStringLiteral("compare"));
     sentence_->setObjectName(QStringLiteral("changeSentence"));
     connect(kind_, &ui::Field::edited, this, [this] { showFields(); });
-    connect(stack_, &ui::Field::edited, this, [this] { fillEntries(); });
+    connect(stack_, &ui::Field::edited, this, [this] { propose(); });
     connect(go_, &QPushButton::clicked, this, [this] { tryIt(); });
     showFields();
 }
@@ -158,18 +160,33 @@ void ChangeCard::showFields()
     entry_->setVisible(kind == Kind::anotherPast);
 }
 
+/// Deeds that turned the stack, and the latest of what is given week by week; newest first.
 void ChangeCard::fillEntries()
 {
     entry_->clearChoices();
     const auto journal = household_.journal();
     const std::string stack = stack_->value().toString().toStdString();
-    int offered = 0;
-    for (auto entry = journal->entries.rbegin(); entry != journal->entries.rend() && offered < entriesOffered; ++entry) {
-        if (entry->stack != stack || !isTurning(entry->action)) continue;
-        entry_->addChoice(tr("%1, %2").arg(ui::shortDay(entry->date.day, household_.today()), QString::fromUtf8(journal::actionName(entry->action).data())),
+    int turning = 0, weekly = 0;
+    for (auto entry = journal->entries.rbegin(); entry != journal->entries.rend() && turning < turningOffered; ++entry) {
+        if (entry->stack != stack) continue;
+        const bool turns = isTurning(entry->action);
+        if (!turns && !(isWeekly(entry->action) && weekly < weeklyOffered)) continue;
+        ++(turns ? turning : weekly);
+        entry_->addChoice(tr("%1: %2, %3", "day, what was done, how much of what").arg(ui::shortDay(entry->date.day, household_.today()), journal_page::actionWord(entry->action), journal_page::detailWords(*entry)),
                           QVariant::fromValue(static_cast<qint64>(entry->id)));
-        ++offered;
     }
+}
+
+/// What this stack is usually given, a quarter more; two degrees warmer than its bed. Another stack, other amounts.
+void ChangeCard::propose()
+{
+    fillEntries();
+    const auto reckoning = household_.reckoning();
+    const auto* stack = reckoning ? reckoning->stack(stack_->value().toString().toStdString()) : nullptr;
+    if (stack == nullptr) return;
+    temperature_->setTemperature(celsius(std::round(stack->now.binTempC.p50) + 2.0));
+    const double usual = stack->record.usualFeedKgPerWeek > 0.0 ? stack->record.usualFeedKgPerWeek : stack->forecast.feedHighKg;
+    kg_->propose(ui::massAmount(std::max(std::round(usual * 1.25 / 0.05) * 0.05, 0.05)));
 }
 
 void ChangeCard::refresh()
@@ -185,9 +202,7 @@ void ChangeCard::refresh()
         }
     if (there) stack_->setValue(before);
     go_->setEnabled(reckoning && !reckoning->stacks.empty());
-    if (const auto* stack = reckoning ? reckoning->stack(stack_->value().toString().toStdString()) : nullptr; stack && !temperature_->temperature())
-        temperature_->setTemperature(celsius(std::round(stack->now.binTempC.p50) + 2.0));
-    fillEntries();
+    there ? fillEntries() : propose(); // what was typed for that stack stays
 }
 
 void ChangeCard::tryIt()
@@ -220,11 +235,11 @@ void ChangeCard::tryIt()
     background_.ask(QStringLiteral("change"), [this, reckoning, journal, name, kind, plan, from, to, weeks, today, without](std::stop_token stop) -> Background::Use {
         const reckoning::StackReckoning& stack = *reckoning->stack(name);
         std::optional<TriedChange> made;
+        const Day next = stack.asOf + std::chrono::days{1};
         // The course of an answer that is more than one changed plan: the same plan, all members.
         const auto follow = [&](const reckoning::ChangedPlan& course) {
-            if (const auto compared = reckoning::comparePlans(stack, course, 1, stop)) made->days = compared->changed.days;
+            if (const auto compared = reckoning::comparePlans(stack, course, 1, stop)) addCourse(*made, *compared, today);
         };
-        reckoning::ChangedPlan followed;
         switch (kind) {
         case Kind::feed:
         case Kind::warmer:
@@ -235,27 +250,22 @@ void ChangeCard::tryIt()
         case Kind::away:
             if (const auto leave = planning::prepareAbsence(stack, from, to, 1, stop)) {
                 made = ofAbsence(*leave, from, to, today);
-                followed.away = {from, to};
-                follow(followed);
+                follow(planning::planOf(*leave, from, to));
             }
             break;
         case Kind::giveAway:
         case Kind::anotherStack:
             if (const auto give = planning::mostToGiveAway(stack, 7 * weeks, 1, stop)) {
                 made = ofGiveAway(*give, weeks, kind == Kind::anotherStack);
-                if (give->share > 0.0) followed.split = reckoning::ChangedPlan::Split{stack.asOf + std::chrono::days{1}, give->share};
-                if (followed.split) follow(followed);
+                reckoning::ChangedPlan given;
+                if (give->share > 0.0) given.split = reckoning::ChangedPlan::Split{next, give->share};
+                if (given.split) follow(given);
             }
             break;
         case Kind::wayBack: {
             const auto way = planning::shortestWayBack(stack, 1, stop);
             made = ofWayBack(way, stack, today);
-            if (!way) break;
-            const Day next = stack.asOf + std::chrono::days{1};
-            if (way->harvest) followed.harvestOn = next;
-            if (way->newTray) followed.trayAddedOn = next;
-            followed.feedKgPerWeek = way->feedKgPerWeek;
-            follow(followed);
+            if (way) follow(planning::planOf(*way, next));
             break;
         }
         case Kind::anotherPast: {

@@ -73,6 +73,7 @@ Q_SIGNALS:
 private:
     void showFields();
     void fillEntries();
+    void propose();
     void show(const TriedChange& change);
 
     household::Household& household_;

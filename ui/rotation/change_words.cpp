@@ -38,22 +38,30 @@ QString daysGained(double days)
 
 }
 
-TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
+void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day today)
 {
     const auto& base = compared.base;
     const auto& changed = compared.changed;
+    // A harvest is the end of today's bottom tray: of another one nothing is said.
+    if (compared.bottomStays) to.rows.push_back({Words::tr("bottom tray ready"), orNever(base.readyOn, today), orNever(changed.readyOn, today)});
+    to.rows.push_back({Words::tr("top tray filled"), orNever(base.turnOn, today), orNever(changed.turnOn, today)});
+    to.rows.push_back({Words::tr("sump full, if shut"), orNever(base.sumpFullOn, today), orNever(changed.sumpFullOn, today)});
+    to.rows.push_back({Words::tr("colony in 60 days"), ui::massBand(base.colonyIn60Days), ui::massBand(changed.colonyIn60Days)});
+    to.rows.push_back({Words::tr("colony in a year"), ui::massBand(base.colonyInAYear), ui::massBand(changed.colonyInAYear)});
+    to.usual = colonyOf(base.days);
+    to.changed = colonyOf(changed.days);
+    to.days = changed.days;
+}
+
+TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
+{
     TriedChange made;
     const double more = compared.colonyMoreIn60Days.p50;
-    made.sentence = Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.")
-                        .arg(daysGained(compared.readyEarlierByDays.p50), ui::massText(std::abs(more)), more >= 0 ? Words::tr("heavier") : Words::tr("lighter"));
-    made.rows = {{Words::tr("bottom tray ready"), orNever(base.readyOn, today), orNever(changed.readyOn, today)},
-                 {Words::tr("top tray filled"), orNever(base.turnOn, today), orNever(changed.turnOn, today)},
-                 {Words::tr("sump full, if shut"), orNever(base.sumpFullOn, today), orNever(changed.sumpFullOn, today)},
-                 {Words::tr("colony in 60 days"), ui::massBand(base.colonyIn60Days), ui::massBand(changed.colonyIn60Days)},
-                 {Words::tr("colony in a year"), ui::massBand(base.colonyInAYear), ui::massBand(changed.colonyInAYear)}};
-    made.usual = colonyOf(base.days);
-    made.changed = colonyOf(changed.days);
-    made.days = changed.days;
+    const QString amount = ui::massText(std::abs(more));
+    const QString how = more >= 0 ? Words::tr("heavier") : Words::tr("lighter");
+    made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.").arg(daysGained(compared.readyEarlierByDays.p50), amount, how)
+                                         : Words::tr("With the bottom tray taken, in 60 days the colony is %1 %2.").arg(amount, how);
+    addCourse(made, compared, today);
     return made;
 }
 
@@ -61,12 +69,14 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnothe
 {
     TriedChange made;
     if (give.share <= 0.0) {
-        made.sentence = Words::tr("None: even as it is, the stack does not process as much as today again within %n week(s) (%1 then, %2 now).", nullptr, weeks)
-                            .arg(ui::rateText(give.processingThen), ui::rateText(give.processingNow));
+        made.sentence = Words::tr("None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).", nullptr, weeks)
+                            .arg(ui::rateText(give.processingUsual), ui::rateText(give.processingNow));
         return made;
     }
-    made.sentence = Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.", nullptr, weeks)
-                        .arg(ui::massText(give.kg), ui::percentText(give.share));
+    made.sentence = give.processingUsual >= give.processingNow
+        ? Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.", nullptr, weeks).arg(ui::massText(give.kg), ui::percentText(give.share))
+        : Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.", nullptr, weeks)
+              .arg(ui::massText(give.kg), ui::percentText(give.share));
     if (forAnotherStack) {
         // 0.11 to 0.45 kg for a first tray: common practice, no source.
         const QString enough = give.kg < 0.11 ? Words::tr(" That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.")
@@ -74,7 +84,7 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnothe
         made.sentence += enough.arg(ui::massText(0.11), ui::massText(0.45));
     }
     made.sentence += Words::tr(" Never release them into wild land, and keep to local rules on species and sale.");
-    made.rows = {{Words::tr("processing, dry"), ui::rateText(give.processingNow), ui::rateText(give.processingThen)}};
+    made.rows = {{Words::tr("processing, dry, by then"), ui::rateText(give.processingUsual), ui::rateText(give.processingThen)}};
     return made;
 }
 
@@ -86,12 +96,10 @@ TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day toda
     if (leave.waterL >= 0.1) todo << Words::tr("pour %1 of water").arg(ui::volumeText(leave.waterL));
     if (leave.drainBefore) todo << Words::tr("drain the sump and leave the spigot over a bowl");
     made.sentence = Words::tr("Before you leave for %1: %2. Nobody need come by.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
-    if (leave.dryChance > 0.3 || leave.hungryChance > 0.8)
+    if (leave.left.dryChance > 0.3 || leave.left.hungryChance > 0.8)
         made.sentence = Words::tr("Before you leave for %1: %2. Let somebody look in half-way.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
-    const double change = leave.colonyChange;
-    made.rows = {{Words::tr("too dry on the return"), {}, ui::percentText(leave.dryChance)},
-                 {Words::tr("hungry on the return"), {}, ui::percentText(leave.hungryChance)},
-                 {Words::tr("colony in 60 days, beside the usual"), {}, (change >= 0 ? Words::tr("+%1") : Words::tr("−%1")).arg(ui::massText(std::abs(change)))}};
+    made.rows = {{Words::tr("too dry on the return"), ui::percentText(leave.usual.dryChance), ui::percentText(leave.left.dryChance)},
+                 {Words::tr("hungry on the return"), ui::percentText(leave.usual.hungryChance), ui::percentText(leave.left.hungryChance)}};
     return made;
 }
 
@@ -105,7 +113,9 @@ TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoni
     QStringList todo;
     if (way->harvest) todo << Words::tr("take the bottom tray's castings");
     if (way->newTray) todo << Words::tr("lay a new tray");
-    todo << Words::tr("feed %1 a week").arg(ui::massText(way->feedKgPerWeek));
+    QStringList amounts;
+    for (const auto& step : way->feed) amounts << (amounts.isEmpty() ? Words::tr("feed %1 a week").arg(ui::massText(step.kgPerWeek)) : Words::tr("from %1 on %2", "day, amount of food a week").arg(ui::shortDay(step.from, today), ui::massText(step.kgPerWeek)));
+    todo << amounts.join(Words::tr(", "));
     const QString date = way->on ? ui::shortDay(*way->on, today) : Words::tr("not within half a year");
     made.sentence = way->on ? Words::tr("The shortest way back: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
                             : Words::tr("None of harvest, new tray and more food brings it back to %1 within half a year; put worms in.").arg(ui::rateText(way->goal));

@@ -5,7 +5,9 @@
 
 namespace tierloam::rotation {
 
-/// A compared plan in rows of figures.
+/// The usual course beside the changed one, as rows of figures and week by week.
+void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day today);
+/// A compared plan in a sentence and its course.
 TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today);
 TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack);
 TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day today);

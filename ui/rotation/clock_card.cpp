@@ -28,6 +28,12 @@ QString limitText(planning::Limit limit)
     return tierloam::rotation::ClockCard::tr("Nothing holds it back much.");
 }
 
+QString orNotWithin(const reckoning::Dates& dates, Day today)
+{
+    const QString text = ui::datesText(dates, today);
+    return text.isEmpty() ? ClockCard::tr("not within a year") : text;
+}
+
 QString leverText(const planning::Lever& lever)
 {
     const int days = static_cast<int>(std::lround(lever.daysGained.p50));
@@ -72,17 +78,17 @@ void ClockCard::refresh()
     background_.ask(QStringLiteral("clock"), [this, reckoning](std::stop_token stop) -> Background::Use {
         auto clocks = clocksOf(*reckoning, stop);
         if (!clocks) return {};
-        return [this, clocks = std::move(*clocks)] { show(clocks); };
+        return [this, reckoning, clocks = std::move(*clocks)] { tell(clocks, *reckoning); };
     });
 }
 
 void ClockCard::refreshNow()
 {
     if (const auto reckoning = household_.reckoning())
-        if (const auto clocks = clocksOf(*reckoning, {})) show(*clocks);
+        if (const auto clocks = clocksOf(*reckoning, {})) tell(*clocks, *reckoning);
 }
 
-void ClockCard::show(const Clocks& clocks)
+void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
 {
     today_ = household_.today();
     delete body_->layout();
@@ -95,12 +101,12 @@ void ClockCard::show(const Clocks& clocks)
     for (const std::string& stack : household::ordered(names, household_.stackOrder())) {
         const planning::TurnClock& clock = clocks.at(stack);
         // The due list tells it once it is sure enough; half of the members alone have it before.
-        const auto reckoning = household_.reckoning();
-        const auto* known = reckoning ? reckoning->stack(stack) : nullptr;
-        const bool told = known != nullptr && known->turnSince.has_value();
-        const QString date = !clock.has ? ui::datesText(clock.turn, today_) : told ? tr("its turn has come") : tr("its turn is about now; it is told as due once it is 80 % sure");
-        rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date.isEmpty() ? tr("not within a year") : date), ui::TextRole::strong, body_, true));
-        if (clock.has) continue;
+        const auto* known = of.stack(stack);
+        const bool told = known != nullptr && known->turnSince && (known->record.spareTrays > 0 || known->readySince);
+        const QString date = clock.takenOn ? tr("castings in the light, taken about %1; the next turn %2").arg(ui::shortDay(*clock.takenOn, today_), orNotWithin(clock.turn, today_))
+            : !clock.has ? orNotWithin(clock.turn, today_) : told ? tr("its turn has come") : tr("its turn is about now; it is told as due once it is 80 % sure");
+        rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date), ui::TextRole::strong, body_, true));
+        if (clock.levers.empty()) continue;
         QStringList levers{limitText(clock.limit)};
         for (const planning::Lever& lever : clock.levers) levers << leverText(lever);
         const QString first = levers.takeFirst();

@@ -18,11 +18,12 @@ public:
     /// Asks for the clocks of the present reckoning, in the background.
     void refresh();
     void refreshNow();
+    using Clocks = std::map<std::string, planning::TurnClock>; ///< by stack
+    /// In words; `of`: the reckoning that they were asked of.
+    void tell(const Clocks& clocks, const reckoning::Reckoning& of);
 
 private:
-    using Clocks = std::map<std::string, planning::TurnClock>;
     static std::optional<Clocks> clocksOf(const reckoning::Reckoning& reckoning, std::stop_token stop);
-    void show(const Clocks& clocks);
 
     household::Household& household_;
     Background& background_;

@@ -69,7 +69,7 @@ void LanesView::tell()
     const PlanStep* step = chosen();
     const QString what = step ? stepText(*step, today_) : tr("no step chosen");
     ui::setAccess(this, tr("Year of %n stack(s): %1", nullptr, static_cast<int>(year_.lanes.lanes.size())).arg(what),
-                  tr("Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week"));
+                  tr("Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day"));
     if (QAccessible::isActive()) {
         QAccessibleEvent changed{this, QAccessible::NameChanged};
         QAccessible::updateAccessibility(&changed);
@@ -141,6 +141,12 @@ void LanesView::moveChosen(int days)
     if (on != step->on) Q_EMIT moved(PlanStep{*step}, on);
 }
 
+void LanesView::keepChosen()
+{
+    const PlanStep* step = chosen();
+    if (step && canMove(*step)) Q_EMIT moved(PlanStep{*step}, std::max(step->on, year_.lanes.today));
+}
+
 void LanesView::keyPressEvent(QKeyEvent* event)
 {
     const bool shift = event->modifiers() & Qt::ShiftModifier;
@@ -153,6 +159,8 @@ void LanesView::keyPressEvent(QKeyEvent* event)
     case Qt::Key_Down: changeLane(1); return;
     case Qt::Key_Home: step(-1000); return;
     case Qt::Key_End: step(1000); return;
+    case Qt::Key_Return:
+    case Qt::Key_Enter: keepChosen(); return;
     case Qt::Key_Escape:
         if (dragging_) {
             dragging_ = false;

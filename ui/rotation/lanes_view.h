@@ -21,6 +21,9 @@ public:
     void choose(std::optional<std::pair<int, int>> mark);
     /// Moves the chosen harvest by so many days.
     void moveChosen(int days);
+    /// Keeps it on the day where it stands.
+    void keepChosen();
+    bool canMove(const PlanStep& step) const;
     /// Centre of a mark, for tests that drag it.
     QPoint markCentre(int lane, int mark) const;
 
@@ -47,7 +50,6 @@ private:
     void tell();
     void step(int by);
     void changeLane(int by);
-    bool canMove(const PlanStep& step) const;
 
     const ui::Theme& theme_;
     YearLanes year_;

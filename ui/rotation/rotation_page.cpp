@@ -134,8 +134,13 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     chosen_->setObjectName(QStringLiteral("chosenStep"));
     unpin_ = ui::makeButton(ui::actionName(ui::ActionId::unpinHarvest), ui::Tone::plain, line);
     unpin_->setObjectName(QStringLiteral("unpin"));
+    pin_ = ui::makeButton(tr("Keep this day"), ui::Tone::plain, line);
+    pin_->setObjectName(QStringLiteral("pin"));
+    ui::setAccess(pin_, tr("Keep the chosen harvest on its day"), tr("Enter does the same in the lanes"));
+    pin_->setToolTip(tr("Enter does the same in the lanes"));
     lineRow->addWidget(chosen_, 0, 0);
-    lineRow->addWidget(unpin_, 0, 1, Qt::AlignTop);
+    lineRow->addWidget(pin_, 0, 1, Qt::AlignTop);
+    lineRow->addWidget(unpin_, 0, 2, Qt::AlignTop);
     lineRow->setColumnStretch(0, 1);
     card->column()->addWidget(line);
     cost_ = ui::makeLabel({}, ui::TextRole::small, card, true);
@@ -153,7 +158,7 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     below->addWidget(clock_, 0, 1);
     below->addWidget(wish_, 1, 0);
     below->addWidget(change_, 1, 1);
-    track_ = new TrackCard{household_, content_};
+    track_ = new TrackCard{household_, background_, content_};
     below->addWidget(track_, 2, 0, 1, 2);
     below->setColumnStretch(0, 1);
     below->setColumnStretch(1, 1);
@@ -170,6 +175,7 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
 
     connect(lanes_, &LanesView::chosenChanged, this, [this] { showChosen(); });
     connect(lanes_, &LanesView::moved, this, [this](const PlanStep& step, Day on) { pin(step.stack, step.batch, on); });
+    connect(pin_, &QPushButton::clicked, lanes_, &LanesView::keepChosen);
     connect(unpin_, &QPushButton::clicked, this, [this] {
         if (const PlanStep* step = lanes_->chosen()) pin(std::string{step->stack}, step->batch, std::nullopt);
     });
@@ -318,7 +324,7 @@ void RotationPage::refreshNow()
     background_.forget();
     syncControls();
     feeding_->refresh();
-    track_->refresh();
+    track_->refreshNow();
     change_->refresh();
     const auto reckoning = household_.reckoning();
     if (!reckoning) return;
@@ -392,6 +398,7 @@ void RotationPage::showChosen()
     const PlanStep* step = lanes_->chosen();
     const bool pinned = step && step->pinned;
     unpin_->setVisible(pinned);
+    pin_->setVisible(step && !pinned && lanes_->canMove(*step));
     if (!step) {
         chosen_->setText(tr("Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here."));
         return;

@@ -80,6 +80,7 @@ private:
     std::vector<QPushButton*> gatherings_;
     std::vector<QPushButton*> weekdays_;
     QPushButton* tableButton_ = nullptr;
+    QPushButton* pin_ = nullptr;
     QPushButton* unpin_ = nullptr;
     QLabel* cost_ = nullptr;
     QLabel* chosen_ = nullptr;

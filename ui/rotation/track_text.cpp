@@ -12,7 +12,9 @@ namespace tierloam::rotation {
 
 namespace {
 
-constexpr std::size_t shown = 10;
+constexpr std::size_t shown = 12;
+constexpr std::size_t mostStacks = 12; ///< of which the last 90 days are asked again
+constexpr int fedInTime = 3;           ///< days
 
 struct Line { Day day; QString text; };
 
@@ -34,10 +36,24 @@ QString harvestText(const reckoning::StackReckoning& stack, const reckoning::Har
         .arg(ui::shortDay(harvest.day, today), QString::fromStdString(stack.name), ui::massText(harvest.takenKg), ui::massBand(harvest.expectedKg), lifted);
 }
 
+QString careText(const std::string& stack, const advice::DiaryLine& line, Day today)
+{
+    const QString from = ui::shortDay(line.from, today);
+    const QString name = QString::fromStdString(stack);
+    const QString what = ui::unbroken(QString::fromStdString(line.advice.text));
+    if (line.doneOn) {
+        const int days = daysBetween(line.from, *line.doneOn);
+        return days == 0 ? TrackCard::tr("%1, %2: “%3”; done the same day", "day, stack, what was advised").arg(from, name, what)
+                         : TrackCard::tr("%1, %2: “%3”; done %4 later", "day, stack, what was advised, days").arg(from, name, what, ui::daysLong(days));
+    }
+    if (!line.to) return TrackCard::tr("%1, %2: “%3”; still due", "day, stack, what was advised").arg(from, name, what);
+    return TrackCard::tr("%1, %2: “%3”; not done, taken back after %4", "day, stack, what was advised, days").arg(from, name, what, ui::daysLong(daysBetween(line.from, *line.to)));
 }
 
-TrackCard::TrackCard(household::Household& household, QWidget* parent)
-    : Card{parent}, household_{household}, record_{ui::makeLabel({}, ui::TextRole::body, this, true)}, diary_{ui::makeLabel({}, ui::TextRole::small, this, true)}
+}
+
+TrackCard::TrackCard(household::Household& household, Background& background, QWidget* parent)
+    : Card{parent}, household_{household}, background_{background}, record_{ui::makeLabel({}, ui::TextRole::body, this, true)}, diary_{ui::makeLabel({}, ui::TextRole::small, this, true)}
 {
     setObjectName(QStringLiteral("trackCard"));
     ui::setAccess(this, tr("Diary of advice"));
@@ -48,18 +64,52 @@ TrackCard::TrackCard(household::Household& household, QWidget* parent)
 
 QString TrackCard::recordText() const { return record_->text(); }
 
+TrackCard::Care TrackCard::careOf(const reckoning::Reckoning& reckoning, const household::JournalView& journal, std::stop_token stop)
+{
+    Care care;
+    for (std::size_t i = 0; i < reckoning.stacks.size() && i < mostStacks && !stop.stop_requested(); ++i)
+        if (const auto* history = journal.replay.stack(reckoning.stacks[i].name)) care[history->name] = advice::diaryOf(reckoning.stacks[i], journal.entries, *history, journal.materials);
+    return care;
+}
+
 void TrackCard::refresh()
+{
+    tell(); // turns and harvests stand at once
+    const auto reckoning = household_.reckoning();
+    if (!reckoning) return;
+    background_.ask(QStringLiteral("diary"), [this, reckoning, journal = household_.journal()](std::stop_token stop) -> Background::Use {
+        auto care = careOf(*reckoning, *journal, stop);
+        if (stop.stop_requested()) return {};
+        return [this, care = std::move(care)] { tell(care); };
+    });
+}
+
+void TrackCard::refreshNow()
+{
+    const auto reckoning = household_.reckoning();
+    tell(reckoning ? careOf(*reckoning, *household_.journal(), {}) : Care{});
+}
+
+void TrackCard::tell(Care care)
+{
+    care_ = std::move(care);
+    tell();
+}
+
+void TrackCard::tell()
 {
     const auto reckoning = household_.reckoning();
     const Day today = household_.today();
     std::vector<Line> lines;
-    int weighed = 0, within = 0, lifted = 0, advised = 0, followed = 0;
+    int weighed = 0, within = 0, lifted = 0, right = 0, advised = 0, followed = 0;
     if (reckoning)
         for (const reckoning::StackReckoning& stack : reckoning->stacks) {
             for (const reckoning::HarvestCheck& harvest : stack.harvests) {
                 ++weighed;
                 within += harvest.within() ? 1 : 0;
-                lifted += harvest.liftedOn && harvest.readyWhenLifted >= 0.8 ? 1 : 0;
+                const bool asReady = harvest.liftedOn && harvest.readyWhenLifted >= 0.8;
+                lifted += asReady ? 1 : 0;
+                right += asReady && harvest.within() ? 1 : 0;
                 lines.push_back({harvest.day, harvestText(stack, harvest, today)});
             }
             for (const reckoning::TurnNote& turn : stack.turns) {
@@ -68,19 +118,36 @@ void TrackCard::refresh()
                 lines.push_back({turn.from, turnText(stack, turn, today)});
             }
         }
+    int told = 0, done = 0, due = 0, fed = 0;
+    for (const auto& [stack, all] : care_)
+        for (const advice::DiaryLine& line : all) {
+            if (line.advice.code == advice::Code::feedDue) { // week by week: counted alone
+                if (!line.doneOn && !line.to) continue;
+                ++due;
+                fed += line.doneOn && daysBetween(line.from, *line.doneOn) <= fedInTime ? 1 : 0;
+                continue;
+            }
+            ++told;
+            done += line.doneOn ? 1 : 0;
+            lines.push_back({line.from, careText(stack, line, today)});
+        }
     std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.day > b.day; });
     QStringList text;
     for (std::size_t i = 0; i < lines.size() && i < shown; ++i) text << lines[i].text;
     diary_->setText(text.join(QStringLiteral("\n")));
     diary_->setVisible(!text.isEmpty());
-    if (weighed == 0 && advised == 0) {
+    if (weighed == 0 && advised == 0 && told == 0 && due == 0) {
         record_->setText(tr("What was advised, what was done and how right it was stands here once a turn has come."));
         return;
     }
     QStringList said;
-    if (weighed > 0) said << tr("Of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); %3 were lifted as ready").arg(weighed).arg(within).arg(lifted);
+    if (weighed > 0) said << tr("of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did").arg(weighed).arg(within).arg(lifted).arg(right);
     if (advised > 0) said << tr("of %1 turns advised, %2 were followed").arg(advised).arg(followed);
-    record_->setText(said.join(QStringLiteral("; ")) % QStringLiteral("."));
+    if (due > 0) said << tr("of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days").arg(due).arg(fed);
+    if (told > 0) said << tr("of %1 other pieces of advice in that time, %2 were followed").arg(told).arg(done);
+    QString record = said.join(QStringLiteral("; ")) % QStringLiteral(".");
+    record[0] = record[0].toUpper();
+    record_->setText(record);
 }
 
 }

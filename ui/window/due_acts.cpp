@@ -44,7 +44,7 @@ public:
         const bool drying = standing_->drying.has_value();
         switch (advice_.code) {
         case Code::feedDue:
-        case Code::hungry: return feeding(advice_.kg > 0.0 ? std::optional{ui::mostOf(advice_.kg)} : std::nullopt, {});
+        case Code::hungry: return feeding(advice_.kg > 0.0 ? std::optional{ui::mostOf(advice_.kg)} : std::nullopt, advice_.slot == standing_->feedSlot() ? std::nullopt : advice_.slot);
         case Code::tooEarly: return drying ? paper(std::nullopt) : feeding(std::nullopt, advice_.slot);
         case Code::lowCarbon: return paper(ui::massAmount(std::max(advice_.kg, 0.01)));
         case Code::tooWet: return paper(std::nullopt);
@@ -163,7 +163,32 @@ public:
                 all.push_back({text[mark - 1], one(std::move(made), slotOf(*look), DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text[mark - 1]))});
             }
             break;
-        default: break;
+        case LookKind::bedTemperature: {
+            const auto* stack = estimates();
+            if (stack == nullptr) break;
+            const bool us = ui::measures() == ui::Measures::us;
+            const auto shown = [us](double celsius) { return us ? celsius * 1.8 + 32.0 : celsius; };
+            for (const double each : around(shown(stack->now.binTempC.p05), shown(stack->now.binTempC.p50), shown(stack->now.binTempC.p95), us ? 2.0 : 1.0)) {
+                journal::Reading made;
+                made.bin = celsius(us ? (each - 32.0) / 1.8 : each);
+                const QString text = ui::temperatureText(made.bin->base());
+                all.push_back({text, one(std::move(made), {}, DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text))});
+            }
+            break;
+        }
+        case LookKind::depth: {
+            const reckoning::TrayEstimate* tray = trayAsked();
+            if (tray == nullptr) break;
+            const double step = ui::measures() == ui::Measures::us ? 0.508 : 0.5; // a fifth of an inch
+            for (const double cm : around(tray->castingsDepthCm.p05, tray->castingsDepthCm.p50, tray->castingsDepthCm.p95, step)) {
+                if (cm < 0.0) continue;
+                journal::Check made;
+                made.depth = centimetres(cm);
+                check(ui::lengthMeant(cm), made);
+            }
+            break;
+        }
+        default: break; // a scale or a ruler tells more than a few buttons could hold: it is typed
         }
         return all;
     }
@@ -191,8 +216,40 @@ private:
         switch (advice_.code) {
         case Code::harvestSoon: return reckoning::LookKind::bits;
         case Code::overfed: return reckoning::LookKind::left;
+        case Code::heat:
+        case Code::cold: return reckoning::LookKind::bedTemperature;
         default: return std::nullopt;
         }
+    }
+
+    const reckoning::StackReckoning* estimates() const
+    {
+        reckoning_ = household_.reckoning();
+        return reckoning_ ? reckoning_->stack(advice_.stack) : nullptr;
+    }
+
+    const reckoning::TrayEstimate* trayAsked() const
+    {
+        const auto* stack = estimates();
+        if (stack == nullptr || !advice_.slot) return nullptr;
+        const auto tray = std::ranges::find(stack->now.slots, *advice_.slot, &reckoning::TrayEstimate::slot);
+        return tray == stack->now.slots.end() ? nullptr : &*tray;
+    }
+
+    /// Values in steps that the reading is worth, over what is expected and a step beyond; of too many those about the middle. What lies outside is
+    /// typed into the form.
+    static std::vector<double> around(double low, double middle, double high, double step)
+    {
+        constexpr int most = 8;
+        int from = static_cast<int>(std::floor(low / step)) - 1;
+        int to = static_cast<int>(std::ceil(high / step)) + 1;
+        if (to - from >= most) {
+            from = std::max(from, static_cast<int>(std::lround(middle / step)) - most / 2);
+            to = from + most - 1;
+        }
+        std::vector<double> values;
+        for (int i = from; i <= to; ++i) values.push_back(i * step);
+        return values;
     }
 
     std::optional<int> slotOf(reckoning::LookKind kind) const { return kind == reckoning::LookKind::left ? standing_->feedSlot() : advice_.slot; }
@@ -203,6 +260,8 @@ private:
         case reckoning::LookKind::bits: return DueActs::tr("bits of food or bedding");
         case reckoning::LookKind::left: return DueActs::tr("left of the last feeding");
         case reckoning::LookKind::wormsSeen: return DueActs::tr("worms seen");
+        case reckoning::LookKind::bedTemperature: return DueActs::tr("bed temperature");
+        case reckoning::LookKind::depth: return DueActs::tr("depth of castings");
         default: return DueActs::tr("squeezed in the hand");
         }
     }
@@ -221,6 +280,7 @@ private:
     Day today_;
     bool flushes_;
     const journal::Standing* standing_ = nullptr;
+    mutable std::shared_ptr<const reckoning::Reckoning> reckoning_; ///< held while its trays are read
 };
 
 }

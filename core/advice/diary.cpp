@@ -1,0 +1,108 @@
+#include "core/advice/diary.h"
+
+#include "core/reckoning/care.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+namespace {
+
+constexpr int daysBack = 90;         ///< for which there is an estimate of each day
+constexpr int longestReplay = 60;    ///< days that a rule looks back
+
+/// Of these a day's estimates and the journal up to it decide.
+bool isOfTheDay(const Advice& advice)
+{
+    if (advice.look) return false;
+    switch (advice.code) {
+    case Code::feedDue:
+    case Code::overfed:
+    case Code::tooWet:
+    case Code::tooDry:
+    case Code::drainageLow:
+    case Code::drainageHigh:
+    case Code::heat:
+    case Code::cold:
+    case Code::dryingDone:
+    case Code::dryingLong:
+    case Code::staleRecord: return true;
+    default: return false;
+    }
+}
+
+template <class... Actions>
+bool isOneOf(const journal::Action& action) { return (std::holds_alternative<Actions>(action) || ...); }
+
+/// Whether the entry does what was advised.
+bool does(const Advice& advice, const journal::Entry& entry)
+{
+    using namespace journal;
+    if (std::holds_alternative<Note>(entry.action)) return entry.note.find(advice.text) != std::string::npos; // noted from the due list, of what leaves no figure
+    switch (advice.code) {
+    case Code::feedDue: return isOneOf<Feed>(entry.action);
+    case Code::overfed: return isOneOf<Cover, Check>(entry.action);
+    case Code::tooWet: return isOneOf<Cover, Bed>(entry.action);
+    case Code::tooDry: return isOneOf<Water>(entry.action);
+    case Code::drainageLow: return isOneOf<Drain, Flush, Water>(entry.action);
+    case Code::drainageHigh: return isOneOf<Drain, Flush>(entry.action);
+    case Code::heat:
+    case Code::cold: return isOneOf<Setup, Reading>(entry.action);
+    case Code::dryingDone:
+    case Code::dryingLong: return isOneOf<Harvest>(entry.action);
+    case Code::staleRecord: return true;
+    default: return false;
+    }
+}
+
+/// The journal's part up to a day.
+journal::StackHistory until(const journal::StackHistory& history, Day day)
+{
+    journal::StackHistory past = history;
+    past.steps.erase(std::find_if(past.steps.begin(), past.steps.end(), [day](const journal::Step& step) { return step.day > day; }), past.steps.end());
+    return past;
+}
+
+}
+
+std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials)
+{
+    std::vector<DiaryLine> lines;
+    reckoning::StackReckoning then;
+    then.name = stack.name;
+    then.firstBedding = stack.firstBedding;
+    for (const reckoning::StackEstimate& sample : stack.history) {
+        const int ago = daysBetween(sample.day, stack.asOf);
+        if (ago > daysBack + longestReplay || sample.day > stack.asOf) continue;
+        then.history.push_back(sample);
+        if (ago > daysBack) continue;
+        then.asOf = sample.day;
+        then.now = sample;
+        const journal::StackHistory past = until(history, sample.day);
+        if (past.steps.empty()) continue;
+        then.record = reckoning::recordOf(entries, past, materials, sample.day);
+        then.forecast.feedUsualKg = then.forecast.feedHighKg = then.record.usualFeedKg; // the limit of that week is not kept
+        then.drains.clear();
+        std::copy_if(stack.drains.begin(), stack.drains.end(), std::back_inserter(then.drains), [&](const reckoning::DrainCheck& drain) { return drain.day <= sample.day; });
+        std::vector<Advice> said = adviceFor(then);
+        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || each.on > sample.day; });
+        for (DiaryLine& line : lines) {
+            if (line.to) continue;
+            const auto still = std::find_if(said.begin(), said.end(), [&](const Advice& each) { return each.code == line.advice.code; });
+            if (still == said.end()) line.to = sample.day;
+            else said.erase(still);
+        }
+        for (Advice& each : said) lines.push_back({std::move(each), sample.day, std::nullopt, std::nullopt});
+    }
+    for (DiaryLine& line : lines) {
+        const Day end = line.to.value_or(stack.asOf);
+        for (const journal::Step& step : history.steps) {
+            if (step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry])) continue;
+            line.doneOn = step.day;
+            break;
+        }
+    }
+    return lines;
+}
+
+}

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/advice/advice.h"
+#include "core/journal/replay.h"
+#include "core/materials/table.h"
+
+#include <vector>
+
+/// What was advised from day to day and what came of it: the rules of today, asked again on the estimates of each of the last 90 days and on the
+/// journal as it was by then. Nothing of it is stored. Left out: turns and harvests, which the reckoning notes itself, and what rests on a
+/// forecast, of which none is kept (a full sump ahead, heat ahead, the next look).
+namespace tierloam::advice {
+
+struct DiaryLine {
+    Advice advice;                   ///< as it was said on the first day
+    Day from{};
+    std::optional<Day> to;           ///< first day without it; nullopt: still said
+    std::optional<Day> doneOn;       ///< of the first entry from then on, while it was said, that does what was advised
+};
+
+/// Of one stack, in order of their first days. `history` is that stack's.
+std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials);
+
+}

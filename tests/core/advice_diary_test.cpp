@@ -1,0 +1,119 @@
+// The diary: what was advised in the past, from when to when, and what was done about it.
+#include "core/advice/diary.h"
+
+#include "tests/support/calm_stack.h"
+
+#include <gtest/gtest.h>
+
+namespace tierloam::tests {
+namespace {
+
+/// A stack that was bedded long ago and fed each week, and its estimates: dry from day -20 to day -14.
+class Diary : public ::testing::Test {
+protected:
+    Diary()
+    {
+        add(-60, journal::Setup{});
+        add(-60, journal::Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+        add(-60, journal::Stock{{300, Unit::g}, {}, {}});
+        stack_ = calm();
+        stack_.firstBedding = in(-60);
+    }
+    void add(int day, journal::Action action)
+    {
+        journal::Entry entry;
+        entry.id = journal::EntryId{++count_};
+        entry.positionInDay = count_;
+        entry.date.day = in(day);
+        entry.stack = "Mill";
+        entry.action = std::move(action);
+        entries_.push_back(std::move(entry));
+    }
+    void fedEvery(int gap, int from = -56)
+    {
+        for (int day = from; day <= 0; day += gap) add(day, journal::Feed{{900, Unit::g}, {}, {}});
+    }
+    void on(int from, int to, const std::function<void(StackEstimate&)>& change)
+    {
+        for (StackEstimate& day : stack_.history)
+            if (day.day >= in(from) && day.day <= in(to)) change(day);
+        if (to >= 0) change(stack_.now);
+    }
+    std::vector<advice::DiaryLine> lines(Code code)
+    {
+        std::stable_sort(entries_.begin(), entries_.end(), journal::inJournalOrder);
+        const journal::Replay replay = journal::replay(entries_);
+        EXPECT_TRUE(replay.refusals.empty());
+        auto all = advice::diaryOf(stack_, entries_, replay.stacks.front(), materials::Table::builtIn());
+        std::erase_if(all, [code](const advice::DiaryLine& line) { return line.advice.code != code; });
+        return all;
+    }
+    journal::Entries entries_;
+    StackReckoning stack_;
+    std::int64_t count_ = 0;
+};
+
+const auto dry = [](StackEstimate& day) { day.slots[1].waterShare = {0.5, 0.6, 0.7}; };
+
+TEST_F(Diary, IsEmptyOfACalmPast)
+{
+    fedEvery(7, -57);
+    EXPECT_TRUE(lines(Code::tooDry).empty());
+    EXPECT_TRUE(lines(Code::heat).empty());
+}
+
+TEST_F(Diary, SaysFromWhenToWhenAndWhatWasDone)
+{
+    on(-20, -15, dry);
+    add(-17, journal::Water{{1, Unit::L}});
+    const auto told = lines(Code::tooDry);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().from, in(-20));
+    EXPECT_EQ(told.front().to, in(-14));
+    EXPECT_EQ(told.front().doneOn, in(-17));
+    EXPECT_TRUE(told.front().advice.text.starts_with("Pour ")) << told.front().advice.text;
+}
+
+TEST_F(Diary, WhatWasNotDoneIsNotSaidToBe)
+{
+    on(-20, -15, dry);
+    add(-12, journal::Water{{1, Unit::L}}); // later: it was no longer advised
+    add(-22, journal::Water{{1, Unit::L}}); // before
+    ASSERT_EQ(lines(Code::tooDry).size(), 1u);
+    EXPECT_FALSE(lines(Code::tooDry).front().doneOn);
+}
+
+TEST_F(Diary, WhatIsStillAdvisedHasNoEndAndTwoTimesAreTwoLines)
+{
+    on(-20, -15, dry);
+    on(-4, 0, dry);
+    const auto told = lines(Code::tooDry);
+    ASSERT_EQ(told.size(), 2u);
+    EXPECT_TRUE(told[0].to);
+    EXPECT_FALSE(told[1].to);
+    EXPECT_EQ(told[1].from, in(-4));
+}
+
+TEST_F(Diary, IsAskedOfTheJournalAsItWasThen)
+{
+    fedEvery(7, -56); // -56, …, 0
+    std::erase_if(entries_, [](const journal::Entry& entry) { return std::holds_alternative<journal::Feed>(entry.action) && entry.date.day > in(-28) && entry.date.day < in(-10); });
+    const auto told = lines(Code::feedDue); // fed on day -28, next on day -7: due on day -21
+    const auto late = std::find_if(told.begin(), told.end(), [](const advice::DiaryLine& line) { return line.from > in(-28) && line.to && *line.to <= in(-5) && daysBetween(line.from, *line.to) > 5; });
+    ASSERT_NE(late, told.end());
+    EXPECT_EQ(late->from, in(-21));
+    EXPECT_EQ(late->doneOn, in(-7));
+}
+
+TEST_F(Diary, ANoteFromTheDueListCountsAsDone)
+{
+    on(-20, -15, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });
+    add(-18, journal::Note{});
+    entries_.back().note = "Done: Move the stack to a cooler place before it heats up: shade, floor, cellar";
+    const auto told = lines(Code::heat);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().doneOn, in(-18));
+}
+
+}
+}

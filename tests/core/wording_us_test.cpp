@@ -1,0 +1,91 @@
+// Quantities in words: each in US units as reckoned by hand, none with a metric unit, and back again.
+#include "core/wording/formats.h"
+
+#include <gtest/gtest.h>
+
+#include <QLocale>
+
+#include <functional>
+#include <regex>
+
+namespace tierloam::wording {
+namespace {
+
+class UsWords : public ::testing::Test {
+protected:
+    void SetUp() override
+    {
+        QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedStates});
+        setMeasures(Measures::us);
+    }
+    void TearDown() override
+    {
+        setMeasures(Measures::metric);
+        QLocale::setDefault(QLocale::c());
+    }
+};
+
+std::string plain(QString text) { return text.replace(QChar{0xA0}, u' ').toStdString(); }
+
+struct Case {
+    std::function<QString()> said;
+    const char* us;                  ///< 1 lb 0.45359237 kg, 1 oz 28.349523 g, 1 gal 3.785411784 L, 1 fl oz 29.5735 mL, 1 in 2.54 cm, 1 ft 0.3048 m
+};
+
+const std::vector<Case>& cases()
+{
+    static const std::vector<Case> all{
+        {[] { return massText(1.1); }, "2.4 lb"},                       // 2.425
+        {[] { return massText(0.085); }, "3.0 oz"},                     // 2.998
+        {[] { return massBand({0.9, 1.1, 1.4}); }, "2.4 lb (2.0–3.1)"}, // 1.98, 2.43, 3.09
+        {[] { return massRange({0.9, 1.1, 1.4}); }, "2.0–3.1"},
+        {[] { return volumeText(4.0); }, "1.06 gal"},                   // 1.0567
+        {[] { return volumeBand({3.0, 4.0, 6.0}); }, "1.06 gal (0.79–1.59)"},
+        {[] { return lengthText(3.0); }, "1.2 in"},                     // 1.18
+        {[] { return lengthMeant(2.5); }, "1.0 in"},
+        {[] { return temperatureText(30.0); }, "86 °F"},
+        {[] { return temperatureBand({20, 21, 22}); }, "70 °F (68–72)"},
+        {[] { return temperatureRead(31.5); }, "88.7 °F"},
+        {[] { return warmerText(2.0); }, "3.6 °F"},
+        {[] { return areaText(0.16); }, "1.7 sq ft"},                   // 1.722
+        {[] { return volumePerArea(12.0); }, "0.29 gal/sq ft"},         // 0.2945
+        {[] { return bulkText(420.0); }, "26 lb/cu ft"},                // 26.2
+        {[] { return perAreaText(1.6); }, "0.33 lb/sq ft"},             // 0.3277
+        {[] { return strengthText(2.1); }, "0.28 oz/gal"},              // 0.2804
+        {[] { return rateText(31.0); }, "1.1 oz/d"},                    // 1.0935
+        {[] { return amountText({450, Unit::g}); }, "15.9 oz"},         // 15.873
+        {[] { return amountText({0.5, Unit::L}); }, "16.9 fl oz"},      // 16.907
+        {[] { return amountText({1, Unit::cup}); }, "1 cup"},
+        {[] { return mostText(1.0); }, "2.2 lb"},                       // 2.2046, downwards
+    };
+    return all;
+}
+
+const std::regex metric{"(^|[0-9 (])(kg|g|mg|L|mL|cm|mm|m²|°C)($|[ .,;:)/])"};
+
+TEST_F(UsWords, AreAsReckonedByHand)
+{
+    for (const Case& each : cases()) EXPECT_EQ(plain(each.said()), each.us);
+}
+
+TEST_F(UsWords, HoldNoMetricUnitWhileTheMetricOnesDo)
+{
+    const std::vector<std::function<QString()>> more{[] { return massRead(0.8); }, [] { return volumeRead(0.72); }, [] { return volumeOf(1.4, 4.0); }, [] { return lengthBand({1, 2, 3}); },
+                                                     [] { return bulkUnit(); },    [] { return perAreaBand({1, 2, 3}); }, [] { return strengthBand({1, 2, 3}); }, [] { return rateBand({20, 30, 40}); },
+                                                     [] { return flowText(1.3); }, [] { return flowBand({1, 1.3, 2}); },  [] { return amountText(massAmount(0.45)); },
+                                                     [] { return amountText(volumeAmount(0.45)); }, [] { return amountText(mostOf(1.6)); }, [] { return unitText(inMeasures({1, Unit::kg}).unit); }};
+    const auto all = [&] {
+        std::vector<std::string> texts;
+        for (const Case& each : cases()) texts.push_back(plain(each.said()));
+        for (const auto& said : more) texts.push_back(plain(said()));
+        return texts;
+    };
+    for (const std::string& text : all()) EXPECT_FALSE(std::regex_search(text, metric)) << text;
+    setMeasures(Measures::metric);
+    int found = 0;
+    for (const std::string& text : all()) found += std::regex_search(text, metric) ? 1 : 0;
+    EXPECT_GE(found, 28) << "otherwise metric units would not be seen";
+}
+
+}
+}
