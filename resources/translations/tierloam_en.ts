@@ -30,15 +30,15 @@
         <message numerus="yes">
             <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
             <translation>
-                <numerusform />
-                <numerusform />
+                <numerusform>None: with fewer worms the stack would not be back at its rate within %n week (%1 then, %2 now).</numerusform>
+                <numerusform>None: with fewer worms the stack would not be back at its rate within %n weeks (%1 then, %2 now).</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
             <translation>
-                <numerusform />
-                <numerusform />
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as it would with all of them, which is less than today.</numerusform>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as it would with all of them, which is less than today.</numerusform>
             </translation>
         </message>
     </context>
