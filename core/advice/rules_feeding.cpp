@@ -72,9 +72,13 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
     const bool soon = on && *on <= stack.asOf + std::chrono::days{fullWithinDays};
     if (!fullNow && !soon) return;
     const bool spare = stack.record.spareTrays > 0;
-    const QString remedy = isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
-        : spare                            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
-                                           : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
+    const QString soonText = isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
+        : spare                              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: add a tray, or feed less"))
+                                             : say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the bottom tray is lifted"));
+    const QString remedy = !fullNow ? soonText
+        : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
+        : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
+                           : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
     add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, on.value_or(stack.asOf), remedy,
         say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
             .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room)));

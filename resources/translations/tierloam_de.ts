@@ -1312,6 +1312,18 @@
         <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
+    <message>
+        <source>The top tray fills up: feed less until the castings above are taken</source>
+        <translation>Die oberste Etage wird voll: weniger füttern, bis der Humus darüber genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: add a tray, or feed less</source>
+        <translation>Die oberste Etage wird voll: eine Etage hinzufügen oder weniger füttern</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until the bottom tray is lifted</source>
+        <translation>Die oberste Etage wird voll: weniger füttern, bis die unterste gehoben ist</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -11454,6 +11466,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1: %2, %3</source>
         <comment>day, what was done, how much of what</comment>
         <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>food a week</source>
+        <translation>Futter je Woche</translation>
+    </message>
+    <message>
+        <source>usual temperature</source>
+        <translation>übliche Temperatur</translation>
     </message>
 </context>
 <context>

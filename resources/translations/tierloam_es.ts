@@ -1312,6 +1312,18 @@
         <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
     </message>
+    <message>
+        <source>The top tray fills up: feed less until the castings above are taken</source>
+        <translation>La bandeja superior se llena: alimenta menos hasta tomar el humus de encima</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: add a tray, or feed less</source>
+        <translation>La bandeja superior se llena: añade una bandeja o alimenta menos</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until the bottom tray is lifted</source>
+        <translation>La bandeja superior se llena: alimenta menos hasta subir la inferior</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -11455,6 +11467,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1: %2, %3</source>
         <comment>day, what was done, how much of what</comment>
         <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>food a week</source>
+        <translation>alimento por semana</translation>
+    </message>
+    <message>
+        <source>usual temperature</source>
+        <translation>temperatura habitual</translation>
     </message>
 </context>
 <context>

@@ -1312,6 +1312,18 @@
         <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins {rim}, maintenant ou dans les 7 jours. Retiré quand un quart de plus y tient.</translation>
     </message>
+    <message>
+        <source>The top tray fills up: feed less until the castings above are taken</source>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que le lombricompost au-dessus soit pris</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: add a tray, or feed less</source>
+        <translation>Le plateau du haut se remplit&#xa0;: ajouter un plateau, ou nourrir moins</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until the bottom tray is lifted</source>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que celui du bas soit monté</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -11454,6 +11466,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1: %2, %3</source>
         <comment>day, what was done, how much of what</comment>
         <translation>%1&#xa0;: %2, %3</translation>
+    </message>
+    <message>
+        <source>food a week</source>
+        <translation>nourriture par semaine</translation>
+    </message>
+    <message>
+        <source>usual temperature</source>
+        <translation>température habituelle</translation>
     </message>
 </context>
 <context>

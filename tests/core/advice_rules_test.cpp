@@ -380,6 +380,20 @@ TEST(Advice, MostPressingFirst)
     EXPECT_THAT(codes(stack), ElementsAre("sump-full", "harvest-ready", "feed-due"));
 }
 
+TEST(Advice, OfWhatPressesAlikeTheSoonestFirst)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-5); // due in two days; its rule is asked first
+    stack.forecast.topTrayFullOn.p50 = in(1);
+    ASSERT_THAT(codes(stack), ElementsAre("tray-full", "feed-due"));
+    const std::vector<Advice> all = adviceFor(stack);
+    EXPECT_EQ(all[0].severity, all[1].severity);
+    EXPECT_LT(all[0].on, all[1].on);
+    EXPECT_THAT(all[0].text, HasSubstr("fills up")) << "not full yet";
+    stack.forecast.topTrayFullOn.p50 = in(4);
+    EXPECT_THAT(codes(stack), ElementsAre("feed-due", "tray-full"));
+}
+
 TEST(Advice, WithoutWormsTheyComeFirstAndNothingIsFed)
 {
     StackReckoning stack = calm();

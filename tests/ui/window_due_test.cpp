@@ -1,6 +1,8 @@
 // The due list: put off, brought back, and why.
 #include "tests/ui/window_fixture.h"
 
+#include "core/household/stack_order.h"
+#include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/forms/action_form.h"
 #include "ui/window/due_acts.h"
@@ -51,6 +53,41 @@ TEST_F(Due, WhatWasPutOffIsShownAgainOnDemand)
     ASSERT_TRUE(shows(before - 1));
     click(button("dueAgain", desk().due()));
     EXPECT_TRUE(shows(before));
+}
+
+/// By stacks as people put them; of a stack what presses most, and of that the soonest.
+TEST_F(Due, LinesStandInTheOrderOfStacksThenByWhatPresses)
+{
+    auto changed = std::make_shared<reckoning::Reckoning>(*tests::sampleReckoning());
+    for (reckoning::StackReckoning& each : changed->stacks) {
+        each.record.lastFeed = tests::sampleToday() - std::chrono::days{5}; // due in two days
+        each.forecast.roomTopTrayFreshKg = 3.0;
+        each.forecast.topTrayFullOn.p50 = tests::sampleToday() + std::chrono::days{1};
+        each.now.binTempC = {31, 32, 34};
+    }
+    estimates_ = changed;
+    openSample();
+    const auto inOrderOf = [this](const std::vector<std::string>& stacks) {
+        const auto& lines = desk().due()->lines();
+        const auto place = [&](const advice::Advice& line) { return std::ranges::find(stacks, line.stack) - stacks.begin(); };
+        return std::ranges::is_sorted(lines, [&](const advice::Advice& a, const advice::Advice& b) {
+            if (place(a) != place(b)) return place(a) < place(b);
+            return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;
+        });
+    };
+    ASSERT_GE(desk().due()->count(), 8);
+    EXPECT_TRUE(inOrderOf({"Scullery", "Lean-to", "Cellar"}));
+    EXPECT_FALSE(inOrderOf({"Cellar", "Lean-to", "Scullery"})) << "another order would be seen";
+    household().keep(store::settingStackOrder, household::orderText({"Cellar", "Lean-to", "Scullery"}), QStringLiteral("order"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return inOrderOf({"Cellar", "Lean-to", "Scullery"}); }, patience));
+    // As they are painted, from above.
+    std::vector<std::pair<int, std::string>> painted;
+    for (const auto* button : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton")))
+        if (button->isVisible()) painted.emplace_back(button->mapTo(desk().due(), QPoint{}).y(), button->property("line").toString().section(u'/', 0, 0).toStdString());
+    ASSERT_GE(painted.size(), 4u);
+    std::ranges::sort(painted);
+    EXPECT_EQ(painted.front().second, "Cellar");
+    EXPECT_NE(painted.back().second, "Cellar");
 }
 
 TEST_F(Due, WhySaysTheRuleAndWhatFollows)

@@ -1,5 +1,6 @@
 #include "ui/rotation/change_card.h"
 
+#include "core/reckoning/outlook.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
@@ -246,6 +247,9 @@ void ChangeCard::tryIt()
         case Kind::addTray:
         case Kind::harvest:
             if (const auto compared = reckoning::comparePlans(stack, plan, 1, stop)) made = ofPlans(*compared, today);
+            if (made && plan.feedKgPerWeek) made->rows.insert(made->rows.begin(), {tr("food a week"), ui::massText(stack.present->course.care.feedKg), ui::massText(*plan.feedKgPerWeek)});
+            if (made && plan.usualTemperature)
+                made->rows.insert(made->rows.begin(), {tr("usual temperature"), ui::temperatureText(stack.present->course.surroundings.settings.temp.base()), ui::temperatureText(*plan.usualTemperature)});
             break;
         case Kind::away:
             if (const auto leave = planning::prepareAbsence(stack, from, to, 1, stop)) {

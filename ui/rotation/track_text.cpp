@@ -127,9 +127,10 @@ void TrackCard::tell()
                 fed += line.doneOn && daysBetween(line.from, *line.doneOn) <= fedInTime ? 1 : 0;
                 continue;
             }
+            lines.push_back({line.from, careText(stack, line, today)});
+            if (!line.to && !line.doneOn) continue; // still due: neither followed nor not
             ++told;
             done += line.doneOn ? 1 : 0;
-            lines.push_back({line.from, careText(stack, line, today)});
         }
     std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.day > b.day; });
     QStringList text;
