@@ -81,6 +81,7 @@ TEST_F(Due, LinesStandInTheOrderOfStacksThenByWhatPresses)
     household().keep(store::settingStackOrder, household::orderText({"Cellar", "Lean-to", "Scullery"}), QStringLiteral("order"));
     EXPECT_TRUE(QTest::qWaitFor([&] { return inOrderOf({"Cellar", "Lean-to", "Scullery"}); }, patience));
     // As they are painted, from above.
+    settled();
     std::vector<std::pair<int, std::string>> painted;
     for (const auto* button : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton")))
         if (button->isVisible()) painted.emplace_back(button->mapTo(desk().due(), QPoint{}).y(), button->property("line").toString().section(u'/', 0, 0).toStdString());

@@ -192,22 +192,6 @@ TEST_F(Inputs, ATemperatureThatIsTypedTakesThree)
     EXPECT_EQ(inputs_, 3);
 }
 
-/// A ruler tells the sump better than a few buttons could, and the date of a full sump rests on it.
-TEST_F(Inputs, ALevelOfTheSumpIsTypedAndTakesThree)
-{
-    openWith("Lean-to", [](auto& stack) {
-        stack.forecast.sumpFullOn = {tests::sampleToday() + std::chrono::days{2}, tests::sampleToday() + std::chrono::days{20}, tests::sampleToday() + std::chrono::days{60}};
-        stack.record.lastSumpLook.reset();
-    });
-    clickOn("dueButton", advice::Code::sumpFull);
-    type("1.8");
-    key("Return");
-    const auto* reading = wrote<journal::Reading>();
-    ASSERT_NE(reading, nullptr);
-    EXPECT_EQ(reading->sump, litres(1.8));
-    EXPECT_EQ(inputs_, 3);
-}
-
 TEST_F(Inputs, WhatLeavesNoFigureIsNotedAsDoneByOneAndToldNoMore)
 {
     openWith("Scullery", [](auto& stack) { stack.now.binTempC = {31, 32, 33}; });
