@@ -202,6 +202,21 @@ TEST(Contradictions, ToGiveNoneStandsAgainstToGive)
     EXPECT_EQ(both.front().code, Code::heat);
 }
 
+/// A bed that heats itself is not fed; one in a warm room is.
+TEST(Contradictions, OwnWarmthStopsFeedingAndAWarmRoomDoesNot)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    since(stack, 0, [](StackEstimate& day) { day.binTempC = {30, 32, 33}; });
+    stack.forecast.ownWarmthK = 4.0;
+    EXPECT_NE(find(advice::adviceFor(stack), Code::heat), nullptr);
+    EXPECT_EQ(find(advice::adviceFor(stack), Code::feedDue), nullptr);
+    stack.forecast.ownWarmthK = 1.0;
+    const std::vector<Advice> room = advice::adviceFor(stack);
+    EXPECT_NE(find(room, Code::heat), nullptr);
+    EXPECT_NE(find(room, Code::feedDue), nullptr);
+}
+
 TEST(Contradictions, FoodThatIsDueGoesIntoTheTrayThatWantsItAndIsToldOnce)
 {
     StackReckoning stack = calm();

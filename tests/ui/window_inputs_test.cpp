@@ -192,6 +192,24 @@ TEST_F(Inputs, ATemperatureThatIsTypedTakesThree)
     EXPECT_EQ(inputs_, 3);
 }
 
+/// A ruler tells the sump better than a few buttons could, and the date of a full sump rests on it.
+TEST_F(Inputs, ALevelOfTheSumpIsTypedAndTakesThree)
+{
+    openWith("Lean-to", [](auto& stack) {
+        stack.forecast.sumpFullOn = {tests::sampleToday() + std::chrono::days{2}, tests::sampleToday() + std::chrono::days{20}, tests::sampleToday() + std::chrono::days{60}};
+        stack.record.lastSumpLook.reset();
+    });
+    clickOn("dueButton", advice::Code::sumpFull);
+    type("1.8");
+    EXPECT_FALSE(QApplication::focusWidget()->visibleRegion().isEmpty()) << "it has been scrolled into sight";
+    key("Return");
+    const auto* reading = wrote<journal::Reading>();
+    ASSERT_NE(reading, nullptr);
+    EXPECT_EQ(reading->sump, litres(1.8));
+    EXPECT_FALSE(reading->bin) << "not into the first field of the form";
+    EXPECT_EQ(inputs_, 3);
+}
+
 TEST_F(Inputs, WhatLeavesNoFigureIsNotedAsDoneByOneAndToldNoMore)
 {
     openWith("Scullery", [](auto& stack) { stack.now.binTempC = {31, 32, 33}; });

@@ -81,6 +81,11 @@ void ActionForm::propose(const journal::Action& action)
     d_->sheet->propose(action);
 }
 
+void ActionForm::askFor(reckoning::LookKind look)
+{
+    d_->sheet->askFor(look);
+}
+
 bool ActionForm::touched() const
 {
     return d_->sheet->touched();

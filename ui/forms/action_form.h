@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/household/household.h"
+#include "core/reckoning/look_kind.h"
 #include "ui/forms/form_kind.h"
 #include "ui/forms/held_to_room.h"
 
@@ -31,6 +32,8 @@ public:
     void setDay(Day day);
     /// Fills in what the entry would hold instead of the usual; its alternative is that of the kind.
     void propose(const journal::Action& action);
+    /// What it is opened to read: that field takes the focus.
+    void askFor(reckoning::LookKind look);
     /// True once anything was typed or chosen, so that the owner does not throw it away at a stray click.
     bool touched() const;
     bool hasHeightForWidth() const override { return true; }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/reckoning/look_kind.h"
 #include "ui/common/field.h"
 #include "ui/forms/field_grid.h"
 #include "ui/forms/form_context.h"
@@ -34,6 +35,8 @@ public:
     virtual bool isAboutCold() const { return false; }
     /// The word of an event as it will be written; empty for other kinds.
     virtual QString eventWord() const { return {}; }
+    /// The field of what is to be read; nullptr when the form asks nothing of it.
+    virtual ui::Field* fieldFor(reckoning::LookKind look) const { static_cast<void>(look); return nullptr; }
     /// For an editor: no companion, nothing of the usual filled in.
     virtual void forEditing() {}
 

@@ -10,8 +10,10 @@
 #include "ui/forms/tray_lift.h"
 #include "ui/forms/tray_words.h"
 
-#include <QVBoxLayout>
+#include <QScrollArea>
 #include <QSet>
+#include <QTimer>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -343,7 +345,19 @@ QString EntrySheet::standText() const
 
 void EntrySheet::focusFirst()
 {
-    grid_->focusFirst();
+    if (asked_ == nullptr || asked_->isHidden()) return grid_->focusFirst();
+    grid_->focusOn(asked_);
+    // Its place is known once the form is laid out.
+    QTimer::singleShot(0, asked_, [field = asked_] {
+        for (QWidget* each = field->parentWidget(); each != nullptr; each = each->parentWidget())
+            if (auto* area = qobject_cast<QScrollArea*>(each)) area->ensureWidgetVisible(field, 0, area->fontMetrics().height());
+    });
+}
+
+void EntrySheet::askFor(reckoning::LookKind look)
+{
+    asked_ = body_->fieldFor(look);
+    if (isVisible()) focusFirst();
 }
 
 }

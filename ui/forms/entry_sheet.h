@@ -38,7 +38,10 @@ public:
     journal::Edit edit() const;
     /// Looks at the journal anew: what the edit would do, or why it is refused.
     void lookAhead();
+    /// The field of what was asked for, else the first.
     void focusFirst();
+    /// What the form is opened to read: its field takes the focus.
+    void askFor(reckoning::LookKind look);
 
 private:
     void build();
@@ -64,6 +67,7 @@ private:
     ui::TextField* note_ = nullptr;
     QTimer ahead_;
     bool touched_ = false;
+    ui::Field* asked_ = nullptr;
 };
 
 }

@@ -81,11 +81,16 @@ void FieldGrid::focusFirst()
 {
     for (ui::Field* field : std::as_const(fields_)) {
         if (field->isHidden()) continue;
-        field->setFocus(Qt::TabFocusReason);
-        // The usual amount stands there: typing another replaces it.
-        if (auto* line = qobject_cast<QLineEdit*>(field->focusProxy())) line->selectAll();
+        focusOn(field);
         return;
     }
+}
+
+void FieldGrid::focusOn(ui::Field* field)
+{
+    field->setFocus(Qt::TabFocusReason);
+    // The usual amount stands there: typing another replaces it.
+    if (auto* line = qobject_cast<QLineEdit*>(field->focusProxy())) line->selectAll();
 }
 
 }

@@ -32,6 +32,7 @@ public:
     /// Shows what is wrong beside each field; the first one at fault takes the focus. True when none is.
     bool check();
     void focusFirst();
+    void focusOn(ui::Field* field);
     QList<ui::Field*> fields() const { return fields_; }
 
 Q_SIGNALS:

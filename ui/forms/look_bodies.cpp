@@ -70,6 +70,17 @@ public:
         return tr("Give at least one reading.");
     }
 
+    ui::Field* fieldFor(reckoning::LookKind look) const override
+    {
+        switch (look) {
+        case reckoning::LookKind::bedTemperature: return bin_;
+        case reckoning::LookKind::moisture: return moisture_;
+        case reckoning::LookKind::squeeze: return squeeze_;
+        case reckoning::LookKind::sumpLevel: return sump_;
+        default: return nullptr;
+        }
+    }
+
     void follow(const journal::Standing* standing, std::optional<int>) override
     {
         if (standing) sump_->setHint(tr("read with a ruler or at its marks; it holds %1").arg(ui::volumeText(standing->settings.sump.base())));
@@ -107,6 +118,17 @@ public:
         worms_->addChoice(tr("few"), static_cast<int>(journal::WormsSeen::few));
         worms_->addChoice(tr("some"), static_cast<int>(journal::WormsSeen::some));
         worms_->addChoice(tr("many"), static_cast<int>(journal::WormsSeen::many));
+    }
+
+    ui::Field* fieldFor(reckoning::LookKind look) const override
+    {
+        switch (look) {
+        case reckoning::LookKind::depth: return depth_;
+        case reckoning::LookKind::bits: return bits_;
+        case reckoning::LookKind::left: return left_;
+        case reckoning::LookKind::wormsSeen: return worms_;
+        default: return nullptr;
+        }
     }
 
     void fill(const journal::Action& action) override

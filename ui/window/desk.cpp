@@ -274,9 +274,11 @@ void Desk::openFormFor(const advice::Advice& advice)
     const auto* history = household_.journal()->replay.stack(advice.stack);
     const auto* standing = history ? history->on(household_.today()) : nullptr;
     const bool drying = standing && standing->drying;
+    const auto look = lookOf(advice);
     const auto open = [&](forms::FormKind kind, std::optional<int> slot) {
         showPage(Page::shelf);
-        shelf_->openForm(stack, kind, slot);
+        if (!shelf_->openForm(stack, kind, slot) || !look) return;
+        if (auto* form = qobject_cast<forms::ActionForm*>(shelf_->host()->content())) form->askFor(*look);
     };
     using Code = advice::Code;
     using forms::FormKind;

@@ -131,7 +131,7 @@ public:
         using reckoning::LookKind;
         std::vector<DueAnswer> all;
         if (standing_ == nullptr) return all;
-        const auto look = lookOf();
+        const auto look = lookOf(advice_);
         if (!look) return all;
         const auto check = [&](const QString& text, journal::Check made) {
             all.push_back({text, one(std::move(made), slotOf(*look), DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text))});
@@ -210,18 +210,6 @@ public:
     }
 
 private:
-    std::optional<reckoning::LookKind> lookOf() const
-    {
-        if (advice_.look) return advice_.look;
-        switch (advice_.code) {
-        case Code::harvestSoon: return reckoning::LookKind::bits;
-        case Code::overfed: return reckoning::LookKind::left;
-        case Code::heat:
-        case Code::cold: return reckoning::LookKind::bedTemperature;
-        default: return std::nullopt;
-        }
-    }
-
     const reckoning::StackReckoning* estimates() const
     {
         reckoning_ = household_.reckoning();
@@ -290,6 +278,18 @@ std::optional<DueAct> dueAct(const household::Household& household, const Advice
 std::vector<DueAnswer> dueAnswers(const household::Household& household, const Advice& advice) { return Maker{household, advice}.answers(); }
 
 std::optional<DueAct> dueDone(const household::Household& household, const Advice& advice) { return Maker{household, advice}.done(); }
+
+std::optional<reckoning::LookKind> lookOf(const Advice& advice)
+{
+    if (advice.look) return advice.look;
+    switch (advice.code) {
+    case Code::harvestSoon: return reckoning::LookKind::bits;
+    case Code::overfed: return reckoning::LookKind::left;
+    case Code::heat:
+    case Code::cold: return reckoning::LookKind::bedTemperature;
+    default: return std::nullopt;
+    }
+}
 
 bool flushesTheSump(const household::Household& household, const std::string& stack)
 {

@@ -27,12 +27,15 @@ struct DueAnswer {
 /// bedding for a tray that is added, the usual volume for a drain, the last one's water for a flush.
 std::optional<DueAct> dueAct(const household::Household& household, const advice::Advice& advice);
 
-/// What can be answered by one click in the line: bits, what is left of the last feeding, how many worms, a handful squeezed. Empty for what is
-/// measured or weighed: that has its form.
+/// What can be answered by one click in the line: bits, what is left of the last feeding, how many worms, a handful squeezed,
+/// the bed's temperature in whole degrees, the depth in half centimetres. Empty for what is weighed or read with a ruler: that has its form.
 std::vector<DueAnswer> dueAnswers(const household::Household& household, const advice::Advice& advice);
 
 /// Of what is done without anything to be written down (a stack moved, a spigot cleared, feeding stopped): a note that says so, of today.
 std::optional<DueAct> dueDone(const household::Household& household, const advice::Advice& advice);
+
+/// What it asks to be read, if anything.
+std::optional<reckoning::LookKind> lookOf(const advice::Advice& advice);
 
 /// Those who emptied the sump last by a flush.
 bool flushesTheSump(const household::Household& household, const std::string& stack);
