@@ -15,6 +15,9 @@ struct Formats {
 };
 
 Measures chosen = Measures::metric;
+bool rightToLeft = false;
+
+QString ofOneDirection(const QString& text) { return rightToLeft ? QString{QChar{0x2066} % text % QChar{0x2069}} : text; }
 
 bool us() { return chosen == Measures::us; }
 
@@ -66,7 +69,7 @@ QString shownNumber(double value, const Shown& shown)
 
 QString withUnit(const QString& number, const QString& unit)
 {
-    return Formats::tr("%1\u00a0%2").arg(number, unit); // never broken over two lines
+    return ofOneDirection(Formats::tr("%1\u00a0%2").arg(number, unit)); // never broken over two lines
 }
 
 QString bandText(const reckoning::Band& band, const Shown& shown, const QString& unit)
@@ -126,6 +129,8 @@ void setMeasures(Measures wanted)
     chosen = wanted;
 }
 
+void setRightToLeft(bool on) { rightToLeft = on; }
+
 QString numberText(double value, int decimals)
 {
     QLocale locale;
@@ -150,7 +155,7 @@ QString countText(double count, bool rough)
 
 QString withRange(const QString& value, const QString& low, const QString& high)
 {
-    return low == high ? value : Formats::tr("%1 (%2–%3)").arg(value, low, high);
+    return low == high ? value : ofOneDirection(Formats::tr("%1 (%2–%3)").arg(value, low, high));
 }
 
 QString unitText(Unit unit)
@@ -221,7 +226,7 @@ QString massBand(const reckoning::Band& kg)
 QString massRange(const reckoning::Band& kg)
 {
     const Shown shown = massShown(kg.p50);
-    return Formats::tr("%1–%2").arg(shownNumber(kg.p05, shown), shownNumber(kg.p95, shown));
+    return ofOneDirection(Formats::tr("%1–%2").arg(shownNumber(kg.p05, shown), shownNumber(kg.p95, shown)));
 }
 
 QString volumeText(double litres)
@@ -385,7 +390,7 @@ std::pair<QString, QString> flowParts(const reckoning::Band& litresPerWeek)
 {
     const Shown shown = volumeShown(litresPerWeek);
     const QString low = shownNumber(litresPerWeek.p05, shown), high = shownNumber(litresPerWeek.p95, shown);
-    return {withUnit(shownNumber(litresPerWeek.p50, shown), Formats::tr("%1/wk").arg(unitText(shown.unit))), low == high ? QString{} : Formats::tr("%1–%2").arg(low, high)};
+    return {withUnit(shownNumber(litresPerWeek.p50, shown), Formats::tr("%1/wk").arg(unitText(shown.unit))), low == high ? QString{} : ofOneDirection(Formats::tr("%1–%2").arg(low, high))};
 }
 
 }

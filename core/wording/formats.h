@@ -17,6 +17,9 @@ enum class Measures { metric, us };
 Measures measures();
 void setMeasures(Measures wanted);
 
+/// Where words run from right to left a value, its unit and its range stand as one piece of their own direction, or they would change places.
+void setRightToLeft(bool on);
+
 /// As typed: "450 g", "0.5 L", "12" for a count; in the chosen system, to three digits, where it was typed in the other one. A cup is of both.
 QString amountText(const Amount& amount);
 /// The same as a value and a unit.

@@ -117,6 +117,31 @@ TEST_F(Formats, AUnitOfTwoPartsIsNeverParted)
     EXPECT_TRUE(unbroken(QStringLiteral("and/or, kg/m")).contains(QStringLiteral("d/o"))) << "words are left alone";
 }
 
+// Among words that run from right to left "31 g/d (24–39)" would be read as "g/d (24–39) 31".
+TEST_F(Formats, ValueUnitAndRangeKeepTheirOrderAmongWordsFromRightToLeft)
+{
+    use("en_GB");
+    const auto shownAs = [](const QString& text) {
+        QTextLayout layout{QStringLiteral("\u05d0\u05d1\u05d2 ") + text};
+        QTextOption option;
+        option.setTextDirection(Qt::RightToLeft);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        const QTextLine line = layout.createLine();
+        layout.endLayout();
+        const auto x = [&](const QString& piece) { return line.cursorToX(static_cast<int>(layout.text().indexOf(piece))); };
+        return x(QStringLiteral("31")) < x(QStringLiteral("g")) && x(QStringLiteral("g")) < x(QStringLiteral("24"));
+    };
+    EXPECT_FALSE(shownAs(rateBand({24, 31, 39}))) << "what must be found";
+    setRightToLeft(true);
+    EXPECT_TRUE(shownAs(rateBand({24, 31, 39})));
+    EXPECT_EQ(massText(0.45), QStringLiteral("\u2066450\u00a0g\u2069"));
+    EXPECT_EQ(massRange({0.4, 0.5, 0.6}), QStringLiteral("\u2066400–600\u2069"));
+    EXPECT_EQ(flowParts({0.2, 0.4, 0.6}).second, QStringLiteral("\u20660.2–0.6\u2069"));
+    setRightToLeft(false);
+    EXPECT_EQ(massText(0.45), QStringLiteral("450\u00a0g"));
+}
+
 TEST_F(Formats, ANarrowMiddleTakesTheUnitOfItsWideRange)
 {
     use("en_GB");

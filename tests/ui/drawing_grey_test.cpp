@@ -79,4 +79,29 @@ TEST(WithoutColours, EachMarkAndStateOfALaneHasAShapeOfItsOwn)
     }
 }
 
+// From right to left the key is the same one mirrored: its words beside its signs, none over another.
+TEST(LanesKey, IsMirroredFromRightToLeft)
+{
+    const Type type = Type::from(QApplication::font());
+    const auto inkedColumns = [&](Qt::LayoutDirection direction) {
+        QGuiApplication::setLayoutDirection(direction);
+        QImage image{1100, 60, QImage::Format_RGB32};
+        image.fill(Palette::light().panel);
+        QPainter painter{&image};
+        drawLanesKey(painter, QRectF{0, 0, 1100, 60}, Palette::light(), type);
+        painter.end();
+        QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+        int count = 0;
+        for (int x = 0; x < image.width(); ++x) {
+            bool any = false;
+            for (int y = 0; y < image.height(); ++y) any = any || qGray(image.pixel(x, y)) < 160;
+            count += any;
+        }
+        return count;
+    };
+    const int plain = inkedColumns(Qt::LeftToRight);
+    EXPECT_GT(plain, 300);
+    EXPECT_NEAR(inkedColumns(Qt::RightToLeft), plain, plain / 10);
+}
+
 }

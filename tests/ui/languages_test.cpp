@@ -1,6 +1,8 @@
 #include "tests/ui/walk.h"
 
 #include "core/reckoning/reckon.h"
+#include "tests/support/colour_science.h"
+#include "tests/support/pictures.h"
 #include "ui/common/formats.h"
 #include "ui/materials/materials_model.h"
 #include "ui/materials/materials_page.h"
@@ -8,6 +10,8 @@
 #include "ui/rotation/lanes_view.h"
 #include "ui/rotation/rotation_page.h"
 #include "ui/shelf/stack_column.h"
+#include "ui/shelf/strips_view.h"
+#include "ui/trends/trend_chart.h"
 #include "ui/trends/trend_words.h"
 #include "ui/window/due_notice.h"
 
@@ -311,11 +315,89 @@ TEST_F(WindowLanguages, FromRightToLeftEverythingIsMirroredAndNumbersStayWhole)
                 wrong.insert(where % QStringLiteral(": ") % nameOf(each));
         }
         for (const QString& each : clippedIn(root)) wrong.insert(where % QStringLiteral(": ") % each);
+        tests::keepPicture(root->grab().toImage(), QStringLiteral("rtl-") % where);
     });
     tell(wrong);
     const auto* rail = window_->findChild<QWidget*>(QStringLiteral("rail"));
     ASSERT_NE(rail, nullptr);
     EXPECT_GT(rail->mapTo(window_.get(), QPoint{0, 0}).x(), window_->width() / 2) << "the rail stands at the leading edge";
+}
+
+/// Where the ink of a rectangle lies, as shares of its width: from the first column that holds any to the last, and how many hold some.
+struct Spread {
+    double first = 1, last = 0, columns = 0;
+};
+
+Spread spreadOf(const QImage& picture, const QRect& box)
+{
+    const QRect seen = box.intersected(picture.rect());
+    const QColor ground = picture.pixelColor(seen.topLeft());
+    Spread spread;
+    for (int x = seen.left(); x <= seen.right(); ++x) {
+        bool any = false;
+        for (int y = seen.top(); y <= seen.bottom() && !any; ++y) any = test::contrast(picture.pixelColor(x, y), ground) >= 3.0;
+        if (!any) continue;
+        const double share = static_cast<double>(x - seen.left()) / seen.width();
+        spread.first = std::min(spread.first, share);
+        spread.last = std::max(spread.last, share);
+        spread.columns += 1.0 / seen.width();
+    }
+    return spread;
+}
+
+// Drawn things: what is said stands at the leading edge, time runs to the right as on every chart, and so do its keys.
+TEST_F(WindowLanguages, FromRightToLeftDrawingsAreMirroredAndTimeStillRunsToTheRight)
+{
+    estimates_ = nullptr; // as the model makes them: lanes need its members
+    double axisColumns = 0, lanesColumns = 0;
+    for (const Qt::LayoutDirection direction : {Qt::LeftToRight, Qt::RightToLeft}) {
+        const bool mirrored = direction == Qt::RightToLeft;
+        QGuiApplication::setLayoutDirection(direction);
+        make();
+        ASSERT_TRUE(window_->openFile(sampleFile(QStringLiteral("way%1.tierloam").arg(mirrored))));
+        show();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoningIsCurrent(); }, patience));
+        settled();
+        shelf::StripsView* strips = desk().shelf()->board()->columns().front()->strips();
+        ASSERT_NE(strips, nullptr);
+        const QImage strip = strips->grab().toImage();
+        const drawing::Type type = drawing::Type::from(strips->font());
+        const int line = static_cast<int>(drawing::lineHeight(type.small));
+        // Title at one edge, value at the other: the line reaches both.
+        const Spread head = spreadOf(strip, {0, 0, strips->width(), line});
+        EXPECT_LE(head.first, 0.05) << mirrored;
+        EXPECT_GE(head.last, 0.95) << mirrored;
+        const int title = static_cast<int>(drawing::textWidth(type.small, desk().shelf()->board()->columns().front()->canvas()->stack().processing.title));
+        EXPECT_GE(spreadOf(strip, {mirrored ? strips->width() - title - 2 : 0, 0, title + 2, line}).columns, 0.5) << "the title stands at the leading edge, " << mirrored;
+        // Names of months stand apart as they do from left to right, not over each other.
+        const Spread months = spreadOf(strip, {0, strips->height() - line + 1, strips->width(), line - 1});
+        if (!mirrored) axisColumns = months.columns;
+        EXPECT_NEAR(months.columns, axisColumns, 0.03);
+        EXPECT_GE(months.columns, 0.1);
+        ASSERT_TRUE(desk().shelf()->openPanel(QStringLiteral("Scullery"), 1));
+        settled();
+        tests::keepPicture(window_->grab().toImage(), QStringLiteral("way-tray-%1").arg(mirrored));
+        desk().shelf()->closePanel(true);
+        desk().showPage(Desk::Page::trends);
+        settled();
+        tests::keepPicture(window_->grab().toImage(), QStringLiteral("way-trends-%1").arg(mirrored));
+        for (auto* chart : desk().trends()->findChildren<trends::TrendChart*>()) EXPECT_LT(chart->frame().x(chart->period().from), chart->frame().x(chart->period().until));
+        desk().showPage(Desk::Page::rotation);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return desk().rotation()->plan() != nullptr; }, patience));
+        settled();
+        tests::keepPicture(window_->grab().toImage(), QStringLiteral("way-rotation-%1").arg(mirrored));
+        rotation::LanesView* lanes = desk().rotation()->lanes();
+        const Spread axis = spreadOf(lanes->grab().toImage(), {lanes->width() / 4, 10, lanes->width() * 3 / 4, line});
+        if (!mirrored) lanesColumns = axis.columns;
+        EXPECT_NEAR(axis.columns, lanesColumns, 0.03);
+        lanes->setFocus();
+        for (int lane = 0; lane < 3 && (!lanes->chosen() || lanes->year().steps[static_cast<std::size_t>(lanes->year().lanes.chosen->first)].size() < 2); ++lane) press("Down");
+        press("Home");
+        ASSERT_NE(lanes->chosen(), nullptr);
+        const Day before = lanes->chosen()->on;
+        press("Right");
+        EXPECT_GT(lanes->chosen()->on, before) << "to the right is later, " << mirrored;
+    }
 }
 
 TEST_F(WindowLanguages, EverythingThatCanBeWorkedHasAName)

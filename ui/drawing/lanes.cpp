@@ -1,6 +1,7 @@
 #include "ui/drawing/lanes.h"
 
 #include <QCoreApplication>
+#include <QGuiApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -41,7 +42,7 @@ void drawStay(QPainter& painter, const QRectF& bar, const Lane::Stay& stay, cons
     if (stay.drying) painter.fillRect(QRectF{words.left() - 2, bar.top() + 1, textWidth(type.small, shown) + 4, bar.height() - 2}, fill);
     painter.setFont(type.small);
     painter.setPen(ink);
-    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextSingleLine, shown);
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextSingleLine, shown);
 }
 
 QPolygonF markShape(Lane::Mark::Kind kind, const QRectF& box)
@@ -213,6 +214,7 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
     painter.setRenderHint(QPainter::Antialiasing);
     const double height = lineHeight(type.small) + 6;
     const double sign = height * 0.62;
+    const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
     double x = room.left(), y = room.top();
     const auto item = [&](double wide, const QString& words, auto draw) {
         const double whole = wide + 6 + textWidth(type.small, words) + 18;
@@ -220,8 +222,12 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
             x = room.left();
             y += height;
         }
-        draw(QRectF{x, y + (height - sign) / 2, wide, sign});
-        drawLine(painter, QRectF{x + wide + 6, y + (height - lineHeight(type.small)) / 2, room.right() - x - wide - 6, height}, words, type.small, palette.mutedInk);
+        const auto placed = [&](QRectF box) {
+            if (mirrored) box.moveLeft(room.left() + room.right() - box.right());
+            return box;
+        };
+        draw(placed({x, y + (height - sign) / 2, wide, sign}));
+        drawLine(painter, placed({x + wide + 6, y + (height - lineHeight(type.small)) / 2, std::min(textWidth(type.small, words) + 1, room.right() - x - wide - 6), height}), words, type.small, palette.mutedInk);
         x += whole;
     };
     using Kind = Lane::Mark::Kind;

@@ -59,6 +59,9 @@ struct Item {
     std::function<void(QPainter&, const QRectF&)> draw;
 };
 
+/// Width at which the names of ages stand apart: the last one is pushed inwards, towards the one before.
+double agesApart(const Type& type) { return 4 * (textWidth(type.small, Words::ageOf(8)) + textWidth(type.small, Words::ageOf(6)) / 2 + 6); }
+
 void drawAges(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
 {
     const double text = lineHeight(type.small);
@@ -74,14 +77,15 @@ void drawAges(QPainter& painter, const QRectF& room, const Palette& palette, con
     painter.setPen(QPen{palette.outline, 1});
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(QRectF{room.left() + 0.5, top - 0.5, room.width() - 1, barHeight + 1});
-    for (int months = 0; months <= 8; months += 2) {
+    const int every = agesApart(type) <= room.width() + 0.5 ? 2 : 4;
+    for (int months = 0; months <= 8; months += every) {
         const QString label = Words::ageOf(months);
         const double share = leftToRight ? months / 8.0 : 1 - months / 8.0;
         const double wide = textWidth(type.small, label);
         const double x = room.left() + std::clamp(room.width() * share - wide / 2, 0.0, room.width() - wide);
         painter.setFont(type.small);
         painter.setPen(palette.mutedInk);
-        painter.drawText(QRectF{x, top + barHeight + 1, wide + 1, text}, Qt::AlignLeft | Qt::AlignTop | Qt::TextDontClip, label);
+        painter.drawText(QRectF{x, top + barHeight + 1, wide + 1, text}, Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignTop | Qt::TextDontClip, label);
     }
 }
 
@@ -91,6 +95,7 @@ std::vector<Item> items(double width, const Palette& palette, const Type& type)
     const double text = lineHeight(type.small);
     double agesWidth = 16;
     for (int months = 0; months <= 8; months += 2) agesWidth += textWidth(type.small, Words::ageOf(months)) + 16;
+    agesWidth = std::max(agesWidth, agesApart(type));
     all.push_back({{std::min(width, std::max(agesWidth, 190.0)), text * 2.62 + 4}, [&](QPainter& p, const QRectF& r) { drawAges(p, r, palette, type); }});
     const double swatch = text * 1.5;
     const auto withSwatch = [&](const QString& words, std::function<void(QPainter&, const QRectF&)> draw) {

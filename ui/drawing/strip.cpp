@@ -266,7 +266,7 @@ void drawAxis(QPainter& painter, const QRectF& room, const TimeAxis& axis, const
         painter.setPen(QPen{palette.mutedInk, 1});
         painter.drawLine(QPointF{x, room.top()}, QPointF{x, room.top() + 4});
         painter.setFont(type.small);
-        painter.drawText(QRectF{x, room.top() + 3, plot.right() - x + 1, lineHeight(type.small)}, Qt::AlignLeft | Qt::AlignTop | Qt::TextDontClip, tick.name);
+        painter.drawText(QRectF{x, room.top() + 3, plot.right() - x + 1, lineHeight(type.small)}, Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignTop | Qt::TextDontClip, tick.name);
     }
     painter.restore();
 }

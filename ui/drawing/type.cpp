@@ -77,7 +77,7 @@ bool drawLine(QPainter& painter, const QRectF& room, const QString& text, const 
     const bool left = (QGuiApplication::layoutDirection() == Qt::LeftToRight) != atEnd;
     painter.setFont(font);
     painter.setPen(colour);
-    painter.drawText(QRectF{room.left(), room.top(), room.width(), lineHeight(font)}, (left ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter | Qt::TextSingleLine | Qt::TextDontClip, shown);
+    painter.drawText(QRectF{room.left(), room.top(), room.width(), lineHeight(font)}, (left ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextSingleLine | Qt::TextDontClip, shown);
     return fits;
 }
 

@@ -78,6 +78,7 @@ private:
     void showSeries(EntrySeries* series);
     bool keepsTyped();
     void takeJournal();
+    void spreadColumns();
     void fillStacks();
     void applyPeriod();
     void tellCount();
@@ -109,6 +110,7 @@ private:
     forms::EntryEditor* editor_ = nullptr;
     EntrySeries* series_ = nullptr;
     bool stale_ = true;
+    bool spread_ = false;            ///< the columns have taken the room there is
     bool widthsSet_ = false;
     bool taking_ = false;            ///< while the table is filled anew
 };

@@ -151,10 +151,9 @@ void LanesView::keyPressEvent(QKeyEvent* event)
 {
     const bool shift = event->modifiers() & Qt::ShiftModifier;
     const int days = event->modifiers() & Qt::ControlModifier ? 7 : 1;
-    const int forward = layoutDirection() == Qt::RightToLeft ? -1 : 1;
     switch (event->key()) {
-    case Qt::Key_Left: shift ? moveChosen(-forward * days) : step(-forward); return;
-    case Qt::Key_Right: shift ? moveChosen(forward * days) : step(forward); return;
+    case Qt::Key_Left: shift ? moveChosen(-days) : step(-1); return; // time runs to the right in every language
+    case Qt::Key_Right: shift ? moveChosen(days) : step(1); return;
     case Qt::Key_Up: changeLane(-1); return;
     case Qt::Key_Down: changeLane(1); return;
     case Qt::Key_Home: step(-1000); return;

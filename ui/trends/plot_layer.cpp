@@ -509,9 +509,11 @@ void PlotLayer::paintMarks(QPainter& painter, const Series& series) const
         const QString words = markWords(mark->kind);
         if (words.isEmpty() || grouped_ || !told.insert(mark->kind).second) continue; // the latest of its kind has its words beside it
         const double wide = metrics.horizontalAdvance(words), gap = size * 0.8;
-        const double left = centre.x() + gap + wide <= area.right() ? centre.x() + gap : centre.x() - gap - wide;
+        const bool after = centre.x() + gap + wide <= area.right();
+        const double left = after ? centre.x() + gap : area.right() - wide - 2;
         if (left < area.left()) continue;
-        const QRectF box{left - 1, centre.y() - metrics.height() / 2, wide + 2, metrics.height()};
+        // Beneath the row of signs where there is no room after the last one: before it stand the others.
+        const QRectF box{left - 1, after ? centre.y() - metrics.height() / 2 : centre.y() + size * 0.7, wide + 2, metrics.height()};
         QColor ground = palette_.panel;
         ground.setAlphaF(0.8f);
         painter.fillRect(box, ground);

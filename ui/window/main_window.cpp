@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 #include "core/store/household_file.h"
 
+#include "ui/common/formats.h"
 #include "ui/common/reading_order.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
@@ -30,6 +31,7 @@ MainWindow::MainWindow(const Needs& needs, QWidget* parent)
       oneWindow_{new OneWindow{this}}
 {
     setObjectName(QStringLiteral("mainWindow"));
+    ui::setRightToLeft(isRightToLeft());
     makeActions();
     makeMenus();
     auto* middle = new QWidget{this};

@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "ui/common/formats.h"
 #include "ui/common/measures_setting.h"
 #include "ui/forms/welcome.h"
 
@@ -74,6 +75,7 @@ void MainWindow::showAnew()
 {
     if (useLanguage_) useLanguage_(settings_.value(QString::fromLatin1(language)).toString());
     ui::setMeasures(ui::measuresOf(settings_.value(QString::fromLatin1(units)).toString()));
+    ui::setRightToLeft(isRightToLeft());
     for (auto each = actions_.begin(); each != actions_.end(); ++each) ui::tellAction(*each.value(), static_cast<ui::ActionId>(each.key()));
     const auto menus = menuBar()->findChildren<QMenu*>(QString{}, Qt::FindDirectChildrenOnly);
     menuBar()->clear();
