@@ -194,6 +194,32 @@ TEST_F(RotationPageTest, ChangesStandBesideTheBaseCase)
     }
 }
 
+/// An answer never stands under another question.
+TEST_F(RotationPageTest, AnotherQuestionTakesTheAnswerAway)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    auto* go = page_->findChild<QPushButton*>(QStringLiteral("compare"));
+    const auto ask = [&] {
+        go->click();
+        return QTest::qWaitFor([&] { return !card->shown().sentence.isEmpty(); }, patience);
+    };
+    card->chooseKind(ChangeCard::Kind::away);
+    ASSERT_TRUE(ask());
+    card->chooseKind(ChangeCard::Kind::warmer);
+    EXPECT_TRUE(card->shown().sentence.isEmpty());
+    EXPECT_TRUE(text("changeSentence").isEmpty());
+    EXPECT_FALSE(page_->findChild<TwoCourses*>()->isVisibleTo(card));
+    // Nor does one that comes late.
+    card->chooseKind(ChangeCard::Kind::away);
+    go->click();
+    EXPECT_FALSE(go->isEnabled());
+    card->chooseKind(ChangeCard::Kind::warmer);
+    EXPECT_TRUE(go->isEnabled());
+    ASSERT_TRUE(ask());
+    EXPECT_TRUE(card->shown().sentence.contains(QStringLiteral("bottom tray"))) << card->shown().sentence.toStdString();
+    EXPECT_FALSE(card->shown().sentence.contains(QStringLiteral("Before you leave")));
+}
+
 /// What is proposed is what that stack is given, a quarter more: the usual case is one click.
 TEST_F(RotationPageTest, AChangeBeginsWithWhatTheStackIsUsuallyGiven)
 {

@@ -119,6 +119,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     from_->setMoment({tomorrow, std::nullopt});
     to_->setMoment({tomorrow + std::chrono::days{awayDays - 1}, std::nullopt});
     weeks_->setName(tr("Weeks until it is back"));
+    weeks_->setHint(weeks_->name()); // a number alone would say nothing
     weeks_->setCount(12);
     entry_->setName(tr("Entry"));
     for (ui::DateField* each : {from_, to_})
@@ -126,7 +127,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     const int character = fontMetrics().averageCharWidth();
     kg_->setMaximumWidth(character * 28);
     temperature_->setMaximumWidth(character * 28);
-    weeks_->setMaximumWidth(character * 16);
+    weeks_->setMaximumWidth(character * 30);
     from_->setMaximumWidth(character * 36);
     to_->setMaximumWidth(character * 36);
     for (QWidget* each : std::initializer_list<QWidget*>{stack_, kind_, kg_, temperature_, from_, to_, weeks_, entry_, go_}) flow->addWidget(each);
@@ -139,7 +140,11 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     go_->setObjectName(QStringLiteral("compare"));
     sentence_->setObjectName(QStringLiteral("changeSentence"));
     connect(kind_, &ui::Field::edited, this, [this] { showFields(); });
-    connect(stack_, &ui::Field::edited, this, [this] { propose(); });
+    connect(stack_, &ui::Field::edited, this, [this] {
+        askAnew();
+        propose();
+    });
+    for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, weeks_, entry_}) connect(each, &ui::Field::edited, this, [this] { askAnew(); });
     connect(go_, &QPushButton::clicked, this, [this] { tryIt(); });
     showFields();
 }
@@ -150,8 +155,18 @@ void ChangeCard::chooseKind(Kind kind)
     showFields();
 }
 
+/// Another question: the answer to the one before must not stand under it.
+void ChangeCard::askAnew()
+{
+    ++question_;
+    go_->setEnabled(household_.reckoning() && !household_.reckoning()->stacks.empty());
+    sentence_->clear();
+    forget();
+}
+
 void ChangeCard::showFields()
 {
+    askAnew();
     const auto kind = kind_->chosen<Kind>().value_or(Kind::feed);
     kg_->setVisible(kind == Kind::feed);
     temperature_->setVisible(kind == Kind::warmer);
@@ -233,7 +248,8 @@ void ChangeCard::tryIt()
     const auto without = static_cast<journal::EntryId>(entry_->value().toLongLong());
     go_->setEnabled(false);
     sentence_->setText(tr("Comparing…"));
-    background_.ask(QStringLiteral("change"), [this, reckoning, journal, name, kind, plan, from, to, weeks, today, without](std::stop_token stop) -> Background::Use {
+    const int question = ++question_;
+    background_.ask(QStringLiteral("change"), [this, question, reckoning, journal, name, kind, plan, from, to, weeks, today, without](std::stop_token stop) -> Background::Use {
         const reckoning::StackReckoning& stack = *reckoning->stack(name);
         std::optional<TriedChange> made;
         const Day next = stack.asOf + std::chrono::days{1};
@@ -286,7 +302,8 @@ void ChangeCard::tryIt()
         }
         if (stop.stop_requested()) return {};
         if (made) made->stack = name;
-        return [this, made = made.value_or(TriedChange{tr("The estimates hold no members to ask; wait until they are made anew."), {}, {}, {}})] {
+        return [this, question, made = made.value_or(TriedChange{tr("The estimates hold no members to ask; wait until they are made anew."), {}, {}, {}})] {
+            if (question != question_) return;
             go_->setEnabled(true);
             show(made);
         };

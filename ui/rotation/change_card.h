@@ -73,6 +73,7 @@ Q_SIGNALS:
 private:
     void showFields();
     void fillEntries();
+    void askAnew();
     void propose();
     void show(const TriedChange& change);
 
@@ -93,6 +94,7 @@ private:
     TwoCourses* courses_;
     TriedChange shown_;
     bool withCourses_ = true;
+    int question_ = 0;               ///< number of the one that stands
 };
 
 }
