@@ -11,6 +11,7 @@
 #include "ui/rotation/rotation_page.h"
 #include "ui/shelf/stack_column.h"
 #include "ui/shelf/strips_view.h"
+#include "ui/trends/measure_section.h"
 #include "ui/trends/trend_chart.h"
 #include "ui/trends/trend_words.h"
 #include "ui/window/due_notice.h"
@@ -22,6 +23,8 @@
 #include <QLocale>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QtCharts/QCategoryAxis>
+#include <QtCharts/QChart>
 #include <QTableView>
 
 namespace tierloam::window {
@@ -101,6 +104,53 @@ TEST_F(WindowLanguages, UnitsAndLanguageAreChosenWhileTheWindowStands)
     bool pounds = false;
     for (const Said& each : saidBy(window_.get())) pounds = pounds || each.text.contains(QStringLiteral("\u00a0lb"));
     EXPECT_TRUE(pounds);
+}
+
+/// Labels of the axes of the chart of a measure, values or days.
+QStringList axisLabels(trends::TrendsPage* page, trends::Measure measure, Qt::Orientation orientation)
+{
+    for (auto* section : page->findChildren<trends::MeasureSection*>())
+        for (auto* chart : section->findChildren<trends::TrendChart*>()) {
+            if (section->measure() != measure) continue;
+            const auto axes = chart->chart()->axes(orientation);
+            if (auto* axis = axes.isEmpty() ? nullptr : qobject_cast<QCategoryAxis*>(axes.front())) return axis->categoriesLabels();
+        }
+    return {};
+}
+
+TEST_F(WindowLanguages, AxesFollowLanguageAndUnitsWhileTheWindowStands)
+{
+    window_ = std::make_unique<MainWindow>(MainWindow::Needs{std::make_shared<household::FixedClock>(tests::sampleToday(), 18 * 60 + 42), *theme_, answers_, *settings_, {}, QStringLiteral("1.2.3"), true,
+                                                             [](const QString& language) { QLocale::setDefault(language == QLatin1StringView{"de"} ? QLocale{QLocale::German, QLocale::Germany} : QLocale{QLocale::English, QLocale::UnitedKingdom}); }});
+    QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
+    openSample();
+    const auto labels = [&](trends::Measure measure, Qt::Orientation orientation) {
+        desk().showPage(Desk::Page::trends);
+        desk().trends()->refreshNow();
+        settled();
+        return axisLabels(desk().trends(), measure, orientation).join(u'|');
+    };
+    using trends::Measure;
+    const QString points = labels(Measure::feedToCast, Qt::Vertical), kilograms = labels(Measure::colony, Qt::Vertical), english = labels(Measure::colony, Qt::Horizontal), celsius = labels(Measure::temperature, Qt::Vertical);
+    EXPECT_TRUE(points.contains(u'.')) << points.toStdString();
+    EXPECT_FALSE(points.contains(u',')) << points.toStdString();
+    window_->action(ui::ActionId::languageGerman)->trigger();
+    settled();
+    const QString commas = labels(Measure::feedToCast, Qt::Vertical), german = labels(Measure::colony, Qt::Horizontal);
+    EXPECT_EQ(commas, QString{points}.replace(u'.', u',')) << "the same steps";
+    EXPECT_NE(german, english) << "names of months: " << german.toStdString();
+    window_->action(ui::ActionId::measuresUs)->trigger();
+    settled();
+    const QString fahrenheit = labels(Measure::temperature, Qt::Vertical);
+    EXPECT_NE(fahrenheit, celsius);
+    EXPECT_GE(fahrenheit.split(u'|').constLast().toDouble(), 70.0) << fahrenheit.toStdString();
+    EXPECT_NE(labels(Measure::colony, Qt::Vertical), kilograms) << "pounds have other steps";
+    window_->action(ui::ActionId::languageEnglish)->trigger();
+    window_->action(ui::ActionId::measuresMetric)->trigger();
+    settled();
+    EXPECT_EQ(labels(Measure::feedToCast, Qt::Vertical), points) << "and back";
+    EXPECT_EQ(labels(Measure::colony, Qt::Vertical), kilograms);
+    EXPECT_EQ(labels(Measure::colony, Qt::Horizontal), english);
 }
 
 /// A unit of the metric system behind a number, in a bracket, or alone.
