@@ -209,7 +209,6 @@ void JournalPage::buildTable()
     table_->sortByColumn(JournalModel::when, Qt::DescendingOrder);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->horizontalHeader()->setStretchLastSection(true);
-    table_->horizontalHeader()->setResizeContentsPrecision(0); // by the rows in sight: there may be thousands
     table_->horizontalHeader()->setSectionsMovable(true);
     ui::setAccess(table_, tr("Journal"), tr("Enter edits the chosen entry, Delete takes it out"));
     connect(table_, &QTableView::doubleClicked, this, &JournalPage::editChosen);
@@ -277,28 +276,10 @@ void JournalPage::takeJournal()
         const int letter = metrics.averageCharWidth();
         const int widths[] = {19, 14, 17, 44, 27};
         for (int c = 0; c < JournalModel::note; ++c) table_->setColumnWidth(c, letter * widths[c]);
-        spreadColumns();
     }
     if (editor_ && model_->rowOf(editor_->entry()) < 0) closeEditor();
     taking_ = false;
     tellCount();
-}
-
-/// In a wide window columns whose words are cut take what the notes leave, once: widths are people's from then on.
-void JournalPage::spreadColumns()
-{
-    if (!widthsSet_ || spread_ || !table_->isVisible()) return;
-    spread_ = true;
-    int room = table_->viewport()->width() - table_->fontMetrics().averageCharWidth() * 30; // for the notes
-    for (int c = 0; c < JournalModel::note; ++c) room -= table_->isColumnHidden(c) ? 0 : table_->columnWidth(c);
-    for (int c = JournalModel::note - 1; c >= 0 && room > 0; --c) {
-        if (table_->isColumnHidden(c)) continue;
-        const int before = table_->columnWidth(c);
-        table_->resizeColumnToContents(c);
-        const int more = std::clamp(table_->columnWidth(c) - before, 0, room);
-        table_->setColumnWidth(c, before + more);
-        room -= more;
-    }
 }
 
 void JournalPage::fillStacks()
@@ -414,7 +395,6 @@ void JournalPage::giveRoom()
 void JournalPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    QMetaObject::invokeMethod(this, &JournalPage::spreadColumns, Qt::QueuedConnection); // when the table has its width
     giveRoom();
 }
 

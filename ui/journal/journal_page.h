@@ -78,7 +78,6 @@ private:
     void showSeries(EntrySeries* series);
     bool keepsTyped();
     void takeJournal();
-    void spreadColumns();
     void fillStacks();
     void applyPeriod();
     void tellCount();
@@ -110,7 +109,6 @@ private:
     forms::EntryEditor* editor_ = nullptr;
     EntrySeries* series_ = nullptr;
     bool stale_ = true;
-    bool spread_ = false;            ///< the columns have taken the room there is
     bool widthsSet_ = false;
     bool taking_ = false;            ///< while the table is filled anew
 };
