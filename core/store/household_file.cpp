@@ -13,14 +13,14 @@ namespace tierloam::store {
 HouseholdFile::HouseholdFile(std::unique_ptr<Private> d) : d_{std::move(d)} {}
 HouseholdFile::~HouseholdFile() = default;
 
-std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(const QString& path, Mode mode, std::chrono::milliseconds busyTimeout)
+std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(const QString& path, Mode mode, std::chrono::milliseconds busyTimeout, Check check)
 {
     const log::Since since;
     auto d = std::make_unique<Private>();
     d->path = QFileInfo{path}.absoluteFilePath();
     // A link is followed once, here: the log, the journal and the backups lie beside the file itself.
     const QString real = QFileInfo{path}.canonicalFilePath();
-    auto opened = openHousehold(real.isEmpty() ? d->path : real, mode, busyTimeout);
+    auto opened = openHousehold(real.isEmpty() ? d->path : real, mode, busyTimeout, check);
     if (auto* failure = std::get_if<OpenFailure>(&opened)) {
         log::note(log::What::openFailed, {{"problem", static_cast<qint64>(failure->problem)}, {"mode", static_cast<qint64>(mode)}, {"ms", since.milliseconds()}});
         return std::move(*failure);
@@ -29,6 +29,14 @@ std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(co
     log::note(log::What::opened, {{"schema", d->opened.schema}, {"bytes", d->connection().fileSize()}, {"read-only", d->opened.readOnly}, {"made", d->opened.origin != Origin::wasThere},
                                   {"file-system", d->connection().fileSystemType()}, {"ms", since.milliseconds()}});
     return std::unique_ptr<HouseholdFile>{new HouseholdFile{std::move(d)}};
+}
+
+std::optional<OpenFailure> HouseholdFile::whyNotWhole()
+{
+    if (!d_->opened.whole.valid()) return std::nullopt;
+    auto failure = d_->opened.whole.get();
+    if (failure) log::note(log::What::openFailed, {{"problem", static_cast<qint64>(failure->problem)}});
+    return failure;
 }
 
 QString HouseholdFile::path() const { return d_->path; }

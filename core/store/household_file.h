@@ -86,8 +86,14 @@ public:
     /// createIfAbsent also sets up a file of 0 bytes.
     enum class Mode { mustExist, createIfAbsent, readOnly };
 
+    /// When every page of the file is looked at: before open() returns, or beside what is then read, where nothing has to be done to the file first.
+    /// With `beside`, nothing may be written or shown before whyNotWhole() has answered.
+    enum class Check { first, beside };
+
     static std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> open(const QString& path, Mode mode,
-                                                                          std::chrono::milliseconds busyTimeout = std::chrono::seconds{5});
+                                                                          std::chrono::milliseconds busyTimeout = std::chrono::seconds{5}, Check check = Check::first);
+    /// Waits for a check that goes on beside; what it found, once. Nothing where the file is whole.
+    std::optional<OpenFailure> whyNotWhole();
     ~HouseholdFile();
 
     QString path() const;                    ///< absolute

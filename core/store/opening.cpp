@@ -23,6 +23,7 @@ namespace tierloam::store {
 namespace {
 
 using Mode = HouseholdFile::Mode;
+using Check = HouseholdFile::Check;
 
 QByteArray encoded(const QString& path) { return QFile::encodeName(path); }
 QString folderOf(const QString& path) { return QFileInfo{path}.absolutePath(); }
@@ -173,6 +174,23 @@ std::optional<OpenFailure> checkWhole(const Connection& connection, const QStrin
     return std::nullopt;
 }
 
+/// The same in a thread and on a connection of its own, which only reads.
+std::future<std::optional<OpenFailure>> checkWholeBeside(const QString& path, std::chrono::milliseconds busyTimeout)
+{
+    return std::async(std::launch::async, [path, busyTimeout]() -> std::optional<OpenFailure> {
+        const auto own = Connection::open(path, Connection::Access::queryOnly, busyTimeout);
+        if (const auto* error = std::get_if<QSqlError>(&own)) return openFailure(*error, path);
+        return checkWhole(*std::get<std::unique_ptr<Connection>>(own), path);
+    });
+}
+
+bool keepsALog(const Connection& connection)
+{
+    const auto mode = connection.value(QStringLiteral("PRAGMA journal_mode"));
+    const auto* answer = std::get_if<QVariant>(&mode);
+    return answer && answer->toString() == QStringLiteral("wal");
+}
+
 /// A place where the log that the file keeps cannot be used, or where it does not look as if it could.
 bool indexOfLogFails(const QSqlError& error)
 {
@@ -218,7 +236,7 @@ std::variant<std::unique_ptr<Connection>, OpenFailure> connect(const QString& pa
     return failure;
 }
 
-std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode, Origin origin, std::chrono::milliseconds busyTimeout)
+std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode, Origin origin, std::chrono::milliseconds busyTimeout, Check check)
 {
     if (origin == Origin::wasEmpty) {
         if (mode != Mode::createIfAbsent) return openFailure(OpenProblem::notAHousehold, path);
@@ -250,7 +268,9 @@ std::variant<Opened, OpenFailure> openWhatIsThere(const QString& path, Mode mode
             if (const auto* error = std::get_if<QSqlError>(&ours)) return openFailure(*error, path);
             if (!std::get<bool>(ours)) return openFailure(OpenProblem::damaged, path);
         }
-        if (const auto failure = checkWhole(connection, path)) return *failure;
+        // Beside only where nothing is done to the file until it has been found whole: no step, no change of its journal.
+        if (check == Check::beside && !opened.readOnly && marks.schema == newestSchema() && keepsALog(connection) && logIsSafeOn(connection.fileSystemType())) opened.whole = checkWholeBeside(path, busyTimeout);
+        else if (const auto failure = checkWhole(connection, path)) return *failure;
         if (opened.newer && !opened.readOnly) return openFailure(OpenProblem::newer, path);
     }
     if (opened.readOnly) return opened;
@@ -287,12 +307,12 @@ bool syncFolderOf(const QString& absolutePath)
     return synced;
 }
 
-std::variant<Opened, OpenFailure> openHousehold(const QString& absolutePath, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout)
+std::variant<Opened, OpenFailure> openHousehold(const QString& absolutePath, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout, HouseholdFile::Check check)
 {
     const auto seen = lookAt(absolutePath, mode);
     if (const auto* failure = std::get_if<OpenFailure>(&seen)) return *failure;
     const Origin origin = std::get<Origin>(seen);
-    auto opened = openWhatIsThere(absolutePath, mode, origin, busyTimeout);
+    auto opened = openWhatIsThere(absolutePath, mode, origin, busyTimeout, check);
     const auto* failure = std::get_if<OpenFailure>(&opened);
     // In use: another program is setting up the very file that this one made.
     if (failure && failure->problem != OpenProblem::inUse && origin == Origin::madeNow && QFileInfo{absolutePath}.size() == 0)

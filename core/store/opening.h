@@ -3,6 +3,8 @@
 #include "core/store/connection.h"
 #include "core/store/household_file.h"
 
+#include <future>
+
 namespace tierloam::store {
 
 enum class Origin { wasThere, madeNow, wasEmpty };
@@ -15,12 +17,14 @@ struct Opened {
     bool newer = false;
     int schema = 0;                  ///< of the file as it now is
     QString realPath;                ///< where the file lies, links followed
+    std::future<std::optional<OpenFailure>> whole; ///< valid: every page is being looked at beside, and this is what comes of it
     QString told;                    ///< what people must know of what was done; empty: nothing
 };
 
 /// Looks at what lies at the path before anything is done to it, opens it, and brings the schema up to date.
 /// Whatever is not a whole household file is left as it is. A file that was made for this and could not be set up is removed again.
-std::variant<Opened, OpenFailure> openHousehold(const QString& absolutePath, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout);
+std::variant<Opened, OpenFailure> openHousehold(const QString& absolutePath, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
+                                                HouseholdFile::Check check = HouseholdFile::Check::first);
 
 /// Closes a file that was made or set up by openHousehold and holds nothing yet, and leaves things as they were: no file, or one of 0 bytes.
 /// A file into which anything was written stays.

@@ -46,7 +46,7 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
     auto answer = opened->get_future();
     // The file is opened, used and closed in the thread: a Qt Sql connection belongs to the thread that made it.
     writer->thread_ = std::jthread{[opened, self = writer.get(), path, mode, busyTimeout] {
-        auto tried = HouseholdFile::open(path, mode, busyTimeout);
+        auto tried = HouseholdFile::open(path, mode, busyTimeout, HouseholdFile::Check::beside);
         if (auto* failure = std::get_if<OpenFailure>(&tried)) {
             opened->set_value(std::move(*failure));
             return;
@@ -58,6 +58,10 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
         self->schema_ = file->schema();
         self->versionSeen_ = file->dataVersion();
         auto held = contentsOf(*file);
+        if (auto damage = file->whyNotWhole()) {
+            opened->set_value(std::move(*damage));
+            return;
+        }
         if (auto* failure = std::get_if<WriteFailure>(&held)) {
             opened->set_value(OpenFailure{failure->inUse ? OpenProblem::inUse : OpenProblem::damaged, failure->why});
             return;

@@ -50,6 +50,47 @@ TEST(StoreWriter, SaysWhyAFileCannotBeOpened)
     EXPECT_EQ(std::get<OpenFailure>(result).problem, OpenProblem::notAHousehold);
 }
 
+// The rows are read while every page is being looked at; what is wrong elsewhere in the file still keeps it shut, and as it is.
+TEST(StoreWriter, AFileThatIsNotWholeIsRefusedThoughItsRowsCanBeRead)
+{
+    const Place place;
+    Contents contents;
+    {
+        const auto writer = writerOn(place.path(), contents);
+        for (int i = 0; i < 30; ++i) ASSERT_FALSE(answerTo(*writer, job(7 + i)).failure);
+    }
+    const QByteArray whole = place.bytes();
+    constexpr qsizetype unusedPages = 36; // "Total number of freelist pages" in the header, sqlite.org/fileformat2.html
+    QByteArray damaged = whole;
+    damaged[unusedPages + 3] = static_cast<char>(damaged[unusedPages + 3] + 1);
+    place.put(damaged);
+    {
+        auto beside = HouseholdFile::open(place.path(), Mode::mustExist, 1s, HouseholdFile::Check::beside);
+        ASSERT_TRUE(std::holds_alternative<std::unique_ptr<HouseholdFile>>(beside)) << "else nothing goes on beside";
+        const auto& file = *std::get<std::unique_ptr<HouseholdFile>>(beside);
+        EXPECT_EQ(std::get<journal::Entries>(file.entries()).size(), 30U);
+        const auto why = std::get<std::unique_ptr<HouseholdFile>>(beside)->whyNotWhole();
+        ASSERT_TRUE(why);
+        EXPECT_EQ(why->problem, OpenProblem::damaged);
+        EXPECT_FALSE(std::get<std::unique_ptr<HouseholdFile>>(beside)->whyNotWhole()) << "told once";
+    }
+    auto refused = Writer::open(place.path(), Mode::mustExist, 1s, contents);
+    ASSERT_TRUE(std::holds_alternative<OpenFailure>(refused));
+    EXPECT_EQ(std::get<OpenFailure>(refused).problem, OpenProblem::damaged);
+    EXPECT_FALSE(std::get<OpenFailure>(refused).why.isEmpty());
+    EXPECT_EQ(place.bytes(), damaged) << "left as it is";
+    for (const qsizetype kept : {whole.size() - 1, whole.size() / 2, whole.size() - 4096}) {
+        place.put(whole.left(kept));
+        refused = Writer::open(place.path(), Mode::mustExist, 1s, contents);
+        ASSERT_TRUE(std::holds_alternative<OpenFailure>(refused)) << kept;
+        EXPECT_EQ(std::get<OpenFailure>(refused).problem, OpenProblem::damaged) << kept;
+        EXPECT_EQ(place.bytes(), whole.left(kept));
+    }
+    place.put(whole);
+    EXPECT_EQ(writerOn(place.path(), contents)->path(), place.path());
+    EXPECT_EQ(contents.entries.size(), 30U);
+}
+
 TEST(StoreWriter, AnswersWithTheRowsAsTheyStand)
 {
     const Place place;

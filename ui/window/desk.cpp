@@ -25,6 +25,7 @@
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -35,6 +36,8 @@ namespace {
 
 /// A page narrower than this at 100 % font is not squeezed further by the due list.
 constexpr int pageAtLeast = 760;
+/// By then the shelf has been painted with the estimates that were kept.
+constexpr int restAfterMs = 250;
 
 /// The form that takes what is read.
 forms::FormKind lookForm(std::optional<reckoning::LookKind> look)
@@ -76,11 +79,10 @@ QPushButton* headButton(QAction* action, QWidget* parent)
 
 Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     : QWidget{parent}, household_{household}, lent_{std::move(lent)}, rail_{new Rail{lent_.theme, this}}, pages_{new QStackedWidget{this}},
-      shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}}, trends_{new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_}},
+      shelf_{new shelf::ShelfPage{household_, lent_.theme, pages_}},
       journal_{new journal_page::JournalPage{household_, lent_.theme, lent_.settings, pages_}},
       materials_{new materials_page::MaterialsPage{household_, lent_.theme, lent_.settings, pages_}},
-      rotation_{new rotation::RotationPage{household_, lent_.theme, pages_}},
-      handbook_{new handbook::HandbookPage{household_, lent_.theme, lent_.settings, pages_}}, due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
+      due_{new DueList{household_, lent_.theme, this}}, duePage_{new QWidget{pages_}},
       row_{new QHBoxLayout{this}}, dueAction_{lent_.action(ui::ActionId::goDue)}
 {
     setObjectName(QStringLiteral("desk"));
@@ -90,11 +92,8 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     row_->addWidget(pages_, 1);
     row_->addWidget(due_);
     pages_->addWidget(shelf_);
-    pages_->addWidget(trends_);
     pages_->addWidget(journal_);
     pages_->addWidget(materials_);
-    pages_->addWidget(rotation_);
-    pages_->addWidget(handbook_);
     pages_->addWidget(duePage_);
     auto* dueRows = new QVBoxLayout{duePage_};
     dueRows->setContentsMargins(0, 0, 0, 0);
@@ -122,11 +121,6 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     connect(due_, &DueList::counted, this, [this] { tellState(); });
     connect(journal_, &journal_page::JournalPage::refused, this,
             [this](const QString& why) { lent_.notices.show(Notices::Kind::failure, why, QStringLiteral("journal")); });
-    connect(handbook_, &handbook::HandbookPage::entryWanted, this, [this](const QString& stack, const journal::Action& action, std::optional<int> slot) {
-        showPage(Page::shelf);
-        shelf_->chooseStack(stack);
-        shelf_->openProposed(stack, action, slot);
-    });
     connect(materials_, &materials_page::MaterialsPage::trayWanted, this, [this](const QString& stack, const journal::Bed& bed) {
         showPage(Page::shelf);
         shelf_->openProposed(stack, bed);
@@ -153,6 +147,48 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     placeDue();
     showPage(Page::shelf);
     tellState();
+    QTimer::singleShot(restAfterMs, this, &Desk::makeNextPage);
+}
+
+trends::TrendsPage* Desk::trends()
+{
+    if (trends_) return trends_;
+    trends_ = new trends::TrendsPage{household_, lent_.theme, lent_.settings, pages_};
+    pages_->addWidget(trends_);
+    connect(trends_, &trends::TrendsPage::saveAsked, this, &Desk::trendsSaveAsked);
+    connect(trends_, &trends::TrendsPage::printAsked, this, &Desk::trendsPrintAsked);
+    return trends_;
+}
+
+rotation::RotationPage* Desk::rotation()
+{
+    if (rotation_) return rotation_;
+    rotation_ = new rotation::RotationPage{household_, lent_.theme, pages_};
+    pages_->addWidget(rotation_);
+    return rotation_;
+}
+
+handbook::HandbookPage* Desk::handbook()
+{
+    if (handbook_) return handbook_;
+    handbook_ = new handbook::HandbookPage{household_, lent_.theme, lent_.settings, pages_};
+    pages_->addWidget(handbook_);
+    connect(handbook_, &handbook::HandbookPage::entryWanted, this, [this](const QString& stack, const journal::Action& action, std::optional<int> slot) {
+        showPage(Page::shelf);
+        shelf_->chooseStack(stack);
+        shelf_->openProposed(stack, action, slot);
+    });
+    return handbook_;
+}
+
+/// One in each turn of the event loop, so that a click in between is not kept waiting for all.
+void Desk::makeNextPage()
+{
+    if (!trends_) (void)trends();
+    else if (!rotation_) (void)rotation();
+    else if (!handbook_) (void)handbook();
+    else return;
+    QTimer::singleShot(0, this, &Desk::makeNextPage);
 }
 
 void Desk::showPage(Page page)
@@ -164,11 +200,11 @@ void Desk::showPage(Page page)
     page_ = page;
     switch (page) {
     case Page::shelf: pages_->setCurrentWidget(shelf_); break;
-    case Page::trends: pages_->setCurrentWidget(trends_); break;
+    case Page::trends: pages_->setCurrentWidget(trends()); break;
     case Page::journal: pages_->setCurrentWidget(journal_); break;
     case Page::materials: pages_->setCurrentWidget(materials_); break;
-    case Page::rotation: pages_->setCurrentWidget(rotation_); break;
-    case Page::handbook: pages_->setCurrentWidget(handbook_); break;
+    case Page::rotation: pages_->setCurrentWidget(rotation()); break;
+    case Page::handbook: pages_->setCurrentWidget(handbook()); break;
     case Page::due: pages_->setCurrentWidget(duePage_); break;
     }
     lent_.action(ui::ActionId::pageShelf)->setChecked(page == Page::shelf);
@@ -219,14 +255,14 @@ void Desk::showSymptoms()
 {
     const QString stack = shelf_->currentStack();
     showPage(Page::handbook);
-    handbook_->openSymptoms(stack);
+    handbook()->openSymptoms(stack);
 }
 
 void Desk::showHarvest()
 {
     const QString stack = shelf_->currentStack();
     showPage(Page::handbook);
-    handbook_->openHarvest(stack);
+    handbook()->openHarvest(stack);
 }
 
 bool Desk::anythingTyped() const

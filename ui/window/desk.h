@@ -63,11 +63,12 @@ public:
     Page page() const { return page_; }
     void showPage(Page page);
     shelf::ShelfPage* shelf() const { return shelf_; }
-    trends::TrendsPage* trends() const { return trends_; }
+    /// These three are made when they are first asked for, or once the window has come to rest: a start must not wait for them.
+    trends::TrendsPage* trends();
+    rotation::RotationPage* rotation();
+    handbook::HandbookPage* handbook();
     journal_page::JournalPage* journal() const { return journal_; }
     materials_page::MaterialsPage* materials() const { return materials_; }
-    rotation::RotationPage* rotation() const { return rotation_; }
-    handbook::HandbookPage* handbook() const { return handbook_; }
     DueList* due() const { return due_; }
     bool dueBeside() const { return beside_; }
     QString savedText() const;
@@ -84,6 +85,11 @@ public:
     /// Something typed in a form or editor would be lost.
     bool anythingTyped() const;
 
+Q_SIGNALS:
+    /// What is seen on the trends is to be saved, or printed.
+    void trendsSaveAsked(const QString& kind);
+    void trendsPrintAsked();
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
@@ -96,6 +102,7 @@ private:
     void checkEntry(journal::EntryId id);
     void placeDue();
     void tellState();
+    void makeNextPage();
 
     household::Household& household_;
     Lent lent_;
@@ -105,11 +112,11 @@ private:
     Rail* rail_;
     QStackedWidget* pages_;
     shelf::ShelfPage* shelf_;
-    trends::TrendsPage* trends_;
+    trends::TrendsPage* trends_ = nullptr;
     journal_page::JournalPage* journal_;
     materials_page::MaterialsPage* materials_;
-    rotation::RotationPage* rotation_;
-    handbook::HandbookPage* handbook_;
+    rotation::RotationPage* rotation_ = nullptr;
+    handbook::HandbookPage* handbook_ = nullptr;
     DueList* due_;
     QWidget* duePage_;
     QHBoxLayout* row_;

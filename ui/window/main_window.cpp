@@ -130,8 +130,8 @@ void MainWindow::makeDesk()
     body_->setCurrentWidget(desk_);
     if (desktop_ != nullptr && !isDemo(household_->path())) dueNotice_ = new DueNotice{*desk_->due(), *household_, settings_, *desktop_, desk_};
     connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
-    connect(desk_->trends(), &trends::TrendsPage::saveAsked, this, &MainWindow::saveTrends);
-    connect(desk_->trends(), &trends::TrendsPage::printAsked, this, &MainWindow::printTrends);
+    connect(desk_, &Desk::trendsSaveAsked, this, &MainWindow::saveTrends);
+    connect(desk_, &Desk::trendsPrintAsked, this, &MainWindow::printTrends);
 }
 
 bool MainWindow::openFile(const QString& path)
