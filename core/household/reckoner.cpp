@@ -2,7 +2,23 @@
 
 #include <utility>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 namespace tierloam::household {
+
+namespace {
+
+/// What a reckoning from scratch needed on its way the allocator would keep for the next one, which as a rule never comes.
+void giveBackMemory()
+{
+#ifdef __GLIBC__
+    malloc_trim(0);
+#endif
+}
+
+}
 
 Reckoner::Reckoner(Function reckon, Answer answer, Memory memory, Progress progress)
     : reckon_{std::move(reckon)}, answer_{std::move(answer)}, memory_{std::move(memory)}, progress_{std::move(progress)}, thread_{[this] { run(); }}
@@ -52,10 +68,12 @@ void Reckoner::run()
             if (soFar) answer_(request.number, std::move(soFar), false);
             if (progress_) progress_(request.number, made, all);
         };
+        const bool fromScratch = !request.options.previous;
         const auto result = reckon_(request.entries, request.options, stop);
         if (!result || stop.stop_requested()) continue;
         answer_(request.number, result, true);
         if (memory_.keep) memory_.keep(request, *result);
+        if (fromScratch) giveBackMemory();
     }
 }
 
