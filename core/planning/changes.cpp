@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
 
 namespace tierloam::planning {
@@ -106,6 +107,19 @@ ChangedPlan planOf(const Absence& absence, Day from, Day to)
     plan.away = {from, to};
     plan.leave = ChangedPlan::Leave{from - std::chrono::days{1}, absence.feedKg, absence.waterL, absence.drainBefore};
     return plan;
+}
+
+std::optional<journal::Entry> harvestInThePast(const StackReckoning& stack, Day day)
+{
+    const StackEstimate* then = day < stack.asOf ? stack.on(day) : nullptr;
+    if (then == nullptr || then->slots.empty()) return std::nullopt;
+    journal::Entry entry;
+    entry.id = journal::EntryId{std::numeric_limits<std::int64_t>::max()}; // unlike any that is written down
+    entry.stack = stack.name;
+    entry.date.day = day;
+    entry.slot = 1;
+    entry.action = journal::Harvest{Amount{std::max(std::round(100.0 * (then->slots.front().weightKg.p50 - tareKg)) / 100.0, 0.05), Unit::kg}, {}, {}};
+    return entry;
 }
 
 std::optional<Absence> prepareAbsence(const StackReckoning& stack, Day from, Day to, int threads, std::stop_token stop)

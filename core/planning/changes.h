@@ -37,6 +37,10 @@ struct Absence {
 reckoning::ChangedPlan planOf(const Absence& absence, Day from, Day to);
 std::optional<Absence> prepareAbsence(const reckoning::StackReckoning& stack, Day from, Day to, int threads, std::stop_token stop = {});
 
+/// The entry of a past in which the bottom tray was taken whole on that day: with all that lay in it by the estimate of the day, so that the amount itself
+/// is no news to the filter. nullopt on a day that is not past, or when nothing stood there yet.
+std::optional<journal::Entry> harvestInThePast(const reckoning::StackReckoning& stack, Day day);
+
 /// The shortest way of a stack that has fallen behind: which of harvest, a new tray and more food bring its processing back soonest.
 struct WayBack {
     bool harvest = false;            ///< tomorrow, of the bottom tray

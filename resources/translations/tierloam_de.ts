@@ -1686,6 +1686,10 @@
         <source>processing, dry, by then</source>
         <translation>verarbeitet bis dann, trocken</translation>
     </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
+        <translation>Wäre die unterste Etage am %1 genommen worden, läge das Volk heute bei %2 statt %3 (%4%5).</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -11474,6 +11478,22 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>usual temperature</source>
         <translation>übliche Temperatur</translation>
+    </message>
+    <message>
+        <source>if the bottom tray had been taken on</source>
+        <translation>wenn die unterste Etage genommen worden wäre am</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Nothing stood there on that day, or it is not past yet.</source>
+        <translation>An diesem Tag stand dort nichts, oder er ist noch nicht vorbei.</translation>
+    </message>
+    <message>
+        <source>It cannot have been so: later entries rest on that tray.</source>
+        <translation>So kann es nicht gewesen sein: spätere Einträge beruhen auf dieser Etage.</translation>
     </message>
 </context>
 <context>

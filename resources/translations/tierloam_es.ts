@@ -1686,6 +1686,10 @@
         <source>processing, dry, by then</source>
         <translation>procesado para entonces, en seco</translation>
     </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
+        <translation>Si la bandeja inferior se hubiera retirado el %1, la colonia sería hoy de %2 en vez de %3 (%4%5).</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -11475,6 +11479,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>usual temperature</source>
         <translation>temperatura habitual</translation>
+    </message>
+    <message>
+        <source>if the bottom tray had been taken on</source>
+        <translation>si la bandeja inferior se hubiera retirado el</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Nothing stood there on that day, or it is not past yet.</source>
+        <translation>Ese día no había nada ahí, o todavía no ha pasado.</translation>
+    </message>
+    <message>
+        <source>It cannot have been so: later entries rest on that tray.</source>
+        <translation>No puede haber sido así: hay entradas posteriores que se apoyan en esa bandeja.</translation>
     </message>
 </context>
 <context>

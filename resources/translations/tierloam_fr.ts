@@ -1686,6 +1686,10 @@
         <source>processing, dry, by then</source>
         <translation>transformé d’ici là, sec</translation>
     </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
+        <translation>Si le plateau du bas avait été pris le %1, la colonie serait aujourd’hui de %2 au lieu de %3 (%4%5).</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -11474,6 +11478,22 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>usual temperature</source>
         <translation>température habituelle</translation>
+    </message>
+    <message>
+        <source>if the bottom tray had been taken on</source>
+        <translation>si le plateau du bas avait été pris le</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Nothing stood there on that day, or it is not past yet.</source>
+        <translation>Rien ne se trouvait là ce jour-là, ou il n’est pas encore passé.</translation>
+    </message>
+    <message>
+        <source>It cannot have been so: later entries rest on that tray.</source>
+        <translation>Cela n’a pas pu être ainsi : des entrées ultérieures reposent sur ce plateau.</translation>
     </message>
 </context>
 <context>

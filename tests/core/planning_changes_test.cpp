@@ -84,6 +84,22 @@ TEST(FewerMembers, RememberTheirLastWeek)
     }
 }
 
+// "Harvested in March": with that entry more the journal is reckoned anew.
+TEST(PastHarvest, TakesWhatLayInTheBottomTray)
+{
+    const StackReckoning stack = drawn(1, 300);
+    const Day day = stack.asOf - std::chrono::days{20};
+    const auto harvest = harvestInThePast(stack, day);
+    ASSERT_TRUE(harvest);
+    const auto& taken = std::get<journal::Harvest>(harvest->action);
+    EXPECT_TRUE(taken.whole());
+    const StackEstimate& then = *stack.on(day);
+    EXPECT_NEAR(taken.taken.mass()->base(), then.slots.front().weightKg.p50 - 1.2, 0.006) << "what is weighed with its tray, without it";
+    EXPECT_EQ(harvest->slot, 1);
+    EXPECT_FALSE(harvestInThePast(stack, stack.asOf)) << "today is not past";
+    EXPECT_FALSE(harvestInThePast(stack, stack.asOf - std::chrono::days{4000})) << "before the stack";
+}
+
 TEST(GiveAway, OfMoreTimeMoreCanGoAndWithThatGoneTheRateIsBack)
 {
     const StackReckoning stack = firstOf(200, [](const StackReckoning& one) {

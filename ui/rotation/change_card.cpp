@@ -29,6 +29,7 @@ namespace {
 
 using Kind = ChangeCard::Kind;
 
+constexpr int pastDays = 30;              ///< a harvest so long ago is proposed
 constexpr int turningOffered = 12, weeklyOffered = 6;
 constexpr int awayDays = 14;
 
@@ -93,7 +94,7 @@ void TwoCourses::paintEvent(QPaintEvent*)
 
 ChangeCard::ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent)
     : Card{parent}, household_{household}, background_{background}, theme_{theme}, stack_{new ui::ChoiceField}, kind_{new ui::ChoiceField},
-      kg_{new ui::AmountField{ui::massUnits()}}, temperature_{new ui::TemperatureField}, from_{new ui::DateField{household.today()}}, to_{new ui::DateField{household.today()}},
+      kg_{new ui::AmountField{ui::massUnits()}}, temperature_{new ui::TemperatureField}, from_{new ui::DateField{household.today()}}, on_{new ui::DateField{household.today()}}, to_{new ui::DateField{household.today()}},
       weeks_{new ui::CountField{1, 52}}, entry_{new ui::ChoiceField}, go_{ui::makeButton(tr("Compare"), ui::Tone::moss, this)},
       sentence_{ui::makeLabel({}, ui::TextRole::body, this, true)}, table_{new QWidget{this}}, courses_{new TwoCourses{theme, this}}
 {
@@ -107,7 +108,8 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     for (const auto& [kind, text] : {std::pair{Kind::feed, tr("feed so much a week")}, std::pair{Kind::warmer, tr("keep the bed at")}, std::pair{Kind::away, tr("be away")},
                                      std::pair{Kind::addTray, tr("add a tray on")}, std::pair{Kind::harvest, tr("take the bottom tray on")},
                                      std::pair{Kind::giveAway, tr("give worms away")}, std::pair{Kind::anotherStack, tr("start another stack from it")},
-                                     std::pair{Kind::wayBack, tr("the shortest way back")}, std::pair{Kind::anotherPast, tr("if an entry had not been")}})
+                                     std::pair{Kind::wayBack, tr("the shortest way back")}, std::pair{Kind::anotherPast, tr("if an entry had not been")},
+                                     std::pair{Kind::pastHarvest, tr("if the bottom tray had been taken on")}})
         kind_->addChoice(text, static_cast<int>(kind));
     kg_->setName(tr("Fresh food a week"));
     kg_->propose(Amount{1.0, Unit::kg});
@@ -115,14 +117,16 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     temperature_->setName(tr("Usual temperature of the bed"));
     from_->setName(tr("From"));
     to_->setName(tr("To"));
+    on_->setName(tr("Day"));
     const Day tomorrow = household.today() + std::chrono::days{1};
     from_->setMoment({tomorrow, std::nullopt});
     to_->setMoment({tomorrow + std::chrono::days{awayDays - 1}, std::nullopt});
+    on_->setMoment({household.today() - std::chrono::days{pastDays}, std::nullopt});
     weeks_->setName(tr("Weeks until it is back"));
     weeks_->setHint(weeks_->name()); // a number alone would say nothing
     weeks_->setCount(12);
     entry_->setName(tr("Entry"));
-    for (ui::DateField* each : {from_, to_})
+    for (ui::DateField* each : {from_, on_, to_})
         if (each->timeButton()) each->timeButton()->hide();
     const int character = fontMetrics().averageCharWidth();
     kg_->setMaximumWidth(character * 28);
@@ -130,7 +134,8 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     weeks_->setMaximumWidth(character * 30);
     from_->setMaximumWidth(character * 36);
     to_->setMaximumWidth(character * 36);
-    for (QWidget* each : std::initializer_list<QWidget*>{stack_, kind_, kg_, temperature_, from_, to_, weeks_, entry_, go_}) flow->addWidget(each);
+    on_->setMaximumWidth(character * 36);
+    for (QWidget* each : std::initializer_list<QWidget*>{stack_, kind_, kg_, temperature_, from_, to_, on_, weeks_, entry_, go_}) flow->addWidget(each);
     column()->addWidget(row);
     column()->addWidget(sentence_);
     column()->addWidget(table_);
@@ -144,7 +149,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
         askAnew();
         propose();
     });
-    for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, weeks_, entry_}) connect(each, &ui::Field::edited, this, [this] { askAnew(); });
+    for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, on_, weeks_, entry_}) connect(each, &ui::Field::edited, this, [this] { askAnew(); });
     connect(go_, &QPushButton::clicked, this, [this] { tryIt(); });
     showFields();
 }
@@ -172,6 +177,7 @@ void ChangeCard::showFields()
     temperature_->setVisible(kind == Kind::warmer);
     from_->setVisible(kind == Kind::away || kind == Kind::addTray || kind == Kind::harvest);
     to_->setVisible(kind == Kind::away);
+    on_->setVisible(kind == Kind::pastHarvest);
     weeks_->setVisible(kind == Kind::giveAway || kind == Kind::anotherStack);
     entry_->setVisible(kind == Kind::anotherPast);
 }
@@ -230,7 +236,7 @@ void ChangeCard::tryIt()
     const Day today = household_.today();
     const Day tomorrow = today + std::chrono::days{1};
     const auto typed = [&](const ui::DateField* field) { return field->moment().value ? std::max(field->moment().value->day, tomorrow) : tomorrow; };
-    for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, weeks_})
+    for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, on_, weeks_})
         if (each->isVisibleTo(this) && !each->check()) return;
 
     reckoning::ChangedPlan plan;
@@ -246,10 +252,11 @@ void ChangeCard::tryIt()
     }
     const auto journal = household_.journal();
     const auto without = static_cast<journal::EntryId>(entry_->value().toLongLong());
+    const Day on = on_->moment().value ? on_->moment().value->day : today;
     go_->setEnabled(false);
     sentence_->setText(tr("Comparing…"));
     const int question = ++question_;
-    background_.ask(QStringLiteral("change"), [this, question, reckoning, journal, name, kind, plan, from, to, weeks, today, without](std::stop_token stop) -> Background::Use {
+    background_.ask(QStringLiteral("change"), [this, question, reckoning, journal, name, kind, plan, from, to, weeks, today, without, on](std::stop_token stop) -> Background::Use {
         const reckoning::StackReckoning& stack = *reckoning->stack(name);
         std::optional<TriedChange> made;
         const Day next = stack.asOf + std::chrono::days{1};
@@ -288,15 +295,24 @@ void ChangeCard::tryIt()
             if (way) follow(planning::planOf(*way, next));
             break;
         }
-        case Kind::anotherPast: {
+        case Kind::anotherPast:
+        case Kind::pastHarvest: {
+            reckoning::AnotherPast past;
+            if (kind == Kind::anotherPast) past.without = {without};
+            else if (auto harvest = planning::harvestInThePast(stack, on)) past.with = {std::move(*harvest)};
+            else {
+                made = TriedChange{tr("Nothing stood there on that day, or it is not past yet."), {}, {}, {}};
+                break;
+            }
             reckoning::Options options;
             options.asOf = reckoning->asOf;
             options.members = reckoning->members;
             options.threads = 1;
-            const auto answer = reckoning::reckonAnotherPast(journal->entries, {{without}, {}}, options, stop);
+            const auto answer = reckoning::reckonAnotherPast(journal->entries, past, options, stop);
             const auto* other = answer.reckoning ? answer.reckoning->stack(name) : nullptr;
-            if (other != nullptr) made = ofAnotherPast(stack, *other, today);
-            else if (!stop.stop_requested()) made = TriedChange{tr("It cannot have been so: later entries rest on that one."), {}, {}, {}};
+            if (other != nullptr) made = ofAnotherPast(stack, *other, today, kind == Kind::pastHarvest ? std::optional{on} : std::nullopt);
+            else if (!stop.stop_requested())
+                made = TriedChange{kind == Kind::anotherPast ? tr("It cannot have been so: later entries rest on that one.") : tr("It cannot have been so: later entries rest on that tray."), {}, {}, {}};
             break;
         }
         }

@@ -54,7 +54,7 @@ class ChangeCard : public ui::Card {
     Q_OBJECT
 
 public:
-    enum class Kind { feed, warmer, away, addTray, harvest, giveAway, anotherStack, wayBack, anotherPast };
+    enum class Kind { feed, warmer, away, addTray, harvest, giveAway, anotherStack, wayBack, anotherPast, pastHarvest };
 
     ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent = nullptr);
     void refresh();
@@ -85,6 +85,7 @@ private:
     ui::AmountField* kg_;
     ui::TemperatureField* temperature_;
     ui::DateField* from_;
+    ui::DateField* on_;              ///< a past day
     ui::DateField* to_;
     ui::CountField* weeks_;
     ui::ChoiceField* entry_;

@@ -123,21 +123,22 @@ TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoni
     return made;
 }
 
-TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::StackReckoning& without, Day today)
+TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::StackReckoning& other, Day today, std::optional<Day> harvested)
 {
     TriedChange made;
-    const double more = without.now.colonyKg.p50 - as.now.colonyKg.p50;
-    made.sentence = Words::tr("Without that entry the colony would be %1 today instead of %2 (%3%4).")
-                        .arg(ui::massText(without.now.colonyKg.p50), ui::massText(as.now.colonyKg.p50), more >= 0 ? Words::tr("+") : Words::tr("−"), ui::massText(std::abs(more)));
+    const double more = other.now.colonyKg.p50 - as.now.colonyKg.p50;
+    const QString said = harvested ? Words::tr("With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).").arg(ui::shortDay(*harvested, today))
+                                   : Words::tr("Without that entry the colony would be %1 today instead of %2 (%3%4).");
+    made.sentence = said.arg(ui::massText(other.now.colonyKg.p50), ui::massText(as.now.colonyKg.p50), more >= 0 ? Words::tr("+") : Words::tr("−"), ui::massText(std::abs(more)));
     const auto ready = [&](const reckoning::StackReckoning& stack) { return stack.now.slots.empty() ? QString{} : orNever(stack.now.slots.front().readyOn, today); };
-    made.rows = {{Words::tr("bottom tray ready"), ready(as), ready(without)},
-                 {Words::tr("top tray filled"), orNever(as.forecast.turnOn, today), orNever(without.forecast.turnOn, today)},
-                 {Words::tr("colony"), ui::massBand(as.now.colonyKg), ui::massBand(without.now.colonyKg)},
-                 {Words::tr("processing, dry"), ui::rateBand(as.now.processingGDryPerDay), ui::rateBand(without.now.processingGDryPerDay)}};
+    made.rows = {{Words::tr("bottom tray ready"), ready(as), ready(other)},
+                 {Words::tr("top tray filled"), orNever(as.forecast.turnOn, today), orNever(other.forecast.turnOn, today)},
+                 {Words::tr("colony"), ui::massBand(as.now.colonyKg), ui::massBand(other.now.colonyKg)},
+                 {Words::tr("processing, dry"), ui::rateBand(as.now.processingGDryPerDay), ui::rateBand(other.now.processingGDryPerDay)}};
     made.usual = colonyOf(as.forecast.days);
-    made.changed = colonyOf(without.forecast.days);
-    made.days = without.history;
-    made.days.insert(made.days.end(), without.forecast.days.begin(), without.forecast.days.end());
+    made.changed = colonyOf(other.forecast.days);
+    made.days = other.history;
+    made.days.insert(made.days.end(), other.forecast.days.begin(), other.forecast.days.end());
     return made;
 }
 

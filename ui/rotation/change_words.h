@@ -14,6 +14,6 @@ TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day toda
 /// nullopt: the stack is not behind.
 TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoning::StackReckoning& stack, Day today);
 /// The stack as it would stand if an entry had not been.
-TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::StackReckoning& without, Day today);
+TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::StackReckoning& other, Day today, std::optional<Day> harvested = {});
 
 }
