@@ -1,6 +1,7 @@
 #include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
+#include "core/reckoning/tray_contents.h"
 
 #include <algorithm>
 
@@ -26,17 +27,11 @@ constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with
 constexpr double wateredTo = 0.95;   ///< of field capacity
 constexpr double leastPour = 0.1;    ///< L
 
-double contentsKg(const TrayEstimate& tray)
-{
-    constexpr double tareKg = 1.2;
-    return std::max(tray.weightKg.p50 - tareKg, 0.0);
-}
-
 /// What brings the median tray to `wateredTo`, to the nearest 50 mL.
 double litresWanting(const TrayEstimate& tray)
 {
     if (tray.waterShare.p50 <= 0.0) return leastPour;
-    const double water = tray.moisturePct.p50 / 100.0 * contentsKg(tray);
+    const double water = waterKg(tray);
     const double wanting = water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50);
     return std::max(static_cast<double>(static_cast<int>(wanting / 0.05 + 0.5)) * 0.05, leastPour);
 }

@@ -1,6 +1,7 @@
 #include "core/planning/changes.h"
 
 #include "core/reckoning/rotation_run.h"
+#include "core/reckoning/tray_contents.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,7 +19,6 @@ constexpr int halvings = 6;
 constexpr double mostGiven = 0.9;        ///< of a colony
 constexpr double likelyFull = 0.2;
 constexpr double dryBelow = 0.65, wateredTo = 0.95; ///< of what the tray holds
-constexpr double tareKg = 1.2;           ///< as the reckoning takes it
 constexpr std::size_t rampWeeks = 4;     ///< from one step of a feeding ramp to the next
 constexpr double rampStep = 1.1;         ///< of the amount before: less is not worth another habit
 constexpr double mostPerM2AndDay = 0.7;  ///< kg fresh; the feeding plan's
@@ -93,7 +93,7 @@ double wantingIn(const StackEstimate& then, int slot)
 {
     for (const TrayEstimate& tray : then.slots) {
         if (tray.slot != slot || tray.waterShare.p50 <= 0.0) continue;
-        const double water = std::max(tray.weightKg.p50 - tareKg, 0.0) * tray.moisturePct.p50 / 100.0;
+        const double water = waterKg(tray);
         return std::max(water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50), 0.0);
     }
     return 0.0;
@@ -118,7 +118,7 @@ std::optional<journal::Entry> harvestInThePast(const StackReckoning& stack, Day 
     entry.stack = stack.name;
     entry.date.day = day;
     entry.slot = 1;
-    entry.action = journal::Harvest{Amount{std::max(std::round(100.0 * (then->slots.front().weightKg.p50 - tareKg)) / 100.0, 0.05), Unit::kg}, {}, {}};
+    entry.action = journal::Harvest{Amount{std::max(std::round(100.0 * contentsKg(then->slots.front())) / 100.0, 0.05), Unit::kg}, {}, {}};
     return entry;
 }
 

@@ -1,6 +1,7 @@
 #include "core/planning/feeding_plan.h"
 
 #include "core/advice/too_early.h"
+#include "core/reckoning/tray_contents.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +13,6 @@ namespace {
 using journal::Side;
 
 constexpr int weeksBack = 8;
-constexpr double tareKg = 1.2;       ///< as the reckoning takes it
 
 double freshKg(const journal::Feed& feed, const materials::Table& table)
 {
@@ -24,7 +24,7 @@ double freshKg(const journal::Feed& feed, const materials::Table& table)
 /// Water in the tray and what it can hold, by the medians.
 TrayWater waterOf(const reckoning::TrayEstimate& tray)
 {
-    const double water = std::max(tray.weightKg.p50 - tareKg, 0.0) * tray.moisturePct.p50 / 100.0;
+    const double water = reckoning::waterKg(tray);
     return {water, tray.waterShare.p50 > 0.0 ? water / tray.waterShare.p50 : water};
 }
 
