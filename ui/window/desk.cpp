@@ -38,6 +38,7 @@ namespace {
 constexpr int pageAtLeast = 760;
 /// By then the shelf has been painted with the estimates that were kept.
 constexpr int restAfterMs = 250;
+constexpr int betweenPagesMs = 30;
 
 /// The form that takes what is read.
 forms::FormKind lookForm(std::optional<reckoning::LookKind> look)
@@ -181,14 +182,18 @@ handbook::HandbookPage* Desk::handbook()
     return handbook_;
 }
 
-/// One in each turn of the event loop, so that a click in between is not kept waiting for all.
+/// One at a time, with room for a click or a frame in between.
 void Desk::makeNextPage()
 {
+    if (!household_.reckoningIsCurrent()) { // its threads need both cores, and a page made beside them would take twice as long
+        QTimer::singleShot(restAfterMs, this, &Desk::makeNextPage);
+        return;
+    }
     if (!trends_) (void)trends();
     else if (!rotation_) (void)rotation();
     else if (!handbook_) (void)handbook();
     else return;
-    QTimer::singleShot(0, this, &Desk::makeNextPage);
+    QTimer::singleShot(betweenPagesMs, this, &Desk::makeNextPage);
 }
 
 void Desk::showPage(Page page)
