@@ -70,7 +70,7 @@ MaterialsPage::MaterialsPage(household::Household& household, const ui::Theme& t
     rows->addWidget(cautions_);
     sides_->setContentsMargins(0, 0, 8, 14);
     sides_->setSpacing(16);
-    sides_->addWidget(left_, 6);
+    sides_->addWidget(left_, 5);
     sides_->addWidget(right_, 5);
     scroll_->setWidget(body_);
     scroll_->setWidgetResizable(true);
