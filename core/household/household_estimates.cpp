@@ -1,6 +1,8 @@
 #include "core/household/household_private.h"
 
+#include "core/household/kept_ensembles.h"
 #include "core/household/kept_estimates.h"
+#include "core/household/this_build.h"
 #include "core/log/log.h"
 #include "core/store/setting_names.h"
 
@@ -46,9 +48,17 @@ void Household::Private::startReckoner()
                                             {"members", options.members}, {"stopped", stop.stop_requested()}, {"ms", since.milliseconds()}});
             return made;
         };
-    const KeptEstimates kept{settings.estimatesFolder, writer->path(), settings.program};
+    const std::string program = settings.program + ' ' + thisBuild();
+    const KeptEstimates kept{settings.estimatesFolder, writer->path(), program};
     Reckoner::Memory memory;
-    memory.keep = [kept](const Reckoner::Request& request, const reckoning::Reckoning& made) { kept.write(made, request.options.southern); };
+    const auto ensembles = std::make_shared<KeptEnsembles>(settings.estimatesFolder, writer->path(), program);
+    memory.keep = [kept, ensembles](const Reckoner::Request& request, const reckoning::Reckoning& made, const std::stop_token& stop) {
+        kept.write(made, request.options.southern);
+        ensembles->write(made, request.options.southern, stop);
+    };
+    memory.fill = [ensembles](const Reckoner::Request& request, std::shared_ptr<const reckoning::Reckoning> before) {
+        return ensembles->with(std::move(before), request.options.southern);
+    };
     memory.known = [kept](const Reckoner::Request& request) -> std::shared_ptr<const reckoning::Reckoning> {
         auto before = kept.read(request.options.southern);
         return before && before->members <= request.options.members && holdsFor(*before, request) ? before : nullptr;

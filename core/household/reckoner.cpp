@@ -10,7 +10,7 @@ namespace tierloam::household {
 
 namespace {
 
-/// What a reckoning from scratch needed on its way the allocator would keep for the next one, which as a rule never comes.
+/// What the first reckoning of a session needed on its way the allocator would keep for another from scratch, which as a rule never comes.
 void giveBackMemory()
 {
 #ifdef __GLIBC__
@@ -47,6 +47,9 @@ void Reckoner::ask(Request request)
 
 void Reckoner::run()
 {
+    bool first = true;
+    std::weak_ptr<const reckoning::Reckoning> shown;         // what was remembered, as it was answered
+    std::shared_ptr<const reckoning::Reckoning> latest;      // the same with members, then what the last run made
     for (;;) {
         Request request;
         std::stop_token stop;
@@ -62,18 +65,22 @@ void Reckoner::run()
         if (const auto known = std::exchange(memory_.known, {}))
             if (auto before = known(request)) {
                 answer_(request.number, before, true);
-                if (!request.options.previous) request.options.previous = std::move(before);
+                shown = before;
+                latest = memory_.fill ? memory_.fill(request, std::move(before)) : std::move(before);
             }
+        // Whoever asks before the answer of a first run has reached them knows no more than what was remembered.
+        if (latest && (!request.options.previous || request.options.previous == shown.lock())) request.options.previous = latest;
         request.options.progress = [&](std::size_t made, std::size_t all, std::shared_ptr<const reckoning::Reckoning> soFar) {
             if (soFar) answer_(request.number, std::move(soFar), false);
             if (progress_) progress_(request.number, made, all);
         };
-        const bool fromScratch = !request.options.previous;
         const auto result = reckon_(request.entries, request.options, stop);
         if (!result || stop.stop_requested()) continue;
         answer_(request.number, result, true);
-        if (memory_.keep) memory_.keep(request, *result);
-        if (fromScratch) giveBackMemory();
+        latest = result;
+        request.options.previous = nullptr;
+        if (memory_.keep) memory_.keep(request, *result, stop);
+        if (std::exchange(first, false)) giveBackMemory();
     }
 }
 

@@ -33,8 +33,10 @@ public:
     struct Memory {
         /// What is known without running anything, asked before the first run; nullptr: nothing. It is answered, and the run follows all the same.
         std::function<std::shared_ptr<const reckoning::Reckoning>(const Request&)> known;
-        /// After an answer, so that nobody waits for it.
-        std::function<void(const Request&, const reckoning::Reckoning&)> keep;
+        /// The same estimates with what the run can go on from, asked when they have been answered.
+        std::function<std::shared_ptr<const reckoning::Reckoning>(const Request&, std::shared_ptr<const reckoning::Reckoning>)> fill;
+        /// After an answer, so that nobody waits for it; a newer request, and the end, ask it to stop.
+        std::function<void(const Request&, const reckoning::Reckoning&, const std::stop_token&)> keep;
     };
 
     Reckoner(Function reckon, Answer answer, Memory memory = {}, Progress progress = {});

@@ -24,6 +24,7 @@ public:
     void keep(std::size_t members);
 
 private:
+    friend struct ArchiveAccess; // kept_members.cpp
     struct DayTotals { std::array<std::vector<double>, totals> values; };
     std::deque<DayTotals> days_; ///< oldest first, 8 at most
 };

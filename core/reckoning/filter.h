@@ -9,6 +9,8 @@
 /// Gordon, Salmond & Smith 1993; Liu & West 2001 (kernel from memory); tempering after Neal 2001 (from memory).
 namespace tierloam::reckoning {
 
+struct ArchiveAccess; // kept_members.cpp
+
 /// Log-weights of the members; never raw weights, which underflow after a few observations.
 class LogWeights {
 public:
@@ -30,6 +32,7 @@ public:
     double effectiveSizeWith(std::span<const double> logLikelihood, double exponent) const;
 
 private:
+    friend struct ArchiveAccess;
     std::vector<double> log_;
     bool equal_ = true;
 };

@@ -26,6 +26,7 @@ struct Population {
     std::vector<double> ranOffBefore;   ///< L that had run off when the sump was last emptied
     std::vector<UnwrittenFeeding> unwritten; ///< of the last half year
 
+    Population() = default;             ///< without members: room for those of a snapshot
     explicit Population(model::Ensemble drawn);
     Weights shares() const { return normalised; }
     /// Member i becomes what ancestors[i] was.

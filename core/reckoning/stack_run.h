@@ -24,6 +24,7 @@ public:
     const std::optional<Day>& since() const { return since_; }
 
 private:
+    friend struct ArchiveAccess; // kept_members.cpp
     std::optional<Day> since_;
     std::optional<Day> low_;                 ///< first of the days up to now on which it was at most 0.6
 };

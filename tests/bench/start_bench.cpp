@@ -1,6 +1,6 @@
 // How long people wait after they have started the program: from the start of its process until the shelf has been painted, until a click on a
 // button is answered, and until estimates are on the screen; and how much memory it then holds. Each start is a process of its own, which does what
-// app/window_start.cpp does, on the offscreen platform. First without kept estimates, then with those of the session before. Medians.
+// app/window_start.cpp does, on the offscreen platform. First with nothing kept, then with estimates and members of the session before, then each start a day later. Medians.
 //     start_bench [STARTS]
 #include "core/quantity/day_text.h"
 #include "tests/bench/bench_household.h"
@@ -124,6 +124,17 @@ int start(int& argc, char** argv, double started)
     tell("estimates after opening", estimates - opening);
     waitFor([&] { return window.household()->reckoningIsCurrent(); });
     tell("current", nowMs() - started);
+    // The first entry, made at once: what the model has to run through for it.
+    journal::Entry fed;
+    fed.date.day = *parseDay(argv[4]);
+    fed.stack = window.household()->reckoning()->stacks.front().name;
+    fed.action = journal::Feed{{500, Unit::g}, {}, {}};
+    const double recording = nowMs();
+    bool recorded = false;
+    QObject::connect(window.household(), &household::Household::recorded, window.household(), [&] { recorded = true; });
+    window.household()->record(fed, QStringLiteral("feed"));
+    waitFor([&] { return recorded && window.household()->reckoningIsCurrent(); });
+    tell("first entry", nowMs() - recording);
     for (int i = 0; i < 20; ++i) QCoreApplication::processEvents();
     tell("memory", megabytes("VmRSS:"));
     tell("most memory", megabytes("VmHWM:"));
@@ -159,6 +170,7 @@ void report(const char* what, Told& told)
     std::printf("  main's first line %.0f ms, file opened %.0f, shelf painted %.0f, a click answered %.0f (worst %.0f)  (bar 500)\n", middle("main"), middle("opened"), middle("painted"),
                 middle("answered"), told["answered"].empty() ? 0 : told["answered"].back());
     std::printf("  first estimates on screen %.0f ms, %.0f after the file was asked for; estimates of now %.0f\n", middle("estimates"), middle("estimates after opening"), middle("current"));
+    std::printf("  new estimates after an entry made at once %.0f ms\n", middle("first entry"));
     std::printf("  memory at rest %.0f MB, most %.0f MB\n", middle("memory"), middle("most memory"));
 }
 
@@ -184,7 +196,7 @@ int main(int argc, char** argv)
         const QString cache = folder.filePath(QStringLiteral("%1").arg(one.entries.size()));
         if (!bench::makeHousehold(file, one.entries)) return 1;
         const Day today = one.entries.back().date.day;
-        Told cold, warm;
+        Told cold, warm, later;
         for (int i = 0; i < one.cold; ++i)
             if (!startOnce(application.applicationFilePath(), file, QString{}, today, cold)) return 1;
         report((std::string{one.name} + ", nothing kept").c_str(), cold);
@@ -192,7 +204,10 @@ int main(int argc, char** argv)
         if (!startOnce(application.applicationFilePath(), file, cache, today, first)) return 1;
         for (int i = 0; i < one.warm; ++i)
             if (!startOnce(application.applicationFilePath(), file, cache, today, warm)) return 1;
-        report((std::string{one.name} + ", with the estimates of the session before").c_str(), warm);
+        report((std::string{one.name} + ", with what the session before kept").c_str(), warm);
+        for (int i = 0; i < one.warm; ++i)
+            if (!startOnce(application.applicationFilePath(), file, cache, today + std::chrono::days{i + 1}, later)) return 1;
+        report((std::string{one.name} + ", each start a day later").c_str(), later);
     }
     return 0;
 }

@@ -1,6 +1,8 @@
 #include "core/household/reckoner.h"
 #include "tests/core/household_fixture.h"
 
+#include <QDirIterator>
+
 #include <atomic>
 #include <semaphore>
 
@@ -51,11 +53,17 @@ protected:
     KeptFromTheSessionBefore()
     {
         settings = quickSettings();
+        settings.reckon = reckoning::reckon;
+        settings.members = 64;
         settings.estimatesFolder = folder() + QStringLiteral("/kept");
         settings.program = "1.0";
         settings.reckon = [this, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
             const std::stop_callback onStop{stop, [this] { go.release(); }};
             go.acquire(); // each run waits until it is let go
+            int snapshots = 0;
+            if (options.previous)
+                for (const reckoning::StackReckoning& stack : options.previous->stacks) snapshots += static_cast<int>(stack.snapshots.size());
+            wentOn = snapshots;
             return inner(entries, options, stop);
         };
         go.release(20);
@@ -83,7 +91,17 @@ protected:
         return files.size() == 1 ? settings.estimatesFolder + QLatin1Char{'/'} + files.front() : QString{};
     }
 
+    QStringList memberFiles() const
+    {
+        QStringList files;
+        QDirIterator each{settings.estimatesFolder, {QStringLiteral("*.members")}, QDir::Dirs};
+        while (each.hasNext())
+            for (const QFileInfo& file : QDir{each.next()}.entryInfoList(QDir::Files)) files << file.filePath();
+        return files;
+    }
+
     Household::Settings settings;
+    std::atomic<int> wentOn{0};          ///< snapshots that the last run was given
     std::counting_semaphore<> go{0};
     bool current = false;
 };
@@ -119,6 +137,45 @@ TEST_F(KeptFromTheSessionBefore, AreNotShownWhenTheyDoNotHold)
     clock->set(today - std::chrono::days{1});
     EXPECT_FALSE(thereAtOnce()) << "from the future";
     EXPECT_TRUE(notices_.isEmpty());
+}
+
+TEST_F(KeptFromTheSessionBefore, MembersAreThereForTheNextRunToGoOnFrom)
+{
+    const auto wentOnFrom = [this] {
+        wentOn = -1;
+        go.release(20);
+        open(settings);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return wentOn >= 0; }, patience));
+        return wentOn.load();
+    };
+    ASSERT_EQ(memberFiles().size(), 1);
+    const QString file = memberFiles().front();
+    EXPECT_EQ(QFile::permissions(file) & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions{});
+    ASSERT_EQ(wentOnFrom(), 2) << "of yesterday and of a month ago";
+    recordNow(newStack(start, "Barn"));
+    waitForEstimates();
+    close();
+    EXPECT_EQ(memberFiles().size(), 2);
+
+    QFile damaged{file};
+    ASSERT_TRUE(damaged.open(QIODevice::ReadWrite));
+    damaged.resize(damaged.size() / 2);
+    damaged.close();
+    EXPECT_EQ(wentOnFrom(), 2) << "the other stack's alone";
+    close();
+    EXPECT_EQ(wentOnFrom(), 4) << "made anew silently";
+    EXPECT_TRUE(notices_.isEmpty());
+}
+
+TEST_F(KeptFromTheSessionBefore, AnEntryMadeAtOnceGoesOnFromThemToo)
+{
+    open(settings); // the first run waits
+    ASSERT_TRUE(QTest::qWaitFor([&] { return household().reckoning() != nullptr; }, patience));
+    go.release(20);
+    recordNow({feed(300, today)});
+    waitForEstimates();
+    EXPECT_GE(wentOn, 2) << "from what was kept, or from what the first run made of it";
+    EXPECT_EQ(household().reckoning()->journalDigest, journal::digest(entries()));
 }
 
 TEST_F(HouseholdEstimates, TheNextDayBringsNewOnes)
