@@ -1431,7 +1431,7 @@
     </message>
     <message>
         <source>Worms left in the bottom tray are normal: they go down in the light.</source>
-        <translation>In der untersten Etage verbliebene Würmer sind normal: im Licht wandern sie nach unten.</translation>
+        <translation>Würmer in der untersten Etage sind normal: im Licht gehen sie nach unten.</translation>
     </message>
     <message>
         <source>It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised.</source>
@@ -4960,20 +4960,20 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eines je %1 Würmer</translation>
     </message>
     <message>
-        <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
-        <translation>Ring: Chance in %, dass die Etage reif ist; eine volle Scheibe, wenn sie es ist</translation>
-    </message>
-    <message>
         <source>0.07 : 1 = unprocessed to castings, dry</source>
         <translation>0,07 : 1 = Unverarbeitetes zu Humus, trocken</translation>
     </message>
     <message>
-        <source>Depths to one scale; sump levels twice as tall, a mark at each litre</source>
-        <translation>Tiefen in einem Maßstab; Stände der Auffangschale doppelt so hoch, ein Strich je Liter</translation>
+        <source>Depths to one scale; sump levels twice as tall, a mark a litre</source>
+        <translation>Tiefen in einem Maßstab; Auffangschale doppelt hoch, ein Strich je Liter</translation>
     </message>
     <message>
-        <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
-        <translation>Balken: abgelassen und eingetragen; Marken: erwartet. Bänder: 90-%-Bereich</translation>
+        <source>Bars: drained; marks: expected; bands: 90 % range</source>
+        <translation>Balken: abgelassen; Marken: erwartet; Bänder: 90 %</translation>
+    </message>
+    <message>
+        <source>Ring: chance in % that the tray is ready</source>
+        <translation>Ring: Chance in %, dass die Etage reif ist</translation>
     </message>
 </context>
 <context>
@@ -7035,7 +7035,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <name>ShelfVerdict</name>
     <message>
         <source>Worms in the bottom tray are normal: they go down in the light.</source>
-        <translation>In der untersten Etage verbliebene Würmer sind normal: im Licht wandern sie nach unten.</translation>
+        <translation>Würmer in der untersten Etage sind normal: im Licht gehen sie nach unten.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -7144,7 +7144,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>About %1 of its worms are still in it.</source>
-        <translation>Etwa %1 ihrer Würmer sind noch darin.</translation>
+        <translation>Etwa %1 der Würmer sind noch darin.</translation>
     </message>
     <message>
         <source>Take the castings.</source>
@@ -7152,7 +7152,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Leave it in the light; most worms go down in 2 to 7 days.</source>
-        <translation>Lass sie im Licht; die meisten Würmer wandern in 2 bis 7 Tagen nach unten.</translation>
+        <translation>Lass sie im Licht; die meisten gehen in 2 bis 7 Tagen nach unten.</translation>
     </message>
     <message>
         <source>Light-drying is done, day %1</source>
@@ -7398,7 +7398,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Worms in the bottom tray are normal: they go down in the light.</source>
-        <translation>In der untersten Etage verbliebene Würmer sind normal: im Licht wandern sie nach unten.</translation>
+        <translation>Würmer in der untersten Etage sind normal: im Licht gehen sie nach unten.</translation>
     </message>
     <message>
         <source>Most worms leave in 2 to 7 days; cocoons and some young go with the castings.</source>
@@ -7472,7 +7472,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>drained %1</source>
         <comment>a day</comment>
-        <translation>abgelassen %1</translation>
+        <translation>Ablass %1</translation>
     </message>
 </context>
 <context>

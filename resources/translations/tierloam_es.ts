@@ -4961,20 +4961,20 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una por cada %1 de lombrices</translation>
     </message>
     <message>
-        <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
-        <translation>Anillo: probabilidad, en&#xa0;%, de que la bandeja esté lista; disco lleno cuando lo está</translation>
-    </message>
-    <message>
         <source>0.07 : 1 = unprocessed to castings, dry</source>
-        <translation>0,07 : 1 = sin procesar frente a humus, en seco</translation>
+        <translation>0,07 : 1 = sin procesar a humus, en seco</translation>
     </message>
     <message>
-        <source>Depths to one scale; sump levels twice as tall, a mark at each litre</source>
-        <translation>Espesores a una escala; los niveles del depósito, al doble de altura, una marca por litro</translation>
+        <source>Depths to one scale; sump levels twice as tall, a mark a litre</source>
+        <translation>Espesores a una escala; depósito al doble de altura, una marca por litro</translation>
     </message>
     <message>
-        <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
-        <translation>Barras: drenado y anotado; marcas: esperado. Bandas: intervalo del 90&#xa0;%</translation>
+        <source>Bars: drained; marks: expected; bands: 90 % range</source>
+        <translation>Barras: drenado; marcas: esperado; bandas: 90 %</translation>
+    </message>
+    <message>
+        <source>Ring: chance in % that the tray is ready</source>
+        <translation>Anillo: probabilidad en % de estar lista</translation>
     </message>
 </context>
 <context>

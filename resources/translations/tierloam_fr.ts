@@ -4960,20 +4960,20 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>un pour %1 de vers</translation>
     </message>
     <message>
-        <source>Ring: chance, in %, that the tray is ready; a full disc when it is</source>
-        <translation>Anneau&#xa0;: probabilité, en&#xa0;%, que le plateau soit prêt&#xa0;; disque plein quand il l’est</translation>
-    </message>
-    <message>
         <source>0.07 : 1 = unprocessed to castings, dry</source>
-        <translation>0,07&#xa0;: 1 = non traité par rapport au lombricompost, en sec</translation>
+        <translation>0,07&#xa0;: 1 = non traité / lombricompost, en sec</translation>
     </message>
     <message>
-        <source>Depths to one scale; sump levels twice as tall, a mark at each litre</source>
-        <translation>Épaisseurs à une même échelle&#xa0;; niveaux du bac deux fois plus hauts, un trait par litre</translation>
+        <source>Depths to one scale; sump levels twice as tall, a mark a litre</source>
+        <translation>Épaisseurs à une échelle ; bac deux fois plus haut, un trait par litre</translation>
     </message>
     <message>
-        <source>Bars: drained and written down; marks: expected. Bands: 90 % range</source>
-        <translation>Barres&#xa0;: vidangé et noté&#xa0;; traits&#xa0;: attendu. Bandes&#xa0;: plage à 90&#xa0;%</translation>
+        <source>Bars: drained; marks: expected; bands: 90 % range</source>
+        <translation>Barres : vidangé ; traits : attendu ; bandes : 90 %</translation>
+    </message>
+    <message>
+        <source>Ring: chance in % that the tray is ready</source>
+        <translation>Anneau : probabilité en % que le plateau soit prêt</translation>
     </message>
 </context>
 <context>
@@ -7472,7 +7472,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>drained %1</source>
         <comment>a day</comment>
-        <translation>vidange %1</translation>
+        <translation>vidé %1</translation>
     </message>
 </context>
 <context>

@@ -1,7 +1,7 @@
 // Wherever leachate, the lifting of a tray or manure is handled, the caution is in sight without scrolling: in the real window at its least size, with
 // letters of 100 to 200 %, in English and German, with the largest in Spanish and French too. A label counts as seen only when all of it can be painted (sight.h).
+#include "tests/ui/language_fixture.h"
 #include "tests/ui/sight.h"
-#include "tests/ui/window_fixture.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/cautions.h"
@@ -15,11 +15,7 @@
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/shelf_page.h"
 
-#include <QFileInfo>
-#include <QLocale>
 #include <QScrollArea>
-#include <QStringBuilder>
-#include <QTranslator>
 #include <QVBoxLayout>
 
 namespace tierloam::window {
@@ -71,25 +67,14 @@ struct Letters {
 
 std::ostream& operator<<(std::ostream& out, const Letters& letters) { return out << letters.scale << " % " << letters.language; }
 
-class CautionsTest : public WindowTest {
+class CautionsTest : public LanguageTest {
 protected:
     static constexpr QSize least{1000, 640};
 
-    void TearDown() override
-    {
-        WindowTest::TearDown();
-        QCoreApplication::removeTranslator(&texts_);
-        QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
-    }
     void open(int scale, const char* language = "en")
     {
         english_ = QLatin1StringView{language} == QLatin1StringView{"en"};
-        ASSERT_TRUE(texts_.load(QStringLiteral("tierloam_") % QString::fromLatin1(language), QFileInfo{QStringLiteral(TIERLOAM_PROGRAM)}.absolutePath())) << language;
-        QLocale::setDefault(english_ ? QLocale{QLocale::English, QLocale::UnitedKingdom} : QLocale{QString::fromLatin1(language)});
-        QCoreApplication::installTranslator(&texts_);
-        make();
-        theme_->setFontScale(scale);
-        theme_->apply();
+        ASSERT_NO_FATAL_FAILURE(speak(language, scale));
         openSample(least);
         ASSERT_EQ(window_->size(), least);
         settled();
@@ -136,7 +121,6 @@ protected:
     }
 
 private:
-    QTranslator texts_;
     bool english_ = true;
 };
 

@@ -38,7 +38,7 @@ public:
         return {};
     }
     static QString worm() { return tr("one for each %1 of worms").arg(wording::massText(0.05)); }
-    static QString ring() { return tr("Ring: chance, in %, that the tray is ready; a full disc when it is"); }
+    static QString ring() { return tr("Ring: chance in % that the tray is ready"); }
     static QString ratio()
     {
         QString words = tr("0.07 : 1 = unprocessed to castings, dry");
@@ -47,8 +47,8 @@ public:
         const qsizetype end = words.indexOf(u" =");
         return end < 0 ? words : QChar{0x2066} % words.left(end) % QChar{0x2069} % words.mid(end);
     }
-    static QString sump() { return tr("Depths to one scale; sump levels twice as tall, a mark at each litre"); }
-    static QString bars() { return tr("Bars: drained and written down; marks: expected. Bands: 90 % range"); }
+    static QString sump() { return tr("Depths to one scale; sump levels twice as tall, a mark a litre"); }
+    static QString bars() { return tr("Bars: drained; marks: expected; bands: 90 % range"); }
 };
 
 constexpr int ageSteps = 24;
@@ -62,21 +62,28 @@ struct Item {
 /// Width at which the names of ages stand apart: the last one is pushed inwards, towards the one before.
 double agesApart(const Type& type) { return 4 * (textWidth(type.small, Words::ageOf(8)) + textWidth(type.small, Words::ageOf(6)) / 2 + 6); }
 
+/// The bar of ages alone, youngest first in reading order.
+void drawAgeBar(QPainter& painter, const QRectF& bar, const Palette& palette)
+{
+    const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+    for (int i = 0; i < ageSteps; ++i) {
+        const int place = leftToRight ? i : ageSteps - 1 - i;
+        const QRectF step{bar.left() + bar.width() * place / ageSteps, bar.top(), bar.width() / ageSteps - 0.6, bar.height()};
+        painter.fillRect(step, palette.ageColour((i + 0.5) * Palette::ageSpanDays / ageSteps));
+    }
+    painter.setPen(QPen{palette.outline, 1});
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF{bar.left() + 0.5, bar.top() - 0.5, bar.width() - 1, bar.height() + 1});
+}
+
 void drawAges(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
 {
     const double text = lineHeight(type.small);
     drawLine(painter, room, Words::age(), type.small, palette.ink);
     const double barHeight = text * 0.62;
     const double top = room.top() + text + 1;
+    drawAgeBar(painter, {room.left(), top, room.width(), barHeight}, palette);
     const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
-    for (int i = 0; i < ageSteps; ++i) {
-        const int place = leftToRight ? i : ageSteps - 1 - i;
-        const QRectF step{room.left() + room.width() * place / ageSteps, top, room.width() / ageSteps - 0.6, barHeight};
-        painter.fillRect(step, palette.ageColour((i + 0.5) * Palette::ageSpanDays / ageSteps));
-    }
-    painter.setPen(QPen{palette.outline, 1});
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(QRectF{room.left() + 0.5, top - 0.5, room.width() - 1, barHeight + 1});
     const int every = agesApart(type) <= room.width() + 0.5 ? 2 : 4;
     for (int months = 0; months <= 8; months += every) {
         const QString label = Words::ageOf(months);
@@ -89,14 +96,43 @@ void drawAges(QPainter& painter, const QRectF& room, const Palette& palette, con
     }
 }
 
-std::vector<Item> items(double width, const Palette& palette, const Type& type)
+/// Words, youngest, bar and oldest one after the other in one line.
+constexpr double ageGap = 5;
+double tightAgesWidth(const Type& type)
+{
+    return textWidth(type.small, Words::age()) + textWidth(type.small, Words::ageOf(0)) + textWidth(type.small, Words::ageOf(8)) + 5 * lineHeight(type.small) + 4 * ageGap + 3;
+}
+
+void drawTightAges(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
+{
+    const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
+    double taken = 0;
+    const auto next = [&](double width) {
+        const QRectF at{leftToRight ? room.left() + taken : room.right() - taken - width, room.top(), width, room.height()};
+        taken += width + ageGap;
+        return at;
+    };
+    const auto word = [&](const QString& words, const QColor& ink) { drawLine(painter, next(textWidth(type.small, words) + 1), words, type.small, ink); };
+    word(Words::age(), palette.ink);
+    word(Words::ageOf(0), palette.mutedInk);
+    const double text = lineHeight(type.small);
+    const QRectF bar = next(5 * text);
+    drawAgeBar(painter, {bar.left(), bar.top() + text * 0.2, bar.width(), text * 0.62}, palette);
+    word(Words::ageOf(8), palette.mutedInk);
+}
+
+std::vector<Item> items(double width, const Palette& palette, const Type& type, LegendForm form)
 {
     std::vector<Item> all;
     const double text = lineHeight(type.small);
-    double agesWidth = 16;
-    for (int months = 0; months <= 8; months += 2) agesWidth += textWidth(type.small, Words::ageOf(months)) + 16;
-    agesWidth = std::max(agesWidth, agesApart(type));
-    all.push_back({{std::min(width, std::max(agesWidth, 190.0)), text * 2.62 + 4}, [&](QPainter& p, const QRectF& r) { drawAges(p, r, palette, type); }});
+    if (form == LegendForm::tight && tightAgesWidth(type) <= width) {
+        all.push_back({{tightAgesWidth(type), text}, [&](QPainter& p, const QRectF& r) { drawTightAges(p, r, palette, type); }});
+    } else {
+        double agesWidth = 16;
+        for (int months = 0; months <= 8; months += 2) agesWidth += textWidth(type.small, Words::ageOf(months)) + 16;
+        agesWidth = std::max(agesWidth, agesApart(type));
+        all.push_back({{std::min(width, std::max(agesWidth, 190.0)), text * 2.62 + 4}, [&](QPainter& p, const QRectF& r) { drawAges(p, r, palette, type); }});
+    }
     const double swatch = text * 1.5;
     const auto withSwatch = [&](const QString& words, std::function<void(QPainter&, const QRectF&)> draw) {
         const double room = std::min(width, swatch + 6 + textWidth(type.small, words) + 1);
@@ -120,13 +156,14 @@ std::vector<Item> items(double width, const Palette& palette, const Type& type)
 
 /// Places items in rows; calls `place` with each one's rectangle relative to (0, 0); returns the height.
 template <class Place>
-double flow(const std::vector<Item>& all, double width, Place place)
+double flow(const std::vector<Item>& all, double width, LegendForm form, Place place)
 {
+    const double between = form == LegendForm::tight ? 1 : 5;
     double x = 0, y = 0, row = 0;
     for (const Item& item : all) {
         if (x > 0 && x + item.size.width() > width + 0.5) {
             x = 0;
-            y += row + 5;
+            y += row + between;
             row = 0;
         }
         place(item, QRectF{QPointF{x, y}, item.size});
@@ -138,16 +175,16 @@ double flow(const std::vector<Item>& all, double width, Place place)
 
 }
 
-double legendHeight(double width, const Type& type)
+double legendHeight(double width, const Type& type, LegendForm form)
 {
-    return flow(items(width, Palette::light(), type), width, [](const Item&, const QRectF&) {});
+    return flow(items(width, Palette::light(), type, form), width, form, [](const Item&, const QRectF&) {});
 }
 
-double drawLegend(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type)
+double drawLegend(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type, LegendForm form)
 {
     painter.save();
     const bool leftToRight = QGuiApplication::layoutDirection() == Qt::LeftToRight;
-    const double height = flow(items(room.width(), palette, type), room.width(), [&](const Item& item, QRectF rect) {
+    const double height = flow(items(room.width(), palette, type, form), room.width(), form, [&](const Item& item, QRectF rect) {
         if (!leftToRight) rect.moveLeft(room.width() - rect.right());
         item.draw(painter, rect.translated(room.topLeft()));
     });

@@ -9,11 +9,14 @@ class QPainter;
 
 namespace tierloam::drawing {
 
+/// Tight: the ages in one line with their ends alone, lines closer together; for where the whole would have to be scrolled to.
+enum class LegendForm { roomy, tight };
+
 /// What the drawing of a stack means: ages of castings, strata with their patterns, worms, the ring, the ratio, the sump. Items wrap to the width;
 /// every item is a swatch with its words.
-double legendHeight(double width, const Type& type);
+double legendHeight(double width, const Type& type, LegendForm form = LegendForm::roomy);
 /// Returns the height used; nothing is elided at a width of 12 letters or more.
-double drawLegend(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type);
+double drawLegend(QPainter& painter, const QRectF& room, const Palette& palette, const Type& type, LegendForm form = LegendForm::roomy);
 
 /// The same in words, for screen readers.
 QString legendText();

@@ -10,6 +10,7 @@
 #include "ui/common/seams.h"
 #include "ui/forms/entry_editor.h"
 #include "ui/journal/bulk_view.h"
+#include "ui/journal/column_room.h"
 #include "ui/journal/entry_series.h"
 #include "ui/journal/entry_words.h"
 #include "ui/journal/journal_filter.h"
@@ -87,7 +88,7 @@ JournalPage::JournalPage(household::Household& household, const ui::Theme& theme
         stale_ = true;
         if (isVisible()) takeJournal();
     });
-    connect(&theme_, &ui::Theme::changed, this, [this] { widthsSet_ = false; stale_ = true; if (isVisible()) takeJournal(); });
+    connect(&theme_, &ui::Theme::changed, this, [this] { room_->forget(); stale_ = true; if (isVisible()) takeJournal(); });
     setFocusProxy(table_); // where its keys work
     tellCount();           // the journal is taken when the page is first shown
 }
@@ -208,8 +209,8 @@ void JournalPage::buildTable()
     ui::setUpRowTable(*table_);
     table_->sortByColumn(JournalModel::when, Qt::DescendingOrder);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    table_->horizontalHeader()->setStretchLastSection(true);
     table_->horizontalHeader()->setSectionsMovable(true);
+    room_ = new ColumnRoom{*table_, *model_};
     ui::setAccess(table_, tr("Journal"), tr("Enter edits the chosen entry, Delete takes it out"));
     connect(table_, &QTableView::doubleClicked, this, &JournalPage::editChosen);
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] { tellCount(); });
@@ -229,6 +230,7 @@ void JournalPage::buildColumns()
         table_->setColumnHidden(column, !shown->isChecked());
         connect(shown, &QAction::toggled, this, [this, column](bool on) {
             table_->setColumnHidden(column, !on);
+            room_->refit();
             QStringList kept;
             for (const QAction* each : columns_->actions()) if (!each->isChecked()) kept << each->objectName();
             settings_.setValue(QString::fromLatin1(hiddenKey), kept);
@@ -269,17 +271,11 @@ void JournalPage::takeJournal()
         const bool any = table_->selectionModel()->hasSelection();
         table_->selectionModel()->setCurrentIndex(place, any ? QItemSelectionModel::NoUpdate : QItemSelectionModel::Select | QItemSelectionModel::Rows);
     }
-    if (!widthsSet_ && filter_->rowCount() > 0) {
-        widthsSet_ = true;
-        const QFontMetrics metrics = table_->fontMetrics();
-        table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
-        const int letter = metrics.averageCharWidth();
-        const int widths[] = {19, 14, 17, 44, 27};
-        for (int c = 0; c < JournalModel::note; ++c) table_->setColumnWidth(c, letter * widths[c]);
-    }
+    table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + theme_.px(12));
     if (editor_ && model_->rowOf(editor_->entry()) < 0) closeEditor();
     taking_ = false;
     tellCount();
+    room_->refit();
 }
 
 void JournalPage::fillStacks()

@@ -27,6 +27,7 @@ class Settings;
 
 namespace tierloam::journal_page {
 
+class ColumnRoom;
 class EntrySeries;
 class JournalFilter;
 class JournalModel;
@@ -104,12 +105,12 @@ private:
     QMenu* columns_ = nullptr;
     PictureStrip* strip_ = nullptr;
     QTableView* table_ = nullptr;
+    ColumnRoom* room_ = nullptr;
     QLabel* nothing_ = nullptr;
     QWidget* editorBox_ = nullptr;
     forms::EntryEditor* editor_ = nullptr;
     EntrySeries* series_ = nullptr;
     bool stale_ = true;
-    bool widthsSet_ = false;
     bool taking_ = false;            ///< while the table is filled anew
 };
 

@@ -1,7 +1,6 @@
 #include "ui/shelf/shelf_board.h"
 
 #include "ui/common/panels.h"
-#include "ui/drawing/legend.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -232,7 +231,7 @@ void ShelfBoard::paintEvent(QPaintEvent*)
     painter.fillRect(rect(), theme_.palette().ground);
     if (dropAt_) painter.fillRect(dropMark(), theme_.palette().moss);
     if (legend_.isNull()) return;
-    drawing::drawLegend(painter, legend_, theme_.palette(), drawing::Type::from(font()));
+    drawing::drawLegend(painter, legend_, theme_.palette(), drawing::Type::from(font()), legendForm_);
 }
 
 void ShelfBoard::changeEvent(QEvent* event)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/common/theme.h"
+#include "ui/drawing/legend.h"
 #include "ui/shelf/shelf_model.h"
 #include "ui/shelf/stack_column.h"
 
@@ -34,6 +35,8 @@ public:
     int perRow() const { return perRow_; }
     /// What of it is in view: columns there are furnished.
     void showPart(const QRect& seen);
+    /// Where the legend stands on the board; null while no stack does.
+    QRectF legend() const { return legend_; }
     /// Where a dragged stack would be put; null while none is dragged.
     QRect dropMark() const;
 
@@ -70,6 +73,7 @@ private:
     void layGrid();
     void layEmpty();
     void layLegend(double boardWidth, double top);
+    int belowLegend() const;
     StackColumn* addColumn();
     void step(StackColumn* from, int by);
     void stepRow(StackColumn* from, int by);
@@ -89,6 +93,7 @@ private:
     std::optional<int> selectedPart_;
     QSize view_;
     QRectF legend_;
+    drawing::LegendForm legendForm_ = drawing::LegendForm::roomy;
     QWidget* empty_;
     QLabel *emptyTitle_, *emptyText_;
     QPushButton* newStack_;

@@ -1,4 +1,3 @@
-#include "ui/drawing/legend.h"
 #include "ui/shelf/shelf_board.h"
 #include "ui/shelf/strips_view.h"
 
@@ -62,13 +61,19 @@ void ShelfBoard::layColumns()
         rows.buttons = std::max(rows.buttons, columns_[i]->buttonsHeight(width));
     }
     const double boardWidth = std::max<double>(count * (width + columnGap) - columnGap + 2 * margin, view_.width());
-    const double legendWidth = view_.width() - 2.0 * margin;
-    const double legendHeight = drawing::legendHeight(legendWidth, type);
+    const auto legendHeight = [&] { return drawing::legendHeight(view_.width() - 2.0 * margin, type, legendForm_); };
+    const auto legendGap = [&] { return legendForm_ == drawing::LegendForm::roomy ? 2.0 * rows.gap : 3.0 - rows.gap; }; // the small charts have theirs
 
     // What the words leave goes to the drawing first, a part of it to the small charts.
     const double leastStrips = std::ceil(StripsView::heightFor(font(), 0)), mostStrips = std::ceil(StripsView::heightFor(font(), 1));
-    const double others = rows.total() + leastStrips + legendHeight + 3 * rows.gap + frame.head + topSpace + 4;
     const double smallest = tallest * least;
+    const auto around = [&] { return rows.total() + leastStrips + rows.gap + belowLegend() + frame.head + topSpace + 4 + legendHeight() + legendGap(); };
+    legendForm_ = drawing::LegendForm::roomy;
+    if (around() + smallest > view_.height()) { // the legend is to be in sight
+        legendForm_ = drawing::LegendForm::tight;
+        rows.gap = 6;
+    }
+    const double others = around();
     const double spare = std::max(0.0, view_.height() - others - smallest);
     rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));
     const double drawing = smallest + std::max(0.0, spare - (rows.strips - leastStrips));
@@ -87,15 +92,17 @@ void ShelfBoard::layColumns()
         columns_[static_cast<std::size_t>(i)]->setGeometry(x, 0, width, height);
         columns_[static_cast<std::size_t>(i)]->setRows(rows, frame);
     }
-    layLegend(boardWidth, height + 2.0 * rows.gap);
+    layLegend(boardWidth, height + legendGap());
 }
+
+int ShelfBoard::belowLegend() const { return legendForm_ == drawing::LegendForm::roomy ? ColumnRows{}.gap : 2; }
 
 void ShelfBoard::layLegend(double boardWidth, double top)
 {
     const double width = view_.width() - 2.0 * margin;
-    const double height = drawing::legendHeight(width, drawing::Type::from(font()));
+    const double height = drawing::legendHeight(width, drawing::Type::from(font()), legendForm_);
     legend_ = QRectF{layoutDirection() == Qt::LeftToRight ? static_cast<double>(margin) : boardWidth - margin - width, top, width, height};
-    setMinimumSize(static_cast<int>(boardWidth) > view_.width() ? static_cast<int>(boardWidth) : 0, static_cast<int>(legend_.bottom()) + ColumnRows{}.gap);
+    setMinimumSize(static_cast<int>(boardWidth) > view_.width() ? static_cast<int>(boardWidth) : 0, static_cast<int>(std::ceil(legend_.bottom())) + belowLegend());
     resize(std::max(view_.width(), static_cast<int>(boardWidth)), std::max(view_.height(), minimumHeight()));
 }
 
@@ -122,6 +129,7 @@ void ShelfBoard::layGrid()
     const auto widthOf = [&](int perRow) { return std::clamp(room / perRow - columnGap, narrowest, narrowest * widestGain); };
     ColumnRows rows;
     rows.gap = 6;
+    legendForm_ = drawing::LegendForm::roomy;
     const double legend = drawing::legendHeight(view_.width() - 2.0 * margin, type) + 3 * rows.gap;
     const double words = drawing::lineHeight(type.strong) + 2 * drawing::lineHeight(type.small) + 14 + 3 * rows.gap; // about, for the choice alone
     // As many beside each other as can be read; fewer and larger ones where the view has room for that.

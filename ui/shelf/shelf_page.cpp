@@ -70,7 +70,6 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     column->setSpacing(8);
     column->addLayout(inset(head_));
     column->addLayout(inset(failure_));
-    column->addSpacing(4);
     column->addWidget(scroll_, 1);
     column->addLayout(inset(host_));
     column->addLayout(inset(dates_));
