@@ -6973,7 +6973,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>at most %1</source>
         <comment>food that is borne this week</comment>
-        <translation>höchstens %1</translation>
+        <translation>bis %1</translation>
     </message>
     <message>
         <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>

@@ -6974,7 +6974,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>at most %1</source>
         <comment>food that is borne this week</comment>
-        <translation>como mucho %1</translation>
+        <translation>hasta %1</translation>
     </message>
     <message>
         <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>

@@ -258,4 +258,27 @@ TEST_F(ChartTest, EveryLabelOfAnAxisIsWrittenOutAtEachHeight)
     theme_->apply();
 }
 
+// A little higher or lower the labels stay the same, so nothing else lays the axes anew: they must follow by themselves.
+TEST_F(ChartTest, AxesFollowTheirPlotWhenTheChartIsResized)
+{
+    const auto settle = [] { for (int i = 0; i < 6; ++i) QCoreApplication::sendPostedEvents(), QCoreApplication::processEvents(); };
+    const auto fill = [this](TrendChart& chart) { chart.setContents(Measure::processing, {waveOf(0, 300, today_)}, yearOf(today_), 40); };
+    chart_->show();
+    for (const QSize size : {QSize{500, 240}, QSize{500, 220}, QSize{507, 220}, QSize{507, 236}}) {
+        if (size == QSize{500, 240}) {
+            chart_->resize(size);
+            fill(*chart_);
+        } else {
+            chart_->resize(size);
+        }
+        settle();
+        TrendChart fresh{*theme_};
+        fresh.resize(size);
+        fresh.show();
+        fill(fresh);
+        settle();
+        EXPECT_EQ(drawn(), fresh.grab().toImage()) << size.width() << " x " << size.height();
+    }
+}
+
 }

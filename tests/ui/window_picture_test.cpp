@@ -1,3 +1,4 @@
+#include "tests/ui/cut_words.h"
 #include "tests/ui/window_fixture.h"
 
 #include "tests/support/pictures.h"
@@ -6,56 +7,13 @@
 
 namespace tierloam::window {
 
-namespace {
-
-QString wordsOf(const QWidget* widget)
-{
-    if (const auto* label = qobject_cast<const QLabel*>(widget)) return label->text();
-    if (const auto* button = qobject_cast<const QPushButton*>(widget)) return QString{button->text()}.remove(u'&');
-    return {};
-}
-
-bool isCut(const QWidget* widget)
-{
-    if (const auto* label = qobject_cast<const QLabel*>(widget)) {
-        if (label->wordWrap()) return label->height() + 1 < label->heightForWidth(label->width());
-        return label->width() + 1 < label->sizeHint().width();
-    }
-    return widget->width() < widget->fontMetrics().horizontalAdvance(wordsOf(widget));
-}
-
-/// What scrolls only down must not be wider than what can be seen of it.
-bool isCutAtTheSide(const QWidget* widget)
-{
-    for (const QWidget* above = widget->parentWidget(); above; above = above->parentWidget()) {
-        const auto* area = qobject_cast<const QAbstractScrollArea*>(above->parentWidget());
-        if (!area || area->viewport() != above || area->horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff) continue;
-        if (widget->mapTo(above, QPoint{widget->width(), 0}).x() > above->width()) return true;
-    }
-    return false;
-}
-
-/// Words of labels and buttons that do not have the room they need.
-QStringList cutWords(const QWidget& window)
-{
-    QStringList cut;
-    for (const QWidget* widget : window.findChildren<QWidget*>()) {
-        if (!widget->isVisible() || wordsOf(widget).isEmpty()) continue;
-        if (isCut(widget)) cut << wordsOf(widget);
-        if (isCutAtTheSide(widget)) cut << QStringLiteral("at the side: ") + wordsOf(widget);
-    }
-    return cut;
-}
-
-}
-
 class WindowPictures : public WindowTest {
 protected:
     void look(const QString& name)
     {
         // Layouts settle in posted events, of which a slow machine may have some left.
         QStringList cut;
-        (void)QTest::qWaitFor([&] { return (cut = cutWords(*window_)).isEmpty(); }, 3000);
+        (void)QTest::qWaitFor([&] { return (cut = tests::cutWords(*window_)).isEmpty(); }, 3000);
         tests::keepPicture(window_->grab().toImage(), QStringLiteral("window-") + name);
         EXPECT_TRUE(cut.isEmpty()) << name.toStdString() << ": " << cut.join(u'\n').toStdString();
     }
@@ -64,12 +22,12 @@ protected:
 TEST_F(WindowPictures, PlantedCutIsFound)
 {
     openSample();
-    ASSERT_TRUE(cutWords(*window_).isEmpty());
+    ASSERT_TRUE(tests::cutWords(*window_).isEmpty());
     auto* button = window_->findChild<QPushButton*>(QStringLiteral("newStackButton"));
     ASSERT_NE(button, nullptr);
     button->setFixedWidth(30);
     settle();
-    EXPECT_EQ(cutWords(*window_), QStringList{QStringLiteral("New stack…")});
+    EXPECT_EQ(tests::cutWords(*window_), QStringList{QStringLiteral("New stack…")});
     button->setFixedWidth(150);
     desk().showPage(Desk::Page::trends);
     settle();
@@ -77,7 +35,7 @@ TEST_F(WindowPictures, PlantedCutIsFound)
     ASSERT_NE(section, nullptr);
     section->setMinimumWidth(4000);
     settle();
-    EXPECT_FALSE(cutWords(*window_).isEmpty());
+    EXPECT_FALSE(tests::cutWords(*window_).isEmpty());
 }
 
 TEST_F(WindowPictures, PagesInBothThemesSizesAndFontsCutNothing)
@@ -147,7 +105,7 @@ TEST_F(WindowPictures, KeysAndAbout)
             ASSERT_NE(view, nullptr);
             settle();
             tests::keepPicture(view->grab().toImage(), QStringLiteral("window-%1-%2").arg(QString::fromLatin1(name)).arg(scale));
-            const QStringList cut = cutWords(*view);
+            const QStringList cut = tests::cutWords(*view);
             EXPECT_TRUE(cut.isEmpty()) << name << ' ' << scale << ": " << cut.join(u'\n').toStdString();
             view->close();
             settle();
@@ -184,7 +142,7 @@ TEST_F(WindowPictures, TablesThatComeIn)
                 settle();
                 settle();
                 tests::keepPicture(view->grab().toImage(), QStringLiteral("window-%1-%2").arg(QString::fromLatin1(name), tail));
-                const QStringList cut = cutWords(*view);
+                const QStringList cut = tests::cutWords(*view);
                 EXPECT_TRUE(cut.isEmpty()) << name << ' ' << tail.toStdString() << ": " << cut.join(u'\n').toStdString();
                 view->close();
                 settle();

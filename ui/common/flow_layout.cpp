@@ -70,7 +70,7 @@ int FlowLayout::lay(const QRect& rect, bool place) const
     const QMargins margins = contentsMargins();
     const QRect inside = rect.marginsRemoved(margins);
     const Qt::LayoutDirection direction = parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;
-    int x = inside.left(), y = inside.top(), line = 0;
+    int x = inside.left() + taken_.width(), y = inside.top(), line = taken_.height();
     std::vector<std::pair<QLayoutItem*, QRect>> inLine;
     const auto endLine = [&] {
         for (auto& [item, box] : inLine) {

@@ -25,12 +25,15 @@ public:
     QSize minimumSize() const override;
     QSize sizeHint() const override;
     void setGeometry(const QRect& rect) override;
+    /// What of the beginning of the first line is taken by something else, and how high that is.
+    void setTaken(QSize taken) { taken_ = taken; }
 
 private:
     /// Height used; items are moved only when `place`.
     int lay(const QRect& rect, bool place) const;
 
     std::vector<QLayoutItem*> items_;
+    QSize taken_{0, 0};
     int gap_;
 };
 

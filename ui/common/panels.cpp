@@ -16,6 +16,8 @@ namespace tierloam::ui {
 
 namespace {
 
+constexpr int lowPageLines = 21; ///< a page of fewer lines of text has none for the words under its title
+
 QString nameOf(Tone tone)
 {
     switch (tone) {
@@ -65,8 +67,8 @@ public:
     }
 };
 
-/// The title with the buttons at the end of its line; where both have no room there, the buttons in lines of their own beneath it. The line
-/// of words under them has the whole width.
+/// The title with the buttons at the end of its line; where both have no room there, the buttons go on from the title in as many lines as
+/// they need. The line of words under them has the whole width.
 class HeadLayout final : public QLayout {
 public:
     HeadLayout(QWidget* parent, QLabel* title, QWidget* buttons, QLabel* line) : QLayout{parent}, title_{title}, buttons_{buttons}, line_{line}
@@ -96,6 +98,13 @@ public:
 private:
     static constexpr int gap = 12, between = 2;
 
+    const QLayoutItem* firstButton() const
+    {
+        for (int i = 0; i < buttons_->layout()->count(); ++i)
+            if (const QLayoutItem* item = buttons_->layout()->itemAt(i); !item->isEmpty()) return item;
+        return nullptr;
+    }
+
     int lay(const QRect& rect, bool place) const
     {
         const auto put = [&](QWidget* widget, QRect box) {
@@ -104,6 +113,11 @@ private:
         const int width = rect.width();
         const int buttons = buttons_->layout()->sizeHint().width();
         const bool beside = title_->fontMetrics().horizontalAdvance(title_->text()) + gap + buttons <= width;
+        const int wide = title_->fontMetrics().horizontalAdvance(title_->text()) + gap;
+        const QLayoutItem* first = firstButton();
+        const bool within = !beside && first && wide + first->sizeHint().width() <= width; // the first of them beside the title, the others as lines go on
+        auto* flow = static_cast<FlowLayout*>(buttons_->layout());
+        flow->setTaken(within ? QSize{wide, title_->fontMetrics().height()} : QSize{0, 0});
         const int forTitle = beside ? width - gap - buttons : width;
         const int buttonsHigh = buttons_->layout()->heightForWidth(beside ? buttons : width);
         const int titleHigh = std::max(title_->heightForWidth(forTitle), title_->fontMetrics().height());
@@ -113,13 +127,18 @@ private:
             put(title_, {rect.left(), y, forTitle, high});
             put(buttons_, {rect.left() + width - buttons, y, buttons, buttonsHigh});
             y += high;
+        } else if (within) {
+            put(buttons_, {rect.left(), y, width, buttonsHigh});
+            if (place) flow->setGeometry(buttons_->contentsRect()); // the box may be as large as before
+            put(title_, {rect.left(), y, wide, std::max(first->sizeHint().height(), title_->fontMetrics().height())});
+            y += buttonsHigh;
         } else {
             put(title_, {rect.left(), y, width, titleHigh});
             y += titleHigh + between;
             put(buttons_, {rect.left(), y, width, buttonsHigh});
             y += buttonsHigh;
         }
-        const int lineHigh = line_->text().isEmpty() ? 0 : line_->heightForWidth(width);
+        const int lineHigh = line_->isHidden() ? 0 : line_->heightForWidth(width);
         if (lineHigh > 0) y += between;
         put(line_, {rect.left(), y, width, lineHigh});
         return y + lineHigh - rect.top();
@@ -188,6 +207,8 @@ PageHead::PageHead(QWidget* parent) : QWidget{parent}, title_{makeLabel({}, Text
     QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Minimum};
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+    if (parent) parent->installEventFilter(this);
+    line_->hide();
 }
 
 void PageHead::setTitle(const QString& title)
@@ -198,7 +219,20 @@ void PageHead::setTitle(const QString& title)
 void PageHead::setLine(const QString& line)
 {
     line_->setText(line);
-    line_->setVisible(!line.isEmpty());
+    showLine();
+}
+
+/// In a low window with large letters what the page is for needs its room.
+void PageHead::showLine()
+{
+    const bool low = parentWidget() && parentWidget()->height() < lowPageLines * fontMetrics().height();
+    line_->setHidden(line_->text().isEmpty() || low);
+}
+
+bool PageHead::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == parentWidget() && event->type() == QEvent::Resize) showLine();
+    return QWidget::eventFilter(watched, event);
 }
 
 void PageHead::addButton(QWidget* button)

@@ -54,7 +54,12 @@ public:
     void setLine(const QString& line);
     void addButton(QWidget* button);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+    void showLine();
+
     QLabel* title_;
     QLabel* line_;
     QLayout* buttons_;

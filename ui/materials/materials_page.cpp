@@ -34,6 +34,7 @@ namespace {
 constexpr auto favouritesKey = "materials/favourites";
 constexpr int leastNameLetters = 15, mostNameLetters = 27;
 constexpr int besideAtLeast = 820;  ///< px at 100 %: below it the sums stand under the table
+constexpr int sumsAtEase = 640;     ///< px at 100 % beyond which the sums gain nothing by being wider
 constexpr int sumsAtLeast = 370;    ///< px at 100 % that the sums beside the table are left, the page's margins included
 constexpr ui::ActionId sumActions[] = {ui::ActionId::sumMix, ui::ActionId::sumBedding, ui::ActionId::sumCastings, ui::ActionId::sumLeachate};
 
@@ -415,7 +416,12 @@ void MaterialsPage::giveNameTheRest()
     int others = 0;
     for (const int c : {MaterialsModel::favourite, MaterialsModel::welcome, MaterialsModel::ratio, MaterialsModel::moisture}) others += table_->columnWidth(c);
     const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
-    left_->setMinimumWidth(beside ? std::min(others + letter * leastNameLetters + table_->width() - shown, width() - theme_.px(sumsAtLeast)) : 0);
+    int all = letter * mostNameLetters;
+    for (int c = 0; c < MaterialsModel::columns; ++c) all += c == MaterialsModel::name ? 0 : table_->columnWidth(c);
+    const int aroundTable = table_->width() - shown;
+    const int needed = std::min(others + letter * leastNameLetters + aroundTable, width() - theme_.px(sumsAtLeast));
+    const int whole = std::min(all + aroundTable, width() - theme_.px(sumsAtEase)); // in a wide window the sums leave the table what they do not need
+    left_->setMinimumWidth(beside ? std::max(needed, whole) : 0);
     table_->setColumnWidth(MaterialsModel::name, std::clamp(shown - others, letter * leastNameLetters, letter * mostNameLetters));
 }
 

@@ -107,8 +107,6 @@ MixBench::Line& MixBench::newLine()
     auto* flow = new ui::FlowLayout{box, 6};
     Line line{box, new ui::MaterialField{table_, materials::Kind::food, {}, {}}, new ui::NumberField{{{QString{}, 1.0, 0.0}}, {0.0, mostAmount}}, new ui::ChoiceField};
     line.material->setName(tr("Material"));
-    line.material->setMinimumWidth(theme_.px(140));
-    line.material->setMaximumWidth(theme_.px(166)); // so that a line of the mix stays one line
     line.amount->setName(tr("Amount"));
     line.amount->setMaximumWidth(theme_.px(80));
     line.measure->setName(tr("Measured in"));
@@ -124,7 +122,24 @@ MixBench::Line& MixBench::newLine()
     lineColumn_->addWidget(box);
     box->show();
     lines_.push_back(line);
+    fitLines();
     return lines_.back();
+}
+
+/// Long names are read whole where there is room; in a narrow page a line of the mix stays one line.
+void MixBench::fitLines()
+{
+    const bool roomy = width() >= theme_.px(480);
+    for (const Line& line : lines_) {
+        line.material->setMaximumWidth(theme_.px(roomy ? 260 : 166));
+        line.material->setMinimumWidth(theme_.px(roomy ? 240 : 140));
+    }
+}
+
+void MixBench::resizeEvent(QResizeEvent* event)
+{
+    Bench::resizeEvent(event);
+    fitLines();
 }
 
 void MixBench::dropLine(const QWidget* box)

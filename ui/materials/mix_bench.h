@@ -39,6 +39,9 @@ public:
     /// Puts what is proposed into the mix.
     void takeProposal();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     struct Line {
         QWidget* box;
@@ -47,6 +50,7 @@ private:
         ui::ChoiceField* measure;
     };
     Line& newLine();
+    void fitLines();
     void dropLine(const QWidget* box);
     void reckon();
     QString advise(const materials::Mix& mix, const materials::Material& added, double moisture, double ratio);

@@ -32,6 +32,7 @@ using Kind = ChangeCard::Kind;
 constexpr int pastDays = 30;              ///< a harvest so long ago is proposed
 constexpr int turningOffered = 12, weeklyOffered = 6;
 constexpr int awayDays = 14;
+constexpr int leastKindLetters = 26;
 
 /// Entries whose absence would have made another stack of it.
 bool isTurning(const journal::Action& action)
@@ -111,6 +112,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
                                      std::pair{Kind::wayBack, tr("the shortest way back")}, std::pair{Kind::anotherPast, tr("if an entry had not been")},
                                      std::pair{Kind::pastHarvest, tr("if the bottom tray had been taken on")}})
         kind_->addChoice(text, static_cast<int>(kind));
+    kind_->list()->setMinimumWidth(fontMetrics().averageCharWidth() * leastKindLetters); // some are sentences; in a small window they are cut while the list is closed
     kg_->setName(tr("Fresh food a week"));
     kg_->propose(Amount{1.0, Unit::kg});
     kg_->setZeroAllowed(true);

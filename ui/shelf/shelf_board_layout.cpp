@@ -74,7 +74,7 @@ void ShelfBoard::layColumns()
         rows.gap = 6;
     }
     const double others = around();
-    const double spare = std::max(0.0, view_.height() - others - smallest);
+    const double spare = std::max(0.0, view_.height() - others - smallest - 2); // heights are rounded upwards
     rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));
     const double drawing = smallest + std::max(0.0, spare - (rows.strips - leastStrips));
     frame.scale = drawing::scaleFor(pictures, frame.labels, frame.boxWidth, drawing);

@@ -183,10 +183,10 @@ QString lastLine(const journal::Entries& entries, const journal::StackHistory& h
         const auto* drain = std::get_if<journal::Drain>(&entry.action);
         if (!drained && ((drain && drain->volume) || std::holds_alternative<journal::Flush>(entry.action))) drained = &entry;
     }
-    const auto when = [&](Day day) { return day == today ? ShelfWords::tr("today") : ui::shortDay(day, today); };
+    const auto when = [&](Day day) { return day == today ? ShelfWords::tr("today") : ui::shortDay(day, today).replace(u' ', QChar::Nbsp); };
     QStringList said;
     if (fed) said << ShelfWords::tr("fed %1 %2", "an amount and a day").arg(ui::amountText(std::get<journal::Feed>(fed->action).food), when(fed->date.day));
-    if (drained) said << ShelfWords::tr("drained %1", "a day").arg(when(drained->date.day));
+    if (drained) said << ShelfWords::tr("drained %1", "a day").arg(when(drained->date.day)).replace(u' ', QChar::Nbsp); // goes on the next line as one
     return said.join(QStringLiteral(" · "));
 }
 

@@ -333,6 +333,9 @@ void TrendChart::resizeEvent(QResizeEvent* event)
     placeLayer();
     if (event->oldSize().width() != event->size().width()) layTicks();
     if (event->oldSize().height() != event->size().height()) layValueTicks();
+    // Axes are laid with the plot area of before, and nothing tells them of the new one while their labels stay the same.
+    chart()->layout()->invalidate();
+    chart()->layout()->activate();
 }
 
 void TrendChart::paintEvent(QPaintEvent* event)

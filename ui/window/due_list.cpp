@@ -181,7 +181,7 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
 
 int DueList::wantedWidth() const
 {
-    return theme_.px(312);
+    return theme_.px(318); // the last line of buttons in German, and a scroll bar
 }
 
 QString DueList::actName(const advice::Advice& advice, bool drying)
