@@ -11,13 +11,17 @@ namespace {
 constexpr int daysBack = 90;         ///< for which there is an estimate of each day
 constexpr int longestReplay = 60;    ///< days that a rule looks back
 
-/// Of these a day's estimates and the journal up to it decide.
+/// Of these a day's estimates, what it foresaw and the journal up to it decide.
 bool isOfTheDay(const Advice& advice)
 {
-    if (advice.look) return false;
     switch (advice.code) {
+    case Code::harvestSoon:
     case Code::feedDue:
     case Code::overfed:
+    case Code::hungry:
+    case Code::trayFull:
+    case Code::lowCarbon:
+    case Code::sumpFull:
     case Code::tooWet:
     case Code::tooDry:
     case Code::drainageLow:
@@ -40,10 +44,15 @@ bool does(const Advice& advice, const journal::Entry& entry)
     using namespace journal;
     if (std::holds_alternative<Note>(entry.action)) return entry.note.find(advice.text) != std::string::npos; // noted from the due list, of what leaves no figure
     switch (advice.code) {
-    case Code::feedDue: return isOneOf<Feed>(entry.action);
+    case Code::harvestSoon: return isOneOf<Rotate>(entry.action);
+    case Code::feedDue:
+    case Code::hungry: return isOneOf<Feed>(entry.action);
     case Code::overfed: return isOneOf<Cover, Check>(entry.action);
+    case Code::trayFull: return isOneOf<Bed, Rotate>(entry.action);
+    case Code::lowCarbon: return isOneOf<Cover>(entry.action);
+    case Code::sumpFull: return isOneOf<Drain, Flush>(entry.action) || (advice.look && isOneOf<Reading>(entry.action));
     case Code::tooWet: return isOneOf<Cover, Bed>(entry.action);
-    case Code::tooDry: return isOneOf<Water>(entry.action);
+    case Code::tooDry: return isOneOf<Water>(entry.action) || (advice.look && isOneOf<Reading>(entry.action));
     case Code::drainageLow: return isOneOf<Drain, Flush, Water>(entry.action);
     case Code::drainageHigh: return isOneOf<Drain, Flush>(entry.action);
     case Code::heat:
@@ -53,6 +62,31 @@ bool does(const Advice& advice, const journal::Entry& entry)
     case Code::staleRecord: return true;
     default: return false;
     }
+}
+
+/// What the due list had of the days to come.
+reckoning::Forecast forecastOf(const reckoning::StackEstimate& on, const reckoning::Record& record)
+{
+    reckoning::Forecast forecast;
+    forecast.feedLowKg = forecast.feedUsualKg = forecast.feedHighKg = record.usualFeedKg; // the limits of that week are not kept
+    if (!on.ahead) return forecast;
+    const reckoning::Foresight& seen = *on.ahead;
+    for (const auto& [days, bed] : {std::pair{7, seen.bedIn7Days}, std::pair{14, seen.bedIn14Days}}) {
+        reckoning::StackEstimate week;
+        week.day = on.day + std::chrono::days{days};
+        week.binTempC = bed;
+        forecast.days.push_back(std::move(week));
+    }
+    forecast.readyAndTurnWithin14Days = seen.readyAndTurnWithin14Days;
+    forecast.airLowWithin14Days = seen.airLowWithin14Days;
+    forecast.sumpFullOn = seen.sumpFullOn;
+    forecast.topTrayFullOn = seen.topTrayFullOn;
+    forecast.drainedExpectedLPerWeek = seen.drainedLPerWeek;
+    forecast.roomTopTrayFreshKg = seen.roomTopTrayFreshKg;
+    forecast.ownWarmthK = seen.ownWarmthK;
+    forecast.usualCarbonKg = seen.usualCarbonKg;
+    forecast.usualNitrogenKg = seen.usualNitrogenKg;
+    return forecast;
 }
 
 /// The journal's part up to a day.
@@ -81,11 +115,11 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         const journal::StackHistory past = until(history, sample.day);
         if (past.steps.empty()) continue;
         then.record = reckoning::recordOf(entries, past, materials, sample.day);
-        then.forecast.feedUsualKg = then.forecast.feedHighKg = then.record.usualFeedKg; // the limit of that week is not kept
+        then.forecast = forecastOf(sample, then.record);
         then.drains.clear();
         std::copy_if(stack.drains.begin(), stack.drains.end(), std::back_inserter(then.drains), [&](const reckoning::DrainCheck& drain) { return drain.day <= sample.day; });
         std::vector<Advice> said = adviceFor(then);
-        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || each.on > sample.day; });
+        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || (each.code == Code::feedDue && each.on > sample.day); });
         for (DiaryLine& line : lines) {
             if (line.to) continue;
             const auto still = std::find_if(said.begin(), said.end(), [&](const Advice& each) { return each.code == line.advice.code; });

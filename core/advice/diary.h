@@ -7,8 +7,8 @@
 #include <vector>
 
 /// What was advised from day to day and what came of it: the rules of today, asked again on the estimates of each of the last 90 days and on the
-/// journal as it was by then. Nothing of it is stored. Left out: turns and harvests, which the reckoning notes itself, and what rests on a
-/// forecast, of which none is kept (a full sump ahead, heat ahead, the next look).
+/// journal as it was by then, what those days foresaw included. Nothing of it is stored. Left out: turns and harvests, which the reckoning notes itself,
+/// the next look, which is sought by simulating each, what is odd in the record (settled by then), and what asks for nothing.
 namespace tierloam::advice {
 
 struct DiaryLine {

@@ -19,33 +19,41 @@ constexpr Thresholds at{0.5, 0.3};
 constexpr int ahead = 14;            ///< days
 constexpr double heatsItself = 3.0;  ///< K above the room, from which its own food is the first thing to look at
 
+using ChanceOf = std::optional<double> (*)(const Band&);
+
 struct Coming {
     double chance = 0;               ///< greatest of now and the days ahead
     Day on{};                        ///< first day on which it is reached, or today
     Band band;                       ///< of that day
 };
 
-/// The chance on each day ahead, from weekly bands, and the first day on which it reaches the threshold.
-template <class Chance>
-Coming coming(const StackReckoning& stack, Chance chance)
+struct BandOn { Day day{}; Band band; };
+
+/// The chance on each day from one on, from weekly bands, and the first day on which it reaches the threshold.
+Coming coming(Day today, const Band& now, const std::vector<BandOn>& weeks, ChanceOf chance)
 {
-    Coming best{chance(stack.now.binTempC).value_or(0.0), stack.asOf, stack.now.binTempC};
-    Band before = stack.now.binTempC;
-    Day beforeOn = stack.asOf;
-    for (const StackEstimate& week : stack.forecast.days) {
-        if (daysBetween(stack.asOf, week.day) > ahead) break;
-        const int span = std::max(daysBetween(beforeOn, week.day), 1);
+    Coming best{chance(now).value_or(0.0), today, now};
+    BandOn before{today, now};
+    for (const BandOn& week : weeks) {
+        if (daysBetween(today, week.day) > ahead) break;
+        const int span = std::max(daysBetween(before.day, week.day), 1);
         for (int day = 1; day <= span && best.chance < at.raise; ++day) {
             const double share = static_cast<double>(day) / span;
             const auto between = [share](double a, double b) { return a + share * (b - a); };
-            const Band band{between(before.p05, week.binTempC.p05), between(before.p50, week.binTempC.p50), between(before.p95, week.binTempC.p95)};
+            const Band band{between(before.band.p05, week.band.p05), between(before.band.p50, week.band.p50), between(before.band.p95, week.band.p95)};
             const double p = chance(band).value_or(0.0);
-            if (p > best.chance) best = {p, beforeOn + std::chrono::days{day}, band};
+            if (p > best.chance) best = {p, before.day + std::chrono::days{day}, band};
         }
-        before = week.binTempC;
-        beforeOn = week.day;
+        before = week;
     }
     return best;
+}
+
+Coming coming(const StackReckoning& stack, ChanceOf chance)
+{
+    std::vector<BandOn> weeks;
+    for (const StackEstimate& week : stack.forecast.days) weeks.push_back({week.day, week.binTempC});
+    return coming(stack.asOf, stack.now.binTempC, weeks, chance);
 }
 
 QString bedText(const Band& band)
@@ -53,13 +61,13 @@ QString bedText(const Band& band)
     return wording::temperatureBand(band);
 }
 
-/// The days before are replayed as if each had looked ahead by the same step.
-ChanceOn shifted(const StackReckoning& stack, const Coming& then, std::optional<double> (*chance)(const Band&))
+/// The evenings before looked ahead likewise.
+ChanceOn foreseen(ChanceOf chance)
 {
-    const double step = then.band.p50 - stack.now.binTempC.p50;
-    return [step, chance](const StackEstimate& day) -> std::optional<double> {
+    return [chance](const StackEstimate& day) -> std::optional<double> {
         if (day.binTempC == Band{}) return std::nullopt;
-        return chance({day.binTempC.p05 + step, day.binTempC.p50 + step, day.binTempC.p95 + step});
+        if (!day.ahead) return chance(day.binTempC);
+        return coming(day.day, day.binTempC, {{day.day + std::chrono::days{7}, day.ahead->bedIn7Days}, {day.day + std::chrono::days{14}, day.ahead->bedIn14Days}}, chance).chance;
     };
 }
 
@@ -69,7 +77,7 @@ std::optional<double> chilly(const Band& band) { return chanceBelow(band, coldBe
 void heat(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const Coming then = coming(stack, hot);
-    if (!stands(stack, shifted(stack, then, hot), at, then.chance)) return;
+    if (!stands(stack, foreseen(hot), at, then.chance)) return;
     const double own = stack.forecast.ownWarmthK;
     const bool itself = own >= heatsItself;
     const Severity severity = stack.now.binTempC.p50 >= deadlyAbove ? Severity::urgent : hot(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
@@ -84,7 +92,7 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
 void cold(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const Coming then = coming(stack, chilly);
-    if (!stands(stack, shifted(stack, then, chilly), at, then.chance)) return;
+    if (!stands(stack, foreseen(chilly), at, then.chance)) return;
     const Severity severity = stack.now.binTempC.p50 <= deadlyBelow ? Severity::urgent : chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
     add(to, stack, Code::cold, severity, std::nullopt, then.on,
         say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "

@@ -1,5 +1,8 @@
+#include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
+
+#include <algorithm>
 
 namespace tierloam::advice {
 
@@ -21,12 +24,15 @@ QString emptying(const StackReckoning& stack, const char* drain, const char* flu
     return say(record.lastFlush && record.lastFlush == record.lastDrain ? flush : drain);
 }
 
-/// Whether yesterday's estimates already foresaw a full sump within a week: level and weekly flow of that day.
-bool foreseenBefore(const StackReckoning& stack)
+/// Whether it is likely to be full within a week, raised on one of the evenings before and not since withdrawn, or today.
+bool isForeseen(const StackReckoning& stack)
 {
-    const reckoning::StackEstimate* before = stack.on(stack.asOf - std::chrono::days{1});
-    if (before == nullptr || before->day == stack.asOf || before->drainedLPerWeek.p50 <= 0.0) return false;
-    return (stack.record.sumpCapacityL - before->sumpL.p50) / before->drainedLPerWeek.p50 * 7.0 <= fullWithinDays;
+    const auto nearness = [](const std::optional<Day>& full, Day today) -> std::optional<double> {
+        if (!full) return std::nullopt;
+        return std::clamp(static_cast<double>(keptFullWithinDays - daysBetween(today, *full)) / (keptFullWithinDays - fullWithinDays), 0.0, 1.0);
+    };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? nearness(day.ahead->sumpFullOn.p50, day.day) : std::nullopt; };
+    return stands(stack, before, {1.0, 0.0}, nearness(stack.forecast.sumpFullOn.p50, stack.asOf).value_or(0.0));
 }
 
 enum class Side { within, below, above };
@@ -119,8 +125,7 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
     const double level = stack.now.sumpL.p50;
     const bool fullNow = capacity > 0.0 && level >= 0.97 * capacity;
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
-    const int within = foreseenBefore(stack) ? keptFullWithinDays : fullWithinDays;
-    const bool likely = fullNow || (on.p50 && *on.p50 <= stack.asOf + std::chrono::days{within});
+    const bool likely = fullNow || isForeseen(stack);
     if (isLookDue(stack)) {
         lookAtTheSump(stack, fullNow ? Severity::urgent : likely ? Severity::due : Severity::hint, to);
         return;

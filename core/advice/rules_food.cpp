@@ -40,9 +40,10 @@ double leastAir(const StackEstimate& day)
 void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
     const double air = leastAir(stack.now);
-    // The days before are told by their medians alone: 0.7 counts as even chances, 0.8 as 0.3.
+    // The air of a day is told by its median alone: 0.7 counts as even chances, 0.8 as 0.3. The days before foresaw two weeks as this one does.
     const auto chance = [](const StackEstimate& day) -> std::optional<double> {
-        return std::clamp(overfedAt.raise + (airLow - leastAir(day)) / (airFine - airLow) * (overfedAt.raise - overfedAt.withdraw), 0.0, 1.0);
+        const double then = std::clamp(overfedAt.raise + (airLow - leastAir(day)) / (airFine - airLow) * (overfedAt.raise - overfedAt.withdraw), 0.0, 1.0);
+        return std::max(then, day.ahead ? day.ahead->airLowWithin14Days : 0.0);
     };
     const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
     if (!stands(stack, chance, overfedAt, now)) return;

@@ -1,3 +1,4 @@
+#include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 
@@ -11,10 +12,17 @@ using reckoning::TrayState;
 
 namespace {
 
-constexpr double soonChance = 0.5;   ///< of ready and turn within 14 days
+constexpr Thresholds soonAt{0.5, 0.3}; ///< of ready and turn within 14 days
 // A new tray stands alone on top for at least 60 days; later harvests are 60 to 90 days apart: common practice, no source.
 constexpr int leastDaysOnTop = 60;
 constexpr double leastOnTopCm = 1.25; ///< of castings, median: half of what fills a tray. Ours
+
+/// What the evenings before foresaw is replayed, so that it does not come and go with each feeding.
+bool comesSoon(const StackReckoning& stack)
+{
+    const auto chance = [](const reckoning::StackEstimate& day) { return day.ahead ? std::optional{day.ahead->readyAndTurnWithin14Days} : std::nullopt; };
+    return stands(stack, chance, soonAt, stack.forecast.readyAndTurnWithin14Days);
+}
 
 QString howReady(const TrayEstimate& bottom)
 {
@@ -71,7 +79,7 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
         add(to, stack, Code::harvestOverdue, Severity::concern, bottom.slot, stack.asOf, lift, why(stack, bottom));
     } else if (ready && turn) {
         add(to, stack, Code::harvestReady, Severity::due, bottom.slot, stack.asOf, lift, why(stack, bottom));
-    } else if (!spare && stack.forecast.readyAndTurnWithin14Days >= soonChance) {
+    } else if (!spare && comesSoon(stack)) {
         const Day on = stack.forecast.turnLikelyOn.value_or(stack.asOf + std::chrono::days{14});
         add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));

@@ -52,6 +52,7 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
     for (const journal::Step& step : history.steps) {
         const journal::Entry& entry = entries[step.entry];
         const Day day = entry.date.day;
+        if (day > asOf) break;
         if (const auto* routine = std::get_if<journal::Routine>(&entry.action)) {
             const double each = routine->of == journal::RoutineOf::water ? routine->each.volume().value_or(Volume{}).base()
                                                                          : routine->each.mass().value_or(Mass{}).base();

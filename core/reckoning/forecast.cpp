@@ -1,4 +1,5 @@
 #include "core/model/measures.h"
+#include "core/reckoning/foresight.h"
 #include "core/reckoning/next_look.h"
 #include "core/reckoning/stack_run.h"
 
@@ -13,21 +14,20 @@ namespace {
 constexpr double declineTo = 0.85;           ///< of the present median colony, 60 days on
 constexpr double mostFreshPerArea = 0.7;     ///< kg fresh a day per m² of tray area in use
 constexpr double overfedChance = 0.05;       ///< chance of air below 0.7 or a bed above 30 °C within a week
-constexpr double overfedAir = 0.7;
 constexpr double overfedWarmth = 30.0;       ///< °C
 
 }
 
-Course StackRun::courseFromToday() const
+Course StackRun::courseFrom(int day) const
 {
     Course course;
-    course.today = last_;
+    course.today = day;
     course.surroundings = now_.surroundings;
-    if (const auto since = standing()->dryingSince) course.surroundings.lidBackOn = dryingEnds(last_, daysBetween(*since, options_.asOf));
-    course.care = usualCare(entries_, history_, deeds_, options_.asOf);
+    if (const auto since = standing()->dryingSince) course.surroundings.lidBackOn = dryingEnds(day, daysBetween(*since, dayAt(day)));
+    course.care = usualCare(entries_, history_, deeds_, dayAt(day));
     if (const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg})) course.kitchen = kitchen->what;
-    for (const journal::Step& step : history_.steps)
-        if (const auto* bed = std::get_if<journal::Bed>(&entries_[step.entry].action))
+    for (std::size_t i = 0; i < now_.stepsDone; ++i)
+        if (const auto* bed = std::get_if<journal::Bed>(&entries_[history_.steps[i].entry].action))
             if (const auto portion = deeds_.portion(bed->material, bed->bedding)) {
                 course.bedding = portion->what;
                 course.beddingKg = portion->kg;
@@ -39,7 +39,7 @@ Course StackRun::courseFromToday() const
 /// All members go on under usual care; the present standing stays as it is.
 bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
 {
-    Course course = courseFromToday();
+    Course course = courseFrom(last_);
     const UsualCare& care = course.care;
     const Ensemble& stack = now_.members.stack;
     const Weights weights = now_.members.shares();
@@ -47,13 +47,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     result.record.usualFeedKgPerWeek = care.medianFeedKg;
     const int top = stack.topToFeed();
     const int topBatch = top >= 0 ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
-    if (!care.given.empty() && top >= 0) {
-        const UsualCare::Weekly& food = care.given.front();
-        const double volume = volumeOfDry(food.what.softening, food.what.bulk * food.what.dryShare) * food.what.dryShare;
-        std::vector<double> room(static_cast<std::size_t>(stack.members()));
-        for (int i = 0; i < stack.members(); ++i) room[static_cast<std::size_t>(i)] = std::max(model::room(MemberOf{stack, i}, top), 0.0) / volume;
-        if (volume > 0.0) to.roomTopTrayFreshKg = quantile(room, weights, 0.5);
-    }
+    to.roomTopTrayFreshKg = roomForUsualFood(stack, weights, care);
 
     std::optional<Outlook> ahead = lookAhead(now_.members, course, {}, crew_, stop);
     if (!ahead) return false;
@@ -67,13 +61,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     to.turnLikelyOn = to.turnOn.p50;
     to.sumpFullOn = asDates(ahead->sumpFull);
     to.topTrayFullOn = asDates(ahead->trayFull);
-    if (topBatch != 0) {
-        const FirstDays& bottom = ahead->firsts.at(stack.shapes.front().batch);
-        const FirstDays& filling = ahead->firsts.at(topBatch);
-        std::vector<char> both(bottom.ready.size());
-        for (std::size_t i = 0; i < both.size(); ++i) both[i] = bottom.ready[i] <= last_ + 14 && filling.filled[i] <= last_ + 14 ? 1 : 0;
-        to.readyAndTurnWithin14Days = probability(both, weights);
-    }
+    if (topBatch != 0) to.readyAndTurnWithin14Days = readyAndTurnBy(last_ + 14, stack, *ahead, weights);
     // A bottom tray left although it is ready costs colony, and a full top tray has nowhere to go: overdue without waiting 30 days.
     if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0) {
         const double now = result.now.colonyKg.p50;
@@ -83,19 +71,16 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
         if (declines || full) result.now.slots.front().state = TrayState::overdue;
     }
     result.history.back() = result.now;
-    std::vector<char> airLow(ahead->leastAir.size());
-    for (std::size_t i = 0; i < airLow.size(); ++i) airLow[i] = ahead->leastAir[i] < overfedAir ? 1 : 0;
-    to.airLowWithin14Days = probability(airLow, weights);
+    to.airLowWithin14Days = airLowAhead(*ahead, weights);
     std::vector<double> warmth(static_cast<std::size_t>(stack.members()));
     for (int i = 0; i < stack.members(); ++i) {
         const MemberOf m{stack, i};
         warmth[static_cast<std::size_t>(i)] = m.block.stack.warmth[m.lane];
     }
     to.ownWarmthK = quantile(warmth, weights, 0.5);
-    for (const UsualCare::Weekly& each : care.given) {
-        to.usualCarbonKg += each.kg * each.what.dryShare * each.what.carbon;
-        to.usualNitrogenKg += each.kg * each.what.dryShare * each.what.nitrogen;
-    }
+    const UsualElements elements = usualElements(care);
+    to.usualCarbonKg = elements.carbonKg;
+    to.usualNitrogenKg = elements.nitrogenKg;
     to.feedUsualKg = care.medianFeedKg;
     feedLimits(result, course);
     result.present = std::make_shared<const Present>(Present{now_.members, std::move(course), std::move(*ahead)});

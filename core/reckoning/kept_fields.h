@@ -46,10 +46,17 @@ void pass(Archive& archive, TrayEstimate& of)
 }
 
 template <class Archive>
+void pass(Archive& archive, Foresight& of)
+{
+    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen] = of;
+    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen);
+}
+
+template <class Archive>
 void pass(Archive& archive, StackEstimate& of)
 {
-    auto& [day, colony, worms, adults, processing, ration, temperature, sump, strength, drained, slots] = of;
-    each(archive, day, colony, worms, adults, processing, ration, temperature, sump, strength, drained, slots);
+    auto& [day, colony, worms, adults, processing, ration, temperature, sump, strength, drained, slots, ahead] = of;
+    each(archive, day, colony, worms, adults, processing, ration, temperature, sump, strength, drained, slots, ahead);
 }
 
 template <class Archive>

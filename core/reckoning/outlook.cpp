@@ -125,6 +125,8 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
             out.drainedNextWeek = perMember(stack, intoSump);
             for (std::size_t i = 0; i < count; ++i) out.drainedNextWeek[i] -= inNow[i];
         }
+        if (step == 7) out.bedIn7Days = perMember(stack, [](const MemberOf& m) { return m.block.stack.bed[m.lane]; });
+        if (step == 14) out.bedIn14Days = perMember(stack, [](const MemberOf& m) { return m.block.stack.bed[m.lane]; });
         if (step == declineAfter) out.colonyIn60Days = perMember(stack, colony);
         if (sampled && step % 7 == 0) out.days.push_back(estimate(stack, members.week, members.shares(), day, number, crew));
     }

@@ -62,6 +62,7 @@ struct Outlook {
     std::vector<double> drainedNextWeek;      ///< L from the trays into the sump
     std::vector<double> colonyIn60Days, colonyAtEnd; ///< kg
     std::vector<double> leastAir;             ///< least air multiplier of any tray, first 14 days
+    std::vector<double> bedIn7Days, bedIn14Days; ///< °C
     std::vector<StackEstimate> days;          ///< weekly, when asked for
 };
 

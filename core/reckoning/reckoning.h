@@ -50,6 +50,19 @@ struct TrayEstimate {
     Dates readyOn;                   ///< only in `now`; first day, possibly past
 };
 
+/// What the end of a day foresaw under usual care, of 128 members: kept for the last 90 days, so that advice of a day before can be asked again.
+struct Foresight {
+    double readyAndTurnWithin14Days = 0; ///< probability, bottom and top tray
+    double airLowWithin14Days = 0;   ///< probability: air below 0.7 in some tray
+    Dates sumpFullOn, topTrayFullOn; ///< within 21 days, or 14 of an open spigot
+    Band bedIn7Days, bedIn14Days;    ///< °C
+    Band drainedLPerWeek;            ///< next 7 days
+    std::optional<double> roomTopTrayFreshKg; ///< as in Forecast
+    double ownWarmthK = 0;
+    double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what was usually given in a week, cover included
+    bool operator==(const Foresight&) const = default;
+};
+
 /// One stack at the end of one day.
 struct StackEstimate {
     Day day{};
@@ -59,6 +72,7 @@ struct StackEstimate {
     Band binTempC, sumpL, leachateEc;
     Band drainedLPerWeek;            ///< flow from the trays into the sump, the 7 days up to this one
     std::vector<TrayEstimate> slots; ///< from slot 1 up
+    std::optional<Foresight> ahead;  ///< of the last 90 days; none of a stack without trays, and of a day to come
 };
 
 /// Colony mass that an estimate after a change would show, and so on: forecast figures of one stack from `asOf` on.

@@ -4,6 +4,7 @@
 #include "core/model/measures.h"
 #include "core/model/random.h"
 #include "core/reckoning/expected_reading.h"
+#include "core/reckoning/foresight.h"
 
 #include <algorithm>
 #include <bit>
@@ -268,6 +269,7 @@ void StackRun::noteDay(int day, StackReckoning& result)
     if (!worthASample(day)) return;
     StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day, crew_);
     settleStates(sample, day);
+    if (last_ - day <= dailyBack) sample.ahead = foresee(now_.members, courseFrom(day), crew_);
     result.history.push_back(std::move(sample));
 }
 
@@ -304,7 +306,9 @@ void StackRun::goOnFrom(const StackReckoning& before, StackReckoning& result)
     now_ = result.snapshots.back()->state;
     for (const StackEstimate& sample : before.history) {
         const int day = daysBetween(result.firstBedding, sample.day);
-        if (day <= now_.day && worthASample(day)) result.history.push_back(sample);
+        if (day > now_.day || !worthASample(day)) continue;
+        result.history.push_back(sample);
+        if (last_ - day > dailyBack) result.history.back().ahead.reset(); // as a run from the start would have it
     }
     thinSnapshots(result.snapshots);
 }

@@ -91,7 +91,8 @@ private:
     const journal::Standing* standing() const;
     void hashPrefixes(const std::string& species);
     void settleStates(StackEstimate& at, int day) const;
-    Course courseFromToday() const;
+    /// As the journal stands at the end of this day, the last that has passed.
+    Course courseFrom(int day) const;
     bool forecast(StackReckoning& result, std::stop_token stop);
     void feedLimits(StackReckoning& result, const Course& course) const;
     Day dayAt(int day) const { return *history_.firstBedding + std::chrono::days{day}; }

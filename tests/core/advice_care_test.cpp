@@ -257,11 +257,18 @@ TEST(AdviceOfCare, SumpFullStaysUntilTenDaysOff)
     stack.record.spigotShut = true;
     stack.forecast.sumpFullOn.p50 = in(9);
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
-    since(stack, -3, [](StackEstimate& day) { day.sumpL.p50 = 3.5; }); // 0.5 L at 0.7 a week: five days
+    since(stack, -6, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = in(9); }); // told at seven on day 2: not yet
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+    since(stack, -6, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = in(1); }); // of day -6: seven days off
     EXPECT_THAT(codes(stack), Contains("sump-full"));
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump");
+    since(stack, -5, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = day.day + std::chrono::days{9}; }); // put off day by day, and it stays
+    EXPECT_THAT(codes(stack), Contains("sump-full"));
     stack.forecast.sumpFullOn.p50 = in(11);
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+    stack.forecast.sumpFullOn.p50 = in(9);
+    since(stack, -3, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = day.day + std::chrono::days{12}; });
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full"))) << "withdrawn since";
 }
 
 TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)

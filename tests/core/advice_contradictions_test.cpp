@@ -85,6 +85,12 @@ StackReckoning strange(std::mt19937& dice)
         return Band{middle * between(0.7, 1.0), middle, middle * between(1.0, 1.3)};
     };
     StackReckoning stack = calm();
+    since(stack, -9, [&, soon = between(0.0, 1.0), low = chance(0.3) ? between(0.0, 1.0) : 0.0, bed = band(0, 38), full = static_cast<int>(between(0, 20))](StackEstimate& day) {
+        day.ahead->readyAndTurnWithin14Days = soon;
+        day.ahead->airLowWithin14Days = low;
+        day.ahead->bedIn7Days = day.ahead->bedIn14Days = bed;
+        day.ahead->sumpFullOn.p50 = day.day + std::chrono::days{full};
+    });
     since(stack, -5, [&, warm = band(0, 38), ration = band(0.4, 1.6), first = band(0.4, 1.4), second = band(0.4, 1.4), air = between(0.5, 1.0), soft = between(0.0, 1.0)](StackEstimate& day) {
         day.binTempC = warm;
         day.ration = ration;

@@ -105,6 +105,29 @@ TEST_F(Diary, IsAskedOfTheJournalAsItWasThen)
     EXPECT_EQ(late->doneOn, in(-7));
 }
 
+TEST_F(Diary, WhatADayForesawIsToldOfIt)
+{
+    fedEvery(7, -57);
+    std::get<journal::Setup>(entries_.front().action).spigot = journal::Spigot::shut;
+    on(-20, -15, [](StackEstimate& day) {
+        day.ahead->sumpFullOn = {day.day + std::chrono::days{4}, day.day + std::chrono::days{5}, day.day + std::chrono::days{7}};
+        day.ahead->bedIn14Days = {31, 33, 35};
+        day.ahead->airLowWithin14Days = 0.6;
+    });
+    add(-16, journal::Drain{Amount{1.5, Unit::L}, {}, {}, {}, {}});
+    const auto sump = lines(Code::sumpFull);
+    ASSERT_EQ(sump.size(), 1u);
+    EXPECT_EQ(sump.front().from, in(-20));
+    EXPECT_EQ(sump.front().to, in(-14));
+    EXPECT_EQ(sump.front().doneOn, in(-16));
+    for (const Code code : {Code::heat, Code::overfed}) {
+        const auto told = lines(code);
+        ASSERT_EQ(told.size(), 1u) << advice::codeName(code);
+        EXPECT_EQ(told.front().from, in(-20));
+        EXPECT_EQ(told.front().to, in(-14));
+    }
+}
+
 TEST_F(Diary, ANoteFromTheDueListCountsAsDone)
 {
     on(-20, -15, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });

@@ -1,5 +1,5 @@
 // Each code: raised when it should be, silent when not, withdrawn when settled; and no two that contradict each other.
-#include "core/advice/advice.h"
+#include "tests/support/calm_stack.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -11,49 +11,26 @@ namespace {
 
 using namespace reckoning;
 
-const Day today{std::chrono::year{2031} / 5 / 2};
-Day in(int days) { return today + std::chrono::days{days}; }
+using tests::codes;
+using tests::in;
+using tests::since;
+using tests::today;
 
 TrayEstimate tray(int slot, TrayState state, double ready, double ratio)
 {
-    TrayEstimate made;
-    made.slot = made.tray = made.batch = slot;
+    TrayEstimate made = tests::tray(slot, ratio);
     made.state = state;
     made.readyProbability = ready;
     made.feedToCast = {ratio / 2, ratio, ratio * 2};
-    made.castingsDepthCm = {2.6, 3.0, 3.4};
-    made.unprocessedDryKg = {0.1, 0.2, 0.3};
-    made.depthCm = 6.0;
     return made;
 }
 
-/// Three trays, nothing due: fed yesterday, bottom at work, room on top, spigot open.
+/// Three trays: bottom at work, room on top.
 StackReckoning calm()
 {
-    StackReckoning stack;
-    stack.name = "Mill";
-    stack.asOf = today;
-    stack.now.day = today;
-    stack.now.colonyKg = {0.9, 1.1, 1.4};
-    stack.now.sumpL = {0.1, 0.1, 0.1};
+    StackReckoning stack = tests::calm();
     stack.now.slots = {tray(1, TrayState::working, 0.1, 0.4), tray(2, TrayState::working, 0.0, 0.8), tray(3, TrayState::working, 0.0, 4.0)};
-    stack.forecast.colonyMedianIn60DaysKg = 1.1;
-    stack.forecast.feedLowKg = 0.3;
-    stack.forecast.feedUsualKg = 0.9;
-    stack.forecast.feedHighKg = 1.6;
-    stack.forecast.roomTopTrayFreshKg = 4.0;
-    stack.record.lastFeed = in(-1);
-    stack.record.medianFeedGapDays = 7;
-    stack.record.usualFeed = {900, Unit::g};
-    stack.record.usualFeedKg = 0.9;
     return stack;
-}
-
-std::vector<std::string> codes(const StackReckoning& stack)
-{
-    std::vector<std::string> names;
-    for (const Advice& each : adviceFor(stack)) names.emplace_back(codeName(each.code));
-    return names;
 }
 
 using ::testing::Contains;
@@ -161,6 +138,12 @@ TEST(Advice, HarvestSoonFromEvenChances)
     EXPECT_THAT(codes(stack), ElementsAre("harvest-soon"));
     EXPECT_EQ(adviceFor(stack).front().on, in(9));
     stack.forecast.readyAndTurnWithin14Days = 0.49;
+    EXPECT_THAT(codes(stack), IsEmpty());
+    since(stack, -3, [](StackEstimate& day) { day.ahead->readyAndTurnWithin14Days = 0.49; });
+    EXPECT_THAT(codes(stack), IsEmpty());
+    stack.history[stack.history.size() - 3].ahead->readyAndTurnWithin14Days = 0.5; // raised two days ago
+    EXPECT_THAT(codes(stack), ElementsAre("harvest-soon"));
+    stack.history[stack.history.size() - 2].ahead->readyAndTurnWithin14Days = 0.3; // and withdrawn yesterday
     EXPECT_THAT(codes(stack), IsEmpty());
     stack = readyAndTurn();
     stack.forecast.readyAndTurnWithin14Days = 0.9;
@@ -399,6 +382,7 @@ TEST(Advice, WithoutWormsTheyComeFirstAndNothingIsFed)
     StackReckoning stack = calm();
     stack.record.lastFeed.reset();
     stack.firstBedding = today;
+    stack.history.clear();
     EXPECT_THAT(codes(stack), ElementsAre("feed-due"));
     stack.now.colonyKg = {};
     stack.forecast.feedLowKg = stack.forecast.feedUsualKg = stack.forecast.feedHighKg = 0.0; // as reckoned: see reckoning_strange_test

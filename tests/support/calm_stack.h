@@ -59,6 +59,12 @@ inline StackReckoning calm()
     stack.record.usualFeedKgPerWeek = 0.9;
     stack.record.usualFeed = {900, Unit::g};
     stack.record.usualFeedKg = 0.9;
+    Foresight& ahead = stack.now.ahead.emplace();
+    ahead.bedIn7Days = ahead.bedIn14Days = stack.now.binTempC;
+    ahead.drainedLPerWeek = stack.forecast.drainedExpectedLPerWeek;
+    ahead.roomTopTrayFreshKg = stack.forecast.roomTopTrayFreshKg;
+    ahead.usualCarbonKg = stack.forecast.usualCarbonKg;
+    ahead.usualNitrogenKg = stack.forecast.usualNitrogenKg;
     for (int day = -40; day <= 0; ++day) {
         stack.history.push_back(stack.now);
         stack.history.back().day = in(day);

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/reckoning/outlook.h"
+
+namespace tierloam::reckoning {
+
+/// What of the usual food, kg fresh, still fits under the rim less 1 cm of the tray being fed: median. nullopt where there is no tray or nothing was fed.
+std::optional<double> roomForUsualFood(const model::Ensemble& stack, Weights weights, const UsualCare& care);
+/// Carbon and nitrogen, kg, of what is usually given in a week, cover included.
+struct UsualElements { double carbonKg = 0, nitrogenKg = 0; };
+UsualElements usualElements(const UsualCare& care);
+/// Probability that on this day number or before it the bottom tray is ready and the top one filled.
+double readyAndTurnBy(int day, const model::Ensemble& stack, const Outlook& ahead, Weights weights);
+/// Probability that within 14 days the air of some tray falls below overfedAir.
+double airLowAhead(const Outlook& ahead, Weights weights);
+inline constexpr double overfedAir = 0.7; ///< multiplier; ours
+
+/// The two weeks (three while the spigot is shut) after `course.today` under usual care, by the first 128 of the members with their weights: members are drawn alike, so that the
+/// first stand for all. nullopt of a stack without trays.
+std::optional<Foresight> foresee(const Population& members, const Course& course, Crew& crew);
+
+}
