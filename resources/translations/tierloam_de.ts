@@ -11976,6 +11976,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Tage später gesammelt</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Wird verglichen…</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::DateBar</name>

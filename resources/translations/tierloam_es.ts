@@ -11977,6 +11977,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>reunidas %n días más tarde</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Comparando…</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::DateBar</name>

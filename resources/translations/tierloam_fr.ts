@@ -11976,6 +11976,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>regroupées %n jours plus tard</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Comparaison…</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::DateBar</name>

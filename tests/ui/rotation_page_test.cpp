@@ -213,9 +213,9 @@ TEST_F(RotationPageTest, AnotherQuestionTakesTheAnswerAway)
     // Nor does one that comes late.
     card->chooseKind(ChangeCard::Kind::away);
     go->click();
-    EXPECT_FALSE(go->isEnabled());
+    EXPECT_TRUE(go->isEnabled()) << "a button that is switched off hands the focus on, to what is due today";
+    EXPECT_EQ(text("changeSentence"), QStringLiteral("Comparing…"));
     card->chooseKind(ChangeCard::Kind::warmer);
-    EXPECT_TRUE(go->isEnabled());
     ASSERT_TRUE(ask());
     EXPECT_TRUE(card->shown().sentence.contains(QStringLiteral("bottom tray"))) << card->shown().sentence.toStdString();
     EXPECT_FALSE(card->shown().sentence.contains(QStringLiteral("Before you leave")));

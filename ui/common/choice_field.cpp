@@ -12,6 +12,7 @@ ChoiceField::ChoiceField(QWidget* parent) : Field{parent}
 {
     list_ = new FieldCombo{this};
     list_->setObjectName(QStringLiteral("choice"));
+    list_->setMaxVisibleItems(16); // all ways of a question are in sight at once
     addEditor(list_, 1);
     connect(list_, &QComboBox::activated, this, &ChoiceField::noteEdited);
 }

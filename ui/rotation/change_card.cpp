@@ -255,8 +255,7 @@ void ChangeCard::tryIt()
     const auto journal = household_.journal();
     const auto without = static_cast<journal::EntryId>(entry_->value().toLongLong());
     const Day on = on_->moment().value ? on_->moment().value->day : today;
-    go_->setEnabled(false);
-    sentence_->setText(tr("Comparing…"));
+    sentence_->setText(tr("Comparing…")); // the button stays as it is: the focus would go from it to what is to be done today
     const int question = ++question_;
     background_.ask(QStringLiteral("change"), [this, question, reckoning, journal, name, kind, plan, from, to, weeks, today, without, on](std::stop_token stop) -> Background::Use {
         const reckoning::StackReckoning& stack = *reckoning->stack(name);
@@ -322,7 +321,6 @@ void ChangeCard::tryIt()
         if (made) made->stack = name;
         return [this, question, made = made.value_or(TriedChange{tr("The estimates hold no members to ask; wait until they are made anew."), {}, {}, {}})] {
             if (question != question_) return;
-            go_->setEnabled(true);
             show(made);
         };
     });
@@ -350,7 +348,7 @@ void ChangeCard::show(const TriedChange& change)
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(14);
     grid->setVerticalSpacing(2);
-    grid->setColumnStretch(2, 1);
+    for (const int column : {1, 2, 3}) grid->setColumnStretch(column, 1); // the last is empty: what belongs together stays side by side
     if (!change.rows.empty()) {
         grid->addWidget(ui::makeLabel(tr("as usual"), ui::TextRole::smallMuted, table_), 0, 1);
         grid->addWidget(ui::makeLabel(tr("with the change"), ui::TextRole::smallMuted, table_), 0, 2);

@@ -81,13 +81,13 @@ void WishCard::askWhatRaises()
     const auto litres = litres_->volume();
     const auto by = by_->moment().value;
     if (!plan_ || !basis_ || !litres || !by) return;
-    ask_->setEnabled(false);
+    raised_->setText(tr("Comparing…"));
+    raised_->show();
     const planning::GardenWish wish{litres->base(), by->day, monthly_->isChecked()};
     background_.ask(QStringLiteral("wish"), [this, basis = basis_, plan = plan_, wish](std::stop_token stop) -> Background::Use {
         const auto raised = planning::raiseWish(*basis, *plan, wish, stop);
         if (!raised) return {};
         return [this, raised = *raised] {
-            ask_->setEnabled(true);
             const auto lever = [](const QString& what, const planning::WishAnswer& then) {
                 return tr("%1: %2 (%3)", "what is changed, chance, litres").arg(what, ui::percentText(then.chance), ui::volumeBand(then.litres));
             };
