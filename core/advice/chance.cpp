@@ -44,6 +44,12 @@ bool stands(const reckoning::StackReckoning& stack, const ChanceOn& chance, Thre
     return raised;
 }
 
+std::optional<double> nearness(const std::optional<Day>& on, Day today, int raise, int withdraw)
+{
+    if (!on) return std::nullopt;
+    return std::clamp(static_cast<double>(withdraw - daysBetween(today, *on)) / (withdraw - raise), 0.0, 1.0);
+}
+
 const reckoning::TrayEstimate* trayOfBatch(const reckoning::StackEstimate& on, int batch)
 {
     const auto found = std::find_if(on.slots.begin(), on.slots.end(), [batch](const reckoning::TrayEstimate& tray) { return tray.batch == batch; });

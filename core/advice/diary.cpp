@@ -15,7 +15,6 @@ constexpr int longestReplay = 60;    ///< days that a rule looks back
 bool isOfTheDay(const Advice& advice)
 {
     switch (advice.code) {
-    case Code::harvestSoon:
     case Code::feedDue:
     case Code::overfed:
     case Code::hungry:
@@ -44,7 +43,6 @@ bool does(const Advice& advice, const journal::Entry& entry)
     using namespace journal;
     if (std::holds_alternative<Note>(entry.action)) return entry.note.find(advice.text) != std::string::npos; // noted from the due list, of what leaves no figure
     switch (advice.code) {
-    case Code::harvestSoon: return isOneOf<Rotate>(entry.action);
     case Code::feedDue:
     case Code::hungry: return isOneOf<Feed>(entry.action);
     case Code::overfed: return isOneOf<Cover, Check>(entry.action);

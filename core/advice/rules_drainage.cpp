@@ -2,8 +2,6 @@
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 
-#include <algorithm>
-
 namespace tierloam::advice {
 
 using reckoning::StackReckoning;
@@ -27,12 +25,9 @@ QString emptying(const StackReckoning& stack, const char* drain, const char* flu
 /// Whether it is likely to be full within a week, raised on one of the evenings before and not since withdrawn, or today.
 bool isForeseen(const StackReckoning& stack)
 {
-    const auto nearness = [](const std::optional<Day>& full, Day today) -> std::optional<double> {
-        if (!full) return std::nullopt;
-        return std::clamp(static_cast<double>(keptFullWithinDays - daysBetween(today, *full)) / (keptFullWithinDays - fullWithinDays), 0.0, 1.0);
-    };
-    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? nearness(day.ahead->sumpFullOn.p50, day.day) : std::nullopt; };
-    return stands(stack, before, {1.0, 0.0}, nearness(stack.forecast.sumpFullOn.p50, stack.asOf).value_or(0.0));
+    const auto near = [](const std::optional<Day>& on, Day then) { return nearness(on, then, fullWithinDays, keptFullWithinDays); };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->sumpFullOn.p50, day.day) : std::nullopt; };
+    return stands(stack, before, {1.0, 0.0}, near(stack.forecast.sumpFullOn.p50, stack.asOf).value_or(0.0));
 }
 
 enum class Side { within, below, above };

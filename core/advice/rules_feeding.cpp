@@ -14,6 +14,7 @@ namespace {
 
 constexpr double leastWorthGiving = 0.05; ///< kg fresh; below it the tray is left alone
 constexpr int fullWithinDays = 7;
+constexpr int keptFullWithinDays = 10;    ///< once raised, it stays until the day is further off than this
 constexpr double roomAgain = 1.25;        ///< of the usual week's food
 constexpr double rimCm = 1.0;             ///< kept free under the rim
 
@@ -69,7 +70,9 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
     const double room = *stack.forecast.roomTopTrayFreshKg;
     const bool fullNow = noRoomForAWeek(stack, top, room);
     const auto& on = stack.forecast.topTrayFullOn.p50;
-    const bool soon = on && *on <= stack.asOf + std::chrono::days{fullWithinDays};
+    const auto near = [](const std::optional<Day>& full, Day then) { return nearness(full, then, fullWithinDays, keptFullWithinDays); };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->topTrayFullOn.p50, day.day) : std::nullopt; };
+    const bool soon = stands(stack, before, {1.0, 0.0}, near(on, stack.asOf).value_or(0.0));
     if (!fullNow && !soon) return;
     const bool spare = stack.record.spareTrays > 0;
     const QString soonText = isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))

@@ -198,6 +198,12 @@ TEST(Advice, TrayFullNowOrWithinAWeek)
     stack.forecast.roomTopTrayFreshKg = 2.0;
     stack.forecast.topTrayFullOn.p50 = in(7);
     EXPECT_THAT(codes(stack), ElementsAre("tray-full"));
+    since(stack, -2, [](StackEstimate& day) { day.ahead->topTrayFullOn.p50 = day.day + std::chrono::days{7}; });
+    stack.forecast.topTrayFullOn.p50 = in(9);
+    EXPECT_THAT(codes(stack), ElementsAre("tray-full")) << "it was told before, and one feeding less does not take it back";
+    stack.forecast.topTrayFullOn.p50 = in(10);
+    EXPECT_THAT(codes(stack), IsEmpty());
+    stack.history = calm().history;
     stack.forecast.topTrayFullOn.p50 = in(8);
     EXPECT_THAT(codes(stack), IsEmpty());
 }
