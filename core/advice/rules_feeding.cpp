@@ -64,15 +64,27 @@ bool noRoomForAWeek(const StackReckoning& stack, const TrayEstimate& top, double
     return stands(stack, chance, {1.0, 0.5}, chanceOf(room));
 }
 
+/// Foreseen within a week on two evenings running: a week's food is laid in at once, so that the day jumps by weeks from one evening to the next.
+/// Taken back when two evenings have it ten days off.
+bool fillsUp(const StackReckoning& stack)
+{
+    const auto near = [](const std::optional<Day>& full, Day then) { return nearness(full, then, fullWithinDays, keptFullWithinDays).value_or(0.0); };
+    const auto onEvening = [&](Day evening) {
+        const reckoning::StackEstimate* day = stack.on(evening);
+        return day != nullptr && day->day == evening && day->ahead ? near(day->ahead->topTrayFullOn.p50, evening) : 0.0;
+    };
+    const auto yesterday = [&](Day evening) { return onEvening(evening - std::chrono::days{1}); };
+    const auto before = [&](const reckoning::StackEstimate& day) { return std::optional{(onEvening(day.day) + yesterday(day.day)) / 2.0}; };
+    return stands(stack, before, {1.0, 0.0}, (near(stack.forecast.topTrayFullOn.p50, stack.asOf) + yesterday(stack.asOf)) / 2.0);
+}
+
 void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
     if (!stack.forecast.roomTopTrayFreshKg) return;
     const double room = *stack.forecast.roomTopTrayFreshKg;
     const bool fullNow = noRoomForAWeek(stack, top, room);
     const auto& on = stack.forecast.topTrayFullOn.p50;
-    const auto near = [](const std::optional<Day>& full, Day then) { return nearness(full, then, fullWithinDays, keptFullWithinDays); };
-    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->topTrayFullOn.p50, day.day) : std::nullopt; };
-    const bool soon = stands(stack, before, {1.0, 0.0}, near(on, stack.asOf).value_or(0.0));
+    const bool soon = fillsUp(stack);
     if (!fullNow && !soon) return;
     const bool spare = stack.record.spareTrays > 0;
     const QString soonText = isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))

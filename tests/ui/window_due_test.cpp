@@ -63,6 +63,7 @@ TEST_F(Due, LinesStandInTheOrderOfStacksThenByWhatPresses)
         each.record.lastFeed = tests::sampleToday() - std::chrono::days{5}; // due in two days
         each.forecast.roomTopTrayFreshKg = 3.0;
         each.forecast.topTrayFullOn.p50 = tests::sampleToday() + std::chrono::days{1};
+        each.history[each.history.size() - 2].ahead.emplace().topTrayFullOn.p50 = tests::sampleToday(); // of the evening before
         each.now.binTempC = {31, 32, 34};
     }
     estimates_ = changed;
