@@ -3,7 +3,7 @@
 
     dbus-run-session -- xvfb-run -a python3 notified.py --program PATH
 
-A household whose stack was last fed more than two weeks ago is opened in a real window with the wish to be told: the call comes with its title and what is due. When none is told, and that none comes again, `ui_window_tests` looks at.
+A household whose stack was last fed more than two weeks ago is opened in a real window with the wish to be told: the call comes with its title and what is due. When none is told, and that none comes again, `ui_window_tests` looks at. With `--planted` no window is opened: calls that are wrong in one way each must be found.
 """
 import argparse
 import datetime
@@ -67,10 +67,42 @@ def run(program, file, env, desktop, seconds):
         window.wait(PATIENCE)
 
 
+def fault(shown):
+    """What is wrong with the calls that came; nothing if it is one that tells what is due."""
+    if len(shown) != 1:
+        return f"told {len(shown)} times"
+    name, replaces, _icon, title, text, actions, _hints, shown_for = shown[0]
+    if name.lower() != "tierloam" or replaces != 0 or actions:
+        return f"told by another name, in place of another call, or with actions: {shown[0]}"
+    if not title or "Porch: " not in text or shown_for <= 0:
+        return f"does not say what is due, or not for a while: {shown[0]}"
+    return None
+
+
+def planted():
+    """Every wrong call is found, and the right one is not."""
+    right = ["Tierloam", 0, "", "2 things are due", "Porch: feed 300 g", [], {}, 10000]
+    if fault([right]):
+        sys.exit(f"the right call was refused: {fault([right])}")
+    wrong = {"none": [], "two": [right, right]}
+    for name, place, value in (("another program", 0, "other"), ("in place of another", 1, 7), ("no title", 3, ""), ("no stack", 4, "feed 300 g"), ("with actions", 5, ["open", "Open"]), ("for no time", 7, 0)):
+        call = list(right)
+        call[place] = value
+        wrong[name] = [call]
+    for name, shown in wrong.items():
+        if not fault(shown):
+            sys.exit(f"not found: {name}")
+    print(f"found: {', '.join(wrong)}")
+
+
 def main():
     asked = argparse.ArgumentParser()
-    asked.add_argument("--program", required=True)
-    program = asked.parse_args().program
+    asked.add_argument("--program")
+    asked.add_argument("--planted", action="store_true")
+    given = asked.parse_args()
+    if given.planted:
+        return planted()
+    program = given.program
     with tempfile.TemporaryDirectory() as made:
         folder = pathlib.Path(made)
         env = {**os.environ, "QT_QPA_PLATFORM": "xcb", "LC_ALL": "C.UTF-8"}
@@ -84,12 +116,9 @@ def main():
         settings.write_text("[due]\nonDesktop=true\n", encoding="utf-8")
         if not run(program, file, env, desktop, PATIENCE):
             sys.exit("the window was gone")
-        if len(desktop.shown) != 1:
-            sys.exit(f"told {len(desktop.shown)} times")
-        name, replaces, icon, title, text, actions, _hints, shown_for = desktop.shown[0]
-        if (name.lower(), replaces, actions) != ("tierloam", 0, []) or not title or "Porch: " not in text or shown_for <= 0:
-            sys.exit(f"told in another way: {desktop.shown[0]}")
-        print(f"told once: {title} | {text}")
+        if wrong := fault(desktop.shown):
+            sys.exit(wrong)
+        print(f"told once: {desktop.shown[0][3]} | {desktop.shown[0][4]}")
 
 
 if __name__ == "__main__":

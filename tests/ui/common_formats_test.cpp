@@ -67,6 +67,13 @@ private:
 
 }
 
+TEST_F(Formats, ASentenceEndsWithOneStop)
+{
+    EXPECT_EQ(oneStop(QStringLiteral("Reif etwa nach 20. Dez.. Mehr.")), QStringLiteral("Reif etwa nach 20. Dez. Mehr."));
+    EXPECT_EQ(oneStop(QStringLiteral("am 3. Okt..")), QStringLiteral("am 3. Okt."));
+    EXPECT_EQ(oneStop(QStringLiteral("wait... 0.5")), QStringLiteral("wait... 0.5"));
+}
+
 TEST_F(Formats, MassIsRoundedToWhatAnEstimateIsWorth)
 {
     use("en_GB");

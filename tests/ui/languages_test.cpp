@@ -153,6 +153,30 @@ TEST_F(WindowLanguages, AxesFollowLanguageAndUnitsWhileTheWindowStands)
     EXPECT_EQ(labels(Measure::colony, Qt::Horizontal), english);
 }
 
+// The counter-check of the one above: a window that is not told the language keeps its marks and months, and the comparison sees that.
+TEST_F(WindowLanguages, AxesOfAWindowThatIsNotToldTheLanguageAreFound)
+{
+    window_ = std::make_unique<MainWindow>(MainWindow::Needs{std::make_shared<household::FixedClock>(tests::sampleToday(), 18 * 60 + 42), *theme_, answers_, *settings_, {}, QStringLiteral("1.2.3"), true, [](const QString&) {}});
+    QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
+    openSample();
+    const auto labels = [&](trends::Measure measure, Qt::Orientation orientation) {
+        desk().showPage(Desk::Page::trends);
+        desk().trends()->refreshNow();
+        settled();
+        return axisLabels(desk().trends(), measure, orientation).join(u'|');
+    };
+    const QString points = labels(trends::Measure::feedToCast, Qt::Vertical), english = labels(trends::Measure::colony, Qt::Horizontal);
+    window_->action(ui::ActionId::languageGerman)->trigger();
+    settled();
+    EXPECT_EQ(labels(trends::Measure::feedToCast, Qt::Vertical), points);
+    EXPECT_NE(points, QString{points}.replace(u'.', u',')) << "there is a mark to be turned";
+    EXPECT_EQ(labels(trends::Measure::colony, Qt::Horizontal), english);
+    ui::setMeasures(ui::Measures::us); // and one that was not told the units: its axes stand as they were
+    EXPECT_EQ(axisLabels(desk().trends(), trends::Measure::feedToCast, Qt::Vertical).join(u'|'), points);
+    const QString celsius = axisLabels(desk().trends(), trends::Measure::temperature, Qt::Vertical).join(u'|');
+    EXPECT_LT(celsius.split(u'|').constLast().toDouble(), 70.0) << celsius.toStdString();
+}
+
 /// A unit of the metric system behind a number, in a bracket, or alone.
 const QRegularExpression& metricUnit()
 {
@@ -353,6 +377,18 @@ TEST_F(WindowLanguages, QtSpeaksEachLanguageToo)
     }
 }
 
+/// What in it still runs from left to right, or is cut.
+std::set<QString> wrongWay(QWidget* root, const QString& where)
+{
+    std::set<QString> wrong;
+    for (const QWidget* each : root->findChildren<QWidget*>()) {
+        if (each->isVisibleTo(root) && each->layoutDirection() != Qt::RightToLeft && !each->testAttribute(Qt::WA_SetLayoutDirection))
+            wrong.insert(where % QStringLiteral(": ") % nameOf(each));
+    }
+    for (const QString& each : clippedIn(root)) wrong.insert(where % QStringLiteral(": ") % each);
+    return wrong;
+}
+
 TEST_F(WindowLanguages, FromRightToLeftEverythingIsMirroredAndNumbersStayWhole)
 {
     QGuiApplication::setLayoutDirection(Qt::RightToLeft);
@@ -360,17 +396,30 @@ TEST_F(WindowLanguages, FromRightToLeftEverythingIsMirroredAndNumbersStayWhole)
     openSample();
     std::set<QString> wrong;
     walkAll(*window_, [&](const QString& where, QWidget* root) {
-        for (const QWidget* each : root->findChildren<QWidget*>()) {
-            if (each->isVisibleTo(root) && each->layoutDirection() != Qt::RightToLeft && !each->testAttribute(Qt::WA_SetLayoutDirection))
-                wrong.insert(where % QStringLiteral(": ") % nameOf(each));
-        }
-        for (const QString& each : clippedIn(root)) wrong.insert(where % QStringLiteral(": ") % each);
+        wrong.merge(wrongWay(root, where));
         tests::keepPicture(root->grab().toImage(), QStringLiteral("rtl-") % where);
     });
     tell(wrong);
     const auto* rail = window_->findChild<QWidget*>(QStringLiteral("rail"));
     ASSERT_NE(rail, nullptr);
     EXPECT_GT(rail->mapTo(window_.get(), QPoint{0, 0}).x(), window_->width() / 2) << "the rail stands at the leading edge";
+    // What must be found: one button that goes the other way, and one that has no room for its words.
+    desk().showPage(Desk::Page::shelf);
+    settled();
+    ASSERT_TRUE(wrongWay(desk().shelf(), {}).empty());
+    auto* feed = button("feedButton", desk().shelf());
+    ASSERT_NE(feed, nullptr);
+    feed->setLayoutDirection(Qt::LeftToRight);
+    feed->setAttribute(Qt::WA_SetLayoutDirection, false);
+    EXPECT_EQ(wrongWay(desk().shelf(), {}).size(), 1u);
+    feed->unsetLayoutDirection();
+    ASSERT_TRUE(wrongWay(desk().shelf(), {}).empty());
+    feed->setFixedWidth(20);
+    settled();
+    EXPECT_FALSE(wrongWay(desk().shelf(), {}).empty());
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    settled();
+    EXPECT_LT(rail->mapTo(window_.get(), QPoint{0, 0}).x(), window_->width() / 2);
 }
 
 /// Where the ink of a rectangle lies, as shares of its width: from the first column that holds any to the last, and how many hold some.
@@ -395,11 +444,30 @@ Spread spreadOf(const QImage& picture, const QRect& box)
     return spread;
 }
 
+/// Share of the columns of two boxes of one size that agree in holding ink or none: of the same words in the same letters nearly all do.
+double likeness(const QImage& one, QPoint at, const QImage& other, QPoint there, QSize size)
+{
+    const auto inked = [](const QImage& picture, QPoint corner, int column, int height) {
+        const QColor ground = picture.pixelColor(1, picture.height() / 2);
+        for (int y = 0; y < height; ++y)
+            if (test::contrast(picture.pixelColor(std::clamp(corner.x() + column, 0, picture.width() - 1), corner.y() + y), ground) >= 2.0) return true;
+        return false;
+    };
+    double best = 0;
+    for (const int shift : {-2, -1, 0, 1, 2}) {
+        int same = 0;
+        for (int column = 0; column < size.width(); ++column) same += inked(one, at, column, size.height()) == inked(other, there, column + shift, size.height());
+        best = std::max(best, static_cast<double>(same) / size.width());
+    }
+    return best;
+}
+
 // Drawn things: what is said stands at the leading edge, time runs to the right as on every chart, and so do its keys.
 TEST_F(WindowLanguages, FromRightToLeftDrawingsAreMirroredAndTimeStillRunsToTheRight)
 {
     estimates_ = nullptr; // as the model makes them: lanes need its members
     double axisColumns = 0, lanesColumns = 0;
+    QImage plain;
     for (const Qt::LayoutDirection direction : {Qt::LeftToRight, Qt::RightToLeft}) {
         const bool mirrored = direction == Qt::RightToLeft;
         QGuiApplication::setLayoutDirection(direction);
@@ -419,6 +487,14 @@ TEST_F(WindowLanguages, FromRightToLeftDrawingsAreMirroredAndTimeStillRunsToTheR
         EXPECT_GE(head.last, 0.95) << mirrored;
         const int title = static_cast<int>(drawing::textWidth(type.small, desk().shelf()->board()->columns().front()->canvas()->stack().processing.title));
         EXPECT_GE(spreadOf(strip, {mirrored ? strips->width() - title - 2 : 0, 0, title + 2, line}).columns, 0.5) << "the title stands at the leading edge, " << mirrored;
+        if (!mirrored) plain = strip;
+        const QSize words{title, line};
+        const QPoint leading{mirrored ? strip.width() - 1 - title : 1, 0};
+        EXPECT_GE(likeness(plain, {1, 0}, strip, leading, words), 0.9) << mirrored;
+        if (mirrored) { // what must be found: a picture that was not turned, and one whose letters were turned with it
+            EXPECT_LT(likeness(plain, {1, 0}, plain, leading, words), 0.85);
+            EXPECT_LT(likeness(plain, {1, 0}, plain.mirrored(true, false), leading, words), 0.85);
+        }
         // Names of months stand apart as they do from left to right, not over each other.
         const Spread months = spreadOf(strip, {0, strips->height() - line + 1, strips->width(), line - 1});
         if (!mirrored) axisColumns = months.columns;

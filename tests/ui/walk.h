@@ -95,6 +95,7 @@ inline void walkAll(MainWindow& window, const std::function<void(const QString&,
                                                         {Desk::Page::rotation, "rotation"}, {Desk::Page::materials, "materials"}, {Desk::Page::handbook, "handbook"}};
     for (const auto& [page, name] : pages) {
         desk.showPage(page);
+        if (page == Desk::Page::trends) desk.trends()->refreshNow(); // else the charts below follow one by one
         settle();
         look(QString::fromLatin1(name), &window);
     }

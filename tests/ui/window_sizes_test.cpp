@@ -70,4 +70,24 @@ TEST_F(WindowSizes, PlantedWidthIsFound)
     EXPECT_FALSE(tests::cutContents(*window_).isEmpty());
 }
 
+// The windows beside it, in the longest words and largest letters.
+TEST_F(WindowSizes, WindowsBesideItCutNothing)
+{
+    for (const int scale : {100, 200}) {
+        ASSERT_NO_FATAL_FAILURE(openDemo({"de", scale, {1000, 640}}));
+        for (const auto& [keys, name] : {std::pair{"Ctrl+K", "shortcutsView"}, std::pair{"Shift+F1", "aboutView"}, std::pair{"Ctrl+P", "sheetView"}, std::pair{"Ctrl+Shift+P", "labelsView"}}) {
+            press(keys);
+            auto* view = window_->findChild<QWidget*>(QString::fromLatin1(name));
+            ASSERT_NE(view, nullptr) << name;
+            settled();
+            tests::keepPicture(view->grab().toImage(), QStringLiteral("beside-%1-%2").arg(QString::fromLatin1(name)).arg(scale));
+            const QStringList found = tests::cutWords(*view) + tests::cutContents(*view);
+            EXPECT_TRUE(found.isEmpty()) << name << ' ' << scale << ": " << found.join(u'\n').toStdString();
+            view->close();
+            settled();
+            QApplication::setActiveWindow(window_.get());
+        }
+    }
+}
+
 }

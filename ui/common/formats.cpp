@@ -38,6 +38,12 @@ QString unbroken(QString text)
     return text.replace(QStringLiteral("\u00a0: 1"), QStringLiteral("\u00a0:\u00a01"));
 }
 
+QString oneStop(QString text)
+{
+    static const QRegularExpression twice{QStringLiteral("(?<![.])[.][.](?![.])")};
+    return text.replace(twice, QStringLiteral("."));
+}
+
 QString ratioText(double feedToCast)
 {
     if (feedToCast >= 998.5) return Formats::tr("no castings yet");

@@ -8,6 +8,8 @@ namespace tierloam::ui {
 
 /// A text of core with its percentages, ratios and values held to their units, so that no line begins with a lone "%" or "L".
 QString unbroken(QString text);
+/// One stop where a sentence ends with an abbreviation, as days do in some languages ("nach 20. Dez.").
+QString oneStop(QString text);
 /// A unit of two parts in one piece: a line may end after a stroke, so one that joins what follows stands behind it ("L/wk").
 QString joined(QString text);
 /// As in core/wording, each unit in one piece.

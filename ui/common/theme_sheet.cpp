@@ -11,6 +11,7 @@ namespace {
 // Lengths written as 12px grow with the font scale; colours are @names of the palette.
 constexpr const char* sheet = R"(
 QMainWindow, QDialog, QWidget[page="true"] { background: @ground; color: @ink; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QToolTip { background: @panel; color: @ink; border: 1hair solid @line; padding: 4px 6px; }
 QLabel { background: transparent; color: @ink; }
 QLabel[role="strong"] { font-weight: bold; }

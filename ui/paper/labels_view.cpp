@@ -1,9 +1,9 @@
 #include "ui/paper/labels_view.h"
 
+#include "ui/common/field_edit.h"
 #include "ui/common/panels.h"
 #include "ui/paper/look.h"
 
-#include <QComboBox>
 #include <QFormLayout>
 #include <QListWidget>
 #include <QPainter>
@@ -14,7 +14,7 @@ namespace tierloam::paper {
 
 LabelsView::LabelsView(const household::Household& household, const QString& version, ui::Dialogs& dialogs, const QString& folder, QWidget* parent)
     : PaperView{tr("Labels for trays"), dialogs, folder, parent}, labels_{labelsOf(household.journal()->replay, household.today(), household.stackOrder())}, program_{QStringLiteral("Tierloam ") % version},
-      trays_{new QListWidget{this}}, sheets_{new QComboBox{this}}, first_{new QSpinBox{this}}
+      trays_{new QListWidget{this}}, sheets_{new ui::FieldCombo{this}}, first_{new QSpinBox{this}}
 {
     setObjectName(QStringLiteral("labelsView"));
     for (const Label& label : labels_) {
@@ -33,6 +33,7 @@ LabelsView::LabelsView(const household::Household& household, const QString& ver
     sheets_->setObjectName(QStringLiteral("labelSheet"));
     ui::setAccess(sheets_, tr("Sheet"));
     first_->setObjectName(QStringLiteral("firstPlace"));
+    first_->setButtonSymbols(QAbstractSpinBox::NoButtons); // typed, or by the arrow keys; its arrows do not grow with the letters
     first_->setRange(1, sheet().places());
     ui::setAccess(first_, tr("First free place on the sheet"), tr("Counted in the direction of reading; those before it stay empty"));
     for (QWidget* field : {static_cast<QWidget*>(sheets_), static_cast<QWidget*>(first_)}) ui::keepWheelOut(field);

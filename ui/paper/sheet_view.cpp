@@ -1,10 +1,10 @@
 #include "ui/paper/sheet_view.h"
 
+#include "ui/common/field_edit.h"
 #include "ui/common/panels.h"
 #include "ui/paper/look.h"
 #include "ui/paper/page_flow.h"
 
-#include <QComboBox>
 #include <QFormLayout>
 #include <QPainter>
 #include <QPrinter>
@@ -13,7 +13,7 @@
 namespace tierloam::paper {
 
 SheetView::SheetView(const household::Household& household, const QString& stack, const QString& version, ui::Dialogs& dialogs, const QString& folder, QWidget* parent)
-    : PaperView{tr("Sheet of a stack"), dialogs, folder, parent}, logged_{household.logged()}, stacks_{new QComboBox{this}}
+    : PaperView{tr("Sheet of a stack"), dialogs, folder, parent}, logged_{household.logged()}, stacks_{new ui::FieldCombo{this}}
 {
     setObjectName(QStringLiteral("sheetView"));
     inputs_ = {household.name(), {}, household.today(), household.journal(), household.reckoning(), nullptr, version};

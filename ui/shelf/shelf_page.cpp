@@ -298,7 +298,9 @@ int ShelfPage::aroundHeight() const
 /// fifth of the page stays the shelf's.
 void ShelfPage::giveRoom(const QWidget* content)
 {
-    host_->setRoom(roomFor(content), height() * 4 / 5 - 60);
+    const bool first = qobject_cast<const forms::NewStack*>(content) && board_->columns().empty();
+    scroll_->setHidden(first); // the form for the first stack stands where that stack will
+    host_->setRoom(roomFor(content), first ? roomFor(content) : height() * 4 / 5 - 60);
 }
 
 /// A panel leaves the shelf in view; a form may take more; the guided first stack nearly all.
@@ -306,8 +308,12 @@ int ShelfPage::roomFor(const QWidget* content) const
 {
     const int others = aroundHeight();
     const bool guided = qobject_cast<const forms::NewStack*>(content);
+    if (guided && board_->columns().empty()) return height() - theme_.px(40);
     const int shelf = guided ? theme_.px(16) : height() * (qobject_cast<const PartPanel*>(content) ? 30 : 22) / 100;
-    return std::max(height() / 4, std::min(height() - others - shelf, guided ? height() : height() * 11 / 20));
+    const int most = guided ? height() : height() * 11 / 20;
+    const int left = height() - others - shelf;
+    // With large letters in a small window little would be left: then title and days give way (see the constructor).
+    return std::max(height() / 4, std::min(left < theme_.px(230) ? height() - shelf - theme_.px(20) : left, most));
 }
 
 /// The part whose panel is open stays seen when the panel takes room from the shelf.
@@ -428,6 +434,7 @@ bool ShelfPage::closePanel(bool force)
     if (!force && formBegun()) return false;
     const bool hadFocus = host_->content()->isAncestorOf(focusWidget());
     host_->clear();
+    scroll_->show();
     head_->show();
     dates_->show();
     board_->markSelected({}, std::nullopt);

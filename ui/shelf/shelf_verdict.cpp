@@ -23,7 +23,7 @@ using ui::Tone;
 
 QString wormsBelow() { return ShelfVerdict::tr("Worms in the bottom tray are normal: they go down in the light."); }
 
-Verdict said(Sign sign, Tone tone, const QString& state, const QString& reason, const QString& normal = {}) { return {sign, tone, state, reason, normal}; }
+Verdict said(Sign sign, Tone tone, const QString& state, const QString& reason, const QString& normal = {}) { return {sign, tone, state, ui::oneStop(reason), normal}; }
 
 /// As a sentence: begun with a capital, ended with a stop, ratios and percentages unbroken over two lines.
 QString sentence(const std::string& text)

@@ -22,7 +22,7 @@ namespace tierloam::trends {
 
 MeasureSection::MeasureSection(Measure measure, const ui::Theme& theme, QWidget* parent)
     : Card{parent}, measure_{measure}, theme_{theme}, note_{ui::makeLabel(measureNote(measure, 7), ui::TextRole::smallMuted)}, nothing_{ui::makeLabel({}, ui::TextRole::muted, this, true)}, key_{new QWidget{this}},
-      charts_{new QWidget{this}}, grid_{new QGridLayout{charts_}}, model_{new TrendTable{this}}, table_{new QTableView{this}}
+      charts_{new QWidget{this}}, grid_{new QGridLayout{charts_}}
 {
     auto* head = new QHBoxLayout;
     head->setSpacing(10);
@@ -37,7 +37,13 @@ MeasureSection::MeasureSection(Measure measure, const ui::Theme& theme, QWidget*
     grid_->setHorizontalSpacing(18);
     grid_->setVerticalSpacing(10);
     column()->addWidget(charts_);
+}
 
+void MeasureSection::makeTable()
+{
+    if (table_) return;
+    model_ = new TrendTable{this};
+    table_ = new QTableView{this};
     table_->setModel(model_);
     table_->setAlternatingRowColors(true);
     table_->setShowGrid(false);
@@ -49,7 +55,7 @@ MeasureSection::MeasureSection(Measure measure, const ui::Theme& theme, QWidget*
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);
     table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    ui::setAccess(table_, tr("%1 as table").arg(measureName(measure)));
+    ui::setAccess(table_, tr("%1 as table").arg(measureName(measure_)));
     table_->hide();
     column()->addWidget(table_);
 }
@@ -98,7 +104,8 @@ void MeasureSection::setContents(Contents contents, const Period& view)
     const auto& series = contents_.series;
     nothing_->setVisible(series.empty());
     nothing_->setText(contents_.anyStack && series.empty() ? tr("No stack is chosen. Choose one above, and its chart stands here.") : sentenceOf(measure_, {}, contents_.period, contents_.reckoned || !contents_.anyStack));
-    table_->setVisible(contents_.table && !series.empty());
+    if (contents_.table) makeTable();
+    if (table_) table_->setVisible(contents_.table && !series.empty());
     charts_->setVisible(!contents_.table && !series.empty());
     fillKey();
     const std::size_t wanted = contents_.table ? 0 : contents_.together && !series.empty() ? 1 : series.size();

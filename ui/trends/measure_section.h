@@ -73,6 +73,7 @@ private:
         QLabel* sentence = nullptr;
     };
     Cell makeCell();
+    void makeTable();
     void showView();
     std::vector<Series> seenSeries() const;
     void fillKey();
@@ -93,8 +94,8 @@ private:
     QGridLayout* grid_;
     std::vector<Cell> cells_;
     std::vector<ReadoutLine*> keyReadouts_; ///< of the stacks together
-    TrendTable* model_;
-    QTableView* table_;
+    TrendTable* model_ = nullptr;    ///< both made when the table is first asked for
+    QTableView* table_ = nullptr;
     int columns_ = 0;
     int chartHeight_ = 0;
 };

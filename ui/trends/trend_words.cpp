@@ -243,7 +243,7 @@ QString sentenceOf(Measure measure, const Series& series, const Period& period, 
         parts << TrendWords::tr("A logger read %1 at the lowest, %2 at the highest.").arg(readText(measure, low->low), readText(measure, high->high));
     }
     parts.removeAll(QString{});
-    return parts.join(u' ');
+    return ui::oneStop(parts.join(u' '));
 }
 
 QString readoutOf(Measure measure, const Series& series, Day day, Day today)

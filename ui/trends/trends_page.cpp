@@ -53,7 +53,7 @@ std::string plain(const QString& text)
 }
 
 TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, ui::Settings& settings, QWidget* parent)
-    : QWidget{parent}, household_{household}, theme_{theme}, settings_{settings}, frame_{new QTimer{this}}, telling_{new QTimer{this}}, scrolling_{new QTimer{this}},
+    : QWidget{parent}, household_{household}, theme_{theme}, settings_{settings}, frame_{new QTimer{this}}, telling_{new QTimer{this}}, scrolling_{new QTimer{this}}, filling_{new QTimer{this}},
       head_{new ui::PageHead{this}}, controls_{new QWidget{this}}, chips_{new QWidget{this}}, scroll_{new QScrollArea{this}}
 {
     setObjectName(QStringLiteral("trendsPage"));
@@ -78,11 +78,6 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
     auto* column = column_ = new QVBoxLayout{body};
     column->setContentsMargins(0, 0, 8, 16);
     column->setSpacing(12);
-    change_ = new rotation::ChangeCard{household_, background_, theme_, body};
-    change_->leaveCoursesOut();
-    change_->hide();
-    connect(change_, &rotation::ChangeCard::tried, this, &TrendsPage::showChange);
-    column->addWidget(change_);
     for (const Measure measure : allMeasures) {
         auto* section = new MeasureSection{measure, theme_, body};
         section->setObjectName(QStringLiteral("section%1").arg(static_cast<int>(measure)));
@@ -118,6 +113,9 @@ TrendsPage::TrendsPage(household::Household& household, const ui::Theme& theme, 
     connect(scrolling_, &QTimer::timeout, this, [this] {
         for (MeasureSection* section : sections_) section->setScrolling(false);
     });
+    filling_->setSingleShot(true);
+    filling_->setInterval(0);
+    connect(filling_, &QTimer::timeout, this, [this] { fillRest(false); });
     const auto changed = [this] {
         stale_ = true;
         if (isVisible()) refresh();
@@ -259,10 +257,21 @@ void TrendsPage::setCursor(std::optional<Day> day)
     for (MeasureSection* one : sections_) one->setCursorDay(day);
 }
 
+rotation::ChangeCard& TrendsPage::changeCard()
+{
+    if (change_) return *change_;
+    change_ = new rotation::ChangeCard{household_, background_, theme_, scroll_->widget()};
+    change_->leaveCoursesOut();
+    connect(change_, &rotation::ChangeCard::tried, this, &TrendsPage::showChange);
+    column_->insertWidget(column_->indexOf(sections_.front()), change_);
+    return *change_;
+}
+
 void TrendsPage::openChange(bool open)
 {
     changeButton_->setChecked(open);
-    change_->setVisible(open);
+    if (!open && !change_) return;
+    changeCard().setVisible(open);
     if (!open) {
         background_.forget();
         change_->forget();
@@ -283,14 +292,15 @@ void TrendsPage::showChange()
     refresh();
 }
 
-SeenTrends TrendsPage::seen() const
+SeenTrends TrendsPage::seen()
 {
+    fillRest(true);
     SeenTrends seen{household_.name(), view_, false, {}, {}};
     for (const MeasureSection* section : sections_) {
         seen.measures.push_back({section->measure(), section->noteText(), section->columns(), section->seen(), section->contents().series});
         for (const Series& series : section->contents().series) seen.changed = seen.changed || !series.changed.empty();
     }
-    if (seen.changed) seen.changeSentence = change_->shown().sentence;
+    if (seen.changed && change_) seen.changeSentence = change_->shown().sentence;
     return seen;
 }
 
@@ -337,6 +347,17 @@ QStringList TrendsPage::shownStacks() const
 void TrendsPage::refreshNow()
 {
     refresh();
+    fillRest(true);
+}
+
+void TrendsPage::fillRest(bool all)
+{
+    if (!fill_ || filled_ >= sections_.size()) return;
+    do fill_(filled_++);
+    while (all && filled_ < sections_.size());
+    shareHeight();
+    if (filled_ < sections_.size()) filling_->start();
+    else fill_ = nullptr; // it holds journal and estimates
 }
 
 void TrendsPage::showEvent(QShowEvent* event)
@@ -467,26 +488,26 @@ void TrendsPage::refresh()
         frame_->stop();
     }
     whole_ = period;
-    if (basis_ && basis_ != reckoning && household_.reckoningIsCurrent()) {
+    if (change_ && basis_ && basis_ != reckoning && household_.reckoningIsCurrent()) {
         const QSignalBlocker quiet{change_};
         basis_ = nullptr;
         change_->forget();
     }
-    if (change_->isVisibleTo(this)) change_->refresh();
-    const rotation::TriedChange* tried = basis_ && !change_->shown().days.empty() ? &change_->shown() : nullptr;
+    if (change_ && change_->isVisibleTo(this)) change_->refresh();
+    const rotation::TriedChange* tried = change_ && basis_ && !change_->shown().days.empty() ? &change_->shown() : nullptr;
     key_->setChanged(tried != nullptr);
     const auto logged = household_.logged();
-    const auto held = [&](const QString& name) {
+    const auto held = [logged](const QString& name) {
         const auto found = logged->find(plain(name));
         return found == logged->end() ? nullptr : &found->second;
     };
-    for (std::size_t i = 0; i < sections_.size(); ++i) {
+    fill_ = [this, journal, reckoning, period, shown, held, tried, any = !names.isEmpty()](std::size_t i) {
         MeasureSection::Contents contents;
         contents.period = period;
         contents.sums = sums_;
         contents.together = together_ && shown.size() > 1;
         contents.table = table_;
-        contents.anyStack = !names.isEmpty();
+        contents.anyStack = any;
         contents.reckoned = reckoning != nullptr;
         for (const QString& name : shown) {
             const auto* stack = reckoning ? reckoning->stack(plain(name)) : nullptr;
@@ -494,7 +515,17 @@ void TrendsPage::refresh()
             contents.series.push_back(wholeSeries(allMeasures[i], {name, static_cast<int>(known_.indexOf(name)), stack, held(name), changed}, *journal, period, sums_));
         }
         sections_[i]->setContents(std::move(contents), view_);
+    };
+    // The first time those in sight, so that the page is there at once; the others follow one by one. From then on all together.
+    const std::size_t before = filled_;
+    int rows = 0;
+    filled_ = 0;
+    while (filled_ < sections_.size() && (filled_ < before || rows < rowsInSight || names.isEmpty())) {
+        fill_(filled_);
+        rows += sections_[filled_++]->chartRows();
     }
+    if (filled_ < sections_.size()) filling_->start();
+    else fill_ = nullptr;
     wholeButton_->setEnabled(zoomed_);
     placeControls();
     shareHeight();

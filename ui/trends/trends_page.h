@@ -8,6 +8,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 #include <set>
 #include <vector>
@@ -64,7 +65,8 @@ public:
     void setSums(const Sums& sums);
     bool changeOpen() const;
     void openChange(bool open);
-    SeenTrends seen() const;
+    /// All of them, scrolled away or not.
+    SeenTrends seen();
 
 Q_SIGNALS:
     /// What is seen is to be kept in a file of that kind: "png", "svg", "pdf", "csv".
@@ -79,6 +81,10 @@ protected:
 
 private:
     void refresh();
+    /// Fills the next of the sections that were out of sight when the page was first shown; all of them when `all`.
+    void fillRest(bool all);
+    /// The card in which a change is tried; made when it is first opened.
+    rotation::ChangeCard& changeCard();
     void refreshStacks(const QStringList& names);
     void buildControls();
     void syncControls();
@@ -108,6 +114,9 @@ private:
     QTimer* frame_;                  ///< the view is drawn once for all that was asked since
     QTimer* telling_;                ///< words and tables follow when the view has come to rest
     QTimer* scrolling_;              ///< runs while the page scrolls by the wheel
+    QTimer* filling_;                ///< runs until all sections are filled
+    std::function<void(std::size_t)> fill_; ///< a section, with the values of the last refresh
+    std::size_t filled_ = 0;         ///< sections, from the top
     std::shared_ptr<const reckoning::Reckoning> basis_; ///< of the change that is tried
     std::set<QString> hidden_;       ///< stacks that were taken out; a new stack is shown
     QStringList known_;
@@ -126,7 +135,7 @@ private:
     QPushButton* wholeButton_ = nullptr;
     QPushButton* saveButton_ = nullptr;
     rotation::Background background_;
-    rotation::ChangeCard* change_ = nullptr;
+    rotation::ChangeCard* change_ = nullptr; ///< none until it is first opened
     QWidget* chips_;
     QScrollArea* scroll_;
     SignKey* key_ = nullptr;

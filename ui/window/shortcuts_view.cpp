@@ -36,6 +36,7 @@ QVBoxLayout* layOut(QDialog* dialog, const QString& title)
     scroll->setWidget(body);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // all of it wraps
     scroll->setProperty("read", true); // the arrow keys scroll it, so it shows that it has the focus
     ui::setAccess(scroll, title);
     rows->addWidget(scroll, 1);
@@ -74,14 +75,15 @@ ShortcutsView::ShortcutsView(QWidget* parent) : ui::View{parent}
             if (action.where != where) continue;
             QStringList keys;
             for (const QKeySequence& key : ui::actionKeys(action.id)) keys << key.toString(QKeySequence::NativeText);
-            auto* name = ui::makeLabel(ui::actionName(action.id), ui::TextRole::body, card);
-            auto* key = ui::makeLabel(keys.join(tr(" or ")), ui::TextRole::strong, card);
+            auto* name = ui::makeLabel(ui::actionName(action.id), ui::TextRole::body, card, true);
+            auto* key = ui::makeLabel(keys.join(tr(" or ")), ui::TextRole::strong, card, true);
             ui::setAccess(key, tr("%1: %2").arg(ui::actionName(action.id), key->text()));
             grid->addWidget(name, row, 0);
             grid->addWidget(key, row, 1);
             ++row;
         }
-        grid->setColumnStretch(0, 1);
+        grid->setColumnStretch(0, 3);
+        grid->setColumnStretch(1, 2);
         card->column()->addLayout(grid);
         column->addWidget(card);
     }
@@ -93,7 +95,7 @@ ShortcutsView::ShortcutsView(QWidget* parent) : ui::View{parent}
         ui::TextRole::body, more, true));
     column->addWidget(more);
     column->addStretch(1);
-    resize(sizeInText(this, 36, 40));
+    resize(sizeInText(this, 42, 40));
 }
 
 AboutView::AboutView(const QString& version, QWidget* parent) : ui::View{parent}
