@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/advice/advice.h"
+#include "core/reckoning/overfeeding.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -11,7 +12,7 @@
 namespace tierloam::advice {
 
 // Thresholds that the words of a rule name as well (meaning.cpp). °C; that something is to be done from 30 and 5 on is common practice, no source.
-inline constexpr double hotAbove = 30.0; ///< of the limit for food too (core/reckoning/forecast.cpp)
+inline constexpr double hotAbove = reckoning::overfedWarmth;
 inline constexpr double coldBelow = 5.0;
 // Litres a week and m² of tray; common practice, no source.
 inline constexpr double muchPerM2 = 12.0;

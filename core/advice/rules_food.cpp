@@ -15,7 +15,7 @@ using reckoning::TrayState;
 
 namespace {
 
-constexpr double airLow = 0.70;             ///< median of the air multiplier; worms die below 0.5. Ours
+constexpr double airLow = reckoning::overfedAir; ///< median; worms die below 0.5
 constexpr double airFine = 0.80;
 constexpr Thresholds overfedAt{0.5, 0.3};
 constexpr Thresholds hungryAt{0.8, 0.6};

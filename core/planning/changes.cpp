@@ -1,5 +1,6 @@
 #include "core/planning/changes.h"
 
+#include "core/reckoning/overfeeding.h"
 #include "core/reckoning/rotation_run.h"
 #include "core/reckoning/tray_contents.h"
 
@@ -21,8 +22,6 @@ constexpr double likelyFull = 0.2;
 constexpr double dryBelow = 0.65, wateredTo = 0.95; ///< of what the tray holds
 constexpr std::size_t rampWeeks = 4;     ///< from one step of a feeding ramp to the next
 constexpr double rampStep = 1.1;         ///< of the amount before: less is not worth another habit
-constexpr double mostPerM2AndDay = 0.7;  ///< kg fresh; the feeding plan's
-constexpr double airLow = 0.7;           ///< of full
 constexpr double mostShortOfAir = 0.05;  ///< of the members
 constexpr int wayBackDays = 182;
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
@@ -174,10 +173,10 @@ std::vector<ChangedPlan::FeedFrom> rampOf(const Outlook& outlook, Day tomorrow, 
 /// As the feeding plan asks for the first fortnight; later by the medians.
 bool hasAir(const Outlook& outlook)
 {
-    const auto lacking = std::count_if(outlook.leastAir.begin(), outlook.leastAir.end(), [](double air) { return air < airLow; });
+    const auto lacking = std::count_if(outlook.leastAir.begin(), outlook.leastAir.end(), [](double air) { return air < overfedAir; });
     if (static_cast<double>(lacking) > mostShortOfAir * static_cast<double>(outlook.leastAir.size())) return false;
     return std::all_of(outlook.days.begin(), outlook.days.end(), [](const StackEstimate& week) {
-        return std::all_of(week.slots.begin(), week.slots.end(), [](const TrayEstimate& tray) { return tray.air >= airLow; });
+        return std::all_of(week.slots.begin(), week.slots.end(), [](const TrayEstimate& tray) { return tray.air >= overfedAir; });
     });
 }
 
@@ -198,7 +197,7 @@ std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads,
     const Day tomorrow = stack.asOf + std::chrono::days{1};
     const double usual = course.care.feedKg;
     const double high = std::max(stack.forecast.feedHighKg, usual);
-    const double most = std::max(mostPerM2AndDay * 7.0 * some.stack.area * some.stack.trays(), high);
+    const double most = std::max(mostFreshPerM2AndDay * 7.0 * some.stack.area * some.stack.trays(), high);
     const double asked = std::min(way.goal / 1000.0 * 7.0 / std::max(course.kitchen.dryShare, 0.05), most); // fresh food that holds as much dry matter
     const auto reachedOn = [&](const Outlook& outlook) -> std::optional<Day> {
         for (const StackEstimate& week : outlook.days)

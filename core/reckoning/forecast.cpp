@@ -1,6 +1,7 @@
 #include "core/model/measures.h"
 #include "core/reckoning/foresight.h"
 #include "core/reckoning/next_look.h"
+#include "core/reckoning/overfeeding.h"
 #include "core/reckoning/stack_run.h"
 
 #include <algorithm>
@@ -12,9 +13,6 @@ using namespace model;
 namespace {
 
 constexpr double declineTo = 0.85;           ///< of the present median colony, 60 days on
-constexpr double mostFreshPerArea = 0.7;     ///< kg fresh a day per m² of tray area in use
-constexpr double overfedChance = 0.05;       ///< chance of air below 0.7 or a bed above 30 °C within a week
-constexpr double overfedWarmth = 30.0;       ///< °C
 
 }
 
@@ -115,7 +113,7 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         }
         return probability(overfed, now_.members.shares());
     };
-    const double most = 7.0 * mostFreshPerArea * now_.members.stack.area * std::max(now_.members.stack.trays(), 1);
+    const double most = 7.0 * mostFreshPerM2AndDay * now_.members.stack.area * std::max(now_.members.stack.trays(), 1);
     const double bound = std::min(most, to.roomTopTrayFreshKg.value_or(most));
     double bearable = 0.0;
     if (overfedBy(bound) <= overfedChance) {

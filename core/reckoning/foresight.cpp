@@ -1,6 +1,7 @@
 #include "core/reckoning/foresight.h"
 
 #include "core/model/measures.h"
+#include "core/reckoning/overfeeding.h"
 
 #include <algorithm>
 

@@ -13,7 +13,6 @@ UsualElements usualElements(const UsualCare& care);
 double readyAndTurnBy(int day, const model::Ensemble& stack, const Outlook& ahead, Weights weights);
 /// Probability that within 14 days the air of some tray falls below overfedAir.
 double airLowAhead(const Outlook& ahead, Weights weights);
-inline constexpr double overfedAir = 0.7; ///< multiplier; ours
 
 /// The two weeks (three while the spigot is shut) after `course.today` under usual care, by the first 128 of the members with their weights: members are drawn alike, so that the
 /// first stand for all. nullopt of a stack without trays.
