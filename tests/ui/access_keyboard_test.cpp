@@ -3,9 +3,12 @@
 #include "core/reckoning/reckon.h"
 #include "ui/rotation/lanes_view.h"
 #include "ui/rotation/rotation_page.h"
+#include "ui/window/due_list.h"
 
 #include <QMenu>
 #include <QMenuBar>
+#include <QPushButton>
+#include <QSignalSpy>
 
 #include <map>
 
@@ -24,6 +27,19 @@ void tellFaults(const QString& where, QWidget* root)
 TEST_F(AccessTest, TabReachesEverythingInReadingOrder)
 {
     everywhere(tellFaults);
+}
+
+TEST_F(AccessTest, EnterPressesTheButtonThatHasTheFocus)
+{
+    openSample();
+    auto* button = desk().due()->findChild<QPushButton*>(QStringLiteral("dueWhy"));
+    ASSERT_TRUE(button != nullptr && button->isVisible());
+    QSignalSpy pressed{button, &QPushButton::clicked};
+    button->setFocus();
+    press("Return");
+    EXPECT_EQ(pressed.count(), 1);
+    press("Ctrl+Return");
+    EXPECT_EQ(pressed.count(), 1);
 }
 
 // The lanes stand only where a year can be planned: estimates with their members, as the model makes them.

@@ -1,11 +1,10 @@
 #include "ui/forms/form_shell.h"
 
+#include "ui/common/enter_key.h"
 #include "ui/common/panels.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/fit_area.h"
 
-#include <QAbstractButton>
-#include <QCheckBox>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -223,10 +222,8 @@ void FormShell::keyPressEvent(QKeyEvent* event)
         return;
     }
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        auto* button = qobject_cast<QAbstractButton*>(focusWidget());
-        const bool presses = button && button->isEnabled() && !qobject_cast<QCheckBox*>(button) && !(event->modifiers() & Qt::ControlModifier);
-        if (presses) button->click(); // Enter on Cancel cancels
-        else if (accept_->isEnabled()) Q_EMIT accepted();
+        const bool pressed = ui::pressFocused(this, *event); // Enter on Cancel cancels
+        if (!pressed && accept_->isEnabled()) Q_EMIT accepted();
         return;
     }
     QWidget::keyPressEvent(event);

@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 #include "core/store/household_file.h"
 
+#include "ui/common/enter_key.h"
 #include "ui/common/formats.h"
 #include "ui/common/reading_order.h"
 #include "ui/forms/welcome.h"
@@ -18,6 +19,7 @@
 #include <QCloseEvent>
 #include <QDir>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QMenu>
 #include <QStackedWidget>
 #include <QStandardPaths>
@@ -245,6 +247,11 @@ void MainWindow::restoreState()
 }
 
 bool MainWindow::focusNextPrevChild(bool next) { return ui::focusInReadingOrder(this, next); }
+
+void MainWindow::keyPressEvent(QKeyEvent* event)
+{
+    if (!ui::pressFocused(this, *event)) QMainWindow::keyPressEvent(event);
+}
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
