@@ -44,10 +44,10 @@ bool stands(const reckoning::StackReckoning& stack, const ChanceOn& chance, Thre
     return raised;
 }
 
-std::optional<double> nearness(const std::optional<Day>& on, Day today, int raise, int withdraw)
+std::optional<double> nearness(const std::optional<Day>& on, Day today, int raise, int kept)
 {
     if (!on) return std::nullopt;
-    return std::clamp(static_cast<double>(withdraw - daysBetween(today, *on)) / (withdraw - raise), 0.0, 1.0);
+    return std::clamp(static_cast<double>(kept + 1 - daysBetween(today, *on)) / (kept + 1 - raise), 0.0, 1.0);
 }
 
 const reckoning::TrayEstimate* trayOfBatch(const reckoning::StackEstimate& on, int batch)

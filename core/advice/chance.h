@@ -22,8 +22,9 @@ using ChanceOn = std::function<std::optional<double>(const reckoning::StackEstim
 /// Whether the rule stands today, replayed along the daily estimates of the last 60 days. `now`, when given, is the chance of today.
 bool stands(const reckoning::StackReckoning& stack, const ChanceOn& chance, Thresholds at, std::optional<double> now = std::nullopt);
 
-/// Of a date that is foreseen: 1 when it is at most `raise` days off, 0 from `withdraw` days on, so that a rule on it can be replayed; nullopt: none.
-std::optional<double> nearness(const std::optional<Day>& on, Day today, int raise, int withdraw);
+/// Of a date that is foreseen: 1 when it is at most `raise` days off, 0 when it is more than `kept` off, so that a rule on it can be replayed with
+/// the thresholds 1 and 0; nullopt: none.
+std::optional<double> nearness(const std::optional<Day>& on, Day today, int raise, int kept);
 
 /// The batch's tray on that day; nullptr when it did not stand.
 const reckoning::TrayEstimate* trayOfBatch(const reckoning::StackEstimate& on, int batch);

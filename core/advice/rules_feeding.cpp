@@ -65,7 +65,7 @@ bool noRoomForAWeek(const StackReckoning& stack, const TrayEstimate& top, double
 }
 
 /// Foreseen within a week on two evenings running: a week's food is laid in at once, so that the day jumps by weeks from one evening to the next.
-/// Taken back when two evenings have it ten days off.
+/// Taken back when two evenings have it more than ten days off.
 bool fillsUp(const StackReckoning& stack)
 {
     const auto near = [](const std::optional<Day>& full, Day then) { return nearness(full, then, fullWithinDays, keptFullWithinDays).value_or(0.0); };

@@ -262,7 +262,7 @@ TEST(AdviceOfCare, SumpFullStaysUntilTenDaysOff)
     since(stack, -6, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = in(1); }); // of day -6: seven days off
     EXPECT_THAT(codes(stack), Contains("sump-full"));
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump");
-    since(stack, -5, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = day.day + std::chrono::days{9}; }); // put off day by day, and it stays
+    since(stack, -5, [](StackEstimate& day) { day.ahead->sumpFullOn.p50 = day.day + std::chrono::days{10}; }); // put off day by day, and it stays
     EXPECT_THAT(codes(stack), Contains("sump-full"));
     stack.forecast.sumpFullOn.p50 = in(11);
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));

@@ -208,6 +208,8 @@ TEST(Advice, TrayFullNowOrWithinAWeek)
     stack.forecast.topTrayFullOn.p50 = in(14);
     EXPECT_THAT(codes(stack), ElementsAre("tray-full")) << "it was told before: one evening does not take it back";
     foreseen(-1, -1, 10);
+    EXPECT_THAT(codes(stack), ElementsAre("tray-full"));
+    foreseen(-1, -1, 11);
     EXPECT_THAT(codes(stack), IsEmpty()) << "two do";
     stack.history = calm().history;
     stack.forecast.topTrayFullOn.p50 = in(8);

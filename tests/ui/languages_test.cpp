@@ -31,6 +31,18 @@ namespace tierloam::window {
 
 namespace {
 
+/// Labels of the axes of the chart of a measure, values or days.
+QStringList axisLabels(trends::TrendsPage* page, trends::Measure measure, Qt::Orientation orientation)
+{
+    for (auto* section : page->findChildren<trends::MeasureSection*>())
+        for (auto* chart : section->findChildren<trends::TrendChart*>()) {
+            if (section->measure() != measure) continue;
+            const auto axes = chart->chart()->axes(orientation);
+            if (auto* axis = axes.isEmpty() ? nullptr : qobject_cast<QCategoryAxis*>(axes.front())) return axis->categoriesLabels();
+        }
+    return {};
+}
+
 class WindowLanguages : public WindowTest {
 protected:
     void TearDown() override
@@ -39,6 +51,14 @@ protected:
         ui::setMeasures(ui::Measures::metric);
         QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
         QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    }
+    /// As they stand now on the trends page.
+    QString labels(trends::Measure measure, Qt::Orientation orientation)
+    {
+        desk().showPage(Desk::Page::trends);
+        desk().trends()->refreshNow();
+        settled();
+        return axisLabels(desk().trends(), measure, orientation).join(u'|');
     }
 };
 
@@ -106,30 +126,12 @@ TEST_F(WindowLanguages, UnitsAndLanguageAreChosenWhileTheWindowStands)
     EXPECT_TRUE(pounds);
 }
 
-/// Labels of the axes of the chart of a measure, values or days.
-QStringList axisLabels(trends::TrendsPage* page, trends::Measure measure, Qt::Orientation orientation)
-{
-    for (auto* section : page->findChildren<trends::MeasureSection*>())
-        for (auto* chart : section->findChildren<trends::TrendChart*>()) {
-            if (section->measure() != measure) continue;
-            const auto axes = chart->chart()->axes(orientation);
-            if (auto* axis = axes.isEmpty() ? nullptr : qobject_cast<QCategoryAxis*>(axes.front())) return axis->categoriesLabels();
-        }
-    return {};
-}
-
 TEST_F(WindowLanguages, AxesFollowLanguageAndUnitsWhileTheWindowStands)
 {
     window_ = std::make_unique<MainWindow>(MainWindow::Needs{std::make_shared<household::FixedClock>(tests::sampleToday(), 18 * 60 + 42), *theme_, answers_, *settings_, {}, QStringLiteral("1.2.3"), true,
                                                              [](const QString& language) { QLocale::setDefault(language == QLatin1StringView{"de"} ? QLocale{QLocale::German, QLocale::Germany} : QLocale{QLocale::English, QLocale::UnitedKingdom}); }});
     QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
     openSample();
-    const auto labels = [&](trends::Measure measure, Qt::Orientation orientation) {
-        desk().showPage(Desk::Page::trends);
-        desk().trends()->refreshNow();
-        settled();
-        return axisLabels(desk().trends(), measure, orientation).join(u'|');
-    };
     using trends::Measure;
     const QString points = labels(Measure::feedToCast, Qt::Vertical), kilograms = labels(Measure::colony, Qt::Vertical), english = labels(Measure::colony, Qt::Horizontal), celsius = labels(Measure::temperature, Qt::Vertical);
     EXPECT_TRUE(points.contains(u'.')) << points.toStdString();
@@ -159,12 +161,6 @@ TEST_F(WindowLanguages, AxesOfAWindowThatIsNotToldTheLanguageAreFound)
     window_ = std::make_unique<MainWindow>(MainWindow::Needs{std::make_shared<household::FixedClock>(tests::sampleToday(), 18 * 60 + 42), *theme_, answers_, *settings_, {}, QStringLiteral("1.2.3"), true, [](const QString&) {}});
     QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
     openSample();
-    const auto labels = [&](trends::Measure measure, Qt::Orientation orientation) {
-        desk().showPage(Desk::Page::trends);
-        desk().trends()->refreshNow();
-        settled();
-        return axisLabels(desk().trends(), measure, orientation).join(u'|');
-    };
     const QString points = labels(trends::Measure::feedToCast, Qt::Vertical), english = labels(trends::Measure::colony, Qt::Horizontal);
     window_->action(ui::ActionId::languageGerman)->trigger();
     settled();

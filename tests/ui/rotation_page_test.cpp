@@ -5,16 +5,19 @@
 #include "tests/support/households.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/dates.h"
+#include "ui/rotation/background.h"
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/clock_card.h"
 #include "ui/rotation/lanes_view.h"
 #include "ui/rotation/rotation_page.h"
 #include "ui/rotation/track_text.h"
+#include "ui/rotation/wish_card.h"
 
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
@@ -297,6 +300,26 @@ TEST_F(RotationPageTest, TheDiarySaysWhatWasAdvisedAndWhatWasDone)
 }
 
 /// One clock in words, of a stack that it is asked of.
+TEST_F(RotationPageTest, WhatRaisesAWishIsNotToldOfAnother)
+{
+    Background background;
+    WishCard card{*household_, background};
+    card.show();
+    card.setPlan(household_->reckoning(), std::make_shared<const planning::YearPlan>(*page_->plan()));
+    auto* ask = card.findChild<QPushButton*>(QStringLiteral("raiseWish"));
+    ASSERT_TRUE(ask && ask->isEnabled());
+    const auto told = [&] {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !background.busy(); }, patience));
+        const auto labels = card.findChildren<QLabel*>();
+        return std::ranges::any_of(labels, [](const QLabel* each) { return each->isVisible() && each->text().contains(QStringLiteral("more food a week")); });
+    };
+    ask->click();
+    EXPECT_TRUE(told());
+    ask->click();
+    card.findChild<QCheckBox*>()->toggle(); // another wish, while the answer is on its way
+    EXPECT_FALSE(told());
+}
+
 class ClockWords : public RotationPageTest {
 protected:
     QString said(const planning::TurnClock& clock, const std::function<void(reckoning::StackReckoning&)>& change = {})

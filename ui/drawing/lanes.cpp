@@ -23,25 +23,33 @@ double laneGap(const Type& type) { return std::ceil(lineHeight(type.small) * 0.7
 double nameHeight(const Type& type) { return lineHeight(type.strong) + lineHeight(type.small); }
 double laneHeight(const Lane& lane, const Type& type) { return std::max(lane.slots * slotHeight(type), nameHeight(type)) + laneGap(type); }
 
-void drawStay(QPainter& painter, const QRectF& bar, const Lane::Stay& stay, const Palette& palette, const Type& type)
+QColor fillOf(const Lane::Stay& stay, const Palette& palette) { return mixed(palette.panel, palette.ageColour(stay.ageAtFrom), stay.planned ? 0.55 : 0.85); }
+QColor inkOn(const QColor& fill) { return fill.lightnessF() < 0.45f ? QColor{0xFB, 0xF6, 0xEA} : QColor{0x2B, 0x24, 0x20}; }
+
+void drawStay(QPainter& painter, const QRectF& bar, const Lane::Stay& stay, const Palette& palette)
 {
-    const QColor fill = mixed(palette.panel, palette.ageColour(stay.ageAtFrom), stay.planned ? 0.55 : 0.85);
+    const QColor fill = fillOf(stay, palette);
     painter.setPen(QPen{palette.outline, 1, stay.planned ? Qt::DashLine : Qt::SolidLine});
     painter.setBrush(fill);
     painter.drawRect(bar);
-    const QColor ink = fill.lightnessF() < 0.45f ? QColor{0xFB, 0xF6, 0xEA} : QColor{0x2B, 0x24, 0x20};
     if (stay.drying) { // seen without colours too
         painter.setPen(Qt::NoPen);
-        painter.setBrush(QBrush{mixed(fill, ink, 0.6), Qt::BDiagPattern});
+        painter.setBrush(QBrush{mixed(fill, inkOn(fill), 0.6), Qt::BDiagPattern});
         painter.drawRect(bar);
     }
+}
+
+/// Over the bands of the turns, which would tint it.
+void nameStay(QPainter& painter, const QRectF& bar, const Lane::Stay& stay, const Palette& palette, const Type& type)
+{
+    const QColor fill = fillOf(stay, palette);
     const QString label = Words::tr("tray %1").arg(stay.tray);
     const QRectF words = bar.adjusted(stay.planned ? bar.height() * 0.8 : 5.0, 0, -3, 0); // clear of the mark that begins it
     const QString shown = textWidth(type.small, label) <= words.width() ? label : QString::number(stay.tray);
     if (textWidth(type.small, shown) > words.width()) return;
     if (stay.drying) painter.fillRect(QRectF{words.left() - 2, bar.top() + 1, textWidth(type.small, shown) + 4, bar.height() - 2}, fill);
     painter.setFont(type.small);
-    painter.setPen(ink);
+    painter.setPen(inkOn(fill));
     painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextSingleLine, shown);
 }
 
@@ -168,15 +176,19 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
         const QRectF names{row.left(), row.top(), layout.plot.left() - row.left() - 8, row.height()};
         drawLine(painter, names, lane.name, type.strong, palette.ink);
         drawLine(painter, names.adjusted(0, lineHeight(type.strong), 0, 0), lane.note, type.small, palette.mutedInk);
-        for (const Lane::Stay& stay : lane.stays) {
-            const double from = std::max(lanes.axis.xOf(stay.from, layout.plot), layout.plot.left());
-            const double to = std::min(lanes.axis.xOf(stay.to, layout.plot), layout.plot.right());
-            if (to - from < 1.0) continue;
-            const QRectF slot = layout.slotRoom(lanes, i, stay.slot);
-            drawStay(painter, QRectF{QPointF{from, slot.top() + 1.5}, QPointF{to, slot.bottom() - 1.5}}, stay, palette, type);
-        }
+        const auto eachStay = [&](const auto& draw) {
+            for (const Lane::Stay& stay : lane.stays) {
+                const double from = std::max(lanes.axis.xOf(stay.from, layout.plot), layout.plot.left());
+                const double to = std::min(lanes.axis.xOf(stay.to, layout.plot), layout.plot.right());
+                if (to - from < 1.0) continue;
+                const QRectF slot = layout.slotRoom(lanes, i, stay.slot);
+                draw(QRectF{QPointF{from, slot.top() + 1.5}, QPointF{to, slot.bottom() - 1.5}}, stay);
+            }
+        };
+        eachStay([&](const QRectF& bar, const Lane::Stay& stay) { drawStay(painter, bar, stay, palette); });
         for (const Lane::Mark& mark : lane.marks)
             if (mark.window) drawWindow(painter, layout.slotRoom(lanes, i, mark.kind == Lane::Mark::Kind::add ? lane.slots : 1), *mark.window, lanes, layout.plot, palette);
+        eachStay([&](const QRectF& bar, const Lane::Stay& stay) { nameStay(painter, bar, stay, palette, type); });
         for (int m = 0; m < static_cast<int>(lane.marks.size()); ++m) {
             const Lane::Mark& mark = lane.marks[static_cast<std::size_t>(m)];
             if (mark.day < lanes.axis.from || mark.day > lanes.axis.to) continue;

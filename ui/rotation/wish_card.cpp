@@ -62,6 +62,7 @@ void WishCard::setPlan(std::shared_ptr<const reckoning::Reckoning> basis, std::s
 
 void WishCard::answer()
 {
+    ++question_;
     raised_->hide();
     const auto litres = litres_->volume();
     const auto by = by_->moment().value;
@@ -84,10 +85,11 @@ void WishCard::askWhatRaises()
     raised_->setText(tr("Comparing…"));
     raised_->show();
     const planning::GardenWish wish{litres->base(), by->day, monthly_->isChecked()};
-    background_.ask(QStringLiteral("wish"), [this, basis = basis_, plan = plan_, wish](std::stop_token stop) -> Background::Use {
+    background_.ask(QStringLiteral("wish"), [this, question = ++question_, basis = basis_, plan = plan_, wish](std::stop_token stop) -> Background::Use {
         const auto raised = planning::raiseWish(*basis, *plan, wish, stop);
         if (!raised) return {};
-        return [this, raised = *raised] {
+        return [this, question, raised = *raised] {
+            if (question != question_) return;
             const auto lever = [](const QString& what, const planning::WishAnswer& then) {
                 return tr("%1: %2 (%3)", "what is changed, chance, litres").arg(what, ui::percentText(then.chance), ui::volumeBand(then.litres));
             };

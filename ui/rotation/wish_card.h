@@ -38,6 +38,7 @@ private:
     QLabel* answer_;
     QLabel* raised_;
     QPushButton* ask_;
+    int question_ = 0;               ///< counts them, and what was changed since: an answer that comes late is not shown
 };
 
 }
