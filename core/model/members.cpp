@@ -2,6 +2,8 @@
 
 #include "core/model/elementary.h"
 #include "core/model/masses.h"
+#include "core/model/step.h"
+#include "core/model/step_context.h"
 
 namespace tierloam::model {
 
@@ -43,129 +45,170 @@ void inherit(Ensemble& ensemble, std::span<const int> ancestors)
         inheritPart(ensemble.blocks, before, ancestors, [t](auto& block) -> auto& { return block.trays[t]; });
 }
 
-std::vector<double> standings(const Ensemble& ensemble)
-{
-    const std::size_t members = static_cast<std::size_t>(ensemble.members());
-    std::vector<double> z(members * parameterCount);
-    for (std::size_t r = 0; r < parameterCount; ++r)
-        for (std::size_t i = 0; i < members; ++i) z[r * members + i] = ensemble.blocks[i / lanes].standing.z[r][i % lanes];
-    return z;
-}
-
-void setStandings(Ensemble& ensemble, std::span<const double> z)
-{
-    const std::size_t members = static_cast<std::size_t>(ensemble.members());
-    for (std::size_t r = 0; r < parameterCount; ++r)
-        for (std::size_t i = 0; i < members; ++i) ensemble.blocks[i / lanes].standing.z[r][i % lanes] = z[r * members + i];
-    for (Ensemble::Block& block : ensemble.blocks) setFrom(block.parameters, block.standing, ensemble.species);
-}
-
 namespace {
 
 constexpr double leastPool = 1e-6;      ///< kg: smaller pools stay as they are
 constexpr double mostMove = 0.7;        ///< log: further than this nothing is moved at once
 
-double logOf(double kg) { return naturalLog(kg > leastPool ? kg : leastPool); }
+/// What one pool, or a sum of pools, of a block's members holds.
+struct Pool { Members kg; };
 
-double unsoftened(const TrayBlock& tray, int m)
+/// Rows of all members as a block sees them: its own 64 of each, one after the other.
+template <class Value>
+class Rows {
+public:
+    Rows(std::span<Value> rows, int index, int members) : next_{rows.data() + static_cast<std::ptrdiff_t>(index) * lanes}, members_{members} {}
+    Value* next()
+    {
+        Value* const row = next_;
+        next_ += members_;
+        return row;
+    }
+
+private:
+    Value* next_;
+    int members_;
+};
+
+template <class Each>
+void eachMember(Each each)
 {
-    double kg = 0.0;
-    for (const Members& pool : tray.unsoftened) kg += pool[m];
-    return kg;
+    for (int m = 0; m < lanes; ++m) each(m);
 }
 
-/// The factor by which a pool goes from its own logarithm to another; 1 for one that is as good as empty.
-double factorTo(double wanted, double kg)
+Pool unsoftened(const TrayBlock& tray)
 {
-    if (kg <= leastPool) return 1.0;
-    const double move = wanted - naturalLog(kg);
-    return exponential(move > mostMove ? mostMove : move < -mostMove ? -mostMove : move);
+    Pool sum{};
+    for (const Members& pool : tray.unsoftened) eachMember([&](int m) { sum.kg[m] += pool[m]; });
+    return sum;
 }
 
-void scaleColony(Ensemble::Block& block, int m, double factor)
+Pool colonyOf(const StackBlock& stack)
+{
+    Pool sum{};
+    const MassClassTable& classes = massClassTable();
+    for (int i = 0; i < massClasses; ++i) eachMember([&](int m) { sum.kg[m] += stack.worms[i][m] * classes.kilograms[i]; });
+    return sum;
+}
+
+void readLogs(const Members& kg, double* row)
+{
+    Members some, logs;
+    eachMember([&](int m) { some[m] = kg[m] > leastPool ? kg[m] : leastPool; });
+    chosenKernels().logarithms(some, logs);
+    eachMember([&](int m) { row[m] = logs[m]; });
+}
+
+/// The factors by which a pool goes from its own logarithm to another; 1 for one that is as good as empty.
+Pool factorsTo(const double* wanted, const Members& kg)
+{
+    Members some, move;
+    Pool factor;
+    eachMember([&](int m) { some[m] = kg[m] > leastPool ? kg[m] : leastPool; });
+    chosenKernels().logarithms(some, move);
+    eachMember([&](int m) { move[m] = least(greatest(wanted[m] - move[m], -mostMove), mostMove); });
+    chosenKernels().exponentials(move, factor.kg);
+    eachMember([&](int m) { factor.kg[m] = kg[m] > leastPool ? factor.kg[m] : 1.0; });
+    return factor;
+}
+
+void scaleColony(Ensemble::Block& block, const Pool& live, const Pool& by)
 {
     StackBlock& stack = block.stack;
-    double dry = stack.reserve[m] + dryPerLive * liveMass(stack, m);
+    Members dry;
+    eachMember([&](int m) { dry[m] = stack.reserve[m] + dryPerLive * live.kg[m]; });
     for (TrayBlock& tray : block.trays)
-        for (Members& stage : tray.cocoons) {
-            dry += dryPerLive * cocoonMass * stage[m];
-            stage[m] *= factor;
-        }
-    for (Members& each : stack.worms) each[m] *= factor;
-    stack.reserve[m] *= factor;
-    stack.carbonIn[m] += (factor - 1.0) * stack.wormCarbon[m];
-    stack.wormCarbon[m] *= factor;
-    stack.putIn[m] += (factor - 1.0) * dry;
+        for (Members& stage : tray.cocoons)
+            eachMember([&](int m) {
+                dry[m] += dryPerLive * cocoonMass * stage[m];
+                stage[m] *= by.kg[m];
+            });
+    for (Members& each : stack.worms) eachMember([&](int m) { each[m] *= by.kg[m]; });
+    eachMember([&](int m) {
+        stack.reserve[m] *= by.kg[m];
+        stack.carbonIn[m] += (by.kg[m] - 1.0) * stack.wormCarbon[m];
+        stack.wormCarbon[m] *= by.kg[m];
+        stack.putIn[m] += (by.kg[m] - 1.0) * dry[m];
+    });
 }
 
-void scaleTray(StackBlock& stack, TrayBlock& tray, const TrayShape& shape, int m, double raw, double soft, double castings, double water)
+struct TrayFactors { Pool raw, soft, castings, water; };
+
+void scaleTray(StackBlock& stack, TrayBlock& tray, const TrayShape& shape, const Pool& unsoftened, const TrayFactors& by)
 {
-    const double whole = unsoftened(tray, m) + tray.softened[m] + tray.castings[m];
-    double rawCarbon = 0.0;
-    for (int c = 0; c < softeningClasses; ++c) rawCarbon += tray.unsoftened[c][m] * shape.carbonShare[c];
-    const double rest = tray.softened[m] + tray.castings[m];
-    const double restShare = rest > 0.0 ? greatest(tray.carbon[m] - rawCarbon, 0.0) / rest : 0.0;
-    const double more = (raw - 1.0) * unsoftened(tray, m) + (soft - 1.0) * tray.softened[m] + (castings - 1.0) * tray.castings[m];
-    const double carbon = greatest((raw - 1.0) * rawCarbon + restShare * ((soft - 1.0) * tray.softened[m] + (castings - 1.0) * tray.castings[m]), -tray.carbon[m]);
-    const double nitrogen = whole > 0.0 ? tray.nitrogen[m] * more / whole : 0.0;
-    for (Members& pool : tray.unsoftened) pool[m] *= raw;
-    tray.tracer[m] *= raw;
-    tray.tracerStart[m] *= raw;
-    tray.softened[m] *= soft;
-    tray.castings[m] *= castings;
-    tray.carbon[m] += carbon;
-    tray.nitrogen[m] += nitrogen;
-    tray.input[m] = greatest(tray.input[m] + more, 0.0);
-    stack.putIn[m] += more;
-    stack.carbonIn[m] += carbon;
-    stack.nitrogenIn[m] += nitrogen;
-    stack.waterIn[m] += (water - 1.0) * tray.water[m];
-    tray.water[m] *= water;
+    Members rawCarbon{};
+    for (int c = 0; c < softeningClasses; ++c) eachMember([&](int m) { rawCarbon[m] += tray.unsoftened[c][m] * shape.carbonShare[c]; });
+    eachMember([&](int m) {
+        const double whole = unsoftened.kg[m] + tray.softened[m] + tray.castings[m];
+        const double restShare = carbonShareOfSoftened(tray.carbon[m], rawCarbon[m], tray.softened[m] + tray.castings[m]);
+        const double soft = (by.soft.kg[m] - 1.0) * tray.softened[m];
+        const double castings = (by.castings.kg[m] - 1.0) * tray.castings[m];
+        const double more = (by.raw.kg[m] - 1.0) * unsoftened.kg[m] + soft + castings;
+        const double carbon = greatest((by.raw.kg[m] - 1.0) * rawCarbon[m] + restShare * (soft + castings), -tray.carbon[m]);
+        const double moved = tray.nitrogen[m] * more / (whole > 0.0 ? whole : 1.0);
+        const double nitrogen = whole > 0.0 ? moved : 0.0;
+        tray.softened[m] *= by.soft.kg[m];
+        tray.castings[m] *= by.castings.kg[m];
+        tray.tracer[m] *= by.raw.kg[m];
+        tray.tracerStart[m] *= by.raw.kg[m];
+        tray.carbon[m] += carbon;
+        tray.nitrogen[m] += nitrogen;
+        tray.input[m] = greatest(tray.input[m] + more, 0.0);
+        stack.putIn[m] += more;
+        stack.carbonIn[m] += carbon;
+        stack.nitrogenIn[m] += nitrogen;
+        stack.waterIn[m] += (by.water.kg[m] - 1.0) * tray.water[m];
+        tray.water[m] *= by.water.kg[m];
+    });
+    for (Members& pool : tray.unsoftened) eachMember([&](int m) { pool[m] *= by.raw.kg[m]; });
 }
 
 }
 
-std::vector<double> stateLogs(const Ensemble& ensemble)
+void readMoved(const Ensemble& ensemble, int index, std::span<double> rows)
 {
-    const std::size_t members = static_cast<std::size_t>(ensemble.members());
-    std::vector<double> logs(members * static_cast<std::size_t>(stateRows(ensemble)));
-    for (std::size_t i = 0; i < members; ++i) {
-        const Ensemble::Block& block = ensemble.blocks[i / lanes];
-        const int m = static_cast<int>(i % lanes);
-        std::size_t r = 0;
-        logs[r++ * members + i] = block.stack.drift[m];
-        logs[r++ * members + i] = block.stack.softNoise[m];
-        const auto put = [&](double kg) { logs[r++ * members + i] = logOf(kg); };
-        put(liveMass(block.stack, m));
-        for (const TrayBlock& tray : block.trays) {
-            put(unsoftened(tray, m));
-            put(tray.softened[m]);
-            put(tray.castings[m]);
-            put(tray.water[m]);
-        }
+    const Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(index)];
+    Rows each{rows, index, ensemble.members()};
+    const auto copy = [&](const Members& from) {
+        double* const row = each.next();
+        eachMember([&](int m) { row[m] = from[m]; });
+    };
+    for (const Members& standing : block.standing.z) copy(standing);
+    copy(block.stack.drift);
+    copy(block.stack.softNoise);
+    readLogs(colonyOf(block.stack).kg, each.next());
+    for (const TrayBlock& tray : block.trays) {
+        readLogs(unsoftened(tray).kg, each.next());
+        readLogs(tray.softened, each.next());
+        readLogs(tray.castings, each.next());
+        readLogs(tray.water, each.next());
     }
-    return logs;
 }
 
-void setStateLogs(Ensemble& ensemble, std::span<const double> logs)
+void setMoved(Ensemble& ensemble, int index, std::span<const double> rows)
 {
-    const std::size_t members = static_cast<std::size_t>(ensemble.members());
-    for (std::size_t i = 0; i < members; ++i) {
-        Ensemble::Block& block = ensemble.blocks[i / lanes];
-        const int m = static_cast<int>(i % lanes);
-        std::size_t r = 0;
-        block.stack.drift[m] = logs[r++ * members + i];
-        block.stack.softNoise[m] = logs[r++ * members + i];
-        block.stack.softFactor[m] = exponential(block.stack.softNoise[m]);
-        const auto next = [&](double kg) { return factorTo(logs[r++ * members + i], kg); };
-        scaleColony(block, m, next(liveMass(block.stack, m)));
-        for (std::size_t t = 0; t < block.trays.size(); ++t) {
-            TrayBlock& tray = block.trays[t];
-            const double raw = next(unsoftened(tray, m));
-            const double soft = next(tray.softened[m]);
-            const double castings = next(tray.castings[m]);
-            scaleTray(block.stack, tray, ensemble.shapes[t], m, raw, soft, castings, next(tray.water[m]));
-        }
+    Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(index)];
+    Rows each{rows, index, ensemble.members()};
+    const auto copy = [&](Members& to) {
+        const double* const row = each.next();
+        eachMember([&](int m) { to[m] = row[m]; });
+    };
+    for (Members& standing : block.standing.z) copy(standing);
+    setFrom(block.parameters, block.standing, ensemble.species);
+    copy(block.stack.drift);
+    copy(block.stack.softNoise);
+    chosenKernels().exponentials(block.stack.softNoise, block.stack.softFactor);
+    const Pool live = colonyOf(block.stack);
+    scaleColony(block, live, factorsTo(each.next(), live.kg));
+    for (std::size_t t = 0; t < block.trays.size(); ++t) {
+        TrayBlock& tray = block.trays[t];
+        const Pool raw = unsoftened(tray);
+        TrayFactors by;
+        by.raw = factorsTo(each.next(), raw.kg);
+        by.soft = factorsTo(each.next(), tray.softened);
+        by.castings = factorsTo(each.next(), tray.castings);
+        by.water = factorsTo(each.next(), tray.water);
+        scaleTray(block.stack, tray, ensemble.shapes[t], raw, by);
     }
 }
 

@@ -50,7 +50,7 @@ inline void ingest(StepContext& at)
             const double middle = greatest(tray.softened[m] + 0.5 * (gain - guess), 0.0);
             const double eaten = eatenAt(demand / (middle + saturation), tray.softened[m], gain, tray.gainFall[m]);
             const double assimilated = eaten * assimilation[m];
-            const double carbonShare = greatest(tray.carbon[m] - tray.unsoftenedCarbon[m], 0.0) / (tray.softened[m] + gain + tray.castings[m] + nothing);
+            const double carbonShare = carbonShareOfSoftened(tray.carbon[m], tray.unsoftenedCarbon[m], tray.softened[m] + gain + tray.castings[m]);
             const double carbon = least(tray.carbon[m], assimilated * carbonShare);
             tray.softened[m] = greatest(tray.softened[m] + gain - eaten, 0.0);
             tray.gain[m] = 0.0;

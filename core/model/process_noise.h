@@ -15,6 +15,11 @@ inline void exponentialsOf(const Members& x, Members& out)
     TIERLOAM_EACH_MEMBER(m) out[m] = exponential(x[m]);
 }
 
+inline void logarithmsOf(const Members& x, Members& out)
+{
+    TIERLOAM_EACH_MEMBER(m) out[m] = naturalLog(x[m]);
+}
+
 /// Process noise, once a day: AR(1) of the bed's temperature and of log softening, stationary from the first day.
 ///     x → x·e^(−1/30) + sd·√(1 − e^(−2/30))·z
 inline void noise(StackBlock& stack, Bits64 stream, int index, bool firstDay)

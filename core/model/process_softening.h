@@ -58,8 +58,7 @@ inline void soften(StepContext& at, int t)
         const double breathed = gone[m] * respiredShare[m];
         const double softenedIn = gone[m] - breathed;
         tray.unsoftenedDry[m] = greatest(tray.unsoftenedDry[m] - gone[m], 0.0);
-        const double rest = greatest(tray.carbon[m] - tray.unsoftenedCarbon[m], 0.0);
-        const double restShare = rest / (tray.softened[m] + tray.castings[m] + nothing);
+        const double restShare = carbonShareOfSoftened(tray.carbon[m], tray.unsoftenedCarbon[m], tray.softened[m] + tray.castings[m]);
         double lossOfSoftened, lossOfCastings;
         lossFactors(softenedRespiration * days * at.q10[m], castingsRate[m] * days * at.q10[m], lossOfSoftened, lossOfCastings);
         // Half of the gain is there while H is respired.

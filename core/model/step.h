@@ -23,12 +23,16 @@ using Normals = void (*)(unsigned long long stream, int index, Members& out);
 /// e^x of 64 members.
 using Exponentials = void (*)(const Members& x, Members& out);
 
+/// ln x of 64 members, each a normal number above 0.
+using Logarithms = void (*)(const Members& x, Members& out);
+
 /// What is compiled for one instruction set.
 struct Kernels {
     StepPair step;
     Noise noise;
     Normals normals;
     Exponentials exponentials;
+    Logarithms logarithms;
 };
 
 Kernels baseKernels();

@@ -2,6 +2,6 @@
 
 namespace tierloam::model {
 
-Kernels avx2Kernels() { return {&stepPair, &noise, &normalsOf, &exponentialsOf}; }
+Kernels avx2Kernels() { return {&stepPair, &noise, &normalsOf, &exponentialsOf, &logarithmsOf}; }
 
 }

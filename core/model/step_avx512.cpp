@@ -2,6 +2,6 @@
 
 namespace tierloam::model {
 
-Kernels avx512Kernels() { return {&stepPair, &noise, &normalsOf, &exponentialsOf}; }
+Kernels avx512Kernels() { return {&stepPair, &noise, &normalsOf, &exponentialsOf, &logarithmsOf}; }
 
 }

@@ -2,6 +2,6 @@
 
 namespace tierloam::model {
 
-Kernels baseKernels() { return {&stepPair, &noise, &normalsOf, &exponentialsOf}; }
+Kernels baseKernels() { return {&stepPair, &noise, &normalsOf, &exponentialsOf, &logarithmsOf}; }
 
 }

@@ -20,6 +20,13 @@ enum Row : int {
 
 inline constexpr double nothing = 1e-30;               ///< keeps 0/0 out where a pool is empty
 
+/// kg C per kg DM of what has softened in a tray and of its castings: what is left when the carbon of the unsoftened is taken off. In a tray just
+/// bedded both are rounding, and their quotient can be anything: no matter is more than carbon.
+[[gnu::always_inline]] inline double carbonShareOfSoftened(double carbon, double unsoftenedCarbon, double dry)
+{
+    return least(greatest(carbon - unsoftenedCarbon, 0.0) / (dry + nothing), 1.0);
+}
+
 /// What the processes of one step share: the state, and what is computed once a step.
 struct StepContext {
     StackBlock& stack;

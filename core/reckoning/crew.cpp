@@ -5,7 +5,7 @@ namespace tierloam::reckoning {
 namespace {
 
 /// A day's work takes some tens of microseconds: looking again is cheaper than sleeping, up to a point.
-constexpr int looksBeforeSleep = 4000;
+constexpr int looksBeforeSleep = 40000;
 
 }
 

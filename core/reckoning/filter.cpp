@@ -135,41 +135,51 @@ std::vector<int> systematic(std::span<const double> weights, double u)
 }
 
 void liuWest(std::span<double> z, std::span<const double> before, std::span<const double> weights, std::size_t rows, double a,
-             const std::function<double(std::size_t, std::size_t)>& normal)
+             const std::function<void(std::size_t, std::span<double>)>& normals, Crew& crew)
 {
     const std::size_t members = weights.size();
+    const int pieces = static_cast<int>(rows);
     std::vector<double> mean(rows, 0.0);
-    std::vector<double> centred(rows * members);
-    for (std::size_t r = 0; r < rows; ++r) {
+    std::vector<double> centred(members * rows); // member by member, so that a sum over members runs along all rows at once
+    std::vector<double> n(rows * members);
+    crew.each(pieces, [&](int piece) {
+        const std::size_t r = static_cast<std::size_t>(piece);
         for (std::size_t i = 0; i < members; ++i) mean[r] += weights[i] * before[r * members + i];
-        for (std::size_t i = 0; i < members; ++i) centred[r * members + i] = before[r * members + i] - mean[r];
-    }
+        for (std::size_t i = 0; i < members; ++i) centred[i * rows + r] = before[r * members + i] - mean[r];
+        normals(r, std::span{n}.subspan(r * members, members));
+    });
     std::vector<double> covariance(rows * rows, 0.0);
-    std::vector<double> weighted(members);
-    for (std::size_t r = 0; r < rows; ++r) {
-        for (std::size_t i = 0; i < members; ++i) weighted[i] = weights[i] * centred[r * members + i];
-        for (std::size_t s = 0; s <= r; ++s) {
-            double sum = 0.0;
-            for (std::size_t i = 0; i < members; ++i) sum += weighted[i] * centred[s * members + i];
-            covariance[r * rows + s] = covariance[s * rows + r] = sum;
+    crew.each(pieces, [&](int piece) {
+        const std::size_t r = static_cast<std::size_t>(piece);
+        double* const sum = covariance.data() + r * rows;
+        for (std::size_t i = 0; i < members; ++i) {
+            const double* const of = centred.data() + i * rows;
+            const double weighted = weights[i] * of[r];
+            for (std::size_t s = 0; s <= r; ++s) sum[s] += weighted * of[s];
         }
-    }
+    });
     const std::vector<double> factor = cholesky(std::move(covariance), rows);
     const double spread = std::sqrt(1.0 - a * a);
-    std::vector<double> n(rows);
-    for (std::size_t i = 0; i < members; ++i) {
-        for (std::size_t r = 0; r < rows; ++r) n[r] = normal(r, i);
+    constexpr std::size_t abreast = 64;
+    crew.each(static_cast<int>((members + abreast - 1) / abreast), [&](int piece) {
+        const std::size_t from = static_cast<std::size_t>(piece) * abreast;
+        const std::size_t count = std::min(abreast, members - from);
+        std::array<double, abreast> move;
         for (std::size_t r = 0; r < rows; ++r) {
-            double move = 0.0;
-            for (std::size_t s = 0; s <= r; ++s) move += factor[r * rows + s] * n[s];
-            double& value = z[r * members + i];
-            value = mean[r] + a * (value - mean[r]) + spread * move;
+            move.fill(0.0);
+            for (std::size_t s = 0; s <= r; ++s) {
+                const double by = factor[r * rows + s];
+                const double* const of = n.data() + s * members + from;
+                for (std::size_t i = 0; i < count; ++i) move[i] += by * of[i];
+            }
+            double* const value = z.data() + r * members + from;
+            for (std::size_t i = 0; i < count; ++i) value[i] = mean[r] + a * (value[i] - mean[r]) + spread * move[i];
         }
-    }
+    });
 }
 
 void moveTowards(std::span<double> z, std::span<const double> weights, std::size_t rows, std::span<const double> expected, double read, double noiseVariance,
-                 const std::function<double(std::size_t)>& normal)
+                 std::span<const double> normals, Crew& crew)
 {
     constexpr std::size_t folds = 4;
     const std::size_t members = weights.size();
@@ -194,18 +204,21 @@ void moveTowards(std::span<double> z, std::span<const double> weights, std::size
     // What each member is told, the noise centred so that the mean moves by what was read alone.
     std::vector<double> told(members);
     double noiseMean = 0.0;
-    for (std::size_t i = 0; i < members; ++i) noiseMean += weights[i] * (told[i] = normal(i));
-    for (std::size_t i = 0; i < members; ++i) told[i] = read + std::sqrt(noise) * (told[i] - noiseMean) - expected[i];
-    for (std::size_t r = 0; r < rows; ++r) {
-        double* const row = z.data() + r * members;
-        double rowMean = 0.0;
-        for (std::size_t i = 0; i < members; ++i) rowMean += weights[i] * row[i];
-        std::array<double, folds> rowVariance{}, covariance{};
-        for (std::size_t i = 0; i < members; ++i) {
-            const double d = row[i] - rowMean;
-            rowVariance[i % folds] += weights[i] * d * d;
-            covariance[i % folds] += off[i] * d;
-        }
+    for (std::size_t i = 0; i < members; ++i) noiseMean += weights[i] * normals[i];
+    for (std::size_t i = 0; i < members; ++i) told[i] = read + std::sqrt(noise) * (normals[i] - noiseMean) - expected[i];
+    crew.each(static_cast<int>(rows), [&](int r) {
+        double* const row = z.data() + static_cast<std::size_t>(r) * members;
+        // Members by fours, a fold each: sums that do not wait for each other.
+        std::array<double, folds> means{}, rowVariance{}, covariance{};
+        for (std::size_t i = 0; i < members; i += folds)
+            for (std::size_t f = 0; f < folds; ++f) means[f] += weights[i + f] * row[i + f];
+        const double rowMean = std::accumulate(means.begin(), means.end(), 0.0);
+        for (std::size_t i = 0; i < members; i += folds)
+            for (std::size_t f = 0; f < folds; ++f) {
+                const double d = row[i + f] - rowMean;
+                rowVariance[f] += weights[i + f] * d * d;
+                covariance[f] += off[i + f] * d;
+            }
         const double rowAll = std::accumulate(rowVariance.begin(), rowVariance.end(), 0.0);
         const double covarianceAll = std::accumulate(covariance.begin(), covariance.end(), 0.0);
         std::array<double, folds> gain{};
@@ -219,8 +232,9 @@ void moveTowards(std::span<double> z, std::span<const double> weights, std::size
             const double kept = std::max(0.0, 1.0 - squares / rest * (1.0 - correlation) / std::max(correlation, 1e-12));
             gain[f] = kept * c / (v + noise * rest);
         }
-        for (std::size_t i = 0; i < members; ++i) row[i] += gain[i % folds] * told[i];
-    }
+        for (std::size_t i = 0; i < members; i += folds)
+            for (std::size_t f = 0; f < folds; ++f) row[i + f] += gain[f] * told[i + f];
+    });
 }
 
 double temperedExponent(const LogWeights& weights, std::span<const double> logLikelihood, double wanted)

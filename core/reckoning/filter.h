@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/reckoning/crew.h"
+
 #include <cstdint>
 #include <functional>
 #include <span>
@@ -43,9 +45,9 @@ std::vector<int> systematic(std::span<const double> weights, double u);
 
 /// Liu–West kernel: z ← mean + a·(z − mean) + √(1 − a²)·L·n with L the Cholesky factor of the weighted covariance before resampling, so
 /// that mean and covariance stay. z[r·members + i] of `rows` rows, already resampled; `weights` and `before` are those before resampling.
-/// `normal(r, i)` gives standard normals.
+/// `normals(r, out)` puts row r's standard normals into out [members]. Rows and members are shared out to the crew; the sums are those of one hand.
 void liuWest(std::span<double> z, std::span<const double> before, std::span<const double> weights, std::size_t rows, double a,
-             const std::function<double(std::size_t row, std::size_t member)>& normal);
+             const std::function<void(std::size_t row, std::span<double> out)>& normals, Crew& crew);
 
 /// Liu & West keep 0.98 where parameters alone are moved. Here the state is moved too, and 512 members in some forty directions need more:
 /// with 0.98 they are soon the offspring of a handful, and bands of 90 % hold the truth in half of the calibration's households.
@@ -56,8 +58,9 @@ inline constexpr double liuWestKeeps = 0.9;
 ///     z ← z + t·cov(z, h)/(var h + R) · (y + √R·n − h)
 /// h [members] what each expects, y what was read, both on a scale where the noise has one variance R. t is what is left of a row's squared correlation
 /// when that which so many members show by chance is taken off. A value beyond `surprising` sd of what is expected counts as if it lay there.
+/// n: `normals` [members]. The number of members is a multiple of 4. Rows are shared out to the crew.
 void moveTowards(std::span<double> z, std::span<const double> weights, std::size_t rows, std::span<const double> expected, double read, double noiseVariance,
-                 const std::function<double(std::size_t member)>& normal);
+                 std::span<const double> normals, Crew& crew);
 inline constexpr double surprising = 3.0;
 
 /// The greatest exponent in (0, 1] under which the observation leaves at least `wanted` effective members.

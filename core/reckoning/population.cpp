@@ -3,6 +3,7 @@
 #include "core/model/elementary.h"
 #include "core/model/members.h"
 #include "core/model/random.h"
+#include "core/reckoning/expected_reading.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,106 +23,98 @@ void inheritValues(std::vector<Value>& values, std::span<const int> ancestors)
     for (std::size_t i = 0; i < values.size(); ++i) values[i] = before[static_cast<std::size_t>(ancestors[i])];
 }
 
-std::vector<double> logLikelihood(const Population& population, const Look& look, double noiseScale)
+/// log-density of the value under what each member expects.
+std::vector<double> logLikelihood(std::span<Expectation> expected, const Look& look, double noiseScale, Crew& crew)
 {
-    std::vector<double> log(static_cast<std::size_t>(population.stack.members()));
-    for (int i = 0; i < population.stack.members(); ++i) {
-        const std::size_t m = static_cast<std::size_t>(i);
-        Expectation expected = expectation(look, MemberOf{population.stack, i}, population.ranOffBefore[m]);
-        if (expected.shape != Expectation::Shape::negativeBinomial) expected.sd *= noiseScale;
-        const double value = logDensity(expected, look.value);
-        log[m] = std::isfinite(value) ? value : -std::numeric_limits<double>::infinity();
-    }
+    std::vector<double> log(expected.size());
+    crew.each(static_cast<int>(expected.size()) / lanes, [&](int block) {
+        for (std::size_t m = static_cast<std::size_t>(block) * lanes; m < static_cast<std::size_t>(block + 1) * lanes; ++m) {
+            if (expected[m].shape != Expectation::Shape::negativeBinomial) expected[m].sd *= noiseScale;
+            const double value = logDensity(expected[m], look.value);
+            log[m] = std::isfinite(value) ? value : -std::numeric_limits<double>::infinity();
+        }
+    });
     return log;
 }
 
 /// sd between the value and the mean of what is expected, all members and the noise of looking together.
-double surpriseOf(const Population& population, const Look& look, Weights weights)
+double surpriseOf(std::span<const Expectation> expected, const Look& look, Weights weights, Crew& crew)
 {
+    if (expected.front().shape == Expectation::Shape::atLeast) return 0.0;
+    const bool onLogScale = expected.front().shape == Expectation::Shape::logNormal;
+    std::vector<Moments> of(expected.size());
+    crew.each(static_cast<int>(expected.size()) / lanes, [&](int block) {
+        for (std::size_t m = static_cast<std::size_t>(block) * lanes; m < static_cast<std::size_t>(block + 1) * lanes; ++m)
+            of[m] = onLogScale ? Moments{naturalLog(expected[m].centre), expected[m].sd * expected[m].sd} : moments(expected[m]);
+    });
     double mean = 0.0;
     double square = 0.0;
-    bool onLogScale = false;
-    for (int i = 0; i < population.stack.members(); ++i) {
-        const std::size_t m = static_cast<std::size_t>(i);
-        const Expectation e = expectation(look, MemberOf{population.stack, i}, population.ranOffBefore[m]);
-        if (e.shape == Expectation::Shape::atLeast) return 0.0;
-        onLogScale = e.shape == Expectation::Shape::logNormal;
-        const Moments of = onLogScale ? Moments{naturalLog(e.centre), e.sd * e.sd} : moments(e);
-        const double w = weights.empty() ? 1.0 / population.stack.members() : weights[m];
-        mean += w * of.mean;
-        square += w * (of.variance + of.mean * of.mean);
+    for (std::size_t m = 0; m < of.size(); ++m) {
+        const double w = weights.empty() ? 1.0 / static_cast<double>(of.size()) : weights[m];
+        mean += w * of[m].mean;
+        square += w * (of[m].variance + of[m].mean * of[m].mean);
     }
     const double variance = square - mean * mean;
     const double value = onLogScale ? naturalLog(std::max(look.value, 1e-300)) : look.value;
     return variance > 0.0 ? (value - mean) / std::sqrt(variance) : 0.0;
 }
 
-Band expectedBand(const Population& population, const Look& look, Weights weights, int day, int number)
+/// All that the kernel moves, standings of parameters and logarithms of the state together, so that it keeps how they go together.
+std::vector<double> rowsOf(const Ensemble& stack, Crew& crew)
 {
-    const std::uint64_t stream = streamOf(population.stack.key, day, Use::look, number);
-    std::vector<double> values(static_cast<std::size_t>(population.stack.members()));
-    for (int i = 0; i < population.stack.members(); ++i) {
-        const std::size_t m = static_cast<std::size_t>(i);
-        const Expectation e = expectation(look, MemberOf{population.stack, i}, population.ranOffBefore[m]);
-        values[m] = e.shape == Expectation::Shape::atLeast ? e.centre : drawn(e, standardNormal(stream, i), uniform(stream + 1, i));
-    }
-    return band(values, weights);
-}
-
-/// Standings in the prior and, below them, the logarithms of the state: all that the kernel moves, so that it keeps how they go together.
-std::vector<double> rowsOf(const Ensemble& stack)
-{
-    std::vector<double> rows = standings(stack);
-    const std::vector<double> logs = stateLogs(stack);
-    rows.insert(rows.end(), logs.begin(), logs.end());
+    std::vector<double> rows(static_cast<std::size_t>(movedRows(stack)) * static_cast<std::size_t>(stack.members()));
+    crew.each(static_cast<int>(stack.blocks.size()), [&](int block) { readMoved(stack, block, rows); });
     return rows;
 }
 
-void setRows(Ensemble& stack, std::span<const double> rows)
+void setRows(Ensemble& stack, std::span<const double> rows, Crew& crew)
 {
-    const std::size_t parameters = static_cast<std::size_t>(parameterCount) * static_cast<std::size_t>(stack.members());
-    setStandings(stack, rows.first(parameters));
-    setStateLogs(stack, rows.subspan(parameters));
+    crew.each(static_cast<int>(stack.blocks.size()), [&](int block) { setMoved(stack, block, rows); });
+}
+
+/// A row of standard normals, block by block.
+void normalsOfRow(std::uint64_t stream, std::span<double> out)
+{
+    Members normals;
+    for (std::size_t m = 0; m < out.size(); m += lanes) {
+        standardNormals(stream, static_cast<int>(m) / lanes, normals);
+        std::copy(std::begin(normals), std::end(normals), out.begin() + static_cast<std::ptrdiff_t>(m));
+    }
 }
 
 /// Parameters and state move by their regression on what was read, where it is of a kind that allows it.
-bool moveMembers(Population& population, const Look& look, int day, int number, const FilterManner& manner)
+bool moveMembers(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner)
 {
     Ensemble& stack = population.stack;
-    const std::size_t members = static_cast<std::size_t>(stack.members());
-    std::vector<double> expected(members);
-    std::optional<double> read;
-    for (std::size_t i = 0; i < members; ++i) {
-        const Expectation e = expectation(look, MemberOf{stack, static_cast<int>(i)}, population.ranOffBefore[i]);
-        if (i == 0 && !(read = evened(e, look.value))) return false;
-        Expectation open = e; // what a member expects may lie beyond what can be read
+    const std::optional<double> read = evened(expected.front(), look.value);
+    if (!read) return false;
+    std::vector<double> even(expected.size());
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        Expectation open = expected[i]; // what a member expects may lie beyond what can be read
         open.low = -1e300;
         open.high = 1e300;
-        expected[i] = *evened(open, e.centre);
+        even[i] = *evened(open, open.centre);
     }
-    std::vector<double> rows = rowsOf(stack);
-    const std::uint64_t stream = streamOf(stack.key, day, Use::jitter, number * 256 + 255);
-    const std::vector<double> weights = population.weights.normalised();
-    moveTowards(rows, weights, static_cast<std::size_t>(parameterCount) + static_cast<std::size_t>(stateRows(stack)), expected, *read,
-                manner.noiseScale * manner.noiseScale / manner.moves(look.kind), [&](std::size_t i) { return standardNormal(stream, static_cast<int>(i)); });
-    setRows(stack, rows);
+    std::vector<double> rows = rowsOf(stack, crew);
+    std::vector<double> normals(expected.size());
+    normalsOfRow(streamOf(stack.key, day, Use::jitter, number * 256 + 255), normals);
+    const double noise = manner.noiseScale * manner.noiseScale / manner.moves(look.kind);
+    moveTowards(rows, population.weights.normalised(), static_cast<std::size_t>(movedRows(stack)), even, *read, noise, normals, crew);
+    setRows(stack, rows, crew);
     return true;
 }
 
 /// Copies of the ancestors, moved a little.
-void descend(Population& population, std::span<const int> ancestors, std::span<const double> weights, int day, int number)
+void descend(Population& population, std::span<const int> ancestors, std::span<const double> weights, int day, int number, Crew& crew)
 {
     Ensemble& stack = population.stack;
-    const std::vector<double> before = rowsOf(stack);
+    const std::vector<double> before = rowsOf(stack, crew);
     population.inherit(ancestors);
-    std::vector<double> z = rowsOf(stack);
-    const int rows = parameterCount + stateRows(stack);
-    std::vector<std::uint64_t> streams;
-    streams.reserve(static_cast<std::size_t>(rows));
-    for (int r = 0; r < rows; ++r) streams.push_back(streamOf(stack.key, day, Use::jitter, number * 256 + r));
-    liuWest(z, before, weights, static_cast<std::size_t>(rows), liuWestKeeps,
-            [&](std::size_t r, std::size_t i) { return standardNormal(streams[r], static_cast<int>(i)); });
-    setRows(stack, z);
+    std::vector<double> z = rowsOf(stack, crew);
+    const std::uint64_t key = stack.key;
+    liuWest(z, before, weights, static_cast<std::size_t>(movedRows(stack)), liuWestKeeps,
+            [&](std::size_t r, std::span<double> out) { normalsOfRow(streamOf(key, day, Use::jitter, number * 256 + static_cast<int>(r)), out); }, crew);
+    setRows(stack, z, crew);
 }
 
 }
@@ -183,25 +176,26 @@ void Population::forgetBatchesGone()
     }
 }
 
-Verdict weigh(Population& population, const Look& look, int day, int number, const FilterManner& manner)
+Verdict weigh(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner)
 {
     Verdict verdict;
     if (manner.ignoresLooks) {
         verdict.effectiveSize = population.weights.effectiveSize();
         return verdict;
     }
-    verdict.surprise = surpriseOf(population, look, population.shares());
-    const Band expected = expectedBand(population, look, population.shares(), day, number);
-    const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, day, number, manner);
-    std::vector<double> log = logLikelihood(population, look, manner.noiseScale);
+    const std::vector<double> weightsBefore = population.normalised;
+    verdict.surprise = surpriseOf(expected, look, weightsBefore, crew);
+    const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, expected, day, number, crew, manner);
+    std::vector<Expectation> now = moved ? expectations(population, look, crew) : std::vector<Expectation>(expected.begin(), expected.end());
+    std::vector<double> log = logLikelihood(now, look, manner.noiseScale, crew);
     for (double& each : log) each *= moved ? manner.weighedBy : manner.weighedAlone;
     const double u = uniform(streamOf(population.stack.key, day, Use::resample, number), 0);
     const Update update = reckoning::update(population.weights, log, u, [&](std::span<const int> ancestors, std::span<const double> weights) {
-        descend(population, ancestors, weights, day, number);
+        descend(population, ancestors, weights, day, number, crew);
     });
     verdict.effectiveSize = update.effectiveSize;
     verdict.exponent = update.exponent;
-    if (verdict.disagrees()) verdict.expected = expected;
+    if (verdict.disagrees()) verdict.expected = expectedReading(expected, weightsBefore, population.stack.key, day, number);
     population.normalised = population.weights.equal() ? std::vector<double>{} : population.weights.normalised();
     return verdict;
 }

@@ -67,6 +67,7 @@ struct FilterManner {
 
 /// Takes one value in: the members move towards it by their regression on it, then they are weighed by what is left of its likelihood: tempering
 /// where less than 10 effective members would be left, systematic resampling below half, and the Liu–West jitter. `number` counts the values of the day.
-Verdict weigh(Population& population, const Look& look, int day, int number, const FilterManner& manner = {});
+/// `expected`: what each member expects (expected_reading.h).
+Verdict weigh(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner);
 
 }

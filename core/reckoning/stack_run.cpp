@@ -135,8 +135,9 @@ void StackRun::weighEntry(const journal::Step& step, const journal::Standing& be
     for (const Look& look : looksOf(entry.action, step.slot, before)) {
         if (look.slot >= now_.members.stack.trays()) continue;
         if (onLook) onLook(step.entry, look, now_.members);
-        keepCheck(step, look, day);
-        noteVerdict(weigh(now_.members, look, day, looksToday_++, manner_), look, static_cast<std::int64_t>(entry.id), day);
+        const std::vector<Expectation> expected = expectations(now_.members, look, crew_);
+        keepCheck(step, look, expected, day);
+        noteVerdict(weigh(now_.members, look, expected, day, looksToday_++, crew_, manner_), look, static_cast<std::int64_t>(entry.id), day);
     }
 }
 
@@ -157,12 +158,12 @@ void StackRun::noteVerdict(const Verdict& verdict, const Look& look, std::int64_
 }
 
 /// What the household reads against what was expected, kept for advice and its track record.
-void StackRun::keepCheck(const journal::Step& step, const Look& look, int day)
+void StackRun::keepCheck(const journal::Step& step, const Look& look, std::span<const Expectation> expectations, int day)
 {
     const bool drained = look.kind == LookKind::drain;
     const auto* harvest = look.kind == LookKind::harvestMass ? std::get_if<journal::Harvest>(&entries_[step.entry].action) : nullptr;
     if (!drained && (harvest == nullptr || !harvest->whole() || !step.batch)) return;
-    const Band expected = expectedReading(now_.members, look, day, looksToday_);
+    const Band expected = expectedReading(expectations, now_.members.shares(), now_.members.stack.key, day, looksToday_);
     if (drained) {
         now_.drains.push_back({dayAt(day), look.value, expected});
         return;

@@ -78,7 +78,7 @@ private:
     void weighEntry(const journal::Step& step, const journal::Standing& before, int day);
     void noteVerdict(const Verdict& verdict, const Look& look, std::int64_t entry, int day);
     void emptied(const journal::Action& action);
-    void keepCheck(const journal::Step& step, const Look& look, int day);
+    void keepCheck(const journal::Step& step, const Look& look, std::span<const Expectation> expectations, int day);
     void noteTurn(Day day, int topBatch);
     void routinesOf(int day);
     void passDay(int day);

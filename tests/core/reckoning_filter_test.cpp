@@ -16,6 +16,13 @@ constexpr std::uint64_t key = 0x5eed;
 
 double normalAt(int step, int use, std::size_t i) { return model::standardNormal(model::streamOf(key, step, model::Use::look, use), static_cast<int>(i)); }
 
+std::vector<double> normalsAt(int step, int use, std::size_t count)
+{
+    std::vector<double> normals(count);
+    for (std::size_t i = 0; i < count; ++i) normals[i] = normalAt(step, use, i);
+    return normals;
+}
+
 struct Moment { double mean, variance; };
 Moment weighted(const std::vector<double>& x, const std::vector<double>& w)
 {
@@ -86,6 +93,7 @@ TEST(Filter, MatchesKalmanOnALinearGaussianToy)
 TEST(MoveTowards, MatchesKalmanAndSharesAValueOut)
 {
     constexpr std::size_t n = many;
+    Crew crew{2};
     for (const int parts : {1, 4}) {
         std::vector<double> z(2 * n), expected(n);
         for (std::size_t i = 0; i < n; ++i) {
@@ -97,7 +105,7 @@ TEST(MoveTowards, MatchesKalmanAndSharesAValueOut)
         const double read = 1.4;
         for (int part = 0; part < parts; ++part) {
             for (std::size_t i = 0; i < n; ++i) expected[i] = z[i];
-            moveTowards(z, weights, 2, expected, read, noise * parts, [&](std::size_t i) { return normalAt(2 + part, 32, i); });
+            moveTowards(z, weights, 2, expected, read, noise * parts, normalsAt(2 + part, 32, weights.size()), crew);
         }
         const std::vector<double> first(z.begin(), z.begin() + n), second(z.begin() + n, z.end());
         const double gain = 1.0 / (1.0 + noise); // of the first row, whose variance is 1; the second follows by its covariance of 0.8
@@ -111,6 +119,7 @@ TEST(MoveTowards, MatchesKalmanAndSharesAValueOut)
 TEST(MoveTowards, LeavesWhatGoesWithItByChanceAloneAndTakesTheImpossibleAsFarAsItIsLikely)
 {
     constexpr std::size_t n = 512;
+    Crew crew{2};
     std::vector<double> z(n), expected(n);
     double square = 0.0;
     double moved = 0.0;
@@ -121,7 +130,7 @@ TEST(MoveTowards, LeavesWhatGoesWithItByChanceAloneAndTakesTheImpossibleAsFarAsI
             expected[i] = normalAt(trial, 41, i);
         }
         const std::vector<double> before = z;
-        moveTowards(z, weights, 1, expected, 2.0, 0.25, [&](std::size_t i) { return normalAt(trial, 42, i); });
+        moveTowards(z, weights, 1, expected, 2.0, 0.25, normalsAt(trial, 42, weights.size()), crew);
         for (std::size_t i = 0; i < n; ++i) {
             moved += (z[i] - before[i]) * (z[i] - before[i]) / n / 40;
             square += z[i] * z[i] / n / 40;
@@ -131,7 +140,7 @@ TEST(MoveTowards, LeavesWhatGoesWithItByChanceAloneAndTakesTheImpossibleAsFarAsI
     EXPECT_NEAR(square, 1.0, 0.03);
     // 40 sd away: the mean goes a third of the way to three sd, not to the value.
     for (std::size_t i = 0; i < n; ++i) z[i] = expected[i] = normalAt(1, 43, i);
-    moveTowards(z, weights, 1, expected, 40.0, 0.25, [&](std::size_t i) { return normalAt(1, 44, i); });
+    moveTowards(z, weights, 1, expected, 40.0, 0.25, normalsAt(1, 44, weights.size()), crew);
     EXPECT_LT(weighted(z, weights).mean, 4.0);
     EXPECT_GT(weighted(z, weights).mean, 0.1);
     EXPECT_GT(weighted(z, weights).variance, 0.8); // and little is learned of it
@@ -203,7 +212,8 @@ TEST(LiuWest, KeepsMeanAndCovarianceOfWhatIsResampled)
     for (std::size_t r = 0; r < 2; ++r)
         for (std::size_t i = 0; i < n; ++i) z[r * n + i] = before[r * n + static_cast<std::size_t>(ancestors[i])];
     const std::vector<double> resampled = z;
-    liuWest(z, before, weights, 2, 0.9, [](std::size_t r, std::size_t i) { return normalAt(2, static_cast<int>(r), i); });
+    Crew crew{2};
+    liuWest(z, before, weights, 2, 0.9, [](std::size_t r, std::span<double> out) { std::ranges::copy(normalsAt(2, static_cast<int>(r), out.size()), out.begin()); }, crew);
     const auto moment = [&](const std::vector<double>& of, std::size_t r, std::size_t s) {
         double a = 0.0, b = 0.0, ab = 0.0;
         for (std::size_t i = 0; i < n; ++i) {

@@ -321,6 +321,35 @@ TEST(Reckon, EntryBeyondTheRoomIsKeptAndFlagged)
     EXPECT_GT(stack.now.slots[0].inputDryKg.p50, 2.0);
 }
 
+TEST(Reckon, MembersMovedOnTheDayOfABeddingKeepTheCarbonOfTheTray)
+{
+    // A look moves the members of a tray that holds nothing softened yet: what is over of its carbon is rounding then.
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 70).add(75, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+    for (int day = 12; day <= 75; day += 7) {
+        Drain drained;
+        drained.volume = Amount{0.3 + 0.01 * (day % 4), Unit::L};
+        notes.add(day, "Mill", drained);
+        Reading read;
+        read.bin = celsius(19.0 + day % 3);
+        notes.add(day, "Mill", read);
+    }
+    const auto all = reckon(notes.entries(), until(90));
+    const model::Ensemble& stack = mill(all).present->members.stack;
+    ASSERT_EQ(stack.trays(), 2);
+    for (int t = 0; t < stack.trays(); ++t)
+        for (int i = 0; i < stack.members(); ++i) {
+            const model::TrayBlock& tray = model::MemberOf{stack, i}.tray(t);
+            const int m = i % model::lanes;
+            double unsoftened = 0.0;
+            for (int c = 0; c < model::softeningClasses; ++c) unsoftened += tray.unsoftened[c][m] * stack.shapes[static_cast<std::size_t>(t)].carbonShare[c];
+            // Food, cardboard and worms hold 0.45 to 0.57.
+            const double share = (tray.carbon[m] - unsoftened) / (tray.softened[m] + tray.castings[m]);
+            EXPECT_GT(share, 0.44) << t << ' ' << i;
+            EXPECT_LT(share, 0.57) << t << ' ' << i;
+        }
+}
+
 TEST(Reckon, ColdStackIsSlower)
 {
     journal::Setup warm, cold;
