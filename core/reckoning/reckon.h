@@ -17,7 +17,7 @@ struct Options {
     int members = 512;               ///< a multiple of 64, 64 to 8192; of a household of many stacks at most membersOfMany
     int threads = 2;
     bool southern = false;           ///< season turned by half a year
-    bool fewSnapshots = false;       ///< three a stack instead of some fifteen, about a megabyte each at 512 members
+    bool fewSnapshots = false;       ///< three a stack instead of some dozen, about a megabyte each at 512 members
     std::vector<std::string> shownFirst; ///< stacks that are made before the others
     /// Called between stacks while many are made, from whichever thread has made one: how far it is, and now and then (when those shown first are
     /// there, and every two seconds) what there is: stacks that are not made yet as `previous` has them, or not at all.

@@ -24,9 +24,10 @@ constexpr int overdueAfter = 30;     ///< days after turn and ready
 /// Days for which a turn stands though its chance has fallen: fresh food undoes for some days that a tray is filled, and is then eaten. A check of
 /// a tray takes it back at once.
 constexpr int turnKeptFor = 7;
-/// Ages of the snapshots, days; beyond the last one a year.
-constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240};
+/// Ages of the snapshots, days: an entry runs again about twice its age. The last are beyond the record of anybody.
+constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240, 480, 960, 1920, 3840, 7680, 15360};
 constexpr int fewAges[] = {1, 7, 30};
+std::span<const int> agesOf(const Options& options) { return options.fewSnapshots ? std::span<const int>{fewAges} : std::span<const int>{ages}; }
 
 /// The species of the latest `stock` rules.
 std::string speciesOf(const journal::Entries& entries, const journal::StackHistory& history)
@@ -277,20 +278,18 @@ void StackRun::noteDay(int day, StackReckoning& result)
 bool StackRun::worthASnapshot(int day) const
 {
     const int age = last_ - day;
-    if (options_.fewSnapshots) return std::find(std::begin(fewAges), std::end(fewAges), age) != std::end(fewAges);
-    return std::find(std::begin(ages), std::end(ages), age) != std::end(ages) || (age > 240 && (age - 240) % 365 == 0);
+    const std::span<const int> wanted = agesOf(options_);
+    return std::find(wanted.begin(), wanted.end(), age) != wanted.end();
 }
 
 /// Days pass and snapshots age: the oldest stays of those that lie between the same two ages.
 void StackRun::thinSnapshots(std::vector<std::shared_ptr<const Snapshot>>& snapshots) const
 {
-    const std::span<const int> wanted = options_.fewSnapshots ? std::span<const int>{fewAges} : std::span<const int>{ages};
+    const std::span<const int> wanted = agesOf(options_);
     const auto between = [&](const std::shared_ptr<const Snapshot>& each) {
-        const int age = last_ - each->state.day;
-        const auto next = std::lower_bound(wanted.begin(), wanted.end(), age);
-        return next != wanted.end() ? *next : wanted.back() + (age - wanted.back() + 364) / 365 * 365;
+        return std::lower_bound(wanted.begin(), wanted.end(), last_ - each->state.day) - wanted.begin();
     };
-    int before = 0;
+    std::ptrdiff_t before = -1;
     std::erase_if(snapshots, [&](const auto& each) { return std::exchange(before, between(each)) == between(each); });
 }
 
