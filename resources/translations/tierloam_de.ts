@@ -9330,6 +9330,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 could not be written: %2. What was there before is unchanged.</source>
         <translation>%1 konnte nicht geschrieben werden: %2. Was vorher da war, ist unverändert.</translation>
     </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Unter den Namen der Spalten stehen keine Zeilen: nichts zu importieren.</translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>Nichts wird hinzugefügt.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>

@@ -9331,6 +9331,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 could not be written: %2. What was there before is unchanged.</source>
         <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
     </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Debajo de los nombres de las columnas no hay filas: nada que importar.</translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>No se añadirá nada.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>

@@ -9330,6 +9330,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 could not be written: %2. What was there before is unchanged.</source>
         <translation>%1 n’a pas pu être écrit&#xa0;: %2. Ce qui s’y trouvait avant est inchangé.</translation>
     </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Il n’y a aucune ligne sous les noms des colonnes&#xa0;: rien à importer.</translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>Rien ne sera ajouté.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>

@@ -4,6 +4,7 @@
 #include "tests/ui/language_fixture.h"
 
 #include "tests/support/pictures.h"
+#include "ui/rotation/lanes_view.h"
 #include "ui/rotation/rotation_page.h"
 #include "ui/window/demo.h"
 
@@ -30,7 +31,23 @@ protected:
         ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoning() != nullptr; }, patience));
         settled();
     }
-    QStringList cut() const { return tests::cutWords(*window_) + tests::cutContents(*window_); }
+    QStringList cut() const { return tests::cutWords(*window_) + tests::cutContents(*window_) + cutNames(); }
+    /// Of the lanes of the year, which are painted: names and notes with less room than they need.
+    QStringList cutNames() const
+    {
+        QStringList cut;
+        const auto* lanes = window_->findChild<rotation::LanesView*>();
+        if (!lanes || !lanes->isVisible()) return cut;
+        const auto type = drawing::Type::from(theme_->font(ui::TextSize::body));
+        const drawing::LanesLayout layout = lanes->layoutNow();
+        for (std::size_t i = 0; i < layout.heads.size(); ++i) {
+            const drawing::Lane& lane = lanes->year().lanes.lanes[i];
+            const QRectF& head = layout.heads[i];
+            const double needed = drawing::wrappedHeight(type.strong, lane.name, head.width()) + drawing::wrappedHeight(type.small, lane.note, head.width());
+            if (needed > head.height() || head.bottom() > lanes->height()) cut << QStringLiteral("beside a lane: ") + lane.name;
+        }
+        return cut;
+    }
 };
 
 }
@@ -68,6 +85,19 @@ TEST_F(WindowSizes, PlantedWidthIsFound)
     desk().rotation()->findChild<QWidget*>(QStringLiteral("changeCard"))->setMinimumWidth(3000);
     settled();
     EXPECT_FALSE(tests::cutContents(*window_).isEmpty());
+}
+
+TEST_F(WindowSizes, PlantedCutNameIsFound)
+{
+    ASSERT_NO_FATAL_FAILURE(openDemo({"en", 200, {1000, 640}}));
+    desk().showPage(Desk::Page::rotation);
+    auto* lanes = desk().rotation()->findChild<rotation::LanesView*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return lanes->isVisible() && lanes->layoutNow().heads.size() == 3; }, patience));
+    settled();
+    ASSERT_TRUE(cutNames().isEmpty()) << cutNames().join(u'\n').toStdString();
+    lanes->setFixedHeight(lanes->height() * 2 / 3);
+    settled();
+    EXPECT_FALSE(cutNames().isEmpty());
 }
 
 // The windows beside it, in the longest words and largest letters.

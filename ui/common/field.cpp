@@ -1,11 +1,11 @@
 #include "ui/common/field.h"
 
 #include "ui/common/panels.h"
+#include "ui/common/styled.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace tierloam::ui {
@@ -87,9 +87,7 @@ void Field::tell(const QString& words)
     for (QWidget* editor : std::as_const(editors_)) {
         editor->setAccessibleDescription(words); // read out with the field
         if (editor->property("wrong").toBool() == !words.isEmpty()) continue;
-        editor->setProperty("wrong", !words.isEmpty());
-        editor->style()->unpolish(editor);
-        editor->style()->polish(editor);
+        setStyled(editor, "wrong", !words.isEmpty());
         editor->updateGeometry(); // its frame is thicker now
     }
     updateGeometry();

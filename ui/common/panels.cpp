@@ -1,6 +1,7 @@
 #include "ui/common/panels.h"
 
 #include "ui/common/flow_layout.h"
+#include "ui/common/styled.h"
 
 #include <QAbstractSpinBox>
 #include <QComboBox>
@@ -42,16 +43,6 @@ QString nameOf(TextRole role)
     case TextRole::title: return QStringLiteral("title");
     }
     return {};
-}
-
-/// The style sheet looks at properties only when a widget is polished.
-void setStyled(QWidget* widget, const char* property, const QVariant& value)
-{
-    if (widget->property(property) == value) return;
-    widget->setProperty(property, value);
-    widget->style()->unpolish(widget);
-    widget->style()->polish(widget);
-    widget->update();
 }
 
 class WheelKeeper final : public QObject {

@@ -1,5 +1,7 @@
 #include "ui/common/seams.h"
 
+#include "ui/common/file_dialog.h"
+
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHash>
@@ -39,12 +41,19 @@ QString SystemDialogs::text(QWidget* parent, const QString& title, const QString
 
 QString SystemDialogs::fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter)
 {
-    return QFileDialog::getOpenFileName(parent, title, folder, filter);
+    QFileDialog dialog{parent, title, folder, filter};
+    dialog.setFileMode(QFileDialog::ExistingFile);
+    fitFileDialog(dialog);
+    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString{};
 }
 
 QString SystemDialogs::folder(QWidget* parent, const QString& title, const QString& before)
 {
-    return QFileDialog::getExistingDirectory(parent, title, before);
+    QFileDialog dialog{parent, title, before};
+    dialog.setFileMode(QFileDialog::Directory);
+    dialog.setOption(QFileDialog::ShowDirsOnly);
+    fitFileDialog(dialog);
+    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString{};
 }
 
 QString SystemDialogs::fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix)
@@ -54,6 +63,7 @@ QString SystemDialogs::fileToSave(QWidget* parent, const QString& title, const Q
     dialog.setFileMode(QFileDialog::AnyFile);
     dialog.setDefaultSuffix(suffix); // before the question about replacing, so that the question is about the right file
     if (!proposed.isEmpty()) dialog.selectFile(proposed);
+    fitFileDialog(dialog);
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString{};
 }
 

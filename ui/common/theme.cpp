@@ -2,11 +2,11 @@
 
 #include "ui/common/seams.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QEvent>
 #include <QPalette>
-#include <QStyle>
-#include <QStyleFactory>
+#include <QProxyStyle>
 
 #include <algorithm>
 #include <cmath>
@@ -54,6 +54,21 @@ QPalette qtPalette(const drawing::Palette& p)
     q.setColor(QPalette::Disabled, QPalette::Highlight, p.line);
     return q;
 }
+
+/// Fusion, with the boxes to tick in lists growing with the letters; those of check boxes the style sheet sizes.
+class GrownStyle final : public QProxyStyle {
+public:
+    explicit GrownStyle(double scale) : QProxyStyle{QStringLiteral("Fusion")}, scale_{scale} {}
+    int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override
+    {
+        const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+        const bool box = metric == PM_IndicatorWidth || metric == PM_IndicatorHeight;
+        return box && qobject_cast<const QAbstractItemView*>(widget) ? static_cast<int>(std::lround(usual * scale_)) : usual;
+    }
+
+private:
+    double scale_;
+};
 
 bool isDarkPalette(const QPalette& palette) { return palette.color(QPalette::WindowText).lightnessF() > palette.color(QPalette::Window).lightnessF(); }
 
@@ -165,7 +180,7 @@ void Theme::setFontScale(int percent)
 void Theme::apply()
 {
     applying_ = true;
-    if (QStyle* fusion = QStyleFactory::create(QStringLiteral("Fusion"))) QApplication::setStyle(fusion);
+    QApplication::setStyle(new GrownStyle{scale()});
     QApplication::setPalette(qtPalette(palette()));
     QApplication::setFont(font(TextSize::body));
     qApp->setStyleSheet(styleSheetFor(palette(), systemFont_.pointSizeF() * scale(), scale()));

@@ -83,7 +83,7 @@ QSlider::sub-page:horizontal { background: @moss; border-radius: 2px; }
 QSlider::handle:horizontal { width: 14px; margin: -6px 0; background: @panel; border: 2hair solid @outline; border-radius: 8px; }
 QSlider::handle:horizontal:disabled { border-color: @line; }
 QCheckBox::indicator { width: 15px; height: 15px; }
-QCheckBox::indicator:unchecked { border: 1hair solid @outlineSoft; border-radius: 3px; background: @panel; }
+QCheckBox::indicator:unchecked, QListView::indicator:unchecked { border: 1hair solid @outlineSoft; border-radius: 3px; background: @panel; }
 QComboBox QAbstractItemView { background: @panel; color: @ink; border: 1hair solid @line; selection-background-color: @mossSoft; selection-color: @ink; }
 
 QMenuBar { background: @rail; color: @ink; }
@@ -127,6 +127,8 @@ QFrame[rail="true"] { background: @rail; border: none; }
 QFrame[due="true"] { background: @ground2; border: none; border-left: 1hair solid @line; }
 QPushButton[railButton="true"] { background: transparent; color: @mutedInk; border: none; border-left: 4px solid transparent; border-radius: 0;
     border-top-right-radius: 7px; border-bottom-right-radius: 7px; padding: 11px 12px; text-align: left; }
+QPushButton[railButton="true"][tight="true"], QPushButton[railButton="true"][tight="true"]:checked { padding: 4px 12px; }
+QPushButton[railButton="true"][tight="true"]:focus, QPushButton[railButton="true"][tight="true"]:checked:focus { padding: 2px 10px 2px 12px; }
 QPushButton[railButton="true"]:hover { color: @ink; background: @ground; }
 QPushButton[railButton="true"]:checked { background: @panel; color: @ink; font-weight: bold; border: none; border-left: 4px solid @moss; padding: 11px 12px; }
 QPushButton[railButton="true"]:focus, QPushButton[railButton="true"]:checked:focus { background: @panel; color: @ink; border: 2hair solid @moss; border-left: 4px solid @moss; padding: 9px 10px 9px 12px; }

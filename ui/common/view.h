@@ -4,7 +4,7 @@
 
 namespace tierloam::ui {
 
-/// A window beside that of the program: Tab goes through it in reading order.
+/// A window beside that of the program: Tab goes through it in reading order, Enter presses the button that has the focus.
 class View : public QDialog {
     Q_OBJECT
 
@@ -13,6 +13,7 @@ public:
 
 protected:
     bool focusNextPrevChild(bool next) override;
+    void keyPressEvent(QKeyEvent* event) override;
 };
 
 }

@@ -15,13 +15,22 @@ class Words {
     Q_DECLARE_TR_FUNCTIONS(Lanes)
 };
 
-constexpr double nameShare = 0.17;    ///< of the width, for names
+constexpr double nameShare = 0.17, mostShare = 0.3; ///< of the width, for names
+constexpr double headGap = 8;         ///< between names and lanes
 constexpr double bandLess = 0.30;     ///< of a row, above and below a window's band
 
 double slotHeight(const Type& type) { return std::ceil(lineHeight(type.small) * 1.12); }
 double laneGap(const Type& type) { return std::ceil(lineHeight(type.small) * 0.7); }
-double nameHeight(const Type& type) { return lineHeight(type.strong) + lineHeight(type.small); }
-double laneHeight(const Lane& lane, const Type& type) { return std::max(lane.slots * slotHeight(type), nameHeight(type)) + laneGap(type); }
+double headHeight(const Lane& lane, double width, const Type& type) { return wrappedHeight(type.strong, lane.name, width) + wrappedHeight(type.small, lane.note, width); }
+double laneHeight(const Lane& lane, double headWidth, const Type& type) { return std::max(lane.slots * slotHeight(type), headHeight(lane, headWidth, type)) + laneGap(type); }
+
+/// For the names: as wide as the longest asks for, within bounds; what is longer goes on in the next line.
+double headWidth(const Lanes& lanes, double width, const Type& type)
+{
+    double names = std::min(width * nameShare, 220.0);
+    for (const Lane& lane : lanes.lanes) names = std::max(names, std::min(std::max(textWidth(type.strong, lane.name), textWidth(type.small, lane.note)) + 12, width * mostShare));
+    return names - headGap;
+}
 
 QColor fillOf(const Lane::Stay& stay, const Palette& palette) { return mixed(palette.panel, palette.ageColour(stay.ageAtFrom), stay.planned ? 0.55 : 0.85); }
 QColor inkOn(const QColor& fill) { return fill.lightnessF() < 0.45f ? QColor{0xFB, 0xF6, 0xEA} : QColor{0x2B, 0x24, 0x20}; }
@@ -95,24 +104,25 @@ void drawWindow(QPainter& painter, const QRectF& row, const Lane::Window& window
 
 }
 
-double lanesHeight(const Lanes& lanes, const Type& type)
+double lanesHeight(const Lanes& lanes, double width, const Type& type)
 {
+    const double head = headWidth(lanes, width, type);
     double height = axisHeight(type) + 2;
-    for (const Lane& lane : lanes.lanes) height += laneHeight(lane, type);
+    for (const Lane& lane : lanes.lanes) height += laneHeight(lane, head, type);
     return std::ceil(height);
 }
 
 LanesLayout layOutLanes(const Lanes& lanes, const QRectF& room, const Type& type)
 {
     LanesLayout layout;
-    double names = std::min(room.width() * nameShare, 220.0);
-    for (const Lane& lane : lanes.lanes) names = std::max(names, std::min(std::max(textWidth(type.strong, lane.name), textWidth(type.small, lane.note)) + 12, room.width() * 0.3));
-    layout.plot = room.adjusted(names, 0, -8, 0);
+    const double head = headWidth(lanes, room.width(), type);
+    layout.plot = room.adjusted(head + headGap, 0, -8, 0);
     layout.rowHeight = slotHeight(type);
     layout.axisRoom = QRectF{layout.plot.left(), room.top(), layout.plot.width(), axisHeight(type)};
     double y = layout.axisRoom.bottom() + 2;
     for (const Lane& lane : lanes.lanes) {
-        const double height = laneHeight(lane, type);
+        const double height = laneHeight(lane, head, type);
+        layout.heads.emplace_back(room.left(), y, head, height - laneGap(type));
         layout.rows.emplace_back(room.left(), y, room.width(), height);
         y += height;
     }
@@ -173,9 +183,9 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
     for (int i = 0; i < static_cast<int>(lanes.lanes.size()); ++i) {
         const Lane& lane = lanes.lanes[static_cast<std::size_t>(i)];
         const QRectF& row = layout.rows[static_cast<std::size_t>(i)];
-        const QRectF names{row.left(), row.top(), layout.plot.left() - row.left() - 8, row.height()};
-        drawLine(painter, names, lane.name, type.strong, palette.ink);
-        drawLine(painter, names.adjusted(0, lineHeight(type.strong), 0, 0), lane.note, type.small, palette.mutedInk);
+        const QRectF& head = layout.heads[static_cast<std::size_t>(i)];
+        const double beneath = drawWrapped(painter, head, lane.name, type.strong, palette.ink);
+        drawWrapped(painter, head.adjusted(0, beneath, 0, 0), lane.note, type.small, palette.mutedInk);
         const auto eachStay = [&](const auto& draw) {
             for (const Lane::Stay& stay : lane.stays) {
                 const double from = std::max(lanes.axis.xOf(stay.from, layout.plot), layout.plot.left());

@@ -51,6 +51,7 @@ struct LanesLayout {
     QRectF axisRoom;
     QRectF plot;                      ///< x of all lanes
     std::vector<QRectF> rows;         ///< one a lane, names included
+    std::vector<QRectF> heads;        ///< of each: for its name and, beneath it, its note, both broken into lines
     double rowHeight = 0;             ///< of a slot
 
     QRectF slotRoom(const Lanes& lanes, int lane, int slot) const;
@@ -59,7 +60,7 @@ struct LanesLayout {
     Day dayAt(const Lanes& lanes, double x) const;
 };
 
-double lanesHeight(const Lanes& lanes, const Type& type);
+double lanesHeight(const Lanes& lanes, double width, const Type& type);
 LanesLayout layOutLanes(const Lanes& lanes, const QRectF& room, const Type& type);
 void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout, const Palette& palette, const Type& type);
 /// What the marks and bars mean; returns the height used.

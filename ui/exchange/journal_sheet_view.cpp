@@ -21,6 +21,7 @@
 #include <QScreen>
 #include <QSignalBlocker>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -32,6 +33,9 @@ namespace {
 
 using exchange::RowFate;
 using exchange::SheetField;
+
+constexpr int leastTable = 11; ///< lines: the head, the lists that name the columns, three rows and the bar beneath
+constexpr int leastFate = 34; ///< letters for what becomes of a row
 
 QString plainText(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
@@ -67,15 +71,19 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     fileRow->addWidget(separator_);
     rows->addLayout(fileRow);
 
-    // What is asked scrolls when there is little room, so that the rows stay in sight.
-    auto* asked = new QWidget;
-    auto* askedRows = new QVBoxLayout{asked};
+    // What is asked and the rows scroll together when there is little room, so that neither is squeezed to nothing.
+    auto* middle = new QWidget;
+    auto* middleRows = new QVBoxLayout{middle};
+    middleRows->setContentsMargins(0, 0, 0, 0);
+    middleRows->setSpacing(rows->spacing());
+    middle_ = new forms::FitArea{this};
+    middle_->setObjectName(QStringLiteral("sheetMiddle"));
+    asked_ = new QWidget{middle};
+    auto* askedRows = new QVBoxLayout{asked_};
     askedRows->setContentsMargins(0, 0, 0, 0);
-    asked_ = new forms::FitArea{this};
-    asked_->setFrameShape(QFrame::NoFrame);
-    box_ = new QuestionsBox{asked};
+    box_ = new QuestionsBox{asked_};
     askedRows->addWidget(box_);
-    missing_ = new QWidget{asked};
+    missing_ = new QWidget{asked_};
     auto* form = new QVBoxLayout{missing_};
     form->setContentsMargins(0, 0, 0, 0);
     form->setSpacing(6);
@@ -94,9 +102,7 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     stack_ = question(tr("The stack, where a row names none:"), "askStack", stackWords_);
     unit_ = question(tr("The unit of amounts without one:"), "askUnit", unitWords_);
     askedRows->addWidget(missing_);
-    askedRows->addStretch(1);
-    asked_->setWidget(asked);
-    rows->addWidget(asked_);
+    middleRows->addWidget(asked_);
     {
         const QSignalBlocker quietAction{action_}, quietUnit{unit_};
         action_->addItem(tr("Please choose"));
@@ -107,34 +113,36 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     }
 
     auto* showRow = new QHBoxLayout;
-    shown_ = new ui::FieldCombo{this};
+    shown_ = new ui::FieldCombo{middle};
     shown_->setObjectName(QStringLiteral("sheetShown"));
     ui::setAccess(shown_, tr("Rows that are shown"));
-    ignored_ = ui::makeLabel({}, ui::TextRole::muted, this, true);
+    ignored_ = ui::makeLabel({}, ui::TextRole::muted, middle, true);
     ignored_->setObjectName(QStringLiteral("sheetIgnored"));
     showRow->addWidget(shown_);
     showRow->addWidget(ignored_, 1);
-    rows->addLayout(showRow);
-    table_ = new QTableView{this};
+    middleRows->addLayout(showRow);
+    table_ = new QTableView{middle};
     table_->setObjectName(QStringLiteral("sheetTable"));
     table_->setModel(model_);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setTabKeyNavigation(false);
-    table_->setWordWrap(false);
-    table_->setMinimumHeight(fontMetrics().height() * 4);
+    table_->setMinimumHeight(fontMetrics().height() * leastTable);
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 9 / 5);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
     ui::setAccess(table_, tr("Rows of the file"), tr("In the first row the content of each column is chosen"));
-    rows->addWidget(table_, 1);
+    middleRows->addWidget(table_, 1);
 
-    leaveThere_ = new QCheckBox{this};
+    leaveThere_ = new QCheckBox{middle};
     leaveThere_->setObjectName(QStringLiteral("leaveOutThere"));
     leaveThere_->setChecked(true);
-    leaveTwice_ = new QCheckBox{this};
+    leaveTwice_ = new QCheckBox{middle};
     leaveTwice_->setObjectName(QStringLiteral("leaveOutTwice"));
-    rows->addWidget(leaveThere_);
-    rows->addWidget(leaveTwice_);
+    middleRows->addWidget(leaveThere_);
+    middleRows->addWidget(leaveTwice_);
+    middle_->setWidget(middle);
+    rows->addWidget(middle_, 1);
+    rows->addStretch(0); // takes the room while there is nothing to ask and to show
     summary_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
     summary_->setObjectName(QStringLiteral("sheetSummary"));
     rows->addWidget(summary_);
@@ -155,7 +163,7 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
 
     connect(separator_, &QComboBox::activated, this, [this] { load(static_cast<char>(separator_->currentData().toInt())); });
     connect(box_, &QuestionsBox::answered, this, &JournalSheetView::replan);
-    connect(shown_, &QComboBox::activated, this, [this] { model_->show(static_cast<SheetPreview::Shown>(shown_->currentData().toInt())); });
+    connect(shown_, &QComboBox::activated, this, [this] { showRows(static_cast<SheetPreview::Shown>(shown_->currentData().toInt())); });
     connect(leaveThere_, &QCheckBox::toggled, this, &JournalSheetView::replan);
     connect(leaveTwice_, &QCheckBox::toggled, this, &JournalSheetView::replan);
     connect(import_, &QPushButton::clicked, this, &JournalSheetView::import);
@@ -194,6 +202,7 @@ void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
         sheet_.reset();
         plan_.reset();
         model_->setSheet(nullptr);
+        readings_->hide();
         say();
         return;
     }
@@ -210,7 +219,7 @@ void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
     columnsChanged();
     table_->resizeColumnsToContents();
     const int letter = fontMetrics().averageCharWidth();
-    table_->setColumnWidth(0, letter * 46); // what is wrong with a row is to be read
+    table_->setColumnWidth(0, letter * leastFate);
     for (int column = 1; column < model_->columnCount(); ++column) table_->setColumnWidth(column, std::clamp(table_->columnWidth(column) + letter * 2, letter * 18, letter * 40));
 }
 
@@ -303,7 +312,9 @@ void JournalSheetView::replan()
             plan_ = made;
             model_->setWaiting(unanswered());
             model_->setPlan(plan_);
+            fitRows();
             say();
+            begin();
         };
     });
     say();
@@ -316,8 +327,10 @@ void JournalSheetView::say()
     const int added = plan_ ? static_cast<int>(plan_->entries.size()) : 0;
     leaveThere_->setText(there > 0 ? tr("Leave out what the journal holds already (%1)").arg(there) : tr("Leave out what the journal holds already"));
     leaveTwice_->setText(twice > 0 ? tr("Leave out what an earlier row of the file says too (%1)").arg(twice) : tr("Leave out what an earlier row of the file says too"));
-    leaveTwice_->setVisible(plan_ && !unanswered());
-    leaveThere_->setVisible(hadHousehold_ && (there > 0 || !leaveThere_->isChecked()));
+    leaveTwice_->setVisible(plan_ && !unanswered() && !imported_);
+    leaveThere_->setVisible(hadHousehold_ && !imported_ && (there > 0 || !leaveThere_->isChecked()));
+    for (QWidget* each : std::initializer_list<QWidget*>{middle_, separator_}) each->setVisible(sheet_ != nullptr); // a file that is no table asks for nothing
+    ui::setTone(file_, sheet_ || aside_->busy() ? ui::Tone::plain : ui::Tone::brick);
     {
         const QSignalBlocker quiet{shown_};
         const int before = shown_->currentData().toInt();
@@ -328,7 +341,7 @@ void JournalSheetView::say()
         if (twice > 0) shown_->addItem(tr("Rows said before (%1)").arg(twice), static_cast<int>(SheetPreview::Shown::twice));
         const int kept = shown_->findData(before);
         shown_->setCurrentIndex(std::max(0, kept));
-        if (kept < 0 && sheet_) model_->show(SheetPreview::Shown::first);
+        if (kept < 0 && sheet_) showRows(SheetPreview::Shown::first);
     }
     saveFaults_->setEnabled(faults > 0 && !unanswered());
     if (imported_) {
@@ -348,7 +361,10 @@ void JournalSheetView::say()
     } else if (!plan_) {
         summary_->setText(tr("Looking at the rows…"));
     } else {
-        QStringList parts{tr("%n entry(ies) will be added, as one step that can be undone.", nullptr, added)};
+        QStringList parts;
+        if (sheet_->rows.empty()) parts << tr("There are no rows beneath the names of the columns: nothing to import.");
+        else if (added > 0) parts << tr("%n entry(ies) will be added, as one step that can be undone.", nullptr, added);
+        else parts << tr("Nothing will be added.");
         if (faults > 0) parts << tr("%n row(s) at fault: not added.", nullptr, faults);
         if (there > 0) parts << tr("%n row(s) already there: left out.", nullptr, there);
         if (twice > 0) parts << tr("%n row(s) said before: left out.", nullptr, twice);
@@ -356,6 +372,45 @@ void JournalSheetView::say()
         if (unanswered()) parts = {tr("Please answer what is asked above; then you see what becomes of each row.")};
         summary_->setText(parts.join(QLatin1Char{' '}));
     }
+}
+
+void JournalSheetView::showRows(SheetPreview::Shown shown)
+{
+    model_->show(shown);
+    fitRows();
+}
+
+void JournalSheetView::resizeEvent(QResizeEvent* event)
+{
+    ui::View::resizeEvent(event);
+    QTimer::singleShot(0, this, &JournalSheetView::fitRows); // when the table has its new width
+}
+
+/// Once the rows have been looked at the focus is where people go on: at the first question that is open, else at the button that imports.
+void JournalSheetView::begin()
+{
+    if (std::exchange(begun_, true)) return;
+    const auto lists = middle_->findChildren<QComboBox*>();
+    const auto open = std::ranges::find_if(lists, [this](const QComboBox* list) { return list->isVisibleTo(this) && !table_->isAncestorOf(list) && !list->currentData().isValid(); });
+    QWidget* at = open != lists.end() ? static_cast<QWidget*>(*open) : import_->isEnabled() ? static_cast<QWidget*>(import_) : table_;
+    at->setFocus(Qt::OtherFocusReason);
+}
+
+/// What becomes of a row is read whole: its column takes up to three fifths of the table, and what is longer goes on in more lines.
+void JournalSheetView::fitRows()
+{
+    const int letter = fontMetrics().averageCharWidth();
+    const int most = std::max(letter * leastFate, table_->viewport()->width() * 3 / 5);
+    const int margin = letter * 4, usual = table_->verticalHeader()->defaultSectionSize();
+    const auto room = [&](int row) { return fontMetrics().boundingRect(QRect{0, 0, most - margin, QWIDGETSIZE_MAX}, Qt::TextWordWrap, model_->index(row, 0).data().toString()).size(); };
+    int widest = 0;
+    for (int row = 1; row < model_->rowCount(); ++row) {
+        const QSize wanted = room(row);
+        widest = std::max(widest, wanted.width());
+        const int height = usual + wanted.height() - std::min(wanted.height(), fontMetrics().height());
+        if (table_->rowHeight(row) != height) table_->setRowHeight(row, height);
+    }
+    table_->setColumnWidth(0, std::clamp(widest + margin, letter * leastFate, most));
 }
 
 bool JournalSheetView::unanswered() const
@@ -386,7 +441,7 @@ void JournalSheetView::written()
     summary_->setText(tr("The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.", nullptr, faults));
     say();
     shown_->setCurrentIndex(std::max(0, shown_->findData(static_cast<int>(SheetPreview::Shown::faults))));
-    model_->show(SheetPreview::Shown::faults);
+    showRows(SheetPreview::Shown::faults);
 }
 
 void JournalSheetView::refused(const QString& why)

@@ -44,6 +44,9 @@ Q_SIGNALS:
     /// The file looks like what an instrument wrote.
     void readingsWanted();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void load(std::optional<char> separator);
     void take(std::variant<exchange::Sheet, QString> read);
@@ -52,6 +55,9 @@ private:
     void ask();
     void replan();
     void say();
+    void showRows(SheetPreview::Shown shown);
+    void fitRows();
+    void begin();
     bool unanswered() const;
     void import();
     void saveFaults();
@@ -66,6 +72,7 @@ private:
     std::vector<exchange::SheetColumn> columns_;
     exchange::SheetQuestions questions_;
     bool imported_ = false;
+    bool begun_ = false;
     QString refusal_;
 
     Aside* aside_;
@@ -75,7 +82,8 @@ private:
     QLabel* summary_;
     QComboBox* separator_;
     QuestionsBox* box_;
-    forms::FitArea* asked_;
+    forms::FitArea* middle_;
+    QWidget* asked_;
     QWidget* missing_;
     QComboBox *stack_, *action_, *unit_;
     QLabel *stackWords_, *actionWords_, *unitWords_;

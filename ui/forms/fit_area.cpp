@@ -1,8 +1,10 @@
 #include "ui/forms/fit_area.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLayout>
 #include <QScrollBar>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -47,6 +49,13 @@ void FitArea::resizeEvent(QResizeEvent* event)
 {
     QScrollArea::resizeEvent(event);
     settleBar();
+    QTimer::singleShot(0, this, &FitArea::keepFocusInSight); // when what is inside has its places again
+}
+
+void FitArea::keepFocusInSight()
+{
+    QWidget* focused = QApplication::focusWidget();
+    if (focused && widget() && widget()->isAncestorOf(focused)) ensureWidgetVisible(focused, 0, fontMetrics().height() / 2);
 }
 
 void FitArea::showEvent(QShowEvent* event)

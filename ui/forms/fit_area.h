@@ -4,7 +4,8 @@
 
 namespace tierloam::forms {
 
-/// A scroll area that asks for the whole height of what it holds, so that nothing scrolls unless there is too little room.
+/// A scroll area that asks for the whole height of what it holds, so that nothing scrolls unless there is too little room. What has the
+/// focus stays in sight when there comes to be less.
 class FitArea : public QScrollArea {
     Q_OBJECT
 
@@ -23,6 +24,7 @@ protected:
 
 private:
     void settleBar();
+    void keepFocusInSight();
 };
 
 }

@@ -4,6 +4,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
+#include "ui/common/menu_letters.h"
 #include "ui/common/panels.h"
 #include "ui/common/reading_order.h"
 #include "ui/common/row_table.h"
@@ -219,6 +220,7 @@ void JournalPage::buildTable()
 void JournalPage::buildColumns()
 {
     columns_ = new QMenu{tr("Columns"), this};
+    ui::keepLettersApart(columns_);
     const QStringList hidden = settings_.value(QString::fromLatin1(hiddenKey)).toStringList();
     for (int column = 0; column < JournalModel::columns; ++column) {
         QAction* shown = columns_->addAction(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());

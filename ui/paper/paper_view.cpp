@@ -4,6 +4,7 @@
 #include "ui/paper/look.h"
 #include "ui/paper/page_flow.h"
 
+#include <QAbstractScrollArea>
 #include <QDir>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -11,7 +12,11 @@
 #include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollBar>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace tierloam::paper {
 
@@ -50,7 +55,7 @@ PaperView::PaperView(const QString& title, ui::Dialogs& dialogs, QString folder,
         fit(*printer);
         paintPages(*printer);
     });
-    resize(720, 820);
+    resize(QSize{std::max(720, fontMetrics().averageCharWidth() * 80), std::max(820, fontMetrics().height() * 34)}.boundedTo(screen()->availableSize()));
 }
 
 PaperView::~PaperView()
@@ -86,6 +91,14 @@ void PaperView::paintAgain()
     result_->hide();
     preview_->updatePreview();
     preview_->fitToWidth();
+}
+
+void PaperView::showEvent(QShowEvent* event)
+{
+    ui::View::showEvent(event);
+    // What was fitted before it had its size stands somewhere in its middle.
+    preview_->fitToWidth();
+    for (auto* area : preview_->findChildren<QAbstractScrollArea*>()) area->verticalScrollBar()->setValue(area->verticalScrollBar()->minimum());
 }
 
 QString PaperView::resultText() const { return result_->isHidden() ? QString{} : result_->text(); }

@@ -30,6 +30,7 @@ public:
     QString resultText() const;
 
 protected:
+    void showEvent(QShowEvent* event) override;
     /// Paints all pages; the printer's resolution is dotsPerInch().
     virtual void paintPages(QPrinter& printer) = 0;
     virtual QPageSize pageSize() const = 0;

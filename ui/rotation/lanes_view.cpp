@@ -14,12 +14,19 @@
 
 namespace tierloam::rotation {
 
+namespace {
+
+constexpr int left = 6, above = 4, right = 4, beneath = 2; ///< px around the lanes
+
+}
+
 LanesView::LanesView(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
 {
     setObjectName(QStringLiteral("lanes"));
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Fixed};
+    policy.setHeightForWidth(true);
     setSizePolicy(policy);
     connect(&theme_, &ui::Theme::changed, this, [this] { updateGeometry(); update(); });
     tell();
@@ -78,18 +85,18 @@ void LanesView::tell()
 
 drawing::LanesLayout LanesView::layoutNow() const
 {
-    return drawing::layOutLanes(year_.lanes, QRectF{rect()}.adjusted(6, 4, -4, -2), drawing::Type::from(theme_.font(ui::TextSize::body)));
+    return drawing::layOutLanes(year_.lanes, QRectF{rect()}.adjusted(left, above, -right, -beneath), drawing::Type::from(theme_.font(ui::TextSize::body)));
 }
 
 QPoint LanesView::markCentre(int lane, int mark) const { return layoutNow().markRoom(year_.lanes, lane, mark).center().toPoint(); }
 
-QSize LanesView::sizeHint() const
+int LanesView::heightForWidth(int width) const
 {
-    const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
-    return {theme_.px(720), static_cast<int>(drawing::lanesHeight(year_.lanes, type)) + 10};
+    return static_cast<int>(drawing::lanesHeight(year_.lanes, width - left - right, drawing::Type::from(theme_.font(ui::TextSize::body)))) + above + beneath + 4;
 }
 
-QSize LanesView::minimumSizeHint() const { return {theme_.px(320), sizeHint().height()}; }
+QSize LanesView::sizeHint() const { return {theme_.px(720), heightForWidth(theme_.px(720))}; }
+QSize LanesView::minimumSizeHint() const { return {theme_.px(320), heightForWidth(std::max(width(), theme_.px(320)))}; }
 
 bool LanesView::canMove(const PlanStep& step) const { return step.kind == drawing::Lane::Mark::Kind::lift && !step.done; }
 

@@ -24,11 +24,14 @@ public:
     /// Keeps it on the day where it stands.
     void keepChosen();
     bool canMove(const PlanStep& step) const;
+    drawing::LanesLayout layoutNow() const;
     /// Centre of a mark, for tests that drag it.
     QPoint markCentre(int lane, int mark) const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
+    bool hasHeightForWidth() const override { return true; } ///< names go on in more lines where there is less room beside the lanes
+    int heightForWidth(int width) const override;
 
 Q_SIGNALS:
     void chosenChanged();
@@ -46,7 +49,6 @@ protected:
     bool event(QEvent* event) override;
 
 private:
-    drawing::LanesLayout layoutNow() const;
     void tell();
     void step(int by);
     void changeLane(int by);

@@ -2,6 +2,7 @@
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
+#include "ui/common/menu_letters.h"
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
 #include "ui/common/toggle.h"
@@ -190,6 +191,7 @@ void TrendsPage::buildMenu()
     addAction(print);
     menu->addAction(print);
     connect(print, &QAction::triggered, this, [this] { if (!known_.isEmpty()) Q_EMIT printAsked(); });
+    ui::keepLettersApart(menu);
     saveButton_->setMenu(menu);
     head_->addButton(saveButton_);
 }

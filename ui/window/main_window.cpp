@@ -113,6 +113,10 @@ bool MainWindow::take(const QString& path, bool create)
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
     QUndoStack* undo = household_->undoStack();
     connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
+    connect(undo, &QUndoStack::indexChanged, notices_, [this, before = undo->index()](int index) mutable {
+        if (index < before) notices_->settle(QStringLiteral("import")); // what it tells may just have been taken back
+        before = index;
+    });
     connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);
     connect(undo, &QUndoStack::canRedoChanged, this, &MainWindow::syncActions);
     connect(household_.get(), &household::Household::changed, this, [this] { setTitle(); syncActions(); });

@@ -1,3 +1,4 @@
+#include "ui/common/menu_letters.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/window/bin_view.h"
 #include "ui/window/desk.h"
@@ -163,6 +164,7 @@ void MainWindow::makeMenus()
 
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     fill(help, {ui::ActionId::shortcuts, ui::ActionId::copyReport, ui::ActionId::about});
+    for (QMenu* menu : menuBar()->findChildren<QMenu*>()) ui::keepLettersApart(menu);
 }
 
 void MainWindow::fillRecent()

@@ -1,6 +1,7 @@
 #include "ui/window/rail.h"
 
 #include "ui/common/panels.h"
+#include "ui/common/styled.h"
 
 #include <QAction>
 #include <QLabel>
@@ -8,8 +9,15 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::window {
+
+namespace {
+
+constexpr double roomyPadding = 11, tightPadding = 4; ///< px above and beneath the name of a page, as the style sheet has them
+
+}
 
 Rail::Rail(const ui::Theme& theme, QWidget* parent) : QFrame{parent}, theme_{theme}, pages_{new QVBoxLayout}
 {
@@ -18,10 +26,10 @@ Rail::Rail(const ui::Theme& theme, QWidget* parent) : QFrame{parent}, theme_{the
     auto* rows = new QVBoxLayout{this};
     rows->setContentsMargins(8, 16, 8, 12);
     rows->setSpacing(4);
-    auto* name = ui::makeLabel(QStringLiteral("Tierloam"), ui::TextRole::section, this);
-    ui::setTone(name, ui::Tone::moss);
-    name->setContentsMargins(12, 0, 0, 14);
-    rows->addWidget(name);
+    name_ = ui::makeLabel(QStringLiteral("Tierloam"), ui::TextRole::section, this);
+    ui::setTone(name_, ui::Tone::moss);
+    name_->setContentsMargins(12, 0, 0, 14);
+    rows->addWidget(name_);
     pages_->setSpacing(6);
     rows->addLayout(pages_);
     rows->addStretch(1);
@@ -51,6 +59,7 @@ void Rail::addPage(QAction* action)
     });
     connect(action, &QAction::toggled, button, &QPushButton::setChecked);
     pages_->addWidget(button);
+    ui::setStyled(button, "tight", tight_);
     buttons_ << Entry{action, button};
     fit();
 }
@@ -60,6 +69,7 @@ void Rail::setPageShown(const QAction* action, bool shown)
     for (const Entry& entry : buttons_) {
         if (entry.action == action) entry.button->setVisible(shown);
     }
+    tighten();
 }
 
 void Rail::setPageText(const QAction* action, const QString& text)
@@ -77,7 +87,7 @@ void Rail::setState(const QString& saved, const QString& holds)
     saved_->setText(saved);
     saved_->setVisible(!saved.isEmpty());
     holds_->setText(holds);
-    holds_->setVisible(!holds.isEmpty());
+    tighten();
 }
 
 QString Rail::savedText() const
@@ -96,6 +106,34 @@ int Rail::wantedWidth() const
 void Rail::fit()
 {
     setFixedWidth(wantedWidth());
+    tighten();
+}
+
+void Rail::resizeEvent(QResizeEvent* event)
+{
+    QFrame::resizeEvent(event);
+    tighten();
+}
+
+int Rail::neededHeight(bool tight, bool withHolds) const
+{
+    const QMargins around = layout()->contentsMargins();
+    const auto inside = [this](const QLabel* label) { return label->heightForWidth(width() - layout()->contentsMargins().left() - layout()->contentsMargins().right()) + layout()->spacing(); };
+    const auto shown = static_cast<int>(std::ranges::count_if(buttons_, [this](const Entry& entry) { return entry.button->isVisibleTo(this); }));
+    const int line = QFontMetrics{theme_.font(ui::TextSize::body, true)}.height();
+    int height = around.top() + around.bottom() + name_->sizeHint().height() + layout()->spacing() + shown * (std::max(line, theme_.px(18)) + 2 * theme_.px(tight ? tightPadding : roomyPadding) + pages_->spacing());
+    if (!saved_->text().isEmpty()) height += inside(saved_);
+    if (withHolds && !holds_->text().isEmpty()) height += inside(holds_);
+    return height;
+}
+
+/// Where little height is left the pages stand closer, and then what the file holds is left out: no name lies over another.
+void Rail::tighten()
+{
+    const bool tight = neededHeight(false, true) > height();
+    holds_->setVisible(!holds_->text().isEmpty() && (!tight || neededHeight(true, true) <= height()));
+    if (tight == std::exchange(tight_, tight)) return;
+    for (const Entry& entry : buttons_) ui::setStyled(entry.button, "tight", tight);
 }
 
 }

@@ -29,8 +29,13 @@ public:
     QString savedText() const;
     int wantedWidth() const;
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void fit();
+    void tighten();
+    int neededHeight(bool tight, bool withHolds) const;
 
     const ui::Theme& theme_;
     QVBoxLayout* pages_;
@@ -39,8 +44,10 @@ private:
         QPushButton* button;
     };
     QList<Entry> buttons_;
+    QLabel* name_;
     QLabel* saved_;
     QLabel* holds_;
+    bool tight_ = false;
 };
 
 }
