@@ -175,6 +175,12 @@ TEST_F(WindowDialogs, TheFocusStaysInSightWhileAnswersBringMore)
     ASSERT_TRUE(QTest::qWaitFor([&] { return view->plan()->entries.size() == 1; }, patience));
     settled();
     EXPECT_TRUE(tests::wholeInSight(focused())) << "the last answer made the rows known, which takes room";
+    for (int height = 620; height >= 480; height -= 20) {
+        view->resize(1000, height);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return tests::wholeInSight(focused()); }, 5000)) << "in less room: " << height;
+    }
+    view->resize(1000, 640);
+    settled();
     for (const char* column : {"column0", "column3", "column4"}) {
         ASSERT_TRUE(reach(column)) << column;
         settled();
