@@ -29,6 +29,7 @@ bool isOfTheDay(const Advice& advice)
     case Code::cold:
     case Code::dryingDone:
     case Code::dryingLong:
+    case Code::recordDisagrees:
     case Code::staleRecord: return true;
     default: return false;
     }
@@ -57,9 +58,30 @@ bool does(const Advice& advice, const journal::Entry& entry)
     case Code::cold: return isOneOf<Setup, Reading>(entry.action);
     case Code::dryingDone:
     case Code::dryingLong: return isOneOf<Harvest>(entry.action);
+    case Code::recordDisagrees: return advice.wormsMissing && isOneOf<Stock, Move>(entry.action); // an odd value: doneOn is when it was settled
     case Code::staleRecord: return true;
     default: return false;
     }
+}
+
+/// The odd values that nobody had settled by then.
+std::vector<reckoning::Disagreement> oddBy(Day day, const reckoning::StackReckoning& stack)
+{
+    std::vector<reckoning::Disagreement> odd;
+    for (const auto* all : {&stack.settled, &stack.disagreements})
+        std::copy_if(all->begin(), all->end(), std::back_inserter(odd), [day](const reckoning::Disagreement& each) { return each.day <= day && (!each.settledOn || *each.settledOn > day); });
+    std::stable_sort(odd.begin(), odd.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    return odd;
+}
+
+/// The same piece of advice on another day; one odd value is not another.
+bool sameAs(const Advice& a, const Advice& b) { return a.code == b.code && a.entry == b.entry && a.wormsMissing == b.wormsMissing; }
+
+/// The day on which the odd value that was told was found to be settled.
+std::optional<Day> settledOn(const Advice& told, const reckoning::StackReckoning& stack)
+{
+    const auto settled = std::find_if(stack.settled.begin(), stack.settled.end(), [&](const reckoning::Disagreement& each) { return each.entry == told.entry; });
+    return settled != stack.settled.end() ? settled->settledOn : std::nullopt;
 }
 
 /// What the due list had of the days to come.
@@ -116,11 +138,12 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         then.forecast = forecastOf(sample, then.record);
         then.drains.clear();
         std::copy_if(stack.drains.begin(), stack.drains.end(), std::back_inserter(then.drains), [&](const reckoning::DrainCheck& drain) { return drain.day <= sample.day; });
+        then.disagreements = oddBy(sample.day, stack);
         std::vector<Advice> said = adviceFor(then);
         std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || (each.code == Code::feedDue && each.on > sample.day); });
         for (DiaryLine& line : lines) {
             if (line.to) continue;
-            const auto still = std::find_if(said.begin(), said.end(), [&](const Advice& each) { return each.code == line.advice.code; });
+            const auto still = std::find_if(said.begin(), said.end(), [&](const Advice& each) { return sameAs(each, line.advice); });
             if (still == said.end()) line.to = sample.day;
             else said.erase(still);
         }
@@ -128,8 +151,9 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
     }
     for (DiaryLine& line : lines) {
         const Day end = line.to.value_or(stack.asOf);
+        if (line.advice.entry) line.doneOn = settledOn(line.advice, stack);
         for (const journal::Step& step : history.steps) {
-            if (step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry])) continue;
+            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry])) continue;
             line.doneOn = step.day;
             break;
         }

@@ -49,6 +49,7 @@ namespace {
 
 constexpr double leastPool = 1e-6;      ///< kg: smaller pools stay as they are
 constexpr double mostMove = 0.7;        ///< log: further than this nothing is moved at once
+constexpr double farthest = 8.0;        ///< sd from the middle of its prior: further no parameter is moved, whatever a record says
 
 /// What one pool, or a sum of pools, of a block's members holds.
 struct Pool { Members kg; };
@@ -193,7 +194,10 @@ void setMoved(Ensemble& ensemble, int index, std::span<const double> rows)
         const double* const row = each.next();
         eachMember([&](int m) { to[m] = row[m]; });
     };
-    for (Members& standing : block.standing.z) copy(standing);
+    for (Members& standing : block.standing.z) {
+        copy(standing);
+        eachMember([&](int m) { standing[m] = least(greatest(standing[m], -farthest), farthest); });
+    }
     setFrom(block.parameters, block.standing, ensemble.species);
     copy(block.stack.drift);
     copy(block.stack.softNoise);

@@ -82,9 +82,12 @@ void derive(ParameterBlock& block, const SpeciesTemperatures& species)
         row(P::growthColdest)[m] += species.coldest - usual.coldest;
         row(P::growthBest)[m] += species.best - usual.best;
         row(P::growthHottest)[m] += species.hottest - usual.hottest;
+        // Far beyond the ranges, for records that contradict themselves: every species of these bins grows at 25 °C.
+        row(P::growthColdest)[m] = least(row(P::growthColdest)[m], 18.0);
+        row(P::growthHottest)[m] = greatest(row(P::growthHottest)[m], 29.0);
         // Rosso's curve has a pole inside its range, and is negative beyond it, when the best lies below the middle of coldest and hottest.
         const double middle = 0.5 * (row(P::growthColdest)[m] + row(P::growthHottest)[m]) + 0.5;
-        if (row(P::growthBest)[m] < middle) row(P::growthBest)[m] = middle;
+        row(P::growthBest)[m] = least(greatest(row(P::growthBest)[m], middle), row(P::growthHottest)[m] - 0.5);
         block.growthAt25[m] = cardinal(25.0, row(P::growthColdest)[m], row(P::growthBest)[m], row(P::growthHottest)[m]);
     }
 }

@@ -81,7 +81,7 @@ inline void die(StepContext& at)
         const double x = total[m] * days;
         const double h = x * (1.0 + 0.5 * x);
         const double both = 1.0 / ((1.0 + h) * (total[m] + nothing));
-        const double share = h * (total[m] + nothing) * both;
+        const double share = least(h * (total[m] + nothing) * both, 1.0); // rounding could pass 1 where all die
         inverse[m] = (1.0 + h) * both;
         const double stays = 1.0 - share;
         for (int i = 0; i < massClasses; ++i) stack.worms[i][m] *= stays;

@@ -7,6 +7,9 @@ namespace tierloam::model {
 namespace {
 
 inline constexpr double bedDays = 0.5; ///< d, time constant of the bed
+/// K of own heat: a heap at 80 to 100 °C boils off what more it makes, and nothing lives in it to make more. Judgement; far beyond what a stack reaches,
+/// it keeps the rates of a heap that somebody typed in kilograms for grams within what numbers can hold.
+inline constexpr double mostOwnHeat = 80.0;
 
 /// K of own heat per (17e6·respired − 2.45e6·evaporated) in J/d.
 inline double kelvinPerDailyJoule(const StepContext& at)
@@ -18,7 +21,7 @@ inline double kelvinPerDailyJoule(const StepContext& at)
 
 /// The bed follows its surroundings and its own heat with a time constant of 0.5 d:
 ///     T → temp + season + u + q − q̄     (no air reading)     T → T_air + q + u     (air known)
-///     q = (17e6 · respired − 2.45e6 · evaporated)/86400/UA,  UA = 2.4·(2A + 4·√A·h·trays in use) W/K
+///     q = min(80, (17e6 · respired − 2.45e6 · evaporated)/86400/UA),  UA = 2.4·(2A + 4·√A·h·trays in use) W/K
 /// with the rates of the step just made. It follows for both steps of a pair at once, between them, so that the first step has the
 /// temperature before and the second the one after. q̄ is the running mean of q over 30 d. Heat of respiration 17 MJ/kg DM, of evaporation 2.45 MJ/kg (FAO-56).
 inline void relaxTemperature(StepContext& at, double days)
@@ -32,7 +35,7 @@ inline void relaxTemperature(StepContext& at, double days)
     const double usual = forcing.airKnown ? 0.0 : 1.0;        // q̄ is already in what is usual
     const double own = forcing.holdTemperature ? 0.0 : 1.0;
     TIERLOAM_EACH_MEMBER(m) {
-        const double q = (17e6 * stack.respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) * perJoule;
+        const double q = least((17e6 * stack.respiredRate[m] - 2.45e6 * stack.evaporationRate[m]) * perJoule, mostOwnHeat);
         stack.warmth[m] = q;
         stack.meanWarmth[m] += (q - stack.meanWarmth[m]) * remember;
         const double target = around + own * (q - usual * stack.meanWarmth[m] + stack.drift[m]);

@@ -99,8 +99,8 @@ void pass(Archive& archive, TurnNote& of)
 template <class Archive>
 void pass(Archive& archive, Disagreement& of)
 {
-    auto& [entry, day, kind, slot, value, expected] = of;
-    each(archive, entry, day, kind, slot, value, expected);
+    auto& [entry, day, kind, slot, value, expected, settledOn] = of;
+    each(archive, entry, day, kind, slot, value, expected, settledOn);
 }
 
 template <class Archive>
@@ -127,9 +127,9 @@ void pass(Archive& archive, BitsRule& of)
 template <class Archive>
 void pass(Archive& archive, StackReckoning& of)
 {
-    auto& [name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, unwritten, drains,
+    auto& [name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, settled, unwritten, drains,
            harvests, turns, nextLooks, bitsRule, effectiveSize, retired, present, snapshots] = of;
-    each(archive, name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, unwritten,
+    each(archive, name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, settled, unwritten,
          drains, harvests, turns, nextLooks, bitsRule, effectiveSize, retired);
     static_cast<void>(present); // the members stay out
     static_cast<void>(snapshots);

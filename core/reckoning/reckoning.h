@@ -156,6 +156,7 @@ struct Disagreement {
     int slot = 0;                       ///< 1 = bottom; 0: the whole stack
     double value = 0;
     Band expected;                      ///< what they expected to be read
+    std::optional<Day> settledOn{};     ///< a later look in the same place agreed
     bool operator==(const Disagreement&) const = default;
 };
 
@@ -203,7 +204,8 @@ struct StackReckoning {
     std::optional<Day> turnSince;       ///< since when it has been raised (0.8, withdrawn at 0.6)
     std::optional<Day> readySince;      ///< the bottom tray likewise
     std::vector<std::string> flags;     ///< codes of what is odd in the record, e.g. "beyond-room"
-    std::vector<Disagreement> disagreements; ///< in order of the journal
+    std::vector<Disagreement> disagreements; ///< in order of the journal, those not settled
+    std::vector<Disagreement> settled;       ///< of the last 150 days, for the diary
     std::vector<UnwrittenGuess> unwritten;   ///< of the last half year, by month
     std::vector<DrainCheck> drains;          ///< in order of the journal
     std::vector<HarvestCheck> harvests;      ///< in order of the journal

@@ -24,6 +24,7 @@ constexpr int overdueAfter = 30;     ///< days after turn and ready
 /// Days for which a turn stands though its chance has fallen: fresh food undoes for some days that a tray is filled, and is then eaten. A check of
 /// a tray takes it back at once.
 constexpr int turnKeptFor = 7;
+constexpr int settledKeptFor = 150;  ///< days: the diary's 90 and the 60 for which a value that was odd is told
 /// Ages of the snapshots, days: an entry runs again about twice its age. The last are beyond the record of anybody.
 constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240, 480, 960, 1920, 3840, 7680, 15360};
 constexpr int fewAges[] = {1, 7, 30};
@@ -151,8 +152,11 @@ void StackRun::noteVerdict(const Verdict& verdict, const Look& look, std::int64_
         now_.disagreedOf.push_back(batch);
         return;
     }
+    std::erase_if(now_.settled, [&](const Disagreement& each) { return daysBetween(*each.settledOn, dayAt(day)) > settledKeptFor; });
     for (std::size_t i = now_.disagreements.size(); i-- > 0;)
         if (now_.disagreements[i].kind == look.kind && now_.disagreedOf[i] == batch && now_.disagreements[i].day < dayAt(day)) {
+            now_.settled.push_back(now_.disagreements[i]);
+            now_.settled.back().settledOn = dayAt(day);
             now_.disagreements.erase(now_.disagreements.begin() + static_cast<std::ptrdiff_t>(i));
             now_.disagreedOf.erase(now_.disagreedOf.begin() + static_cast<std::ptrdiff_t>(i));
         }
@@ -332,6 +336,8 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop, const StackReck
     result.retired = standing()->retired;
     result.flags = now_.flags;
     result.disagreements = now_.disagreements;
+    std::erase_if(now_.settled, [&](const Disagreement& each) { return daysBetween(*each.settledOn, options_.asOf) > settledKeptFor; });
+    result.settled = now_.settled;
     result.drains = now_.drains;
     result.harvests = now_.harvests;
     result.turns = now_.turns;

@@ -74,6 +74,35 @@ TEST_F(Diary, SaysFromWhenToWhenAndWhatWasDone)
     EXPECT_TRUE(told.front().advice.text.starts_with("Pour ")) << told.front().advice.text;
 }
 
+TEST_F(Diary, AnOddValueIsToldUntilALookSettlesIt)
+{
+    fedEvery(7, -57);
+    reckoning::Disagreement odd{7, in(-20), reckoning::LookKind::depth, 2, 7.0, {1.2, 1.8, 2.4}};
+    stack_.disagreements = {odd};
+    auto told = lines(Code::recordDisagrees);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().from, in(-20));
+    EXPECT_EQ(told.front().to, std::nullopt);
+    EXPECT_EQ(told.front().doneOn, std::nullopt) << "the odd value does not settle itself, nor does a feeding";
+    odd.settledOn = in(-12);
+    stack_.disagreements.clear();
+    stack_.settled = {odd};
+    told = lines(Code::recordDisagrees);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().to, in(-12));
+    EXPECT_EQ(told.front().doneOn, in(-12));
+    EXPECT_EQ(told.front().advice.entry, 7);
+    // Another odd value is another line: it was advised then, and the first was not settled by it.
+    stack_.settled.clear();
+    odd.settledOn.reset();
+    stack_.disagreements = {odd, {9, in(-10), reckoning::LookKind::weigh, 0, 0.9, {0.2, 0.35, 0.52}}};
+    told = lines(Code::recordDisagrees);
+    ASSERT_EQ(told.size(), 2u);
+    EXPECT_EQ(told[0].to, in(-10));
+    EXPECT_EQ(told[0].doneOn, std::nullopt);
+    EXPECT_EQ(told[1].from, in(-10));
+}
+
 TEST_F(Diary, WhatWasNotDoneIsNotSaidToBe)
 {
     on(-20, -15, dry);

@@ -19,7 +19,7 @@ int households()
 
 /// Sums over households.
 struct Sum {
-    double readyKg = 0, allKg = 0, halfWorkedKg = 0, standingKg = 0, fedKg = 0;
+    double readyKg = 0, allKg = 0, halfWorkedKg = 0, standingKg = 0, fedKg = 0, beddedKg = 0;
     int harvests = 0, unready = 0, lost = 0;
 
     void add(const Lived& life)
@@ -29,6 +29,7 @@ struct Sum {
         halfWorkedKg += life.unprocessedKg;
         standingKg += life.castingsStandingKg;
         fedKg += life.fedKg;
+        beddedKg += life.beddedKg;
         harvests += life.harvests;
         unready += life.unready;
         lost += life.lost() ? 1 : 0;
@@ -36,20 +37,23 @@ struct Sum {
     void print(const char* who) const
     {
         std::printf("%s: castings from ready trays %.1f kg dry, from all that was taken %.1f with %.1f kg not yet castings, standing at the end %.1f; %d harvests, %d of trays not ready; "
-                    "%d stacks lost; fed %.0f kg\n", who, readyKg, allKg, halfWorkedKg, standingKg, harvests, unready, lost, fedKg);
+                    "%d stacks lost; fed %.0f kg, bedded with %.0f\n", who, readyKg, allKg, halfWorkedKg, standingKg, harvests, unready, lost, fedKg, beddedKg);
     }
 };
 
 TEST(TwoYears, FollowingTheAdviceBeatsAFixedCalendarAtEqualFeed)
 {
     const int count = households();
-    Sum advice, calendar;
+    Sum advice, calendar, sameBedding;
     int told = 0, within = 0, inRange = 0, ranOver = 0, untold = 0, better = 0, sumpLooks = 0, squeezes = 0;
     for (int number = 0; number < count; ++number) {
         const TwoLives both = liveBoth(series, number);
         EXPECT_NEAR(both.following.fedKg, both.calendar.fedKg, 1e-9) << number;
         advice.add(both.following);
         calendar.add(both.calendar);
+        sameBedding.add(both.sameBedding);
+        EXPECT_NEAR(both.following.fedKg, both.sameBedding.fedKg, 1e-9) << number;
+        EXPECT_NEAR(both.following.beddedKg, both.sameBedding.beddedKg, 1e-9) << number;
         better += both.following.readyKg > both.calendar.readyKg ? 1 : 0;
         for (const SumpTold& each : both.following.sumps) {
             ++told;
@@ -72,6 +76,7 @@ TEST(TwoYears, FollowingTheAdviceBeatsAFixedCalendarAtEqualFeed)
     }
     advice.print("advice");
     calendar.print("calendar");
+    sameBedding.print("calendar with the same bedding");
     std::printf("better in %d of %d; sump-full told %d times, %d within 3 days of the truth, %d within the range told; run over in %d weeks, %d of them untold; %d looks into it, %d of the bed squeezed\n", better, count, told, within, inRange,
                 ranOver, untold, sumpLooks, squeezes);
     EXPECT_GT(advice.harvests, 0);

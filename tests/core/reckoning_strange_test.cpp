@@ -109,6 +109,13 @@ TEST(Strange, WhatIsOddIsSettledByALaterLookOfItsKindThatAgrees)
     EXPECT_TRUE(reckoned(again, 50).disagreements.empty());
     EXPECT_EQ(reckoned(again, 44).disagreements.size(), 1u) << "not before it";
     EXPECT_FALSE(reckoned(other, 50).disagreements.empty()) << "another kind of look settles nothing";
+    // For the diary it is remembered when it was settled, for 150 days.
+    const std::vector<Disagreement> settled = reckoned(again, 195).settled;
+    ASSERT_EQ(settled.size(), 1u);
+    EXPECT_EQ(settled.front().day, onDay(35));
+    EXPECT_EQ(settled.front().settledOn, onDay(45));
+    EXPECT_TRUE(reckoned(again, 196).settled.empty());
+    EXPECT_TRUE(reckoned(notes, 50).settled.empty());
 }
 
 TEST(Strange, StackMovedToTheGarageInWinter)

@@ -227,7 +227,7 @@ def derivative(y, layout, p, trays, surroundings):
     k = 1.6 if surroundings["lid_off"] else p["evaporation"]
     evaporation = np.zeros_like(R)
     for _ in range(40):
-        warmth = (17e6 * respired - 2.45e6 * evaporation) / 86400 / conductance
+        warmth = np.minimum((17e6 * respired - 2.45e6 * evaporation) / 86400 / conductance, 80.0)
         demand = np.maximum(vapour_pressure(bed) - surroundings["humidity"] * vapour_pressure(bed - warmth), 0.0)
         before, evaporation = evaporation, k * area * demand * np.minimum(1.0, moisture / 0.60)
         if np.max(np.abs(evaporation - before)) < 1e-14:

@@ -115,6 +115,7 @@ void settle(Lived& to, Life& life, int days)
     for (int slot = 0; slot < to.trays; ++slot) to.castingsStandingKg += member.tray(slot).castings[member.lane];
     for (const Entry& entry : life.entries()) {
         if (const auto* feed = std::get_if<Feed>(&entry.action)) to.fedKg += feed->food.mass().value_or(Mass{}).base();
+        if (const auto* bed = std::get_if<Bed>(&entry.action)) to.beddedKg += bed->bedding.mass().value_or(Mass{}).base();
         if (const auto* stock = std::get_if<Stock>(&entry.action)) to.stockedKg += stock->worms.mass().value_or(Mass{}).base();
     }
 }
@@ -303,15 +304,22 @@ private:
 };
 
 /// The same care, the trays by the calendar.
-void byCalendar(Life& life, const Entries& followed, int days)
+void byCalendar(Life& life, const Entries& followed, int days, bool sameBedding)
 {
+    std::vector<int> lifts;
+    for (int lift = 210; lift + dryingByCalendar <= days; lift += 75) lifts.push_back(lift);
+    Bed bedding = newBedding;
+    if (sameBedding) { // beside the first, which is the same
+        const auto beds = std::count_if(followed.begin(), followed.end(), [](const Entry& entry) { return std::holds_alternative<Bed>(entry.action); });
+        bedding.bedding.value *= static_cast<double>(beds - 1) / static_cast<double>(2 + lifts.size());
+    }
     std::vector<std::pair<int, Action>> steps;
-    steps.emplace_back(90, newBedding);
-    steps.emplace_back(150, newBedding);
-    for (int lift = 210; lift + dryingByCalendar <= days; lift += 75) {
+    steps.emplace_back(90, bedding);
+    steps.emplace_back(150, bedding);
+    for (const int lift : lifts) {
         steps.emplace_back(lift, Rotate{});
         steps.emplace_back(lift + dryingByCalendar, Harvest{{2, Unit::kg}, {}, {}});
-        steps.emplace_back(lift + dryingByCalendar, newBedding);
+        steps.emplace_back(lift + dryingByCalendar, bedding);
     }
     auto next = steps.begin();
     bool first = true;
@@ -335,9 +343,11 @@ TwoLives liveBoth(std::uint64_t series, int number, const Following& following)
     Life one{series, number};
     Follower{one, dice, following, both.following}.live();
     settle(both.following, one, following.days);
-    Life other{series, number};
-    byCalendar(other, one.entries(), following.days);
-    settle(both.calendar, other, following.days);
+    for (const bool sameBedding : {false, true}) {
+        Life other{series, number};
+        byCalendar(other, one.entries(), following.days, sameBedding);
+        settle(sameBedding ? both.sameBedding : both.calendar, other, following.days);
+    }
     return both;
 }
 

@@ -29,6 +29,7 @@ struct Lived {
     double unprocessedKg = 0;        ///< food and bedding not yet castings that went with it
     double castingsStandingKg = 0;   ///< in the trays at the end
     double fedKg = 0;                ///< fresh
+    double beddedKg = 0;             ///< bedding of trays, as weighed
     int harvests = 0, unready = 0;   ///< taken; of these with a feed-to-cast above 0.10
     int trays = 0;                   ///< in use at the end
     double colonyKg = 0, stockedKg = 0; ///< at the end; at the start
@@ -40,7 +41,9 @@ struct Lived {
     bool lost() const { return colonyKg < 0.05 * stockedKg; }
 };
 
-struct TwoLives { Lived following, calendar; };
+/// `sameBedding`: the calendar again, its trays bedded with as much in all as those of the life that followed. Bedding is food for worms too, and
+/// the calendar lays more trays.
+struct TwoLives { Lived following, calendar, sameBedding; };
 
 /// The calendar: second tray on day 90, third 60 days later, the first lift 60 days later, then every 75 days; what is lifted is taken six
 /// days later and bedded anew. Food, paper, water and drains are those of the life that followed the advice.
