@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QProxyStyle>
 #include <QRegularExpression>
 #include <QSignalSpy>
 
@@ -80,6 +81,29 @@ TEST_F(ThemeTest, WhatThePlatformPutsInItsPlaceDoesNotStay)
     QApplication::setPalette(strange);
     QCoreApplication::processEvents();
     EXPECT_EQ(QApplication::palette().color(QPalette::Window), drawing::Palette::light().ground);
+}
+
+/// A desktop on which less motion was asked for.
+class Still final : public QProxyStyle {
+public:
+    Still() : QProxyStyle{QStringLiteral("Fusion")} {}
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* returned) const override
+    {
+        return hint == SH_Widget_Animation_Duration ? 0 : QProxyStyle::styleHint(hint, option, widget, returned);
+    }
+};
+
+TEST_F(ThemeTest, NothingMovesWhereTheDesktopAsksForLessMotion)
+{
+    Theme theme;
+    theme.apply();
+    ASSERT_TRUE(theme.moves());
+    QApplication::setStyle(new Still);
+    EXPECT_FALSE(theme.moves());
+    theme.apply();
+    EXPECT_TRUE(theme.moves());
+    theme.setLessMotion(true);
+    EXPECT_FALSE(theme.moves()) << "nor where it is asked for here";
 }
 
 TEST_F(ThemeTest, ScaleIsHeldToItsRange)

@@ -3,6 +3,7 @@
 #include "ui/common/material_field.h"
 
 #include <QAction>
+#include <QCompleter>
 #include <QSignalSpy>
 #include <QSqlDatabase>
 #include <QSqlError>
@@ -318,6 +319,9 @@ TEST(MaterialField, CompletesOffersTheNearestAndRefusesTheUnknown)
     EXPECT_EQ(field.list()->itemText(1), u"beer mash") << "own ones next";
     EXPECT_TRUE(field.problem().isEmpty()) << "empty means the usual";
     EXPECT_EQ(field.row()->name, "kitchen mix");
+    QCompleter* completer = field.list()->completer();
+    completer->setCompletionPrefix(QStringLiteral("GROUNDS"));
+    EXPECT_EQ(completer->currentCompletion(), u"coffee grounds") << "a word inside is enough, in any case";
     field.setMaterial("Coffee Grounds");
     EXPECT_EQ(field.material().value, "coffee grounds") << "as the table writes it";
     field.setMaterial("cofee grounds");

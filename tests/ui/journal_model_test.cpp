@@ -86,10 +86,15 @@ TEST(JournalModel, PendingRowsAreMarkedInWordsAndInType)
 
 TEST(JournalFilter, EachConditionAloneAndAllTogether)
 {
-    const auto view = viewOf(tests::sampleJournal());
+    journal::Entries entries = tests::sampleJournal();
+    entries[entries.size() / 2].note = "smells of forest";
+    const auto view = viewOf(entries);
     JournalModel model;
     model.setJournal(view);
     JournalFilter filter{&model};
+    filter.setWords(QStringLiteral("Forest"));
+    EXPECT_EQ(filter.rowCount(), 1) << "notes are searched too";
+    filter.setWords({});
     const auto count = [&](auto matches) { return static_cast<int>(std::ranges::count_if(view->entries, matches)); };
     EXPECT_EQ(filter.rowCount(), model.rowCount());
     EXPECT_FALSE(filter.anySet());
@@ -106,6 +111,14 @@ TEST(JournalFilter, EachConditionAloneAndAllTogether)
     EXPECT_EQ(filter.rowCount(), count([&](const journal::Entry& entry) {
         return entry.stack == "Cellar" && std::holds_alternative<journal::Feed>(entry.action) && entry.date.day >= since;
     }));
+    filter.setStack({});
+    filter.setAction({});
+    const Day first = view->entries[view->entries.size() - 5].date.day;
+    filter.setSince(first);
+    EXPECT_EQ(filter.rowCount(), count([&](const journal::Entry& entry) { return entry.date.day >= first; })) << "the first day is of the period";
+    filter.setStack(QStringLiteral("Cellar"));
+    filter.setAction(journal::Action{journal::Feed{}}.index());
+    filter.setSince(since);
     EXPECT_TRUE(filter.anySet());
     filter.setWords(QStringLiteral("KITCHEN  cellar"));
     EXPECT_GT(filter.rowCount(), 0) << "words in any order and case";

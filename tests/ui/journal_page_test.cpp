@@ -89,6 +89,26 @@ TEST_F(JournalPageTest, OneMoreLikeTheChosenEntryIsDatedToday)
     EXPECT_EQ(journal().chosen(), std::vector{added->id});
 }
 
+// Of an entry that names its tray the next one names it too.
+TEST_F(JournalPageTest, OneMoreOfATrayIsOfThatTray)
+{
+    journal::Entry look;
+    look.date = {tests::sampleToday() - std::chrono::days{1}, {}};
+    look.stack = "Scullery";
+    look.slot = 2;
+    look.action = journal::Check{centimetres(3), {}, {}, {}};
+    const std::size_t before = entries();
+    household().record(look, QStringLiteral("look"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return entries() == before + 1 && household().journal()->pending.empty(); }, patience));
+    chooseLast([](const journal::Entry& entry) { return std::holds_alternative<journal::Check>(entry.action); });
+    press("Ctrl+J");
+    settle();
+    press("Ctrl+Return");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return entries() == before + 2 && household().journal()->pending.empty(); }, patience));
+    const auto& all = household().journal()->entries;
+    EXPECT_EQ(std::ranges::count_if(all, [&](const journal::Entry& entry) { return entry.action == look.action && entry.slot == look.slot; }), 2);
+}
+
 TEST_F(JournalPageTest, SeveralInARowFromTheKeyboardAlone)
 {
     chooseLast([](const journal::Entry& entry) { return std::holds_alternative<journal::Water>(entry.action) || std::holds_alternative<journal::Feed>(entry.action); });
@@ -130,6 +150,15 @@ TEST_F(JournalPageTest, PicturesOfTheChosenEntryStandBelowAsThumbnails)
     ASSERT_EQ(strip->count(), 1);
     EXPECT_FALSE(strip->item(0)->icon().isNull());
     EXPECT_LE(strip->item(0)->icon().actualSize({500, 500}).width(), 72) << "read small";
+    image.fill(Qt::darkRed);
+    ASSERT_TRUE(image.save(folder_.filePath(QStringLiteral("tray.png"))));
+    read = household::readPhoto(folder_.filePath(QStringLiteral("tray.png")));
+    household().addPhoto(journal().chosen().front(), std::get<store::Photo>(std::move(read)), QStringLiteral("picture"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return strip->count() == 2; }, patience));
+    EXPECT_NE(strip->item(0)->text(), strip->item(1)->text()) << "told apart by name";
+    const auto colour = [&](int row) { return strip->item(row)->icon().pixmap(72, 72).toImage().pixelColor(20, 20); };
+    EXPECT_GT(colour(0).green(), colour(0).red() + 60) << "each is its own picture";
+    EXPECT_GT(colour(1).red(), colour(1).green() + 60);
     journal().table()->selectAll();
     settle();
     EXPECT_FALSE(strip->isVisible()) << "of several entries none";

@@ -1,8 +1,10 @@
 #include "tests/ui/paper_fixture.h"
 
+#include "ui/common/dates.h"
 #include "ui/paper/labels.h"
 #include "ui/paper/look.h"
 
+#include <QGuiApplication>
 #include <QPainter>
 
 namespace tierloam::paper {
@@ -19,6 +21,8 @@ TEST(PaperLabels, OneForEachTrayThatStands)
     ASSERT_EQ(labels.size(), 8u) << "three, two and three trays";
     EXPECT_EQ(labels.front().stack, QStringLiteral("Scullery"));
     EXPECT_TRUE(labelsOf(journal::replay(tests::sampleJournal()), Day{}).empty());
+    const journal::Replay replay = journal::replay(tests::sampleJournal());
+    for (const Label& label : labels) EXPECT_EQ(label.bedded, replay.stack(label.stack.toStdString())->batch(label.batch).bedded) << "the day on which its bedding was laid";
 }
 
 TEST(PaperLabels, EachNamesStackTrayBatchAndDay)
@@ -32,7 +36,7 @@ TEST(PaperLabels, EachNamesStackTrayBatchAndDay)
             EXPECT_TRUE(words.contains(label.stack));
             EXPECT_TRUE(words.contains(QStringLiteral("Tray %1 · batch %2").arg(label.tray).arg(label.batch))) << words.toStdString();
         }
-        EXPECT_TRUE(words.contains(QStringLiteral("Bedded ")));
+        for (const Label& label : sampleLabels()) EXPECT_TRUE(words.contains(QStringLiteral("Bedded ") + ui::fullDay(label.bedded))) << words.toStdString();
         for (const QImage& page : pagesOf(pdf)) EXPECT_EQ(page.width() > 420, sheet.letter);
     }
 }
@@ -60,6 +64,17 @@ TEST(PaperLabels, PlacesLeftFreeAndPagesAdded)
     // Two rows of three are free: the first label begins at the third row.
     const double row = 36 / 25.4 * 50, above = (297 - 8 * 36) / 2.0 / 25.4 * 50;
     EXPECT_NEAR(inkOf(pages.front()).top(), above + 2 * row, 1.5);
+    // From right to left the first place is the one at the right.
+    const std::vector<Label> one{labels.front()};
+    const auto middle = [&] {
+        EXPECT_FALSE(saveLabels(one, sheet, 0, {}, pdf).has_value());
+        const QImage page = pagesOf(pdf).front();
+        return static_cast<double>(inkOf(page).center().x()) / page.width();
+    };
+    EXPECT_LT(middle(), 0.4);
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    EXPECT_GT(middle(), 0.6);
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
     ASSERT_FALSE(saveLabels(labels, sheet, 20, {}, pdf).has_value());
     EXPECT_EQ(pagesOf(pdf).size(), 2) << "four on the first, four on the next";
 }

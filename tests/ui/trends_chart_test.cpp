@@ -14,6 +14,8 @@
 #include <QtCharts/QCategoryAxis>
 #include <QtCharts/QChart>
 
+#include <tuple>
+
 namespace tierloam::trends {
 
 namespace {
@@ -157,6 +159,28 @@ TEST_F(ChartTest, PointerReadsTheDayBelowIt)
     QTest::mouseMove(chart_->viewport(), QPoint{static_cast<int>(plot.left() + share * plot.width()), static_cast<int>(plot.center().y())});
     ASSERT_TRUE(QTest::qWaitFor([&] { return seen.has_value(); }, 5000));
     EXPECT_NEAR(daysBetween(*seen, today_), 100, 1);
+}
+
+// Where it is drawn is the day that is read: the column that changes is the one that the pointer calls by that day.
+TEST_F(ChartTest, TheCrosshairStandsOnTheDayItReads)
+{
+    chart_->setContents(Measure::processing, {waveOf(0, 300, today_)}, yearOf(today_), 40);
+    chart_->show();
+    const QImage without = drawn();
+    const QRect plot = chart_->chart()->plotArea().toAlignedRect().adjusted(3, 3, -3, -3);
+    for (const int back : {300, 100, 7}) {
+        chart_->setCursorDay(today_ - days{back});
+        const QImage with = drawn();
+        int column = 0, most = 0;
+        for (int x = plot.left(); x <= plot.right(); ++x) {
+            int changed = 0;
+            for (int y = plot.top(); y <= plot.bottom(); ++y) changed += with.pixel(x, y) != without.pixel(x, y);
+            if (changed > most) std::tie(column, most) = std::pair{x, changed};
+        }
+        EXPECT_GT(most, plot.height() / 2) << "a line from top to bottom";
+        const double share = (column - chart_->chart()->plotArea().left()) / chart_->chart()->plotArea().width();
+        EXPECT_NEAR(share * (365 + 91), 365 - back, 2.5) << back;
+    }
 }
 
 TEST_F(ChartTest, LabelsAreLaidOnlyWhenTheyChangeAndThenAtOnce)

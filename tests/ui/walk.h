@@ -86,6 +86,20 @@ inline QStringList clippedIn(QWidget* root)
     return found;
 }
 
+/// What is said without the brackets of LongTexts: texts that would stay English in every language. `own`: what people and files wrote.
+inline QStringList plainIn(QWidget* root, const QStringList& own = {})
+{
+    static const QRegularExpression word{QStringLiteral("[A-Za-z]{2,}")}, date{QStringLiteral("^([A-Z][a-z]+ )?\\d{1,2} [A-Z][a-z]+( \\d{4})?$")};
+    // Of people's own, of the program, signs of units.
+    static const QStringList names{QStringLiteral("Scullery"), QStringLiteral("Cellar"), QStringLiteral("Lean-to"), QStringLiteral("mill"), QStringLiteral("Tierloam"), QStringLiteral("kg"), QStringLiteral("cm")};
+    QStringList found;
+    for (const Said& each : saidBy(root)) {
+        if (each.text.contains(u'⟦') || !word.match(each.text).hasMatch() || date.match(each.text).hasMatch() || names.contains(each.text) || own.contains(each.text)) continue;
+        found << each.where % QStringLiteral(": «") % each.text.left(100) % u'»';
+    }
+    return found;
+}
+
 /// Every page, then every form that can be opened for the first stack; `look` is told where it is.
 inline void walkAll(MainWindow& window, const std::function<void(const QString&, QWidget*)>& look)
 {

@@ -85,6 +85,20 @@ TEST_F(ExchangeTest, AnImportedJournalIsOneStepAndExportGivesItBack)
     EXPECT_TRUE(written(0));
 }
 
+// Exported in the same moment: what has just been recorded is in the file, with its number on disk.
+TEST_F(ExchangeTest, AnExportHoldsWhatWasRecordedTheMomentBefore)
+{
+    openSample();
+    journal::Entry water;
+    water.date = {tests::sampleToday(), {}};
+    water.stack = "Scullery";
+    water.action = journal::Water{{317, Unit::mL}};
+    household().record(water, QStringLiteral("water"));
+    ASSERT_TRUE(window_->exportFile(path(QStringLiteral("now.csv"))));
+    EXPECT_NE(read(path(QStringLiteral("now.csv"))).find("water,,317,mL"), std::string::npos);
+    EXPECT_TRUE(household().journal()->pending.empty()) << "and it is safe on disk";
+}
+
 TEST_F(ExchangeTest, RowsAtFaultAreShownSavedAndTheOthersImported)
 {
     openSample();

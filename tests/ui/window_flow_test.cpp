@@ -208,8 +208,14 @@ TEST_F(WindowTest, ThemeAndTextSizeByKey)
     press("Ctrl++");
     press("Ctrl++");
     EXPECT_EQ(theme_->fontScale(), 150);
+    press("Ctrl+-");
+    EXPECT_EQ(theme_->fontScale(), 125) << "and a step back";
     press("Ctrl+0");
     EXPECT_EQ(theme_->fontScale(), 100);
+    press("F11");
+    EXPECT_TRUE(window_->isFullScreen());
+    press("F11");
+    EXPECT_FALSE(window_->isFullScreen());
     ui::Theme later;
     later.restore(*settings_);
     EXPECT_EQ(later.mode(), ui::ThemeMode::dark);

@@ -8,10 +8,12 @@
 #include "ui/window/photos_view.h"
 
 #include <QComboBox>
+#include <QComboBox>
 #include <QCompleter>
 #include <QImage>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPlainTextEdit>
 
 #include <algorithm>
 
@@ -114,6 +116,8 @@ TEST_F(WindowJournal, SeveralAreChangedTogetherAndOneUndoTakesAllBack)
     QTest::keyClicks(focus(), QStringLiteral("from the garden"));
     auto* change = view->findChild<QPushButton*>(QStringLiteral("bulkChange"));
     ASSERT_TRUE(change->isEnabled());
+    const QString listed = view->findChild<QPlainTextEdit*>()->toPlainText();
+    EXPECT_EQ(listed.count(QStringLiteral("→ from the garden")), 3) << "what will change is shown before: " << listed.toStdString();
     tabTo("bulkChange");
     QTest::keyClick(focus(), Qt::Key_Space);
     ASSERT_TRUE(QTest::qWaitFor([&] { return household().journal()->pending.empty() && std::ranges::all_of(ids, [&](journal::EntryId id) { return entry(id).note == "from the garden"; }); }, patience));

@@ -90,6 +90,22 @@ TEST_F(WindowPaper, LabelsOfTheTraysThatAreTicked)
     const int before = first->maximum();
     view->findChild<QComboBox*>(QStringLiteral("labelSheet"))->setCurrentIndex(1);
     EXPECT_NE(first->maximum(), before);
+    // What is chosen is what goes into the file and to the printer: a sheet of its size, the places before the first left free.
+    const auto pages = [&](const char* how) {
+        answers_.files = {path(QStringLiteral("chosen.pdf"))};
+        pressButton(how, view);
+        const QByteArray pdf = read(path(QStringLiteral("chosen.pdf")));
+        return std::pair{pdf.count("/Type /Page\n"), pdf.contains("/MediaBox [0 0 612.000000 792.000000]")};
+    };
+    for (int row = 0; row < trays->count(); ++row) trays->item(row)->setCheckState(Qt::Checked);
+    for (const char* how : {"savePdf", "printPaper"}) {
+        view->findChild<QComboBox*>(QStringLiteral("labelSheet"))->setCurrentIndex(0);
+        first->setValue(1);
+        EXPECT_EQ(pages(how), (std::pair{qsizetype{1}, false})) << how;
+        view->findChild<QComboBox*>(QStringLiteral("labelSheet"))->setCurrentIndex(2);
+        first->setValue(first->maximum());
+        EXPECT_EQ(pages(how), (std::pair{qsizetype{2}, true})) << how << ": Letter, one label and the seven others";
+    }
     tests::keepPicture(view->grab().toImage(), QStringLiteral("labels-view"));
 }
 
