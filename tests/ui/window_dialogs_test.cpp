@@ -47,6 +47,7 @@ protected:
         press("Ctrl+I");
         auto* view = window_->findChildren<JournalSheetView*>().value(0);
         if (!view) return nullptr;
+        EXPECT_NE(view->findChild<QLabel*>(QStringLiteral("sheetFile"))->property("tone").toString(), QStringLiteral("brick")) << "while it is being read nothing has failed";
         view->resize(1000, 640);
         QApplication::setActiveWindow(view);
         EXPECT_TRUE(QTest::qWaitForWindowActive(view));

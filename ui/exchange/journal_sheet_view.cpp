@@ -180,8 +180,8 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
         });
     }
     resize(QSize{std::max(980, fontMetrics().averageCharWidth() * 120), std::max(640, fontMetrics().height() * 34)}.boundedTo(screen()->availableSize()));
-    say();
     load(std::nullopt);
+    say(); // that it is being read, not that it failed
 }
 
 /// Its thread answers to this object, so it ends first.
