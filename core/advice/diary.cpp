@@ -1,6 +1,8 @@
 #include "core/advice/diary.h"
 
 #include "core/reckoning/care.h"
+#include "core/reckoning/looks.h"
+#include "core/reckoning/next_look.h"
 
 #include <algorithm>
 
@@ -29,6 +31,7 @@ bool isOfTheDay(const Advice& advice)
     case Code::cold:
     case Code::dryingDone:
     case Code::dryingLong:
+    case Code::lookNext:
     case Code::recordDisagrees:
     case Code::staleRecord: return true;
     default: return false;
@@ -38,8 +41,15 @@ bool isOfTheDay(const Advice& advice)
 template <class... Actions>
 bool isOneOf(const journal::Action& action) { return (std::holds_alternative<Actions>(action) || ...); }
 
+/// Whether the entry reads what was to be looked for.
+bool reads(const Advice& advice, const journal::Entry& entry, const journal::Step& step)
+{
+    const std::vector<reckoning::Look> looks = reckoning::looksOf(entry.action, step.slot, step.after);
+    return std::any_of(looks.begin(), looks.end(), [&](const reckoning::Look& look) { return look.kind == advice.look && (!advice.slot || look.slot + 1 == *advice.slot); });
+}
+
 /// Whether the entry does what was advised.
-bool does(const Advice& advice, const journal::Entry& entry)
+bool does(const Advice& advice, const journal::Entry& entry, const journal::Step& step)
 {
     using namespace journal;
     if (std::holds_alternative<Note>(entry.action)) return entry.note.find(advice.text) != std::string::npos; // noted from the due list, of what leaves no figure
@@ -60,6 +70,7 @@ bool does(const Advice& advice, const journal::Entry& entry)
     case Code::dryingLong: return isOneOf<Harvest>(entry.action);
     case Code::recordDisagrees: return advice.wormsMissing && isOneOf<Stock, Move>(entry.action); // an odd value: doneOn is when it was settled
     case Code::staleRecord: return true;
+    case Code::lookNext: return reads(advice, entry, step);
     default: return false;
     }
 }
@@ -74,8 +85,12 @@ std::vector<reckoning::Disagreement> oddBy(Day day, const reckoning::StackReckon
     return odd;
 }
 
-/// The same piece of advice on another day; one odd value is not another.
-bool sameAs(const Advice& a, const Advice& b) { return a.code == b.code && a.entry == b.entry && a.wormsMissing == b.wormsMissing; }
+/// The same piece of advice on another day; one odd value is not another, nor one look.
+bool sameAs(const Advice& a, const Advice& b)
+{
+    const bool sameLook = a.code != Code::lookNext || (a.look == b.look && a.slot == b.slot);
+    return a.code == b.code && a.entry == b.entry && a.wormsMissing == b.wormsMissing && sameLook;
+}
 
 /// The day on which the odd value that was told was found to be settled.
 std::optional<Day> settledOn(const Advice& told, const reckoning::StackReckoning& stack)
@@ -109,6 +124,51 @@ reckoning::Forecast forecastOf(const reckoning::StackEstimate& on, const reckoni
     return forecast;
 }
 
+/// What looks would tell: as it was foreseen in the week up to the day. One lifted tray later it is of another tray.
+class LooksByThen {
+public:
+    void tell(reckoning::StackReckoning& then, const reckoning::StackReckoning& stack)
+    {
+        then.nextLooks.clear();
+        then.turnLook.reset();
+        then.bitsRule.reset();
+        then.turnProbability = 0.0;
+        then.turnSince.reset();
+        then.readySince.reset();
+        if (then.now.slots.empty()) return;
+        reckoning::TrayEstimate& bottom = then.now.slots.front();
+        if (then.asOf == stack.asOf) {
+            give(then, {bottom.readyOn, stack.forecast.turnOn, stack.nextLooks, stack.turnLook, stack.bitsRule});
+            then.turnProbability = stack.turnProbability;
+            then.turnSince = stack.turnSince;
+            then.readySince = stack.readySince;
+            then.forecast.turnLikelyOn = stack.forecast.turnLikelyOn;
+            return;
+        }
+        const auto& ahead = then.now.ahead;
+        if (ahead && ahead->looks) last_ = Kept{*ahead->looks, then.asOf, bottom.batch};
+        if (ahead) {
+            then.turnProbability = ahead->turnProbability;
+            then.turnSince = ahead->turnSince;
+            then.forecast.turnLikelyOn = ahead->turnLikelyOn;
+        }
+        if (bottom.state == reckoning::TrayState::ready || bottom.state == reckoning::TrayState::overdue) then.readySince = then.asOf;
+        if (last_ && bottom.batch == last_->bottom && daysBetween(last_->day, then.asOf) < reckoning::lookAgainAfter) give(then, last_->seen);
+    }
+
+private:
+    static void give(reckoning::StackReckoning& then, const reckoning::LookForesight& seen)
+    {
+        then.now.slots.front().readyOn = seen.readyOn;
+        then.forecast.turnOn = seen.turnOn;
+        then.nextLooks = seen.nextLooks;
+        then.turnLook = seen.turnLook;
+        then.bitsRule = seen.bitsRule;
+    }
+    struct Kept { reckoning::LookForesight seen; Day day; int bottom; };
+    std::optional<Kept> last_;
+};
+
 /// The journal's part up to a day.
 journal::StackHistory until(const journal::StackHistory& history, Day day)
 {
@@ -125,6 +185,7 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
     reckoning::StackReckoning then;
     then.name = stack.name;
     then.firstBedding = stack.firstBedding;
+    LooksByThen looks;
     for (const reckoning::StackEstimate& sample : stack.history) {
         const int ago = daysBetween(sample.day, stack.asOf);
         if (ago > daysBack + longestReplay || sample.day > stack.asOf) continue;
@@ -139,6 +200,7 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         then.drains.clear();
         std::copy_if(stack.drains.begin(), stack.drains.end(), std::back_inserter(then.drains), [&](const reckoning::DrainCheck& drain) { return drain.day <= sample.day; });
         then.disagreements = oddBy(sample.day, stack);
+        looks.tell(then, stack);
         std::vector<Advice> said = adviceFor(then);
         std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || (each.code == Code::feedDue && each.on > sample.day); });
         for (DiaryLine& line : lines) {
@@ -153,7 +215,7 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         const Day end = line.to.value_or(stack.asOf);
         if (line.advice.entry) line.doneOn = settledOn(line.advice, stack);
         for (const journal::Step& step : history.steps) {
-            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry])) continue;
+            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry], step)) continue;
             line.doneOn = step.day;
             break;
         }

@@ -7,8 +7,8 @@
 #include <vector>
 
 /// What was advised from day to day and what came of it: the rules of today, asked again on the estimates of each of the last 90 days and on the
-/// journal as it was by then, what those days foresaw included. Nothing of it is stored. Left out: turns and harvests, which the reckoning notes itself,
-/// the next look, which is sought by simulating each, feedings that seem not to have been written down, and what asks for nothing.
+/// journal as it was by then, what those days foresaw included (what looks would tell, by the week). Nothing of it is stored. Left out: turns and harvests,
+/// which the reckoning notes itself, feedings that seem not to have been written down, and what asks for nothing.
 namespace tierloam::advice {
 
 struct DiaryLine {

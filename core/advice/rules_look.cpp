@@ -18,8 +18,6 @@ namespace {
 
 constexpr int turnAhead = 14;        ///< days before its turn from which a look at the bottom tray is worth a word
 constexpr int turnInDoubt = 7;       ///< half of the members have the turn within these days, and it is not raised
-constexpr int lookAgainAfter = 7;    ///< days after any look: at most one a week
-constexpr int monthly = 28;          ///< days after which any telling look is worth a word
 constexpr double worthADay = 14.0;   ///< days that such a look has to save
 constexpr int dateMatters = 120;     ///< days to go at most, by the median, for which a closer date is worth a look
 
@@ -83,14 +81,7 @@ bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::ve
     if (stack.record.spareTrays <= 0 && !stack.readySince) return false;
     QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come"))
                       .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));
-    if (stack.present) {
-        const auto& firsts = stack.present->base.firsts;
-        if (const auto filling = firsts.find(top.batch); filling != firsts.end()) {
-            const double cut = reckoning::cutOf(reckoning::openLook(LookKind::depth, top.slot - 1, *stack.present), *stack.present,
-                                                reckoning::logDaysTo(filling->second.filled, stack.present->course.today));
-            why += worth(stack.forecast.turnOn, stack, cut, reckoning::minutesOf(LookKind::depth));
-        }
-    }
+    if (stack.turnLook) why += worth(stack.forecast.turnOn, stack, stack.turnLook->cut, stack.turnLook->minutes);
     addLook(to, stack, LookKind::depth, top.slot, say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the top tray")), why);
     return true;
 }
@@ -116,7 +107,7 @@ QString lookWords(LookKind kind, bool bottom)
 /// No look for a month: the one that tells most for the minute, if it saves a fortnight of the ready date's range.
 void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    if (stack.readySince || stack.record.lastLook > stack.asOf - std::chrono::days{monthly} || stack.firstBedding > stack.asOf - std::chrono::days{monthly}) return;
+    if (stack.readySince || stack.record.lastLook > stack.asOf - std::chrono::days{reckoning::lookMonthly} || stack.firstBedding > stack.asOf - std::chrono::days{reckoning::lookMonthly}) return;
     const TrayEstimate& bottom = stack.now.slots.front();
     if (!within(bottom.readyOn.p50, stack, dateMatters)) return;
     for (const LookChoice& each : stack.nextLooks) {
@@ -136,7 +127,7 @@ void rulesOfLooks(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const TrayEstimate* top = trayToFeed(stack);
     if (top == nullptr || stack.now.slots.empty() || isDrying(stack)) return;
-    if (stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < lookAgainAfter) return;
+    if (stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < reckoning::lookAgainAfter) return;
     if (std::any_of(to.begin(), to.end(), [](const Advice& each) { return each.code == Code::harvestReady || each.code == Code::harvestOverdue || each.code == Code::lookNext; })) return;
     if (bitsOfTheBottom(stack, to) || depthOfTheTop(stack, *top, to)) return;
     mostTelling(stack, to);

@@ -1,5 +1,7 @@
 #include "core/reckoning/crew.h"
 
+#include <algorithm>
+
 namespace tierloam::reckoning {
 
 namespace {
@@ -7,18 +9,24 @@ namespace {
 /// A day's work takes some tens of microseconds: looking again is cheaper than sleeping, up to a point.
 constexpr int looksBeforeSleep = 40000;
 
+// The gate: lowest bits count who is in the round, then comes whether it is open, then its number.
+constexpr unsigned inside = 0x7f;
+constexpr unsigned open = 0x80;
+constexpr unsigned oneRound = 0x100;
+constexpr unsigned number = ~(oneRound - 1);
+
 }
 
 Crew::Crew(int hands)
 {
-    for (int i = 1; i < hands; ++i) helpers_.emplace_back([this] { help(); });
+    for (int i = 1; i < std::min(hands, static_cast<int>(inside)); ++i) helpers_.emplace_back([this] { help(); });
 }
 
 Crew::~Crew()
 {
     ended_ = true;
-    ++round_;
-    round_.notify_all();
+    gate_ = ((gate_ & number) + oneRound) | open;
+    gate_.notify_all();
     helpers_.clear();
 }
 
@@ -31,11 +39,12 @@ void Crew::each(int pieces, const std::function<void(int)>& work)
     work_ = &work;
     pieces_ = pieces;
     next_ = 0;
-    busy_ = static_cast<int>(helpers_.size());
-    ++round_;
-    round_.notify_all();
+    gate_ = ((gate_ & number) + oneRound) | open;
+    gate_.notify_all();
     share();
-    for (int look = 0; busy_.load() != 0; ++look)
+    // Nobody is waited for who has not come: on a busy machine a helper may sleep through many rounds.
+    gate_ &= ~open;
+    for (int look = 0; (gate_ & inside) != 0; ++look)
         if (look > looksBeforeSleep) std::this_thread::yield();
 }
 
@@ -48,15 +57,17 @@ void Crew::help()
 {
     unsigned seen = 0;
     while (true) {
-        for (int look = 0; round_.load() == seen && look < looksBeforeSleep; ++look) {}
-        if (round_.load() == seen) {
-            round_.wait(seen);
+        unsigned gate = gate_;
+        for (int look = 0; ((gate & open) == 0 || (gate & number) == seen) && look < looksBeforeSleep; ++look) gate = gate_;
+        if ((gate & open) == 0 || (gate & number) == seen) {
+            gate_.wait(gate);
             continue;
         }
-        seen = round_.load();
+        if (!gate_.compare_exchange_weak(gate, gate + 1)) continue;
         if (ended_) return;
         share();
-        --busy_;
+        seen = gate & number;
+        --gate_;
     }
 }
 

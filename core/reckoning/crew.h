@@ -27,8 +27,8 @@ private:
     const std::function<void(int)>* work_ = nullptr;
     int pieces_ = 0;
     std::atomic<int> next_{0};
-    std::atomic<int> busy_{0};          ///< helpers that have not finished this round
-    std::atomic<unsigned> round_{0};
+    /// Number of the round, whether it takes helpers in, and how many are in it: one value, so that nobody comes in while the caller shuts it.
+    std::atomic<unsigned> gate_{0};
     std::atomic<bool> ended_{false};
 };
 

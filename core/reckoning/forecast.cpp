@@ -83,6 +83,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     feedLimits(result, course);
     result.present = std::make_shared<const Present>(Present{now_.members, std::move(course), std::move(*ahead)});
     result.nextLooks = nextLooks(*result.present);
+    result.turnLook = turnLook(*result.present);
     result.bitsRule = bitsRule(*result.present);
     return true;
 }

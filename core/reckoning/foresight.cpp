@@ -1,6 +1,7 @@
 #include "core/reckoning/foresight.h"
 
 #include "core/model/measures.h"
+#include "core/reckoning/next_look.h"
 #include "core/reckoning/overfeeding.h"
 
 #include <algorithm>
@@ -13,6 +14,7 @@ namespace {
 
 constexpr std::size_t asked = 128;   ///< members
 constexpr int turnWithin = 14;
+constexpr int looksWithin = 182;     ///< half a year: a date is looked for when it is at most 120 days off, and later ones count as never
 constexpr int fullWithin = 21;       ///< the range of a full sump's date is told within two weeks and a week (core/advice/rules_drainage.cpp)
 
 /// Copies no member that is not asked.
@@ -87,6 +89,10 @@ std::optional<Foresight> foresee(const Population& members, const Course& course
     Foresight seen;
     seen.readyAndTurnWithin14Days = readyAndTurnBy(course.today + turnWithin, some.stack, *ahead, weights);
     seen.airLowWithin14Days = airLowAhead(*ahead, weights);
+    if (const int top = some.stack.topToFeed(); top >= 0) {
+        const FirstDays& filling = ahead->firsts.at(some.stack.shapes[static_cast<std::size_t>(top)].batch);
+        seen.turnLikelyOn = dates(filling.filled, weights, course.surroundings.firstBedding, course.today + turnWithin).p50;
+    }
     seen.sumpFullOn = asDates(ahead->sumpFull);
     seen.topTrayFullOn = asDates(ahead->trayFull);
     seen.bedIn7Days = band(ahead->bedIn7Days, weights);
@@ -99,6 +105,22 @@ std::optional<Foresight> foresee(const Population& members, const Course& course
     const UsualElements elements = usualElements(course.care);
     seen.usualCarbonKg = elements.carbonKg;
     seen.usualNitrogenKg = elements.nitrogenKg;
+    return seen;
+}
+
+LookForesight foreseeLooks(const Population& members, const Course& course, Crew& crew)
+{
+    Present present{firstOf(members), course, {}};
+    present.base = *lookAhead(present.members, course, {}, crew, {}, looksWithin, false);
+    const Ensemble& stack = present.members.stack;
+    const Weights weights = present.members.shares();
+    const auto asDates = [&](const std::vector<int>& firstDays) { return dates(firstDays, weights, course.surroundings.firstBedding, course.today + looksWithin); };
+    LookForesight seen;
+    seen.readyOn = asDates(present.base.firsts.at(stack.shapes.front().batch).ready);
+    if (const int top = stack.topToFeed(); top >= 0) seen.turnOn = asDates(present.base.firsts.at(stack.shapes[static_cast<std::size_t>(top)].batch).filled);
+    seen.nextLooks = nextLooks(present);
+    seen.turnLook = turnLook(present);
+    seen.bitsRule = bitsRule(present);
     return seen;
 }
 

@@ -48,8 +48,15 @@ void pass(Archive& archive, TrayEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Foresight& of)
 {
-    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen] = of;
-    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen);
+    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, looks] = of;
+    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, looks);
+}
+
+template <class Archive>
+void pass(Archive& archive, LookForesight& of)
+{
+    auto& [ready, turn, nextLooks, turnLook, bitsRule] = of;
+    each(archive, ready, turn, nextLooks, turnLook, bitsRule);
 }
 
 template <class Archive>
@@ -128,9 +135,9 @@ template <class Archive>
 void pass(Archive& archive, StackReckoning& of)
 {
     auto& [name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, settled, unwritten, drains,
-           harvests, turns, nextLooks, bitsRule, effectiveSize, retired, present, snapshots] = of;
+           harvests, turns, nextLooks, turnLook, bitsRule, effectiveSize, retired, present, snapshots] = of;
     each(archive, name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, settled, unwritten,
-         drains, harvests, turns, nextLooks, bitsRule, effectiveSize, retired);
+         drains, harvests, turns, nextLooks, turnLook, bitsRule, effectiveSize, retired);
     static_cast<void>(present); // the members stay out
     static_cast<void>(snapshots);
 }

@@ -108,6 +108,15 @@ std::vector<LookChoice> nextLooks(const Present& present)
     return choices;
 }
 
+std::optional<LookChoice> turnLook(const Present& present)
+{
+    const Ensemble& stack = present.members.stack;
+    const int top = stack.topToFeed();
+    if (top < 0) return std::nullopt;
+    const std::vector<double> days = logDaysTo(present.base.firsts.at(stack.shapes[static_cast<std::size_t>(top)].batch).filled, present.course.today);
+    return LookChoice{LookKind::depth, top + 1, minutesOf(LookKind::depth), cutOf(openLook(LookKind::depth, top, present), present, days)};
+}
+
 std::optional<BitsRule> bitsRule(const Present& present)
 {
     const Population& members = present.members;

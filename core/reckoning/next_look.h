@@ -7,9 +7,15 @@
 
 namespace tierloam::reckoning {
 
+inline constexpr int lookAgainAfter = 7;    ///< days after any look: one is advised once a week at most
+inline constexpr int lookMonthly = 28;      ///< days without any look after which a telling one is worth a word
+
 /// Looks that could be taken, the most telling for the minute first: by how much each is expected to cut the variance of the logarithm of
 /// the days until the bottom tray is ready. Squared correlation with what would be read, the noise of reading included.
 std::vector<LookChoice> nextLooks(const Present& present);
+
+/// The depth of castings in the tray being fed, and what it would tell of when that tray is filled. nullopt where none is fed.
+std::optional<LookChoice> turnLook(const Present& present);
 
 /// By how much that look is expected to cut the variance of the logarithm of some days to go, one number a member. 0…1.
 double cutOf(const Look& look, const Present& present, const std::vector<double>& logDays);

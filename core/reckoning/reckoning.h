@@ -50,6 +50,33 @@ struct TrayEstimate {
     Dates readyOn;                   ///< only in `now`; first day, possibly past
 };
 
+/// A look that could be taken and what it would tell of a date: when the bottom tray is ready, or the turn comes.
+struct LookChoice {
+    LookKind kind{};
+    int slot = 0;                       ///< 1 = bottom; 0: the whole stack
+    double minutes = 1;
+    double cut = 0;                     ///< expected cut in the variance of the log of the days to go, 0…1
+    double perMinute() const { return cut / minutes; }
+    bool operator==(const LookChoice&) const = default;
+};
+
+/// Fewer bits than this in the bottom tray: it can be lifted today; otherwise it is ready about then.
+struct BitsRule {
+    double fewerThanPercent = 0;
+    std::optional<Day> otherwise;
+    bool operator==(const BitsRule&) const = default;
+};
+
+/// What looks would have told on a day, of 128 members: kept of every seventh of the last 90 days on which one could have been advised.
+struct LookForesight {
+    Dates readyOn;                   ///< of the bottom tray
+    Dates turnOn;                    ///< the top tray filled
+    std::vector<LookChoice> nextLooks; ///< as in StackReckoning, and so are the others
+    std::optional<LookChoice> turnLook;
+    std::optional<BitsRule> bitsRule;
+    bool operator==(const LookForesight&) const = default;
+};
+
 /// What the end of a day foresaw under usual care, of 128 members: kept for the last 90 days, so that advice of a day before can be asked again.
 struct Foresight {
     double readyAndTurnWithin14Days = 0; ///< probability, bottom and top tray
@@ -60,6 +87,10 @@ struct Foresight {
     std::optional<double> roomTopTrayFreshKg; ///< as in Forecast
     double ownWarmthK = 0;
     double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what was usually given in a week, cover included
+    double turnProbability = 0;      ///< as in StackReckoning, of all members
+    std::optional<Day> turnSince;
+    std::optional<Day> turnLikelyOn; ///< half of the members have it, within 14 days
+    std::optional<LookForesight> looks;
     bool operator==(const Foresight&) const = default;
 };
 
@@ -171,23 +202,6 @@ struct UnwrittenGuess {
     bool operator==(const UnwrittenGuess&) const = default;
 };
 
-/// A look that could be taken and what it would tell of the bottom tray's ready date.
-struct LookChoice {
-    LookKind kind{};
-    int slot = 0;                       ///< 1 = bottom; 0: the whole stack
-    double minutes = 1;
-    double cut = 0;                     ///< expected cut in the variance of the log of the days to go, 0…1
-    double perMinute() const { return cut / minutes; }
-    bool operator==(const LookChoice&) const = default;
-};
-
-/// Fewer bits than this in the bottom tray: it can be lifted today; otherwise it is ready about then.
-struct BitsRule {
-    double fewerThanPercent = 0;
-    std::optional<Day> otherwise;
-    bool operator==(const BitsRule&) const = default;
-};
-
 struct Present;  // outlook.h: the members themselves
 struct Snapshot; // stack_run.h
 
@@ -210,7 +224,8 @@ struct StackReckoning {
     std::vector<DrainCheck> drains;          ///< in order of the journal
     std::vector<HarvestCheck> harvests;      ///< in order of the journal
     std::vector<TurnNote> turns;             ///< in order of their beginnings
-    std::vector<LookChoice> nextLooks;       ///< most telling for the minute first
+    std::vector<LookChoice> nextLooks;       ///< most telling of the bottom tray's ready date for the minute first
+    std::optional<LookChoice> turnLook;      ///< what the depth of the top tray would tell of the turn
     std::optional<BitsRule> bitsRule;
     double effectiveSize = 0;           ///< of the members' weights
     bool retired = false;

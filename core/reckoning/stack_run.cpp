@@ -5,6 +5,7 @@
 #include "core/model/random.h"
 #include "core/reckoning/expected_reading.h"
 #include "core/reckoning/foresight.h"
+#include "core/reckoning/next_look.h"
 
 #include <algorithm>
 #include <bit>
@@ -275,8 +276,43 @@ void StackRun::noteDay(int day, StackReckoning& result)
     if (!worthASample(day)) return;
     StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day, crew_);
     settleStates(sample, day);
-    if (last_ - day <= dailyBack) sample.ahead = foresee(now_.members, courseFrom(day), crew_);
+    if (last_ - day <= dailyBack) foreseeFrom(day, sample);
     result.history.push_back(std::move(sample));
+}
+
+void StackRun::foreseeFrom(int day, StackEstimate& sample)
+{
+    const Course course = courseFrom(day);
+    sample.ahead = foresee(now_.members, course, crew_);
+    if (!sample.ahead) return;
+    const int top = now_.members.stack.topToFeed();
+    sample.ahead->turnProbability = top >= 0 ? now_.members.filledProbability(top) : 0.0;
+    sample.ahead->turnSince = now_.turn.since();
+    // What looks would tell takes months to simulate: once a week, where one could be advised. Of the last day all members are asked (forecast.cpp).
+    if (day % 7 == 0 && day != last_ && couldBeLookedAt(sample, day)) sample.ahead->looks = foreseeLooks(now_.members, course, crew_);
+}
+
+/// Whether a rule of core/advice/rules_look.cpp could ask for a look on that day.
+bool StackRun::couldBeLookedAt(const StackEstimate& sample, int day) const
+{
+    if (standing()->drying || lookedWithin(lookAgainAfter, day)) return false;
+    const TrayState bottom = sample.slots.front().state;
+    const bool isReady = bottom == TrayState::ready || bottom == TrayState::overdue;
+    const bool nearTurn = sample.ahead->turnSince || sample.ahead->turnLikelyOn;
+    const bool noneSpare = standing()->spare() <= 0;
+    const bool bits = !isReady && noneSpare && sample.slots.size() >= 2 && nearTurn;
+    const bool depth = !sample.ahead->turnSince && nearTurn && (!noneSpare || isReady);
+    const bool any = !isReady && day >= lookMonthly && !lookedWithin(lookMonthly, day);
+    return bits || depth || any;
+}
+
+/// Whether there was a look on this day or the days before it, so many in all.
+bool StackRun::lookedWithin(int days, int day) const
+{
+    const std::size_t from = firstStepOf_[static_cast<std::size_t>(std::max(day - days + 1, 0))];
+    const std::size_t to = firstStepOf_[static_cast<std::size_t>(day) + 1];
+    return std::any_of(history_.steps.begin() + static_cast<std::ptrdiff_t>(from), history_.steps.begin() + static_cast<std::ptrdiff_t>(to),
+                       [this](const journal::Step& step) { return isLook(entries_[step.entry].action); });
 }
 
 bool StackRun::worthASnapshot(int day) const

@@ -84,6 +84,9 @@ private:
     void routinesOf(int day);
     void passDay(int day);
     void noteDay(int day, StackReckoning& result);
+    void foreseeFrom(int day, StackEstimate& sample);
+    bool couldBeLookedAt(const StackEstimate& sample, int day) const;
+    bool lookedWithin(int days, int day) const;
     bool worthASample(int day) const;
     bool wasChecked(int day) const;
     bool worthASnapshot(int day) const;

@@ -157,6 +157,59 @@ TEST_F(Diary, WhatADayForesawIsToldOfIt)
     }
 }
 
+TEST_F(Diary, TheNextLookIsToldByTheWeekUntilItIsTaken)
+{
+    fedEvery(7, -57);
+    // Nobody has looked for a month when bits would take some 30 days off a range of 100.
+    const auto looks = [](StackEstimate& day) {
+        const auto at = [&](int days) { return day.day + std::chrono::days{days}; };
+        LookForesight& seen = day.ahead->looks.emplace();
+        seen.readyOn = {at(20), at(60), at(120)};
+        seen.nextLooks = {{LookKind::bits, 1, 2.0, 0.5}, {LookKind::depth, 1, 3.0, 0.1}};
+    };
+    for (const int day : {-28, -21, -14, -7}) on(day, day, looks);
+    auto told = lines(Code::lookNext);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().from, in(-28));
+    EXPECT_EQ(told.front().advice.look, LookKind::bits);
+    EXPECT_EQ(told.front().advice.slot, 1);
+    EXPECT_EQ(told.front().to, in(0)) << "today's own figures say that no look is worth it";
+    EXPECT_FALSE(told.front().doneOn);
+    // Another look is not the one that was asked for; of the other tray neither. Both end the advice for a week.
+    journal::Check check;
+    check.depth = centimetres(3.0);
+    add(-17, check);
+    entries_.back().slot = 1;
+    told = lines(Code::lookNext);
+    ASSERT_EQ(told.size(), 1u) << "no second one within a month of a look";
+    EXPECT_EQ(told.front().to, in(-17));
+    EXPECT_FALSE(told.front().doneOn);
+    std::get<journal::Check>(std::find_if(entries_.begin(), entries_.end(), [](const journal::Entry& entry) { return std::holds_alternative<journal::Check>(entry.action); })->action).bits = Share::fromPercent(12);
+    told = lines(Code::lookNext);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().doneOn, in(-17));
+    // What a tray that has gone would have told is not told of the next.
+    on(-27, 0, [](StackEstimate& day) { day.slots.front().batch = 9; });
+    told = lines(Code::lookNext);
+    ASSERT_EQ(told.size(), 2u);
+    EXPECT_EQ(told.front().to, in(-27));
+    EXPECT_EQ(told[1].from, in(-21));
+}
+
+TEST_F(Diary, TheLookOfTodayIsThatOfTheDueList)
+{
+    fedEvery(7, -57);
+    stack_.now.slots.front().readyOn = stack_.history.back().slots.front().readyOn = {in(20), in(60), in(120)};
+    stack_.nextLooks = {{LookKind::bits, 1, 2.0, 0.5}};
+    stack_.record.lastLook.reset();
+    const auto told = lines(Code::lookNext);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().from, in(0));
+    const std::vector<Advice> due = advice::adviceFor(stack_);
+    ASSERT_NE(find(due, Code::lookNext), nullptr);
+    EXPECT_EQ(told.front().advice.text, find(due, Code::lookNext)->text);
+}
+
 TEST_F(Diary, ANoteFromTheDueListCountsAsDone)
 {
     on(-20, -15, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });

@@ -49,7 +49,7 @@ TEST_P(Refused, IsNoNumber) { EXPECT_EQ(parseNumber(GetParam()), std::nullopt); 
 TEST(Refused, WhenItCannotBeHeld)
 {
     EXPECT_EQ(parseNumber(std::string(400, '9')), std::nullopt);
-    EXPECT_EQ(parseNumber("0." + std::string(400, '0') + "1"), std::nullopt);
+    EXPECT_EQ(parseNumber(std::string{"0."}.append(400, '0').append("1")), std::nullopt);
     EXPECT_EQ(parseNumber(std::string_view{"1\0", 2}), std::nullopt) << "a text with a zero byte";
 }
 

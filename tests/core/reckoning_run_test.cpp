@@ -22,6 +22,7 @@ void expectSame(const StackReckoning& a, const StackReckoning& b)
     for (std::size_t i = 0; i < a.history.size(); ++i) {
         EXPECT_TRUE(same(a.history[i].colonyKg, b.history[i].colonyKg)) << i;
         EXPECT_TRUE(same(a.history[i].sumpL, b.history[i].sumpL)) << i;
+        EXPECT_TRUE(a.history[i].ahead == b.history[i].ahead) << i;
         ASSERT_EQ(a.history[i].slots.size(), b.history[i].slots.size());
         for (std::size_t s = 0; s < a.history[i].slots.size(); ++s) EXPECT_TRUE(same(a.history[i].slots[s].feedToCast, b.history[i].slots[s].feedToCast));
     }
@@ -208,6 +209,42 @@ TEST(Reckon, HistoryIsDailyForNinetyDaysWeeklyBeforeAndAroundLooks)
     for (std::size_t i = 1; i < stack.history.size(); ++i) EXPECT_LE(daysBetween(stack.history[i - 1].day, stack.history[i].day), 7);
     EXPECT_EQ(stack.on(onDay(-1)), nullptr);
     EXPECT_LT(stack.history.size(), 150u);
+}
+
+TEST(Reckon, WhatLooksWouldHaveToldIsKeptByTheWeekWhereOneCouldBeAdvised)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 200).add(75, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+    Check look;
+    look.bits = Share::fromPercent(40);
+    notes.add(120, "Mill", look, 1);
+    const auto atOf = [&](int asOf) { return mill(reckon(notes.entries(), until(asOf))); };
+    const StackReckoning stack = atOf(200);
+    int kept = 0;
+    for (int day = 110; day <= 200; ++day) {
+        const StackEstimate* at = stack.on(onDay(day));
+        ASSERT_TRUE(at->ahead) << day;
+        if (!at->ahead->looks) continue;
+        ++kept;
+        EXPECT_EQ(day % 7, 0) << day;
+        EXPECT_FALSE(day >= 120 && day < 127) << "looked " << day - 120 << " days before";
+        ASSERT_FALSE(at->ahead->looks->nextLooks.empty()) << day;
+        EXPECT_TRUE(std::is_sorted(at->ahead->looks->nextLooks.rbegin(), at->ahead->looks->nextLooks.rend(), [](const LookChoice& a, const LookChoice& b) { return a.perMinute() < b.perMinute(); }));
+    }
+    EXPECT_GE(kept, 3);
+    EXPECT_FALSE(stack.now.ahead->looks) << "of the last day all members are asked";
+    // What was kept of a day is what the due list of that day rested on, but for members beyond the first and dates beyond half a year.
+    int compared = 0;
+    for (int day = 112; day < 200; day += 7) {
+        const auto& looks = stack.on(onDay(day))->ahead->looks;
+        if (!looks || ++compared > 3) continue;
+        const StackReckoning then = atOf(day);
+        EXPECT_EQ(looks->readyOn.p50, then.now.slots.front().readyOn.p50) << day;
+        EXPECT_EQ(looks->turnOn.p10, then.forecast.turnOn.p10) << day;
+        EXPECT_EQ(looks->nextLooks.front().kind, then.nextLooks.front().kind) << day;
+        EXPECT_EQ(looks->turnLook.has_value(), then.turnLook.has_value());
+        EXPECT_NEAR(looks->turnLook->cut, then.turnLook->cut, 0.1) << day;
+    }
 }
 
 TEST(Reckon, ActsChangeTheState)
