@@ -39,6 +39,7 @@ struct alignas(64) TrayBlock {
     Members shredding;                    ///< Q10 · noise · worm factor
     Members gain;                         ///< kg DM that softens in this step and enters H while worms eat; 0 between steps
     Members gainFall;                     ///< kg DM by which that slows from the step's beginning to its end
+    Members rateFall;                     ///< by how much softening has slowed unsoftenedRate in this step
     Members preference;                   ///< of worms for this tray
 };
 

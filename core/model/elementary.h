@@ -91,6 +91,13 @@ inline double lossFactor(double x)
     return h / (1.0 + h);
 }
 
+/// The same to third order.
+inline double finerLossFactor(double x)
+{
+    const double h = x * (1.0 + x * (0.5 + x * (1.0 / 6.0)));
+    return h / (1.0 + h);
+}
+
 /// lossFactor(amount/pool) with a single division.
 inline double lossFactor(double amount, double pool)
 {

@@ -5,11 +5,13 @@
 namespace tierloam::model {
 namespace {
 
-/// H·L + g·(1 − L/x) with x = demand/pool and L = x(1+x/2)/(1 + x(1+x/2)), by one division: for a first guess.
-inline double eatenIn(double demand, double pool, double softened, double gain)
+/// What lies there in the middle of a step: dH/dt = g − demand·H/(H + K) over its first half by the implicit midpoint rule, q = H + g/2 − demand/2·q/(q + K).
+inline double middleOf(double softened, double gain, double demand, double saturation)
 {
-    const double half = 0.5 * demand;
-    return demand * (softened * (pool + half) + 0.5 * gain * (pool + demand)) / (pool * pool + demand * (pool + half));
+    const double known = softened + 0.5 * gain;
+    const double b = known - 0.5 * demand - saturation;
+    const double q = 0.5 * (b + __builtin_sqrt(b * b + 4.0 * saturation * known));
+    return greatest(2.0 * q - softened, 0.0);
 }
 
 /// H·L + g·(1 − L/x) with L = h/(1 + h), h = x·p, p = 1 + x/2·r, r = 1 + x/3·(1 + x/4): e^x to fourth order, since here x reaches 3 and
@@ -42,12 +44,10 @@ inline void ingest(StepContext& at)
     for (int t = 0; t < at.trayCount; ++t) {
         TrayBlock& tray = at.trays[t];
         TIERLOAM_EACH_MEMBER(m) {
-            const double demand = all[m] * tray.share[m] * tray.wet[m] * tray.air[m];
             const double gain = tray.gain[m];
+            const double demand = all[m] * tray.share[m] * tray.wet[m] * tray.air[m];
             const double saturation = half[m] * area;
-            // The middle by a first guess of half of what comes and is eaten.
-            const double guess = eatenIn(demand, tray.softened[m] + 0.5 * gain + saturation, tray.softened[m], gain);
-            const double middle = greatest(tray.softened[m] + 0.5 * (gain - guess), 0.0);
+            const double middle = middleOf(tray.softened[m], 0.5 * gain + 0.125 * tray.gainFall[m], 0.5 * demand, saturation);
             const double eaten = eatenAt(demand / (middle + saturation), tray.softened[m], gain, tray.gainFall[m]);
             const double assimilated = eaten * assimilation[m];
             const double carbonShare = carbonShareOfSoftened(tray.carbon[m], tray.unsoftenedCarbon[m], tray.softened[m] + gain + tray.castings[m]);

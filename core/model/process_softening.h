@@ -33,7 +33,7 @@ inline void soften(StepContext& at, int t)
     Members gone;
     Members slowing;
     Members carbonGone;
-    TIERLOAM_EACH_MEMBER(m) gone[m] = slowing[m] = carbonGone[m] = 0.0;
+    TIERLOAM_EACH_MEMBER(m) gone[m] = slowing[m] = carbonGone[m] = tray.rateFall[m] = 0.0;
     for (int c = 0; c < softeningClasses; ++c) {
         if (shape.weight[c] <= 0.0 || softeningRate[c] <= 0.0) continue;
         const double carbonShare = shape.carbonShare[c];
@@ -42,22 +42,23 @@ inline void soften(StepContext& at, int t)
         const double rate = perDay * days;
         const Members& scale = at.parameters.value[softeningScaleRow(c)];
         if (shape.tracerClass == c)
-            TIERLOAM_EACH_MEMBER(m) tray.tracer[m] -= tray.tracer[m] * lossFactor(rate * scale[m] * tray.shredding[m]);
+            TIERLOAM_EACH_MEMBER(m) tray.tracer[m] -= tray.tracer[m] * finerLossFactor(rate * scale[m] * tray.shredding[m]);
         TIERLOAM_EACH_MEMBER(m) {
-            const double loss = lossFactor(rate * scale[m] * tray.shredding[m]);
+            const double loss = finerLossFactor(rate * scale[m] * tray.shredding[m]);
             const double softened = tray.unsoftened[c][m] * loss;
             tray.unsoftened[c][m] -= softened;
             gone[m] += softened;
             slowing[m] += softened * loss;
             carbonGone[m] += softened * carbonShare;
             tray.unsoftenedHeld[m] = greatest(tray.unsoftenedHeld[m] - softened * held, 0.0);
-            tray.unsoftenedRate[m] = greatest(tray.unsoftenedRate[m] - softened * perDay * scale[m], 0.0);
+            tray.rateFall[m] += softened * perDay * scale[m];
         }
     }
     TIERLOAM_EACH_MEMBER(m) {
         const double breathed = gone[m] * respiredShare[m];
         const double softenedIn = gone[m] - breathed;
         tray.unsoftenedDry[m] = greatest(tray.unsoftenedDry[m] - gone[m], 0.0);
+        tray.unsoftenedRate[m] = greatest(tray.unsoftenedRate[m] - tray.rateFall[m], 0.0);
         const double restShare = carbonShareOfSoftened(tray.carbon[m], tray.unsoftenedCarbon[m], tray.softened[m] + tray.castings[m]);
         double lossOfSoftened, lossOfCastings;
         lossFactors(softenedRespiration * days * at.q10[m], castingsRate[m] * days * at.q10[m], lossOfSoftened, lossOfCastings);

@@ -58,6 +58,19 @@ TEST(Elementary, LossFactorIsSecondOrderAndBelowOne)
     EXPECT_EQ(lossFactor(0.0), 0.0);
 }
 
+TEST(Elementary, FinerLossFactorIsThirdOrderAndBelowOne)
+{
+    for (const double x : {1e-9, 1e-3, 0.01, 0.1, 0.4}) {
+        EXPECT_NEAR(finerLossFactor(x), 1.0 - std::exp(-x), 0.05 * x * x * x * x + 1e-16) << x;
+        EXPECT_LE(finerLossFactor(x), 1.0);
+    }
+    for (const double x : {1.0, 10.0, 1e6}) {
+        EXPECT_GT(finerLossFactor(x), lossFactor(x));
+        EXPECT_LE(finerLossFactor(x), 1.0);
+    }
+    EXPECT_EQ(finerLossFactor(0.0), 0.0);
+}
+
 TEST(Elementary, MergedLossFactorsAgreeWithTheSingleOne)
 {
     std::mt19937_64 random{3};

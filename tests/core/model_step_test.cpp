@@ -228,7 +228,8 @@ TEST(Step, HalvingTheStepShowsSecondOrder)
     const auto cardboardLeft = [](const Ensemble::Block& block) { return block.trays[1].unsoftened[4][0]; };
     for (const int steps : {2, 4}) {
         EXPECT_THAT(fallOfError(steps, true, softened), AllOf(Ge(2.8), Le(6.0))) << steps;
-        EXPECT_THAT(fallOfError(steps, true, cardboardLeft), AllOf(Ge(2.8), Le(6.0))) << steps;
+        // What softens in a step is of third order, how fast it does of second: the error falls faster than by four while the first is the greater.
+        EXPECT_THAT(fallOfError(steps, true, cardboardLeft), AllOf(Ge(2.8), Le(12.0))) << steps;
         // The colony takes the shares of its reserve from its sums at the beginning of a process: of first order, and small.
         EXPECT_THAT(fallOfError(steps, true, castings), AllOf(Ge(1.6), Le(6.0))) << steps;
         EXPECT_THAT(fallOfError(steps, true, biomassOf), AllOf(Ge(1.6), Le(6.0))) << steps;
