@@ -153,9 +153,11 @@ int writeCalendar(const CommandLine& call)
     if (isItsOwnTarget(call, Text::tr("the calendar"))) return exitBadInput;
     const auto reckoned = reckonFile(call);
     if (!reckoned) return exitFailed;
-    const auto plan = planning::planYear(*reckoned->reckoning, planning::wishesFrom(reckoned->yearWishes.toStdString()), threadsHere());
+    const auto wishes = planning::withAbsences(planning::wishesFrom(reckoned->yearWishes.toStdString()), reckoned->entries, reckoned->reckoning->asOf);
+    const auto plan = planning::planYear(*reckoned->reckoning, wishes, threadsHere());
+    const auto advice = advice::postponed(reckoned->advice, advice::putOffFrom(reckoned->putOff.toStdString()), reckoned->reckoning->asOf);
     const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-    const auto events = exchange::calendarEvents(reckoned->advice, *reckoned->reckoning, plan ? &*plan : nullptr, journal::replay(reckoned->entries));
+    const auto events = exchange::calendarEvents(advice, *reckoned->reckoning, plan ? &*plan : nullptr, journal::replay(reckoned->entries));
     if (const auto why = exchange::writeWholeFile(call.csv, exchange::calendarText({TIERLOAM_VERSION, reckoned->household.toStdString(), now}, events))) {
         complain(*why);
         return exitFailed;

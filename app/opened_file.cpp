@@ -80,6 +80,7 @@ std::optional<Reckoned> reckonFile(const CommandLine& call)
     made.household = setting(store::settingHouseholdName);
     if (made.household.isEmpty()) made.household = QFileInfo{call.file}.completeBaseName();
     made.yearWishes = setting(store::settingYearWishes);
+    made.putOff = setting(store::settingPutOff);
     const bool southern = setting(store::settingHemisphere) == store::hemisphereSouth;
     auto logged = opened->file->loggedDays();
     if (const auto* failure = std::get_if<store::WriteFailure>(&logged)) {

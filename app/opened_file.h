@@ -30,6 +30,7 @@ struct Reckoned {
     journal::Entries entries;
     store::LoggedDays logged;
     QString yearWishes;
+    QString putOff;                  ///< advice that is not to be told before a day
     std::shared_ptr<const reckoning::Reckoning> reckoning;
     std::vector<advice::Advice> advice;
 };

@@ -38,6 +38,12 @@ bool isOfTheDay(const Advice& advice)
     }
 }
 
+/// What the due list of that day had for later: a feeding for its day, a tray that fills up for the week before.
+bool isYetToCome(const Advice& advice, Day day)
+{
+    return (advice.code == Code::feedDue && advice.on > day) || (advice.code == Code::trayFull && advice.on > day + std::chrono::days{7});
+}
+
 template <class... Actions>
 bool isOneOf(const journal::Action& action) { return (std::holds_alternative<Actions>(action) || ...); }
 
@@ -59,9 +65,9 @@ bool does(const Advice& advice, const journal::Entry& entry, const journal::Step
     case Code::overfed: return isOneOf<Cover, Check>(entry.action);
     case Code::trayFull: return isOneOf<Bed, Rotate>(entry.action);
     case Code::lowCarbon: return isOneOf<Cover>(entry.action);
-    case Code::sumpFull: return isOneOf<Drain, Flush>(entry.action) || (advice.look && isOneOf<Reading>(entry.action));
+    case Code::sumpFull: return isOneOf<Drain, Flush>(entry.action) || (advice.look && reads(advice, entry, step));
     case Code::tooWet: return isOneOf<Cover, Bed>(entry.action);
-    case Code::tooDry: return isOneOf<Water>(entry.action) || (advice.look && isOneOf<Reading>(entry.action));
+    case Code::tooDry: return isOneOf<Water>(entry.action) || (advice.look && reads(advice, entry, step));
     case Code::drainageLow: return isOneOf<Drain, Flush, Water>(entry.action);
     case Code::drainageHigh: return isOneOf<Drain, Flush>(entry.action);
     case Code::heat:
@@ -202,7 +208,7 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         then.disagreements = oddBy(sample.day, stack);
         looks.tell(then, stack);
         std::vector<Advice> said = adviceFor(then);
-        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || (each.code == Code::feedDue && each.on > sample.day); });
+        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || isYetToCome(each, sample.day); });
         for (DiaryLine& line : lines) {
             if (line.to) continue;
             const auto still = std::find_if(said.begin(), said.end(), [&](const Advice& each) { return sameAs(each, line.advice); });

@@ -8,6 +8,10 @@ namespace tierloam::advice {
 
 namespace {
 
+constexpr std::string_view ofLook = "/look";
+
+bool isOf(const PutOff& each, const Advice& advice) { return each.code == advice.code && each.look == advice.look.has_value() && each.stack == advice.stack; }
+
 std::optional<Code> codeNamed(std::string_view name)
 {
     for (int i = 0; i < codeCount; ++i)
@@ -28,7 +32,7 @@ std::string_view word(std::string_view& line)
 std::string putOffText(const std::vector<PutOff>& all)
 {
     std::string text;
-    for (const PutOff& each : all) text += dayText(each.until) + ' ' + std::string{codeName(each.code)} + ' ' + each.stack + '\n';
+    for (const PutOff& each : all) text += dayText(each.until) + ' ' + std::string{codeName(each.code)} + std::string{each.look ? ofLook : ""} + ' ' + each.stack + '\n';
     return text;
 }
 
@@ -40,23 +44,34 @@ std::vector<PutOff> putOffFrom(std::string_view text)
         std::string_view line = text.substr(0, end);
         text.remove_prefix(std::min(end + 1, text.size()));
         const auto until = parseDay(word(line));
-        const auto code = codeNamed(word(line));
-        if (until && code && !line.empty()) all.push_back({std::string{line}, *code, *until});
+        std::string_view name = word(line);
+        const bool look = name.ends_with(ofLook);
+        if (look) name.remove_suffix(ofLook.size());
+        const auto code = codeNamed(name);
+        if (until && code && !line.empty()) all.push_back({std::string{line}, *code, *until, look});
     }
     return all;
 }
 
 std::vector<PutOff> withPutOff(std::vector<PutOff> all, const Advice& advice, Day until, Day today)
 {
-    std::erase_if(all, [&](const PutOff& each) { return each.until <= today || (each.code == advice.code && each.stack == advice.stack); });
-    if (until > today) all.push_back({advice.stack, advice.code, until});
+    std::erase_if(all, [&](const PutOff& each) { return each.until <= today || isOf(each, advice); });
+    if (until > today) all.push_back({advice.stack, advice.code, until, advice.look.has_value()});
     return all;
 }
 
 bool isPutOff(const std::vector<PutOff>& all, const Advice& advice, Day today)
 {
     if (advice.severity == Severity::urgent) return false;
-    return std::any_of(all.begin(), all.end(), [&](const PutOff& each) { return each.code == advice.code && each.stack == advice.stack && today < each.until; });
+    return std::any_of(all.begin(), all.end(), [&](const PutOff& each) { return isOf(each, advice) && today < each.until; });
+}
+
+std::vector<Advice> postponed(std::vector<Advice> all, const std::vector<PutOff>& putOff, Day today)
+{
+    for (Advice& advice : all)
+        for (const PutOff& each : putOff)
+            if (isOf(each, advice) && isPutOff({each}, advice, today)) advice.on = std::max(advice.on, each.until);
+    return all;
 }
 
 int usualDelay(Code code)

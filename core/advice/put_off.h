@@ -13,10 +13,11 @@ struct PutOff {
     std::string stack;
     Code code{};
     Day until{};                     ///< told again from this day on
+    bool look = false;               ///< a look that was asked for: what is then known of the matter is told all the same
     bool operator==(const PutOff&) const = default;
 };
 
-/// As the household file keeps it: a line each, "2031-05-09 feed-due Scullery". Lines that make no sense are passed over.
+/// As the household file keeps it: a line each, "2031-05-09 feed-due Scullery", "2031-05-09 sump-full/look Scullery". Lines that make no sense are passed over.
 std::string putOffText(const std::vector<PutOff>& all);
 std::vector<PutOff> putOffFrom(std::string_view text);
 
@@ -25,6 +26,9 @@ std::vector<PutOff> withPutOff(std::vector<PutOff> all, const Advice& advice, Da
 
 /// What is urgent is told whatever was put off.
 bool isPutOff(const std::vector<PutOff>& all, const Advice& advice, Day today);
+
+/// Each on the day to which it was put off, if that is later: for the calendar.
+std::vector<Advice> postponed(std::vector<Advice> all, const std::vector<PutOff>& putOff, Day today);
 
 /// For how many days one click puts it off: what can wait for the next round waits a week, the daily things two days.
 int usualDelay(Code code);

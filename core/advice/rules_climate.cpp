@@ -17,6 +17,7 @@ constexpr double deadlyAbove = 33.0;
 constexpr double deadlyBelow = 1.0;
 constexpr Thresholds at{0.5, 0.3};
 constexpr int ahead = 14;            ///< days
+constexpr int readingStands = 2;     ///< days in which what was read in the bed stands beside the estimate, which takes it in by and by
 constexpr double heatsItself = 3.0;  ///< K above the room, from which its own food is the first thing to look at
 
 using ChanceOf = std::optional<double> (*)(const Band&);
@@ -74,31 +75,50 @@ ChanceOn foreseen(ChanceOf chance)
 std::optional<double> hot(const Band& band) { return chanceAbove(band, hotAbove); }
 std::optional<double> chilly(const Band& band) { return chanceBelow(band, coldBelow); }
 
+/// What was read in the bed, if that was today or the days before.
+std::optional<double> bedRead(const StackReckoning& stack)
+{
+    const auto& on = stack.record.lastBedRead;
+    return on && daysBetween(*on, stack.asOf) <= readingStands ? std::optional{stack.record.bedReadC} : std::nullopt;
+}
+
+/// Of today as it was read: who has a thermometer in a hot bed is not told to check it.
+Coming asRead(double read, Day today) { return {1.0, today, {read, read, read}}; }
+
 void heat(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    const Coming then = coming(stack, hot);
-    if (!stands(stack, foreseen(hot), at, then.chance)) return;
+    const std::optional<double> read = bedRead(stack);
+    const bool readHot = read && *read > hotAbove;
+    const Coming then = readHot ? asRead(*read, stack.asOf) : coming(stack, hot);
+    if (!readHot && !stands(stack, foreseen(hot), at, then.chance)) return;
+    const double bed = readHot ? *read : stack.now.binTempC.p50;
     const double own = stack.forecast.ownWarmthK;
     const bool itself = own >= heatsItself;
-    const Severity severity = stack.now.binTempC.p50 >= deadlyAbove ? Severity::urgent : hot(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    const Severity severity = bed >= deadlyAbove ? Severity::urgent : readHot || hot(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
     const QString what = itself ? say(QT_TRANSLATE_NOOP("Advice", "Stop feeding, spread the food thin and let air in: the bed heats itself"))
                                 : say(QT_TRANSLATE_NOOP("Advice", "Move the stack to a cooler place before it heats up: shade, floor, cellar"));
-    add(to, stack, Code::heat, severity, std::nullopt, then.on, what,
-        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer"))
-            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own)));
+    const QString why = then.on == stack.asOf
+        ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; above %2: %3; by its own heat %4 warmer")).arg(bedText(then.band), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own))
+        : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer"))
+              .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own));
+    add(to, stack, Code::heat, severity, std::nullopt, then.on, what, why);
     if (itself) to.back().food = Food::withhold;
 }
 
 void cold(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    const Coming then = coming(stack, chilly);
-    if (!stands(stack, foreseen(chilly), at, then.chance)) return;
-    const Severity severity = stack.now.binTempC.p50 <= deadlyBelow ? Severity::urgent : chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    const std::optional<double> read = bedRead(stack);
+    const bool readCold = read && *read < coldBelow;
+    const Coming then = readCold ? asRead(*read, stack.asOf) : coming(stack, chilly);
+    if (!readCold && !stands(stack, foreseen(chilly), at, then.chance)) return;
+    const double bed = readCold ? *read : stack.now.binTempC.p50;
+    const Severity severity = bed <= deadlyBelow ? Severity::urgent : readCold || chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
     add(to, stack, Code::cold, severity, std::nullopt, then.on,
         say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "
                                         "water: local electrical code and a licensed electrician first")),
-        say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below %4: %5"))
-            .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance)));
+        then.on == stack.asOf ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; below %2: %3")).arg(bedText(then.band), temperatureText(coldBelow), percent(then.chance))
+                              : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below %4: %5"))
+                                    .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance)));
     to.back().food = Food::withhold;
 }
 

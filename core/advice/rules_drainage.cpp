@@ -106,9 +106,13 @@ bool isLookDue(const StackReckoning& stack)
 
 void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<Advice>& to)
 {
+    const reckoning::Dates& on = stack.forecast.sumpFullOn;
+    const QString low = volumeText(stack.now.sumpL.p05), high = volumeText(stack.now.sumpL.p95), capacity = volumeText(stack.record.sumpCapacityL);
     add(to, stack, Code::sumpFull, severity, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See how full the sump is")),
-        say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day"))
-            .arg(volumeText(stack.now.sumpL.p05), volumeText(stack.now.sumpL.p95), volumeText(stack.record.sumpCapacityL), when(*stack.forecast.sumpFullOn.p10, stack.asOf)));
+        on.p50 && *on.p50 <= stack.asOf
+            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already")).arg(low, high, capacity)
+            : say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day"))
+                  .arg(low, high, capacity, when(*on.p10, stack.asOf)));
     to.back().look = reckoning::LookKind::sumpLevel;
 }
 

@@ -22,6 +22,7 @@ constexpr Thresholds hungryAt{0.8, 0.6};
 constexpr double leastWorthGiving = 0.05;   ///< kg fresh
 constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
 constexpr double tooColdToEat = 8.0;        ///< °C
+constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
 // C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
 constexpr double carbonLow = 20.0;
 constexpr double carbonFine = 25.0;
@@ -68,6 +69,7 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
             if (tray.state != TrayState::drying) softened = std::max(softened, tray.strata.softenedCm / 100.0 * 120.0); // kg DM/m², 120 kg/m³
         return softened < softenedKgPerM2 ? chanceBelow(day.ration, 1.0) : std::optional{0.0};
     };
+    if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
     if (stack.forecast.feedHighKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
     // The usual feeding if it will do, else what keeps them, never above the limit.
     const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedHighKg);

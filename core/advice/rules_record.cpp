@@ -134,11 +134,11 @@ void unwritten(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().unwritten = UnwrittenFeeding{days.front(), guess.kgEach, guess.material};
 }
 
-/// In no member a single worm: none were ever written down, or all were moved, taken out or have died.
+/// In half of the members not a single worm: none were ever written down, or all were moved, taken out or have died.
 void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    if (stack.now.colonyKg.p95 >= oneWorm) return;
-    const bool ever = std::any_of(stack.history.begin(), stack.history.end(), [](const auto& each) { return each.colonyKg.p95 >= oneWorm; });
+    if (stack.now.colonyKg.p50 >= oneWorm) return;
+    const bool ever = std::any_of(stack.history.begin(), stack.history.end(), [](const auto& each) { return each.colonyKg.p50 >= oneWorm; });
     add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Put worms in once the bedding has stood for a day, or write down how many are in it")),
         ever ? say(QT_TRANSLATE_NOOP("Advice", "none are left by what is known"))

@@ -22,6 +22,7 @@ constexpr int membersOfFew = 128;
 constexpr int membersOfMany = 64;
 constexpr double leverFeedKg = 0.15;
 constexpr double leverWarmth = 2.0;      ///< K
+constexpr int leastOfAMonth = 15;        ///< days
 constexpr int pairings = 8;              ///< random meetings of members of different stacks
 
 /// work(i) for each i, by so many threads; each has a crew of its own.
@@ -94,6 +95,19 @@ RotationWish plainWish(const StackReckoning& stack, int members)
     wish.turnToday = due == advice::LifeStep::addTray || due == advice::LifeStep::lift;
     wish.takeToday = due == advice::LifeStep::take;
     return wish;
+}
+
+YearWishes withAbsences(YearWishes wishes, const journal::Entries& entries, Day today)
+{
+    for (const journal::Entry& entry : entries) {
+        const auto* event = std::get_if<journal::Event>(&entry.action);
+        if (event == nullptr || event->what != "away") continue;
+        const Day to = event->until.value_or(entry.date.day);
+        if (to >= today) wishes.away.emplace_back(std::max(entry.date.day, today), to);
+    }
+    std::sort(wishes.away.begin(), wishes.away.end());
+    wishes.away.erase(std::unique(wishes.away.begin(), wishes.away.end()), wishes.away.end());
+    return wishes;
 }
 
 std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop)
@@ -180,7 +194,13 @@ WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
             }
         }
     }
-    for (int month = monthOf(plan.from); month <= monthOf(wish.by); ++month) answer.monthsWithout += monthsServed.contains(month) ? 0 : 1;
+    for (int month = monthOf(plan.from); month <= monthOf(wish.by); ++month) {
+        // Of a month cut off at either end nothing is expected unless half of it is there.
+        using namespace std::chrono;
+        const year_month that = year{(month - 1) / 12} / (month - 12 * ((month - 1) / 12));
+        const int within = daysBetween(std::max(plan.from, Day{that / 1}), std::min(wish.by, Day{that / last})) + 1;
+        if (within >= leastOfAMonth && !monthsServed.contains(month)) ++answer.monthsWithout;
+    }
     const auto enough = std::count_if(sums.begin(), sums.end(), [&](double litres) { return litres >= wish.litres; });
     answer.chance = sums.empty() ? 0.0 : static_cast<double>(enough) / static_cast<double>(sums.size());
     if (wish.everyMonth && answer.monthsWithout > 0) answer.chance = 0.0;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/journal/entry.h"
 #include "core/planning/harvest_days.h"
 #include "core/reckoning/reckoning.h"
 #include "core/reckoning/rotation_run.h"
@@ -20,6 +21,9 @@ struct YearWishes {
     std::map<std::string, std::map<int, Day>> pinned;     ///< by stack and batch: the day chosen by hand
     bool operator==(const YearWishes&) const = default;
 };
+
+/// With the days ahead on which the journal says that nobody is there.
+YearWishes withAbsences(YearWishes wishes, const journal::Entries& entries, Day today);
 
 struct StackYear {
     std::string stack;
@@ -56,7 +60,7 @@ struct GardenWish {
 struct WishAnswer {
     double chance = 0;                                    ///< that so much is taken by then (and, if wished, something in each month)
     reckoning::Band litres;                               ///< by then
-    int monthsWithout = 0;                                ///< of the months until then
+    int monthsWithout = 0;                                ///< of the months until then of which at least half lie within
 };
 
 /// Members of different stacks are put together at random, since stacks know nothing of each other.

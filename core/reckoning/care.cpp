@@ -153,6 +153,10 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
                 record.squeeze = *reading->squeeze;
             }
             if (reading->sump) record.lastSumpLook = day;
+            if (reading->bin) {
+                record.lastBedRead = day;
+                record.bedReadC = reading->bin->base();
+            }
             if (reading->squeeze || reading->moisture) record.lastMoistureLook = day;
         }
         if (isLook(entry.action)) record.lastLook = day;

@@ -94,7 +94,7 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
     Forecast& to = result.forecast;
     const int top = now_.members.stack.topToFeed();
     const Substance& kitchen = course.kitchen;
-    if (top < 0 || kitchen.dryShare <= 0.0 || result.now.colonyKg.p95 < 1e-6) { // food that nobody eats rots
+    if (top < 0 || kitchen.dryShare <= 0.0 || result.now.colonyKg.p50 < 1e-6) { // food that nobody eats rots
         to.feedUsualKg = 0.0;
         return;
     }

@@ -77,9 +77,9 @@ template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, squeezed,
-           squeeze, waterPerWeek, sumpLook, moistureLook, usual, usualKg] = of;
+           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         squeezed, squeeze, waterPerWeek, sumpLook, moistureLook, usual, usualKg);
+         squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg);
 }
 
 template <class Archive>

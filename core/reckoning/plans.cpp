@@ -1,5 +1,7 @@
 #include "core/reckoning/plans.h"
 
+#include "core/reckoning/foresight.h"
+
 #include <algorithm>
 
 namespace tierloam::reckoning {
@@ -21,6 +23,7 @@ PlanFigures figures(const Present& present, const Outlook& outlook)
     if (top >= 0) out.turnOn = asDates(present.members.stack.shapes[static_cast<std::size_t>(top)].batch, &FirstDays::filled);
     out.sumpFullOn = dates(outlook.sumpFull, weights, start, horizon);
     out.colonyIn60Days = band(std::vector<double>{outlook.colonyIn60Days}, weights);
+    out.airLowWithin14Days = airLowAhead(outlook, weights);
     out.colonyInAYear = band(std::vector<double>{outlook.colonyAtEnd}, weights);
     out.days = outlook.days;
     return out;

@@ -11,6 +11,7 @@ struct PlanFigures {
     Dates turnOn;        ///< top tray of today filled
     Dates sumpFullOn;
     Band colonyIn60Days, colonyInAYear; ///< kg
+    double airLowWithin14Days = 0;      ///< probability: air below 0.7 in some tray
     std::vector<StackEstimate> days;    ///< weekly
 };
 

@@ -141,6 +141,8 @@ struct Record {
     std::optional<Day> awayFrom, awayUntil; ///< of the latest `away`, both days included
     std::optional<Day> lastSqueeze;
     int squeeze = 0;                 ///< 1 to 5, as read then
+    std::optional<Day> lastBedRead;
+    double bedReadC = 0;             ///< °C, as read then
     double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks, routines left out
     std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray

@@ -1324,6 +1324,18 @@
         <source>The top tray fills up: feed less until the bottom tray is lifted</source>
         <translation>Die oberste Etage wird voll: weniger füttern, bis die unterste gehoben ist</translation>
     </message>
+    <message>
+        <source>bed %1 now; above %2: %3; by its own heat %4 warmer</source>
+        <translation>Bett jetzt %1; über %2: %3; durch eigene Wärme %4 wärmer</translation>
+    </message>
+    <message>
+        <source>bed %1 now; below %2: %3</source>
+        <translation>Bett jetzt %1; unter %2: %3</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; wahrscheinlich ist sie schon voll</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1689,6 +1701,14 @@
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
         <translation>Wäre die unterste Etage am %1 genommen worden, läge das Volk heute bei %2 statt %3 (%4%5).</translation>
+    </message>
+    <message>
+        <source>air below 0.7 within 14 days</source>
+        <translation>Luft unter 0,7 innerhalb von 14 Tagen</translation>
+    </message>
+    <message>
+        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation> Das ist mehr, als er verträgt: mit %1 fällt die Luft im Bett innerhalb von 14 Tagen unter 0,7; es wird warm und riecht, und unter 0,5 sterben Würmer.</translation>
     </message>
 </context>
 <context>

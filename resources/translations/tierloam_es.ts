@@ -1324,6 +1324,18 @@
         <source>The top tray fills up: feed less until the bottom tray is lifted</source>
         <translation>La bandeja superior se llena: alimenta menos hasta subir la inferior</translation>
     </message>
+    <message>
+        <source>bed %1 now; above %2: %3; by its own heat %4 warmer</source>
+        <translation>lecho a %1 ahora; por encima de %2: %3; más caliente por su propio calor: %4</translation>
+    </message>
+    <message>
+        <source>bed %1 now; below %2: %3</source>
+        <translation>lecho a %1 ahora; por debajo de %2: %3</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
+        <translation>según la estimación contiene de %1 a %2 de %3; probablemente ya esté lleno</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1689,6 +1701,14 @@
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
         <translation>Si la bandeja inferior se hubiera retirado el %1, la colonia sería hoy de %2 en vez de %3 (%4%5).</translation>
+    </message>
+    <message>
+        <source>air below 0.7 within 14 days</source>
+        <translation>aire por debajo de 0,7 en 14 días</translation>
+    </message>
+    <message>
+        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation> Es más de lo que tolera: con una probabilidad de %1, el aire del lecho baja de 0,7 en 14 días; se calienta y huele, y por debajo de 0,5 mueren lombrices.</translation>
     </message>
 </context>
 <context>

@@ -1324,6 +1324,18 @@
         <source>The top tray fills up: feed less until the bottom tray is lifted</source>
         <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que celui du bas soit monté</translation>
     </message>
+    <message>
+        <source>bed %1 now; above %2: %3; by its own heat %4 warmer</source>
+        <translation>lit à %1 maintenant&#xa0;; au-dessus de %2&#xa0;: %3&#xa0;; plus chaud par sa propre chaleur&#xa0;: %4</translation>
+    </message>
+    <message>
+        <source>bed %1 now; below %2: %3</source>
+        <translation>lit à %1 maintenant&#xa0;; sous %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
+        <translation>d’après l’estimation, il contient de %1 à %2 sur %3&#xa0;; il est probablement déjà plein</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1689,6 +1701,14 @@
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
         <translation>Si le plateau du bas avait été pris le %1, la colonie serait aujourd’hui de %2 au lieu de %3 (%4%5).</translation>
+    </message>
+    <message>
+        <source>air below 0.7 within 14 days</source>
+        <translation>air sous 0,7 d’ici 14 jours</translation>
+    </message>
+    <message>
+        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation> C’est plus qu’elle ne supporte&#xa0;: avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours&#xa0;; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
     </message>
 </context>
 <context>

@@ -160,6 +160,10 @@ TEST(AdviceOfCare, HungryOnlyWhereFoodIsWhatIsMissing)
     const auto all = adviceFor(stack);
     ASSERT_NE(find(all, Code::hungry), nullptr);
     EXPECT_THAT(find(all, Code::hungry)->text, HasSubstr("900 g"));
+    stack.record.lastFeed = in(-2); // it has yet to soften: a second click would feed them twice
+    EXPECT_THAT(codes(stack), Not(Contains("hungry")));
+    stack.record.lastFeed = in(-3);
+    EXPECT_THAT(codes(stack), Contains("hungry"));
     since(stack, 0, [](StackEstimate& day) { day.slots[1].strata.softenedCm = 2.0; }); // food lies there
     EXPECT_THAT(codes(stack), Not(Contains("hungry")));
     stack = calm();
@@ -287,6 +291,9 @@ TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)
     stack.forecast.sumpFullOn.p50 = in(7);
     EXPECT_EQ(adviceFor(stack).front().severity, Severity::due) << "it is likely, and still it is seen first";
     EXPECT_TRUE(adviceFor(stack).front().look);
+    stack.forecast.sumpFullOn.p10 = stack.forecast.sumpFullOn.p50 = today;
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("likely to be full already"));
+    stack.forecast.sumpFullOn = {in(14), in(7), in(90)};
     stack.record.lastSumpLook = in(-4);
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump") << "a look holds for five days";
     stack.forecast.sumpFullOn.p50 = in(40);
@@ -330,6 +337,32 @@ TEST(AdviceOfCare, HeatIsToldBeforeItComes)
     since(stack, 0, [](StackEstimate& day) { day.binTempC = {32, 33.5, 35}; });
     EXPECT_EQ(adviceFor(stack).front().severity, Severity::urgent);
     since(stack, 0, [](StackEstimate& day) { day.binTempC = {26, 28, 30}; });
+    EXPECT_THAT(codes(stack), Not(Contains("heat")));
+}
+
+TEST(AdviceOfCare, WhatWasReadInTheBedStandsBesideTheEstimateForTwoDays)
+{
+    StackReckoning stack = calm();
+    stack.record.lastBedRead = in(-2);
+    stack.record.bedReadC = 34.0; // the members hold it for an error and say 22
+    auto all = adviceFor(stack);
+    const Advice* heat = find(all, Code::heat);
+    ASSERT_NE(heat, nullptr);
+    EXPECT_EQ(heat->severity, Severity::urgent);
+    EXPECT_EQ(heat->on, today);
+    EXPECT_THAT(heat->because, HasSubstr("34"));
+    stack.record.bedReadC = 31.0;
+    all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::heat), nullptr);
+    EXPECT_EQ(find(all, Code::heat)->severity, Severity::concern);
+    stack.record.bedReadC = 3.0;
+    all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::cold), nullptr);
+    EXPECT_EQ(find(all, Code::heat), nullptr);
+    stack.record.bedReadC = 21.0;
+    EXPECT_THAT(codes(stack), Not(Contains("cold")));
+    stack.record.bedReadC = 34.0;
+    stack.record.lastBedRead = in(-3);
     EXPECT_THAT(codes(stack), Not(Contains("heat")));
 }
 

@@ -210,6 +210,25 @@ TEST_F(Diary, TheLookOfTodayIsThatOfTheDueList)
     EXPECT_EQ(told.front().advice.text, find(due, Code::lookNext)->text);
 }
 
+TEST_F(Diary, AReadingOfSomethingElseIsNotTheLookThatWasAskedFor)
+{
+    fedEvery(7, -57);
+    std::get<journal::Setup>(entries_.front().action).spigot = journal::Spigot::shut;
+    on(-20, -10, [](StackEstimate& day) { day.ahead->sumpFullOn = {day.day + std::chrono::days{9}, day.day + std::chrono::days{20}, std::nullopt}; });
+    journal::Reading warmth;
+    warmth.bin = celsius(18.0);
+    add(-18, warmth);
+    auto told = lines(Code::sumpFull);
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_TRUE(told.front().advice.look);
+    EXPECT_FALSE(told.front().doneOn);
+    warmth.sump = litres(1.2);
+    add(-16, warmth);
+    told = lines(Code::sumpFull);
+    ASSERT_FALSE(told.empty());
+    EXPECT_EQ(told.front().doneOn, in(-16));
+}
+
 TEST_F(Diary, ANoteFromTheDueListCountsAsDone)
 {
     on(-20, -15, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });

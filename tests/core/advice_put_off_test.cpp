@@ -40,5 +40,33 @@ TEST(PutOff, ComesBackAsItWasAndDropsWhatIsOver)
     EXPECT_EQ(all.size(), 1u);
 }
 
+TEST(PutOff, OfALookHidesNotWhatIsThenKnown)
+{
+    const Day later = today + std::chrono::days{2};
+    Advice look = piece("Mill", Code::tooDry, Severity::hint);
+    look.look = reckoning::LookKind::squeeze;
+    const auto all = withPutOff({}, look, later, today);
+    EXPECT_EQ(putOffText(all), "2031-05-04 too-dry/look Mill\n");
+    EXPECT_EQ(putOffFrom(putOffText(all)), all);
+    EXPECT_TRUE(isPutOff(all, look, today));
+    EXPECT_FALSE(isPutOff(all, piece("Mill", Code::tooDry), today)) << "it was squeezed and is dry";
+    EXPECT_EQ(withPutOff(all, piece("Mill", Code::tooDry), later, today).size(), 2u);
+}
+
+TEST(PutOff, StandsInTheCalendarOnTheDayToWhichItWasPutOff)
+{
+    const Day later = today + std::chrono::days{7};
+    Advice soon = piece("Mill", Code::feedDue), other = piece("Shed", Code::feedDue), late = piece("Mill", Code::addTray), burning = piece("Mill", Code::heat, Severity::urgent);
+    soon.on = other.on = burning.on = today;
+    late.on = today + std::chrono::days{20};
+    std::vector<PutOff> off = withPutOff({}, soon, later, today);
+    for (const Advice& each : {late, burning}) off = withPutOff(off, each, later, today);
+    const auto all = postponed({soon, other, late, burning}, off, today);
+    EXPECT_EQ(all[0].on, later);
+    EXPECT_EQ(all[1].on, today);
+    EXPECT_EQ(all[2].on, late.on);
+    EXPECT_EQ(all[3].on, today) << "what is urgent cannot be put off";
+}
+
 }
 }

@@ -407,9 +407,11 @@ TEST(Advice, WithoutWormsTheyComeFirstAndNothingIsFed)
     EXPECT_EQ(missing.severity, Severity::due);
     EXPECT_THAT(missing.because, HasSubstr("110 g to 450 g"));
     stack.history.push_back(stack.now);
-    stack.history.front().colonyKg = {0.0, 0.0, 0.1};
+    stack.history.front().colonyKg = {0.0, 0.05, 0.1};
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("none are left"));
-    stack.now.colonyKg = {0.0, 0.0, 0.1};
+    stack.now.colonyKg = {0.0, 1e-19, 0.1}; // one in twenty has some: that is no colony to be cared for
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("none are left"));
+    stack.now.colonyKg = {0.0, 0.01, 0.1};
     EXPECT_THAT(codes(stack), IsEmpty());
 }
 

@@ -143,6 +143,43 @@ TEST(WishText, ComesBackAsItWasAndPassesOverNonsense)
     EXPECT_EQ(wishesFrom("gathering never\nweekdays 999\naway 2031-05-02\npin x\n\nmore"), YearWishes{});
 }
 
+TEST(YearPlan, ALittleEachMonthLeavesOutMonthsThatAreCutOff)
+{
+    using namespace std::chrono;
+    YearPlan plan;
+    plan.from = Day{year{2031} / 11 / 27};
+    plan.members = 1;
+    StackYear& stack = plan.stacks.emplace_back();
+    for (const Day day : {Day{year{2031} / 12 / 3}, Day{year{2032} / 1 / 20}}) {
+        reckoning::PlannedHarvest& harvest = stack.planned.harvests.emplace_back();
+        harvest.takeOn = day;
+        harvest.litresOfMember = {5.0};
+    }
+    const WishAnswer served = answerWish(plan, {9.0, Day{year{2032} / 2 / 6}, true}); // four days of November, six of February
+    EXPECT_EQ(served.monthsWithout, 0);
+    EXPECT_EQ(served.chance, 1.0);
+    const WishAnswer without = answerWish(plan, {9.0, Day{year{2032} / 2 / 16}, true});
+    EXPECT_EQ(without.monthsWithout, 1);
+    EXPECT_EQ(without.chance, 0.0);
+}
+
+TEST(YearPlan, KnowsTheDaysAheadOnWhichTheJournalSaysThatNobodyIsThere)
+{
+    const Day day{std::chrono::year{2031} / 5 / 2};
+    const auto in = [day](int days) { return day + std::chrono::days{days}; };
+    const auto away = [](Day from, std::optional<Day> until, std::string what = "away") {
+        journal::Entry entry;
+        entry.date.day = from;
+        entry.action = journal::Event{std::move(what), until};
+        return entry;
+    };
+    YearWishes wishes;
+    wishes.away = {{in(30), in(40)}};
+    const journal::Entries entries{away(in(-9), in(-2)), away(in(-3), in(4)), away(in(10), {}), away(in(10), {}), away(in(5), in(6), "moved")};
+    wishes = withAbsences(wishes, entries, day);
+    EXPECT_EQ(wishes.away, (std::vector<std::pair<Day, Day>>{{day, in(4)}, {in(10), in(10)}, {in(30), in(40)}}));
+}
+
 TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
 {
     reckoning::Reckoning all;

@@ -55,7 +55,7 @@ inline StackReckoning calm()
     stack.forecast.drainedExpectedLPerWeek = {0.5, 0.7, 0.9};
     stack.forecast.usualCarbonKg = 0.075;
     stack.forecast.usualNitrogenKg = 0.0026;
-    stack.record.lastFeed = stack.record.lastEntry = in(-1);
+    stack.record.lastFeed = stack.record.lastEntry = in(-3);
     stack.record.usualFeedKgPerWeek = 0.9;
     stack.record.usualFeed = {900, Unit::g};
     stack.record.usualFeedKg = 0.9;

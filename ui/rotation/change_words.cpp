@@ -1,10 +1,12 @@
 #include "ui/rotation/change_words.h"
 
+#include "core/reckoning/overfeeding.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace tierloam::rotation {
@@ -46,6 +48,7 @@ void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day t
     if (compared.bottomStays) to.rows.push_back({Words::tr("bottom tray ready"), orNever(base.readyOn, today), orNever(changed.readyOn, today)});
     to.rows.push_back({Words::tr("top tray filled"), orNever(base.turnOn, today), orNever(changed.turnOn, today)});
     to.rows.push_back({Words::tr("sump full, if shut"), orNever(base.sumpFullOn, today), orNever(changed.sumpFullOn, today)});
+    to.rows.push_back({Words::tr("air below 0.7 within 14 days"), ui::percentText(base.airLowWithin14Days), ui::percentText(changed.airLowWithin14Days)});
     to.rows.push_back({Words::tr("colony in 60 days"), ui::massBand(base.colonyIn60Days), ui::massBand(changed.colonyIn60Days)});
     to.rows.push_back({Words::tr("colony in a year"), ui::massBand(base.colonyInAYear), ui::massBand(changed.colonyInAYear)});
     to.usual = colonyOf(base.days);
@@ -61,6 +64,9 @@ TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
     const QString how = more >= 0 ? Words::tr("heavier") : Words::tr("lighter");
     made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.").arg(daysGained(compared.readyEarlierByDays.p50), amount, how)
                                          : Words::tr("With the bottom tray taken, in 60 days the colony is %1 %2.").arg(amount, how);
+    // What makes the colony heavier in 60 days may have choked it before.
+    if (compared.changed.airLowWithin14Days > std::max(reckoning::overfedChance, compared.base.airLowWithin14Days))
+        made.sentence += Words::tr(" That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.").arg(ui::percentText(compared.changed.airLowWithin14Days));
     addCourse(made, compared, today);
     return made;
 }

@@ -75,19 +75,6 @@ bool anyTrayStands(const household::JournalView& journal, Day today)
     });
 }
 
-/// Days on which the journal says that nobody is there, as far as they lie ahead.
-void addAbsences(planning::YearWishes& wishes, const journal::Entries& entries, Day today)
-{
-    for (const journal::Entry& entry : entries) {
-        const auto* event = std::get_if<journal::Event>(&entry.action);
-        if (event == nullptr || event->what != "away") continue;
-        const Day to = event->until.value_or(entry.date.day);
-        if (to >= today) wishes.away.emplace_back(std::max(entry.date.day, today), to);
-    }
-    std::sort(wishes.away.begin(), wishes.away.end());
-    wishes.away.erase(std::unique(wishes.away.begin(), wishes.away.end()), wishes.away.end());
-}
-
 }
 
 RotationPage::RotationPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
@@ -304,8 +291,7 @@ void RotationPage::replan()
     }
     basis_ = reckoning;
     basisWishes_ = wished;
-    planning::YearWishes asked = wishes();
-    addAbsences(asked, household_.journal()->entries, household_.today());
+    const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, household_.today());
     background_.ask(QStringLiteral("plan"), [this, reckoning, asked](std::stop_token stop) -> Background::Use {
         auto plan = planning::planYear(*reckoning, asked, 1, stop);
         if (!plan) return {};
@@ -330,8 +316,7 @@ void RotationPage::refreshNow()
     if (!reckoning) return;
     basis_ = reckoning;
     basisWishes_ = household_.kept(store::settingYearWishes);
-    planning::YearWishes asked = wishes();
-    addAbsences(asked, household_.journal()->entries, household_.today());
+    const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, household_.today());
     if (auto plan = planning::planYear(*reckoning, asked, 2)) take(std::make_shared<const planning::YearPlan>(std::move(*plan)));
     clock_->refreshNow();
 }
@@ -342,8 +327,7 @@ void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
     basisOrder_ = household_.stackOrder();
     const Day today = household_.today();
     YearLanes year = yearLanes(*plan_, *household_.journal(), basisOrder_, today);
-    planning::YearWishes asked = wishes();
-    addAbsences(asked, household_.journal()->entries, today);
+    const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, today);
     year.lanes.away = asked.away;
     steps_->setSteps(year, today);
     table_->resizeColumnsToContents();

@@ -24,6 +24,7 @@ bool MainWindow::exportCalendar(const QString& ics)
     std::vector<advice::Advice> all;
     for (const reckoning::StackReckoning& stack : reckoning->stacks)
         for (advice::Advice& one : advice::adviceFor(stack)) all.push_back(std::move(one));
+    all = advice::postponed(std::move(all), advice::putOffFrom(household_->kept(store::settingPutOff).toStdString()), household_->today());
     const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
     const auto events = exchange::calendarEvents(all, *reckoning, desk_->rotation()->plan(), household_->journal()->replay);
     if (const auto why = exchange::writeWholeFile(ics, exchange::calendarText({version_.toStdString(), household_->name().toStdString(), now}, events))) {
