@@ -1,7 +1,7 @@
 #include "app/core_calls.h"
 
 #include "app/opened_file.h"
-#include "core/advice/advice.h"
+#include "core/advice/put_off.h"
 #include "core/exchange/icalendar.h"
 #include "core/exchange/journal_csv.h"
 #include "core/exchange/refusal_text.h"

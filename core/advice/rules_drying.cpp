@@ -107,7 +107,12 @@ void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().food = Food::give;
 }
 
-QString sentence(const reckoning::Dates& dates, Day today) { return say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(whenRange(dates, today)); }
+/// "right about 3 June (…)"; without a date "not before 3 June" or "not within a year".
+QString sentence(const reckoning::Dates& dates, Day today)
+{
+    const QString range = whenRange(dates, today);
+    return dates.p50 ? say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(range) : range;
+}
 
 reckoning::Dates later(const reckoning::Dates& a, const reckoning::Dates& b)
 {

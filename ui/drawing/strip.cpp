@@ -118,7 +118,7 @@ bool isBare(const Bars& bars, const TimeAxis& axis)
     return 10 * days < daysBetween(axis.from, axis.to);
 }
 
-double stripHeight(const Type& type, double roomy) { return std::ceil(lineHeight(type.small) * (2.2 + 1.3 * std::clamp(roomy, 0.0, 1.0))); }
+double stripHeight(const Type& type, double roomy) { return std::ceil(lineHeight(type.small) * (2.2 + 1.3 * std::clamp(roomy, pressedStrip, 1.0))); }
 double axisHeight(const Type& type) { return lineHeight(type.small) + 4; }
 
 QRectF plotOf(const QRectF& room, const Type& type) { return room.adjusted(0.5, lineHeight(type.small) + 1, -0.5, -1.5); }

@@ -64,7 +64,9 @@ struct Bars {
 bool isBare(const Strip& strip, const TimeAxis& axis);
 bool isBare(const Bars& bars, const TimeAxis& axis);
 
-/// Height of one strip: a line of text and its plot. `roomy` 0…1: from the least plot that can be read to a comfortable one.
+/// Height of one strip: a line of text and its plot. `roomy` 0…1: from the least plot that can be read to a comfortable one; `pressedStrip`: half of the
+/// least, where words would else push the legend out of sight.
+inline constexpr double pressedStrip = -0.45;
 double stripHeight(const Type& type, double roomy = 0);
 double axisHeight(const Type& type);
 

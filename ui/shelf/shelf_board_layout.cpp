@@ -65,13 +65,18 @@ void ShelfBoard::layColumns()
     const auto legendGap = [&] { return legendForm_ == drawing::LegendForm::roomy ? 2.0 * rows.gap : 3.0 - rows.gap; }; // the small charts have theirs
 
     // What the words leave goes to the drawing first, a part of it to the small charts.
-    const double leastStrips = std::ceil(StripsView::heightFor(font(), 0)), mostStrips = std::ceil(StripsView::heightFor(font(), 1));
+    double leastStrips = std::ceil(StripsView::heightFor(font(), 0));
+    const double mostStrips = std::ceil(StripsView::heightFor(font(), 1));
     const double smallest = tallest * least;
     const auto around = [&] { return rows.total() + leastStrips + rows.gap + belowLegend() + frame.head + topSpace + 4 + legendHeight() + legendGap(); };
     legendForm_ = drawing::LegendForm::roomy;
     if (around() + smallest > view_.height()) { // the legend is to be in sight
         legendForm_ = drawing::LegendForm::tight;
         rows.gap = 6;
+    }
+    if (around() + smallest > view_.height()) {
+        rows.gap = 4;
+        leastStrips = std::ceil(StripsView::heightFor(font(), drawing::pressedStrip));
     }
     const double others = around();
     const double spare = std::max(0.0, view_.height() - others - smallest - 2); // heights are rounded upwards

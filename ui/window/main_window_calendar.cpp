@@ -1,8 +1,9 @@
 #include "ui/window/main_window.h"
 
-#include "core/advice/advice.h"
+#include "core/advice/put_off.h"
 #include "core/exchange/icalendar.h"
 #include "core/exchange/whole_file.h"
+#include "core/store/setting_names.h"
 #include "ui/rotation/rotation_page.h"
 #include "ui/window/desk.h"
 #include "ui/window/notices.h"
