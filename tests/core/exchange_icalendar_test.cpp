@@ -17,8 +17,8 @@ TEST(Calendar, EscapesWhatTheFormatReserves) // RFC 5545, 3.3.11
 
 TEST(Calendar, FoldsAtSeventyFiveOctetsAndNeverInsideACharacter) // RFC 5545, 3.1
 {
-    EXPECT_EQ(foldedLine(std::string(75, 'a')), std::string(75, 'a') + "\r\n");
-    EXPECT_EQ(foldedLine(std::string(76, 'a')), std::string(75, 'a') + "\r\n a\r\n");
+    EXPECT_EQ(foldedLine(std::string(75, 'a')), std::string(75, 'a').append("\r\n"));
+    EXPECT_EQ(foldedLine(std::string(76, 'a')), std::string(75, 'a').append("\r\n a\r\n"));
     std::string worms;
     for (int i = 0; i < 60; ++i) worms += i % 3 == 0 ? "\xF0\x9F\xAA\xB1" : i % 3 == 1 ? "\xC3\xBC" : "x";
     const std::string folded = foldedLine(worms);
