@@ -31,7 +31,8 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
     const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
     const double amount = amountToGive(stack);
-    if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
+    // Nobody is there to feed; what to leave for an absence is the plan's to say (core/planning/changes.h).
+    if (isAway(stack.record, stack.asOf) || due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))

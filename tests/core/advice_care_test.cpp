@@ -149,6 +149,18 @@ TEST(AdviceOfCare, OverfedNowAndBeforehand)
     EXPECT_THAT(codes(stack), Not(Contains("overfed")));
 }
 
+TEST(AdviceOfCare, NobodyIsAskedToFeedInDaysAway)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+    stack.record.awayFrom = in(-8);
+    stack.record.awayUntil = in(0);
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    stack.record.awayUntil = in(-1); // back since today
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+}
+
 TEST(AdviceOfCare, HungryOnlyWhereFoodIsWhatIsMissing)
 {
     StackReckoning stack = calm();
