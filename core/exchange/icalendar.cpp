@@ -38,12 +38,13 @@ std::string compactStamp(std::chrono::sys_seconds stamp)
     return compactDay(day) + text;
 }
 
+/// The stack's key and the day on which it was first bedded: two households that share a calendar may both have a stack of one name.
 std::string keyOf(const std::string& stack, const journal::Replay& replay)
 {
     const journal::StackHistory* history = replay.stack(stack);
     char hex[17];
     std::snprintf(hex, sizeof hex, "%016llx", static_cast<unsigned long long>(history != nullptr ? history->key : journal::stackKey(stack)));
-    return hex;
+    return history != nullptr && history->firstBedding ? hex + ('-' + compactDay(*history->firstBedding)) : hex;
 }
 
 std::string uid(const std::string& key, std::string_view what, const std::string& which)
@@ -95,6 +96,11 @@ void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan,
             events.push_back({uid(key, "bed", std::to_string(tray.batch)), tray.on, said(Words::tr("%1: add a tray (tray %2)").arg(stack).arg(tray.tray)), said(window(tray.window))});
         for (const PlannedHarvest& harvest : year.planned.harvests) {
             const std::string batch = std::to_string(harvest.batch);
+            if (harvest.atOnce) {
+                events.push_back({uid(key, "take", batch), harvest.takeOn, said(Words::tr("%1: take the castings of the only tray, its worms back into new bedding").arg(stack)),
+                                  said(Words::tr("%1; %2").arg(window(harvest.window), litresText(harvest.castingsL)))});
+                continue;
+            }
             if (!harvest.begun)
                 events.push_back({uid(key, "lift", batch), harvest.liftOn, said(Words::tr("%1: lift the bottom tray (tray %2)").arg(stack).arg(harvest.tray)),
                                   said(Words::tr("%1; %2").arg(window(harvest.window), litresText(harvest.castingsL)))});

@@ -205,6 +205,20 @@ void takeWormShare(Ensemble& ensemble, double share)
         for (int m = 0; m < lanes; ++m) block.stack.takenOut[m] += wormsLeave(block, m, least(share, 1.0));
 }
 
+void allWormsInto(Ensemble& ensemble, int slot)
+{
+    for (Ensemble::Block& block : ensemble.blocks) {
+        for (int m = 0; m < lanes; ++m) {
+            double all = 0.0; // none where there are no worms
+            for (TrayBlock& tray : block.trays) {
+                all += tray.share[m];
+                tray.share[m] = 0.0;
+            }
+            block.trays[static_cast<std::size_t>(slot)].share[m] = all;
+        }
+    }
+}
+
 void drain(Ensemble& ensemble, std::optional<double> litres)
 {
     for (Ensemble::Block& block : ensemble.blocks) {

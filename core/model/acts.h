@@ -44,6 +44,9 @@ void takeWorms(Ensemble& ensemble, double kg);
 /// The same for a share of each member's colony.
 void takeWormShare(Ensemble& ensemble, double share);
 
+/// All worms into one tray, as when they are picked over by hand; cocoons stay where they lie.
+void allWormsInto(Ensemble& ensemble, int slot);
+
 /// The sump: emptied, or so much drawn off. Runs after an open spigot has let off what it does.
 void drain(Ensemble& ensemble, std::optional<double> litres);
 

@@ -18,16 +18,30 @@ constexpr int fewStacks = 24;            ///< up to so many several beginnings a
 constexpr int beginnings = 32;
 constexpr int beginningsOfMany = 2;
 
-bool welcome(int day, const HarvestWishes& wishes)
+bool isAway(int day, const HarvestWishes& wishes)
+{
+    return std::any_of(wishes.away.begin(), wishes.away.end(), [day](const HarvestWishes::Absence& away) { return day >= away.from && day <= away.to; });
+}
+
+/// Somebody is there on that day, and it is one of the chosen days of the week.
+bool isFree(int day, const HarvestWishes& wishes)
 {
     const unsigned mask = (wishes.weekdays & 0x7fU) == 0U ? 0x7fU : wishes.weekdays;
     const int weekday = ((day + wishes.todaysWeekday) % 7 + 7) % 7;
-    if ((mask >> weekday & 1U) == 0U) return false;
-    return std::none_of(wishes.away.begin(), wishes.away.end(), [&](const HarvestWishes::Absence& away) {
-        const auto within = [&](int on) { return on >= away.from && on <= away.to; };
-        return within(day) || within(day + wishes.daysDrying);
-    });
+    return (mask >> weekday & 1U) != 0U && !isAway(day, wishes);
 }
+
+/// The first free day from the one that is wanted on, else the last before it.
+std::optional<int> freeBetween(int least, int wanted, int most, const HarvestWishes& wishes)
+{
+    for (int day = wanted; day <= most; ++day)
+        if (isFree(day, wishes)) return day;
+    for (int day = wanted - 1; day >= least; --day)
+        if (isFree(day, wishes)) return day;
+    return std::nullopt;
+}
+
+bool welcome(int day, const HarvestWishes& wishes) { return isFree(day, wishes) && takingAfter(day, wishes); }
 
 /// The welcome days of the years ahead, looked up instead of asked again and again.
 class WelcomeDays {
@@ -165,6 +179,10 @@ HarvestDays price(const std::vector<StackTurns>& stacks, const HarvestWishes& wi
     for (const auto& [number, count] : inStretch) made.crowdedPairs += count * (count - 1) / 2;
     made.delay = static_cast<int>(std::lround(delay));
     made.days = static_cast<int>(onDay.size());
+    for (const std::vector<int>& days : lift) {
+        std::vector<int>& take = made.take.emplace_back();
+        for (const int day : days) take.push_back(takingAfter(day, wishes).value_or(takingOfBegun(day, day + wishes.daysDrying, wishes))); // a pinned day may suit nobody
+    }
     made.cost = delay;
     if (wishes.gathering == Gathering::spread) made.cost += wishes.crowd * made.crowdedPairs;
     if (wishes.gathering == Gathering::gathered) made.cost += wishes.trip * made.days;
@@ -381,7 +399,21 @@ int stretchOf(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes
 {
     std::size_t harvests = 0;
     for (const StackTurns& stack : stacks) harvests += stack.natural.size();
-    return harvests == 0 ? 28 : std::clamp(wishes.horizon / static_cast<int>(harvests), 7, 28);
+    return harvests == 0 ? 14 : std::clamp(wishes.horizon / static_cast<int>(harvests), 7, 14);
+}
+
+std::optional<int> takingAfter(int lift, const HarvestWishes& wishes)
+{
+    return freeBetween(lift + wishes.leastDrying, lift + wishes.daysDrying, lift + wishes.mostDrying, wishes);
+}
+
+int takingOfBegun(int lift, int wanted, const HarvestWishes& wishes)
+{
+    const int least = std::max(lift + wishes.leastDrying, 0);
+    if (const auto day = freeBetween(least, wanted, std::max(wanted, lift + wishes.mostDrying), wishes)) return *day;
+    for (int day = std::max(wanted, least); day < wanted + longestSearch; ++day)
+        if (!isAway(day, wishes)) return day;
+    return wanted;
 }
 
 std::vector<int> daysFor(int due, const HarvestWishes& wishes) { return daysFrom(due, WelcomeDays{wishes}); }

@@ -25,15 +25,17 @@ struct HarvestWishes {
     int todaysWeekday = 0;                   ///< 0 = Monday
     struct Absence { int from, to; };        ///< days, both included
     std::vector<Absence> away;
-    int daysDrying = 6;                      ///< the castings are taken so many days after the lift; nobody is away then either
+    // Light-drying takes 2 to 7 days: common practice, no source. The castings are taken on a welcome day too, 6 days after the lift or as soon after
+    // as can be, at most 10; where none is, before.
+    int daysDrying = 6, leastDrying = 2, mostDrying = 10;
     int mostWait = 28;                       ///< days that a harvest is put off by for the sake of the others
-    double crowd = 7.0;                      ///< what each pair in the same stretch costs, in days of delay
+    double crowd = 21.0;                     ///< what each pair in the same stretch costs, in days of delay
     double trip = 5.0;                       ///< what each day with harvests costs, in days of delay
     int horizon = 365;
 };
 
 struct HarvestDays {
-    std::vector<std::vector<int>> lift;      ///< by stack and harvest
+    std::vector<std::vector<int>> lift, take; ///< by stack and harvest
     double cost = 0;                         ///< days of delay, and what crowds or trips cost
     int delay = 0;                           ///< days of delay of all harvests together
     int days = 0;                            ///< different days on which something is lifted
@@ -41,7 +43,7 @@ struct HarvestDays {
     bool exact = false;                      ///< proved to be the best
 };
 
-/// Length of a stretch for `spread`: a year over the number of harvests, 7 to 28 days.
+/// Length of a stretch for `spread`: a year over the number of harvests, 7 to 14 days.
 int stretchOf(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes);
 
 /// What a choice of days costs; nullopt when it breaks a rule (not welcome, away, too early or too late). For tests and for pinned days.
@@ -50,6 +52,11 @@ std::optional<HarvestDays> priced(const std::vector<StackTurns>& stacks, const H
 /// The best days. For up to four stacks up to `mostStates` joint states are searched, which proves the answer for most households; beyond that the
 /// best found by putting one stack after another in its best place, from several beginnings.
 HarvestDays chooseDays(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, int mostStates = 100000);
+
+/// When the castings of a tray lifted on that day are taken; nullopt when no day that is welcome suits.
+std::optional<int> takingAfter(int lift, const HarvestWishes& wishes);
+/// The same of a tray that is in the light already, to be taken on that day or after: if no day suits, the first on which somebody is there.
+int takingOfBegun(int lift, int wanted, const HarvestWishes& wishes);
 
 /// The days that may be chosen for a harvest that falls due on that day: welcome ones within the wait, else the first welcome one after it.
 std::vector<int> daysFor(int due, const HarvestWishes& wishes);

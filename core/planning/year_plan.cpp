@@ -1,9 +1,10 @@
-#include "core/planning/year_plan.h"
+#include "core/planning/year_courses.h"
 
 #include "core/advice/too_early.h"
 
 #include <algorithm>
 #include <atomic>
+#include <memory>
 #include <set>
 #include <thread>
 
@@ -20,10 +21,6 @@ namespace {
 constexpr std::size_t fewStacks = 24;
 constexpr int membersOfFew = 128;
 constexpr int membersOfMany = 64;
-constexpr double leverFeedKg = 0.15;
-constexpr double leverWarmth = 2.0;      ///< K
-constexpr int leastOfAMonth = 15;        ///< days
-constexpr int pairings = 8;              ///< random meetings of members of different stacks
 
 /// work(i) for each i, by so many threads; each has a crew of its own.
 template <class Work>
@@ -69,19 +66,127 @@ HarvestWishes wishesFor(const YearWishes& wishes, Day today)
     return made;
 }
 
-StackTurns turnsOf(const StackYear& year, const YearWishes& wishes, Day today)
+/// The pin of a harvest, where it lies ahead.
+std::optional<Day> pinOf(const YearWishes& wishes, const std::string& stack, int batch, Day today)
 {
-    StackTurns turns;
-    const auto pins = wishes.pinned.find(year.stack);
-    for (const PlannedHarvest& harvest : year.natural.harvests) {
-        if (!isOpen(harvest)) continue;
-        turns.natural.push_back(daysBetween(today, harvest.liftOn)); // on its turn: nothing was wished of this course
-        std::optional<int> pin;
-        if (pins != wishes.pinned.end())
-            if (const auto found = pins->second.find(harvest.batch); found != pins->second.end() && found->second >= today) pin = daysBetween(today, found->second);
-        turns.pinned.push_back(pin);
+    const auto pins = wishes.pinned.find(stack);
+    if (pins == wishes.pinned.end()) return std::nullopt;
+    const auto pin = pins->second.find(batch);
+    return pin != pins->second.end() && pin->second >= today ? std::optional{pin->second} : std::nullopt;
+}
+
+/// One stack under the wishes: as it comes, as it comes around what is pinned and while nobody is there, and on the chosen days.
+class Courses {
+public:
+    Courses(const StackReckoning& stack, const YearWishes& wishes, const CourseTrial& trial, int members, bool windows)
+        : wishes_{wishes}, today_{stack.asOf}, name_{stack.name}, present_{stack.present.get()}, plain_{plainWish(stack, members)}
+    {
+        plain_.windows = windows;
+        if (trial.change) plain_.change = trial.change(stack);
+        if (trial.moreTrays == 0) return;
+        changed_ = *stack.present;
+        changed_->course.surroundings.settings.trays += trial.moreTrays;
+        present_ = &*changed_;
     }
-    return turns;
+
+    bool runNatural(Crew& crew, const std::stop_token& stop)
+    {
+        const auto course = run(plain_, crew, stop);
+        if (course) natural = held = *course;
+        if (!course) return false;
+        // A pin may bring a harvest into the year that is pinned in its turn: until no new one is found.
+        RotationWish wish = plain_;
+        wish.away = wishes_.away;
+        const bool waits = std::any_of(natural.trays.begin(), natural.trays.end(), [&](const reckoning::PlannedTray& tray) {
+            return std::any_of(wish.away.begin(), wish.away.end(), [&](const auto& away) { return tray.on >= away.first && tray.on <= away.second; });
+        });
+        for (bool first = true;; first = false) {
+            const std::size_t known = wish.liftOn.size();
+            for (std::size_t k = 0; k < held.harvests.size(); ++k)
+                if (const auto pin = isOpen(held.harvests[k]) ? pinOf(wishes_, name_, held.harvests[k].batch, today_) : std::nullopt) wish.liftOn[static_cast<int>(k)] = *pin;
+            if (wish.liftOn.size() == known && !(first && waits)) return true;
+            const auto again = run(wish, crew, stop);
+            if (!again) return false;
+            held = *again;
+        }
+    }
+
+    /// Days of what is still to be lifted, from today on.
+    StackTurns turns() const
+    {
+        StackTurns made;
+        for (const PlannedHarvest& harvest : held.harvests) {
+            if (!isOpen(harvest)) continue;
+            made.natural.push_back(daysBetween(today_, harvest.liftOn));
+            const auto pin = pinOf(wishes_, name_, harvest.batch, today_);
+            made.pinned.push_back(pin ? std::optional{daysBetween(today_, *pin)} : std::nullopt);
+        }
+        return made;
+    }
+
+    /// `again`: run with the chosen days; else they are only written over those that come.
+    std::optional<RotationCourse> onDays(const std::vector<int>& lift, const std::vector<int>& take, const HarvestWishes& days, bool again, Crew& crew, const std::stop_token& stop)
+    {
+        RotationWish wish = plain_;
+        wish.away = wishes_.away;
+        RotationCourse made = held;
+        bool moved = false;
+        std::size_t open = 0;
+        for (std::size_t k = 0; k < made.harvests.size(); ++k) {
+            PlannedHarvest& harvest = made.harvests[k];
+            const PlannedHarvest before = harvest;
+            if (isOpen(harvest)) {
+                harvest.liftOn = today_ + std::chrono::days{lift[open]};
+                harvest.takeOn = harvest.atOnce ? harvest.liftOn : today_ + std::chrono::days{take[open]};
+                wish.liftOn[static_cast<int>(k)] = harvest.liftOn;
+                ++open;
+            } else {
+                harvest.takeOn = today_ + std::chrono::days{takingOfBegun(daysBetween(today_, harvest.liftOn), daysBetween(today_, harvest.takeOn), days)};
+                wish.takeToday = wish.takeToday && harvest.takeOn == today_;
+            }
+            wish.takeOn[static_cast<int>(k)] = harvest.takeOn;
+            moved = moved || harvest.liftOn != before.liftOn || harvest.takeOn != before.takeOn;
+        }
+        return moved && again ? run(wish, crew, stop) : made;
+    }
+
+    RotationCourse natural;          ///< each step on its turn, whoever is there
+    RotationCourse held;             ///< with the pins and the days away
+
+private:
+    std::optional<RotationCourse> run(const RotationWish& wish, Crew& crew, const std::stop_token& stop) const { return reckoning::runRotation(*present_, wish, crew, stop); }
+
+    const YearWishes& wishes_;
+    Day today_;
+    std::string name_;
+    const reckoning::Present* present_;
+    std::optional<reckoning::Present> changed_;
+    RotationWish plain_;
+};
+
+/// How much later than by themselves those harvests are lifted that come in both courses.
+int delayOf(const RotationCourse& planned, const RotationCourse& natural)
+{
+    int days = 0;
+    for (const PlannedHarvest& harvest : planned.harvests) {
+        const auto same = std::find_if(natural.harvests.begin(), natural.harvests.end(), [&](const PlannedHarvest& each) { return each.batch == harvest.batch; });
+        if (isOpen(harvest) && same != natural.harvests.end()) days += std::max(daysBetween(same->liftOn, harvest.liftOn), 0);
+    }
+    return days;
+}
+
+StackYear yearOf(const std::string& stack, RotationCourse natural, RotationCourse planned, const YearWishes& wishes, Day today)
+{
+    StackYear year;
+    year.stack = stack;
+    for (const PlannedHarvest& harvest : planned.harvests) year.pinned.push_back(isOpen(harvest) && pinOf(wishes, stack, harvest.batch, today).has_value());
+    year.delayDays = delayOf(planned, natural);
+    year.castingsL = castingsOf(planned);
+    year.castingsNaturalL = castingsOf(natural);
+    year.colonyLostKg = natural.colonyAtEnd.p50 - planned.colonyAtEnd.p50;
+    year.natural = std::move(natural);
+    year.planned = std::move(planned);
+    return year;
 }
 
 }
@@ -110,140 +215,48 @@ YearWishes withAbsences(YearWishes wishes, const journal::Entries& entries, Day 
     return wishes;
 }
 
-std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop)
+std::optional<YearPlan> coursesWith(const reckoning::Reckoning& reckoning, const YearWishes& wishes, const CourseTrial& trial, int threads, std::stop_token stop)
 {
     const std::vector<const StackReckoning*> stacks = standing(reckoning);
     const Day today = reckoning.asOf;
+    const bool few = stacks.size() <= fewStacks;
     YearPlan plan;
     plan.from = today;
-    plan.members = stacks.size() <= fewStacks ? membersOfFew : membersOfMany;
-    plan.stacks.resize(stacks.size());
+    plan.wishes = wishes;
+    plan.members = few ? membersOfFew : membersOfMany;
+    std::vector<std::unique_ptr<Courses>> courses(stacks.size());
     std::atomic<bool> stopped{false};
     shareOut(stacks.size(), threads, [&](std::size_t i, Crew& crew) {
-        plan.stacks[i].stack = stacks[i]->name;
-        RotationWish wish = plainWish(*stacks[i], plan.members);
-        wish.windows = stacks.size() <= fewStacks;
-        if (auto course = reckoning::runRotation(*stacks[i]->present, wish, crew, stop)) plan.stacks[i].natural = *std::move(course);
-        else stopped = true;
+        courses[i] = std::make_unique<Courses>(*stacks[i], wishes, trial, plan.members, few && trial.windows);
+        if (!courses[i]->runNatural(crew, stop)) stopped = true;
     });
     if (stopped) return std::nullopt;
 
     std::vector<StackTurns> turns;
-    for (const StackYear& year : plan.stacks) turns.push_back(turnsOf(year, wishes, today));
-    plan.days = chooseDays(turns, wishesFor(wishes, today));
+    for (const auto& each : courses) turns.push_back(each->turns());
+    const HarvestWishes days = wishesFor(wishes, today);
+    plan.days = chooseDays(turns, days);
 
+    plan.stacks.resize(stacks.size());
     shareOut(stacks.size(), threads, [&](std::size_t i, Crew& crew) {
-        StackYear& year = plan.stacks[i];
-        RotationWish wish = plainWish(*stacks[i], plan.members);
-        wish.windows = stacks.size() <= fewStacks;
-        bool moved = false;
-        std::size_t open = 0;
-        for (std::size_t k = 0; k < year.natural.harvests.size(); ++k) {
-            const PlannedHarvest& harvest = year.natural.harvests[k];
-            const bool chosen = isOpen(harvest);
-            const Day on = chosen ? today + std::chrono::days{plan.days.lift[i][open]} : harvest.liftOn;
-            year.pinned.push_back(chosen && turns[i].pinned[open].has_value());
-            if (chosen) {
-                wish.liftOn[static_cast<int>(k)] = on;
-                year.delayDays += std::max(plan.days.lift[i][open] - turns[i].natural[open], 0);
-                ++open;
-            }
-            moved = moved || on != harvest.liftOn;
-        }
-        year.planned = year.natural;
-        if (moved && stacks.size() <= fewStacks) {
-            if (auto course = reckoning::runRotation(*stacks[i]->present, wish, crew, stop)) year.planned = *std::move(course);
-            else stopped = true;
-        } else if (moved) {
-            for (auto& [k, on] : wish.liftOn) {
-                PlannedHarvest& harvest = year.planned.harvests[static_cast<std::size_t>(k)];
-                const int later = daysBetween(harvest.liftOn, on);
-                harvest.liftOn = on;
-                harvest.takeOn += std::chrono::days{later};
-            }
-        }
-        year.pinned.resize(year.planned.harvests.size(), false);
-        year.castingsL = castingsOf(year.planned);
-        year.castingsNaturalL = castingsOf(year.natural);
-        year.colonyLostKg = year.natural.colonyAtEnd.p50 - year.planned.colonyAtEnd.p50;
+        auto planned = courses[i]->onDays(plan.days.lift[i], plan.days.take[i], days, few, crew, stop);
+        if (planned) plan.stacks[i] = yearOf(stacks[i]->name, std::move(courses[i]->natural), *std::move(planned), wishes, today);
+        else stopped = true;
     });
     if (stopped || stop.stop_requested()) return std::nullopt;
+    std::set<Day> lifts;
+    for (const StackYear& year : plan.stacks) {
+        plan.delayDays += year.delayDays;
+        for (const PlannedHarvest& harvest : year.planned.harvests)
+            if (isOpen(harvest)) lifts.insert(harvest.liftOn);
+    }
+    plan.liftDays = static_cast<int>(lifts.size());
     return plan;
 }
 
-WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
+std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop)
 {
-    WishAnswer answer;
-    std::set<int> monthsServed;
-    const auto monthOf = [](Day day) {
-        const std::chrono::year_month_day date{day};
-        return static_cast<int>(date.year()) * 12 + static_cast<int>(static_cast<unsigned>(date.month()));
-    };
-    std::vector<double> sums(static_cast<std::size_t>(plan.members) * pairings, 0.0);
-    std::size_t turn = 0;
-    for (const StackYear& year : plan.stacks) {
-        ++turn;
-        for (const PlannedHarvest& harvest : year.planned.harvests) {
-            if (harvest.takeOn > wish.by) continue;
-            monthsServed.insert(monthOf(harvest.takeOn));
-            const std::size_t members = harvest.litresOfMember.size();
-            // Members of another stack meet in another order each time: a stride that is odd visits all of them.
-            for (std::size_t i = 0; i < sums.size() && members > 0; ++i) {
-                const std::size_t round = i / static_cast<std::size_t>(plan.members);
-                sums[i] += harvest.litresOfMember[(i * (2 * turn + 1) + round * 37 * turn) % members];
-            }
-        }
-    }
-    for (int month = monthOf(plan.from); month <= monthOf(wish.by); ++month) {
-        // Of a month cut off at either end nothing is expected unless half of it is there.
-        using namespace std::chrono;
-        const year_month that = year{(month - 1) / 12} / (month - 12 * ((month - 1) / 12));
-        const int within = daysBetween(std::max(plan.from, Day{that / 1}), std::min(wish.by, Day{that / last})) + 1;
-        if (within >= leastOfAMonth && !monthsServed.contains(month)) ++answer.monthsWithout;
-    }
-    const auto enough = std::count_if(sums.begin(), sums.end(), [&](double litres) { return litres >= wish.litres; });
-    answer.chance = sums.empty() ? 0.0 : static_cast<double>(enough) / static_cast<double>(sums.size());
-    if (wish.everyMonth && answer.monthsWithout > 0) answer.chance = 0.0;
-    answer.litres = reckoning::band(sums, {});
-    return answer;
-}
-
-std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const YearPlan& plan, const GardenWish& wish, std::stop_token stop)
-{
-    const auto with = [&](const auto& change, int moreTrays = 0) -> std::optional<WishAnswer> {
-        YearPlan changed = plan;
-        std::atomic<bool> stopped{false};
-        shareOut(changed.stacks.size(), 2, [&](std::size_t i, Crew& crew) {
-            const StackReckoning* stack = reckoning.stack(changed.stacks[i].stack);
-            if (stack == nullptr || !stack->present) return;
-            RotationWish rotation = plainWish(*stack, plan.members);
-            rotation.windows = false;
-            rotation.change = change(*stack);
-            reckoning::Present present = *stack->present;
-            present.course.surroundings.settings.trays += moreTrays;
-            if (auto course = reckoning::runRotation(present, rotation, crew, stop)) changed.stacks[i].planned = *std::move(course);
-            else stopped = true;
-        });
-        return stopped ? std::nullopt : std::optional{answerWish(changed, wish)};
-    };
-    const auto food = with([](const StackReckoning& stack) {
-        reckoning::ChangedPlan change;
-        const double usual = stack.present->course.care.feedKg;
-        change.feedKgPerWeek = std::max(usual, std::min(usual + leverFeedKg, stack.forecast.feedHighKg));
-        return change;
-    });
-    const auto warmth = with([](const StackReckoning& stack) {
-        reckoning::ChangedPlan change;
-        change.usualTemperature = stack.present->course.surroundings.settings.temp.base() + leverWarmth;
-        return change;
-    });
-    const auto trays = with([](const StackReckoning&) { return reckoning::ChangedPlan{}; }, 1);
-    if (!food || !warmth || !trays) return std::nullopt;
-    YearPlan natural = plan;
-    for (StackYear& year : natural.stacks) year.planned = year.natural;
-    GardenWish patient = wish;
-    patient.by += std::chrono::days{WishRaised::laterDays};
-    return WishRaised{*food, *warmth, *trays, answerWish(natural, wish), answerWish(plan, patient)};
+    return coursesWith(reckoning, wishes, {}, threads, std::move(stop));
 }
 
 }

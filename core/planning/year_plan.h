@@ -30,7 +30,7 @@ struct StackYear {
     reckoning::RotationCourse natural;                    ///< each step on its turn
     reckoning::RotationCourse planned;                    ///< on the chosen days
     std::vector<bool> pinned;                             ///< by harvest of `planned`
-    int delayDays = 0;                                    ///< of all harvests together
+    int delayDays = 0;                                    ///< of the harvests that come in both courses, together
     double castingsL = 0, castingsNaturalL = 0;           ///< medians summed over the year
     double colonyLostKg = 0;                              ///< median at the end of the year, natural less planned
 };
@@ -38,7 +38,10 @@ struct StackYear {
 struct YearPlan {
     Day from{};
     std::vector<StackYear> stacks;
-    HarvestDays days;
+    YearWishes wishes;                                    ///< under which it was made, days away included
+    HarvestDays days;                                     ///< as chosen, over the harvests as they come around what is pinned
+    int liftDays = 0;                                     ///< different days of the year on which something is lifted
+    int delayDays = 0;                                    ///< of all stacks
     int members = 0;                                      ///< of each stack that were looked at
 };
 

@@ -56,19 +56,19 @@ public:
     {
         const Ensemble& stack = members_.stack;
         if (stack.trays() == 0) return std::nullopt;
-        if (drying()) takeOn_ = around_.lidBackOn = dryingEnds(course_.today, wish_.dryingSoFar, wish_.daysDrying);
+        if (drying()) takeOn_ = around_.lidBackOn = takingDay(0, dryingEnds(course_.today, wish_.dryingSoFar, wish_.daysDrying));
         turn_.note(members_, !spare(), course_.today);
         standFrom(course_.today);
         // Today is over for the model: what is due today is done to what stands this evening.
-        if (drying() && wish_.takeToday) take(course_.today);
-        else if (dueToday()) spare() ? addOnTurn(course_.today) : lift(course_.today);
+        if (drying() && (wish_.takeToday || takeOn_ == course_.today)) take(course_.today);
+        else if (dueToday()) stepOn(course_.today);
         for (int step = 1; step <= wish_.ahead; ++step) {
             if (stop_.stop_requested()) return std::nullopt;
             const int day = course_.today + step;
-            if (takeOn_ == day) take(day);
-            else if (due(day)) spare() ? addOnTurn(day) : lift(day);
             pass(members_, day);
             turn_.note(members_, !spare(), day);
+            if (takeOn_ == day) take(day); // in the evening, on the day on which it falls due
+            else if (due(day)) stepOn(day);
         }
         for (TrayStay& stay : made_.stays)
             if (stay.to == Day{}) stay.to = at(course_.today + wish_.ahead);
@@ -82,14 +82,33 @@ public:
 private:
     Day at(int day) const { return around_.firstBedding + std::chrono::days{day}; }
     bool spare() const { return members_.stack.trays() < around_.settings.trays; }
+    bool onlyTray() const { return around_.settings.trays <= 1; }
     bool drying() const { return !members_.stack.shapes.empty() && members_.stack.shapes.back().drying; }
+
+    bool isAway(int day) const
+    {
+        return std::any_of(wish_.away.begin(), wish_.away.end(), [on = at(day)](const auto& away) { return on >= away.first && on <= away.second; });
+    }
+
+    /// The day on which the castings of a harvest are taken.
+    int takingDay(int harvest, int usual) const
+    {
+        const auto wished = wish_.takeOn.find(harvest);
+        return wished != wish_.takeOn.end() ? std::max(daysBetween(around_.firstBedding, wished->second), course_.today) : usual;
+    }
+
+    void stepOn(int day)
+    {
+        if (spare()) addOnTurn(day);
+        else lift(day);
+    }
 
     /// A tray on its turn; a lift on its wished day, or else on its turn.
     bool due(int day) const
     {
         if (drying() || members_.stack.trays() == 0) return false;
-        if (spare()) return turn_.middle.has_value();
-        if (members_.stack.trays() < 2) return false;
+        if (spare()) return turn_.middle.has_value() && !isAway(day);
+        if (members_.stack.trays() < 2 && !onlyTray()) return false;
         const auto wished = wish_.liftOn.find(static_cast<int>(made_.harvests.size()));
         return wished != wish_.liftOn.end() ? at(day) >= wished->second : turn_.middle.has_value();
     }
@@ -99,7 +118,7 @@ private:
     {
         const auto wished = wish_.liftOn.find(0);
         if (!spare() && wished != wish_.liftOn.end()) return due(course_.today);
-        return wish_.turnToday && !drying() && members_.stack.trays() > (spare() ? 0 : 1);
+        return wish_.turnToday && !drying() && !(spare() && isAway(course_.today)) && members_.stack.trays() > (spare() || onlyTray() ? 0 : 1);
     }
 
     void pass(Population& members, int day)
@@ -120,7 +139,7 @@ private:
         const auto known = [&] { return wish_.windows ? turn.late.has_value() : turn.middle.has_value(); };
         if (!known()) {
             Population copy = members_;
-            for (int on = day; on < day + lateWithin && !known() && !stop_.stop_requested(); ++on) {
+            for (int on = day + 1; on <= day + lateWithin && !known() && !stop_.stop_requested(); ++on) {
                 pass(copy, on);
                 turn.note(copy, bottomToo, on);
             }
@@ -178,10 +197,35 @@ private:
         for (int i = 0; i < members_.stack.members(); ++i) colonies.push_back(colony(MemberOf{members_.stack, i}));
         planned.colonyKg = quantile(colonies, {}, 0.5);
         made_.harvests.push_back(std::move(planned));
+        if (onlyTray()) return takeTheOnly(day);
         rotate(members_.stack);
         around_.lidOn = false; // as the journal takes a rotation
-        takeOn_ = around_.lidBackOn = day + wish_.daysDrying;
+        takeOn_ = around_.lidBackOn = takingDay(static_cast<int>(made_.harvests.size()) - 1, day + wish_.daysDrying);
         newTurn(day);
+    }
+
+    /// The worms of the only tray go back into new bedding; its cocoons go with the castings.
+    void takeTheOnly(int day)
+    {
+        made_.harvests.back().atOnce = true;
+        layTray(day);
+        allWormsInto(members_.stack, 1);
+        noteTaken(made_.harvests.back(), 0, day);
+        harvest(members_.stack, 0, 1.0);
+        newTurn(day);
+    }
+
+    void noteTaken(PlannedHarvest& planned, int slot, int day) const
+    {
+        planned.takeOn = at(day);
+        std::vector<double> dry;
+        for (int i = 0; i < members_.stack.members(); ++i) {
+            const MemberOf member{members_.stack, i};
+            dry.push_back(member.tray(slot).castings[member.lane]);
+        }
+        for (const double kg : dry) planned.litresOfMember.push_back(kg / castingsKgPerL);
+        planned.castingsL = band(std::vector<double>{planned.litresOfMember}, {});
+        planned.castingsDryKg = band(dry, {});
     }
 
     /// The castings go; their tray is bedded anew at once and comes on top.
@@ -202,16 +246,7 @@ private:
             begun.readyWhenLifted = 1.0;
             made_.harvests.push_back(std::move(begun));
         }
-        PlannedHarvest& planned = made_.harvests.back();
-        planned.takeOn = at(day);
-        std::vector<double> dry;
-        for (int i = 0; i < members_.stack.members(); ++i) {
-            const MemberOf member{members_.stack, i};
-            dry.push_back(member.tray(slot).castings[member.lane]);
-        }
-        for (const double kg : dry) planned.litresOfMember.push_back(kg / castingsKgPerL);
-        planned.castingsL = band(std::vector<double>{planned.litresOfMember}, {});
-        planned.castingsDryKg = band(dry, {});
+        noteTaken(made_.harvests.back(), slot, day);
         harvest(members_.stack, slot, 1.0);
         if (members_.stack.trays() < around_.settings.trays) layTray(day);
         newTurn(day);

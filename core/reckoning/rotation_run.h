@@ -26,6 +26,7 @@ struct PlannedHarvest {
     TurnWindow window;
     Day liftOn{}, takeOn{};
     bool begun = false;              ///< in the light already when the year begins
+    bool atOnce = false;             ///< the only tray: taken on the day itself, its worms picked back into new bedding; nothing is lifted
     int batch = 0, tray = 0;
     double readyWhenLifted = 0;      ///< probability of feed-to-cast at most 0.10 on that day
     Band castingsL, castingsDryKg;   ///< taken, as castings lie
@@ -45,6 +46,8 @@ struct RotationCourse {
 
 struct RotationWish {
     std::map<int, Day> liftOn;       ///< by the harvest's number from today, 0, 1, …: on that day whatever the tray is like
+    std::map<int, Day> takeOn;       ///< by the same number; without one so many days after the lift
+    std::vector<std::pair<Day, Day>> away; ///< both included: a tray on its turn waits until somebody is there
     int daysDrying = usualDryingDays;
     int dryingSoFar = 0;             ///< days, of a tray that is in the light today
     bool turnToday = false;          ///< what the stack's turn asks for (a tray, a lift) is due today: the first day of the year is today itself
@@ -55,7 +58,7 @@ struct RotationWish {
     bool windows = true;             ///< false: `late` is left out, which halves the work
 };
 
-/// nullopt when it was stopped or nothing stands. A stack with one tray of its own is never lifted.
+/// nullopt when it was stopped or nothing stands. Of a stack that owns one tray the castings are taken on its turn, and it is bedded anew.
 std::optional<RotationCourse> runRotation(const Present& present, const RotationWish& wish, Crew& crew, std::stop_token stop = {});
 
 /// A systematic choice of the members, alike in weight.

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <map>
 #include <random>
 
 namespace tierloam::planning {
@@ -246,8 +247,19 @@ TEST(HarvestDays, DaysAwayAndOtherWeekdaysAreAvoided)
     for (const auto& days : chosen.lift)
         for (const int day : days) {
             EXPECT_THAT((day + 4) % 7, ::testing::AnyOf(5, 6));
-            for (const int on : {day, day + 6}) EXPECT_FALSE((on >= 50 && on <= 80) || (on >= 200 && on <= 214)) << day;
+            const std::optional<int> taken = takingAfter(day, wishes);
+            ASSERT_TRUE(taken);
+            EXPECT_THAT((*taken + 4) % 7, ::testing::AnyOf(5, 6));
+            EXPECT_GE(*taken, day + 2);
+            EXPECT_LE(*taken, day + 10);
+            for (const int on : {day, *taken}) EXPECT_FALSE((on >= 50 && on <= 80) || (on >= 200 && on <= 214)) << day;
         }
+    EXPECT_EQ(takingAfter(0, {}), 6);
+    HarvestWishes week;
+    week.away = {{5, 20}};
+    EXPECT_EQ(takingAfter(0, week), 4);  // the last day before they leave
+    EXPECT_EQ(takingAfter(3, week), std::nullopt);
+    EXPECT_EQ(takingOfBegun(3, 9, week), 21);
     // A choice that breaks a rule has no price.
     auto bad = chosen.lift;
     bad[0][0] += 1;
@@ -270,6 +282,24 @@ TEST(HarvestDays, GatheringAndSpreadingDoWhatTheySay)
     wishes.crowd = 40.0;
     const HarvestDays spread = chooseDays(stacks, wishes, 0);
     EXPECT_LT(spread.crowdedPairs, plain.crowdedPairs);
+}
+
+/// Stacks that are all due today do not stay on one day, and no more than every third of them in one stretch.
+TEST(HarvestDays, StacksThatAreAllDueAreSpread)
+{
+    for (const int count : {3, 12}) {
+        std::vector<StackTurns> stacks(static_cast<std::size_t>(count));
+        for (int i = 0; i < count; ++i) stacks[static_cast<std::size_t>(i)].natural = {i % 2, 110 + i % 7, 230 + i % 11};
+        HarvestWishes wishes;
+        wishes.gathering = Gathering::spread;
+        const HarvestDays spread = chooseDays(stacks, wishes);
+        const int stretch = stretchOf(stacks, wishes);
+        std::map<int, int> inStretch;
+        for (const auto& days : spread.lift)
+            for (const int day : days) ++inStretch[day / stretch];
+        for (const auto& [number, lifted] : inStretch) EXPECT_LE(lifted, count == 3 ? 2 : 4) << count << ", stretch " << number;
+        EXPECT_GE(inStretch.size(), count == 3 ? 7U : 15U) << count;
+    }
 }
 
 TEST(HarvestDays, APinnedDayIsKeptAndWhatFollowsIsLater)

@@ -98,7 +98,7 @@ int LanesView::heightForWidth(int width) const
 QSize LanesView::sizeHint() const { return {theme_.px(720), heightForWidth(theme_.px(720))}; }
 QSize LanesView::minimumSizeHint() const { return {theme_.px(320), heightForWidth(std::max(width(), theme_.px(320)))}; }
 
-bool LanesView::canMove(const PlanStep& step) const { return step.kind == drawing::Lane::Mark::Kind::lift && !step.done; }
+bool LanesView::canMove(const PlanStep& step) const { return step.isHarvest; }
 
 void LanesView::paintEvent(QPaintEvent*)
 {

@@ -370,9 +370,9 @@ void RotationPage::showState()
         harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return !each.begun; }));
     }
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(ui::volumeText(litres)),
-                      tr("on %n day(s)", nullptr, plan_->days.days), tr("put off by %1 in all").arg(ui::daysLong(plan_->days.delay))};
-    if (plan_->days.delay > 0 && std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
-    if (plan_->days.delay > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
+                      tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
+    if (plan_->delayDays > 0 && std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
+    if (plan_->delayDays > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
     if (wishes().gathering != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
     cost_->setText(parts.join(QStringLiteral("; ")) % QStringLiteral("."));
 }
@@ -388,7 +388,7 @@ void RotationPage::showChosen()
         return;
     }
     QString text = stepText(*step, household_.today()) % QStringLiteral(".");
-    if (step->kind == drawing::Lane::Mark::Kind::lift && plan_) {
+    if (step->isHarvest && plan_) {
         for (const planning::StackYear& year : plan_->stacks) {
             if (year.stack != step->stack || (year.delayDays == 0 && !pinned)) continue;
             const double less = year.castingsNaturalL - year.castingsL;

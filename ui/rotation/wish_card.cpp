@@ -13,12 +13,34 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tierloam::rotation {
 
 namespace {
 
 constexpr double usualWishL = 20.0;
 constexpr int usualWishDays = 180;
+constexpr double worthSaying = 0.005;        ///< of the chance
+
+struct LeverLine {
+    QString what;
+    planning::WishAnswer then;
+};
+
+/// What raises the chance, most first; what does not is named below, so that nobody tries it.
+QString leversText(const planning::WishAnswer& asItIs, std::vector<LeverLine> levers)
+{
+    const auto raises = [&](const LeverLine& each) { return each.then.chance >= asItIs.chance + worthSaying; };
+    std::stable_sort(levers.begin(), levers.end(), [](const LeverLine& a, const LeverLine& b) { return a.then.chance > b.then.chance; });
+    QStringList lines, vain;
+    for (const LeverLine& each : levers) {
+        if (raises(each)) lines << WishCard::tr("%1: %2 (%3)", "what is changed, chance, litres").arg(each.what, ui::percentText(each.then.chance), ui::volumeBand(each.then.litres));
+        else vain << each.what;
+    }
+    if (!vain.isEmpty()) lines << WishCard::tr("Not raised by: %1.").arg(vain.join(WishCard::tr("; ", "between what does not help")));
+    return lines.join(u'\n');
+}
 
 }
 
@@ -88,15 +110,13 @@ void WishCard::askWhatRaises()
     background_.ask(QStringLiteral("wish"), [this, question = ++question_, basis = basis_, plan = plan_, wish](std::stop_token stop) -> Background::Use {
         const auto raised = planning::raiseWish(*basis, *plan, wish, stop);
         if (!raised) return {};
-        return [this, question, raised = *raised] {
+        return [this, question, raised = *raised, asItIs = planning::answerWish(*plan, wish)] {
             if (question != question_) return;
-            const auto lever = [](const QString& what, const planning::WishAnswer& then) {
-                return tr("%1: %2 (%3)", "what is changed, chance, litres").arg(what, ui::percentText(then.chance), ui::volumeBand(then.litres));
-            };
-            raised_->setText(QStringList{lever(tr("%1 more food a week in each stack").arg(ui::massText(0.15)), raised.moreFood), lever(tr("the beds %1 warmer").arg(ui::warmerText(2.0)), raised.warmer),
-                                         lever(tr("one tray more in each stack"), raised.moreTrays), lever(tr("each harvest on its own turn"), raised.onTheirTurns),
-                                         lever(tr("gathered %n day(s) later", nullptr, planning::WishRaised::laterDays), raised.later)}
-                                 .join(QStringLiteral("\n")));
+            raised_->setText(leversText(asItIs, {{tr("%1 more food a week in each stack").arg(ui::massText(0.15)), raised.moreFood},
+                                                 {tr("the beds %1 warmer").arg(ui::warmerText(2.0)), raised.warmer},
+                                                 {tr("one tray more in each stack"), raised.moreTrays},
+                                                 {tr("each harvest on its own turn"), raised.onTheirTurns},
+                                                 {tr("wanted %n day(s) later", nullptr, planning::WishRaised::laterDays), raised.later}}));
             raised_->show();
         };
     });

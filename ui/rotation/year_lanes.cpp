@@ -81,16 +81,17 @@ YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView
             lane.slots = std::max(lane.slots, stay.slot);
         }
         for (const reckoning::PlannedTray& tray : stack.planned.trays) {
-            PlanStep step{stack.stack, Kind::add, tray.on, tray.batch, tray.tray, false, false, windowOf(tray.window), std::nullopt, 0.0, 0};
+            PlanStep step{stack.stack, Kind::add, tray.on, tray.batch, tray.tray, false, false, windowOf(tray.window), std::nullopt, 0.0, 0, false};
             steps.push_back(step);
         }
         for (std::size_t k = 0; k < stack.planned.harvests.size(); ++k) {
             const reckoning::PlannedHarvest& harvest = stack.planned.harvests[k];
             const bool done = harvest.begun;
             if (!done)
-                steps.push_back({stack.stack, Kind::lift, harvest.liftOn, harvest.batch, harvest.tray, k < stack.pinned.size() && stack.pinned[k], false, windowOf(harvest.window),
-                                 harvest.castingsL, harvest.readyWhenLifted, std::max(daysBetween(harvest.window.natural, harvest.liftOn), 0)});
-            steps.push_back({stack.stack, Kind::take, harvest.takeOn, harvest.batch, harvest.tray, false, done, std::nullopt, harvest.castingsL, 0.0, 0});
+                steps.push_back({stack.stack, harvest.atOnce ? Kind::take : Kind::lift, harvest.liftOn, harvest.batch, harvest.tray, k < stack.pinned.size() && stack.pinned[k], false,
+                                 windowOf(harvest.window), harvest.castingsL, harvest.readyWhenLifted, std::max(daysBetween(harvest.window.natural, harvest.liftOn), 0), true});
+            if (!harvest.atOnce)
+                steps.push_back({stack.stack, Kind::take, harvest.takeOn, harvest.batch, harvest.tray, false, done, std::nullopt, harvest.castingsL, 0.0, 0, false});
         }
         std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
         const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on >= plan.from; });
@@ -122,7 +123,7 @@ QString stepText(const PlanStep& step, Day today)
 {
     QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind)).arg(step.tray)};
     if (step.window) parts << Words::tr("its turn %1").arg(windowText(*step.window, today));
-    if (step.kind == Kind::lift) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
+    if (step.isHarvest) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
     if (step.litres) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
     if (step.delay > 0) parts << Words::tr("%1 after its turn").arg(ui::daysLong(step.delay));
     if (step.pinned) parts << Words::tr("day chosen by hand");

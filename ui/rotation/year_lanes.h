@@ -19,6 +19,7 @@ struct PlanStep {
     std::optional<reckoning::Band> litres;   ///< of a lift and a take
     double readyWhenLifted = 0;
     int delay = 0;                           ///< days after its own turn
+    bool isHarvest = false;                  ///< a harvest begins with it: its day can be chosen
 };
 
 /// A plan as it is drawn, and the step behind each mark.
