@@ -59,22 +59,29 @@ void settle(TurnClock& clock)
     if (!clock.levers.empty() && clock.levers.front().daysGained.p50 >= worthSaying) clock.limit = clock.levers.front().of;
 }
 
+/// The first tray added or lifted of a course.
+std::optional<TurnWindow> nextOf(const RotationCourse& course)
+{
+    if (!course.trays.empty()) return course.trays.front().window;
+    const auto next = std::find_if(course.harvests.begin(), course.harvests.end(), [](const PlannedHarvest& each) { return !each.begun; });
+    return next != course.harvests.end() ? std::optional{next->window} : std::nullopt;
+}
+
+Dates datesOf(const std::optional<TurnWindow>& window) { return window ? Dates{window->early, window->natural, window->late} : Dates{}; }
+
 /// The turn after the castings in the light are taken and their tray is laid anew: none of today's trays alone says when that is.
-std::optional<TurnClock> clockOfTheNext(const StackReckoning& stack, int threads, std::stop_token stop)
+std::optional<TurnClock> clockOfTheNext(const StackReckoning& stack, int followed, int threads, std::stop_token stop)
 {
     Crew crew{threads};
     bool stopped = false;
     const auto courseOf = [&](const Present& present, const ChangedPlan& change, bool windows) {
-        RotationWish wish = plainWish(stack, members);
+        RotationWish wish = plainWish(stack, followed);
         wish.change = change;
         wish.windows = windows;
+        wish.nextStepOnly = true;
         const auto course = runRotation(present, wish, crew, stop);
         stopped = stopped || !course;
         return course.value_or(RotationCourse{});
-    };
-    const auto nextOf = [](const RotationCourse& course) {
-        const auto next = std::find_if(course.harvests.begin(), course.harvests.end(), [](const PlannedHarvest& each) { return !each.begun; });
-        return next != course.harvests.end() ? std::optional{next->window} : std::nullopt;
     };
     const Present& present = *stack.present;
     const RotationCourse base = courseOf(present, {}, true);
@@ -84,7 +91,7 @@ std::optional<TurnClock> clockOfTheNext(const StackReckoning& stack, int threads
         if (each.begun) clock.takenOn = each.takeOn;
     const auto usual = nextOf(base);
     if (!usual) return clock;
-    clock.turn = {usual->early, usual->natural, usual->late};
+    clock.turn = datesOf(usual);
     const auto tried = [&](Limit of, double amount, const Present& changed, const ChangedPlan& plan) {
         const auto turn = nextOf(courseOf(changed, plan, false));
         const double gained = daysBetween(turn ? turn->natural : stack.asOf + std::chrono::days{outlookDays + 1}, usual->natural);
@@ -107,14 +114,14 @@ std::optional<TurnClock> clockOfTheNext(const StackReckoning& stack, int threads
 
 }
 
-std::optional<TurnClock> turnClock(const StackReckoning& stack, int threads, std::stop_token stop)
+std::optional<TurnClock> turnClock(const StackReckoning& stack, int threads, std::stop_token stop, std::size_t stacks)
 {
     if (!stack.present || stack.present->members.stack.trays() == 0) return std::nullopt;
     const Course& course = stack.present->course;
     const Population some = fewer(stack.present->members, members);
     const int top = some.stack.topToFeed();
     if (top < 0) return std::nullopt;
-    if (stack.record.dryingSince) return clockOfTheNext(stack, threads, stop);
+    if (stack.record.dryingSince) return clockOfTheNext(stack, yearMembers(stacks), threads, stop);
     const bool bottomToo = stack.record.spareTrays <= 0;
     Crew crew{threads};
     const auto turnWith = [&](Population changed, const ChangedPlan& plan) -> std::optional<std::vector<int>> {
@@ -126,8 +133,14 @@ std::optional<TurnClock> turnClock(const StackReckoning& stack, int threads, std
     if (!base) return std::nullopt;
 
     TurnClock clock;
-    clock.turn = dates(*base, {}, stack.firstBedding, course.today + outlookDays);
-    clock.has = clock.turn.p50 && *clock.turn.p50 <= stack.asOf;
+    RotationWish wish = plainWish(stack, yearMembers(stacks));
+    wish.nextStepOnly = true;
+    const auto next = runRotation(*stack.present, wish, crew, stop);
+    if (!next) return std::nullopt;
+    clock.turn = datesOf(nextOf(*next));
+    const Dates have = dates(turnsOf(stack.present->base, stack.present->members.stack, bottomToo, course.today), stack.present->members.weights.normalised(), stack.firstBedding,
+                             course.today + outlookDays);
+    clock.has = have.p50 && *have.p50 <= stack.asOf;
     if (clock.has) return clock;
     const auto tried = [&](Limit of, double amount, Population changed, const ChangedPlan& plan) {
         const auto turns = turnWith(std::move(changed), plan);

@@ -21,7 +21,7 @@ struct Lever {
 
 /// When the next turn of a stack comes, and what would bring it forward.
 struct TurnClock {
-    reckoning::Dates turn;           ///< the top tray filled and, with no tray spare, the bottom one ready
+    reckoning::Dates turn;           ///< p10, middle and p90: the top tray filled and, with no tray spare, the bottom one ready
     bool has = false;                ///< half of the members have it today
     std::optional<Day> takenOn;      ///< a tray is in the light: its castings are taken on that day, and `turn` is that of the stack as it stands then
     std::vector<Lever> levers;       ///< most days first
@@ -30,8 +30,9 @@ struct TurnClock {
 
 inline constexpr double leverFeedKg = 0.15, leverWarmthK = 2.0, leverWormsKg = 0.2;
 
-/// nullopt when it was stopped or the reckoning holds no members. 128 members are followed for a year, once for each lever; while a tray is in
-/// the light by the stack's year (rotation_run.h), the gains then being those of the day on which half of them have their turn.
-std::optional<TurnClock> turnClock(const reckoning::StackReckoning& stack, int threads, std::stop_token stop = {});
+/// nullopt when it was stopped or the reckoning holds no members. The date is that of the stack's year (rotation_run.h) with as many members as the
+/// plan of a household of so many stacks follows, so that lanes and clock say the same. For the gains 128 members are followed for a year, once for
+/// each lever; while a tray is in the light by the stack's year too, and they are those of the day on which half of them have their turn.
+std::optional<TurnClock> turnClock(const reckoning::StackReckoning& stack, int threads, std::stop_token stop = {}, std::size_t stacks = 1);
 
 }

@@ -19,6 +19,8 @@ using reckoning::StackReckoning;
 namespace {
 
 constexpr std::size_t fewStacks = 24;
+constexpr std::size_t householdOfFew = 4; ///< stacks
+constexpr int allMembers = 1 << 20;       ///< a course takes those that there are
 constexpr int membersOfFew = 128;
 constexpr int membersOfMany = 64;
 
@@ -52,7 +54,7 @@ std::vector<const StackReckoning*> standing(const reckoning::Reckoning& reckonin
 {
     std::vector<const StackReckoning*> stacks;
     for (const StackReckoning& stack : reckoning.stacks)
-        if (!stack.retired && stack.present && !stack.now.slots.empty()) stacks.push_back(&stack);
+        if (isPlanned(stack)) stacks.push_back(&stack);
     return stacks;
 }
 
@@ -191,6 +193,10 @@ StackYear yearOf(const std::string& stack, RotationCourse natural, RotationCours
 
 }
 
+bool isPlanned(const StackReckoning& stack) { return !stack.retired && stack.present && !stack.now.slots.empty(); }
+
+int yearMembers(std::size_t stacks) { return stacks <= householdOfFew ? allMembers : stacks <= fewStacks ? membersOfFew : membersOfMany; }
+
 RotationWish plainWish(const StackReckoning& stack, int members)
 {
     RotationWish wish;
@@ -223,7 +229,8 @@ std::optional<YearPlan> coursesWith(const reckoning::Reckoning& reckoning, const
     YearPlan plan;
     plan.from = today;
     plan.wishes = wishes;
-    plan.members = few ? membersOfFew : membersOfMany;
+    plan.members = yearMembers(stacks.size());
+    for (const StackReckoning* stack : stacks) plan.members = std::min(plan.members, stack->present->members.stack.members());
     std::vector<std::unique_ptr<Courses>> courses(stacks.size());
     std::atomic<bool> stopped{false};
     shareOut(stacks.size(), threads, [&](std::size_t i, Crew& crew) {

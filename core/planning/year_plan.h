@@ -45,12 +45,17 @@ struct YearPlan {
     int members = 0;                                      ///< of each stack that were looked at
 };
 
+/// Whether a plan holds the stack: one that was dissolved, or that the reckoning holds without members or trays, is left out.
+bool isPlanned(const reckoning::StackReckoning& stack);
+/// How many members of each stack a plan of so many stacks follows.
+int yearMembers(std::size_t stacks);
+
 /// A stack's year as it comes: what the due list calls due today is today.
 reckoning::RotationWish plainWish(const reckoning::StackReckoning& stack, int members);
 
 /// Begins today: a step that the due list calls due today stands on today, if today is a welcome day; what it does not is from tomorrow on.
 /// nullopt when it was stopped. Stacks that the reckoning holds without members (read from estimates) are left out.
-/// Up to 24 stacks are followed with 128 members each, more with 64; beyond 24 the cost is told by the days alone.
+/// Up to 4 stacks are followed with all members that there are, up to 24 with 128 each, more with 64; beyond 24 the cost is told by the days alone.
 std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop = {});
 
 /// A wish from the garden.

@@ -62,7 +62,7 @@ public:
         // Today is over for the model: what is due today is done to what stands this evening.
         if (drying() && (wish_.takeToday || takeOn_ == course_.today)) take(course_.today);
         else if (dueToday()) stepOn(course_.today);
-        for (int step = 1; step <= wish_.ahead; ++step) {
+        for (int step = 1; step <= wish_.ahead && !(wish_.nextStepOnly && hasStepped()); ++step) {
             if (stop_.stop_requested()) return std::nullopt;
             const int day = course_.today + step;
             pass(members_, day);
@@ -72,7 +72,7 @@ public:
         }
         for (TrayStay& stay : made_.stays)
             if (stay.to == Day{}) stay.to = at(course_.today + wish_.ahead);
-        if (!made_.harvests.empty() && made_.harvests.back().takeOn == Day{}) made_.harvests.pop_back(); // lifted within the year, taken after it
+        if (!made_.harvests.empty() && made_.harvests.back().takeOn == Day{} && !wish_.nextStepOnly) made_.harvests.pop_back(); // lifted within the year, taken after it
         std::vector<double> colonies(static_cast<std::size_t>(stack.members()));
         for (int i = 0; i < stack.members(); ++i) colonies[static_cast<std::size_t>(i)] = colony(MemberOf{stack, i});
         made_.colonyAtEnd = band(colonies, {});
@@ -96,6 +96,8 @@ private:
         const auto wished = wish_.takeOn.find(harvest);
         return wished != wish_.takeOn.end() ? std::max(daysBetween(around_.firstBedding, wished->second), course_.today) : usual;
     }
+
+    bool hasStepped() const { return !made_.trays.empty() || std::any_of(made_.harvests.begin(), made_.harvests.end(), [](const PlannedHarvest& each) { return !each.begun; }); }
 
     void stepOn(int day)
     {

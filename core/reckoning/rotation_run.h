@@ -56,6 +56,7 @@ struct RotationWish {
     int ahead = outlookDays;
     ChangedPlan change;              ///< only feed, temperature and absence are looked at
     bool windows = true;             ///< false: `late` is left out, which halves the work
+    bool nextStepOnly = false;       ///< the course ends with the first tray added or lifted
 };
 
 /// nullopt when it was stopped or nothing stands. Of a stack that owns one tray the castings are taken on its turn, and it is bedded anew.

@@ -1,4 +1,5 @@
 // The year's plan around what people wish: pinned days, days away, chosen weekdays; and the stack that owns one tray.
+#include "core/planning/turn_clock.h"
 #include "core/planning/year_plan.h"
 #include "core/reckoning/reckon.h"
 
@@ -73,6 +74,24 @@ TEST(YearPlan, WhatFollowsAPinnedHarvestComesOnItsOwnTurnAgain)
     EXPECT_EQ(before.planned.harvests[0].liftOn, first - std::chrono::days{10});
     EXPECT_EQ(before.planned.harvests[1].liftOn, before.planned.harvests[1].window.natural);
     EXPECT_NE(before.planned.harvests[1].liftOn, second);
+}
+
+TEST(YearPlan, SaysOfTheNextTurnWhatTheClockSays)
+{
+    int compared = 0;
+    for (const int stacks : {3, 5}) {
+        const reckoning::Reckoning all = household(stacks);
+        const auto plan = planYear(all, {}, 2);
+        for (const reckoning::StackReckoning& stack : all.stacks) {
+            const auto clock = turnClock(stack, 1, {}, all.stacks.size());
+            const auto& harvests = of(*plan, stack.name).planned.harvests;
+            if (harvests.empty() || clock->has) continue;
+            EXPECT_EQ(clock->turn.p50, harvests.front().liftOn);
+            EXPECT_EQ(clock->turn.p10, harvests.front().window.early);
+            ++compared;
+        }
+    }
+    EXPECT_GT(compared, 2);
 }
 
 /// Half a year away is no lever that more food or warmth could be credited with undoing.

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace tierloam::rotation {
@@ -64,8 +65,9 @@ ClockCard::ClockCard(household::Household& household, Background& background, QW
 std::optional<ClockCard::Clocks> ClockCard::clocksOf(const reckoning::Reckoning& reckoning, std::stop_token stop)
 {
     Clocks clocks;
+    const auto standing = static_cast<std::size_t>(std::ranges::count_if(reckoning.stacks, planning::isPlanned));
     for (std::size_t i = 0; i < reckoning.stacks.size() && i < mostStacks; ++i) {
-        if (auto clock = planning::turnClock(reckoning.stacks[i], 1, stop)) clocks[reckoning.stacks[i].name] = std::move(*clock);
+        if (auto clock = planning::turnClock(reckoning.stacks[i], 1, stop, standing)) clocks[reckoning.stacks[i].name] = std::move(*clock);
         if (stop.stop_requested()) return std::nullopt;
     }
     return clocks;
