@@ -47,6 +47,20 @@ std::string_view severityName(Severity severity)
     return {};
 }
 
+namespace {
+
+/// While nobody is there: what presses is told all the same, since somebody may be asked to come by. All else is for the day of their return, and no look is asked for.
+void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
+{
+    if (!isAway(stack.record, stack.asOf)) return;
+    const Day back = *stack.record.awayUntil + std::chrono::days{1};
+    std::erase_if(all, [](const Advice& each) { return each.severity < Severity::concern && (each.look || each.food == Food::give); });
+    for (Advice& each : all)
+        if (each.severity < Severity::concern) each.on = std::max(each.on, back);
+}
+
+}
+
 std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
 {
     std::vector<Advice> all;
@@ -61,6 +75,7 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     rulesOfRecord(stack, all);
     rulesOfLooks(stack, all);
     settleContradictions(all);
+    forTheReturn(stack, all);
     std::stable_sort(all.begin(), all.end(), [](const Advice& a, const Advice& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;
     });

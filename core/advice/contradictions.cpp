@@ -14,8 +14,11 @@ constexpr Pair pairs[] = {
     {Code::cold, Code::hungry},          {Code::cold, Code::feedDue},         {Code::heat, Code::hungry},          {Code::tooDry, Code::tooWet},
     {Code::tooDry, Code::drainageHigh},  {Code::staleRecord, Code::feedDue},  {Code::staleRecord, Code::hungry},   {Code::addTray, Code::tooEarly},
     {Code::dryingLong, Code::tooEarly},  {Code::tooEarly, Code::dryingDone},  {Code::harvestReady, Code::tooEarly}, {Code::harvestOverdue, Code::tooEarly},
-    {Code::harvestSoon, Code::tooEarly}, {Code::drainageLow, Code::drainageHigh}, {Code::heat, Code::cold},
+    {Code::harvestSoon, Code::tooEarly}, {Code::drainageLow, Code::drainageHigh}, {Code::heat, Code::cold},      {Code::addTray, Code::trayFull},
 };
+
+/// What says how to feed, of a stack that is to get no food.
+bool isOfFeeding(const Advice& advice) { return advice.food == Food::give || advice.code == Code::lowCarbon || advice.code == Code::trayFull; }
 
 bool has(const std::vector<Advice>& all, Code code)
 {
@@ -27,7 +30,7 @@ bool has(const std::vector<Advice>& all, Code code)
 bool contradict(const Advice& a, const Advice& b)
 {
     if (a.stack != b.stack) return false;
-    if ((a.food == Food::give && b.food == Food::withhold) || (b.food == Food::give && a.food == Food::withhold)) return true;
+    if ((isOfFeeding(a) && b.food == Food::withhold) || (isOfFeeding(b) && a.food == Food::withhold)) return true;
     return std::any_of(std::begin(pairs), std::end(pairs),
                        [&](const Pair& pair) { return (a.code == pair.stays && b.code == pair.goes) || (b.code == pair.stays && a.code == pair.goes); });
 }
@@ -41,7 +44,7 @@ void settleContradictions(std::vector<Advice>& all)
     });
     // To give none stands: what is given cannot be taken back.
     if (std::any_of(all.begin(), all.end(), [](const Advice& each) { return each.food == Food::withhold; }))
-        std::erase_if(all, [](const Advice& each) { return each.food == Food::give; });
+        std::erase_if(all, isOfFeeding);
     for (const Pair& pair : pairs)
         if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
     // Fed once, into the tray that wants it: what is due names it, and says why it is not the highest.

@@ -39,9 +39,11 @@ bool isOfTheDay(const Advice& advice)
 }
 
 /// What the due list of that day had for later: a feeding for its day, a tray that fills up for the week before.
-bool isYetToCome(const Advice& advice, Day day)
+bool isYetToCome(const Advice& advice, Day day, Day today)
 {
-    return (advice.code == Code::feedDue && advice.on > day) || (advice.code == Code::trayFull && advice.on > day + std::chrono::days{7});
+    // A feeding is told on the morning of its day, which the evening before foresaw.
+    const Day told = std::min(day + std::chrono::days{1}, today);
+    return (advice.code == Code::feedDue && advice.on > told) || (advice.code == Code::trayFull && advice.on > day + std::chrono::days{7});
 }
 
 template <class... Actions>
@@ -109,7 +111,7 @@ std::optional<Day> settledOn(const Advice& told, const reckoning::StackReckoning
 reckoning::Forecast forecastOf(const reckoning::StackEstimate& on, const reckoning::Record& record)
 {
     reckoning::Forecast forecast;
-    forecast.feedLowKg = forecast.feedUsualKg = forecast.feedHighKg = record.usualFeedKg; // the limits of that week are not kept
+    forecast.feedLowKg = forecast.feedUsualKg = forecast.feedHighKg = forecast.feedNowKg = record.usualFeedKg; // the limits of that week are not kept
     if (!on.ahead) return forecast;
     const reckoning::Foresight& seen = *on.ahead;
     for (const auto& [days, bed] : {std::pair{7, seen.bedIn7Days}, std::pair{14, seen.bedIn14Days}}) {
@@ -208,14 +210,17 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         then.disagreements = oddBy(sample.day, stack);
         looks.tell(then, stack);
         std::vector<Advice> said = adviceFor(then);
-        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || isYetToCome(each, sample.day); });
+        std::erase_if(said, [&](const Advice& each) { return !isOfTheDay(each) || isYetToCome(each, sample.day, stack.asOf); });
         for (DiaryLine& line : lines) {
             if (line.to) continue;
             const auto still = std::find_if(said.begin(), said.end(), [&](const Advice& each) { return sameAs(each, line.advice); });
-            if (still == said.end()) line.to = sample.day;
+            if (still == said.end()) line.to = std::max(sample.day, line.from);
             else said.erase(still);
         }
-        for (Advice& each : said) lines.push_back({std::move(each), sample.day, std::nullopt, std::nullopt});
+        for (Advice& each : said) {
+            const Day from = each.code == Code::feedDue ? std::max(sample.day, each.on) : sample.day;
+            lines.push_back({std::move(each), from, std::nullopt, std::nullopt});
+        }
     }
     for (DiaryLine& line : lines) {
         const Day end = line.to.value_or(stack.asOf);

@@ -13,6 +13,7 @@ constexpr int keptFullWithinDays = 10; ///< once raised, it stays until the date
 constexpr int lookWithinDays = 14;     ///< one of ten members has it full within these: a look is worth its minute
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
+constexpr double nearlyFull = 0.9;     ///< of the sump
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 
 /// What is done to empty it: those who flush are told to flush.
@@ -43,7 +44,10 @@ const reckoning::DrainCheck* twice(const StackReckoning& stack, Side side)
 {
     const auto& drains = stack.drains;
     if (drains.size() < 2 || daysBetween(drains.back().day, stack.asOf) > drainsHold) return nullptr;
-    return sideOf(drains.back()) == side && sideOf(drains[drains.size() - 2]) == side ? &drains.back() : nullptr;
+    // A shut sump gives no more than it holds: the rest ran over.
+    const auto ranOver = [&](const reckoning::DrainCheck& drain) { return stack.record.spigotShut && drain.litres >= nearlyFull * stack.record.sumpCapacityL; };
+    const auto is = [&](const reckoning::DrainCheck& drain) { return sideOf(drain) == side && !(side == Side::below && ranOver(drain)); };
+    return is(drains.back()) && is(drains[drains.size() - 2]) ? &drains.back() : nullptr;
 }
 
 QString drainedText(const StackReckoning& stack, const reckoning::DrainCheck& last)

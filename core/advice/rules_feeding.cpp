@@ -22,7 +22,7 @@ constexpr double rimCm = 1.0;             ///< kept free under the rim
 /// this week and what fits. What was never fed has no usual amount.
 double amountToGive(const StackReckoning& stack)
 {
-    return stack.record.usualFeedKg > 0.0 ? std::min(stack.record.usualFeedKg, stack.forecast.feedHighKg) : stack.forecast.feedHighKg;
+    return stack.record.usualFeedKg > 0.0 ? std::min(stack.record.usualFeedKg, stack.forecast.feedNowKg) : stack.forecast.feedNowKg;
 }
 
 void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
@@ -31,19 +31,22 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
     const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
     const double amount = amountToGive(stack);
-    // Nobody is there to feed; what to leave for an absence is the plan's to say (core/planning/changes.h).
-    if (isAway(stack.record, stack.asOf) || due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
-    QString reason = stack.record.lastFeed
+    if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
+    QString reason = stack.record.lastFeed && since >= stack.asOf
+        ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
+        : stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(stack.forecast.feedHighKg));
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(stack.forecast.feedNowKg));
     // The same limit as in the feeding plan and beside the feeding button.
-    const QString most = mostText(stack.forecast.feedHighKg);
+    const QString most = mostText(stack.forecast.feedNowKg);
     const QString usual = wording::amountText(stack.record.usualFeed);
     const bool borne = usualIsBorne(stack);
     if (stack.record.usualFeedKg > 0.0 && !borne)
-        reason += say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %"))
-                      .arg(usual, most, temperatureText(hotAbove));
+        reason += stack.forecast.feedNowKg < stack.forecast.feedHighKg
+            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(stack.record.fedLast7DaysKg), number(reckoning::mostFreshPerM2AndDay, 1))
+            : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit"))
+                  .arg(usual, most, temperatureText(hotAbove));
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
         borne ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most) : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;
@@ -88,16 +91,21 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
     const bool soon = fillsUp(stack);
     if (!fullNow && !soon) return;
     const bool spare = stack.record.spareTrays > 0;
-    const QString soonText = isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
+    const bool alone = stack.now.slots.size() == 1 && !spare; // nothing is lifted where one tray is all there is
+    const QString soonText = alone           ? say(QT_TRANSLATE_NOOP("Advice", "The only tray fills up: feed less until its castings are taken"))
+        : isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
         : spare                              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: add a tray, or feed less"))
                                              : say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the bottom tray is lifted"));
     const QString remedy = !fullNow ? soonText
+        : alone            ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: feed less until its castings are taken"))
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
-    add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, on.value_or(stack.asOf), remedy,
-        say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
-            .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room)));
+    add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, fullNow ? stack.asOf : on.value_or(stack.asOf), remedy,
+        top.depthCm > stack.record.trayHeightCm
+            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), massText(room))
+            : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
+                  .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room)));
 }
 
 }

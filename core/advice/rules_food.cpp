@@ -51,12 +51,12 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const bool already = air < airLow;
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
     const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
-        : stack.forecast.feedHighKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
-                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostText(stack.forecast.feedHighKg));
+        : stack.forecast.feedNowKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
+                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostText(stack.forecast.feedNowKg));
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
             .arg(percent(air), massText(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
-    if (already || stack.forecast.feedHighKg < leastWorthGiving) to.back().food = Food::withhold;
+    if (already || stack.forecast.feedNowKg < leastWorthGiving) to.back().food = Food::withhold;
 }
 
 /// Assimilation below maintenance, because nothing lies there to be eaten.
@@ -70,14 +70,14 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
         return softened < softenedKgPerM2 ? chanceBelow(day.ration, 1.0) : std::optional{0.0};
     };
     if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
-    if (stack.forecast.feedHighKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
+    if (stack.forecast.feedNowKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
     // The usual feeding if it will do, else what keeps them, never above the limit.
-    const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedHighKg);
+    const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedNowKg);
     const bool asUsual = usualIsBorne(stack) && stack.record.usualFeedKg >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
     add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostText(give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
-            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), massText(stack.forecast.feedLowKg), mostText(stack.forecast.feedHighKg)));
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), massText(stack.forecast.feedLowKg), mostText(stack.forecast.feedNowKg)));
     to.back().kg = give;
     to.back().food = Food::give;
 }

@@ -77,18 +77,20 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
                                : say(QT_TRANSLATE_NOOP("Advice", "Lift the bottom tray to the top"));
     if (bottom.state == TrayState::overdue) {
         add(to, stack, Code::harvestOverdue, Severity::concern, bottom.slot, stack.asOf, lift, why(stack, bottom));
+        if (alone) to.back().food = Food::withhold; // what is put in now would be taken out with them
     } else if (ready && turn) {
         add(to, stack, Code::harvestReady, Severity::due, bottom.slot, stack.asOf, lift, why(stack, bottom));
+        if (alone) to.back().food = Food::withhold;
     } else if (!spare && comesSoon(stack)) {
         const Day on = stack.forecast.turnLikelyOn.value_or(stack.asOf + std::chrono::days{14});
-        add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
+        add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray can be emptied soon")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));
     } else if (ready && mayBeLifted(stack)) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf,
             say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready: lift it when you like")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 of castings")).arg(days(top->ageDays), lengthText(top->castingsDepthCm.p50)));
     } else if (ready) {
-        add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
+        add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is ready, no hurry")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
             howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));
     }
 }

@@ -37,7 +37,7 @@ QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double
     const double saved = daysSaved(dates, stack, cut);
     if (saved < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by less than a day for %1 min of work")).arg(number(minutes, 0));
     const double perMinute = saved / minutes;
-    return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute"))
+    return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute"))
         .arg(whenRange(dates, stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
 }
 
@@ -107,6 +107,8 @@ QString lookWords(LookKind kind, bool bottom)
 /// No look for a month: the one that tells most for the minute, if it saves a fortnight of the ready date's range.
 void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
 {
+    const auto lately = [&](const std::optional<Day>& look) { return look && daysBetween(*look, stack.asOf) < reckoning::lookAgainAfter; };
+    if (lately(stack.record.lastSqueeze) || lately(stack.record.lastSumpLook)) return; // a look of another kind is one this week as well
     if (stack.readySince || stack.record.lastLook > stack.asOf - std::chrono::days{reckoning::lookMonthly} || stack.firstBedding > stack.asOf - std::chrono::days{reckoning::lookMonthly}) return;
     const TrayEstimate& bottom = stack.now.slots.front();
     if (!within(bottom.readyOn.p50, stack, dateMatters)) return;
@@ -114,7 +116,7 @@ void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
         if (daysSaved(bottom.readyOn, stack, each.cut) < worthADay || lookWords(each.kind, true).isEmpty()) continue;
         const std::optional<int> slot = each.slot > 0 ? std::optional{each.slot} : std::nullopt;
         addLook(to, stack, each.kind, slot, lookWords(each.kind, each.slot == 1),
-                say(QT_TRANSLATE_NOOP("Advice", "no look for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
+                say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
                         .arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
                     + worth(bottom.readyOn, stack, each.cut, each.minutes));
         return;

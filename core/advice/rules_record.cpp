@@ -102,6 +102,9 @@ void disagreement(const StackReckoning& stack, std::vector<Advice>& to)
     const auto& all = stack.disagreements;
     const auto latest = std::find_if(all.rbegin(), all.rend(), outside);
     if (latest == all.rend() || daysBetween(latest->day, stack.asOf) > disagreesFor) return;
+    // The same litres are told already, with what to do about them.
+    const bool told = std::any_of(to.begin(), to.end(), [](const Advice& each) { return each.code == Code::drainageLow || each.code == Code::drainageHigh; });
+    if (told && latest->kind == LookKind::drain) return;
     const QString what = latest->slot > 0 ? say(QT_TRANSLATE_NOOP("Advice", "%1 in slot %2")).arg(whatWasRead(latest->kind)).arg(latest->slot)
                                           : whatWasRead(latest->kind);
     add(to, stack, Code::recordDisagrees, Severity::hint, std::nullopt, stack.asOf,

@@ -1,6 +1,7 @@
 #include "core/model/measures.h"
 #include "core/reckoning/foresight.h"
 #include "core/reckoning/next_look.h"
+#include "core/reckoning/overdue.h"
 #include "core/reckoning/overfeeding.h"
 #include "core/reckoning/stack_run.h"
 
@@ -9,12 +10,6 @@
 namespace tierloam::reckoning {
 
 using namespace model;
-
-namespace {
-
-constexpr double declineTo = 0.85;           ///< of the present median colony, 60 days on
-
-}
 
 Course StackRun::courseFrom(int day) const
 {
@@ -60,14 +55,8 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     to.sumpFullOn = asDates(ahead->sumpFull);
     to.topTrayFullOn = asDates(ahead->trayFull);
     if (topBatch != 0) to.readyAndTurnWithin14Days = readyAndTurnBy(last_ + 14, stack, *ahead, weights);
-    // A bottom tray left although it is ready costs colony, and a full top tray has nowhere to go: overdue without waiting 30 days.
-    if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0) {
-        const double now = result.now.colonyKg.p50;
-        const TrayEstimate& highest = result.now.slots[static_cast<std::size_t>(std::max(top, 0))];
-        const bool declines = now > 0.0 && to.colonyMedianIn60DaysKg <= declineTo * now;
-        const bool full = top > 0 && highest.depthCm >= result.record.trayHeightCm - 1.0;
-        if (declines || full) result.now.slots.front().state = TrayState::overdue;
-    }
+    if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0 && isOverdueEarly(result, to.colonyMedianIn60DaysKg))
+        result.now.slots.front().state = TrayState::overdue;
     result.history.back() = result.now;
     to.airLowWithin14Days = airLowAhead(*ahead, weights);
     std::vector<double> warmth(static_cast<std::size_t>(stack.members()));
@@ -139,6 +128,14 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         const double upkeep = days > 0 ? need[static_cast<std::size_t>(i)] / days * 7.0 : 0.0;
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }
+    // 0.7 kg a day and m² over any 7 days: what the last of them got counts, whatever the week ahead could take.
+    for (std::size_t i = 0; i < now_.stepsDone; ++i) {
+        const journal::Entry& entry = entries_[history_.steps[i].entry];
+        const auto* feed = std::get_if<journal::Feed>(&entry.action);
+        if (feed == nullptr || daysBetween(entry.date.day, dayAt(last_)) >= 7) continue;
+        if (const auto given = deeds_.portion(feed->material.empty() ? std::string{journal::defaultFood} : feed->material, feed->food)) result.record.fedLast7DaysKg += given->kg;
+    }
+    to.feedNowKg = std::clamp(most - result.record.fedLast7DaysKg, 0.0, to.feedHighKg);
     to.feedLowKg = std::min(quantile(wanted, now_.members.shares(), 0.5), to.feedHighKg);
     to.feedUsualKg = std::min(to.feedUsualKg, to.feedHighKg);
 }

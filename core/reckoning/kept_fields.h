@@ -48,8 +48,8 @@ void pass(Archive& archive, TrayEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Foresight& of)
 {
-    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, looks] = of;
-    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, looks);
+    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, colonyKept, looks] = of;
+    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, colonyKept, looks);
 }
 
 template <class Archive>
@@ -69,17 +69,17 @@ void pass(Archive& archive, StackEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Forecast& of)
 {
-    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, airLow, ownWarmth, carbon, nitrogen, room] = of;
-    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, airLow, ownWarmth, carbon, nitrogen, room);
+    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room] = of;
+    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room);
 }
 
 template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, squeezed,
-           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg] = of;
+           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg, fedLastWeek] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg);
+         squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg, fedLastWeek);
 }
 
 template <class Archive>

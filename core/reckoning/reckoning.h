@@ -90,6 +90,7 @@ struct Foresight {
     double turnProbability = 0;      ///< as in StackReckoning, of all members
     std::optional<Day> turnSince;
     std::optional<Day> turnLikelyOn; ///< half of the members have it, within 14 days
+    double colonyKeptIn60Days = 1;   ///< of the median colony, if it went on as in these two or three weeks
     std::optional<LookForesight> looks;
     bool operator==(const Foresight&) const = default;
 };
@@ -117,6 +118,7 @@ struct Forecast {
     std::optional<Day> turnLikelyOn; ///< first day on which half of the members have it
     double colonyMedianIn60DaysKg = 0;
     double feedLowKg = 0, feedUsualKg = 0, feedHighKg = 0; ///< fresh, next week
+    double feedNowKg = 0;            ///< of feedHighKg what may be given today: less where much was given within these 7 days
     double airLowWithin14Days = 0;   ///< probability: air below 0.7 in some tray under usual care
     double ownWarmthK = 0;           ///< median of what the bed's own heat adds now
     double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what is usually given in a week, cover included
@@ -148,6 +150,7 @@ struct Record {
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
     Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)
     double usualFeedKg = 0;          ///< the same fresh; 0: never fed
+    double fedLast7DaysKg = 0;       ///< fresh, today and the 6 days before it
 };
 
 /// What was drained beside what was expected at that moment, the noise of measuring included.

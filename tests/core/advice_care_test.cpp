@@ -184,7 +184,7 @@ TEST(AdviceOfCare, HungryOnlyWhereFoodIsWhatIsMissing)
     EXPECT_THAT(codes(stack), Not(Contains("hungry")));
     stack = calm();
     since(stack, 0, want);
-    stack.forecast.feedHighKg = 0.04;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.04;
     EXPECT_THAT(codes(stack), Not(Contains("hungry")));
 }
 

@@ -101,7 +101,7 @@ StackReckoning strange(std::mt19937& dice)
     });
     stack.forecast.airLowWithin14Days = chance(0.3) ? between(0.0, 1.0) : 0.0;
     stack.forecast.ownWarmthK = between(0.0, 5.0);
-    stack.forecast.feedHighKg = between(0.0, 2.0);
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = between(0.0, 2.0);
     stack.forecast.roomTopTrayFreshKg = between(0.0, 4.0);
     stack.forecast.readyAndTurnWithin14Days = between(0.0, 1.0);
     stack.forecast.drainedExpectedLPerWeek.p50 = between(0.0, 4.0);

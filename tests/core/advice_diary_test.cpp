@@ -55,6 +55,15 @@ protected:
 
 const auto dry = [](StackEstimate& day) { day.slots[1].waterShare = {0.5, 0.6, 0.7}; };
 
+TEST_F(Diary, HoldsAFeedingThatWasGivenOnItsDay)
+{
+    fedEvery(7, -57);
+    const auto told = lines(Code::feedDue);
+    const auto followed = std::count_if(told.begin(), told.end(), [](const advice::DiaryLine& line) { return line.doneOn && *line.doneOn == line.from; });
+    EXPECT_GE(followed, 4) << "each of the last weeks";
+    for (const advice::DiaryLine& line : told) EXPECT_LE(line.from, in(0));
+}
+
 TEST_F(Diary, IsEmptyOfACalmPast)
 {
     fedEvery(7, -57);

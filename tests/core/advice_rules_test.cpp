@@ -165,7 +165,7 @@ TEST(Advice, FeedDueWhenTheUsualGapHasPassed)
     EXPECT_EQ(advice.text, "Feed the usual 900 g, at most 1.6 kg this week");
     EXPECT_DOUBLE_EQ(advice.kg, 0.9) << "one feeding, whatever a week sums up to";
     EXPECT_THAT(advice.because, HasSubstr("8 day"));
-    stack.forecast.feedHighKg = 0.02; // nothing more can be borne
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.02; // nothing more can be borne
     EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
 }
 
@@ -173,12 +173,12 @@ TEST(Advice, FeedNeverExceedsWhatCanBeBorne)
 {
     StackReckoning stack = calm();
     stack.record.lastFeed = in(-8);
-    stack.forecast.feedHighKg = 0.4;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.4;
     EXPECT_THAT(adviceFor(stack).front().text, HasSubstr("400 g"));
-    stack.forecast.feedHighKg = 0.588; // what a click records and what the shelf's button says is rounded downwards as well
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.588; // what a click records and what the shelf's button says is rounded downwards as well
     EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 580 g this week");
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("of the usual feeding of 900 g only 580 g are borne"));
-    stack.forecast.feedHighKg = 1.29;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 1.29;
     stack.record.usualFeed = {1295, Unit::g};
     stack.record.usualFeedKg = 1.295;
     EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg this week");
@@ -400,7 +400,7 @@ TEST(Advice, WithoutWormsTheyComeFirstAndNothingIsFed)
     stack.history.clear();
     EXPECT_THAT(codes(stack), ElementsAre("feed-due"));
     stack.now.colonyKg = {};
-    stack.forecast.feedLowKg = stack.forecast.feedUsualKg = stack.forecast.feedHighKg = 0.0; // as reckoned: see reckoning_strange_test
+    stack.forecast.feedLowKg = stack.forecast.feedUsualKg = stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.0; // as reckoned: see reckoning_strange_test
     ASSERT_THAT(codes(stack), ElementsAre("record-disagrees"));
     Advice missing = adviceFor(stack).front();
     EXPECT_TRUE(missing.wormsMissing);

@@ -43,7 +43,7 @@ reckoning::StackReckoning busy()
     stack.record.spareTrays = 1;
     stack.record.spigotShut = true;
     stack.forecast.sumpFullOn = {today, today + std::chrono::days{2}, today + std::chrono::days{4}};
-    stack.forecast.feedHighKg = 1.6;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 1.6;
     stack.forecast.roomTopTrayFreshKg = 0.4;
     stack.forecast.feedUsualKg = 0.9;
     stack.record.usualFeed = {900, Unit::g};

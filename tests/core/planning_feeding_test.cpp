@@ -155,7 +155,7 @@ TEST(FeedingPlan, GivesEachStackWhatItCanBearAndNamesTheTray)
         stack.name = name;
         stack.forecast.feedLowKg = 0.2;
         stack.forecast.feedUsualKg = 0.5;
-        stack.forecast.feedHighKg = name[0] == 'M' ? 0.8 : 0.3;
+        stack.forecast.feedHighKg = stack.forecast.feedNowKg = name[0] == 'M' ? 0.8 : 0.3;
         reckoning::TrayEstimate tray;
         tray.slot = tray.tray = 1;
         tray.weightKg.p50 = 6.2;

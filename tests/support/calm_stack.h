@@ -50,7 +50,7 @@ inline StackReckoning calm()
     stack.forecast.colonyMedianIn60DaysKg = 1.1;
     stack.forecast.feedLowKg = 0.3;
     stack.forecast.feedUsualKg = 0.9;
-    stack.forecast.feedHighKg = 1.6;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 1.6;
     stack.forecast.roomTopTrayFreshKg = 4.0;
     stack.forecast.drainedExpectedLPerWeek = {0.5, 0.7, 0.9};
     stack.forecast.usualCarbonKg = 0.075;

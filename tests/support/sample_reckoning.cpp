@@ -155,7 +155,7 @@ StackReckoning stackReckoning(const StackSpec& spec, std::size_t index)
     if (spec.spigot == journal::Spigot::shut) stack.forecast.sumpFullOn = datesFrom(2, 1);
     stack.forecast.drainedExpectedLPerWeek = around(spec.flow, 0.3);
     stack.forecast.feedUsualKg = spec.feedGrams / 1000;
-    stack.forecast.feedHighKg = spec.feedGrams / 400;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = spec.feedGrams / 400;
     stack.record.lastEntry = sampleToday() - days{1};
     stack.record.lastFeed = sampleToday() - days{4};
     stack.record.spigotShut = spec.spigot == journal::Spigot::shut;

@@ -249,7 +249,7 @@ private:
         const double supply = weekly_ * std::exp(0.25 * dice_.normal());
         if (dice_.chance(0.1)) return; // nobody at home
         const Advice* overfed = find(all, Code::overfed);
-        double most = seen_.forecast.feedHighKg;
+        double most = seen_.forecast.feedNowKg;
         if (overfed != nullptr && overfed->severity == advice::Severity::concern) most = 0.0;
         const double given = std::min(supply, most);
         if (given < 0.05) return;

@@ -240,7 +240,7 @@ TEST_F(Inputs, TheDueListAndTheFeedingButtonProposeTheSame)
         const household::Usual usual = household::usualOf(tests::sampleJournal(), materials::Table::builtIn(), "Scullery", tests::sampleToday());
         stack.record.usualFeed = usual.feed;
         stack.record.usualFeedKg = *reckoning::usualFeedKg(usual, materials::Table::builtIn());
-        stack.forecast.feedHighKg = 3.0;
+        stack.forecast.feedHighKg = stack.forecast.feedNowKg = 3.0;
     });
     const QString amount = ui::amountText(household().usual("Scullery").feed);
     const auto* column = desk().shelf()->board()->findChild<QPushButton*>(QStringLiteral("feedButton"));

@@ -1,5 +1,6 @@
 #include "ui/rotation/clock_card.h"
 
+#include "core/planning/year_plan.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 

@@ -107,7 +107,7 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     if (reckoned && stack.canFeed && !reckoned->now.slots.empty()) {
         const auto borne = borneFeeding(usual, inputs.journal->materials, reckoned);
         stack.limitBelowUsual = borne.has_value();
-        stack.limitLabel = ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::mostText(reckoned->forecast.feedHighKg));
+        stack.limitLabel = ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::mostText(reckoned->forecast.feedNowKg));
         stack.limitTip = ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
         stack.feedTip += u' ' % stack.limitTip;
         if (borne) stack.limitTip = ShelfModelWords::tr("%1 One click writes down %2, with its cover.").arg(stack.limitTip, ui::amountText(*borne));

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "core/reckoning/reckoning.h"
+
+namespace tierloam::reckoning {
+
+/// A bottom tray left although it is ready costs colony, and a full top tray has nowhere to go: overdue without waiting 30 days. Replayed along the
+/// days before, so that it does not come and go. Of a bottom tray that is ready in a stack with no tray spare. `colonyIn60Days`: kg, median, by today's forecast.
+bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days);
+
+}

@@ -1,0 +1,189 @@
+// What is advised where things stand otherwise than usual: nobody at home, one tray only, much given already, litres that tell two stories.
+#include "tests/support/calm_stack.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace tierloam::tests {
+namespace {
+
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::Not;
+using advice::adviceFor;
+
+StackReckoning away(int from, int until)
+{
+    StackReckoning stack = calm();
+    stack.record.awayFrom = in(from);
+    stack.record.awayUntil = in(until);
+    return stack;
+}
+
+TEST(AdviceWhileAway, IsForTheDayOfTheReturnUnlessItPresses)
+{
+    StackReckoning stack = away(-2, 9);
+    stack.record.spareTrays = 1;
+    stack.turnSince = in(-1);
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::addTray), nullptr);
+    EXPECT_EQ(find(all, Code::addTray)->on, in(10));
+    stack.record.awayUntil = in(-1); // back since this morning
+    EXPECT_EQ(find(adviceFor(stack), Code::addTray)->on, in(0));
+
+    StackReckoning hot = away(-2, 9);
+    since(hot, 0, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });
+    const auto presses = adviceFor(hot);
+    ASSERT_NE(find(presses, Code::heat), nullptr);
+    EXPECT_EQ(find(presses, Code::heat)->on, in(0));
+}
+
+TEST(AdviceWhileAway, AsksForNoLookAndNoFood)
+{
+    const auto drying = [](StackReckoning stack) {
+        since(stack, 0, [](StackEstimate& day) { day.slots[1].waterShare = {0.60, 0.72, 0.85}; });
+        stack.record.lastFeed = in(-9);
+        return stack;
+    };
+    const StackReckoning there = drying(calm());
+    EXPECT_THAT(codes(there), Contains("too-dry"));
+    EXPECT_THAT(codes(there), Contains("feed-due"));
+    const StackReckoning gone = drying(away(-2, 9));
+    EXPECT_THAT(codes(gone), Not(Contains("too-dry")));
+    EXPECT_THAT(codes(gone), Not(Contains("feed-due")));
+}
+
+StackReckoning onlyTray()
+{
+    StackReckoning stack = calm();
+    stack.now.slots.resize(1);
+    for (StackEstimate& day : stack.history) day.slots.resize(1);
+    stack.record.spareTrays = 0;
+    return stack;
+}
+
+TEST(AdviceOfAnOnlyTray, IsNotFedOnTheDayOnWhichItIsToBeEmptied)
+{
+    StackReckoning stack = onlyTray();
+    stack.record.lastFeed = in(-9);
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+    stack.turnSince = stack.readySince = in(-2);
+    since(stack, -2, [](StackEstimate& day) { day.slots[0].state = TrayState::ready; });
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::harvestReady), nullptr);
+    EXPECT_THAT(find(all, Code::harvestReady)->text, HasSubstr("only tray"));
+    EXPECT_EQ(find(all, Code::feedDue), nullptr);
+}
+
+TEST(AdviceOfAnOnlyTray, NamesNoTrayThatIsNotThere)
+{
+    StackReckoning stack = onlyTray();
+    stack.forecast.roomTopTrayFreshKg = 0.1;
+    const Advice* full = nullptr;
+    const auto all = adviceFor(stack);
+    full = find(all, Code::trayFull);
+    ASSERT_NE(full, nullptr);
+    EXPECT_EQ(full->text, "The only tray is full: feed less until its castings are taken");
+    EXPECT_EQ(full->on, in(0));
+    stack.forecast.roomTopTrayFreshKg = 4.0;
+    stack.forecast.readyAndTurnWithin14Days = 0.6;
+    EXPECT_THAT(find(adviceFor(stack), Code::harvestSoon)->text, HasSubstr("only tray"));
+}
+
+TEST(AdviceOfFood, WhatWasGivenThisWeekCounts)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-6);
+    stack.forecast.feedNowKg = 0.35;
+    stack.record.fedLast7DaysKg = 1.25;
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::feedDue), nullptr);
+    EXPECT_THAT(find(all, Code::feedDue)->text, HasSubstr("at most 350 g"));
+    EXPECT_THAT(find(all, Code::feedDue)->because, HasSubstr("1.3 kg were given within 7 days"));
+    EXPECT_DOUBLE_EQ(find(all, Code::feedDue)->kg, 0.35);
+    stack.forecast.feedNowKg = 0.02; // nothing more this week
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    stack = calm();
+    stack.record.lastFeed = in(0);
+    stack.record.medianFeedGapDays = 2;
+    EXPECT_THAT(find(adviceFor(stack), Code::feedDue)->because, HasSubstr("fed today"));
+}
+
+TEST(AdviceOfFood, NothingIsSaidOfHowToFeedWhereNothingIsToBeGiven)
+{
+    StackReckoning stack = calm();
+    stack.forecast.usualCarbonKg = 0.04;
+    stack.forecast.roomTopTrayFreshKg = 0.1;
+    EXPECT_THAT(codes(stack), Contains("low-carbon"));
+    EXPECT_THAT(codes(stack), Contains("tray-full"));
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].air = 0.55; });
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::overfed), nullptr);
+    EXPECT_EQ(find(all, Code::lowCarbon), nullptr);
+    EXPECT_EQ(find(all, Code::trayFull), nullptr);
+}
+
+TEST(AdviceOfFood, ATrayIsAddedAndNotCalledFullBesides)
+{
+    StackReckoning stack = calm();
+    stack.forecast.roomTopTrayFreshKg = 0.1;
+    stack.record.spareTrays = 1;
+    EXPECT_THAT(codes(stack), Contains("tray-full"));
+    stack.turnSince = in(-1);
+    EXPECT_THAT(codes(stack), Contains("add-tray"));
+    EXPECT_THAT(codes(stack), Not(Contains("tray-full")));
+}
+
+TEST(AdviceOfFood, ATrayHeapedAboveItsRimIsSaidToBe)
+{
+    StackReckoning stack = calm();
+    stack.forecast.roomTopTrayFreshKg = 0.0;
+    stack.record.trayHeightCm = 11;
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].depthCm = 58.7; });
+    EXPECT_THAT(find(adviceFor(stack), Code::trayFull)->because, HasSubstr("heaped above its 11"));
+}
+
+TEST(AdviceOfDrains, AFullSumpThatRanOverIsNoBlockedSpigot)
+{
+    StackReckoning stack = calm();
+    stack.record.spigotShut = true;
+    stack.record.sumpCapacityL = 4.0;
+    for (const int day : {-40, -5}) stack.drains.push_back({in(day), 3.9, {4.5, 6.0, 8.0}});
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-low")));
+    for (reckoning::DrainCheck& drain : stack.drains) drain.litres = 2.0;
+    EXPECT_THAT(codes(stack), Contains("drainage-low"));
+}
+
+TEST(AdviceOfDrains, TheSameLitresAreToldOnce)
+{
+    StackReckoning stack = calm();
+    stack.disagreements.push_back({7, in(-5), LookKind::drain, 0, 6.0, {1.0, 2.0, 3.0}, {}});
+    EXPECT_THAT(codes(stack), Contains("record-disagrees"));
+    for (const int day : {-12, -5}) stack.drains.push_back({in(day), 6.0, {1.0, 2.0, 3.0}});
+    EXPECT_THAT(codes(stack), Contains("drainage-high"));
+    EXPECT_THAT(codes(stack), Not(Contains("record-disagrees")));
+    stack.disagreements.back().kind = LookKind::depth; // another matter
+    EXPECT_THAT(codes(stack), Contains("record-disagrees"));
+}
+
+TEST(AdviceOfLooks, ASqueezeOrALevelIsALookThisWeek)
+{
+    StackReckoning stack = calm();
+    stack.firstBedding = in(-200);
+    stack.record.lastLook = in(-40);
+    stack.now.slots[0].readyOn = {in(10), in(60), in(200)};
+    stack.nextLooks = {{LookKind::bits, 1, 0.7, 2.0}};
+    const auto told = adviceFor(stack);
+    ASSERT_NE(find(told, Code::lookNext), nullptr);
+    EXPECT_THAT(find(told, Code::lookNext)->because, HasSubstr("nothing measured of trays or worms for 40 day"));
+    for (std::optional<Day> reckoning::Record::*look : {&reckoning::Record::lastSqueeze, &reckoning::Record::lastSumpLook}) {
+        StackReckoning lately = stack;
+        lately.record.*look = in(-2);
+        EXPECT_THAT(codes(lately), Not(Contains("look-next")));
+        lately.record.*look = in(-7);
+        EXPECT_THAT(codes(lately), Contains("look-next"));
+    }
+}
+
+}
+}

@@ -1,0 +1,59 @@
+// A ready tray that is left is called overdue before its 30 days are over, and stays so from day to day.
+#include "core/reckoning/overdue.h"
+
+#include <gtest/gtest.h>
+
+#include <vector>
+
+namespace tierloam::reckoning {
+namespace {
+
+const Day today{std::chrono::year{2031} / 5 / 2};
+
+struct Past { double kept, depthCm; TrayState bottom = TrayState::ready; int batch = 1; };
+
+/// The last days, today's last; of it the colony is a kilogram.
+bool overdueAfter(const std::vector<Past>& days)
+{
+    StackReckoning stack;
+    stack.record.trayHeightCm = 11;
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        StackEstimate day;
+        day.day = today - std::chrono::days{static_cast<int>(days.size() - 1 - i)};
+        day.colonyKg = {0.8, 1.0, 1.2};
+        day.slots.resize(2);
+        day.slots[0].state = days[i].bottom;
+        day.slots[0].batch = days[i].batch;
+        day.slots[1].depthCm = days[i].depthCm;
+        day.ahead.emplace().colonyKeptIn60Days = days[i].kept;
+        stack.history.push_back(day);
+    }
+    stack.now = stack.history.back();
+    return isOverdueEarly(stack, days.back().kept);
+}
+
+TEST(OverdueEarly, WhenTheColonyFallsAndUntilItNoLongerDoes)
+{
+    EXPECT_FALSE(overdueAfter({{1.0, 6}, {0.88, 6}}));
+    EXPECT_TRUE(overdueAfter({{1.0, 6}, {0.85, 6}}));
+    EXPECT_TRUE(overdueAfter({{0.84, 6}, {0.88, 6}, {0.91, 6}})) << "a week's feeding moves it by some hundredths";
+    EXPECT_FALSE(overdueAfter({{0.84, 6}, {0.93, 6}, {0.88, 6}}));
+}
+
+TEST(OverdueEarly, WhenTheTopTrayIsFullAndUntilItHasSunk)
+{
+    EXPECT_FALSE(overdueAfter({{1.0, 9.9}}));
+    EXPECT_TRUE(overdueAfter({{1.0, 10.0}}));
+    EXPECT_TRUE(overdueAfter({{1.0, 10.2}, {1.0, 9.5}, {1.0, 9.1}}));
+    EXPECT_FALSE(overdueAfter({{1.0, 10.2}, {1.0, 8.9}, {1.0, 9.5}}));
+}
+
+TEST(OverdueEarly, OnlyOfATrayThatIsReadyAndOfNoOther)
+{
+    EXPECT_FALSE(overdueAfter({{0.5, 10.5, TrayState::nearly}}));
+    EXPECT_FALSE(overdueAfter({{0.84, 6, TrayState::ready, 1}, {0.88, 6, TrayState::working, 1}, {0.88, 6, TrayState::ready, 1}}));
+    EXPECT_FALSE(overdueAfter({{0.84, 6, TrayState::ready, 1}, {0.88, 6, TrayState::ready, 2}})) << "the tray beneath was lifted";
+}
+
+}
+}
