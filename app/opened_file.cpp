@@ -96,8 +96,7 @@ std::optional<Reckoned> reckonFile(const CommandLine& call)
     options.southern = southern;
     options.threads = threadsHere();
     made.reckoning = reckoning::reckon(made.entries, options);
-    for (const reckoning::StackReckoning& stack : made.reckoning->stacks)
-        for (advice::Advice& one : advice::adviceFor(stack)) made.advice.push_back(std::move(one));
+    made.advice = advice::adviceForAll(*made.reckoning);
     return made;
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/command_line.h"
-#include "core/advice/advice.h"
+#include "core/advice/household_advice.h"
 #include "core/journal/entry.h"
 #include "core/reckoning/reckoning.h"
 #include "core/store/household_file.h"

@@ -49,6 +49,7 @@ struct Advice {
     double kg = 0;                   ///< fresh, of food or paper to put in, where that is the act
     std::optional<reckoning::LookKind> look{}; ///< what is to be read, where a look is the act
     Food food = Food::none;
+    double worth = 0;                ///< of a look that only narrows a date: days that it takes off its range for the minute of work
 };
 
 std::string_view codeName(Code code);

@@ -3,6 +3,7 @@
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
 #include "core/model/measures.h"
+#include "core/reckoning/outlook.h"
 
 #include <algorithm>
 
@@ -127,8 +128,18 @@ std::optional<Advice> made(const StackReckoning& stack, std::optional<int> slot,
     return one.front();
 }
 
+/// While a tray dries no other is lifted and none is added: it takes up the light, and its worms go down into those that stand.
+std::optional<Advice> whileOneDries(const StackReckoning& stack)
+{
+    if (!isDrying(stack)) return std::nullopt;
+    const Day on = stack.asOf + std::chrono::days{reckoning::dryingEnds(0, stack.record.daysDrying)};
+    return made(stack, stack.now.slots.back().slot, {on, on, on}, say(QT_TRANSLATE_NOOP("Advice", "A tray is in the light: take its castings first")),
+                say(QT_TRANSLATE_NOOP("Advice", "in the light for %1")).arg(days(stack.record.daysDrying)));
+}
+
 std::optional<Advice> addTooEarly(const StackReckoning& stack)
 {
+    if (const auto dries = whileOneDries(stack)) return dries;
     const TrayEstimate* top = trayToFeed(stack);
     if (top == nullptr || stack.turnSince) return std::nullopt;
     return made(stack, top->slot, stack.forecast.turnOn, say(QT_TRANSLATE_NOOP("Advice", "Too early for another tray: the worms would be spread thin")),
@@ -138,6 +149,7 @@ std::optional<Advice> addTooEarly(const StackReckoning& stack)
 
 std::optional<Advice> liftTooEarly(const StackReckoning& stack)
 {
+    if (const auto dries = whileOneDries(stack)) return dries;
     const TrayEstimate& bottom = stack.now.slots.front();
     if (stack.readySince || bottom.state == reckoning::TrayState::ready || bottom.state == reckoning::TrayState::overdue) {
         if (stack.turnSince || stack.record.spareTrays > 0 || mayBeLifted(stack)) return std::nullopt;

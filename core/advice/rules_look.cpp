@@ -119,6 +119,7 @@ void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
                 say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
                         .arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
                     + worth(bottom.readyOn, stack, each.cut, each.minutes));
+        to.back().worth = daysSaved(bottom.readyOn, stack, each.cut) / std::max(each.minutes, 0.5);
         return;
     }
 }

@@ -26,7 +26,12 @@ constexpr double mostShortOfAir = 0.05;  ///< of the members
 constexpr int wayBackDays = 182;
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
 
-double processingOn(const Outlook& outlook, std::size_t week) { return outlook.days[week].processingGDryPerDay.p50; }
+/// Share of the members that are short of air within the first fortnight.
+double shortOfAir(const Outlook& outlook)
+{
+    const auto lacking = std::count_if(outlook.leastAir.begin(), outlook.leastAir.end(), [](double air) { return air < overfedAir; });
+    return outlook.leastAir.empty() ? 0.0 : static_cast<double>(lacking) / static_cast<double>(outlook.leastAir.size());
+}
 
 }
 
@@ -39,25 +44,30 @@ std::optional<GiveAway> mostToGiveAway(const StackReckoning& stack, int days, in
     Crew crew{threads};
     GiveAway best;
     best.processingNow = stack.now.processingGDryPerDay.p50;
+    best.colonyNow = stack.now.colonyKg.p50;
     bool stopped = false;
+    struct Then { double processing = 0, colony = 0, lackAir = 0; };
     const auto then = [&](double share) {
         ChangedPlan plan;
         if (share > 0.0) plan.split = ChangedPlan::Split{stack.asOf + std::chrono::days{1}, share};
         const auto outlook = lookAhead(some, course, plan, crew, stop, ahead);
         stopped = stopped || !outlook;
-        return outlook ? processingOn(*outlook, outlook->days.size() - 1) : 0.0;
+        return outlook ? Then{outlook->days.back().processingGDryPerDay.p50, outlook->days.back().colonyKg.p50, shortOfAir(*outlook)} : Then{};
     };
-    best.processingUsual = best.processingThen = then(0.0);
+    const Then usual = then(0.0);
+    best.processingUsual = best.processingThen = usual.processing;
+    best.colonyUsual = best.colonyThen = usual.colony;
     if (stopped) return std::nullopt;
     double low = 0.0;
     double high = mostGiven;
     for (int i = 0; i < halvings; ++i) {
         const double middle = 0.5 * (low + high);
-        const double reached = then(middle);
+        const Then reached = then(middle);
         if (stopped) return std::nullopt;
-        if (reached >= best.goal()) {
+        if (reached.processing >= best.goal() && reached.colony >= best.colonyGoal() && reached.lackAir <= usual.lackAir + mostShortOfAir) {
             low = middle;
-            best.processingThen = reached;
+            best.processingThen = reached.processing;
+            best.colonyThen = reached.colony;
         } else {
             high = middle;
         }
@@ -173,8 +183,7 @@ std::vector<ChangedPlan::FeedFrom> rampOf(const Outlook& outlook, Day tomorrow, 
 /// As the feeding plan asks for the first fortnight; later by the medians.
 bool hasAir(const Outlook& outlook)
 {
-    const auto lacking = std::count_if(outlook.leastAir.begin(), outlook.leastAir.end(), [](double air) { return air < overfedAir; });
-    if (static_cast<double>(lacking) > mostShortOfAir * static_cast<double>(outlook.leastAir.size())) return false;
+    if (shortOfAir(outlook) > mostShortOfAir) return false;
     return std::all_of(outlook.days.begin(), outlook.days.end(), [](const StackEstimate& week) {
         return std::all_of(week.slots.begin(), week.slots.end(), [](const TrayEstimate& tray) { return tray.air >= overfedAir; });
     });

@@ -10,13 +10,17 @@
 namespace tierloam::planning {
 
 /// How many worms can be given away so that within the time the stack processes as much as today again, or, where it would process less by then
-/// with all of them, as much as that.
+/// with all of them, as much as that. Where food decides what is processed, a tenth of the colony would do that too; so its worms have to be back to nine
+/// tenths as well, and the usual food must not choke the bed meanwhile (air below 0.7 in at most 5 % more of the members than with all of them).
 struct GiveAway {
     double share = 0;                ///< of the colony; 0: none
     double kg = 0;                   ///< of the median colony
     double processingNow = 0, processingUsual = 0, processingThen = 0; ///< g dry matter a day, medians; usual, then: at the end, without and with that share gone
+    double colonyNow = 0, colonyUsual = 0, colonyThen = 0; ///< kg, medians of the same
     double goal() const { return std::min(processingNow, asGoodAs * processingUsual); }
+    double colonyGoal() const { return asManyAs * std::min(colonyNow, colonyUsual); }
     static constexpr double asGoodAs = 0.98; ///< nobody could tell it apart
+    static constexpr double asManyAs = 0.9;
 };
 /// `days` is rounded up to whole weeks, at most a year.
 std::optional<GiveAway> mostToGiveAway(const reckoning::StackReckoning& stack, int days, int threads, std::stop_token stop = {});

@@ -497,6 +497,11 @@ TEST(TooEarly, SaysWhyAndWhenItWouldBeRight)
     EXPECT_TRUE(tooEarly(dryingStack(3, 0.3), LifeStep::take));
     EXPECT_GT(tooEarly(dryingStack(3, 0.3), LifeStep::take)->on, today);
     EXPECT_FALSE(tooEarly(dryingStack(5, 0.03), LifeStep::take));
+    for (const LifeStep step : {LifeStep::lift, LifeStep::addTray}) { // one tray in the light at a time
+        ASSERT_TRUE(tooEarly(dryingStack(2, 0.3), step));
+        EXPECT_THAT(tooEarly(dryingStack(2, 0.3), step)->text, HasSubstr("in the light"));
+        EXPECT_EQ(tooEarly(dryingStack(2, 0.3), step)->on, in(4));
+    }
 }
 
 TEST(AdviceOfCare, EveryCodeHasANameARuleAndAConsequence)

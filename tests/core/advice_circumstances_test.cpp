@@ -1,4 +1,6 @@
 // What is advised where things stand otherwise than usual: nobody at home, one tray only, much given already, litres that tell two stories.
+#include "core/advice/household_advice.h"
+
 #include "tests/support/calm_stack.h"
 
 #include <gmock/gmock.h>
@@ -183,6 +185,64 @@ TEST(AdviceOfLooks, ASqueezeOrALevelIsALookThisWeek)
         lately.record.*look = in(-7);
         EXPECT_THAT(codes(lately), Contains("look-next"));
     }
+}
+
+/// A household whose stacks could all be looked at, `days` ago the last time each.
+reckoning::Reckoning lookable(const std::vector<int>& daysAgo)
+{
+    reckoning::Reckoning all;
+    all.asOf = today;
+    for (std::size_t i = 0; i < daysAgo.size(); ++i) {
+        StackReckoning stack = calm();
+        stack.name = "Stack " + std::to_string(i + 1);
+        stack.firstBedding = in(-200);
+        stack.record.lastLook = in(-daysAgo[i]);
+        stack.now.slots[0].readyOn = {in(10), in(60), in(120 + 40 * static_cast<int>(i))};
+        stack.nextLooks = {{LookKind::bits, 1, 0.7, 2.0}};
+        all.stacks.push_back(std::move(stack));
+    }
+    return all;
+}
+
+std::vector<std::string> lookedAt(const reckoning::Reckoning& all)
+{
+    std::vector<std::string> stacks;
+    for (const Advice& each : advice::adviceForAll(all))
+        if (each.code == Code::lookNext) stacks.push_back(each.stack);
+    return stacks;
+}
+
+TEST(AdviceOfAHousehold, AsksForOneLookAtATimeAndOneAWeek)
+{
+    using ::testing::ElementsAre;
+    EXPECT_THAT(lookedAt(lookable({40, 40, 40})), ElementsAre("Stack 3")) << "worth most";
+    EXPECT_THAT(lookedAt(lookable({40, 40, 3})), ElementsAre()) << "one was looked at this week";
+    EXPECT_THAT(lookedAt(lookable({40, 40, 8})), ElementsAre("Stack 2"));
+    EXPECT_THAT(lookedAt(lookable({60, 40, 3})), ElementsAre("Stack 1")) << "nobody has looked at it for two months";
+}
+
+TEST(AdviceOfAHousehold, TheDiaryHoldsTheLooksThatCameUp)
+{
+    const auto line = [](const char* stack, double worth, int from, std::optional<int> to) {
+        advice::DiaryLine made;
+        made.advice.stack = stack;
+        made.advice.code = Code::lookNext;
+        made.advice.worth = worth;
+        made.from = in(from);
+        if (to) made.to = in(*to);
+        return made;
+    };
+    std::map<std::string, std::vector<advice::DiaryLine>> diaries;
+    diaries["A"] = {line("A", 5, -40, -30), line("A", 5, -20, -10)};
+    diaries["B"] = {line("B", 9, -38, -32), line("B", 9, -33, -25), line("B", 9, -20, {})};
+    diaries["B"].push_back(line("B", 0, -39, -20)); // no routine: stands on its own
+    advice::oneLookAtATime(diaries);
+    ASSERT_EQ(diaries["A"].size(), 1U);
+    EXPECT_EQ(diaries["A"][0].from, in(-40));
+    ASSERT_EQ(diaries["B"].size(), 3U);
+    EXPECT_EQ(diaries["B"][0].from, in(-30)) << "once the other was done";
+    EXPECT_EQ(diaries["B"][1].from, in(-20)) << "of two on one day what is worth more";
+    EXPECT_EQ(diaries["B"][2].from, in(-39));
 }
 
 }

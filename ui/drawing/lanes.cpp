@@ -161,6 +161,17 @@ Day LanesLayout::dayAt(const Lanes& lanes, double x) const
     return lanes.axis.from + std::chrono::days{std::clamp(static_cast<int>(std::lround(share * span)), 0, span)};
 }
 
+namespace {
+
+void shadeAway(QPainter& painter, const QRectF& gone, const Palette& palette)
+{
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QBrush{mixed(palette.ground, palette.outline, 0.45), Qt::Dense6Pattern});
+    painter.drawRect(gone);
+}
+
+}
+
 void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout, const Palette& palette, const Type& type)
 {
     painter.save();
@@ -171,9 +182,7 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
         const QRectF gone{QPointF{std::max(lanes.axis.xOf(from, layout.plot), layout.plot.left()), layout.axisRoom.bottom()},
                           QPointF{std::min(lanes.axis.xOf(to + std::chrono::days{1}, layout.plot), layout.plot.right()), bottom}};
         if (gone.width() <= 0) continue;
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(QBrush{mixed(palette.ground, palette.outline, 0.45), Qt::Dense6Pattern});
-        painter.drawRect(gone);
+        shadeAway(painter, gone, palette);
     }
     painter.setPen(QPen{palette.line, 1});
     for (const TimeAxis::Tick& tick : lanes.axis.ticks(layout.plot.width(), type.small)) {
@@ -285,6 +294,7 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(box);
     });
+    item(sign * 2, Words::tr("nobody is there"), [&](const QRectF& box) { shadeAway(painter, box, palette); });
     painter.restore();
     return y + height - room.top();
 }

@@ -17,6 +17,8 @@ class Words {
     Q_DECLARE_TR_FUNCTIONS(ChangeWords)
 };
 
+constexpr double mayBeHungry = 0.5;   ///< on the return, above which it is said
+
 QString orNever(const reckoning::Dates& dates, Day today)
 {
     const QString text = ui::datesText(dates, today);
@@ -75,13 +77,13 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnothe
 {
     TriedChange made;
     if (give.share <= 0.0) {
-        made.sentence = Words::tr("None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).", nullptr, weeks)
+        made.sentence = Words::tr("None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).", nullptr, weeks)
                             .arg(ui::rateText(give.processingUsual), ui::rateText(give.processingNow));
         return made;
     }
     made.sentence = give.processingUsual >= give.processingNow
-        ? Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.", nullptr, weeks).arg(ui::massText(give.kg), ui::percentText(give.share))
-        : Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.", nullptr, weeks)
+        ? Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.", nullptr, weeks).arg(ui::massText(give.kg), ui::percentText(give.share))
+        : Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.", nullptr, weeks)
               .arg(ui::massText(give.kg), ui::percentText(give.share));
     if (forAnotherStack) {
         // 0.11 to 0.45 kg for a first tray: common practice, no source.
@@ -90,7 +92,8 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnothe
         made.sentence += enough.arg(ui::massText(0.11), ui::massText(0.45));
     }
     made.sentence += Words::tr(" Never release them into wild land, and keep to local rules on species and sale.");
-    made.rows = {{Words::tr("processing, dry, by then"), ui::rateText(give.processingUsual), ui::rateText(give.processingThen)}};
+    made.rows = {{Words::tr("processing, dry, by then"), ui::rateText(give.processingUsual), ui::rateText(give.processingThen)},
+                 {Words::tr("colony by then"), ui::massText(give.colonyUsual), ui::massText(give.colonyThen)}};
     return made;
 }
 
@@ -98,10 +101,12 @@ TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day toda
 {
     TriedChange made;
     QStringList todo;
-    todo << (leave.feedKg >= 0.05 ? Words::tr("feed %1 with its cover").arg(ui::massText(leave.feedKg)) : Words::tr("give no food"));
+    todo << (leave.feedKg >= 0.05 ? Words::tr("feed %1 with its cover").arg(ui::mostText(leave.feedKg)) : Words::tr("give no food"));
     if (leave.waterL >= 0.1) todo << Words::tr("pour %1 of water").arg(ui::volumeText(leave.waterL));
     if (leave.drainBefore) todo << Words::tr("drain the sump and leave the spigot over a bowl");
     made.sentence = Words::tr("Before you leave for %1: %2. Nobody need come by.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
+    if (leave.left.hungryChance > mayBeHungry)
+        made.sentence = Words::tr("Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
     if (leave.left.dryChance > 0.3 || leave.left.hungryChance > 0.8)
         made.sentence = Words::tr("Before you leave for %1: %2. Let somebody look in half-way.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));
     made.rows = {{Words::tr("too dry on the return"), ui::percentText(leave.usual.dryChance), ui::percentText(leave.left.dryChance)},

@@ -69,6 +69,7 @@ TrackCard::Care TrackCard::careOf(const reckoning::Reckoning& reckoning, const h
     Care care;
     for (std::size_t i = 0; i < reckoning.stacks.size() && i < mostStacks && !stop.stop_requested(); ++i)
         if (const auto* history = journal.replay.stack(reckoning.stacks[i].name)) care[history->name] = advice::diaryOf(reckoning.stacks[i], journal.entries, *history, journal.materials);
+    advice::oneLookAtATime(care);
     return care;
 }
 

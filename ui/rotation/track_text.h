@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/advice/diary.h"
+#include "core/advice/household_advice.h"
 #include "core/household/household.h"
 #include "ui/common/panels.h"
 #include "ui/rotation/background.h"

@@ -1,5 +1,6 @@
 #include "ui/shelf/shelf_page.h"
 
+#include "core/advice/put_off.h"
 #include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
@@ -474,7 +475,11 @@ void ShelfPage::refreshNow()
     inputs.current = household_.reckoningIsCurrent();
     inputs.readOnly = household_.readOnly();
     inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
-    inputs.advice = advice::adviceFor;
+    inputs.advice = [this, today, later = advice::putOffFrom(household_.kept(store::settingPutOff).toStdString())](const reckoning::StackReckoning& stack) {
+        std::vector<advice::Advice> all = advice::adviceFor(stack);
+        if (shown_ == today) std::erase_if(all, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }); // the verdict does not nag either
+        return all;
+    };
     inputs.order = household_.stackOrder();
     const QString before = currentStack();
     const bool sameDay = model_ && model_->shown == shown_; // the slider does not set stacks in motion

@@ -1,11 +1,13 @@
 #include "ui/window/due_list.h"
 
+#include "core/advice/household_advice.h"
 #include "core/store/setting_names.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/drawing/tray_icon.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -26,6 +28,7 @@ namespace {
 
 /// Advice that lies further ahead is not for this list.
 constexpr int daysAhead = 7;
+constexpr int delays[] = {1, 2, 3, 7, 14, 30}; ///< days by which a line can be put off
 
 /// So many lines are made at a time, about 1 ms each: a screen holds some ten, three stacks seldom have more than these.
 constexpr std::size_t linesAtOnce = 24;
@@ -256,12 +259,19 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
         rebuild();
     });
     footRow->addWidget(explain);
-    auto* later = makeQuiet(tr("Later"), key, foot);
+    const int usually = advice::usualDelay(advice.code);
+    auto* later = makeQuiet(tr("In %n day(s)", "put off by so many", usually), key, foot);
     later->setObjectName(QStringLiteral("dueLater"));
     later->setEnabled(!household_.readOnly() && advice.severity != advice::Severity::urgent);
-    later->setToolTip(tr("Not told again for %n day(s)", nullptr, advice::usualDelay(advice.code)));
+    later->setToolTip(tr("Not told again for %n day(s); for another time: right click, or the menu key", nullptr, usually));
     ui::setAccess(later, tr("Put off %1").arg(whole), later->toolTip());
-    connect(later, &QPushButton::clicked, this, [this, advice] { putOff(advice); });
+    connect(later, &QPushButton::clicked, this, [this, advice, usually] { putOff(advice, usually); });
+    later->setContextMenuPolicy(Qt::ActionsContextMenu);
+    for (const int days : delays) {
+        auto* action = new QAction{tr("Put off by %n day(s)", nullptr, days), later};
+        connect(action, &QAction::triggered, this, [this, advice, days] { putOff(advice, days); });
+        later->addAction(action);
+    }
     footRow->addWidget(later);
     if (oneClick) {
         auto* form = makeQuiet(tr("…", "opens the form of what is due"), key, foot);
@@ -401,8 +411,10 @@ void DueList::rebuild()
     const auto journal = household_.journal();
     const Day today = household_.today();
     if (reckoning) {
+        const std::vector<advice::Advice> all = advice::adviceForAll(*reckoning);
         for (const reckoning::StackReckoning& stack : household::inOrder(reckoning->stacks, household_.stackOrder())) {
-            std::vector<advice::Advice> lines = advice::adviceFor(stack);
+            std::vector<advice::Advice> lines;
+            std::ranges::copy_if(all, std::back_inserter(lines), [&](const advice::Advice& one) { return one.stack == stack.name; });
             std::erase_if(lines, [&](const advice::Advice& one) { return daysBetween(today, one.on) > daysAhead; });
             waiting += static_cast<int>(std::erase_if(lines, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }));
             if (lines.empty()) continue;
@@ -458,14 +470,14 @@ void DueList::noteDone(const advice::Advice& advice, const DueAct& act)
 {
     const advice::Advice kept = advice; // its line goes with the rebuild
     Q_EMIT write(act);
-    putOff(kept);
+    putOff(kept, advice::usualDelay(kept.code));
 }
 
 /// One click; undo brings it back.
-void DueList::putOff(const advice::Advice& advice)
+void DueList::putOff(const advice::Advice& advice, int days)
 {
     const Day today = household_.today();
-    const auto all = advice::withPutOff(putOffs(), advice, today + std::chrono::days{advice::usualDelay(advice.code)}, today);
+    const auto all = advice::withPutOff(putOffs(), advice, today + std::chrono::days{days}, today);
     household_.keep(store::settingPutOff, QString::fromStdString(advice::putOffText(all)), tr("Put off: %1").arg(QString::fromStdString(advice.text)));
 }
 

@@ -51,7 +51,7 @@ Q_SIGNALS:
 
 private:
     void rebuild();
-    void putOff(const advice::Advice& advice);
+    void putOff(const advice::Advice& advice, int days);
     /// Notes it as done and tells it no more for the usual while.
     void noteDone(const advice::Advice& advice, const DueAct& act);
     QWidget* makeAnswers(const advice::Advice& advice, const QString& whole, QWidget* line);

@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "core/advice/household_advice.h"
 #include "core/advice/put_off.h"
 #include "core/exchange/icalendar.h"
 #include "core/exchange/whole_file.h"
@@ -22,10 +23,7 @@ bool MainWindow::exportCalendar(const QString& ics)
         return false;
     }
     if (desk_->rotation()->plan() == nullptr) desk_->rotation()->refreshNow();
-    std::vector<advice::Advice> all;
-    for (const reckoning::StackReckoning& stack : reckoning->stacks)
-        for (advice::Advice& one : advice::adviceFor(stack)) all.push_back(std::move(one));
-    all = advice::postponed(std::move(all), advice::putOffFrom(household_->kept(store::settingPutOff).toStdString()), household_->today());
+    std::vector<advice::Advice> all = advice::postponed(advice::adviceForAll(*reckoning), advice::putOffFrom(household_->kept(store::settingPutOff).toStdString()), household_->today());
     const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
     const auto events = exchange::calendarEvents(all, *reckoning, desk_->rotation()->plan(), household_->journal()->replay);
     if (const auto why = exchange::writeWholeFile(ics, exchange::calendarText({version_.toStdString(), household_->name().toStdString(), now}, events))) {

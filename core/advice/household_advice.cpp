@@ -1,0 +1,58 @@
+#include "core/advice/household_advice.h"
+
+#include "core/reckoning/next_look.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+namespace {
+
+constexpr int unseenFor = 56;        ///< days without a look, after which those at other stacks no longer stand for one
+
+bool isRoutine(const Advice& advice) { return advice.worth > 0.0; }
+
+/// Somebody looked at another stack this week.
+bool lookedElsewhere(const reckoning::Reckoning& reckoning, const std::string& stack)
+{
+    return std::any_of(reckoning.stacks.begin(), reckoning.stacks.end(), [&](const reckoning::StackReckoning& each) {
+        return each.name != stack && !each.retired && each.record.lastLook && daysBetween(*each.record.lastLook, reckoning.asOf) < reckoning::lookAgainAfter;
+    });
+}
+
+}
+
+std::vector<Advice> adviceForAll(const reckoning::Reckoning& reckoning)
+{
+    std::vector<Advice> all;
+    for (const reckoning::StackReckoning& stack : reckoning.stacks) {
+        std::vector<Advice> said = adviceFor(stack);
+        const Day seen = stack.record.lastLook.value_or(stack.firstBedding);
+        if (daysBetween(seen, reckoning.asOf) < unseenFor && lookedElsewhere(reckoning, stack.name)) std::erase_if(said, isRoutine);
+        std::move(said.begin(), said.end(), std::back_inserter(all));
+    }
+    const auto most = std::max_element(all.begin(), all.end(), [](const Advice& a, const Advice& b) { return a.worth < b.worth; });
+    if (most == all.end() || !isRoutine(*most)) return all;
+    const std::string chosen = most->stack;
+    std::erase_if(all, [&](const Advice& each) { return isRoutine(each) && each.stack != chosen; });
+    return all;
+}
+
+void oneLookAtATime(std::map<std::string, std::vector<DiaryLine>>& diaries)
+{
+    std::vector<DiaryLine*> looks;
+    for (auto& [stack, lines] : diaries)
+        for (DiaryLine& line : lines)
+            if (isRoutine(line.advice)) looks.push_back(&line);
+    std::stable_sort(looks.begin(), looks.end(), [](const DiaryLine* a, const DiaryLine* b) { return a->from != b->from ? a->from < b->from : a->advice.worth > b->advice.worth; });
+    constexpr Day never = Day::max();
+    Day free = Day::min();           // from when on no earlier one stands
+    for (DiaryLine* look : looks) {
+        look->from = std::max(look->from, free);
+        if (look->from < look->to.value_or(never)) free = look->to.value_or(never);
+        else look->advice.worth = -1.0; // never came up
+    }
+    for (auto& [stack, lines] : diaries) std::erase_if(lines, [](const DiaryLine& line) { return line.advice.worth < 0.0 || (line.doneOn && *line.doneOn < line.from); });
+}
+
+}

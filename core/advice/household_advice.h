@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/advice/diary.h"
+
+#include <map>
+
+/// Advice over all stacks of a household.
+namespace tierloam::advice {
+
+/// What each stack's rules say, stacks in the order of the reckoning. Of looks that only narrow a date (`Advice::worth`) the one that is worth most for
+/// the minute is asked for, and none within a week of a look at another stack, unless nobody has looked at that one for eight weeks.
+std::vector<Advice> adviceForAll(const reckoning::Reckoning& reckoning);
+
+/// The same of diaries, by stack: such a look stands from the day on which none that was asked for before it, or is worth more, stood any longer.
+void oneLookAtATime(std::map<std::string, std::vector<DiaryLine>>& diaries);
+
+}
