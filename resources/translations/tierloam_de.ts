@@ -1165,10 +1165,6 @@
         <translation>Ein Blick klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder er engt nach einem Monat ohne Blick den Reifetermin um 14 Tage ein; kein Blick in den letzten 7 Tagen.</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
-        <translation>; von der üblichen Fütterung von %1 sind diese Woche nur %2 verträglich: bei mehr liegt die Chance auf zu wenig Luft oder ein Bett über %3 über 5 %</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, at most %2 this week</source>
         <translation>Wie üblich %1 füttern, höchstens %2 in dieser Woche</translation>
     </message>
@@ -1183,10 +1179,6 @@
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
         <translation>; das engt den Termin um weniger als einen Tag ein, für %1 min Arbeit</translation>
-    </message>
-    <message>
-        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
-        <translation>; das engt den Termin (%1) um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
@@ -1247,10 +1239,6 @@
     <message>
         <source>Drain the sump into a measure</source>
         <translation>Die Auffangschale in ein Messgefäß ablassen</translation>
-    </message>
-    <message>
-        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
-        <translation>seit %1 kein Blick; von allen Blicken sagt dieser für die Arbeit am meisten darüber, wann die unterste Etage reif ist</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
@@ -1336,6 +1324,54 @@
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
         <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; wahrscheinlich ist sie schon voll</translation>
     </message>
+    <message>
+        <source>A tray is in the light: take its castings first</source>
+        <translation>Eine Etage steht im Licht: zuerst deren Humus nehmen</translation>
+    </message>
+    <message>
+        <source>in the light for %1</source>
+        <translation>seit %1 im Licht</translation>
+    </message>
+    <message>
+        <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
+        <translation>heute gefüttert, üblich alle %1; in der Etage %2 noch nicht gefressen, trocken</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
+        <translation>; von der üblichen Fütterung von %1 nur %2: %3 wurden in 7 Tagen gegeben, und %4 kg am Tag und m² sind das Höchste</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit</source>
+        <translation>; von der üblichen Fütterung von %1 werden diese Woche nur %2 vertragen: mit mehr liegt die Wahrscheinlichkeit von zu wenig Luft oder einem Bett über %3 über 5 %, oder es passt nicht hinein</translation>
+    </message>
+    <message>
+        <source>The only tray fills up: feed less until its castings are taken</source>
+        <translation>Die einzige Etage füllt sich: weniger füttern, bis ihr Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>The only tray is full: feed less until its castings are taken</source>
+        <translation>Die einzige Etage ist voll: weniger füttern, bis ihr Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>by the estimate it is heaped above its %1; %2 of the usual food still fit</source>
+        <translation>nach der Schätzung ist sie über ihre %1 gehäuft; %2 des üblichen Futters passen noch</translation>
+    </message>
+    <message>
+        <source>The only tray can be emptied soon</source>
+        <translation>Die einzige Etage kann bald geleert werden</translation>
+    </message>
+    <message>
+        <source>The only tray is ready, no hurry</source>
+        <translation>Die einzige Etage ist fertig, keine Eile</translation>
+    </message>
+    <message>
+        <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; das engt den Termin, %1, um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
+    </message>
+    <message>
+        <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>seit %1 nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage fertig ist</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1405,6 +1441,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: take the castings of the only tray, its worms back into new bedding</source>
+        <translation>%1: Humus der einzigen Etage nehmen, ihre Würmer zurück in neue Einstreu</translation>
     </message>
 </context>
 <context>
@@ -1564,13 +1604,6 @@
         <source>colony in a year</source>
         <translation>Volk in einem Jahr</translation>
     </message>
-    <message numerus="yes">
-        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
-        <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Woche verarbeitet der Stapel wieder so viel wie heute.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Wochen verarbeitet der Stapel wieder so viel wie heute.</numerusform>
-        </translation>
-    </message>
     <message>
         <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
         <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das zu wenig: gib ihm mehr Wochen, oder kaufe den Rest.</translation>
@@ -1680,20 +1713,6 @@
         <comment>day, amount of food a week</comment>
         <translation>ab %1 %2</translation>
     </message>
-    <message numerus="yes">
-        <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
-        <translation>
-            <numerusform>Keine: mit weniger Würmern käme der Stapel innerhalb von %n Woche nicht wieder auf seine Leistung (%1 dann, %2 jetzt).</numerusform>
-            <numerusform>Keine: mit weniger Würmern käme der Stapel innerhalb von %n Wochen nicht wieder auf seine Leistung (%1 dann, %2 jetzt).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
-        <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Woche verarbeitet der Stapel so viel, wie er es mit allen täte, weniger als heute.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); innerhalb von %n Wochen verarbeitet der Stapel so viel, wie er es mit allen täte, weniger als heute.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>processing, dry, by then</source>
         <translation>verarbeitet bis dann, trocken</translation>
@@ -1709,6 +1728,35 @@
     <message>
         <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
         <translation> Das ist mehr, als er verträgt: mit %1 fällt die Luft im Bett innerhalb von 14 Tagen unter 0,7; es wird warm und riecht, und unter 0,5 sterben Würmer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
+        <translation>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
+        <translation>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>colony by then</source>
+        <translation>Bestand bis dahin</translation>
+    </message>
+    <message>
+        <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
+        <translation>Vor der Abreise für %1: %2. Niemand muss vorbeikommen; gegen Ende können sie von ihren Reserven leben: nach der Rückkehr füttern.</translation>
     </message>
 </context>
 <context>
@@ -4942,6 +4990,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>planned (dashed)</source>
         <translation>geplant (gestrichelt)</translation>
+    </message>
+    <message>
+        <source>nobody is there</source>
+        <translation>niemand ist da</translation>
     </message>
 </context>
 <context>
@@ -11876,10 +11928,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was geraten und was getan wurde und wie richtig es war, steht hier, sobald einmal etwas an der Reihe war.</translation>
     </message>
     <message>
-        <source>of %1 turns advised, %2 were followed</source>
-        <translation>von %1 geratenen Schritten wurden %2 befolgt</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2: „%3“; am selben Tag getan</translation>
@@ -11900,16 +11948,20 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1, %2: „%3“; nicht getan, zurückgenommen nach %4</translation>
     </message>
     <message>
-        <source>of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did</source>
-        <translation>von %1 gewogenen Ernten lagen %2 im Vorausgesehenen (9 von 10 sollten); von den %3, die als reif gehoben wurden, %4</translation>
+        <source>harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4</source>
+        <translation>gewogene Ernten: %1, innerhalb des Vorhergesagten: %2 (9 von 10 sollten es sein); als fertig gehoben: %3, davon innerhalb: %4</translation>
     </message>
     <message>
-        <source>of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days</source>
-        <translation>von %1 Fütterungen der letzten 90 Tage, die später als üblich kamen, kamen %2 innerhalb von 3 Tagen</translation>
+        <source>turns advised: %1, followed: %2</source>
+        <translation>geratene Schritte: %1, befolgt: %2</translation>
     </message>
     <message>
-        <source>of %1 other pieces of advice in that time, %2 were followed</source>
-        <translation>von %1 anderen Ratschlägen dieser Zeit wurden %2 befolgt</translation>
+        <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
+        <translation>fällige Fütterungen der letzten 90 Tage: %1, binnen 3 Tagen gegeben: %2</translation>
+    </message>
+    <message>
+        <source>other advice in that time: %1, followed: %2</source>
+        <translation>andere Ratschläge in dieser Zeit: %1, befolgt: %2</translation>
     </message>
 </context>
 <context>
@@ -11997,16 +12049,20 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>each harvest on its own turn</source>
         <translation>jede Ernte, wenn sie an der Reihe ist</translation>
     </message>
-    <message numerus="yes">
-        <source>gathered %n day(s) later</source>
-        <translation>
-            <numerusform>%n Tag später gesammelt</numerusform>
-            <numerusform>%n Tage später gesammelt</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Comparing…</source>
         <translation>Wird verglichen…</translation>
+    </message>
+    <message>
+        <source>Not raised by: %1.</source>
+        <translation>Nicht erhöht durch: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>wanted %n day(s) later</source>
+        <translation>
+            <numerusform>%n Tag später gewünscht</numerusform>
+            <numerusform>%n Tage später gewünscht</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -12841,17 +12897,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Warum %1</translation>
     </message>
     <message>
-        <source>Later</source>
-        <translation>Später</translation>
-    </message>
-    <message numerus="yes">
-        <source>Not told again for %n day(s)</source>
-        <translation>
-            <numerusform>%n Tag lang nicht wieder gesagt</numerusform>
-            <numerusform>%n Tage lang nicht wieder gesagt</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Put off %1</source>
         <translation>%1 aufschieben</translation>
     </message>
@@ -12947,6 +12992,28 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Urgent. </source>
         <translation>Dringend. </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n day(s)</source>
+        <comment>put off by so many</comment>
+        <translation>
+            <numerusform>In %n Tag</numerusform>
+            <numerusform>In %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Not told again for %n day(s); for another time: right click, or the menu key</source>
+        <translation>
+            <numerusform>%n Tag lang nicht mehr gesagt; für eine andere Zeit: Rechtsklick oder die Menütaste</numerusform>
+            <numerusform>%n Tage lang nicht mehr gesagt; für eine andere Zeit: Rechtsklick oder die Menütaste</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put off by %n day(s)</source>
+        <translation>
+            <numerusform>Um %n Tag aufschieben</numerusform>
+            <numerusform>Um %n Tage aufschieben</numerusform>
+        </translation>
     </message>
 </context>
 <context>

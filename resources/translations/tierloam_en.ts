@@ -21,24 +21,24 @@
     <context>
         <name>ChangeWords</name>
         <message numerus="yes">
-            <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
+            <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
             <translation>
-                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as today again.</numerusform>
-                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as today again.</numerusform>
+                <numerusform>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week (%1 then, %2 now).</numerusform>
+                <numerusform>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n weeks (%1 then, %2 now).</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
+            <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
             <translation>
-                <numerusform>None: with fewer worms the stack would not be back at its rate within %n week (%1 then, %2 now).</numerusform>
-                <numerusform>None: with fewer worms the stack would not be back at its rate within %n weeks (%1 then, %2 now).</numerusform>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as today again, and its worms are back to nine tenths.</numerusform>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as today again, and its worms are back to nine tenths.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
+            <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
             <translation>
-                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as it would with all of them, which is less than today.</numerusform>
-                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as it would with all of them, which is less than today.</numerusform>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n week the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</numerusform>
+                <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</numerusform>
             </translation>
         </message>
     </context>
@@ -411,10 +411,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>gathered %n day(s) later</source>
+            <source>wanted %n day(s) later</source>
             <translation>
-                <numerusform>gathered %n day later</numerusform>
-                <numerusform>gathered %n days later</numerusform>
+                <numerusform>wanted %n day later</numerusform>
+                <numerusform>wanted %n days later</numerusform>
             </translation>
         </message>
     </context>
@@ -492,17 +492,32 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>Not told again for %n day(s)</source>
-            <translation>
-                <numerusform>Not told again for %n day</numerusform>
-                <numerusform>Not told again for %n days</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>%n put off: show</source>
             <translation>
                 <numerusform>%n put off: show</numerusform>
                 <numerusform>%n put off: show</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>In %n day(s)</source>
+            <comment>put off by so many</comment>
+            <translation>
+                <numerusform>In %n day</numerusform>
+                <numerusform>In %n days</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not told again for %n day(s); for another time: right click, or the menu key</source>
+            <translation>
+                <numerusform>Not told again for %n day; for another time: right click, or the menu key</numerusform>
+                <numerusform>Not told again for %n days; for another time: right click, or the menu key</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Put off by %n day(s)</source>
+            <translation>
+                <numerusform>Put off by %n day</numerusform>
+                <numerusform>Put off by %n days</numerusform>
             </translation>
         </message>
     </context>

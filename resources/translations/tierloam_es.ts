@@ -1165,10 +1165,6 @@
         <translation>Es probable que una mirada aclare si la bandeja de abajo está lista o la de arriba llena, o estrecha en 14 días la fecha de maduración tras un mes sin ninguna; ninguna mirada en los últimos 7 días.</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
-        <translation>; del aporte usual de %1 solo se toleran %2 esta semana: con más, la probabilidad de poco aire o de un lecho a más de %3 pasa del 5 %</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, at most %2 this week</source>
         <translation>Aporta lo usual, %1; como máximo %2 esta semana</translation>
     </message>
@@ -1183,10 +1179,6 @@
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
         <translation>; estrecha la fecha menos de un día por %1 min de trabajo</translation>
-    </message>
-    <message>
-        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
-        <translation>; estrecha la fecha (%1) en unos %2 por %3 min de trabajo, %4 días por minuto</translation>
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
@@ -1247,10 +1239,6 @@
     <message>
         <source>Drain the sump into a measure</source>
         <translation>Vaciar el depósito en una medida</translation>
-    </message>
-    <message>
-        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
-        <translation>ninguna mirada desde hace %1; de todas, esta es la que más dice, por su trabajo, de cuándo está lista la bandeja de abajo</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
@@ -1336,6 +1324,54 @@
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
         <translation>según la estimación contiene de %1 a %2 de %3; probablemente ya esté lleno</translation>
     </message>
+    <message>
+        <source>A tray is in the light: take its castings first</source>
+        <translation>Hay una bandeja a la luz: retira primero su humus</translation>
+    </message>
+    <message>
+        <source>in the light for %1</source>
+        <translation>a la luz desde hace %1</translation>
+    </message>
+    <message>
+        <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
+        <translation>alimentado hoy, normalmente cada %1; en la bandeja %2 aún sin comer, en seco</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
+        <translation>; de la ración habitual de %1 solo %2: se dieron %3 en 7 días, y %4 kg por día y m² son el máximo</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit</source>
+        <translation>; de la ración habitual de %1 esta semana solo se toleran %2: con más, la probabilidad de falta de aire o de un lecho por encima de %3 supera el 5 %, o no cabe</translation>
+    </message>
+    <message>
+        <source>The only tray fills up: feed less until its castings are taken</source>
+        <translation>La única bandeja se llena: alimenta menos hasta retirar su humus</translation>
+    </message>
+    <message>
+        <source>The only tray is full: feed less until its castings are taken</source>
+        <translation>La única bandeja está llena: alimenta menos hasta retirar su humus</translation>
+    </message>
+    <message>
+        <source>by the estimate it is heaped above its %1; %2 of the usual food still fit</source>
+        <translation>según la estimación rebosa sus %1; aún caben %2 de la comida habitual</translation>
+    </message>
+    <message>
+        <source>The only tray can be emptied soon</source>
+        <translation>La única bandeja podrá vaciarse pronto</translation>
+    </message>
+    <message>
+        <source>The only tray is ready, no hurry</source>
+        <translation>La única bandeja está lista, sin prisa</translation>
+    </message>
+    <message>
+        <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>; estrecha la fecha, %1, unos %2 por %3 min de trabajo, %4 días por minuto</translation>
+    </message>
+    <message>
+        <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>nada medido en bandejas o lombrices desde hace %1; de todas las revisiones esta dice más, por su trabajo, de cuándo estará lista la bandeja inferior</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1405,6 +1441,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: take the castings of the only tray, its worms back into new bedding</source>
+        <translation>%1: retirar el humus de la única bandeja, sus lombrices de vuelta a una cama nueva</translation>
     </message>
 </context>
 <context>
@@ -1564,13 +1604,6 @@
         <source>colony in a year</source>
         <translation>colonia en un año</translation>
     </message>
-    <message numerus="yes">
-        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
-        <translation>
-            <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semana la torre vuelve a procesar tanto como hoy.</numerusform>
-            <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semanas la torre vuelve a procesar tanto como hoy.</numerusform>
-        </translation>
-    </message>
     <message>
         <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
         <translation> Es poco para otra torre, que empieza con %1 a %2: dale más semanas o compra el resto.</translation>
@@ -1680,20 +1713,6 @@
         <comment>day, amount of food a week</comment>
         <translation>desde el %1, %2</translation>
     </message>
-    <message numerus="yes">
-        <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
-        <translation>
-            <numerusform>Ninguna: con menos lombrices la torre no recuperaría su ritmo en %n semana (%1 entonces, %2 ahora).</numerusform>
-            <numerusform>Ninguna: con menos lombrices la torre no recuperaría su ritmo en %n semanas (%1 entonces, %2 ahora).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
-        <translation>
-            <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semana la torre procesa tanto como lo haría con todas, que es menos que hoy.</numerusform>
-            <numerusform>Pueden irse hasta %1 de lombrices (%2 de la colonia); en %n semanas la torre procesa tanto como lo haría con todas, que es menos que hoy.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>processing, dry, by then</source>
         <translation>procesado para entonces, en seco</translation>
@@ -1709,6 +1728,35 @@
     <message>
         <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
         <translation> Es más de lo que tolera: con una probabilidad de %1, el aire del lecho baja de 0,7 en 14 días; se calienta y huele, y por debajo de 0,5 mueren lombrices.</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Ninguna: con menos lombrices la pila no recuperaría su ritmo, o su colonia nueve décimos, en %n semana (%1 entonces, %2 ahora).</numerusform>
+            <numerusform>Ninguna: con menos lombrices la pila no recuperaría su ritmo, o su colonia nueve décimos, en %n semanas (%1 entonces, %2 ahora).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
+        <translation>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semana la pila procesa de nuevo tanto como hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semanas la pila procesa de nuevo tanto como hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
+        <translation>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semana la pila procesa tanto como lo haría con todas, que es menos que hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semanas la pila procesa tanto como lo haría con todas, que es menos que hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>colony by then</source>
+        <translation>colonia para entonces</translation>
+    </message>
+    <message>
+        <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
+        <translation>Antes de salir para %1: %2. Nadie tiene que pasar; hacia el final pueden vivir de sus reservas: aliméntalas al volver.</translation>
     </message>
 </context>
 <context>
@@ -4943,6 +4991,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>planned (dashed)</source>
         <translation>previsto (a trazos)</translation>
+    </message>
+    <message>
+        <source>nobody is there</source>
+        <translation>no hay nadie</translation>
     </message>
 </context>
 <context>
@@ -11877,10 +11929,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya llegado un turno.</translation>
     </message>
     <message>
-        <source>of %1 turns advised, %2 were followed</source>
-        <translation>de %1 turnos aconsejados se siguieron %2</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2: «%3»; hecho el mismo día</translation>
@@ -11901,16 +11949,20 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1, %2: «%3»; no se hizo, retirado tras %4</translation>
     </message>
     <message>
-        <source>of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did</source>
-        <translation>de %1 cosechas pesadas, %2 cayeron dentro de lo previsto (deberían 9 de cada 10); de las %3 que se subieron estando listas, %4</translation>
+        <source>harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4</source>
+        <translation>cosechas pesadas: %1, dentro de lo previsto: %2 (deberían serlo 9 de 10); subidas como listas: %3, de ellas dentro: %4</translation>
     </message>
     <message>
-        <source>of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days</source>
-        <translation>de %1 alimentaciones de los últimos 90 días que llegaron más tarde de lo habitual, %2 llegaron en 3 días</translation>
+        <source>turns advised: %1, followed: %2</source>
+        <translation>turnos aconsejados: %1, seguidos: %2</translation>
     </message>
     <message>
-        <source>of %1 other pieces of advice in that time, %2 were followed</source>
-        <translation>de otros %1 consejos de ese tiempo, %2 se siguieron</translation>
+        <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
+        <translation>comidas debidas de los últimos 90 días: %1, dadas en 3 días: %2</translation>
+    </message>
+    <message>
+        <source>other advice in that time: %1, followed: %2</source>
+        <translation>otros consejos en ese tiempo: %1, seguidos: %2</translation>
     </message>
 </context>
 <context>
@@ -11998,16 +12050,20 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>each harvest on its own turn</source>
         <translation>cada cosecha en su turno</translation>
     </message>
-    <message numerus="yes">
-        <source>gathered %n day(s) later</source>
-        <translation>
-            <numerusform>reunidas %n día más tarde</numerusform>
-            <numerusform>reunidas %n días más tarde</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Comparing…</source>
         <translation>Comparando…</translation>
+    </message>
+    <message>
+        <source>Not raised by: %1.</source>
+        <translation>No la aumenta: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>wanted %n day(s) later</source>
+        <translation>
+            <numerusform>deseado %n día después</numerusform>
+            <numerusform>deseado %n días después</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -12842,17 +12898,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Por qué: %1</translation>
     </message>
     <message>
-        <source>Later</source>
-        <translation>Luego</translation>
-    </message>
-    <message numerus="yes">
-        <source>Not told again for %n day(s)</source>
-        <translation>
-            <numerusform>No se repite durante %n día</numerusform>
-            <numerusform>No se repite durante %n días</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Put off %1</source>
         <translation>Aplazar: %1</translation>
     </message>
@@ -12948,6 +12993,28 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Urgent. </source>
         <translation>Urgente. </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n day(s)</source>
+        <comment>put off by so many</comment>
+        <translation>
+            <numerusform>En %n día</numerusform>
+            <numerusform>En %n días</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Not told again for %n day(s); for another time: right click, or the menu key</source>
+        <translation>
+            <numerusform>No se repite durante %n día; para otro plazo: clic derecho o la tecla de menú</numerusform>
+            <numerusform>No se repite durante %n días; para otro plazo: clic derecho o la tecla de menú</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put off by %n day(s)</source>
+        <translation>
+            <numerusform>Aplazar %n día</numerusform>
+            <numerusform>Aplazar %n días</numerusform>
+        </translation>
     </message>
 </context>
 <context>

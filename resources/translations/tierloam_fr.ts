@@ -1165,10 +1165,6 @@
         <translation>Un coup d’œil dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de maturité de 14 jours après un mois sans aucun&#xa0;; aucun coup d’œil ces 7 derniers jours.</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %</source>
-        <translation>; de l’apport habituel de %1, seuls %2 sont supportés cette semaine : avec plus, le risque de manque d’air ou d’un lit au-dessus de %3 dépasse 5 %</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, at most %2 this week</source>
         <translation>Donner comme d’habitude %1, au plus %2 cette semaine</translation>
     </message>
@@ -1183,10 +1179,6 @@
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
         <translation>; cela resserre la date de moins d’un jour pour %1 min de travail</translation>
-    </message>
-    <message>
-        <source>; it narrows the date (%1) by about %2 for %3 min of work, %4 days a minute</source>
-        <translation>; cela resserre la date (%1) d’environ %2 pour %3 min de travail, %4 jours par minute</translation>
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
@@ -1247,10 +1239,6 @@
     <message>
         <source>Drain the sump into a measure</source>
         <translation>Vider le bac dans une mesure</translation>
-    </message>
-    <message>
-        <source>no look for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
-        <translation>aucun coup d’œil depuis %1&#xa0;; de tous, celui-ci en dit le plus, pour le travail, sur la date où le plateau du bas sera prêt</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
@@ -1336,6 +1324,54 @@
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
         <translation>d’après l’estimation, il contient de %1 à %2 sur %3&#xa0;; il est probablement déjà plein</translation>
     </message>
+    <message>
+        <source>A tray is in the light: take its castings first</source>
+        <translation>Un plateau est à la lumière&#xa0;: prélever d’abord son lombricompost</translation>
+    </message>
+    <message>
+        <source>in the light for %1</source>
+        <translation>à la lumière depuis %1</translation>
+    </message>
+    <message>
+        <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
+        <translation>nourri aujourd’hui, d’habitude tous les %1&#xa0;; dans le plateau %2 pas encore mangés, secs</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
+        <translation>&#xa0;; de la ration habituelle de %1 seulement %2&#xa0;: %3 ont été donnés en 7 jours, et %4 kg par jour et m² sont le maximum</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit</source>
+        <translation>&#xa0;; de la ration habituelle de %1 seuls %2 sont supportés cette semaine&#xa0;: avec plus, la probabilité d’un manque d’air ou d’un lit au-dessus de %3 dépasse 5 %, ou cela n’entre pas</translation>
+    </message>
+    <message>
+        <source>The only tray fills up: feed less until its castings are taken</source>
+        <translation>Le seul plateau se remplit&#xa0;: nourrir moins jusqu’au prélèvement de son lombricompost</translation>
+    </message>
+    <message>
+        <source>The only tray is full: feed less until its castings are taken</source>
+        <translation>Le seul plateau est plein&#xa0;: nourrir moins jusqu’au prélèvement de son lombricompost</translation>
+    </message>
+    <message>
+        <source>by the estimate it is heaped above its %1; %2 of the usual food still fit</source>
+        <translation>selon l’estimation il déborde de ses %1&#xa0;; %2 de la nourriture habituelle entrent encore</translation>
+    </message>
+    <message>
+        <source>The only tray can be emptied soon</source>
+        <translation>Le seul plateau pourra bientôt être vidé</translation>
+    </message>
+    <message>
+        <source>The only tray is ready, no hurry</source>
+        <translation>Le seul plateau est prêt, rien ne presse</translation>
+    </message>
+    <message>
+        <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>&#xa0;; cela resserre la date, %1, d’environ %2 pour %3 min de travail, %4 jours par minute</translation>
+    </message>
+    <message>
+        <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
+        <translation>rien de mesuré des plateaux ni des vers depuis %1&#xa0;; de tous les contrôles celui-ci en dit le plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1405,6 +1441,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1: take the castings of the only tray, its worms back into new bedding</source>
+        <translation>%1&#xa0;: prélever le lombricompost du seul plateau, remettre ses vers dans une litière neuve</translation>
     </message>
 </context>
 <context>
@@ -1564,13 +1604,6 @@
         <source>colony in a year</source>
         <translation>colonie dans un an</translation>
     </message>
-    <message numerus="yes">
-        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again.</source>
-        <translation>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaine la pile traite de nouveau autant qu’aujourd’hui.</numerusform>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaines la pile traite de nouveau autant qu’aujourd’hui.</numerusform>
-        </translation>
-    </message>
     <message>
         <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
         <translation> C’est trop peu pour une autre pile, qui commence avec %1 à %2&#xa0;: donnez-lui plus de semaines, ou achetez le reste.</translation>
@@ -1680,20 +1713,6 @@
         <comment>day, amount of food a week</comment>
         <translation>à partir du %1, %2</translation>
     </message>
-    <message numerus="yes">
-        <source>None: with fewer worms the stack would not be back at its rate within %n week(s) (%1 then, %2 now).</source>
-        <translation>
-            <numerusform>Aucun&#xa0;: avec moins de vers, la pile ne retrouverait pas son rythme d’ici %n semaine (%1 alors, %2 maintenant).</numerusform>
-            <numerusform>Aucun&#xa0;: avec moins de vers, la pile ne retrouverait pas son rythme d’ici %n semaines (%1 alors, %2 maintenant).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today.</source>
-        <translation>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaine la pile traite autant qu’elle le ferait avec tous, moins qu’aujourd’hui.</numerusform>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; d’ici %n semaines la pile traite autant qu’elle le ferait avec tous, moins qu’aujourd’hui.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>processing, dry, by then</source>
         <translation>transformé d’ici là, sec</translation>
@@ -1709,6 +1728,35 @@
     <message>
         <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
         <translation> C’est plus qu’elle ne supporte&#xa0;: avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours&#xa0;; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
+    </message>
+    <message numerus="yes">
+        <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
+        <translation>
+            <numerusform>Aucun&#xa0;: avec moins de vers la pile ne retrouverait pas son rythme, ou sa colonie neuf dixièmes, en %n semaine (%1 alors, %2 maintenant).</numerusform>
+            <numerusform>Aucun&#xa0;: avec moins de vers la pile ne retrouverait pas son rythme, ou sa colonie neuf dixièmes, en %n semaines (%1 alors, %2 maintenant).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
+        <translation>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaine la pile traite de nouveau autant qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaines la pile traite de nouveau autant qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
+        <translation>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaine la pile traite autant qu’elle le ferait avec tous, ce qui est moins qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaines la pile traite autant qu’elle le ferait avec tous, ce qui est moins qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>colony by then</source>
+        <translation>colonie d’ici là</translation>
+    </message>
+    <message>
+        <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
+        <translation>Avant de partir pour %1&#xa0;: %2. Personne n’a besoin de passer&#xa0;; vers la fin ils peuvent vivre sur leurs réserves&#xa0;: les nourrir au retour.</translation>
     </message>
 </context>
 <context>
@@ -4942,6 +4990,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>planned (dashed)</source>
         <translation>prévu (tirets)</translation>
+    </message>
+    <message>
+        <source>nobody is there</source>
+        <translation>personne n’est là</translation>
     </message>
 </context>
 <context>
@@ -11876,10 +11928,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
     </message>
     <message>
-        <source>of %1 turns advised, %2 were followed</source>
-        <translation>sur %1 tours conseillés, %2 ont été suivis</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; fait le jour même</translation>
@@ -11900,16 +11948,20 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; pas fait, retiré après %4</translation>
     </message>
     <message>
-        <source>of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did</source>
-        <translation>sur %1 récoltes pesées, %2 étaient dans ce qui était prévu (9 sur 10 devraient l’être)&#xa0;; des %3 montées prêtes, %4</translation>
+        <source>harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4</source>
+        <translation>récoltes pesées&#xa0;: %1, dans ce qui était prévu&#xa0;: %2 (9 sur 10 devraient l’être)&#xa0;; montés comme prêts&#xa0;: %3, dont dans la prévision&#xa0;: %4</translation>
     </message>
     <message>
-        <source>of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days</source>
-        <translation>sur %1 apports des 90 derniers jours venus plus tard que d’habitude, %2 sont venus dans les 3 jours</translation>
+        <source>turns advised: %1, followed: %2</source>
+        <translation>tours conseillés&#xa0;: %1, suivis&#xa0;: %2</translation>
     </message>
     <message>
-        <source>of %1 other pieces of advice in that time, %2 were followed</source>
-        <translation>sur %1 autres conseils de cette période, %2 ont été suivis</translation>
+        <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
+        <translation>repas dus des 90 derniers jours&#xa0;: %1, donnés en 3 jours&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>other advice in that time: %1, followed: %2</source>
+        <translation>autres conseils dans ce temps&#xa0;: %1, suivis&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -11997,16 +12049,20 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>each harvest on its own turn</source>
         <translation>chaque récolte à son tour</translation>
     </message>
-    <message numerus="yes">
-        <source>gathered %n day(s) later</source>
-        <translation>
-            <numerusform>regroupées %n jour plus tard</numerusform>
-            <numerusform>regroupées %n jours plus tard</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Comparing…</source>
         <translation>Comparaison…</translation>
+    </message>
+    <message>
+        <source>Not raised by: %1.</source>
+        <translation>Pas augmentée par&#xa0;: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>wanted %n day(s) later</source>
+        <translation>
+            <numerusform>souhaité %n jour plus tard</numerusform>
+            <numerusform>souhaité %n jours plus tard</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -12841,17 +12897,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Pourquoi&#xa0;: %1</translation>
     </message>
     <message>
-        <source>Later</source>
-        <translation>Plus tard</translation>
-    </message>
-    <message numerus="yes">
-        <source>Not told again for %n day(s)</source>
-        <translation>
-            <numerusform>Plus rappelé pendant %n jour</numerusform>
-            <numerusform>Plus rappelé pendant %n jours</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Put off %1</source>
         <translation>Reporter&#xa0;: %1</translation>
     </message>
@@ -12947,6 +12992,28 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Urgent. </source>
         <translation>Urgent. </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n day(s)</source>
+        <comment>put off by so many</comment>
+        <translation>
+            <numerusform>Dans %n jour</numerusform>
+            <numerusform>Dans %n jours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Not told again for %n day(s); for another time: right click, or the menu key</source>
+        <translation>
+            <numerusform>Pas redit pendant %n jour&#xa0;; pour une autre durée&#xa0;: clic droit, ou la touche menu</numerusform>
+            <numerusform>Pas redit pendant %n jours&#xa0;; pour une autre durée&#xa0;: clic droit, ou la touche menu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put off by %n day(s)</source>
+        <translation>
+            <numerusform>Reporter de %n jour</numerusform>
+            <numerusform>Reporter de %n jours</numerusform>
+        </translation>
     </message>
 </context>
 <context>

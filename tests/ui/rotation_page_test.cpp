@@ -287,8 +287,8 @@ TEST_F(RotationPageTest, TheDiarySaysWhatWasAdvisedAndWhatWasDone)
     card->tell({{"Mill", {line(Code::tooDry, "Pour 1.5 L of water over the bed", 9, 5, 7), line(Code::tooWet, "Mix dry shredded paper into the bed", 4, 1, std::nullopt),
                           line(Code::heat, "Move the stack", 2, std::nullopt, std::nullopt), line(Code::feedDue, "Feed", 30, 28, 28), line(Code::feedDue, "Feed", 20, 12, 12)}}});
     const QString said = card->recordText();
-    EXPECT_TRUE(said.contains(QStringLiteral("f 2 feedings of the last 90 days that came later than usual, 1 came within 3 days"))) << said.toStdString();
-    EXPECT_TRUE(said.contains(QStringLiteral("f 2 other pieces of advice in that time, 1 were followed"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("eedings due in the last 90 days: 2, given within 3 days: 1"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("ther advice in that time: 2, followed: 1"))) << said.toStdString();
     EXPECT_TRUE(said.front().isUpper());
     QString diary;
     for (const auto* label : card->findChildren<QLabel*>()) diary += label->text() + u'\n';

@@ -143,10 +143,10 @@ void TrackCard::tell()
         return;
     }
     QStringList said;
-    if (weighed > 0) said << tr("of %1 harvests that were weighed, %2 lay within what was foreseen (9 in 10 should); of the %3 lifted as ready, %4 did").arg(weighed).arg(within).arg(lifted).arg(right);
-    if (advised > 0) said << tr("of %1 turns advised, %2 were followed").arg(advised).arg(followed);
-    if (due > 0) said << tr("of %1 feedings of the last 90 days that came later than usual, %2 came within 3 days").arg(due).arg(fed);
-    if (told > 0) said << tr("of %1 other pieces of advice in that time, %2 were followed").arg(told).arg(done);
+    if (weighed > 0) said << tr("harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4").arg(weighed).arg(within).arg(lifted).arg(right);
+    if (advised > 0) said << tr("turns advised: %1, followed: %2").arg(advised).arg(followed);
+    if (due > 0) said << tr("feedings due in the last 90 days: %1, given within 3 days: %2").arg(due).arg(fed);
+    if (told > 0) said << tr("other advice in that time: %1, followed: %2").arg(told).arg(done);
     QString record = said.join(QStringLiteral("; ")) % QStringLiteral(".");
     record[0] = record[0].toUpper();
     record_->setText(record);

@@ -38,7 +38,7 @@ QString leversText(const planning::WishAnswer& asItIs, std::vector<LeverLine> le
         if (raises(each)) lines << WishCard::tr("%1: %2 (%3)", "what is changed, chance, litres").arg(each.what, ui::percentText(each.then.chance), ui::volumeBand(each.then.litres));
         else vain << each.what;
     }
-    if (!vain.isEmpty()) lines << WishCard::tr("Not raised by: %1.").arg(vain.join(WishCard::tr("; ", "between what does not help")));
+    if (!vain.isEmpty()) lines << WishCard::tr("Not raised by: %1.").arg(vain.join(QStringLiteral("; ")));
     return lines.join(u'\n');
 }
 
