@@ -94,9 +94,9 @@ private:
         band("leachate_ec_ms_cm", now.leachateEc);
         json_.key("feed_next_week_kg");
         json_.openObject(Layout::onOneLine);
-        number("low", ahead.feedLowKg);
-        number("usual", ahead.feedUsualKg);
-        number("high", ahead.feedHighKg);
+        number("low", std::min(ahead.feedLowKg, ahead.feedNowKg));
+        number("usual", std::min(ahead.feedUsualKg, ahead.feedNowKg));
+        number("high", ahead.feedNowKg);
         json_.close();
         dates("turn_on", ahead.turnOn);
         json_.key("slots");

@@ -89,7 +89,7 @@ FeedingPlan planFeeding(const reckoning::Reckoning& reckoning, const journal::En
         const reckoning::TrayEstimate* tray = trayToFeed(stack);
         if (tray != nullptr) {
             const reckoning::Forecast& ahead = stack.forecast;
-            one.appetite = {ahead.feedLowKg, ahead.feedUsualKg, ahead.feedHighKg};
+            one.appetite = {ahead.feedLowKg, ahead.feedUsualKg, ahead.feedNowKg};
             one.slot = tray->slot;
             one.tray = tray->tray;
         }

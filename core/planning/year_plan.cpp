@@ -1,6 +1,7 @@
-#include "core/planning/year_courses.h"
+#include "core/planning/year_plan.h"
 
 #include "core/advice/too_early.h"
+#include "core/planning/year_courses.h"
 
 #include <algorithm>
 #include <atomic>

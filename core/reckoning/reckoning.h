@@ -118,7 +118,7 @@ struct Forecast {
     std::optional<Day> turnLikelyOn; ///< first day on which half of the members have it
     double colonyMedianIn60DaysKg = 0;
     double feedLowKg = 0, feedUsualKg = 0, feedHighKg = 0; ///< fresh, next week
-    double feedNowKg = 0;            ///< of feedHighKg what may be given today: less where much was given within these 7 days
+    double feedNowKg = 0;            ///< the limit of the feeding plan: of feedHighKg what may be given as things stand, less where much was given within these 7 days
     double airLowWithin14Days = 0;   ///< probability: air below 0.7 in some tray under usual care
     double ownWarmthK = 0;           ///< median of what the bed's own heat adds now
     double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what is usually given in a week, cover included

@@ -36,7 +36,8 @@ std::shared_ptr<Reckoning> sample()
     stack.forecast.sumpFullOn = {day("2031-07-05"), day("2031-08-01"), std::nullopt};
     stack.forecast.feedLowKg = 0.5;
     stack.forecast.feedUsualKg = 1;
-    stack.forecast.feedHighKg = 1.25;
+    stack.forecast.feedHighKg = 1.5;
+    stack.forecast.feedNowKg = 1.25;
     TrayEstimate tray;
     tray.slot = 1;
     tray.tray = 2;

@@ -239,13 +239,10 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     grid->addWidget(ui::makeLabel(what, ui::TextRole::strong, line, true), 0, 1);
     grid->addWidget(ui::makeLabel(why, ui::TextRole::smallMuted, line, true), 1, 1, 1, 2);
     auto* foot = new QWidget{line};
-    auto* footRow = new QHBoxLayout{foot};
-    footRow->setContentsMargins(0, 0, 0, 0);
-    footRow->setSpacing(6);
+    auto* footRow = new ui::FlowLayout{foot, 6}; // longer words go on below
     auto* date = ui::makeLabel(when, ui::TextRole::small, foot);
     ui::setTone(date, tone);
     footRow->addWidget(date);
-    footRow->addStretch(1);
     const auto oneClick = dueAct(household_, advice);
     const QString key = lineKey(advice);
     const QString whole = tr("%1: %2").arg(QString::fromStdString(advice.stack), what);
