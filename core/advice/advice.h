@@ -49,7 +49,8 @@ struct Advice {
     double kg = 0;                   ///< fresh, of food or paper to put in, where that is the act
     std::optional<reckoning::LookKind> look{}; ///< what is to be read, where a look is the act
     Food food = Food::none;
-    double worth = 0;                ///< of a look that only narrows a date: days that it takes off its range for the minute of work
+    double worth = 0;                ///< of what to look at next: days that it takes off a date's range for the minute of work; 0 of all else
+    bool forTurn = false;            ///< of such a look: it decides whether the stack has its turn, which cannot wait
 };
 
 std::string_view codeName(Code code);

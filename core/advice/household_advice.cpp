@@ -10,7 +10,11 @@ namespace {
 
 constexpr int unseenFor = 56;        ///< days without a look, after which those at other stacks no longer stand for one
 
-bool isRoutine(const Advice& advice) { return advice.worth > 0.0; }
+bool isNextLook(const Advice& advice) { return advice.worth > 0.0; }
+bool canWait(const Advice& advice) { return isNextLook(advice) && !advice.forTurn; }
+
+/// Before the other where both are asked for.
+bool before(const Advice& a, const Advice& b) { return a.forTurn != b.forTurn ? a.forTurn : a.worth > b.worth; }
 
 /// Somebody looked at another stack this week.
 bool lookedElsewhere(const reckoning::Reckoning& reckoning, const std::string& stack)
@@ -28,13 +32,13 @@ std::vector<Advice> adviceForAll(const reckoning::Reckoning& reckoning)
     for (const reckoning::StackReckoning& stack : reckoning.stacks) {
         std::vector<Advice> said = adviceFor(stack);
         const Day seen = stack.record.lastLook.value_or(stack.firstBedding);
-        if (daysBetween(seen, reckoning.asOf) < unseenFor && lookedElsewhere(reckoning, stack.name)) std::erase_if(said, isRoutine);
+        if (daysBetween(seen, reckoning.asOf) < unseenFor && lookedElsewhere(reckoning, stack.name)) std::erase_if(said, canWait);
         std::move(said.begin(), said.end(), std::back_inserter(all));
     }
-    const auto most = std::max_element(all.begin(), all.end(), [](const Advice& a, const Advice& b) { return a.worth < b.worth; });
-    if (most == all.end() || !isRoutine(*most)) return all;
+    const auto most = std::min_element(all.begin(), all.end(), before);
+    if (most == all.end() || !isNextLook(*most)) return all;
     const std::string chosen = most->stack;
-    std::erase_if(all, [&](const Advice& each) { return isRoutine(each) && each.stack != chosen; });
+    std::erase_if(all, [&](const Advice& each) { return isNextLook(each) && each.stack != chosen; });
     return all;
 }
 
@@ -43,8 +47,8 @@ void oneLookAtATime(std::map<std::string, std::vector<DiaryLine>>& diaries)
     std::vector<DiaryLine*> looks;
     for (auto& [stack, lines] : diaries)
         for (DiaryLine& line : lines)
-            if (isRoutine(line.advice)) looks.push_back(&line);
-    std::stable_sort(looks.begin(), looks.end(), [](const DiaryLine* a, const DiaryLine* b) { return a->from != b->from ? a->from < b->from : a->advice.worth > b->advice.worth; });
+            if (isNextLook(line.advice)) looks.push_back(&line);
+    std::stable_sort(looks.begin(), looks.end(), [](const DiaryLine* a, const DiaryLine* b) { return a->from != b->from ? a->from < b->from : before(a->advice, b->advice); });
     constexpr Day never = Day::max();
     Day free = Day::min();           // from when on no earlier one stands
     for (DiaryLine* look : looks) {

@@ -7,8 +7,9 @@
 /// Advice over all stacks of a household.
 namespace tierloam::advice {
 
-/// What each stack's rules say, stacks in the order of the reckoning. Of looks that only narrow a date (`Advice::worth`) the one that is worth most for
-/// the minute is asked for, and none within a week of a look at another stack, unless nobody has looked at that one for eight weeks.
+/// What each stack's rules say, stacks in the order of the reckoning. Of what to look at next one is asked for: a look
+/// that decides a turn before one that only narrows a date, and of these the one that is worth most for the minute. None that only narrows a date within a
+/// week of a look at another stack, unless nobody has looked at that one for eight weeks.
 std::vector<Advice> adviceForAll(const reckoning::Reckoning& reckoning);
 
 /// The same of diaries, by stack: such a look stands from the day on which none that was asked for before it, or is worth more, stood any longer.

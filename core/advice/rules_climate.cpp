@@ -99,7 +99,7 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
                                 : say(QT_TRANSLATE_NOOP("Advice", "Move the stack to a cooler place before it heats up: shade, floor, cellar"));
     const QString why = then.on == stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; above %2: %3; by its own heat %4 warmer")).arg(bedText(then.band), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own))
-        : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer"))
+        : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer"))
               .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own));
     add(to, stack, Code::heat, severity, std::nullopt, then.on, what, why);
     if (itself) to.back().food = Food::withhold;
@@ -117,7 +117,7 @@ void cold(const StackReckoning& stack, std::vector<Advice>& to)
         say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "
                                         "water: local electrical code and a licensed electrician first")),
         then.on == stack.asOf ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; below %2: %3")).arg(bedText(then.band), temperatureText(coldBelow), percent(then.chance))
-                              : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 on %3; below %4: %5"))
+                              : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; below %4: %5"))
                                     .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance)));
     to.back().food = Food::withhold;
 }

@@ -2,6 +2,8 @@
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 
+#include <algorithm>
+
 namespace tierloam::advice {
 
 using reckoning::StackReckoning;
@@ -11,6 +13,7 @@ namespace {
 constexpr int fullWithinDays = 7;
 constexpr int keptFullWithinDays = 10; ///< once raised, it stays until the date is further off than this
 constexpr int lookWithinDays = 14;     ///< one of ten members has it full within these: a look is worth its minute
+constexpr int keptLookWithinDays = 18; ///< once raised
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
 constexpr double nearlyFull = 0.9;     ///< of the sump
@@ -76,11 +79,12 @@ void drainageHigh(const StackReckoning& stack, std::vector<Advice>& to)
     // Only where somebody waters; wet food alone is no over-watering.
     const double area = std::max(stack.record.areaM2, 0.01);
     const double expected = stack.forecast.drainedExpectedLPerWeek.p50;
-    const bool much = expected > muchPerM2 * area;
-    const bool kept = expected > muchLessPerM2 * area && stack.now.drainedLPerWeek.p50 > muchPerM2 * area;
-    if (!(much || kept) || stack.record.waterLPerWeek <= 0.0) return;
-    add(to, stack, Code::drainageHigh, Severity::hint, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Water less: most of it runs through")),
-        say(QT_TRANSLATE_NOOP("Advice", "%1 a week runs into the sump, of %2 poured")).arg(volumeText(expected), volumeText(stack.record.waterLPerWeek)));
+    const auto much = [area](const reckoning::Band& drained) { return std::clamp((drained.p50 / area - muchLessPerM2) / (muchPerM2 - muchLessPerM2), 0.0, 1.0); };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? std::optional{much(day.ahead->drainedLPerWeek)} : std::nullopt; };
+    // Of what is flushed through on purpose nothing is said: water poured has to be the greater part.
+    if (stack.record.waterLPerWeek < 0.5 * expected || !stands(stack, before, {1.0, 0.0}, much(stack.forecast.drainedExpectedLPerWeek))) return;
+    add(to, stack, Code::drainageHigh, Severity::hint, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Water less: much runs through")),
+        say(QT_TRANSLATE_NOOP("Advice", "%1 a week runs into the sump; %2 a week are poured")).arg(volumeText(expected), volumeText(stack.record.waterLPerWeek)));
 }
 
 void sumpFull(const StackReckoning& stack, std::vector<Advice>& to);
@@ -102,7 +106,9 @@ namespace {
 bool isLookDue(const StackReckoning& stack)
 {
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
-    if (!on.p10 || *on.p10 > stack.asOf + std::chrono::days{lookWithinDays}) return false;
+    const auto near = [](const std::optional<Day>& day, Day then) { return nearness(day, then, lookWithinDays, keptLookWithinDays); };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->sumpFullOn.p10, day.day) : std::nullopt; };
+    if (!on.p10 || !stands(stack, before, {1.0, 0.0}, near(on.p10, stack.asOf).value_or(0.0))) return false;
     const auto& looked = stack.record.lastSumpLook;
     const bool told = on.p90 && daysBetween(*on.p10, *on.p90) <= closeDays;
     return !told && (!looked || daysBetween(*looked, stack.asOf) >= lookAgainAfter);

@@ -103,8 +103,8 @@ void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
     if (found == nullptr) return;
     const TrayEstimate& beneath = *found;
     add(to, stack, Code::tooEarly, Severity::hint, beneath.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed the tray beneath for now: the new one came early")),
-        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60"))
-            .arg(lengthText(beneath.castingsDepthCm.p50), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50)));
+        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted"))
+            .arg(lengthText(beneath.castingsDepthCm.p50), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50), percent(filledChance(beneath).value_or(0.0)), percent(beneathFine)));
     to.back().food = Food::give;
 }
 

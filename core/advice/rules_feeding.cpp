@@ -18,11 +18,20 @@ constexpr int keptFullWithinDays = 10;    ///< once raised, it stays until the d
 constexpr double roomAgain = 1.25;        ///< of the usual week's food
 constexpr double rimCm = 1.0;             ///< kept free under the rim
 
-/// What may be given: one usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear
-/// this week and what fits. What was never fed has no usual amount.
-double amountToGive(const StackReckoning& stack)
+/// What of the last days' food still counts on that day within 7, kg.
+double fedBy(const StackReckoning& stack, Day day)
 {
-    return stack.record.usualFeedKg > 0.0 ? std::min(stack.record.usualFeedKg, stack.forecast.feedNowKg) : stack.forecast.feedNowKg;
+    double sum = 0.0;
+    for (std::size_t ago = 0; ago < stack.record.fedKg.size(); ++ago)
+        if (static_cast<int>(ago) + daysBetween(stack.asOf, day) < 7) sum += stack.record.fedKg[ago];
+    return sum;
+}
+
+/// The limit on the day on which food is due: the days that lie a week back by then no longer count.
+double limitOn(const StackReckoning& stack, Day day)
+{
+    const double freed = fedBy(stack, stack.asOf) - fedBy(stack, day);
+    return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
 }
 
 void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
@@ -30,25 +39,31 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
     const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
-    const double amount = amountToGive(stack);
+    // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. What was
+    // never fed has no usual amount.
+    const double limit = limitOn(stack, std::max(due, stack.asOf));
+    const double usualKg = stack.record.usualFeedKg;
+    const double amount = usualKg > 0.0 ? std::min(usualKg, limit) : limit;
     if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed && since >= stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
         : stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(stack.forecast.feedNowKg));
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(limit));
     // The same limit as in the feeding plan and beside the feeding button.
-    const QString most = mostText(stack.forecast.feedNowKg);
+    const QString most = mostText(limit);
     const QString usual = wording::amountText(stack.record.usualFeed);
-    const bool borne = usualIsBorne(stack);
-    if (stack.record.usualFeedKg > 0.0 && !borne)
-        reason += stack.forecast.feedNowKg < stack.forecast.feedHighKg
-            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(stack.record.fedLast7DaysKg), number(reckoning::mostFreshPerM2AndDay, 1))
+    const bool borne = usualKg > 0.0 && usualKg <= limit + 1e-9;
+    if (usualKg > 0.0 && !borne)
+        reason += limit < stack.forecast.feedHighKg
+            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
             : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit"))
                   .arg(usual, most, temperatureText(hotAbove));
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
-        borne ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most) : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
+        borne && wording::mostOf(limit).mass()->base() < usualKg ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
+        : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
+                                           : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;
     to.back().food = Food::give;
 }
@@ -86,7 +101,9 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
 {
     if (!stack.forecast.roomTopTrayFreshKg) return;
     const double room = *stack.forecast.roomTopTrayFreshKg;
-    const bool fullNow = noRoomForAWeek(stack, top, room);
+    // What lies there sinks until it is fed again: full is what does not take the next feeding either.
+    const bool next = stack.forecast.topTrayFullOn.p50 && daysBetween(stack.asOf, *stack.forecast.topTrayFullOn.p50) <= keptFullWithinDays;
+    const bool fullNow = next && noRoomForAWeek(stack, top, room);
     const auto& on = stack.forecast.topTrayFullOn.p50;
     const bool soon = fillsUp(stack);
     if (!fullNow && !soon) return;

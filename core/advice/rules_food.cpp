@@ -21,6 +21,7 @@ constexpr Thresholds overfedAt{0.5, 0.3};
 constexpr Thresholds hungryAt{0.8, 0.6};
 constexpr double leastWorthGiving = 0.05;   ///< kg fresh
 constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
+constexpr double softenedEnoughKgPerM2 = 0.50; ///< … and with so much for certain
 constexpr double tooColdToEat = 8.0;        ///< °C
 constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
 // C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
@@ -67,7 +68,9 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
         double softened = 0.0;
         for (const TrayEstimate& tray : day.slots)
             if (tray.state != TrayState::drying) softened = std::max(softened, tray.strata.softenedCm / 100.0 * 120.0); // kg DM/m², 120 kg/m³
-        return softened < softenedKgPerM2 ? chanceBelow(day.ration, 1.0) : std::optional{0.0};
+        if (softened >= softenedEnoughKgPerM2) return 0.0;
+        const std::optional<double> wanting = chanceBelow(day.ration, 1.0);
+        return wanting && softened >= softenedKgPerM2 ? std::min(*wanting, hungryAt.raise - 0.01) : wanting; // between both it is kept and not raised
     };
     if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
     if (stack.forecast.feedNowKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;

@@ -15,6 +15,8 @@ namespace {
 constexpr Thresholds soonAt{0.5, 0.3}; ///< of ready and turn within 14 days
 // A new tray stands alone on top for at least 60 days; later harvests are 60 to 90 days apart: common practice, no source.
 constexpr int leastDaysOnTop = 60;
+constexpr double nearTheRimCm = 2.0;   ///< as core/reckoning/overdue.cpp keeps it
+constexpr int overdueAfter = 30;        ///< days of turn and ready
 constexpr double leastOnTopCm = 1.25; ///< of castings, median: half of what fills a tray. Ours
 
 /// What the evenings before foresaw is replayed, so that it does not come and go with each feeding.
@@ -38,7 +40,13 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     }
     const double now = stack.now.colonyKg.p50;
     const double then = stack.forecast.colonyMedianIn60DaysKg;
-    if (now > 0.0 && then <= 0.85 * now)
+    const bool overdue = bottom.state == TrayState::overdue;
+    const TrayEstimate* top = trayToFeed(stack);
+    const double free = top != nullptr ? stack.record.trayHeightCm - top->depthCm : stack.record.trayHeightCm;
+    const bool full = overdue && free <= nearTheRimCm;
+    if (full) reasons << say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to %1 under its rim")).arg(lengthText(std::max(free, 0.0)));
+    const bool waitsLong = stack.turnSince && stack.readySince && daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf) >= overdueAfter;
+    if (now > 0.0 && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
         reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(massText(now), massText(then));
     return reasons.join(QStringLiteral("; "));
 }

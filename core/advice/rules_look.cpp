@@ -19,6 +19,8 @@ namespace {
 constexpr int turnAhead = 14;        ///< days before its turn from which a look at the bottom tray is worth a word
 constexpr int turnInDoubt = 7;       ///< half of the members have the turn within these days, and it is not raised
 constexpr double worthADay = 14.0;   ///< days that such a look has to save
+constexpr double leastSaved = 3.0;   ///< days that a look at the turn has to save
+constexpr double leastWorth = 0.001; ///< of a look of which no gain is known
 constexpr int dateMatters = 120;     ///< days to go at most, by the median, for which a closer date is worth a look
 
 bool within(const std::optional<Day>& day, const StackReckoning& stack, int days) { return day && daysBetween(stack.asOf, *day) <= days; }
@@ -31,15 +33,27 @@ double daysSaved(const reckoning::Dates& dates, const StackReckoning& stack, dou
     return std::max(to - from, 0) * (1.0 - std::sqrt(1.0 - std::clamp(cut, 0.0, 1.0)));
 }
 
+/// What is not so today is so tomorrow at the earliest.
+reckoning::Dates fromToday(const reckoning::Dates& dates, Day today)
+{
+    const auto later = [today](const std::optional<Day>& day) { return day ? std::optional{std::max(*day, today + std::chrono::days{1})} : std::nullopt; };
+    return {later(dates.p10), later(dates.p50), later(dates.p90)};
+}
+
 /// "; it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"
 QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double cut, double minutes)
 {
     const double saved = daysSaved(dates, stack, cut);
     if (saved < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by less than a day for %1 min of work")).arg(number(minutes, 0));
     const double perMinute = saved / minutes;
+    if (dates.p50 && *dates.p50 <= stack.asOf) // it may be so already
+        return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by about %1 for %2 min of work, %3 days a minute"))
+            .arg(days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
     return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute"))
-        .arg(whenRange(dates, stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
+        .arg(whenRange(fromToday(dates, stack.asOf), stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
 }
+
+double perMinute(const reckoning::Dates& dates, const StackReckoning& stack, const LookChoice& look) { return daysSaved(dates, stack, look.cut) / std::max(look.minutes, 0.5); }
 
 const LookChoice* choiceOf(const StackReckoning& stack, LookKind kind, int slot)
 {
@@ -47,10 +61,11 @@ const LookChoice* choiceOf(const StackReckoning& stack, LookKind kind, int slot)
     return found == stack.nextLooks.end() ? nullptr : &*found;
 }
 
-void addLook(std::vector<Advice>& to, const StackReckoning& stack, LookKind kind, std::optional<int> slot, const QString& what, const QString& why)
+void addLook(std::vector<Advice>& to, const StackReckoning& stack, LookKind kind, std::optional<int> slot, const QString& what, const QString& why, double worth)
 {
     add(to, stack, Code::lookNext, Severity::hint, slot, stack.asOf, what, why);
     to.back().look = kind;
+    to.back().worth = std::max(worth, leastWorth);
 }
 
 /// "fewer than 1 in 8 bits", or in per cent where that says more.
@@ -69,8 +84,11 @@ bool bitsOfTheBottom(const StackReckoning& stack, std::vector<Advice>& to)
     QString rule = say(QT_TRANSLATE_NOOP("Advice", "%1 of food or bedding: lift it today")).arg(fewerThan(stack.bitsRule->fewerThanPercent));
     rule += stack.bitsRule->otherwise ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*stack.bitsRule->otherwise, stack.asOf))
                                       : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
-    if (const LookChoice* bits = choiceOf(stack, LookKind::bits, bottom.slot)) rule += worth(bottom.readyOn, stack, bits->cut, bits->minutes);
-    addLook(to, stack, LookKind::bits, bottom.slot, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule);
+    const LookChoice* bits = choiceOf(stack, LookKind::bits, bottom.slot);
+    if (bits != nullptr && daysSaved(bottom.readyOn, stack, bits->cut) < leastSaved) return false;
+    if (bits != nullptr) rule += worth(bottom.readyOn, stack, bits->cut, bits->minutes);
+    addLook(to, stack, LookKind::bits, bottom.slot, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule, bits != nullptr ? perMinute(bottom.readyOn, stack, *bits) : 0.0);
+    to.back().forTurn = true;
     return true;
 }
 
@@ -82,7 +100,8 @@ bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::ve
     QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come"))
                       .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));
     if (stack.turnLook) why += worth(stack.forecast.turnOn, stack, stack.turnLook->cut, stack.turnLook->minutes);
-    addLook(to, stack, LookKind::depth, top.slot, say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the top tray")), why);
+    addLook(to, stack, LookKind::depth, top.slot, say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the top tray")), why, stack.turnLook ? perMinute(stack.forecast.turnOn, stack, *stack.turnLook) : 0.0);
+    to.back().forTurn = true;
     return true;
 }
 
@@ -118,8 +137,8 @@ void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
         addLook(to, stack, each.kind, slot, lookWords(each.kind, each.slot == 1),
                 say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
                         .arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
-                    + worth(bottom.readyOn, stack, each.cut, each.minutes));
-        to.back().worth = daysSaved(bottom.readyOn, stack, each.cut) / std::max(each.minutes, 0.5);
+                    + worth(bottom.readyOn, stack, each.cut, each.minutes),
+                perMinute(bottom.readyOn, stack, each));
         return;
     }
 }

@@ -19,7 +19,7 @@ constexpr double dryBelow = 0.65;
 constexpr double wetAbove = 1.10;
 constexpr Thresholds dryAt{0.5, 0.3};
 constexpr Thresholds wetAt{0.8, 0.6};
-constexpr double lookAt = 0.2;        ///< chance of it from which a handful is squeezed first …
+constexpr Thresholds lookAt{0.2, 0.1}; ///< chance of it from which a handful is squeezed first …
 constexpr int lookAgainAfter = 14;   ///< … unless the moisture was read or water poured within these days
 constexpr int daysWet = 3;           ///< what was poured drains within two days; longer is too wet
 constexpr int squeezeHolds = 5;      ///< days
@@ -62,20 +62,26 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
 {
     const auto chance = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
         const TrayEstimate* at = trayOfBatch(day, batch);
+        std::optional<double> dry = at != nullptr ? chanceBelow(at->waterShare, dryBelow) : std::nullopt;
+        // What it comes to within a week counts as well, on the days before as today.
+        if (dry && day.ahead) dry = std::max(*dry, chanceBelow(day.ahead->topWaterIn7Days, dryBelow).value_or(0.0));
+        return dry;
+    };
+    const auto today = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, batch);
         return at != nullptr ? chanceBelow(at->waterShare, dryBelow) : std::nullopt;
     };
-    std::optional<double> now = chance(stack.now);
+    std::optional<double> now = today(stack.now);
     if (!now) return;
-    // What it comes to within a week counts as well.
-    if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, chance(stack.forecast.days.front()).value_or(0.0));
+    if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, today(stack.forecast.days.front()).value_or(0.0));
     const bool wateredSince = stack.record.lastWater && stack.record.lastSqueeze && *stack.record.lastWater >= *stack.record.lastSqueeze;
     const bool read = highest && squeezed(stack, 1) && !wateredSince;
     if (!read && !stands(stack, chance, dryAt, now)) {
-        if (*now >= lookAt) squeezeFirst(stack, tray, *now, to);
+        if (stands(stack, chance, lookAt, now)) squeezeFirst(stack, tray, *now, to);
         return;
     }
     const double litres = litresWanting(tray);
-    const Severity severity = chance(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
+    const Severity severity = today(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
     if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
     add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volumeText(litres)), reason);

@@ -52,6 +52,13 @@ std::string uid(const std::string& key, std::string_view what, const std::string
     return key + '-' + std::string{what} + (which.empty() ? std::string{} : '-' + which) + "@tierloam";
 }
 
+std::string yearOf(Day day) { return std::to_string(static_cast<int>(std::chrono::year_month_day{day}.year())); }
+
+std::string ofSlot(const advice::Advice& one, const reckoning::StackReckoning& stack)
+{
+    return one.slot && *one.slot <= static_cast<int>(stack.now.slots.size()) ? std::to_string(stack.now.slots[static_cast<std::size_t>(*one.slot) - 1].batch) : std::string{};
+}
+
 /// What tells this matter from the next of its kind.
 std::string whichOf(const advice::Advice& one, const reckoning::StackReckoning* stack)
 {
@@ -65,8 +72,12 @@ std::string whichOf(const advice::Advice& one, const reckoning::StackReckoning* 
     case Code::drainageHigh: return stack->record.lastDrain ? dayText(*stack->record.lastDrain) : std::string{"first"};
     case Code::dryingDone:
     case Code::dryingLong: return stack->now.slots.empty() ? std::string{} : std::to_string(stack->now.slots.back().batch);
+    case Code::staleRecord: return stack->record.lastEntry ? dayText(*stack->record.lastEntry) : std::string{};
+    case Code::heat: return yearOf(one.on);
+    case Code::cold: return yearOf(one.on + std::chrono::days{182}); // a winter lies in two years
     case Code::recordDisagrees: return one.wormsMissing ? "worms" : one.entry ? std::to_string(*one.entry) : one.unwritten ? dayText(one.unwritten->day) : std::string{};
-    default: return one.slot && *one.slot <= static_cast<int>(stack->now.slots.size()) ? std::to_string(stack->now.slots[static_cast<std::size_t>(*one.slot) - 1].batch) : std::string{};
+    case Code::lookNext: return ofSlot(one, *stack) + (one.look ? '-' + std::to_string(static_cast<int>(*one.look)) : std::string{});
+    default: return ofSlot(one, *stack);
     }
 }
 

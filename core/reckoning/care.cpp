@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <map>
 
 namespace tierloam::reckoning {
@@ -18,6 +19,18 @@ double middle(std::vector<double> values)
     std::sort(values.begin(), values.end());
     const std::size_t half = values.size() / 2;
     return values.size() % 2 != 0 ? values[half] : 0.5 * (values[half - 1] + values[half]);
+}
+
+}
+
+namespace {
+
+/// Median of the days from one feeding to the next.
+double usualGap(const std::vector<Day>& feeds)
+{
+    std::vector<double> gaps;
+    for (std::size_t i = 1; i < feeds.size(); ++i) gaps.push_back(daysBetween(feeds[i - 1], feeds[i]));
+    return gaps.empty() ? 7.0 : middle(gaps);
 }
 
 }
@@ -47,6 +60,7 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
         sum.kg += portion->kg;
         if (isFood) fed[static_cast<std::size_t>(daysBetween(from, day) / 7)] += portion->kg;
     };
+    std::vector<Day> feeds;
     struct Habit { double each = 0; int every = 1; };
     std::array<std::optional<Habit>, 2> routines; // water, cover, in force at asOf
     for (const journal::Step& step : history.steps) {
@@ -62,6 +76,7 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
         if (day < from) continue;
         if (const auto* feed = std::get_if<journal::Feed>(&entry.action)) {
             add(feed->material.empty() ? std::string{journal::defaultFood} : feed->material, feed->food, true, day);
+            if (feeds.empty() || feeds.back() != day) feeds.push_back(day);
         } else if (const auto* cover = std::get_if<journal::Cover>(&entry.action)) {
             add(cover->material.empty() ? std::string{journal::defaultCover} : cover->material, cover->paper.value_or(journal::defaultCoverAmount), false, day);
         } else if (const auto* poured = std::get_if<journal::Water>(&entry.action)) {
@@ -87,6 +102,7 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
     }
     care.drainLitres = drained / weeks;
     care.medianFeedKg = middle(fed);
+    if (!feeds.empty()) care.firstIn = std::clamp(static_cast<int>(std::lround(usualGap(feeds))) - daysBetween(feeds.back(), asOf), 1, 7);
     return care;
 }
 
@@ -132,9 +148,8 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             if (day >= from && (feeds.empty() || feeds.back() != day)) feeds.push_back(day);
         }
         if (const auto* drain = std::get_if<journal::Drain>(&entry.action); drain != nullptr && drain->volume) record.lastDrain = day;
-        if (const auto* flush = std::get_if<journal::Flush>(&entry.action)) {
+        if (std::holds_alternative<journal::Flush>(entry.action)) {
             record.lastDrain = record.lastFlush = day;
-            if (day >= from) poured += flush->poured.volume().value_or(Volume{}).base();
         }
         if (const auto* water = std::get_if<journal::Water>(&entry.action)) {
             record.lastWater = day;
@@ -161,13 +176,11 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
         }
         if (isLook(entry.action)) record.lastLook = day;
     }
-    std::vector<double> gaps;
-    for (std::size_t i = 1; i < feeds.size(); ++i) gaps.push_back(daysBetween(feeds[i - 1], feeds[i]));
+    record.medianFeedGapDays = usualGap(feeds);
     record.waterLPerWeek = poured / weeksBack;
     const Usual usual = usualOf(entries, materials, history);
     record.usualFeed = usual.feed;
     record.usualFeedKg = usualFeedKg(usual, materials).value_or(0.0);
-    if (!gaps.empty()) record.medianFeedGapDays = middle(gaps);
     if (const journal::Standing* now = history.on(asOf)) {
         record.daysDrying = now->dryingSince ? daysBetween(*now->dryingSince, asOf) : 0;
         record.spigotShut = now->spigot == journal::Spigot::shut;

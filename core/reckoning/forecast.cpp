@@ -6,6 +6,7 @@
 #include "core/reckoning/stack_run.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace tierloam::reckoning {
 
@@ -129,13 +130,16 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }
     // 0.7 kg a day and m² over any 7 days: what the last of them got counts, whatever the week ahead could take.
+    std::vector<double>& fed = result.record.fedKg;
+    fed.assign(7, 0.0);
     for (std::size_t i = 0; i < now_.stepsDone; ++i) {
         const journal::Entry& entry = entries_[history_.steps[i].entry];
         const auto* feed = std::get_if<journal::Feed>(&entry.action);
-        if (feed == nullptr || daysBetween(entry.date.day, dayAt(last_)) >= 7) continue;
-        if (const auto given = deeds_.portion(feed->material.empty() ? std::string{journal::defaultFood} : feed->material, feed->food)) result.record.fedLast7DaysKg += given->kg;
+        const int ago = daysBetween(entry.date.day, dayAt(last_));
+        if (feed == nullptr || ago >= 7) continue;
+        if (const auto given = deeds_.portion(feed->material.empty() ? std::string{journal::defaultFood} : feed->material, feed->food)) fed[static_cast<std::size_t>(ago)] += given->kg;
     }
-    to.feedNowKg = std::clamp(most - result.record.fedLast7DaysKg, 0.0, to.feedHighKg);
+    to.feedNowKg = std::clamp(most - std::accumulate(fed.begin(), fed.end(), 0.0), 0.0, to.feedHighKg);
     to.feedLowKg = std::min(quantile(wanted, now_.members.shares(), 0.5), to.feedHighKg);
     to.feedUsualKg = std::min(to.feedUsualKg, to.feedHighKg);
 }

@@ -5,7 +5,6 @@
 #include "core/reckoning/overfeeding.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace tierloam::reckoning {
 
@@ -15,7 +14,7 @@ namespace {
 
 constexpr std::size_t asked = 128;   ///< members
 constexpr int turnWithin = 14;
-constexpr double declineAfter = 60;  ///< days
+constexpr int declineAfter = 60;     ///< days
 constexpr int looksWithin = 182;     ///< half a year: a date is looked for when it is at most 120 days off, and later ones count as never
 constexpr int fullWithin = 21;       ///< the range of a full sump's date is told within two weeks and a week (core/advice/rules_drainage.cpp)
 
@@ -104,14 +103,22 @@ std::optional<Foresight> foresee(const Population& members, const Course& course
     std::vector<double> warmth(static_cast<std::size_t>(some.stack.members()));
     for (int i = 0; i < some.stack.members(); ++i) warmth[static_cast<std::size_t>(i)] = some.stack.blocks[static_cast<std::size_t>(i / lanes)].stack.warmth[i % lanes];
     seen.ownWarmthK = quantile(warmth, weights, 0.5);
-    std::vector<double> colonyNow(warmth.size());
-    for (int i = 0; i < some.stack.members(); ++i) colonyNow[static_cast<std::size_t>(i)] = colony(MemberOf{some.stack, i});
-    const double before = quantile(colonyNow, weights, 0.5);
-    if (before > 0.0) seen.colonyKeptIn60Days = std::pow(quantile(ahead->colonyAtEnd, weights, 0.5) / before, declineAfter / days);
+    seen.topWaterIn7Days = band(ahead->topWaterIn7Days, weights);
     const UsualElements elements = usualElements(course.care);
     seen.usualCarbonKg = elements.carbonKg;
     seen.usualNitrogenKg = elements.nitrogenKg;
     return seen;
+}
+
+double colonyKept(const Population& members, const Course& course, Crew& crew)
+{
+    const Population some = firstOf(members);
+    const Weights weights = some.shares();
+    std::vector<double> now(static_cast<std::size_t>(some.stack.members()));
+    for (int i = 0; i < some.stack.members(); ++i) now[static_cast<std::size_t>(i)] = colony(MemberOf{some.stack, i});
+    const double before = quantile(now, weights, 0.5);
+    const std::optional<Outlook> ahead = lookAhead(some, course, {}, crew, {}, declineAfter, false);
+    return before > 0.0 ? quantile(ahead->colonyAtEnd, weights, 0.5) / before : 1.0;
 }
 
 LookForesight foreseeLooks(const Population& members, const Course& course, Crew& crew)

@@ -17,6 +17,8 @@ double airLowAhead(const Outlook& ahead, Weights weights);
 /// The two weeks (three while the spigot is shut) after `course.today` under usual care, by the first 128 of the members with their weights: members are drawn alike, so that the
 /// first stand for all. nullopt of a stack without trays.
 std::optional<Foresight> foresee(const Population& members, const Course& course, Crew& crew);
+/// What is left of the median colony after 60 days, by the same members.
+double colonyKept(const Population& members, const Course& course, Crew& crew);
 /// What looks would tell on that day, by the same members half a year ahead.
 LookForesight foreseeLooks(const Population& members, const Course& course, Crew& crew);
 

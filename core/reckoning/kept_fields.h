@@ -48,8 +48,8 @@ void pass(Archive& archive, TrayEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Foresight& of)
 {
-    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, colonyKept, looks] = of;
-    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, colonyKept, looks);
+    auto& [both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, colonyKept, topWater7, looks] = of;
+    each(archive, both, airLow, sumpFull, trayFull, bed7, bed14, drained, room, ownWarmth, carbon, nitrogen, turn, turnSince, turnLikely, colonyKept, topWater7, looks);
 }
 
 template <class Archive>

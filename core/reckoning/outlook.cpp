@@ -102,7 +102,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
         deedsOf(members, course, plan, day, number);
         for (; nextFeed != plan.ramp.end() && nextFeed->from <= day; ++nextFeed) care = careWith(course.care, nextFeed->kgPerWeek, course.kitchen);
         const bool away = plan.away && day >= plan.away->first && day <= plan.away->second;
-        if (step % 7 == 1 && !away) {
+        if (step >= care.firstIn && (step - care.firstIn) % 7 == 0 && !away) {
             const std::vector<char> cut = careForAWeek(stack, care);
             for (std::size_t i = 0; i < count; ++i)
                 if (cut[i] != 0 && out.trayFull[i] == never) out.trayFull[i] = number;
@@ -126,6 +126,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
             for (std::size_t i = 0; i < count; ++i) out.drainedNextWeek[i] -= inNow[i];
         }
         if (step == 7) out.bedIn7Days = perMember(stack, [](const MemberOf& m) { return m.block.stack.bed[m.lane]; });
+        if (const int top = stack.topToFeed(); step == 7 && top >= 0) out.topWaterIn7Days = perMember(stack, [top](const MemberOf& m) { return waterShare(m, top); });
         if (step == 14) out.bedIn14Days = perMember(stack, [](const MemberOf& m) { return m.block.stack.bed[m.lane]; });
         if (step == declineAfter) out.colonyIn60Days = perMember(stack, colony);
         if (sampled && step % 7 == 0) out.days.push_back(estimate(stack, members.week, members.shares(), day, number, crew));

@@ -63,6 +63,7 @@ struct Outlook {
     std::vector<double> colonyIn60Days, colonyAtEnd; ///< kg
     std::vector<double> leastAir;             ///< least air multiplier of any tray, first 14 days
     std::vector<double> bedIn7Days, bedIn14Days; ///< °C
+    std::vector<double> topWaterIn7Days;      ///< of the tray being fed, of what it holds; empty where none is
     std::vector<StackEstimate> days;          ///< weekly, when asked for
 };
 

@@ -6,8 +6,11 @@ namespace tierloam::reckoning {
 
 namespace {
 
-constexpr double declineTo = 0.85;           ///< of the present median colony, 60 days on …
-constexpr double declineFrom = 0.92;         ///< … and what takes that back
+// Of the present median colony, 60 days on. Each week one day of the past looked so far ahead; today does every day, nearer to a feeding or further from it, which
+// moves it by some hundredths: it raises or takes back alone only what is clearer than that.
+constexpr double declineTo = 0.85, declineFrom = 0.92;
+constexpr double clearlyTo = 0.82, clearlyFrom = 0.95;
+constexpr int unfedFor = 14;                 ///< days, or two usual gaps: then the fall is of the missing food, which no lift brings
 constexpr double rimCm = 1.0, rimAgainCm = 2.0; ///< from the rim: full, and so until it has sunk
 constexpr int replayed = 60;                 ///< days
 
@@ -15,23 +18,29 @@ constexpr int replayed = 60;                 ///< days
 
 bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
 {
-    const auto on = [batch = result.now.slots.front().batch, height = result.record.trayHeightCm](const StackEstimate& day, double kept, bool& declines, bool& full) {
-        const TrayState bottom = day.slots.empty() ? TrayState::working : day.slots.front().state;
-        if ((bottom != TrayState::ready && bottom != TrayState::overdue) || day.slots.front().batch != batch) {
-            declines = full = false;
-            return;
-        }
-        declines = kept <= (declines ? declineFrom : declineTo);
-        const auto top = std::find_if(day.slots.rbegin(), day.slots.rend(), [](const TrayEstimate& tray) { return tray.state != TrayState::drying; });
-        full = day.slots.size() > 1 && top != day.slots.rend() && top->depthCm >= height - (full ? rimAgainCm : rimCm);
+    const auto isOfReady = [batch = result.now.slots.front().batch](const StackEstimate& day) {
+        return !day.slots.empty() && day.slots.front().batch == batch && (day.slots.front().state == TrayState::ready || day.slots.front().state == TrayState::overdue);
     };
     bool declines = false;
     bool full = false;
+    const auto note = [&](const StackEstimate& day) {
+        if (!isOfReady(day)) {
+            declines = full = false;
+            return;
+        }
+        if (day.ahead && day.ahead->colonyKeptIn60Days) declines = *day.ahead->colonyKeptIn60Days <= (declines ? declineFrom : declineTo);
+        const auto top = std::find_if(day.slots.rbegin(), day.slots.rend(), [](const TrayEstimate& tray) { return tray.state != TrayState::drying; });
+        full = day.slots.size() > 1 && top != day.slots.rend() && top->depthCm >= result.record.trayHeightCm - (full ? rimAgainCm : rimCm);
+    };
     for (const StackEstimate& day : result.history)
-        if (day.day < result.now.day && daysBetween(day.day, result.now.day) <= replayed) on(day, day.ahead ? day.ahead->colonyKeptIn60Days : 1.0, declines, full);
+        if (day.day < result.now.day && daysBetween(day.day, result.now.day) <= replayed) note(day);
+    note(result.now);
     const double now = result.now.colonyKg.p50;
-    on(result.now, now > 0.0 ? colonyIn60Days / now : 1.0, declines, full);
-    return declines || full;
+    const double kept = now > 0.0 ? colonyIn60Days / now : 1.0;
+    declines = isOfReady(result.now) && (declines ? kept <= clearlyFrom : kept <= clearlyTo);
+    const int unfed = result.record.lastFeed ? daysBetween(*result.record.lastFeed, result.now.day) : 0;
+    const bool forWantOfFood = unfed > std::max(unfedFor, static_cast<int>(2.0 * result.record.medianFeedGapDays));
+    return (declines && !forWantOfFood) || full;
 }
 
 }

@@ -90,7 +90,8 @@ struct Foresight {
     double turnProbability = 0;      ///< as in StackReckoning, of all members
     std::optional<Day> turnSince;
     std::optional<Day> turnLikelyOn; ///< half of the members have it, within 14 days
-    double colonyKeptIn60Days = 1;   ///< of the median colony, if it went on as in these two or three weeks
+    std::optional<double> colonyKeptIn60Days; ///< of the median colony; of every seventh day on which the bottom tray was ready and none spare
+    Band topWaterIn7Days;            ///< water of the tray being fed, of what it holds
     std::optional<LookForesight> looks;
     bool operator==(const Foresight&) const = default;
 };
@@ -150,7 +151,7 @@ struct Record {
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
     Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)
     double usualFeedKg = 0;          ///< the same fresh; 0: never fed
-    double fedLast7DaysKg = 0;       ///< fresh, today and the 6 days before it
+    std::vector<double> fedKg;       ///< fresh, today and each of the 6 days before it; empty: not asked (a day of the diary)
 };
 
 /// What was drained beside what was expected at that moment, the noise of measuring included.

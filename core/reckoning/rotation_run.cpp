@@ -10,6 +10,7 @@ using namespace model;
 
 namespace {
 
+constexpr int hangsFor = 60;             ///< days for which a turn that half of the members have waits to be called due
 constexpr int lateWithin = 120;          ///< days beyond which nine tenths are no longer waited for
 constexpr double castingsKgPerL = 0.182; ///< dry matter as castings lie (model/measures)
 
@@ -32,10 +33,11 @@ public:
         }
         if (!early && reached * 10 >= first_.size()) early = day;
         if (!middle && reached * 2 >= first_.size()) middle = day;
+        if (!sure && reached * 10 >= first_.size() * 8) sure = day;
         if (!late && reached * 10 >= first_.size() * 9) late = day;
     }
 
-    std::optional<int> early, middle, late;
+    std::optional<int> early, middle, sure, late;
 
 private:
     std::vector<int> first_;
@@ -105,14 +107,19 @@ private:
         else lift(day);
     }
 
+    /// Half of the members have it. Where they had it when the year began, and it has not been called due, the due list waits until it is surer, and so does
+    /// the year, for two months at most: some trays hang between.
+    bool hasTurn(int day) const { return turn_.middle && (!hangs() || turn_.sure || day >= course_.today + hangsFor); }
+    bool hangs() const { return turn_.middle && *turn_.middle <= course_.today && !wish_.turnToday; }
+
     /// A tray on its turn; a lift on its wished day, or else on its turn.
     bool due(int day) const
     {
         if (drying() || members_.stack.trays() == 0) return false;
-        if (spare()) return turn_.middle.has_value() && !isAway(day);
+        if (spare()) return hasTurn(day) && !isAway(day);
         if (members_.stack.trays() < 2 && !onlyTray()) return false;
         const auto wished = wish_.liftOn.find(static_cast<int>(made_.harvests.size()));
-        return wished != wish_.liftOn.end() ? at(day) >= wished->second : turn_.middle.has_value();
+        return wished != wish_.liftOn.end() ? at(day) >= wished->second : hasTurn(day);
     }
 
     /// Only what has been called due, or was wished for today; a turn that half of the members have is from tomorrow on.
@@ -126,7 +133,8 @@ private:
     void pass(Population& members, int day)
     {
         const bool away = wish_.change.away && at(day) >= wish_.change.away->first && at(day) <= wish_.change.away->second;
-        if ((day - course_.today) % 7 == 1 && !away) careForAWeek(members.stack, care_);
+        const int step = day - course_.today;
+        if (step >= care_.firstIn && (step - care_.firstIn) % 7 == 0 && !away) careForAWeek(members.stack, care_);
         const DayForcing forcing = around_.on(day);
         crew_.each(static_cast<int>(members.stack.blocks.size()), [&](int block) {
             advanceDay(members.stack, block, forcing);
@@ -139,6 +147,7 @@ private:
     {
         Turn turn = turn_;
         const auto known = [&] { return wish_.windows ? turn.late.has_value() : turn.middle.has_value(); };
+        const bool hung = hangs();
         if (!known()) {
             Population copy = members_;
             for (int on = day + 1; on <= day + lateWithin && !known() && !stop_.stop_requested(); ++on) {
@@ -152,7 +161,9 @@ private:
             made.natural = at(day);
             made.early = std::min(made.early.value_or(at(day)), at(day));
         } else {
-            made.natural = std::max(made.natural, at(course_.today + 1)); // half of them have it already, but it has not been called due
+            // Half of them have it already, but it has not been called due: when it is likely to be.
+            made.natural = std::max(made.natural, hung ? at(turn.sure.value_or(day)) : at(course_.today + 1));
+            made.natural = std::max(made.natural, at(course_.today + 1));
         }
         return made;
     }

@@ -12,7 +12,8 @@ namespace tierloam::reckoning {
 
 /// A step that falls due in the year, and how sure its day is.
 struct TurnWindow {
-    Day natural{};                   ///< half of the members have it, all steps before it taken as planned; tomorrow at the earliest, unless it is due today
+    Day natural{};                   ///< half of the members have it, all steps before it taken as planned; tomorrow at the earliest, unless it is due today. Of one
+                                     ///< that half of them have already and that is not called due: 80 in 100 have it, or two months are over
     std::optional<Day> early, late;  ///< a tenth, nine tenths; `late` is looked for 120 days beyond, nullopt: later than that
 };
 

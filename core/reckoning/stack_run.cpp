@@ -289,6 +289,8 @@ void StackRun::foreseeFrom(int day, StackEstimate& sample)
     sample.ahead->turnProbability = top >= 0 ? now_.members.filledProbability(top) : 0.0;
     sample.ahead->turnSince = now_.turn.since();
     // What looks would tell takes months to simulate: once a week, where one could be advised. Of the last day all members are asked (forecast.cpp).
+    const TrayState bottom = sample.slots.front().state;
+    if (day % 7 == 0 && standing()->spare() <= 0 && (bottom == TrayState::ready || bottom == TrayState::overdue)) sample.ahead->colonyKeptIn60Days = colonyKept(now_.members, course, crew_);
     if (day % 7 == 0 && day != last_ && couldBeLookedAt(sample, day)) sample.ahead->looks = foreseeLooks(now_.members, course, crew_);
 }
 

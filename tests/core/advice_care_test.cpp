@@ -248,10 +248,16 @@ TEST(AdviceOfCare, DrainageHighAfterTwoInARowOrWithMuchWatering)
     EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
     stack.record.waterLPerWeek = 2.5;
     EXPECT_THAT(codes(stack), Contains("drainage-high"));
-    stack.forecast.drainedExpectedLPerWeek.p50 = 1.6; // 10: stays only where much ran lately
+    stack.forecast.drainedExpectedLPerWeek.p50 = 1.6; // 10: stays only where much was foreseen lately
     EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
-    stack.now.drainedLPerWeek.p50 = 2.0;
+    stack.now.drainedLPerWeek.p50 = 2.0; // a flush
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
+    stack.history[stack.history.size() - 3].ahead->drainedLPerWeek.p50 = 2.0;
+    for (std::size_t i : {1U, 2U}) stack.history[stack.history.size() - i].ahead->drainedLPerWeek.p50 = 1.6;
     EXPECT_THAT(codes(stack), Contains("drainage-high"));
+    stack.record.waterLPerWeek = 0.7; // flushed through on purpose
+    EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
+    stack.record.waterLPerWeek = 2.5;
     stack.forecast.drainedExpectedLPerWeek.p50 = 1.4;
     EXPECT_THAT(codes(stack), Not(Contains("drainage-high")));
 }

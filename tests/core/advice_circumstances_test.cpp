@@ -81,6 +81,7 @@ TEST(AdviceOfAnOnlyTray, NamesNoTrayThatIsNotThere)
 {
     StackReckoning stack = onlyTray();
     stack.forecast.roomTopTrayFreshKg = 0.1;
+    stack.forecast.topTrayFullOn.p50 = in(3);
     const Advice* full = nullptr;
     const auto all = adviceFor(stack);
     full = find(all, Code::trayFull);
@@ -97,12 +98,16 @@ TEST(AdviceOfFood, WhatWasGivenThisWeekCounts)
     StackReckoning stack = calm();
     stack.record.lastFeed = in(-6);
     stack.forecast.feedNowKg = 0.35;
-    stack.record.fedLast7DaysKg = 1.25;
+    stack.record.fedKg = {0.0, 0.45, 0.0, 0.4, 0.4, 0.0, 0.0};
     const auto all = adviceFor(stack);
     ASSERT_NE(find(all, Code::feedDue), nullptr);
     EXPECT_THAT(find(all, Code::feedDue)->text, HasSubstr("at most 350 g"));
     EXPECT_THAT(find(all, Code::feedDue)->because, HasSubstr("1.3 kg were given within 7 days"));
     EXPECT_DOUBLE_EQ(find(all, Code::feedDue)->kg, 0.35);
+    stack.record.fedKg = {0.0, 0.45, 0.0, 0.4, 0.2, 0.0, 0.2}; // due tomorrow, when the last of them lies a week back
+    EXPECT_THAT(find(adviceFor(stack), Code::feedDue)->text, HasSubstr("at most 550 g"));
+    EXPECT_THAT(find(adviceFor(stack), Code::feedDue)->because, HasSubstr("1.1 kg were given within 7 days"));
+    stack.record.fedKg.back() = 0.0;
     stack.forecast.feedNowKg = 0.02; // nothing more this week
     EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
     stack = calm();
@@ -116,6 +121,7 @@ TEST(AdviceOfFood, NothingIsSaidOfHowToFeedWhereNothingIsToBeGiven)
     StackReckoning stack = calm();
     stack.forecast.usualCarbonKg = 0.04;
     stack.forecast.roomTopTrayFreshKg = 0.1;
+    stack.forecast.topTrayFullOn.p50 = in(3);
     EXPECT_THAT(codes(stack), Contains("low-carbon"));
     EXPECT_THAT(codes(stack), Contains("tray-full"));
     since(stack, 0, [](StackEstimate& day) { day.slots[1].air = 0.55; });
@@ -129,6 +135,7 @@ TEST(AdviceOfFood, ATrayIsAddedAndNotCalledFullBesides)
 {
     StackReckoning stack = calm();
     stack.forecast.roomTopTrayFreshKg = 0.1;
+    stack.forecast.topTrayFullOn.p50 = in(3);
     stack.record.spareTrays = 1;
     EXPECT_THAT(codes(stack), Contains("tray-full"));
     stack.turnSince = in(-1);
@@ -140,6 +147,7 @@ TEST(AdviceOfFood, ATrayHeapedAboveItsRimIsSaidToBe)
 {
     StackReckoning stack = calm();
     stack.forecast.roomTopTrayFreshKg = 0.0;
+    stack.forecast.topTrayFullOn.p50 = in(3);
     stack.record.trayHeightCm = 11;
     since(stack, 0, [](StackEstimate& day) { day.slots[1].depthCm = 58.7; });
     EXPECT_THAT(find(adviceFor(stack), Code::trayFull)->because, HasSubstr("heaped above its 11"));

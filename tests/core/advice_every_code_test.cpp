@@ -82,7 +82,7 @@ const std::vector<Walk>& walks()
         {"overfed", [](auto& s) { since(s, 0, air(0.69)); }, [](auto& s) { since(s, 0, air(0.81)); }, air(0.69), air(0.75)},
         {"hungry", [](auto& s) { since(s, 0, hunger({0.5, 0.7, 0.95})); }, [](auto& s) { since(s, 0, [](StackEstimate& day) { day.slots[1].strata.softenedCm = 2.0; }); },
          hunger({0.5, 0.7, 0.95}), hunger({0.6, 0.9, 1.2})},
-        {"tray-full", [](auto& s) { s.forecast.roomTopTrayFreshKg = 0.3; }, [](auto& s) { s.forecast.roomTopTrayFreshKg = 4.0; }},
+        {"tray-full", [](auto& s) { s.forecast.roomTopTrayFreshKg = 0.3; s.forecast.topTrayFullOn.p50 = in(3); }, [](auto& s) { s.forecast.roomTopTrayFreshKg = 4.0; }},
         {"too-wet", [](auto& s) { since(s, -2, water({1.12, 1.2, 1.3})); }, [](auto& s) { since(s, 0, water({0.9, 1.0, 1.05})); }, water({1.12, 1.2, 1.3}), water({1.05, 1.14, 1.2})},
         {"too-dry", [](auto& s) { since(s, 0, water({0.5, 0.6, 0.7})); }, [](auto& s) { since(s, 0, water({0.8, 0.9, 1.0})); }, water({0.5, 0.6, 0.7}), water({0.55, 0.68, 0.8})},
         {"sump-full", [](auto& s) { s.record.spigotShut = true; s.forecast.sumpFullOn = {in(4), in(6), in(8)}; }, [](auto& s) { s.forecast.sumpFullOn = {in(50), in(60), in(70)}; }},
@@ -169,6 +169,7 @@ TEST(EveryCode, AFullTrayIsNotTakenBackByTheFirstSpoonThatFits)
     StackReckoning stack = calm();
     since(stack, 0, [](StackEstimate& day) { day.slots[1].depthCm = 8.9; });
     stack.forecast.roomTopTrayFreshKg = 0.95;
+    stack.forecast.topTrayFullOn.p50 = in(3);
     EXPECT_THAT(codes(stack), Not(Contains("tray-full")));
     since(stack, -3, [](StackEstimate& day) { day.slots[1].depthCm = 9.5; }); // 0.43 kg then
     since(stack, 0, [](StackEstimate& day) { day.slots[1].depthCm = 8.9; });

@@ -193,6 +193,9 @@ TEST(Advice, TrayFullNowOrWithinAWeek)
 {
     StackReckoning stack = calm();
     stack.forecast.roomTopTrayFreshKg = 0.3;
+    stack.forecast.topTrayFullOn.p50 = in(12);
+    EXPECT_THAT(codes(stack), IsEmpty()) << "what lies there sinks until it is fed again";
+    stack.forecast.topTrayFullOn.p50 = in(3);
     EXPECT_THAT(codes(stack), ElementsAre("tray-full"));
     EXPECT_EQ(adviceFor(stack).front().severity, Severity::concern);
     stack.forecast.roomTopTrayFreshKg = 2.0;

@@ -45,6 +45,7 @@ reckoning::StackReckoning busy()
     stack.forecast.sumpFullOn = {today, today + std::chrono::days{2}, today + std::chrono::days{4}};
     stack.forecast.feedHighKg = stack.forecast.feedNowKg = 1.6;
     stack.forecast.roomTopTrayFreshKg = 0.4;
+    stack.forecast.topTrayFullOn.p50 = stack.asOf + std::chrono::days{3};
     stack.forecast.feedUsualKg = 0.9;
     stack.record.usualFeed = {900, Unit::g};
     stack.record.usualFeedKg = 0.9;

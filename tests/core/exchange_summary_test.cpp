@@ -155,7 +155,7 @@ TEST(Summary, NeverHoldsWhatIsNoNumber)
             *band = {bad, bad, bad};
         tray.feedToCast = {notANumber, notANumber, notANumber};
         tray.readyProbability = bad;
-        stack.forecast.feedLowKg = bad;
+        stack.forecast.feedLowKg = stack.forecast.feedNowKg = bad;
         const std::string json = summaryJson({"v", "h"}, reckoning, {});
         QJsonParseError error{};
         const QJsonDocument parsed = QJsonDocument::fromJson(QByteArray::fromStdString(json), &error);

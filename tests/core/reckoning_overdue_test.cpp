@@ -13,10 +13,11 @@ const Day today{std::chrono::year{2031} / 5 / 2};
 struct Past { double kept, depthCm; TrayState bottom = TrayState::ready; int batch = 1; };
 
 /// The last days, today's last; of it the colony is a kilogram.
-bool overdueAfter(const std::vector<Past>& days)
+bool overdueAfter(const std::vector<Past>& days, std::optional<double> todaysKept = {}, int fedAgo = 3)
 {
     StackReckoning stack;
     stack.record.trayHeightCm = 11;
+    stack.record.lastFeed = today - std::chrono::days{fedAgo};
     for (std::size_t i = 0; i < days.size(); ++i) {
         StackEstimate day;
         day.day = today - std::chrono::days{static_cast<int>(days.size() - 1 - i)};
@@ -29,7 +30,8 @@ bool overdueAfter(const std::vector<Past>& days)
         stack.history.push_back(day);
     }
     stack.now = stack.history.back();
-    return isOverdueEarly(stack, days.back().kept);
+    if (todaysKept) stack.now.ahead->colonyKeptIn60Days.reset(); // the weekly look was on another day
+    return isOverdueEarly(stack, todaysKept.value_or(days.back().kept));
 }
 
 TEST(OverdueEarly, WhenTheColonyFallsAndUntilItNoLongerDoes)
@@ -38,6 +40,21 @@ TEST(OverdueEarly, WhenTheColonyFallsAndUntilItNoLongerDoes)
     EXPECT_TRUE(overdueAfter({{1.0, 6}, {0.85, 6}}));
     EXPECT_TRUE(overdueAfter({{0.84, 6}, {0.88, 6}, {0.91, 6}})) << "a week's feeding moves it by some hundredths";
     EXPECT_FALSE(overdueAfter({{0.84, 6}, {0.93, 6}, {0.88, 6}}));
+}
+
+TEST(OverdueEarly, TodayAloneDecidesOnlyWhatIsClear)
+{
+    EXPECT_FALSE(overdueAfter({{0.88, 6}, {0.88, 6}}, 0.84)) << "a day before a feeding is lower than one after it";
+    EXPECT_TRUE(overdueAfter({{0.88, 6}, {0.88, 6}}, 0.81));
+    EXPECT_TRUE(overdueAfter({{0.84, 6}, {0.84, 6}}, 0.94));
+    EXPECT_FALSE(overdueAfter({{0.84, 6}, {0.84, 6}}, 0.96));
+}
+
+TEST(OverdueEarly, NotOfAColonyThatFallsForWantOfFood)
+{
+    EXPECT_TRUE(overdueAfter({{0.8, 6}}, {}, 14));
+    EXPECT_FALSE(overdueAfter({{0.8, 6}}, {}, 15));
+    EXPECT_TRUE(overdueAfter({{0.8, 10.5}}, {}, 40)) << "a full tray is one all the same";
 }
 
 TEST(OverdueEarly, WhenTheTopTrayIsFullAndUntilItHasSunk)
