@@ -715,16 +715,8 @@
         <translation>Den Stapel an einen kühleren Ort stellen, bevor er warm wird: Schatten, Fußboden, Keller</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer</source>
-        <translation>Bett jetzt %1, %2 am %3; über %4: %5; durch eigene Wärme %6 wärmer</translation>
-    </message>
-    <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
         <translation>Den Stapel hereinholen oder einpacken und erst wieder füttern, wenn es wärmer ist. Eine Heizung nur, wenn sie für den Ort zugelassen ist und fern von Wasser steht: zuerst die örtlichen Vorschriften für Elektrik und eine zugelassene Fachkraft</translation>
-    </message>
-    <message>
-        <source>bed %1 now, %2 on %3; below %4: %5</source>
-        <translation>Bett jetzt %1, %2 am %3; unter %4: %5</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
@@ -737,14 +729,6 @@
     <message>
         <source>Water less, or write down what is poured: more runs out than went in</source>
         <translation>Weniger gießen, oder eintragen, was gegossen wird: es läuft mehr heraus, als hineinkam</translation>
-    </message>
-    <message>
-        <source>Water less: most of it runs through</source>
-        <translation>Weniger gießen: das meiste läuft durch</translation>
-    </message>
-    <message>
-        <source>%1 a week runs into the sump, of %2 poured</source>
-        <translation>%1 je Woche laufen in die Auffangschale, von %2 gegossenen</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -797,10 +781,6 @@
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
         <translation>Vorerst die Etage darunter füttern: die neue kam früh</translation>
-    </message>
-    <message>
-        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60</source>
-        <translation>die Etage darunter enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60</translation>
     </message>
     <message>
         <source>right about %1</source>
@@ -1371,6 +1351,38 @@
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
         <translation>seit %1 nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage fertig ist</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
+        <translation>Bett jetzt %1, %2 (%3); über %4: %5; durch eigene Wärme %6 wärmer</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; below %4: %5</source>
+        <translation>Bett jetzt %1, %2 (%3); unter %4: %5</translation>
+    </message>
+    <message>
+        <source>Water less: much runs through</source>
+        <translation>Weniger gießen: viel läuft durch</translation>
+    </message>
+    <message>
+        <source>%1 a week runs into the sump; %2 a week are poured</source>
+        <translation>%1 je Woche laufen in die Auffangschale; %2 je Woche werden gegossen</translation>
+    </message>
+    <message>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
+        <translation>die Etage darunter enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60; gefüllt mit %4, gewünscht %5</translation>
+    </message>
+    <message>
+        <source>Feed the usual %1, and no more this week</source>
+        <translation>Die üblichen %1 füttern, und diese Woche nicht mehr</translation>
+    </message>
+    <message>
+        <source>the top tray is filled to %1 under its rim</source>
+        <translation>die oberste Etage ist bis %1 unter den Rand gefüllt</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
+        <translation>; das engt den Termin um etwa %1 ein, für %2 min Arbeit, %3 Tage je Minute</translation>
     </message>
 </context>
 <context>

@@ -715,16 +715,8 @@
         <translation>Lleva la torre a un lugar más fresco antes de que se caliente: sombra, suelo, sótano</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer</source>
-        <translation>lecho a %1 ahora, %2 (%3); por encima de %4: %5; más caliente por su propio calor: %6</translation>
-    </message>
-    <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
         <translation>Mete la torre dentro o envuélvela, y no alimentes más hasta que haga menos frío. Un calefactor, solo si es apto para el lugar y está lejos del agua: primero la normativa eléctrica local y un electricista autorizado</translation>
-    </message>
-    <message>
-        <source>bed %1 now, %2 on %3; below %4: %5</source>
-        <translation>lecho a %1 ahora, %2 (%3); por debajo de %4: %5</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
@@ -737,14 +729,6 @@
     <message>
         <source>Water less, or write down what is poured: more runs out than went in</source>
         <translation>Riega menos, o anota lo que viertes: sale más de lo que entró</translation>
-    </message>
-    <message>
-        <source>Water less: most of it runs through</source>
-        <translation>Riega menos: casi todo pasa de largo</translation>
-    </message>
-    <message>
-        <source>%1 a week runs into the sump, of %2 poured</source>
-        <translation>%1 por semana llegan al depósito, de %2 vertidos</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -797,10 +781,6 @@
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
         <translation>Alimenta por ahora la bandeja de debajo: la nueva llegó pronto</translation>
-    </message>
-    <message>
-        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60</source>
-        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo</translation>
     </message>
     <message>
         <source>right about %1</source>
@@ -1371,6 +1351,38 @@
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
         <translation>nada medido en bandejas o lombrices desde hace %1; de todas las revisiones esta dice más, por su trabajo, de cuándo estará lista la bandeja inferior</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
+        <translation>lecho a %1 ahora, %2 (%3); por encima de %4: %5; más caliente por su propio calor: %6</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; below %4: %5</source>
+        <translation>lecho a %1 ahora, %2 (%3); por debajo de %4: %5</translation>
+    </message>
+    <message>
+        <source>Water less: much runs through</source>
+        <translation>Riega menos: mucho pasa de largo</translation>
+    </message>
+    <message>
+        <source>%1 a week runs into the sump; %2 a week are poured</source>
+        <translation>%1 por semana llegan al depósito; se vierten %2 por semana</translation>
+    </message>
+    <message>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
+        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; llena con %4, se desea %5</translation>
+    </message>
+    <message>
+        <source>Feed the usual %1, and no more this week</source>
+        <translation>Da los %1 habituales, y nada más esta semana</translation>
+    </message>
+    <message>
+        <source>the top tray is filled to %1 under its rim</source>
+        <translation>la bandeja superior está llena hasta %1 bajo su borde</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
+        <translation>; estrecha la fecha unos %1 por %2 min de trabajo, %3 días por minuto</translation>
     </message>
 </context>
 <context>

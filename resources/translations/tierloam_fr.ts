@@ -715,16 +715,8 @@
         <translation>Mettre la pile dans un endroit plus frais avant qu’elle ne chauffe&#xa0;: ombre, sol, cave</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 on %3; above %4: %5; by its own heat %6 warmer</source>
-        <translation>lit à %1 maintenant, %2 (%3) ; au-dessus de %4 : %5 ; plus chaud par sa propre chaleur : %6</translation>
-    </message>
-    <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
         <translation>Rentrer la pile ou l’envelopper, et ne plus nourrir jusqu’à ce qu’il fasse plus doux. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau&#xa0;: règles électriques locales et électricien agréé d’abord</translation>
-    </message>
-    <message>
-        <source>bed %1 now, %2 on %3; below %4: %5</source>
-        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; sous %4&#xa0;: %5</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
@@ -737,14 +729,6 @@
     <message>
         <source>Water less, or write down what is poured: more runs out than went in</source>
         <translation>Arroser moins, ou noter ce qui est versé&#xa0;: il en sort plus qu’il n’en est entré</translation>
-    </message>
-    <message>
-        <source>Water less: most of it runs through</source>
-        <translation>Arroser moins&#xa0;: presque tout passe au travers</translation>
-    </message>
-    <message>
-        <source>%1 a week runs into the sump, of %2 poured</source>
-        <translation>%1 par semaine arrivent au bac, sur %2 versés</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -797,10 +781,6 @@
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
         <translation>Nourrir pour l’instant le plateau du dessous&#xa0;: le nouveau est venu tôt</translation>
-    </message>
-    <message>
-        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60</source>
-        <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60</translation>
     </message>
     <message>
         <source>right about %1</source>
@@ -1371,6 +1351,38 @@
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
         <translation>rien de mesuré des plateaux ni des vers depuis %1&#xa0;; de tous les contrôles celui-ci en dit le plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
+        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; au-dessus de %4&#xa0;: %5&#xa0;; plus chaud par sa propre chaleur&#xa0;: %6</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; below %4: %5</source>
+        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; sous %4&#xa0;: %5</translation>
+    </message>
+    <message>
+        <source>Water less: much runs through</source>
+        <translation>Arroser moins&#xa0;: beaucoup passe au travers</translation>
+    </message>
+    <message>
+        <source>%1 a week runs into the sump; %2 a week are poured</source>
+        <translation>%1 par semaine arrivent au bac&#xa0;; %2 par semaine sont versés</translation>
+    </message>
+    <message>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
+        <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60&#xa0;; rempli à %4 de probabilité, %5 voulus</translation>
+    </message>
+    <message>
+        <source>Feed the usual %1, and no more this week</source>
+        <translation>Donner les %1 habituels, et rien de plus cette semaine</translation>
+    </message>
+    <message>
+        <source>the top tray is filled to %1 under its rim</source>
+        <translation>le plateau du haut est rempli jusqu’à %1 sous son bord</translation>
+    </message>
+    <message>
+        <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
+        <translation>&#xa0;; cela resserre la date d’environ %1 pour %2 min de travail, %3 jours par minute</translation>
     </message>
 </context>
 <context>
