@@ -1,3 +1,4 @@
+#include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 #include "core/model/measures.h"
@@ -17,7 +18,8 @@ using reckoning::TrayEstimate;
 namespace {
 
 constexpr int turnAhead = 14;        ///< days before its turn from which a look at the bottom tray is worth a word
-constexpr int turnInDoubt = 7;       ///< half of the members have the turn within these days, and it is not raised
+constexpr int turnInDoubt = 7;       ///< half of the members have the turn within these days, and it is not raised …
+constexpr int turnKeptInDoubt = 10;  ///< … and so until it is further off
 constexpr double worthADay = 14.0;   ///< days that such a look has to save
 constexpr double leastSaved = 3.0;   ///< days that a look at the turn has to save
 constexpr double leastWorth = 0.001; ///< of a look of which no gain is known
@@ -95,7 +97,9 @@ bool bitsOfTheBottom(const StackReckoning& stack, std::vector<Advice>& to)
 /// Half of what is possible says that the top tray is filled, and the rest not: its depth of castings parts them best.
 bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
-    if (stack.turnSince || !within(stack.forecast.turnLikelyOn, stack, turnInDoubt)) return false;
+    const auto near = [](const std::optional<Day>& turn, Day then) { return nearness(turn, then, turnInDoubt, turnKeptInDoubt); };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->turnLikelyOn, day.day) : std::nullopt; };
+    if (stack.turnSince || !stands(stack, before, {1.0, 0.0}, near(stack.forecast.turnLikelyOn, stack.asOf).value_or(0.0))) return false;
     if (stack.record.spareTrays <= 0 && !stack.readySince) return false;
     QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come"))
                       .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));

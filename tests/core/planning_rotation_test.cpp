@@ -78,6 +78,37 @@ TEST(RotationRun, TheFirstHarvestComesWhenHalfOfTheMembersHaveTheirTurn)
     EXPECT_GE(compared, 2);
 }
 
+/// Half of the members have the turn already and the due list does not call it due: the year waits with it until it is surer, and does not say "tomorrow" for weeks.
+TEST(RotationRun, ATurnThatHangsWaitsUntilItIsLikelyToBeCalled)
+{
+    int hung = 0;
+    for (int number = 0; number < 60 && hung < 2; ++number) {
+        const auto stack = tests::reckonHousehold(tests::makeHousehold(0x8a2e5, number, {}, {}, 400), 128).stack;
+        if (stack->now.slots.size() != 3 || stack->record.spareTrays > 0 || stack->record.dryingSince || (stack->turnSince && stack->readySince)) continue;
+        const auto& firsts = stack->present->base.firsts;
+        const auto& bottom = firsts.at(stack->now.slots.front().batch).ready;
+        const auto& top = firsts.at(stack->now.slots.back().batch).filled;
+        const int today = daysBetween(stack->firstBedding, stack->asOf);
+        const auto have = [&](int day) {
+            int count = 0;
+            for (std::size_t i = 0; i < bottom.size(); ++i) count += bottom[i] <= day && top[i] <= day ? 1 : 0;
+            return static_cast<double>(count) / static_cast<double>(bottom.size());
+        };
+        if (have(today) < 0.55 || have(today) > 0.75) continue;
+        RotationWish everyone;
+        everyone.members = stack->present->members.stack.members();
+        const RotationCourse course = courseOf(*stack, everyone);
+        if (course.harvests.empty()) continue;
+        const PlannedHarvest& first = course.harvests.front();
+        const int lift = daysBetween(stack->firstBedding, first.liftOn);
+        EXPECT_TRUE(have(lift) >= 0.7 || lift == today + 60) << number << ": " << have(lift) << " after " << lift - today;
+        EXPECT_GE(lift, today + 1);
+        EXPECT_EQ(first.window.natural, first.liftOn);
+        ++hung;
+    }
+    EXPECT_GE(hung, 1);
+}
+
 TEST(RotationRun, AWishedDayIsKeptAndDelaysWhatFollows)
 {
     const auto stacks = standing(3);
