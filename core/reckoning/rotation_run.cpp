@@ -222,6 +222,7 @@ private:
     {
         made_.harvests.back().atOnce = true;
         layTray(day);
+        members_.stack.shapes[1].tray = members_.stack.shapes[0].tray; // there is but one: emptied, and filled again
         allWormsInto(members_.stack, 1);
         noteTaken(made_.harvests.back(), 0, day);
         harvest(members_.stack, 0, 1.0);

@@ -1342,7 +1342,7 @@
     </message>
     <message>
         <source>The only tray is ready, no hurry</source>
-        <translation>Die einzige Etage ist fertig, keine Eile</translation>
+        <translation>Die einzige Etage ist reif, keine Eile</translation>
     </message>
     <message>
         <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
@@ -1350,7 +1350,7 @@
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
-        <translation>seit %1 nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage fertig ist</translation>
+        <translation>seit %1 nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage reif ist</translation>
     </message>
     <message>
         <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
@@ -1744,27 +1744,27 @@
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
         <translation>
-            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
-            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Volk nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Volk nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
         </translation>
     </message>
     <message>
         <source>colony by then</source>
-        <translation>Bestand bis dahin</translation>
+        <translation>Volk bis dahin</translation>
     </message>
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
@@ -11766,8 +11766,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Noch nimmt kein Stapel Futter auf.</translation>
     </message>
     <message>
-        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
-        <translation>%1 mehr, als die Stapel vertragen: friere es für eine Woche mit weniger ein, oder gib es auf einen Komposthaufen. Trotzdem gefüttert wird es warm und riecht.</translation>
+        <source>%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
+        <translation>%1 mehr, als die Stapel vertragen, wie sie jetzt stehen: heb es auf, bis sie gefressen haben, friere es für eine Woche mit weniger ein, oder gib es auf einen Komposthaufen. Trotzdem gefüttert wird es warm und riecht.</translation>
     </message>
 </context>
 <context>
@@ -11961,7 +11961,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4</source>
-        <translation>gewogene Ernten: %1, innerhalb des Vorhergesagten: %2 (9 von 10 sollten es sein); als fertig gehoben: %3, davon innerhalb: %4</translation>
+        <translation>gewogene Ernten: %1, innerhalb des Vorhergesagten: %2 (9 von 10 sollten es sein); als reif gehoben: %3, davon innerhalb: %4</translation>
     </message>
     <message>
         <source>turns advised: %1, followed: %2</source>

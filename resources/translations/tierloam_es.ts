@@ -1744,22 +1744,22 @@
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
         <translation>
-            <numerusform>Ninguna: con menos lombrices la pila no recuperaría su ritmo, o su colonia nueve décimos, en %n semana (%1 entonces, %2 ahora).</numerusform>
-            <numerusform>Ninguna: con menos lombrices la pila no recuperaría su ritmo, o su colonia nueve décimos, en %n semanas (%1 entonces, %2 ahora).</numerusform>
+            <numerusform>Ninguna: con menos lombrices la torre no recuperaría su ritmo, o su colonia nueve décimos, en %n semana (%1 entonces, %2 ahora).</numerusform>
+            <numerusform>Ninguna: con menos lombrices la torre no recuperaría su ritmo, o su colonia nueve décimos, en %n semanas (%1 entonces, %2 ahora).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semana la pila procesa de nuevo tanto como hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
-            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semanas la pila procesa de nuevo tanto como hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semana la torre procesa de nuevo tanto como hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semanas la torre procesa de nuevo tanto como hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semana la pila procesa tanto como lo haría con todas, que es menos que hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
-            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semanas la pila procesa tanto como lo haría con todas, que es menos que hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semana la torre procesa tanto como lo haría con todas, que es menos que hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
+            <numerusform>Hasta %1 de lombrices pueden irse (%2 de la colonia); en %n semanas la torre procesa tanto como lo haría con todas, que es menos que hoy, y sus lombrices vuelven a nueve décimos.</numerusform>
         </translation>
     </message>
     <message>
@@ -11767,8 +11767,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Ninguna torre admite alimento aún.</translation>
     </message>
     <message>
-        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
-        <translation>%1 más de lo que toleran las torres: congélalo para una semana con menos o échalo a un montón de compost. Si se da igualmente, se calienta y huele.</translation>
+        <source>%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
+        <translation>%1 más de lo que toleran las torres tal como están: guárdalo hasta que hayan comido, congélalo para una semana con menos o échalo a un montón de compost. Si se da igualmente, se calienta y huele.</translation>
     </message>
 </context>
 <context>

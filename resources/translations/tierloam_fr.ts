@@ -11766,8 +11766,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Aucune pile n’accepte encore de nourriture.</translation>
     </message>
     <message>
-        <source>%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
-        <translation>%1 de plus que ce que les piles supportent&#xa0;: à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
+        <source>%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
+        <translation>%1 de plus que ce que les piles supportent en l’état&#xa0;: à garder jusqu’à ce qu’elles aient mangé, à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
     </message>
 </context>
 <context>

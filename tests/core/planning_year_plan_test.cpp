@@ -179,6 +179,7 @@ TEST(YearPlan, AStackOfOneTrayIsTakenOnItsTurnAndBeddedAnew)
     ASSERT_FALSE(year.planned.harvests.empty());
     for (const PlannedHarvest& harvest : year.planned.harvests) {
         EXPECT_TRUE(harvest.atOnce);
+        EXPECT_EQ(harvest.tray, 1);
         EXPECT_EQ(harvest.takeOn, harvest.liftOn);
         EXPECT_GT(harvest.castingsL.p50, 1.0);
     }

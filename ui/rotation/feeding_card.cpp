@@ -110,7 +110,7 @@ void FeedingCard::refresh()
     }
     if (plan.stacks.empty()) rows_->addWidget(ui::makeLabel(tr("No stack takes food yet."), ui::TextRole::muted, body_), 0, 0);
     if (plan.leftOver > 0.0) {
-        left_->setText(tr("%1 more than the stacks can bear: freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.").arg(ui::massText(plan.leftOver)));
+        left_->setText(tr("%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.").arg(ui::massText(plan.leftOver)));
         left_->setVisible(true);
     }
 }
