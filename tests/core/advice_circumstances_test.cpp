@@ -195,6 +195,40 @@ TEST(AdviceOfLooks, ASqueezeOrALevelIsALookThisWeek)
     }
 }
 
+TEST(AdviceOfLooks, ADepthThatDecidesTheTurnIsAskedForUntilTheTurnIsWellOff)
+{
+    StackReckoning stack = calm();
+    stack.record.spareTrays = 1;
+    const auto foreseen = [&](int daysOff) {
+        for (StackEstimate& day : stack.history)
+            if (day.day >= in(-3)) day.ahead->turnLikelyOn = day.day + std::chrono::days{daysOff};
+    };
+    stack.forecast.turnLikelyOn = in(9);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+    foreseen(7);
+    EXPECT_THAT(codes(stack), Contains("look-next")) << "asked for yesterday";
+    stack.forecast.turnLikelyOn = in(11);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+    foreseen(8);
+    stack.forecast.turnLikelyOn = in(7);
+    EXPECT_THAT(codes(stack), Contains("look-next"));
+}
+
+TEST(AdviceOfWater, ASqueezeIsAskedForUntilTheChanceIsSmall)
+{
+    // Of a band from p05 to a middle of 0.95 the share below 0.65: 0.29 of 0.30, 0.16 of 0.55 — between both thresholds —, none of 0.80.
+    const auto band = [](double p05) { return Band{p05, 0.95, 1.05}; };
+    StackReckoning stack = calm();
+    const auto today = [&](double p05) { since(stack, 0, [&](StackEstimate& day) { day.slots[1].waterShare = band(p05); }); };
+    today(0.55);
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+    since(stack, -3, [&](StackEstimate& day) { day.slots[1].waterShare = band(0.30); });
+    today(0.55);
+    EXPECT_THAT(codes(stack), Contains("too-dry")) << "it was asked for the day before";
+    today(0.80);
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+}
+
 /// A household whose stacks could all be looked at, `days` ago the last time each.
 reckoning::Reckoning lookable(const std::vector<int>& daysAgo)
 {
