@@ -5007,6 +5007,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>nobody is there</source>
         <translation>niemand ist da</translation>
     </message>
+    <message>
+        <source>day chosen by hand</source>
+        <translation>Tag von Hand gewählt</translation>
+    </message>
 </context>
 <context>
     <name>Legend</name>

@@ -5008,6 +5008,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>nobody is there</source>
         <translation>no hay nadie</translation>
     </message>
+    <message>
+        <source>day chosen by hand</source>
+        <translation>día elegido a mano</translation>
+    </message>
 </context>
 <context>
     <name>Legend</name>

@@ -5007,6 +5007,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>nobody is there</source>
         <translation>personne n’est là</translation>
     </message>
+    <message>
+        <source>day chosen by hand</source>
+        <translation>jour choisi à la main</translation>
+    </message>
 </context>
 <context>
     <name>Legend</name>

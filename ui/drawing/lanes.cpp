@@ -294,6 +294,11 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(box);
     });
+    item(7, Words::tr("day chosen by hand"), [&](const QRectF& box) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(palette.ink);
+        painter.drawEllipse(box.center(), 3.2, 3.2);
+    });
     item(sign * 2, Words::tr("nobody is there"), [&](const QRectF& box) { shadeAway(painter, box, palette); });
     painter.restore();
     return y + height - room.top();

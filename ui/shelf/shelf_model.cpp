@@ -1,5 +1,6 @@
 #include "ui/shelf/shelf_model.h"
 
+#include "core/planning/feeding_plan.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 #include "ui/shelf/shelf_series.h"
@@ -210,10 +211,8 @@ ShelfModel makeShelf(const ShelfInputs& inputs)
     shareScales(shelf.stacks);
 
     shelf.line = ui::longDay(shelf.shown, shelf.shown == shelf.today ? shelf.today : inputs.today);
-    double usualKg = 0;
-    if (inputs.reckoning && !shelf.past())
-        for (const StackModel& stack : shelf.stacks)
-            if (const auto* reckoned = inputs.reckoning->stack(stack.key)) usualKg += reckoned->record.usualFeedKgPerWeek;
+    // What the feeding plan has learned from the journal: one figure on both pages.
+    const double usualKg = inputs.reckoning && !shelf.past() ? planning::learnedSupply(inputs.journal->entries, inputs.journal->materials, inputs.today) : 0.0;
     if (shelf.past()) shelf.line = ShelfModelWords::tr("As it stood on %1, the past").arg(shelf.line);
     else if (shelf.estimating) shelf.line = ShelfModelWords::tr("%1 · estimating…").arg(shelf.line);
     else if (usualKg > 0.005) shelf.line = ShelfModelWords::tr("%1 · usual feeding about %2 a week").arg(shelf.line, ui::massText(usualKg));
