@@ -48,27 +48,33 @@ bool wormsHaveLeft(const StackReckoning& stack, const TrayEstimate& tray, double
     return stands(stack, chance, {1.0, 0.5});
 }
 
-void drying(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
+void drying(const StackReckoning& stack, const TrayEstimate& tray, bool early, std::vector<Advice>& to)
 {
     const int since = stack.record.daysDrying;
     const double left = leftIn(tray, shareAtStart(stack, tray.batch));
     const QString reason = say(QT_TRANSLATE_NOOP("Advice", "in the light for %1; about %2 of its worms are left in it; moisture %3 %"))
                                .arg(days(since), percent(left), number(tray.moisturePct.p50, 0));
     if (since > mostDaysDrying) {
-        add(to, stack, Code::dryingLong, Severity::concern, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Take the castings, or put the lid on: the tray dries out")), reason);
+        add(to, stack, Code::dryingLong, Severity::concern, tray.slot, stack.asOf,
+            early ? say(QT_TRANSLATE_NOOP("Advice", "Cover the tray and put the lid on: it was lifted early and dries out")) : say(QT_TRANSLATE_NOOP("Advice", "Take the castings, or put the lid on: the tray dries out")), reason);
     } else if (since >= leastDaysDrying && wormsHaveLeft(stack, tray, shareAtStart(stack, tray.batch))) {
         add(to, stack, Code::dryingDone, Severity::due, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Take the castings: the worms have gone down")), reason);
     }
 }
 
-/// Lifted although hardly ready: feeding or covering it makes it a working tray again.
-void liftedEarly(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
+/// Lifted although hardly ready.
+bool wasLiftedEarly(const StackReckoning& stack, const TrayEstimate& tray)
 {
     const auto chance = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
         const TrayEstimate* at = trayOfBatch(day, batch);
         return at != nullptr && at->state == reckoning::TrayState::drying ? std::optional{1.0 - at->readyProbability} : std::nullopt;
     };
-    if (!stands(stack, chance, {1.0 - liftedReady, 1.0 - liftedFine})) return;
+    return stands(stack, chance, {1.0 - liftedReady, 1.0 - liftedFine});
+}
+
+/// Feeding or covering it makes it a working tray again.
+void liftedEarly(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
+{
     add(to, stack, Code::tooEarly, Severity::hint, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Cover the lifted tray and let it work on: it was lifted early")),
         say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2; right about %3"))
             .arg(ratio(tray.feedToCast.p50), percent(tray.readyProbability), whenRange(tray.readyOn, stack.asOf)));
@@ -220,8 +226,10 @@ std::optional<LifeStep> stepDueToday(const StackReckoning& stack)
 void rulesOfDrying(const StackReckoning& stack, std::vector<Advice>& to)
 {
     if (isDrying(stack)) {
-        drying(stack, stack.now.slots.back(), to);
-        liftedEarly(stack, stack.now.slots.back(), to);
+        const TrayEstimate& tray = stack.now.slots.back();
+        const bool early = wasLiftedEarly(stack, tray);
+        drying(stack, tray, early, to);
+        if (early) liftedEarly(stack, tray, to);
     } else {
         addedEarly(stack, to);
     }

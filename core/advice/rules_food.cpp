@@ -2,6 +2,7 @@
 #include "core/advice/rules.h"
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
+#include "core/reckoning/outlook.h"
 
 #include <algorithm>
 #include <cmath>
@@ -50,13 +51,14 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
     if (!stands(stack, chance, overfedAt, now)) return;
     const bool already = air < airLow;
+    const double rate = stack.present ? stack.present->course.care.feedKg : stack.record.usualFeedKgPerWeek; // what those 14 days were run with
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
     const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
         : stack.forecast.feedNowKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
                                                        : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostText(stack.forecast.feedNowKg));
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
-            .arg(percent(air), massText(stack.record.usualFeedKgPerWeek), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
+            .arg(percent(air), massText(rate), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
     if (already || stack.forecast.feedNowKg < leastWorthGiving) to.back().food = Food::withhold;
 }
 

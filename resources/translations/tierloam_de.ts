@@ -1384,6 +1384,10 @@
         <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
         <translation>; das engt den Termin um etwa %1 ein, für %2 min Arbeit, %3 Tage je Minute</translation>
     </message>
+    <message>
+        <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
+        <translation>Die Etage abdecken und den Deckel auflegen: sie wurde zu früh gehoben und trocknet aus</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

@@ -1384,6 +1384,10 @@
         <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
         <translation>; estrecha la fecha unos %1 por %2 min de trabajo, %3 días por minuto</translation>
     </message>
+    <message>
+        <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
+        <translation>Cubre la bandeja y pon la tapa: se subió pronto y se seca</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

@@ -1384,6 +1384,10 @@
         <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
         <translation>&#xa0;; cela resserre la date d’environ %1 pour %2 min de travail, %3 jours par minute</translation>
     </message>
+    <message>
+        <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
+        <translation>Couvrir le plateau et remettre le couvercle&#xa0;: il a été monté trop tôt et se dessèche</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

@@ -473,6 +473,15 @@ TEST(AdviceOfCare, ATrayAddedEarlyIsToldForThreeWeeks)
     EXPECT_THAT(codes(stack), Not(Contains("too-early")));
 }
 
+TEST(AdviceOfCare, ATrayLiftedEarlyIsCoveredWhenItDriesAndNotTaken)
+{
+    StackReckoning stack = dryingStack(11, 0.4);
+    since(stack, -11, [](StackEstimate& day) { day.slots[1].readyProbability = 0.9; });
+    EXPECT_THAT(find(adviceFor(stack), Code::dryingLong)->text, HasSubstr("Take the castings"));
+    since(stack, -11, [](StackEstimate& day) { day.slots[1].readyProbability = 0.2; });
+    EXPECT_THAT(find(adviceFor(stack), Code::dryingLong)->text, HasSubstr("Cover the tray"));
+}
+
 TEST(AdviceOfCare, ATrayLiftedEarlyIsTold)
 {
     StackReckoning stack = dryingStack(3, 0.4);
