@@ -4,6 +4,7 @@
 #include "core/reckoning/tray_contents.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tierloam::advice {
 
@@ -33,7 +34,7 @@ double litresWanting(const TrayEstimate& tray)
     if (tray.waterShare.p50 <= 0.0) return leastPour;
     const double water = waterKg(tray);
     const double wanting = water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50);
-    return std::max(static_cast<double>(static_cast<int>(wanting / 0.05 + 0.5)) * 0.05, leastPour);
+    return std::max(std::floor(wanting / 0.05 + 0.5) * 0.05, leastPour);
 }
 
 bool squeezed(const StackReckoning& stack, int value)

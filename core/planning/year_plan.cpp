@@ -241,6 +241,7 @@ std::optional<YearPlan> coursesWith(const reckoning::Reckoning& reckoning, const
     if (stopped) return std::nullopt;
 
     std::vector<StackTurns> turns;
+    turns.reserve(courses.size());
     for (const auto& each : courses) turns.push_back(each->turns());
     const HarvestWishes days = wishesFor(wishes, today);
     plan.days = chooseDays(turns, days);

@@ -207,6 +207,7 @@ private:
         planned.tray = members_.stack.shapes.front().tray;
         planned.readyWhenLifted = members_.readyProbability(0);
         std::vector<double> colonies;
+        colonies.reserve(static_cast<std::size_t>(members_.stack.members()));
         for (int i = 0; i < members_.stack.members(); ++i) colonies.push_back(colony(MemberOf{members_.stack, i}));
         planned.colonyKg = quantile(colonies, {}, 0.5);
         made_.harvests.push_back(std::move(planned));
