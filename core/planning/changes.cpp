@@ -23,6 +23,7 @@ constexpr double dryBelow = 0.65, wateredTo = 0.95; ///< of what the tray holds
 constexpr std::size_t rampWeeks = 4;     ///< from one step of a feeding ramp to the next
 constexpr double rampStep = 1.1;         ///< of the amount before: less is not worth another habit
 constexpr double mostShortOfAir = 0.05;  ///< of the members
+constexpr double leftToEat = 0.72;       ///< of dry matter: the rest is respired while it softens (core/model/parameters.cpp)
 constexpr int wayBackDays = 182;
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
 
@@ -207,7 +208,8 @@ std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads,
     const double usual = course.care.feedKg;
     const double high = std::max(stack.forecast.feedHighKg, usual);
     const double most = std::max(mostFreshPerM2AndDay * 7.0 * some.stack.area * some.stack.trays(), high);
-    const double asked = std::min(way.goal / 1000.0 * 7.0 / std::max(course.kitchen.dryShare, 0.05), most); // fresh food that holds as much dry matter
+    // Fresh food of which as much dry matter is left to eat once it has softened.
+    const double asked = std::min(way.goal / 1000.0 * 7.0 / (std::max(course.kitchen.dryShare, 0.05) * leftToEat), most);
     const auto reachedOn = [&](const Outlook& outlook) -> std::optional<Day> {
         for (const StackEstimate& week : outlook.days)
             if (week.processingGDryPerDay.p50 >= way.goal) return week.day;
