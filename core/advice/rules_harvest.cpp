@@ -1,6 +1,7 @@
 #include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
+#include "core/reckoning/overdue.h"
 
 #include <algorithm>
 
@@ -15,8 +16,6 @@ namespace {
 constexpr Thresholds soonAt{0.5, 0.3}; ///< of ready and turn within 14 days
 // A new tray stands alone on top for at least 60 days; later harvests are 60 to 90 days apart: common practice, no source.
 constexpr int leastDaysOnTop = 60;
-constexpr double nearTheRimCm = 2.0;   ///< as core/reckoning/overdue.cpp keeps it
-constexpr int overdueAfter = 30;        ///< days of turn and ready
 constexpr double leastOnTopCm = 1.25; ///< of castings, median: half of what fills a tray. Ours
 
 /// What the evenings before foresaw is replayed, so that it does not come and go with each feeding.
@@ -43,9 +42,9 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     const bool overdue = bottom.state == TrayState::overdue;
     const TrayEstimate* top = trayToFeed(stack);
     const double free = top != nullptr ? stack.record.trayHeightCm - top->depthCm : stack.record.trayHeightCm;
-    const bool full = overdue && free <= nearTheRimCm;
+    const bool full = overdue && free <= reckoning::rimAgainCm;
     if (full) reasons << say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to %1 under its rim")).arg(lengthText(std::max(free, 0.0)));
-    const bool waitsLong = stack.turnSince && stack.readySince && daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf) >= overdueAfter;
+    const bool waitsLong = stack.turnSince && stack.readySince && daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf) >= reckoning::overdueAfter;
     if (now > 0.0 && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
         reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(massText(now), massText(then));
     return reasons.join(QStringLiteral("; "));

@@ -61,20 +61,19 @@ void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double 
 
 void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest, std::vector<Advice>& to)
 {
-    const auto chance = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
+    const auto onDay = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
         const TrayEstimate* at = trayOfBatch(day, batch);
-        std::optional<double> dry = at != nullptr ? chanceBelow(at->waterShare, dryBelow) : std::nullopt;
+        return at != nullptr ? chanceBelow(at->waterShare, dryBelow) : std::nullopt;
+    };
+    const auto chance = [&onDay](const StackEstimate& day) {
+        std::optional<double> dry = onDay(day);
         // What it comes to within a week counts as well, on the days before as today.
         if (dry && day.ahead) dry = std::max(*dry, chanceBelow(day.ahead->topWaterIn7Days, dryBelow).value_or(0.0));
         return dry;
     };
-    const auto today = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
-        const TrayEstimate* at = trayOfBatch(day, batch);
-        return at != nullptr ? chanceBelow(at->waterShare, dryBelow) : std::nullopt;
-    };
-    std::optional<double> now = today(stack.now);
+    std::optional<double> now = onDay(stack.now);
     if (!now) return;
-    if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, today(stack.forecast.days.front()).value_or(0.0));
+    if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, onDay(stack.forecast.days.front()).value_or(0.0));
     const bool wateredSince = stack.record.lastWater && stack.record.lastSqueeze && *stack.record.lastWater >= *stack.record.lastSqueeze;
     const bool read = highest && squeezed(stack, 1) && !wateredSince;
     if (!read && !stands(stack, chance, dryAt, now)) {
@@ -82,7 +81,7 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
         return;
     }
     const double litres = litresWanting(tray);
-    const Severity severity = today(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
+    const Severity severity = onDay(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
     if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
     add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volumeText(litres)), reason);

@@ -95,14 +95,12 @@ public:
     bool runNatural(Crew& crew, const std::stop_token& stop)
     {
         const auto course = run(plain_, crew, stop);
-        if (course) natural = held = *course;
         if (!course) return false;
+        natural = held = *course;
         // A pin may bring a harvest into the year that is pinned in its turn: until no new one is found.
         RotationWish wish = plain_;
         wish.away = wishes_.away;
-        const bool waits = std::any_of(natural.trays.begin(), natural.trays.end(), [&](const reckoning::PlannedTray& tray) {
-            return std::any_of(wish.away.begin(), wish.away.end(), [&](const auto& away) { return tray.on >= away.first && tray.on <= away.second; });
-        });
+        const bool waits = std::any_of(natural.trays.begin(), natural.trays.end(), [&](const reckoning::PlannedTray& tray) { return reckoning::isWithin(wish.away, tray.on); });
         for (bool first = true;; first = false) {
             const std::size_t known = wish.liftOn.size();
             for (std::size_t k = 0; k < held.harvests.size(); ++k)

@@ -16,6 +16,7 @@ struct UsualCare {
     double feedKg = 0;             ///< fresh, all foods, mean week
     double medianFeedKg = 0;       ///< fresh, median of the last 8 weeks (weeks without a feeding count as 0)
     int firstIn = 1;               ///< days until it is given next, then every 7: when the usual gap since the last feeding ends, tomorrow at the earliest
+    bool isDue(int daysAhead) const { return daysAhead >= firstIn && (daysAhead - firstIn) % 7 == 0; }
 };
 
 /// Of one stack, from the entries up to `asOf`. Younger stacks are averaged over the weeks that they have lived.

@@ -102,7 +102,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
         deedsOf(members, course, plan, day, number);
         for (; nextFeed != plan.ramp.end() && nextFeed->from <= day; ++nextFeed) care = careWith(course.care, nextFeed->kgPerWeek, course.kitchen);
         const bool away = plan.away && day >= plan.away->first && day <= plan.away->second;
-        if (step >= care.firstIn && (step - care.firstIn) % 7 == 0 && !away) {
+        if (care.isDue(step) && !away) {
             const std::vector<char> cut = careForAWeek(stack, care);
             for (std::size_t i = 0; i < count; ++i)
                 if (cut[i] != 0 && out.trayFull[i] == never) out.trayFull[i] = number;

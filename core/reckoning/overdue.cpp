@@ -11,7 +11,6 @@ namespace {
 constexpr double declineTo = 0.85, declineFrom = 0.92;
 constexpr double clearlyTo = 0.82, clearlyFrom = 0.95;
 constexpr int unfedFor = 14;                 ///< days, or two usual gaps: then the fall is of the missing food, which no lift brings
-constexpr double rimCm = 1.0, rimAgainCm = 2.0; ///< from the rim: full, and so until it has sunk
 constexpr int replayed = 60;                 ///< days
 
 }

@@ -87,10 +87,7 @@ private:
     bool onlyTray() const { return around_.settings.trays <= 1; }
     bool drying() const { return !members_.stack.shapes.empty() && members_.stack.shapes.back().drying; }
 
-    bool isAway(int day) const
-    {
-        return std::any_of(wish_.away.begin(), wish_.away.end(), [on = at(day)](const auto& away) { return on >= away.first && on <= away.second; });
-    }
+    bool isAway(int day) const { return isWithin(wish_.away, at(day)); }
 
     /// The day on which the castings of a harvest are taken.
     int takingDay(int harvest, int usual) const
@@ -133,8 +130,7 @@ private:
     void pass(Population& members, int day)
     {
         const bool away = wish_.change.away && at(day) >= wish_.change.away->first && at(day) <= wish_.change.away->second;
-        const int step = day - course_.today;
-        if (step >= care_.firstIn && (step - care_.firstIn) % 7 == 0 && !away) careForAWeek(members.stack, care_);
+        if (care_.isDue(day - course_.today) && !away) careForAWeek(members.stack, care_);
         const DayForcing forcing = around_.on(day);
         crew_.each(static_cast<int>(members.stack.blocks.size()), [&](int block) {
             advanceDay(members.stack, block, forcing);

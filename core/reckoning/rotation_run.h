@@ -2,6 +2,7 @@
 
 #include "core/reckoning/outlook.h"
 
+#include <algorithm>
 #include <map>
 #include <optional>
 #include <stop_token>
@@ -44,6 +45,12 @@ struct RotationCourse {
     std::vector<TrayStay> stays;
     Band colonyAtEnd;
 };
+
+/// Whether one of the spans, both days included, holds the day.
+inline bool isWithin(const std::vector<std::pair<Day, Day>>& spans, Day day)
+{
+    return std::any_of(spans.begin(), spans.end(), [day](const auto& span) { return day >= span.first && day <= span.second; });
+}
 
 struct RotationWish {
     std::map<int, Day> liftOn;       ///< by the harvest's number from today, 0, 1, …: on that day whatever the tray is like

@@ -6,6 +6,7 @@
 #include "core/reckoning/expected_reading.h"
 #include "core/reckoning/foresight.h"
 #include "core/reckoning/next_look.h"
+#include "core/reckoning/overdue.h"
 
 #include <algorithm>
 #include <bit>
@@ -21,7 +22,6 @@ namespace {
 constexpr double raiseAt = 0.8;
 constexpr double withdrawAt = 0.6;
 constexpr int dailyBack = 90;        ///< days before asOf with a sample each
-constexpr int overdueAfter = 30;     ///< days after turn and ready
 /// Days for which a turn stands though its chance has fallen: fresh food undoes for some days that a tray is filled, and is then eaten. A check of
 /// a tray takes it back at once.
 constexpr int turnKeptFor = 7;

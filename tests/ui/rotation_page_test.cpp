@@ -26,6 +26,8 @@
 #include <QTest>
 #include <QUndoStack>
 
+#include <set>
+
 namespace tierloam::rotation {
 namespace {
 
@@ -96,6 +98,20 @@ TEST_F(RotationPageTest, ShowsTheYearInLanesAndInTheTable)
     EXPECT_TRUE(table->isVisible());
     table->setCurrentIndex(table->model()->index(0, 0));
     EXPECT_NE(page_->lanes()->chosen(), nullptr);
+}
+
+TEST_F(RotationPageTest, TheKeyStandsWholeAtEachWidth)
+{
+    auto* key = page_->findChild<QWidget*>(QStringLiteral("lanesKey"));
+    ASSERT_NE(key, nullptr);
+    std::set<int> heights;
+    for (const int width : {700, 820, 860, 1000, 1400}) {
+        page_->resize(width, 900);
+        QCoreApplication::processEvents();
+        EXPECT_EQ(key->height(), key->heightForWidth(key->width())) << width;
+        heights.insert(key->height());
+    }
+    EXPECT_GT(heights.size(), 1U) << "more rows where it is narrow";
 }
 
 TEST_F(RotationPageTest, AHarvestIsMovedByKeysKeptAndTakenBackByUndo)

@@ -41,12 +41,10 @@ class LanesKey final : public QWidget {
 public:
     LanesKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
     {
-        QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Fixed};
-        policy.setHeightForWidth(true);
-        setSizePolicy(policy);
-        connect(&theme_, &ui::Theme::changed, this, [this] { updateGeometry(); update(); });
+        setObjectName(QStringLiteral("lanesKey"));
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        connect(&theme_, &ui::Theme::changed, this, [this] { fit(); update(); });
     }
-    bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override
     {
         QPixmap nowhere{1, 1};
@@ -56,6 +54,11 @@ public:
     QSize sizeHint() const override { return {theme_.px(600), heightForWidth(theme_.px(900))}; }
 
 protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QWidget::resizeEvent(event);
+        fit();
+    }
     void paintEvent(QPaintEvent*) override
     {
         QPainter painter{this};
@@ -63,6 +66,8 @@ protected:
     }
 
 private:
+    /// The columns around it ask for one height only: as many rows as this width takes.
+    void fit() { setFixedHeight(heightForWidth(width())); }
     drawing::Type type() const { return drawing::Type::from(theme_.font(ui::TextSize::body)); }
     const ui::Theme& theme_;
 };
