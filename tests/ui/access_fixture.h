@@ -42,8 +42,7 @@ protected:
     void inPlace(const Look& look)
     {
         const auto at = [&](const char* where) {
-            settle();
-            settle();
+            ASSERT_TRUE(comesToRest(window_.get())) << where;
             look(QString::fromLatin1(where), window_.get());
         };
         press("Ctrl+1");
@@ -120,7 +119,7 @@ protected:
         QApplication::setActiveWindow(opened);
         ASSERT_TRUE(QTest::qWaitForWindowActive(opened));
         ASSERT_TRUE(QTest::qWaitFor([&] { return !workedIn(opened).isEmpty(); }, patience));
-        settle();
+        ASSERT_TRUE(comesToRest(opened)) << keys;
         look(QString::fromLatin1(keys) + u' ' + opened->objectName(), opened);
         opened->close();
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);

@@ -66,6 +66,35 @@ inline QList<Said> saidBy(QWidget* root)
     return said;
 }
 
+/// Where each thing stands and what it says.
+inline QStringList placesIn(QWidget* root)
+{
+    QStringList places;
+    for (QWidget* each : root->findChildren<QWidget*>()) {
+        if (!each->isVisibleTo(root)) continue;
+        const QRect at = each->geometry();
+        const auto* label = qobject_cast<QLabel*>(each);
+        places << QStringLiteral("%1 %2 %3 %4 %5").arg(at.x()).arg(at.y()).arg(at.width()).arg(at.height()).arg(label ? label->text() : QString{});
+    }
+    return places;
+}
+
+/// An answer from another thread that comes in the last turn of the event loop has changed a text, and its layout is still to come: waits until a few turns change nothing.
+inline bool comesToRest(QWidget* root)
+{
+    constexpr int quietTurns = 3, mostTurns = 200;
+    QStringList before = placesIn(root);
+    for (int turn = 0, quiet = 0; turn < mostTurns; ++turn) {
+        QCoreApplication::sendPostedEvents();
+        QCoreApplication::processEvents();
+        QStringList now = placesIn(root);
+        quiet = now == before ? quiet + 1 : 0;
+        if (quiet == quietTurns) return true;
+        before = std::move(now);
+    }
+    return false;
+}
+
 /// Labels and buttons that are smaller than what they say.
 inline QStringList clippedIn(QWidget* root)
 {
@@ -104,7 +133,7 @@ inline QStringList plainIn(QWidget* root, const QStringList& own = {})
 inline void walkAll(MainWindow& window, const std::function<void(const QString&, QWidget*)>& look)
 {
     Desk& desk = *window.desk();
-    const auto settle = [] { for (int n = 0; n < 4; ++n) { QCoreApplication::sendPostedEvents(); QCoreApplication::processEvents(); } };
+    const auto settle = [&window] { comesToRest(&window); };
     const std::pair<Desk::Page, const char*> pages[] = {{Desk::Page::shelf, "shelf"},   {Desk::Page::trends, "trends"},       {Desk::Page::journal, "journal"},
                                                         {Desk::Page::rotation, "rotation"}, {Desk::Page::materials, "materials"}, {Desk::Page::handbook, "handbook"}};
     for (const auto& [page, name] : pages) {
