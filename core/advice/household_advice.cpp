@@ -42,6 +42,13 @@ std::vector<Advice> adviceForAll(const reckoning::Reckoning& reckoning)
     return all;
 }
 
+std::vector<Advice> ofStack(const std::vector<Advice>& all, const std::string& stack)
+{
+    std::vector<Advice> said;
+    std::copy_if(all.begin(), all.end(), std::back_inserter(said), [&](const Advice& each) { return each.stack == stack; });
+    return said;
+}
+
 void oneLookAtATime(std::map<std::string, std::vector<DiaryLine>>& diaries)
 {
     std::vector<DiaryLine*> looks;

@@ -7,12 +7,12 @@
 
 namespace tierloam::advice {
 
+using reckoning::leastWorthGiving;
 using reckoning::StackReckoning;
 using reckoning::TrayEstimate;
 
 namespace {
 
-constexpr double leastWorthGiving = 0.05; ///< kg fresh; below it the tray is left alone
 constexpr int fullWithinDays = 7;
 constexpr int keptFullWithinDays = 10;    ///< once raised, it stays until the day is further off than this
 constexpr double roomAgain = 1.25;        ///< of the usual week's food

@@ -9,6 +9,7 @@
 
 namespace tierloam::advice {
 
+using reckoning::leastWorthGiving;
 using reckoning::StackEstimate;
 using reckoning::StackReckoning;
 using reckoning::TrayEstimate;
@@ -20,7 +21,6 @@ constexpr double airLow = reckoning::overfedAir; ///< median; worms die below 0.
 constexpr double airFine = 0.80;
 constexpr Thresholds overfedAt{0.5, 0.3};
 constexpr Thresholds hungryAt{0.8, 0.6};
-constexpr double leastWorthGiving = 0.05;   ///< kg fresh
 constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
 constexpr double softenedEnoughKgPerM2 = 0.50; ///< … and with so much for certain
 constexpr double tooColdToEat = 8.0;        ///< °C

@@ -52,7 +52,14 @@ std::string uid(const std::string& key, std::string_view what, const std::string
     return key + '-' + std::string{what} + (which.empty() ? std::string{} : '-' + which) + "@tierloam";
 }
 
-std::string yearOf(Day day) { return std::to_string(static_cast<int>(std::chrono::year_month_day{day}.year())); }
+/// The half-year of that day, from April and from October on: a summer and a winter lie in one each, on either half of the globe.
+std::string seasonOf(Day day)
+{
+    const std::chrono::year_month_day date{day};
+    const unsigned month = static_cast<unsigned>(date.month());
+    const int year = static_cast<int>(date.year()) - (month < 4 ? 1 : 0);
+    return std::to_string(year) + (month >= 4 && month < 10 ? "-april" : "-october");
+}
 
 std::string ofSlot(const advice::Advice& one, const reckoning::StackReckoning& stack)
 {
@@ -73,8 +80,8 @@ std::string whichOf(const advice::Advice& one, const reckoning::StackReckoning* 
     case Code::dryingDone:
     case Code::dryingLong: return stack->now.slots.empty() ? std::string{} : std::to_string(stack->now.slots.back().batch);
     case Code::staleRecord: return stack->record.lastEntry ? dayText(*stack->record.lastEntry) : std::string{};
-    case Code::heat: return yearOf(one.on);
-    case Code::cold: return yearOf(one.on + std::chrono::days{182}); // a winter lies in two years
+    case Code::heat:
+    case Code::cold: return seasonOf(one.on);
     case Code::recordDisagrees: return one.wormsMissing ? "worms" : one.entry ? std::to_string(*one.entry) : one.unwritten ? dayText(one.unwritten->day) : std::string{};
     case Code::lookNext: return ofSlot(one, *stack) + (one.look ? '-' + std::to_string(static_cast<int>(*one.look)) : std::string{});
     default: return ofSlot(one, *stack);
@@ -186,7 +193,7 @@ std::string calendarText(const CalendarHead& head, const std::vector<CalendarEve
     line("VERSION:2.0");
     line("PRODID:-//Tierloam//Tierloam " + escapedText(head.version) + "//EN");
     line("CALSCALE:GREGORIAN");
-    line("X-WR-CALNAME:" + escapedText(head.household));
+    line("NAME:" + escapedText(head.household)); // RFC 7986, 5.1
     for (const CalendarEvent& event : events) {
         line("BEGIN:VEVENT");
         line("UID:" + event.uid);

@@ -140,16 +140,20 @@ std::optional<BitsRule> bitsRule(const Present& present)
     expected.reserve(static_cast<std::size_t>(members.stack.members()));
     for (int i = 0; i < members.stack.members(); ++i) expected.push_back(expectation(look, MemberOf{members.stack, i}, 0.0));
     const FilterManner manner;
-    int fewest = -1;
-    for (int percent = 0; percent <= mostBits; ++percent) {
+    const auto saysReady = [&](double percent) {
         std::vector<double> w = weights;
         for (std::size_t i = 0; i < w.size(); ++i) w[i] *= exponential(manner.countsFor(LookKind::bits, expected[i], percent) * logDensity(expected[i], percent));
-        if (chanceReady(w) < sureEnough) break;
-        fewest = percent;
-    }
-    if (fewest < 1) return std::nullopt;
+        return chanceReady(w) >= sureEnough;
+    };
+    int few = -1;
+    while (few < mostBits && saysReady(few + 1)) ++few;
+    if (few < 1) return std::nullopt;
+    // Between whole per cents too: from one to the next the date of the other outcome would jump by a fortnight.
+    double most = few;
+    for (double step = 0.5; few < mostBits && step > 0.02; step /= 2.0)
+        if (saysReady(most + step)) most += step;
     BitsRule rule;
-    rule.fewerThanPercent = fewest + 1;
+    rule.fewerThanPercent = most;
     std::vector<double> more = weights;
     double sum = 0.0;
     for (std::size_t i = 0; i < more.size(); ++i) sum += more[i] *= 1.0 - normalCdf((rule.fewerThanPercent - expected[i].centre) / expected[i].sd);

@@ -79,6 +79,23 @@ TEST(Calendar, AMatterKeepsItsUidWhileItsDateMoves)
     EXPECT_NE(uid(piece("Mill", advice::Code::tooDry, 0, 1)), dry);
 }
 
+TEST(Calendar, ASummerOrAWinterIsOneMatterOnEitherHalfOfTheGlobe)
+{
+    const reckoning::Reckoning all = oneStack();
+    const auto uid = [&](advice::Code code, int year, unsigned month) {
+        advice::Advice one = piece("Mill", code, 0);
+        one.on = std::chrono::sys_days{std::chrono::year{year} / static_cast<int>(month) / 20};
+        return calendarEvents({one}, all, nullptr, {}).front().uid;
+    };
+    for (const advice::Code code : {advice::Code::heat, advice::Code::cold}) {
+        EXPECT_EQ(uid(code, 2031, 11), uid(code, 2032, 2)) << "the southern summer, the northern winter";
+        EXPECT_EQ(uid(code, 2031, 5), uid(code, 2031, 9)) << "the northern summer, the southern winter";
+        EXPECT_NE(uid(code, 2031, 9), uid(code, 2031, 11));
+        EXPECT_NE(uid(code, 2031, 5), uid(code, 2032, 5));
+        EXPECT_NE(uid(code, 2031, 2), uid(code, 2031, 11));
+    }
+}
+
 TEST(Calendar, TheStepsOfTheYearTakeThePlaceOfTheirAdvice)
 {
     const reckoning::Reckoning all = oneStack();
@@ -103,7 +120,7 @@ TEST(Calendar, TheStepsOfTheYearTakeThePlaceOfTheirAdvice)
     const std::string text = calendarText({"1", "Mill, all", std::chrono::sys_seconds{today}}, events);
     EXPECT_THAT(text, ::testing::StartsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n"));
     EXPECT_THAT(text, ::testing::HasSubstr("DTSTART;VALUE=DATE:20310511\r\nDTEND;VALUE=DATE:20310512\r\n"));
-    EXPECT_THAT(text, ::testing::HasSubstr("X-WR-CALNAME:Mill\\, all\r\n"));
+    EXPECT_THAT(text, ::testing::HasSubstr("NAME:Mill\\, all\r\n"));
     EXPECT_THAT(text, ::testing::EndsWith("END:VCALENDAR\r\n"));
 }
 

@@ -295,5 +295,24 @@ TEST(NextLook, RuleForBitsSaysLiftOrWait)
     FAIL() << "no day on which bits would settle it";
 }
 
+/// In whole per cents the bound went up, down and up again within a fortnight, and the date of the other outcome with it.
+TEST(NextLook, RuleForBitsMovesLittleFromDayToDay)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 260).add(80, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+    std::optional<BitsRule> before;
+    int compared = 0;
+    for (int day = 210; day < 230; ++day) {
+        const std::optional<BitsRule> rule = reckoned(notes, day).bitsRule;
+        if (rule && before) {
+            ++compared;
+            EXPECT_GT(rule->fewerThanPercent, before->fewerThanPercent - 0.3) << day;
+            EXPECT_LT(rule->fewerThanPercent, before->fewerThanPercent + 0.95) << day;
+        }
+        before = rule;
+    }
+    EXPECT_GT(compared, 15);
+}
+
 }
 }

@@ -1,3 +1,4 @@
+#include "tests/support/calm_stack.h"
 #include "tests/ui/long_texts.h"
 #include "tests/ui/paper_fixture.h"
 
@@ -153,6 +154,30 @@ TEST_F(PaperSheet, WithoutEstimatesItHoldsWhatTheJournalKnows)
     const QString words = wordsOf(savedPdf(inputs));
     EXPECT_TRUE(words.contains(QStringLiteral("estimates are not there yet")));
     EXPECT_TRUE(words.contains(QStringLiteral("All batches")));
+}
+
+/// The rules of each stack alone ask for bits; the household is asked for one look at a time.
+TEST_F(PaperSheet, AsksForTheLookThatTheDueListAsksFor)
+{
+    SheetInputs inputs = sampleSheet();
+    auto reckoning = std::make_shared<reckoning::Reckoning>(*inputs.reckoning);
+    for (auto& stack : reckoning->stacks) {
+        const std::string name = stack.name;
+        const bool wide = name == "Cellar"; // of which the look tells more
+        stack = tests::calm();
+        stack.name = name;
+        stack.firstBedding = tests::in(-200);
+        stack.record.lastLook = tests::in(-40);
+        stack.now.slots[0].readyOn = {tests::in(10), tests::in(60), tests::in(wide ? 200 : 120)};
+        stack.nextLooks = {{reckoning::LookKind::bits, 1, 0.7, 2.0}};
+    }
+    inputs.reckoning = reckoning;
+    const auto asks = [&](const char* stack) {
+        inputs.stack = stack;
+        return html(inputs).contains(QStringLiteral("Look for bits in the bottom tray"));
+    };
+    EXPECT_TRUE(asks("Cellar"));
+    EXPECT_FALSE(asks("Scullery"));
 }
 
 TEST_F(PaperSheet, NoSheetOfAStackThatIsNotThere)

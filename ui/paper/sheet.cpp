@@ -1,5 +1,6 @@
 #include "ui/paper/sheet.h"
 
+#include "core/advice/household_advice.h"
 #include "core/exchange/report_html.h"
 #include "core/exchange/whole_file.h"
 #include "core/household/usual.h"
@@ -25,6 +26,9 @@ struct SheetText {
     Q_DECLARE_TR_FUNCTIONS(Sheet)
 };
 
+/// What the due list says of it: which look is asked for depends on the other stacks.
+std::vector<advice::Advice> saidOf(const SheetInputs& inputs, const reckoning::StackReckoning& stack) { return advice::ofStack(advice::adviceForAll(*inputs.reckoning), stack.name); }
+
 /// The stack alone, as the shelf shows it; nullopt when it does not stand.
 std::optional<shelf::StackModel> shelfModel(const SheetInputs& inputs, const journal::StackHistory& history)
 {
@@ -36,7 +40,7 @@ std::optional<shelf::StackModel> shelfModel(const SheetInputs& inputs, const jou
     shelf.journal = alone;
     shelf.reckoning = inputs.reckoning;
     shelf.usual = [&](const std::string& stack) { return household::usualOf(inputs.journal->entries, inputs.journal->materials, stack, inputs.today); };
-    shelf.advice = advice::adviceFor;
+    shelf.advice = [&](const reckoning::StackReckoning& stack) { return saidOf(inputs, stack); };
     shelf::ShelfModel model = shelf::makeShelf(shelf);
     if (model.stacks.empty()) return std::nullopt;
     return std::move(model.stacks.front());
@@ -59,7 +63,7 @@ public:
         report.foot = SheetText::tr("%1 · %2. Estimates, no measurements: a look into the tray rules over any number here.").arg(name, ui::fullDay(inputs_.today));
 
         how(history, standing, stack);
-        if (stack) add(dueBlocks(advice::adviceFor(*stack), inputs_.today));
+        if (stack) add(dueBlocks(saidOf(inputs_, *stack), inputs_.today));
         story(history, stack);
         charts(history, stack);
         add(cautionBlocks(standing.retired ? nullptr : &standing, stack));

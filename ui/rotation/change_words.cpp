@@ -101,7 +101,7 @@ TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day toda
 {
     TriedChange made;
     QStringList todo;
-    todo << (leave.feedKg >= 0.05 ? Words::tr("feed %1 with its cover").arg(ui::mostText(leave.feedKg)) : Words::tr("give no food"));
+    todo << (leave.feedKg >= reckoning::leastWorthGiving ? Words::tr("feed %1 with its cover").arg(ui::mostText(leave.feedKg)) : Words::tr("give no food"));
     if (leave.waterL >= 0.1) todo << Words::tr("pour %1 of water").arg(ui::volumeText(leave.waterL));
     if (leave.drainBefore) todo << Words::tr("drain the sump and leave the spigot over a bowl");
     made.sentence = Words::tr("Before you leave for %1: %2. Nobody need come by.").arg(ui::dayRange(from, to, today), todo.join(Words::tr(", ")));

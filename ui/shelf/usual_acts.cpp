@@ -1,5 +1,6 @@
 #include "ui/shelf/usual_acts.h"
 
+#include "core/reckoning/overfeeding.h"
 #include "ui/common/formats.h"
 
 #include <QCoreApplication>
@@ -92,8 +93,7 @@ journal::Entries usualEntries(FormKind kind, const household::Usual& usual, cons
 
 std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning* stack)
 {
-    constexpr double leastWorthGiving = 0.05; // kg, as in the advice
-    if (stack == nullptr || stack->forecast.feedNowKg < leastWorthGiving) return std::nullopt;
+    if (stack == nullptr || stack->forecast.feedNowKg < reckoning::leastWorthGiving) return std::nullopt;
     const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
     const auto usually = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
     const Amount most = ui::mostOf(stack->forecast.feedNowKg);

@@ -410,8 +410,7 @@ void DueList::rebuild()
     if (reckoning) {
         const std::vector<advice::Advice> all = advice::adviceForAll(*reckoning);
         for (const reckoning::StackReckoning& stack : household::inOrder(reckoning->stacks, household_.stackOrder())) {
-            std::vector<advice::Advice> lines;
-            std::ranges::copy_if(all, std::back_inserter(lines), [&](const advice::Advice& one) { return one.stack == stack.name; });
+            std::vector<advice::Advice> lines = advice::ofStack(all, stack.name);
             std::erase_if(lines, [&](const advice::Advice& one) { return daysBetween(today, one.on) > daysAhead; });
             waiting += static_cast<int>(std::erase_if(lines, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }));
             if (lines.empty()) continue;
