@@ -61,9 +61,9 @@ void oneLookAtATime(std::map<std::string, std::vector<DiaryLine>>& diaries)
     for (DiaryLine* look : looks) {
         look->from = std::max(look->from, free);
         if (look->from < look->to.value_or(never)) free = look->to.value_or(never);
-        else look->advice.worth = -1.0; // never came up
     }
-    for (auto& [stack, lines] : diaries) std::erase_if(lines, [](const DiaryLine& line) { return line.advice.worth < 0.0 || (line.doneOn && *line.doneOn < line.from); });
+    const auto neverCameUp = [never](const DiaryLine& line) { return isNextLook(line.advice) && line.from >= line.to.value_or(never); };
+    for (auto& [stack, lines] : diaries) std::erase_if(lines, [&](const DiaryLine& line) { return neverCameUp(line) || (line.doneOn && *line.doneOn < line.from); });
 }
 
 }

@@ -324,6 +324,7 @@ TEST(MaterialField, CompletesOffersTheNearestAndRefusesTheUnknown)
     EXPECT_EQ(completer->currentCompletion(), u"coffee grounds") << "a word inside is enough, in any case";
     field.setMaterial("Coffee Grounds");
     EXPECT_EQ(field.material().value, "coffee grounds") << "as the table writes it";
+    EXPECT_EQ(field.list()->toolTip(), u"Coffee Grounds") << "whole, however narrow the form";
     field.setMaterial("cofee grounds");
     EXPECT_FALSE(field.material().value);
     EXPECT_NE(field.problem().indexOf(QStringLiteral("coffee grounds")), -1);

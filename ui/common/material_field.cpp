@@ -71,6 +71,7 @@ MaterialField::MaterialField(const materials::Table& table, materials::Kind want
     list_->setCompleter(completer);
     list_->setCurrentIndex(-1);
     edit_->setPlaceholderText(materialText(usual_));
+    connect(edit_, &QLineEdit::textChanged, list_, &QWidget::setToolTip); // a long name is cut in a narrow form
     setMaterial({});
     addEditor(list_, 1);
     edit_->installEventFilter(this); // the line has the focus, not the list around it
