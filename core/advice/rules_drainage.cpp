@@ -1,6 +1,7 @@
 #include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
+#include "core/reckoning/drained.h"
 
 #include <algorithm>
 
@@ -16,7 +17,6 @@ constexpr int lookWithinDays = 14;     ///< one of ten members has it full withi
 constexpr int keptLookWithinDays = 18; ///< once raised
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
-constexpr double nearlyFull = 0.9;     ///< of the sump
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 
 /// What is done to empty it: those who flush are told to flush.
@@ -34,23 +34,12 @@ bool isForeseen(const StackReckoning& stack)
     return stands(stack, before, {1.0, 0.0}, near(stack.forecast.sumpFullOn.p50, stack.asOf).value_or(0.0));
 }
 
-enum class Side { within, below, above };
-
-Side sideOf(const reckoning::DrainCheck& drain)
-{
-    if (drain.litres < drain.expected.p05) return Side::below;
-    return drain.litres > drain.expected.p95 ? Side::above : Side::within;
-}
-
-/// The last two drains, when both lie on that side of what was expected and the last is recent.
-const reckoning::DrainCheck* twice(const StackReckoning& stack, Side side)
+/// The last of two drains that both lie on that side of what was expected, and are recent.
+const reckoning::DrainCheck* twice(const StackReckoning& stack, reckoning::Drained side)
 {
     const auto& drains = stack.drains;
     if (drains.size() < 2 || daysBetween(drains.back().day, stack.asOf) > drainsHold) return nullptr;
-    // A shut sump gives no more than it holds: the rest ran over.
-    const auto ranOver = [&](const reckoning::DrainCheck& drain) { return stack.record.spigotShut && drain.litres >= nearlyFull * stack.record.sumpCapacityL; };
-    const auto is = [&](const reckoning::DrainCheck& drain) { return sideOf(drain) == side && !(side == Side::below && ranOver(drain)); };
-    return is(drains.back()) && is(drains[drains.size() - 2]) ? &drains.back() : nullptr;
+    return reckoning::drainedTwice(drains[drains.size() - 2], drains.back(), stack.record) == side ? &drains.back() : nullptr;
 }
 
 QString drainedText(const StackReckoning& stack, const reckoning::DrainCheck& last)
@@ -63,7 +52,7 @@ QString drainedText(const StackReckoning& stack, const reckoning::DrainCheck& la
 
 void drainageLow(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    const reckoning::DrainCheck* last = twice(stack, Side::below);
+    const reckoning::DrainCheck* last = twice(stack, reckoning::Drained::less);
     if (last == nullptr) return;
     add(to, stack, Code::drainageLow, Severity::concern, std::nullopt, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "See whether the spigot or the holes of the trays are blocked, and whether the bed is dry")), drainedText(stack, *last));
@@ -71,7 +60,7 @@ void drainageLow(const StackReckoning& stack, std::vector<Advice>& to)
 
 void drainageHigh(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    if (const reckoning::DrainCheck* last = twice(stack, Side::above)) {
+    if (const reckoning::DrainCheck* last = twice(stack, reckoning::Drained::more)) {
         add(to, stack, Code::drainageHigh, Severity::due, std::nullopt, stack.asOf,
             say(QT_TRANSLATE_NOOP("Advice", "Water less, or write down what is poured: more runs out than went in")), drainedText(stack, *last));
         return;

@@ -103,6 +103,14 @@ TEST_F(TrendSums, WeeksShowWhenTheViewIsShortAndFourWeeksWhenItIsLong)
     for (const Bar& bar : part.bars) EXPECT_GT(bar.from + days{bar.days}, today - days{100});
 }
 
+TEST_F(TrendSums, AFullSumpThatWasShutGaveAllItHolds)
+{
+    for (const int day : {30, 40}) stack_.drains.push_back({first + days{day}, 3.8, {4.5, 6.0, 8.0}});
+    EXPECT_EQ(whole(Measure::drainage).marks.size(), 1u);
+    stack_.record.spigotShut = true; // of 4 L: the rest ran over, as the advice has it
+    EXPECT_TRUE(whole(Measure::drainage).marks.empty());
+}
+
 TEST_F(TrendSums, TwoDrainsInARowOutsideTheBandAreMarkedWithWords)
 {
     const auto check = [&](int day, double litres) { stack_.drains.push_back({first + days{day}, litres, {0.5, 1.0, 1.5}}); };

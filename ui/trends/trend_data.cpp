@@ -1,5 +1,7 @@
 #include "ui/trends/trend_data.h"
 
+#include "core/reckoning/drained.h"
+
 #include <algorithm>
 #include <cmath>
 #include <variant>
@@ -39,14 +41,6 @@ const Point* lastOf(const std::vector<Point>& points, Day day)
 
 /// A sample stands for so many days after it.
 constexpr int sampleHolds = 14;
-
-/// Two in a row on one side of what was expected.
-std::optional<MarkKind> drainedTwice(const reckoning::DrainCheck& before, const reckoning::DrainCheck& last)
-{
-    if (before.litres < before.expected.p05 && last.litres < last.expected.p05) return MarkKind::drainLow;
-    if (before.litres > before.expected.p95 && last.litres > last.expected.p95) return MarkKind::drainHigh;
-    return std::nullopt;
-}
 
 /// Points within the view and the neighbours beyond its ends, so that lines reach the edges.
 std::vector<Point> within(const std::vector<Point>& points, const Period& view)
@@ -272,8 +266,10 @@ Series wholeSeries(Measure measure, const Source& source, const household::Journ
     }
     if (measure == Measure::drainage && stack) {
         for (std::size_t i = 1; i < stack->drains.size(); ++i) {
-            const auto kind = drainedTwice(stack->drains[i - 1], stack->drains[i]);
-            if (kind && stack->drains[i].day >= period.from && stack->drains[i].day <= period.today) series.marks.push_back({stack->drains[i].day, *kind, {}, {}});
+            const reckoning::DrainCheck& last = stack->drains[i];
+            const auto side = reckoning::drainedTwice(stack->drains[i - 1], last, stack->record);
+            if (side == reckoning::Drained::asExpected || last.day < period.from || last.day > period.today) continue;
+            series.marks.push_back({last.day, side == reckoning::Drained::less ? MarkKind::drainLow : MarkKind::drainHigh, {}, {}});
         }
     }
     return series;

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "core/reckoning/reckoning.h"
+
+/// What was drained beside what was expected: the advice, and the marks in the chart of drainage.
+namespace tierloam::reckoning {
+
+enum class Drained { asExpected, less, more };
+
+/// The side of the 95 % band on which it lies. A shut sump gives no more than it holds: what comes out of a full one is never less.
+Drained drainedOf(const DrainCheck& drain, const Record& record);
+
+/// Two in a row on one side; `asExpected` where they are not.
+Drained drainedTwice(const DrainCheck& before, const DrainCheck& last, const Record& record);
+
+}
