@@ -123,7 +123,8 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
         const Reckoning* before = options.previous.get();
         const StackReckoning* same = before != nullptr && before->asOf == options.asOf && before->members == result->members
             ? before->stack(wanted[i]->name) : nullptr;
-        if (same != nullptr && same->digest == digest && same->present != nullptr) { // one read from what was kept has no members
+        if (same != nullptr && same->digest == digest && same->present != nullptr // one read from what was kept has no members
+            && same->present->course.surroundings.southern == options.southern) {
             result->stacks[i] = *same;
         } else {
             result->stacks[i].digest = digest;

@@ -25,6 +25,8 @@ constexpr ActionRow rows[] = {
     {ActionId::saveCopy, Where::window, "saveCopy", QT_TRANSLATE_NOOP("Actions", "Sa&ve a copy…"), "Ctrl+Shift+S"},
     {ActionId::backups, Where::window, "backups", QT_TRANSLATE_NOOP("Actions", "&Backups…"), "Ctrl+B"},
     {ActionId::backupFolder, Where::window, "backupFolder", QT_TRANSLATE_NOOP("Actions", "&Folder for backups…"), "Ctrl+Shift+B"},
+    {ActionId::seasonsNorth, Where::window, "seasonsNorth", QT_TRANSLATE_NOOP("Actions", "Warmest in &July, north of the equator"), "Ctrl+Alt+J"},
+    {ActionId::seasonsSouth, Where::window, "seasonsSouth", QT_TRANSLATE_NOOP("Actions", "Warmest in J&anuary, south of the equator"), "Ctrl+Alt+N"},
     {ActionId::openDemo, Where::window, "openDemo", QT_TRANSLATE_NOOP("Actions", "Open the &demo household"), "Ctrl+Shift+D"},
     {ActionId::closeWindow, Where::window, "closeWindow", QT_TRANSLATE_NOOP("Actions", "&Close window"), "Ctrl+W"},
     {ActionId::quit, Where::window, "quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q"},

@@ -19,7 +19,7 @@ enum class Where { window, shelf, trends, journal, materials, handbook, rotation
 
 enum class ActionId {
     // window
-    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, stackSheet, trayLabels, saveCopy, backups, backupFolder, openDemo, closeWindow, quit,
+    newHousehold, openHousehold, renameHousehold, importJournal, importReadings, exportJournal, exportCalendar, stackSheet, trayLabels, saveCopy, backups, backupFolder, seasonsNorth, seasonsSouth, openDemo, closeWindow, quit,
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue, notifyDue,
     themeLight, themeDark, themeSystem, measuresSystem, measuresMetric, measuresUs, languageSystem, languageEnglish, languageGerman, languageSpanish, languageFrench, fontLarger, fontSmaller, fontNormal, lessMotion, fullScreen, shortcuts, copyReport, about,

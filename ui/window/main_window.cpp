@@ -21,6 +21,7 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QMenu>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
@@ -45,7 +46,7 @@ MainWindow::MainWindow(const Needs& needs, QWidget* parent)
     rows->addWidget(body_, 1);
     setCentralWidget(middle);
     setMinimumSize(640, 480);
-    resize(1440, 900);
+    resize(QSize{1440, 900}.boundedTo(screen()->availableSize()));
 
     makeWelcome();
     connect(oneWindow_, &OneWindow::asked, this, &MainWindow::bringToFront);
@@ -164,7 +165,9 @@ bool MainWindow::createFile(const QString& path)
         return false;
     }
     if (!mayLeave()) return false;
-    return take(path, true);
+    if (!take(path, true)) return false;
+    guessSeasons(QLocale::system().territory());
+    return true;
 }
 
 bool MainWindow::openDemo()

@@ -7,6 +7,7 @@
 #include "ui/window/desk.h"
 
 #include <QHash>
+#include <QLocale>
 #include <QMainWindow>
 #include <QPointer>
 
@@ -75,6 +76,8 @@ public:
 
     household::Household* household() const { return household_.get(); }
     Desk* desk() const { return desk_; }
+    /// A first guess of the seasons of a household that has just been made; it is told.
+    void guessSeasons(QLocale::Territory territory);
     Notices* notices() const { return notices_; }
     QAction* action(ui::ActionId id) const { return actions_.value(static_cast<int>(id)); }
     /// Size, place and page of the last time.
@@ -121,6 +124,11 @@ private:
     /// Remembers a choice and shows everything anew; nothing when somebody would rather keep what is typed.
     void choose(const QString& key, const QString& value);
     void showAnew();
+    // Seasons of the household's half of the globe (main_window_seasons.cpp).
+    void makeSeasonActions();
+    void syncSeasonActions();
+    bool livesSouth() const;
+    void keepSouth(bool south);
     // What goes onto paper (main_window_paper.cpp).
     void showSheet();
     void showLabels();

@@ -11,6 +11,8 @@
 #include <QStackedWidget>
 #include <QTimer>
 
+#include <optional>
+
 // Language and units are chosen while the program runs. Every page makes its texts when it is built, so the pages are built anew on the
 // household that stays open; what is under way there (estimates, writes, undo) is not touched.
 
@@ -73,6 +75,9 @@ void MainWindow::choose(const QString& key, const QString& value)
 
 void MainWindow::showAnew()
 {
+    // Before anything else: threads of the pages, which their end waits for, format texts in the language and units that are about to change.
+    const std::optional<Desk::Page> page = desk_ ? std::optional{desk_->page()} : std::nullopt;
+    delete desk_;
     if (useLanguage_) useLanguage_(settings_.value(QString::fromLatin1(language)).toString());
     ui::setMeasures(ui::measuresOf(settings_.value(QString::fromLatin1(units)).toString()));
     ui::setRightToLeft(isRightToLeft());
@@ -82,11 +87,9 @@ void MainWindow::showAnew()
     for (QMenu* menu : menus) menu->deleteLater();
     makeMenus();
     makeWelcome();
-    if (desk_) {
-        const Desk::Page page = desk_->page();
-        delete desk_;
+    if (page) {
         makeDesk();
-        desk_->showPage(page);
+        desk_->showPage(*page);
     } else {
         body_->setCurrentWidget(welcome_);
     }

@@ -113,6 +113,7 @@ void MainWindow::makeActions()
     auto* themes = new QActionGroup{this};
     for (const ui::ActionId id : {ui::ActionId::themeLight, ui::ActionId::themeDark, ui::ActionId::themeSystem}) themes->addAction(action(id));
     makeLocaleActions();
+    makeSeasonActions();
 }
 
 /// Kept on this machine; with a household open what is due today is told at once, if it has not been told today.
@@ -142,6 +143,9 @@ void MainWindow::makeMenus()
     fill(file, {ui::ActionId::stackSheet, ui::ActionId::trayLabels});
     file->addSeparator();
     fill(file, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
+    file->addSeparator();
+    QMenu* seasons = file->addMenu(tr("Seaso&ns"));
+    fill(seasons, {ui::ActionId::seasonsNorth, ui::ActionId::seasonsSouth});
     file->addSeparator();
     fill(file, {ui::ActionId::closeWindow, ui::ActionId::quit});
 
@@ -227,6 +231,7 @@ void MainWindow::syncActions()
     action(ui::ActionId::lessMotion)->setChecked(theme_.lessMotion());
     action(ui::ActionId::notifyDue)->setChecked(DueNotice::wanted(settings_));
     syncLocaleActions();
+    syncSeasonActions();
     action(ui::ActionId::fontLarger)->setEnabled(theme_.fontScale() < ui::Theme::largestScale);
     action(ui::ActionId::fontSmaller)->setEnabled(theme_.fontScale() > ui::Theme::smallestScale);
 }
