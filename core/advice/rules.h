@@ -55,7 +55,7 @@ inline const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning
 /// All of one usual feeding is within this week's limit; false where nothing is usual yet.
 inline bool usualIsBorne(const reckoning::StackReckoning& stack)
 {
-    return stack.record.usualFeedKg > 0.0 && stack.record.usualFeedKg <= stack.forecast.feedNowKg + 1e-9;
+    return reckoning::isBorne(stack.record.usualFeedKg, stack.forecast.feedNowKg);
 }
 
 inline bool isDrying(const reckoning::StackReckoning& stack)

@@ -14,11 +14,15 @@ namespace {
 
 // °C. Growth of Eisenia ends at 36 (34 to 39) and begins at 3 (0 to 5): Edwards 1988; Tripathi & Bhardwaj 2004; Loehr et al. 1985.
 constexpr double deadlyAbove = 33.0;
+constexpr double deadlyNoMore = 31.5; ///< urgent until the bed is below it
 constexpr double deadlyBelow = 1.0;
 constexpr Thresholds at{0.5, 0.3};
 constexpr int ahead = 14;            ///< days
 constexpr int readingStands = 2;     ///< days in which what was read in the bed stands beside the estimate, which takes it in by and by
 constexpr double heatsItself = 3.0;  ///< K above the room, from which its own food is the first thing to look at
+constexpr double worthAWord = 0.5;   ///< K by its own heat
+constexpr int lossSeen = 14;         ///< days back to which the colony is compared …
+constexpr double lossWorthAWord = 0.9; ///< … when less than this is left
 
 using ChanceOf = std::optional<double> (*)(const Band&);
 
@@ -85,6 +89,25 @@ std::optional<double> bedRead(const StackReckoning& stack)
 /// Of today as it was read: who has a thermometer in a hot bed is not told to check it.
 Coming asRead(double read, Day today) { return {1.0, today, {read, read, read}}; }
 
+/// At 33 or above today or on a day before, and not since below 31.5.
+bool isDeadly(const StackReckoning& stack, double bedNow)
+{
+    const auto level = [](double bed) { return std::clamp((bed - deadlyNoMore) / (deadlyAbove - deadlyNoMore), 0.0, 1.0); };
+    const auto before = [&](const StackEstimate& day) -> std::optional<double> {
+        if (day.binTempC == Band{}) return std::nullopt;
+        return level(day.binTempC.p50);
+    };
+    return stands(stack, before, {1.0, 0.0}, level(bedNow));
+}
+
+/// "; the colony 240 g, 420 g two weeks ago", where it shrinks.
+QString lossText(const StackReckoning& stack)
+{
+    const StackEstimate* then = stack.on(stack.asOf - std::chrono::days{lossSeen});
+    if (then == nullptr || stack.now.colonyKg.p50 >= lossWorthAWord * then->colonyKg.p50) return {};
+    return say(QT_TRANSLATE_NOOP("Advice", "; colony %1, two weeks ago %2")).arg(massText(stack.now.colonyKg.p50), massText(then->colonyKg.p50));
+}
+
 void heat(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const std::optional<double> read = bedRead(stack);
@@ -94,15 +117,20 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
     const double bed = readHot ? *read : stack.now.binTempC.p50;
     const double own = stack.forecast.ownWarmthK;
     const bool itself = own >= heatsItself;
-    const Severity severity = bed >= deadlyAbove ? Severity::urgent : readHot || hot(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    const bool deadly = isDeadly(stack, bed);
+    const bool there = deadly || readHot || hot(stack.now.binTempC).value_or(0.0) >= at.raise;
+    const Severity severity = deadly ? Severity::urgent : there ? Severity::concern : Severity::due;
     const QString what = itself ? say(QT_TRANSLATE_NOOP("Advice", "Stop feeding, spread the food thin and let air in: the bed heats itself"))
+        : deadly                ? say(QT_TRANSLATE_NOOP("Advice", "Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover"))
+        : there                 ? say(QT_TRANSLATE_NOOP("Advice", "Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover"))
                                 : say(QT_TRANSLATE_NOOP("Advice", "Move the stack to a cooler place before it heats up: shade, floor, cellar"));
-    const QString why = then.on == stack.asOf
-        ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; above %2: %3; by its own heat %4 warmer")).arg(bedText(then.band), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own))
-        : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer"))
-              .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance), wording::warmerText(own));
+    QString why = then.on == stack.asOf
+        ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; above %2: %3")).arg(bedText(then.band), temperatureText(hotAbove), percent(then.chance))
+        : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; above %4: %5")).arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance));
+    if (own >= worthAWord) why += say(QT_TRANSLATE_NOOP("Advice", "; by its own heat %1 warmer")).arg(wording::warmerText(own));
+    why += lossText(stack);
     add(to, stack, Code::heat, severity, std::nullopt, then.on, what, why);
-    if (itself) to.back().food = Food::withhold;
+    if (itself || deadly) to.back().food = Food::withhold;
 }
 
 void cold(const StackReckoning& stack, std::vector<Advice>& to)

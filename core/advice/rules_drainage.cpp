@@ -17,6 +17,7 @@ constexpr int lookWithinDays = 14;     ///< one of ten members has it full withi
 constexpr int keptLookWithinDays = 18; ///< once raised
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
+constexpr int vagueDays = 28;          ///< from the early to the late end of a date that is none: another look tells the flow
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 
 /// What is done to empty it: those who flush are told to flush.
@@ -115,6 +116,13 @@ void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<A
     to.back().look = reckoning::LookKind::sumpLevel;
 }
 
+/// The level is known of a look, and not what runs into it: the date could be any in a month and more. A second look is asked for when the first no longer holds.
+bool isVague(const StackReckoning& stack)
+{
+    const reckoning::Dates& on = stack.forecast.sumpFullOn;
+    return stack.record.lastSumpLook && on.p10 && on.p50 && *on.p50 > stack.asOf && (!on.p90 || daysBetween(*on.p10, *on.p90) > vagueDays);
+}
+
 /// A full sump runs over on the floor.
 void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
 {
@@ -129,6 +137,11 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
         return;
     }
     if (!likely) return;
+    if (!fullNow && isVague(stack)) {
+        lookAtTheSump(stack, Severity::due, to);
+        to.back().on = std::max(stack.asOf, *stack.record.lastSumpLook + std::chrono::days{lookAgainAfter});
+        return;
+    }
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volumeText(level), volumeText(capacity));
     if (fullNow) {
         add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),

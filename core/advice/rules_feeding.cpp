@@ -43,7 +43,8 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     // never fed has no usual amount.
     const double limit = limitOn(stack, std::max(due, stack.asOf));
     const double usualKg = stack.record.usualFeedKg;
-    const double amount = usualKg > 0.0 ? std::min(usualKg, limit) : limit;
+    const bool borne = reckoning::isBorne(usualKg, limit);
+    const double amount = borne ? usualKg : limit;
     if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed && since >= stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
@@ -54,7 +55,6 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     // The same limit as in the feeding plan and beside the feeding button.
     const QString most = mostText(limit);
     const QString usual = wording::amountText(stack.record.usualFeed);
-    const bool borne = usualKg > 0.0 && usualKg <= limit + 1e-9;
     if (usualKg > 0.0 && !borne)
         reason += limit < stack.forecast.feedHighKg
             ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
@@ -85,12 +85,13 @@ bool noRoomForAWeek(const StackReckoning& stack, const TrayEstimate& top, double
 
 /// Foreseen within a week on two evenings running: a week's food is laid in at once, so that the day jumps by weeks from one evening to the next.
 /// Taken back when two evenings have it more than ten days off.
-bool fillsUp(const StackReckoning& stack)
+bool fillsUp(const StackReckoning& stack, int batch)
 {
     const auto near = [](const std::optional<Day>& full, Day then) { return nearness(full, then, fullWithinDays, keptFullWithinDays).value_or(0.0); };
+    // That of the tray which is fed today: another one was full, and is no longer on top.
     const auto onEvening = [&](Day evening) {
         const reckoning::StackEstimate* day = stack.on(evening);
-        return day != nullptr && day->day == evening && day->ahead ? near(day->ahead->topTrayFullOn.p50, evening) : 0.0;
+        return day != nullptr && day->day == evening && day->ahead && trayOfBatch(*day, batch) != nullptr ? near(day->ahead->topTrayFullOn.p50, evening) : 0.0;
     };
     const auto yesterday = [&](Day evening) { return onEvening(evening - std::chrono::days{1}); };
     const auto before = [&](const reckoning::StackEstimate& day) { return std::optional{(onEvening(day.day) + yesterday(day.day)) / 2.0}; };
@@ -105,7 +106,7 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
     const bool next = stack.forecast.topTrayFullOn.p50 && daysBetween(stack.asOf, *stack.forecast.topTrayFullOn.p50) <= keptFullWithinDays;
     const bool fullNow = next && noRoomForAWeek(stack, top, room);
     const auto& on = stack.forecast.topTrayFullOn.p50;
-    const bool soon = fillsUp(stack);
+    const bool soon = fillsUp(stack, top.batch);
     if (!fullNow && !soon) return;
     const bool spare = stack.record.spareTrays > 0;
     const bool alone = stack.now.slots.size() == 1 && !spare; // nothing is lifted where one tray is all there is

@@ -24,6 +24,7 @@ constexpr Thresholds hungryAt{0.8, 0.6};
 constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
 constexpr double softenedEnoughKgPerM2 = 0.50; ///< … and with so much for certain
 constexpr double tooColdToEat = 8.0;        ///< °C
+constexpr double leastColonyKg = 0.02;      ///< with fewer worms there is nobody to feed
 constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
 // C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
 constexpr double carbonLow = 20.0;
@@ -39,6 +40,17 @@ double leastAir(const StackEstimate& day)
     return least;
 }
 
+/// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting.
+void waitWithFood(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const auto& last = stack.record.lastFeed;
+    if (stack.forecast.feedHighKg >= leastWorthGiving || !last || daysBetween(*last, stack.asOf) < stack.record.medianFeedGapDays || stack.now.colonyKg.p50 < leastColonyKg) return;
+    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")),
+        say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2"))
+            .arg(temperatureText(reckoning::overfedWarmth), massText(top.unprocessedDryKg.p50)));
+    to.back().food = Food::withhold;
+}
+
 /// Raised when the worst tray's air is below 0.7, or is so within 14 days with even chances; withdrawn above 0.8 and below 0.3.
 void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
@@ -49,7 +61,10 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
         return std::max(then, day.ahead ? day.ahead->airLowWithin14Days : 0.0);
     };
     const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
-    if (!stands(stack, chance, overfedAt, now)) return;
+    if (!stands(stack, chance, overfedAt, now)) {
+        waitWithFood(stack, top, to);
+        return;
+    }
     const bool already = air < airLow;
     const double rate = stack.present ? stack.present->course.care.feedKg : stack.record.usualFeedKgPerWeek; // what those 14 days were run with
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });

@@ -88,7 +88,9 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         to.feedUsualKg = 0.0;
         return;
     }
-    const auto overfedBy = [&](double kg) {
+    // Too warm with no food at all is the place's doing, and none of the food's.
+    std::vector<char> warmAnyway(static_cast<std::size_t>(now_.members.stack.members()), 0);
+    const auto overfedBy = [&](double kg, std::vector<char>* warm = nullptr) {
         Ensemble trial = now_.members.stack;
         Deeds::giveWithinRoom(trial, top, kitchen, kg, true);
         std::vector<char> overfed(static_cast<std::size_t>(trial.members()), 0);
@@ -98,7 +100,10 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
                 advanceDay(trial, block, forcing);
                 for (int i = block * lanes; i < (block + 1) * lanes; ++i) {
                     const MemberOf m{trial, i};
-                    if (m.tray(top).air[m.lane] < overfedAir || m.block.stack.bed[m.lane] > overfedWarmth) overfed[static_cast<std::size_t>(i)] = 1;
+                    const std::size_t member = static_cast<std::size_t>(i);
+                    const bool tooWarm = m.block.stack.bed[m.lane] > overfedWarmth;
+                    if (warm != nullptr && tooWarm) (*warm)[member] = 1;
+                    if (m.tray(top).air[m.lane] < overfedAir || (tooWarm && warmAnyway[member] == 0)) overfed[member] = 1;
                 }
             });
         }
@@ -110,6 +115,7 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
     if (overfedBy(bound) <= overfedChance) {
         bearable = bound;
     } else {
+        overfedBy(0.0, &warmAnyway);
         double low = 0.0;
         double high = bound;
         for (int halving = 0; halving < 5; ++halving) {

@@ -10,7 +10,8 @@ using namespace model;
 
 namespace {
 
-constexpr int readingHolds = 14;     ///< days that a reading of the air is used
+constexpr int readingHolds = 14;     ///< days that a reading of the air is used …
+constexpr int readingWhole = 7;      ///< … and for which it counts whole; judgement
 constexpr int declineAfter = 60;
 constexpr int airWatched = 14;
 
@@ -62,13 +63,22 @@ void deedsOf(Population& members, const Course& course, const ChangedPlan& plan,
 
 }
 
+double Surroundings::usualOn(int day) const
+{
+    return settings.temp.base() + seasonOffset(seasonAmplitude(settings.place), dayOfYear(firstBedding + std::chrono::days{day}), southern);
+}
+
 DayForcing Surroundings::on(int day) const
 {
     DayForcing forcing;
     forcing.day = day;
-    forcing.usualTemperature = settings.temp.base()
-        + seasonOffset(seasonAmplitude(settings.place), dayOfYear(firstBedding + std::chrono::days{day}), southern);
-    if (air && day - air->first <= readingHolds) forcing.airTemperature = air->second;
+    forcing.usualTemperature = usualOn(day);
+    // The season goes on since the reading, and its difference from what is usual fades: held as it was, heat would be told on the day it is there, and
+    // fall away overnight.
+    if (const int age = air ? day - air->first : 0; air && age <= readingHolds) {
+        const double counts = std::min(1.0, static_cast<double>(readingHolds + 1 - age) / (readingHolds + 1 - readingWhole));
+        forcing.airTemperature = forcing.usualTemperature + counts * (air->second - usualOn(air->first));
+    }
     if (humidity && day - humidity->first <= readingHolds) forcing.relativeHumidity = humidity->second;
     forcing.spigotOpen = spigot == journal::Spigot::open;
     forcing.lidOff = !lidOn && !(lidBackOn && day >= *lidBackOn);

@@ -24,8 +24,10 @@ struct Surroundings {
     bool lidOn = true;
     std::optional<int> lidBackOn;     ///< day number from which usual care has the lid on again: castings have been in the light for long enough
     bool southern = false;
-    std::optional<std::pair<int, double>> air, humidity; ///< last reading: day number, °C and 0…1; used for 14 days
+    std::optional<std::pair<int, double>> air, humidity; ///< last reading at this place: day number, °C and 0…1; used for 14 days, the air's difference from what is usual fading in the second 7
 
+    /// °C of the bed without readings: what is written as usual, and the season.
+    double usualOn(int day) const;
     model::DayForcing on(int day) const;
 };
 

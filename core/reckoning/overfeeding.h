@@ -6,7 +6,11 @@ namespace tierloam::reckoning {
 inline constexpr double mostFreshPerM2AndDay = 0.7; ///< kg of fresh food a day on a m² of tray area in use
 inline constexpr double overfedAir = 0.7;           ///< multiplier of the air (core/model/process_air.h)
 inline constexpr double overfedWarmth = 30.0;       ///< °C of the bed; that something is to be done from 30 on is common practice, no source
+inline constexpr double asGoodAs = 1.05;            ///< of the limit, which nobody knows to 5 %: else words and buttons would change from day to day
 inline constexpr double leastWorthGiving = 0.05;    ///< kg of fresh food; below it the tray is left alone
 inline constexpr double overfedChance = 0.05;       ///< of either within a week, that is borne
+
+/// Whether a usual feeding may be given whole.
+constexpr bool isBorne(double usualKg, double limitKg) { return usualKg > 0.0 && usualKg <= asGoodAs * limitKg; }
 
 }

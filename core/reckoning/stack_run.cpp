@@ -120,7 +120,9 @@ void StackRun::entriesOf(int day)
         // What was read is weighed before the entry takes anything.
         weighEntry(step, before, day);
         now_.stepsDone = i + 1;
-        now_.surroundings.settings = step.after.settings;
+        journal::StackSettings& settings = now_.surroundings.settings;
+        if (settings.place != step.after.settings.place || settings.temp != step.after.settings.temp) now_.surroundings.air = now_.surroundings.humidity = std::nullopt; // read elsewhere
+        settings = step.after.settings;
         now_.surroundings.spigot = step.after.spigot;
         now_.surroundings.lidOn = step.after.lidOn;
         if (deeds_.perform(now_.members.stack, step, history_, day, number)) now_.flags.push_back("beyond-room:" + dayText(dayAt(day)));

@@ -311,9 +311,16 @@ TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)
     EXPECT_TRUE(adviceFor(stack).front().look);
     stack.forecast.sumpFullOn.p10 = stack.forecast.sumpFullOn.p50 = today;
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("likely to be full already"));
-    stack.forecast.sumpFullOn = {in(14), in(7), in(90)};
+    stack.forecast.sumpFullOn = {in(3), in(7), in(31)};
     stack.record.lastSumpLook = in(-4);
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump") << "a look holds for five days";
+    stack.forecast.sumpFullOn.p90 = in(32);
+    EXPECT_EQ(adviceFor(stack).front().text, "See how full the sump is") << "a date that may be any in a month is none";
+    EXPECT_EQ(adviceFor(stack).front().on, in(1)) << "and not before the last look no longer holds";
+    stack.now.sumpL = {3.9, 3.9, 4.0};
+    EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump: it runs over");
+    stack.now.sumpL = {1.2, 2.4, 3.6};
+    stack.forecast.sumpFullOn = {in(14), in(7), in(90)};
     stack.forecast.sumpFullOn.p50 = in(40);
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
     stack.record.lastSumpLook = in(-5);
@@ -356,6 +363,34 @@ TEST(AdviceOfCare, HeatIsToldBeforeItComes)
     EXPECT_EQ(adviceFor(stack).front().severity, Severity::urgent);
     since(stack, 0, [](StackEstimate& day) { day.binTempC = {26, 28, 30}; });
     EXPECT_THAT(codes(stack), Not(Contains("heat")));
+}
+
+TEST(AdviceOfCare, HeatThatIsThereSaysHowToCoolAndWhatItCosts)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    const auto heat = [&] {
+        const auto all = adviceFor(stack);
+        const Advice* found = find(all, Code::heat);
+        EXPECT_NE(found, nullptr);
+        return found != nullptr ? *found : Advice{};
+    };
+    const auto bed = [&](int from, double c) { since(stack, from, [c](StackEstimate& day) { day.binTempC = {c - 1, c, c + 1}; }); };
+    bed(0, 31.5);
+    EXPECT_EQ(heat().severity, Severity::concern);
+    EXPECT_THAT(heat().text, HasSubstr("lid ajar"));
+    EXPECT_THAT(heat().because, Not(HasSubstr("own heat"))) << "a tenth of a degree says nothing";
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+    bed(-3, 33.4);
+    bed(0, 32.8);
+    EXPECT_EQ(heat().severity, Severity::urgent) << "a fifth of a degree less does not make it better";
+    EXPECT_THAT(heat().text, HasSubstr("no food"));
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    EXPECT_THAT(heat().because, Not(HasSubstr("colony")));
+    since(stack, -5, [](StackEstimate& day) { day.colonyKg = {0.4, 0.6, 0.8}; });
+    EXPECT_THAT(heat().because, HasSubstr("colony 600 g, two weeks ago 1.1 kg"));
+    bed(0, 31.4);
+    EXPECT_EQ(heat().severity, Severity::concern);
 }
 
 TEST(AdviceOfCare, WhatWasReadInTheBedStandsBesideTheEstimateForTwoDays)

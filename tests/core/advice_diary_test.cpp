@@ -242,7 +242,7 @@ TEST_F(Diary, ANoteFromTheDueListCountsAsDone)
 {
     on(-20, -15, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });
     add(-18, journal::Note{});
-    entries_.back().note = "Done: Move the stack to a cooler place before it heats up: shade, floor, cellar";
+    entries_.back().note = "Done: Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover";
     const auto told = lines(Code::heat);
     ASSERT_EQ(told.size(), 1u);
     EXPECT_EQ(told.front().doneOn, in(-18));

@@ -30,6 +30,7 @@ StackReckoning calm()
 {
     StackReckoning stack = tests::calm();
     stack.now.slots = {tray(1, TrayState::working, 0.1, 0.4), tray(2, TrayState::working, 0.0, 0.8), tray(3, TrayState::working, 0.0, 4.0)};
+    for (StackEstimate& day : stack.history) day.slots = stack.now.slots;
     return stack;
 }
 
@@ -179,9 +180,13 @@ TEST(Advice, FeedNeverExceedsWhatCanBeBorne)
     EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 580 g this week");
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("of the usual feeding of 900 g only 580 g are borne"));
     stack.forecast.feedHighKg = stack.forecast.feedNowKg = 1.29;
-    stack.record.usualFeed = {1295, Unit::g};
-    stack.record.usualFeedKg = 1.295;
+    stack.record.usualFeed = {1360, Unit::g};
+    stack.record.usualFeedKg = 1.36;
     EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg this week");
+    stack.record.usualFeed = {1295, Unit::g}; // a limit that nobody knows to 5 % does not part the usual from itself
+    stack.record.usualFeedKg = 1.295;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed the usual 1295 g, and no more this week");
+    EXPECT_DOUBLE_EQ(adviceFor(stack).front().kg, 1.295);
     stack.record.usualFeed = {455, Unit::g}; // as the feeding button has it, not rounded
     stack.record.usualFeedKg = 0.455;
     EXPECT_EQ(adviceFor(stack).front().text, "Feed the usual 455 g, at most 1.2 kg this week");
@@ -378,6 +383,18 @@ TEST(Advice, MostPressingFirst)
     stack.now.sumpL = {4, 4, 4};
     stack.record.lastFeed = in(-9);
     EXPECT_THAT(codes(stack), ElementsAre("sump-full", "harvest-ready", "feed-due"));
+}
+
+/// What was foreseen yesterday was foreseen of the tray that was fed then.
+TEST(Advice, ATrayThatWasJustBeddedIsNotFull)
+{
+    StackReckoning stack = calm();
+    for (StackEstimate& day : stack.history) day.ahead->topTrayFullOn.p50 = day.day + std::chrono::days{5};
+    stack.forecast.topTrayFullOn.p50 = in(140);
+    ASSERT_THAT(codes(stack), ElementsAre("tray-full")) << "twice in two evenings";
+    stack.now.slots[2].batch = 9;
+    stack.history.back().slots = stack.now.slots;
+    EXPECT_THAT(codes(stack), IsEmpty());
 }
 
 TEST(Advice, OfWhatPressesAlikeTheSoonestFirst)

@@ -96,9 +96,8 @@ std::optional<Amount> borneFeeding(const household::Usual& usual, const material
     if (stack == nullptr || stack->forecast.feedNowKg < reckoning::leastWorthGiving) return std::nullopt;
     const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
     const auto usually = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
-    const Amount most = ui::mostOf(stack->forecast.feedNowKg);
-    if (!usually || usually->base() <= most.mass()->base() + 0.005) return std::nullopt;
-    return most;
+    if (!usually || reckoning::isBorne(usually->base(), stack->forecast.feedNowKg)) return std::nullopt;
+    return ui::mostOf(stack->forecast.feedNowKg);
 }
 
 QString usualLabel(FormKind kind, const household::Usual& usual, const QString& stack)
