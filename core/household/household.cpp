@@ -17,7 +17,7 @@ namespace tierloam::household {
 Household::Private::Private(std::unique_ptr<store::Writer> openWriter, store::Contents contents, std::shared_ptr<const Clock> givenClock,
                             const Settings& givenSettings)
     : writer{std::move(openWriter)}, clock{std::move(givenClock)}, settings{givenSettings}, journal{std::move(contents.entries), std::move(contents.ends)},
-      logged{std::make_shared<const store::LoggedDays>(std::move(contents.logged))}, stored{std::move(contents.settings)}, undo{[this](const UndoHistory::StepRef& step, Direction direction) { askAgain(step, direction); }}
+      logged{std::make_shared<const store::LoggedDays>(std::move(contents.logged))}, keptSettings{std::move(contents.settings)}, undo{[this](const UndoHistory::StepRef& step, Direction direction) { askAgain(step, direction); }}
 {
 }
 
@@ -39,12 +39,6 @@ void Household::Private::begin(Household* q)
     });
     startReckoner();
     reckonIfNeeded();
-}
-
-QString Household::Private::setting(const QString& name) const
-{
-    const auto found = stored.find(name);
-    return found == stored.end() ? QString{} : found->second;
 }
 
 std::variant<std::unique_ptr<Household>, store::OpenFailure> Household::open(const QString& path, std::shared_ptr<const Clock> clock, const Settings& settings)
@@ -84,7 +78,7 @@ QString Household::path() const { return d_->writer->path(); }
 
 QString Household::name() const
 {
-    const QString given = d_->setting(store::settingHouseholdName);
+    const QString given = d_->keptSettings.value(store::settingHouseholdName);
     return given.isEmpty() ? QFileInfo{path()}.completeBaseName() : given;
 }
 
@@ -165,7 +159,7 @@ void Household::listLogged(const std::string& stack, Day from, Day to, std::func
 }
 
 Ticket Household::remember(const QString& name, const QString& value, const QString& label) { return d_->askSetting(name, value, label); }
-QString Household::remembered(const QString& name) const { return d_->setting(name); }
+QString Household::remembered(const QString& name) const { return d_->keptSettings.value(name); }
 
 Ticket Household::keepBackupsIn(const QString& folder)
 {
@@ -176,9 +170,9 @@ Ticket Household::keepBackupsIn(const QString& folder)
 Ticket Household::keep(const QString& setting, const QString& value, const QString& label) { return d_->askSetting(setting, value, label); }
 StackOrder Household::stackOrder() const { return orderFrom(kept(store::settingStackOrder)); }
 
-QString Household::kept(const QString& setting) const { return d_->setting(setting); }
+QString Household::kept(const QString& setting) const { return d_->keptSettings.value(setting); }
 
-QString Household::backupFolder() const { return d_->setting(store::settingBackupFolder); }
+QString Household::backupFolder() const { return d_->keptSettings.value(store::settingBackupFolder); }
 
 QString Household::backupsLieIn() const
 {

@@ -39,11 +39,14 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
 {
     std::vector<journal::EntryId> ids = answer.ids;
     ids.insert(ids.end(), underWay.edit.deleted.begin(), underWay.edit.deleted.end());
-    if (!underWay.setting && !underWay.photo) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
+    if (underWay.setting) keptSettings.settle(static_cast<quint64>(underWay.ticket));
+    else if (!underWay.photo) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
     const bool loggedDiffers = answer.logged && *answer.logged != *logged;
     if (loggedDiffers) logged = std::make_shared<const store::LoggedDays>(*answer.logged);
     if (underWay.again) {
         undo.done(underWay.again, underWay.direction);
+    } else if (underWay.setting && underWay.setting->before == underWay.setting->after) {
+        // Asked for once more while it was being written: there is nothing of it to undo.
     } else if (answer.stored.size() == answer.ids.size()) {
         UndoStep step = underWay.step;
         if (step.photo) step.photo->photo.id = answer.photo;
@@ -68,7 +71,7 @@ void Household::Private::gaveUp(const UnderWay& underWay, const store::WriteFail
 {
     if (failure.gone) tellMoved(true);
     if (underWay.setting) {
-        if (setting(underWay.setting->name) == underWay.setting->after) stored[underWay.setting->name] = underWay.setting->before;
+        keptSettings.giveUp(static_cast<quint64>(underWay.ticket));
     } else if (!underWay.photo) {
         journal.giveUp(static_cast<quint64>(underWay.ticket));
     }
@@ -111,8 +114,7 @@ void Household::Private::looked(store::Look look)
     tellMoved(look.movedAway);
     if (!look.foreign) return;
     const auto differing = journal.replaceRecorded(std::move(look.foreign->entries), std::move(look.foreign->ends));
-    const bool settingsDiffer = stored != look.foreign->settings && !journal.anythingPending();
-    if (settingsDiffer) stored = std::move(look.foreign->settings);
+    const bool settingsDiffer = keptSettings.replaceRecorded(std::move(look.foreign->settings));
     const bool loggedDiffers = *logged != look.foreign->logged;
     if (loggedDiffers) logged = std::make_shared<const store::LoggedDays>(std::move(look.foreign->logged));
     if (differing.empty() && !settingsDiffer && !loggedDiffers) return;

@@ -80,16 +80,16 @@ Ticket Household::Private::askSetting(const QString& name, const QString& value,
 {
     const Ticket ticket = nextTicket();
     if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
-    if (setting(name) == value) {
+    if (keptSettings.stands(name, value)) {
         post([this, ticket] { Q_EMIT q_->recorded(ticket, {}); });
         return ticket;
     }
     UnderWay underWay;
     underWay.ticket = ticket;
-    underWay.setting = UndoStep::Setting{name, setting(name), value};
+    underWay.setting = UndoStep::Setting{name, keptSettings.value(name), value};
     underWay.step.label = label;
     underWay.step.setting = underWay.setting;
-    stored[name] = value;
+    keptSettings.ask(static_cast<quint64>(ticket), name, value);
     send(std::move(underWay));
     tellChanged({}, false, true);
     return ticket;
@@ -124,7 +124,7 @@ void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction di
     if (step->setting) {
         underWay.setting = *step->setting;
         if (undoing) std::swap(underWay.setting->before, underWay.setting->after);
-        stored[underWay.setting->name] = underWay.setting->after;
+        keptSettings.ask(static_cast<quint64>(underWay.ticket), underWay.setting->name, underWay.setting->after);
         send(std::move(underWay));
         tellChanged({}, false, true);
         return;

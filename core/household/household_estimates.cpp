@@ -84,7 +84,7 @@ void Household::Private::startReckoner()
 
 Household::Private::Basis Household::Private::basisNow() const
 {
-    return {journal::digest(journal.recorded()), clock->today(), setting(store::settingHemisphere) == store::hemisphereSouth};
+    return {journal.recordedDigest(), clock->today(), keptSettings.value(store::settingHemisphere) == store::hemisphereSouth};
 }
 
 /// Asks for estimates unless those that are there, or under way, rest on the same: a note or a new name changes none.

@@ -3,6 +3,7 @@
 #include "core/household/file_watch.h"
 #include "core/household/household.h"
 #include "core/household/open_journal.h"
+#include "core/household/open_settings.h"
 #include "core/household/reckoner.h"
 #include "core/household/undo_history.h"
 #include "core/household/usual.h"
@@ -43,14 +44,12 @@ public:
     void reckonIfNeeded();
     bool estimatesCurrent() const;
 
-    QString setting(const QString& name) const;
-
     std::unique_ptr<store::Writer> writer;
     std::shared_ptr<const Clock> clock;
     Settings settings;
     OpenJournal journal;
     std::shared_ptr<const store::LoggedDays> logged;
-    std::map<QString, QString> stored;          ///< the file's settings, with those that are pending
+    OpenSettings keptSettings;
     UndoHistory undo;
     std::shared_ptr<const reckoning::Reckoning> reckoning;
     std::size_t stacksMade = 0, stacksAsked = 0;

@@ -36,7 +36,7 @@ journal::Edit placed(journal::Edit edit, const Entries& entries, OpenJournal::En
 
 }
 
-OpenJournal::OpenJournal(Entries recorded, Ends ends) : recorded_{std::move(recorded)}, ends_{std::move(ends)} { draw(); }
+OpenJournal::OpenJournal(Entries recorded, Ends ends) : recorded_{std::move(recorded)}, ends_{std::move(ends)} { recordedChanged(); }
 
 journal::EditEffect OpenJournal::effectOf(const journal::Edit& edit) const
 {
@@ -96,7 +96,7 @@ void OpenJournal::settle(std::uint64_t ticket, const Entries& stored)
     std::stable_sort(recorded_.begin(), recorded_.end(), journal::inJournalOrder);
     for (const Entry& entry : stored) ends_[entry.date.day] = std::max(ends_[entry.date.day], entry.positionInDay);
     asked_.erase(asked);
-    draw();
+    recordedChanged();
 }
 
 void OpenJournal::giveUp(std::uint64_t ticket)
@@ -122,8 +122,14 @@ std::set<EntryId> OpenJournal::replaceRecorded(Entries now, Ends ends)
     for (const auto& [id, entry] : before) differing.insert(id);
     recorded_ = std::move(now);
     ends_ = std::move(ends);
-    draw();
+    recordedChanged();
     return differing;
+}
+
+void OpenJournal::recordedChanged()
+{
+    recordedDigest_ = journal::digest(recorded_);
+    draw();
 }
 
 /// What is pending, drawn on what is recorded. A pending edit that has become impossible is left out; its answer will say so.

@@ -24,6 +24,8 @@ public:
     std::shared_ptr<const JournalView> view() const { return view_; }
     /// What is durable; the reckoning is made of this. In journal order.
     const journal::Entries& recorded() const { return recorded_; }
+    /// journal::digest of it, kept: it is asked for at every look at the file.
+    std::uint64_t recordedDigest() const { return recordedDigest_; }
     bool anythingPending() const { return !asked_.empty(); }
 
     /// The edit as it will be written: without what changes nothing, new entries under an id of their own (negative), and no position
@@ -49,10 +51,12 @@ private:
     };
 
     void take(std::uint64_t ticket);
+    void recordedChanged();
     void draw();
     void show(journal::Entries entries);
 
     journal::Entries recorded_;
+    std::uint64_t recordedDigest_ = 0;
     Ends ends_;                        ///< of the file
     Ends drawnEnds_;                   ///< with what is pending
     std::deque<Asked> asked_;

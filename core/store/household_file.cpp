@@ -26,6 +26,7 @@ std::variant<std::unique_ptr<HouseholdFile>, OpenFailure> HouseholdFile::open(co
         return std::move(*failure);
     }
     d->opened = std::move(std::get<Opened>(opened));
+    if (d->opened.origin != Origin::wasThere) d->backedUpOn = QDate::currentDate();
     log::note(log::What::opened, {{"schema", d->opened.schema}, {"bytes", d->connection().fileSize()}, {"read-only", d->opened.readOnly}, {"made", d->opened.origin != Origin::wasThere},
                                   {"file-system", d->connection().fileSystemType()}, {"ms", since.milliseconds()}});
     return std::unique_ptr<HouseholdFile>{new HouseholdFile{std::move(d)}};

@@ -127,7 +127,7 @@ public:
     std::variant<qint64, WriteFailure> changePhoto(const PhotoJob& job);
     /// Entries that were taken out, latest first.
     std::variant<std::vector<DeletedEntry>, WriteFailure> deletedEntries() const;
-    /// Makes the day's backup unless there is one, or open() made the file, which then holds nothing older. To be called after a change.
+    /// Makes the day's backup unless there is one, or open() made the file on that day: it then holds nothing older. To be called after a change.
     /// Returns what people must be told: none could be made (it is tried again ten minutes later at the earliest), or it lies elsewhere.
     std::optional<QString> backUpIfDue(const QDateTime& now = QDateTime::currentDateTime());
     /// Before an import; nothing is done for a file without entries. Returns what people must be told.

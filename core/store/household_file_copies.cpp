@@ -26,7 +26,7 @@ BackupMade makeAndLog(const Connection& connection, const QString& path, const Q
 
 std::optional<QString> HouseholdFile::backUpIfDue(const QDateTime& now)
 {
-    if (readOnly() || createdNow() || d_->backedUpOn == now.date()) return std::nullopt;
+    if (readOnly() || d_->backedUpOn == now.date()) return std::nullopt;
     const bool justFailed = d_->backupFailedAt.isValid() && std::abs(d_->backupFailedAt.secsTo(now)) < secondsBetweenTries;
     if (justFailed) return std::nullopt;
     const QString chosen = setting(QString{settingBackupFolder}).value_or(QString{});

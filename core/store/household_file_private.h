@@ -12,7 +12,7 @@ class HouseholdFile::Private {
 public:
     QString path;
     Opened opened;
-    QDate backedUpOn;                ///< the day whose backup is known to be there
+    QDate backedUpOn;                ///< the day whose backup is known to be there, or on which the file was made, which then holds nothing older
     QDateTime backupFailedAt;        ///< the last try that made none; invalid: none failed
 
     const Connection& connection() const { return *opened.connection; }

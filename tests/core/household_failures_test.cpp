@@ -113,6 +113,44 @@ TEST_F(HouseholdFailures, AFailedRenameGoesBack)
     EXPECT_EQ(household().name(), QStringLiteral("mill"));
 }
 
+TEST_F(HouseholdFailures, AfterTwoFailedRenamesTheNameIsThatInTheFile)
+{
+    open(impatient());
+    ASSERT_TRUE(done(household().rename(QStringLiteral("Mill"))));
+    auto other = tests::OtherProcess::holdingLock(path());
+    ASSERT_TRUE(other.ready());
+    const Ticket barn = household().rename(QStringLiteral("Barn"));
+    const Ticket shed = household().rename(QStringLiteral("Shed"));
+    EXPECT_EQ(household().name(), QStringLiteral("Shed"));
+    EXPECT_FALSE(done(barn));
+    EXPECT_FALSE(done(shed));
+    EXPECT_EQ(household().name(), QStringLiteral("Mill"));
+    ASSERT_TRUE(other.letGo());
+    EXPECT_TRUE(done(household().rename(QStringLiteral("Barn"))));
+    close();
+    open();
+    EXPECT_EQ(household().name(), QStringLiteral("Barn")) << "what was acknowledged is in the file";
+}
+
+TEST_F(HouseholdFailures, ANameAskedForTwiceIsAcknowledgedOnlyWhenItIsWritten)
+{
+    open(impatient());
+    auto other = tests::OtherProcess::holdingLock(path());
+    ASSERT_TRUE(other.ready());
+    const Ticket first = household().rename(QStringLiteral("Mill"));
+    const Ticket again = household().rename(QStringLiteral("Mill"));
+    EXPECT_FALSE(done(first));
+    EXPECT_FALSE(done(again));
+    ASSERT_TRUE(other.letGo());
+    const Ticket third = household().rename(QStringLiteral("Mill"));
+    const Ticket fourth = household().rename(QStringLiteral("Mill"));
+    EXPECT_TRUE(done(third));
+    EXPECT_TRUE(done(fourth));
+    EXPECT_EQ(household().undoStack()->count(), 1) << "one step, not one that changes nothing on top of it";
+    undoNow();
+    EXPECT_EQ(household().name(), QStringLiteral("mill"));
+}
+
 TEST_F(HouseholdFailures, AFileThatGoesAndComesBackIsToldEachTime)
 {
     open();

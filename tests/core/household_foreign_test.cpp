@@ -147,6 +147,36 @@ TEST_F(HouseholdForeign, ANameGivenFromOutsideIsTaken)
     EXPECT_TRUE(changes_.back().settings);
 }
 
+TEST_F(HouseholdForeign, APendingNameStaysOnTopOfForeignSettings)
+{
+    open();
+    ASSERT_TRUE(tests::OtherProcess::run(path(), QStringLiteral("INSERT INTO settings VALUES ('name', 'Outside', 'x'), ('hemisphere', 'south', 'x')")));
+    QStringList shown;
+    const QObject here;
+    QObject::connect(&household(), &Household::changed, &here, [&] { shown << household().name(); });
+    // The writer reads the file first, and only then writes the name.
+    household().lookForForeignWrites();
+    const Ticket ticket = household().rename(QStringLiteral("Mill"));
+    ASSERT_TRUE(done(ticket));
+    household().finishWrites();
+    EXPECT_EQ(shown, QStringList(shown.size(), QStringLiteral("Mill"))) << "at no moment is it taken back";
+    EXPECT_EQ(household().name(), QStringLiteral("Mill"));
+    EXPECT_EQ(household().kept(QStringLiteral("hemisphere")), QStringLiteral("south"));
+}
+
+TEST_F(HouseholdForeign, ANameGivenFromOutsideWhileAnEntryIsPendingIsTaken)
+{
+    open();
+    recordNow(newStack(start));
+    ASSERT_TRUE(tests::OtherProcess::run(path(), QStringLiteral("INSERT INTO settings VALUES ('name', 'Outside', 'x')")));
+    household().lookForForeignWrites();
+    const Ticket ticket = household().record(feed(1, today), QStringLiteral("Feed"));
+    ASSERT_TRUE(done(ticket));
+    household().finishWrites();
+    EXPECT_EQ(household().name(), QStringLiteral("Outside"));
+    EXPECT_TRUE(std::ranges::any_of(changes_, [](const Changes& changes) { return changes.fromOutside && changes.settings; }));
+}
+
 }
 
 }

@@ -51,13 +51,30 @@ TEST(StoreBackup, OnceADayAfterAChange)
 TEST(StoreBackup, AFileJustMadeHasNothingOlderToKeep)
 {
     const Place place;
+    const auto now = QDateTime::currentDateTime();
     const auto file = opened(place.path());
     idsOf(file->apply({{feed(1)}, {}, {}}));
-    EXPECT_EQ(file->backUpIfDue(noon), std::nullopt);
+    EXPECT_EQ(file->backUpIfDue(now), std::nullopt);
     EXPECT_TRUE(backupsBeside(place).empty());
     const Place empty;
     EXPECT_EQ(opened(empty.path())->backUpBeforeImport(noon), std::nullopt);
     EXPECT_TRUE(backupsBeside(empty).empty());
+}
+
+TEST(StoreBackup, AFileThatStaysOpenSinceItWasMadeIsBackedUpFromTheNextDayOn)
+{
+    const auto now = QDateTime::currentDateTime();
+    for (const bool ofZeroBytes : {false, true}) {
+        const Place place;
+        if (ofZeroBytes) place.put("");
+        const auto file = opened(place.path());
+        ASSERT_TRUE(file->createdNow());
+        idsOf(file->apply({{feed(1)}, {}, {}}));
+        for (const int day : {0, 1, 1, 2}) EXPECT_EQ(file->backUpIfDue(now.addDays(day)), std::nullopt);
+        ASSERT_EQ(backupsBeside(place).size(), 2U);
+        EXPECT_EQ(backupsBeside(place)[0].made.date(), now.date().addDays(2));
+        EXPECT_EQ(backupsBeside(place)[1].made.date(), now.date().addDays(1));
+    }
 }
 
 TEST(StoreBackup, TheRuleKeepsSevenDaysEightWeeksTwelveMonths)
