@@ -1,3 +1,4 @@
+#include "core/journal/last_bedding.h"
 #include "core/model/measures.h"
 #include "core/reckoning/foresight.h"
 #include "core/reckoning/next_look.h"
@@ -20,13 +21,12 @@ Course StackRun::courseFrom(int day) const
     if (const auto since = standing()->dryingSince) course.surroundings.lidBackOn = dryingEnds(day, daysBetween(*since, dayAt(day)));
     course.care = usualCare(entries_, history_, deeds_, dayAt(day));
     if (const auto kitchen = deeds_.portion(std::string{journal::defaultFood}, Amount{1.0, Unit::kg})) course.kitchen = kitchen->what;
-    for (std::size_t i = 0; i < now_.stepsDone; ++i)
-        if (const auto* bed = std::get_if<journal::Bed>(&entries_[history_.steps[i].entry].action))
-            if (const auto portion = deeds_.portion(bed->material, bed->bedding)) {
-                course.bedding = portion->what;
-                course.beddingKg = portion->kg;
-                course.beddingWater = laidWetness * portion->what.held;
-            }
+    const journal::Bed* bed = journal::lastTrayBedding(entries_, history_, dayAt(day));
+    if (const auto portion = bed != nullptr ? deeds_.portion(bed->material, bed->bedding) : std::nullopt) {
+        course.bedding = portion->what;
+        course.beddingKg = portion->kg;
+        course.beddingWater = laidWetness * portion->what.held;
+    }
     return course;
 }
 
@@ -40,7 +40,9 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     Forecast& to = result.forecast;
     result.record.usualFeedKgPerWeek = care.medianFeedKg;
     const int top = stack.topToFeed();
-    const int topBatch = top >= 0 ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
+    // While a tray dries the turn has been done, and the next is that of a tray which does not stand yet.
+    const bool drying = standing()->drying.has_value();
+    const int topBatch = top >= 0 && !drying ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
     to.roomTopTrayFreshKg = roomForUsualFood(stack, weights, care);
 
     std::optional<Outlook> ahead = lookAhead(now_.members, course, {}, crew_, stop);
@@ -56,7 +58,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     to.sumpFullOn = asDates(ahead->sumpFull);
     to.topTrayFullOn = asDates(ahead->trayFull);
     if (topBatch != 0) to.readyAndTurnWithin14Days = readyAndTurnBy(last_ + 14, stack, *ahead, weights);
-    if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0 && isOverdueEarly(result, to.colonyMedianIn60DaysKg))
+    if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0 && !drying && isOverdueEarly(result, to.colonyMedianIn60DaysKg))
         result.now.slots.front().state = TrayState::overdue;
     result.history.back() = result.now;
     to.airLowWithin14Days = airLowAhead(*ahead, weights);

@@ -228,7 +228,7 @@ void StackRun::settleStates(StackEstimate& at, int day) const
         const auto raised = now_.ready.find(tray.batch);
         if (raised == now_.ready.end() || !raised->second.since()) continue;
         tray.state = TrayState::ready;
-        const bool noneSpare = standing() != nullptr && standing()->spare() <= 0;
+        const bool noneSpare = standing() != nullptr && standing()->spare() <= 0 && !standing()->drying; // while one dries, the turn has been done
         if (tray.slot != 1 || !noneSpare || !now_.turn.since()) continue;
         const Day both = std::max(*raised->second.since(), *now_.turn.since());
         if (daysBetween(both, dayAt(day)) >= overdueAfter) tray.state = TrayState::overdue;
@@ -386,7 +386,7 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop, const StackReck
     result.record = recordOf(entries_, history_, deeds_.materials(), options_.asOf);
     const int top = now_.members.stack.topToFeed();
     result.turnProbability = top >= 0 ? now_.members.filledProbability(top) : 0.0;
-    result.turnSince = now_.turn.since();
+    if (!standing()->drying) result.turnSince = now_.turn.since();
     if (!now_.members.stack.shapes.empty()) {
         const auto bottom = now_.ready.find(now_.members.stack.shapes.front().batch);
         if (bottom != now_.ready.end()) result.readySince = bottom->second.since();

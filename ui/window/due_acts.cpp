@@ -1,6 +1,7 @@
 #include "ui/window/due_acts.h"
 
 #include "core/advice/too_early.h"
+#include "core/journal/last_bedding.h"
 #include "ui/common/formats.h"
 #include "ui/forms/tray_lift.h"
 #include "ui/shelf/usual_acts.h"
@@ -256,7 +257,8 @@ private:
 
     std::optional<DueAct> tray()
     {
-        const auto* last = lastOf<journal::Bed>(*journal_, advice_.stack);
+        const auto* history = journal_->replay.stack(advice_.stack);
+        const auto* last = history != nullptr ? journal::lastTrayBedding(journal_->entries, *history, today_) : nullptr;
         if (last == nullptr) return std::nullopt;
         return one(journal::Bed{*last}, {}, DueActs::tr("tray on top, %1 of %2", "amount, bedding").arg(ui::amountText(last->bedding), QString::fromStdString(last->material)));
     }
