@@ -20,6 +20,7 @@ constexpr int pairings = 8;              ///< random meetings of members of diff
 WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
 {
     WishAnswer answer;
+    if (plan.stacks.empty()) return answer; // nor are there members to draw
     std::set<int> monthsServed;
     const auto monthOf = [](Day day) {
         const std::chrono::year_month_day date{day};

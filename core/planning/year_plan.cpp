@@ -229,6 +229,7 @@ std::optional<YearPlan> coursesWith(const reckoning::Reckoning& reckoning, const
     plan.from = today;
     plan.wishes = wishes;
     plan.members = yearMembers(stacks.size());
+    if (stacks.empty()) plan.members = 0;
     for (const StackReckoning* stack : stacks) plan.members = std::min(plan.members, stack->present->members.stack.members());
     std::vector<std::unique_ptr<Courses>> courses(stacks.size());
     std::atomic<bool> stopped{false};

@@ -71,9 +71,7 @@ PastAnswer reckonAnotherPast(const journal::Entries& entries, const AnotherPast&
     std::stable_sort(lived.begin(), lived.end(), journal::inJournalOrder);
     const journal::Replay replay = journal::replay(lived);
     if (!replay.refusals.empty()) return {nullptr, replay.refusals};
-    Options fresh = options;
-    fresh.previous = nullptr;
-    return {reckon(lived, fresh, stop), {}};
+    return {reckon(lived, options, stop), {}};
 }
 
 }

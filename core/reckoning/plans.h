@@ -34,6 +34,7 @@ struct PastAnswer {
     std::shared_ptr<const Reckoning> reckoning;   ///< nullptr when it cannot have been so
     std::vector<journal::Refusal> refusals;       ///< why
 };
+/// With the present reckoning as `options.previous` stacks that it does not touch are taken over, and the one that it does goes on from the last snapshot before.
 PastAnswer reckonAnotherPast(const journal::Entries& entries, const AnotherPast& past, const Options& options, std::stop_token stop = {});
 
 }

@@ -229,6 +229,25 @@ void ChangeCard::refresh()
     there ? fillEntries() : propose(); // what was typed for that stack stays
 }
 
+/// Days ahead, in their order, and no further than the estimates reach. Says so where they are not.
+bool ChangeCard::daysCanBe(Kind kind)
+{
+    const Day today = household_.today(), last = today + std::chrono::days{reckoning::outlookDays};
+    for (ui::DateField* each : {from_, to_}) {
+        const bool asked = each == to_ ? kind == Kind::away : kind == Kind::away || kind == Kind::addTray || kind == Kind::harvest;
+        const auto moment = each->moment().value;
+        if (!asked || !moment) continue;
+        const QString why = moment->day <= today ? tr("That day is not ahead: take tomorrow or a later one.")
+            : moment->day > last                 ? tr("The estimates reach to %1.").arg(ui::shortDay(last, today))
+            : each == to_ && from_->moment().value && moment->day < from_->moment().value->day ? tr("That is before the first day.")
+                                                                                                   : QString{};
+        if (why.isEmpty()) continue;
+        each->showProblem(why);
+        return false;
+    }
+    return true;
+}
+
 void ChangeCard::tryIt()
 {
     const auto reckoning = household_.reckoning();
@@ -241,6 +260,7 @@ void ChangeCard::tryIt()
     for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, on_, weeks_})
         if (each->isVisibleTo(this) && !each->check()) return;
 
+    if (!daysCanBe(kind)) return;
     reckoning::ChangedPlan plan;
     const Day from = typed(from_);
     const Day to = std::max(typed(to_), from);
@@ -271,6 +291,8 @@ void ChangeCard::tryIt()
         case Kind::addTray:
         case Kind::harvest:
             if (const auto compared = reckoning::comparePlans(stack, plan, 1, stop)) made = ofPlans(*compared, today);
+            if (made) addWhatIsInTheWay(*made, stack, plan);
+            if (made && (plan.trayAddedOn || plan.harvestOn)) made->rows.insert(made->rows.begin(), {tr("day"), QStringLiteral("–"), ui::shortDay(from, today)});
             if (made && plan.feedKgPerWeek) made->rows.insert(made->rows.begin(), {tr("food a week"), ui::massText(stack.present->course.care.feedKg), ui::massText(*plan.feedKgPerWeek)});
             if (made && plan.usualTemperature)
                 made->rows.insert(made->rows.begin(), {tr("usual temperature"), ui::temperatureText(stack.present->course.surroundings.settings.temp.base()), ui::temperatureText(*plan.usualTemperature)});
@@ -309,6 +331,8 @@ void ChangeCard::tryIt()
             options.asOf = reckoning->asOf;
             options.members = reckoning->members;
             options.threads = 1;
+            options.southern = stack.present && stack.present->course.surroundings.southern;
+            options.previous = reckoning;
             const auto answer = reckoning::reckonAnotherPast(journal->entries, past, options, stop);
             const auto* other = answer.reckoning ? answer.reckoning->stack(name) : nullptr;
             if (other != nullptr) made = ofAnotherPast(stack, *other, today, kind == Kind::pastHarvest ? std::optional{on} : std::nullopt);
@@ -340,6 +364,7 @@ void ChangeCard::forget()
 
 void ChangeCard::show(const TriedChange& change)
 {
+    table_->setMinimumHeight(change.sentence.isEmpty() ? table_->height() : 0); // while another question is put, what is beneath must not jump under the pointer
     shown_ = change;
     sentence_->setText(change.sentence);
     delete table_->layout();
@@ -354,6 +379,10 @@ void ChangeCard::show(const TriedChange& change)
         grid->addWidget(ui::makeLabel(tr("with the change"), ui::TextRole::smallMuted, table_), 0, 2);
     }
     int row = 1;
+    if (!change.usual.empty()) {
+        auto* note = ui::makeLabel(tr("Both go on without lifting a tray; the plan of the year lifts them on their turns."), ui::TextRole::smallMuted, table_, true);
+        grid->addWidget(note, static_cast<int>(change.rows.size()) + 1, 0, 1, 4);
+    }
     for (const TriedChange::Row& each : change.rows) {
         grid->addWidget(ui::makeLabel(each.name, ui::TextRole::small, table_, true), row, 0);
         grid->addWidget(ui::makeLabel(each.usual, ui::TextRole::small, table_, true), row, 1);

@@ -59,6 +59,7 @@ public:
     ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent = nullptr);
     void refresh();
     void chooseKind(Kind kind);
+    bool daysCanBe(Kind kind);
     void tryIt();
     /// Where larger charts stand beside it, its own small ones are left out.
     void leaveCoursesOut();

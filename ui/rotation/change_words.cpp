@@ -21,6 +21,7 @@ constexpr double mayBeHungry = 0.5;   ///< on the return, above which it is said
 
 QString orNever(const reckoning::Dates& dates, Day today)
 {
+    if (dates.p50 && *dates.p50 <= today) return Words::tr("already"); // a day without its year would be read as one of the next
     const QString text = ui::datesText(dates, today);
     return text.isEmpty() ? Words::tr("not within a year") : text;
 }
@@ -71,6 +72,14 @@ TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
         made.sentence += Words::tr(" That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.").arg(ui::percentText(compared.changed.airLowWithin14Days));
     addCourse(made, compared, today);
     return made;
+}
+
+void addWhatIsInTheWay(TriedChange& to, const reckoning::StackReckoning& stack, const reckoning::ChangedPlan& plan)
+{
+    const auto& room = stack.forecast.roomTopTrayFreshKg;
+    if (plan.feedKgPerWeek && room && *plan.feedKgPerWeek > *room)
+        to.sentence += Words::tr(" Of such a week's food only about %1 fit into the tray now; what finds no room is left out.").arg(ui::massText(*room));
+    if (plan.trayAddedOn && stack.record.spareTrays <= 0) to.sentence += Words::tr(" All its trays stand: it takes one more than there are.");
 }
 
 TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack)

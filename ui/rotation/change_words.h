@@ -9,6 +9,8 @@ namespace tierloam::rotation {
 void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day today);
 /// A compared plan in a sentence and its course.
 TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today);
+/// What the plan asks for and the stack has not: room for the food, a tray that is spare.
+void addWhatIsInTheWay(TriedChange& to, const reckoning::StackReckoning& stack, const reckoning::ChangedPlan& plan);
 TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack);
 TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day today);
 /// nullopt: the stack is not behind.

@@ -47,6 +47,8 @@ void LanesView::setYear(YearLanes year, Day today)
                 if (one.stack == before->stack && one.kind == before->kind && one.batch == before->batch) year_.lanes.chosen = {lane, mark};
             }
     }
+    const PlanStep* still = chosen();
+    if (!still || !canMove(*still)) dragging_ = false; // what was being dragged is not in this plan
     updateGeometry();
     update();
     tell();

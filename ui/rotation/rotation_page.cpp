@@ -300,7 +300,10 @@ void RotationPage::replan()
     background_.ask(QStringLiteral("plan"), [this, reckoning, asked](std::stop_token stop) -> Background::Use {
         auto plan = planning::planYear(*reckoning, asked, 1, stop);
         if (!plan) return {};
-        return [this, made = std::make_shared<const planning::YearPlan>(std::move(*plan))] { take(made); };
+        return [this, reckoning, made = std::make_shared<const planning::YearPlan>(std::move(*plan))] {
+            plannedOn_ = reckoning;
+            take(made);
+        };
     });
     if (newEstimates) {
         clock_->refresh();
@@ -322,8 +325,15 @@ void RotationPage::refreshNow()
     basis_ = reckoning;
     basisWishes_ = household_.kept(store::settingYearWishes);
     const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, household_.today());
+    plannedOn_ = reckoning;
     if (auto plan = planning::planYear(*reckoning, asked, 2)) take(std::make_shared<const planning::YearPlan>(std::move(*plan)));
     clock_->refreshNow();
+}
+
+bool RotationPage::planIsPresent() const
+{
+    return plan_ && plannedOn_ == household_.reckoning()
+        && plan_->wishes == planning::withAbsences(wishes(), household_.journal()->entries, household_.today());
 }
 
 void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)

@@ -44,9 +44,11 @@ public:
     ui::PageHead* head() const { return head_; }
     LanesView* lanes() const { return lanes_; }
     const planning::YearPlan* plan() const { return plan_.get(); }
+    /// Whether it was made from the estimates, wishes and absences that stand now: it is made anew only while the page is seen.
+    bool planIsPresent() const;
     planning::YearWishes wishes() const;
     void setWishes(const planning::YearWishes& wishes, const QString& label);
-    /// Plans and draws at once, in this thread; for portraits and tests.
+    /// Plans and draws at once, in this thread; for portraits, the calendar and tests.
     void refreshNow();
 
 Q_SIGNALS:
@@ -71,6 +73,7 @@ private:
     Background background_;
     std::shared_ptr<const planning::YearPlan> plan_;
     std::shared_ptr<const reckoning::Reckoning> basis_;   ///< what plan_ rests on, or what is being planned
+    std::shared_ptr<const reckoning::Reckoning> plannedOn_; ///< what plan_ was made from
     QString basisWishes_;
     household::StackOrder basisOrder_;
     bool stale_ = true;

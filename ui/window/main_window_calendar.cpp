@@ -22,7 +22,7 @@ bool MainWindow::exportCalendar(const QString& ics)
         notices_->show(Notices::Kind::failure, tr("The calendar was not written: the estimates are still being made. Try again in a moment."), QStringLiteral("export"));
         return false;
     }
-    if (desk_->rotation()->plan() == nullptr) desk_->rotation()->refreshNow();
+    if (!desk_->rotation()->planIsPresent()) desk_->rotation()->refreshNow(); // else a tray that was emptied meanwhile is to be lifted
     std::vector<advice::Advice> all = advice::postponed(advice::adviceForAll(*reckoning), advice::putOffFrom(household_->kept(store::settingPutOff).toStdString()), household_->today());
     const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
     const auto events = exchange::calendarEvents(all, *reckoning, desk_->rotation()->plan(), household_->journal()->replay);
