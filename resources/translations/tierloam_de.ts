@@ -1924,10 +1924,6 @@
         <translation>BREITExHÖHE, jeweils %1 bis %2, etwa 1440x900</translation>
     </message>
     <message>
-        <source>the code of a language, such as de</source>
-        <translation>das Kürzel einer Sprache, etwa de</translation>
-    </message>
-    <message>
         <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
 
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
@@ -1984,6 +1980,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>tierloam --help lists the calls</source>
         <translation>tierloam --help nennt die Aufrufe</translation>
+    </message>
+    <message>
+        <source>%1, also with a country, such as de_AT</source>
+        <translation>%1, auch mit einem Land, etwa de_AT</translation>
     </message>
 </context>
 <context>

@@ -1900,10 +1900,6 @@
         <translation>ANCHOxALTO, cada uno de %1 a %2, como 1440x900</translation>
     </message>
     <message>
-        <source>the code of a language, such as de</source>
-        <translation>el código de un idioma, como de</translation>
-    </message>
-    <message>
         <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
         <translation>esta compilación no tiene ventana ni dibuja páginas; responde a --import, --record, --export, --summary y --calendar</translation>
     </message>
@@ -1985,6 +1981,10 @@ ARCHIVO se crea cuando --import o --record nombran uno que no existe.
 Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, dañado o en uso durante más de 5 s);
 2 argumentos o datos incorrectos, y no se cambió nada.
 </translation>
+    </message>
+    <message>
+        <source>%1, also with a country, such as de_AT</source>
+        <translation>%1, también con un país, como de_AT</translation>
     </message>
 </context>
 <context>

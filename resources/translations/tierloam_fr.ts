@@ -1924,10 +1924,6 @@
         <translation>LARGEURxHAUTEUR, chacune de %1 à %2, comme 1440x900</translation>
     </message>
     <message>
-        <source>the code of a language, such as de</source>
-        <translation>le code d’une langue, comme de</translation>
-    </message>
-    <message>
         <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
 
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
@@ -1984,6 +1980,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>tierloam --help lists the calls</source>
         <translation>tierloam --help énumère les appels</translation>
+    </message>
+    <message>
+        <source>%1, also with a country, such as de_AT</source>
+        <translation>%1, avec un pays aussi, comme de_AT</translation>
     </message>
 </context>
 <context>
