@@ -84,6 +84,7 @@ void MainWindow::showAnew()
     makeWelcome();
     if (desk_) {
         const Desk::Page page = desk_->page();
+        leaveFields();
         delete desk_;
         makeDesk();
         desk_->showPage(page);
