@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 #include <QFile>
+#include <QLocale>
 
 #include <array>
 #include <charconv>
@@ -43,8 +44,17 @@ std::optional<int> wholeNumber(std::string_view digits)
     return value;
 }
 
+/// "de" and "de_AT" where there are texts in "de"; a country that is none would fall back without a word.
+bool isSpoken(const QString& code, const QStringList& languages)
+{
+    const QString name = QString{code}.replace(QLatin1Char{'-'}, QLatin1Char{'_'});
+    return languages.contains(name) || (languages.contains(name.section(QLatin1Char{'_'}, 0, 0)) && QLocale{name}.name() == name);
+}
+
 class Parser {
 public:
+    explicit Parser(const QStringList& languages) : languages_{languages} {}
+
     std::variant<CommandLine, UsageError> parse(std::span<const char* const> arguments)
     {
         if (!collect(arguments)) return *error_;
@@ -201,14 +211,13 @@ private:
             portrait.height = *height;
         }
         if (const auto language = given_.find("--lang"); language != given_.end()) {
-            const std::string_view code = language->second;
-            const bool plausible = code.size() >= 2 && code.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_-") == std::string_view::npos;
-            if (!plausible) return refuse("--lang", Text::tr("the code of a language, such as de"));
-            made_.language = text(code);
+            made_.language = text(language->second);
+            if (!isSpoken(made_.language, languages_)) return refuse("--lang", Text::tr("%1, also with a country, such as de_AT").arg(languages_.join(QStringLiteral(", "))));
         }
         return true;
     }
 
+    const QStringList& languages_;
     std::map<std::string_view, std::string_view> given_;
     std::vector<std::string_view> files_;
     CommandLine made_;
@@ -217,7 +226,19 @@ private:
 
 }
 
-std::variant<CommandLine, UsageError> parseCommandLine(std::span<const char* const> arguments) { return Parser{}.parse(arguments); }
+std::variant<CommandLine, UsageError> parseCommandLine(std::span<const char* const> arguments, const QStringList& languages) { return Parser{languages}.parse(arguments); }
+
+QString languageAskedFor(std::span<const char* const> arguments, const QStringList& languages)
+{
+    constexpr std::string_view joined = "--lang=";
+    QString code;
+    for (std::size_t i = 0; i < arguments.size() && std::string_view{arguments[i]} != "--"; ++i) {
+        const std::string_view argument = arguments[i];
+        if (argument.starts_with(joined)) code = text(argument.substr(joined.size()));
+        else if (argument == "--lang" && i + 1 < arguments.size()) code = text(arguments[i + 1]);
+    }
+    return isSpoken(code, languages) ? code : QString{};
+}
 
 QString helpText()
 {

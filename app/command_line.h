@@ -3,6 +3,7 @@
 #include "core/quantity/measures.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <span>
@@ -49,8 +50,11 @@ struct UsageError {
     QString why;
 };
 
-/// `arguments` without the program's name, in UTF-8.
-std::variant<CommandLine, UsageError> parseCommandLine(std::span<const char* const> arguments);
+/// `arguments` without the program's name, in UTF-8. `languages`: codes of those that there are texts for, the only ones that --lang takes.
+std::variant<CommandLine, UsageError> parseCommandLine(std::span<const char* const> arguments, const QStringList& languages);
+
+/// What --lang asks for, whatever else is wrong with the arguments, so that this is told in it; empty: nothing there are texts for, so by locale.
+QString languageAskedFor(std::span<const char* const> arguments, const QStringList& languages);
 
 QString helpText();
 

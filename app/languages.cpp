@@ -1,6 +1,7 @@
 #include "app/languages.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QTranslator>
@@ -11,6 +12,8 @@
 namespace tierloam::app {
 
 namespace {
+
+constexpr QLatin1StringView texts{":/i18n"}, ours{"tierloam"}, mark{"_"};
 
 /// Those in use, ours first; they go when another language is chosen.
 std::vector<std::unique_ptr<QTranslator>>& inUse()
@@ -27,6 +30,13 @@ void use(std::unique_ptr<QTranslator> translator)
 
 }
 
+QStringList languages()
+{
+    QStringList codes = QDir{texts}.entryList({ours + mark + QStringLiteral("*.qm")}, QDir::Files, QDir::Name);
+    for (QString& code : codes) code = code.chopped(3).mid(ours.size() + mark.size());
+    return codes;
+}
+
 void useLanguage(const QString& language)
 {
     for (const auto& old : inUse()) QCoreApplication::removeTranslator(old.get());
@@ -35,14 +45,13 @@ void useLanguage(const QString& language)
     const QLocale system = QLocale::system();
     const QLocale wanted{language};
     QLocale::setDefault(language.isEmpty() || wanted.language() == system.language() ? system : wanted);
-    const QString texts = QStringLiteral(":/i18n");
     auto own = std::make_unique<QTranslator>();
-    const bool translated = own->load(QLocale{}, QStringLiteral("tierloam"), QStringLiteral("_"), texts);
-    if (!translated && !own->load(QStringLiteral("tierloam_en"), texts)) return;
+    const bool translated = own->load(QLocale{}, ours, mark, texts);
+    if (!translated && !own->load(ours + QStringLiteral("_en"), texts)) return;
     use(std::move(own));
     if (!translated) return; // never Qt's alone, which would mix two languages in one window
     auto qt = std::make_unique<QTranslator>();
-    if (qt->load(QLocale{}, QStringLiteral("qtbase"), QStringLiteral("_"), QLibraryInfo::path(QLibraryInfo::TranslationsPath))) use(std::move(qt));
+    if (qt->load(QLocale{}, QStringLiteral("qtbase"), mark, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) use(std::move(qt));
 }
 
 }

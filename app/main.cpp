@@ -14,6 +14,7 @@
 #include <cstring>
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include <langinfo.h>
 
@@ -32,6 +33,18 @@ void useUtf8()
 }
 
 int printed(const std::string& text) { return print(text) ? exitDone : exitFailed; }
+
+/// --help, or what is wrong with the arguments: both in words, so in a language, and what tells it needs an application.
+int answerInWords(int& argc, char** argv, std::span<const char* const> arguments, bool helpWanted)
+{
+    const QCoreApplication application{argc, argv};
+    useLanguage(languageAskedFor(arguments, languages()));
+    if (helpWanted) return printed(helpText().toStdString());
+    const auto again = parseCommandLine(arguments, languages()); // the first time there were no texts yet
+    if (const auto* error = std::get_if<UsageError>(&again)) complain(error->why);
+    complain(QCoreApplication::translate("CommandLine", "tierloam --help lists the calls"));
+    return exitBadInput;
+}
 
 int answerWithoutDisplay(int& argc, char** argv, const CommandLine& call)
 {
@@ -72,8 +85,12 @@ int answerTo(const CommandLine& call, int& argc, char** argv)
 #ifdef TIERLOAM_UI
         return startWindow(argc, argv, call);
 #else
+    {
+        const QCoreApplication application{argc, argv};
+        useLanguage(call.language);
         complain(QCoreApplication::translate("CommandLine", "this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar"));
         return exitFailed;
+    }
 #endif
     default:
         return answerWithoutDisplay(argc, argv, call);
@@ -87,14 +104,11 @@ int main(int argc, char** argv)
     useUtf8();
     QCoreApplication::setApplicationName(QStringLiteral("tierloam"));
     QCoreApplication::setApplicationVersion(QStringLiteral(TIERLOAM_VERSION));
-    const auto parsed = parseCommandLine(std::span{argv, argv + argc}.subspan(argc > 0 ? 1 : 0));
-    if (const auto* error = std::get_if<UsageError>(&parsed)) {
-        complain(error->why);
-        complain(QCoreApplication::translate("CommandLine", "tierloam --help lists the calls"));
-        return exitBadInput;
-    }
-    const CommandLine& call = *std::get_if<CommandLine>(&parsed);
-    if (call.call == Call::help) return printed(helpText().toStdString());
+    const std::vector<const char*> arguments{argv + (argc > 0 ? 1 : 0), argv + argc}; // of our own: an application takes away what is Qt's
+    const auto parsed = parseCommandLine(arguments, languages());
+    const auto* readable = std::get_if<CommandLine>(&parsed);
+    if (!readable || readable->call == Call::help) return answerInWords(argc, argv, arguments, readable != nullptr);
+    const CommandLine& call = *readable;
     if (call.call == Call::version) return printed("tierloam " TIERLOAM_VERSION "\n");
     const tierloam::log::Since since;
     constexpr auto version = numbersOf(TIERLOAM_VERSION);

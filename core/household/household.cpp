@@ -148,13 +148,10 @@ Ticket Household::importReadings(const journal::Edit& edit, store::LoggedJob job
 
 std::shared_ptr<const store::LoggedDays> Household::logged() const { return d_->logged; }
 
-void Household::listLogged(const std::string& stack, Day from, Day to, std::function<void(const store::LoggedBefore&)> then)
+void Household::listLogged(const std::string& stack, Day from, Day to, std::function<void(const std::variant<store::LoggedBefore, store::WriteFailure>&)> then)
 {
-    d_->writer->listLogged(stack, from, to, [d = d_.get(), this, then = std::move(then)](std::variant<store::LoggedBefore, store::WriteFailure> read) {
-        d->post([this, then, read = std::move(read)] {
-            if (const auto* failure = std::get_if<store::WriteFailure>(&read)) Q_EMIT notice(failure->why);
-            else then(std::get<store::LoggedBefore>(read));
-        });
+    d_->writer->listLogged(stack, from, to, [d = d_.get(), then = std::move(then)](std::variant<store::LoggedBefore, store::WriteFailure> read) {
+        d->post([then, read = std::move(read)] { then(read); });
     });
 }
 

@@ -103,8 +103,8 @@ public:
     Ticket importReadings(const journal::Edit& edit, store::LoggedJob job, const QString& fileName, const QString& label);
     /// What loggers have read, day by day.
     std::shared_ptr<const store::LoggedDays> logged() const;
-    /// The readings themselves, of one stack: `then` is called in this thread, later.
-    void listLogged(const std::string& stack, Day from, Day to, std::function<void(const store::LoggedBefore&)> then);
+    /// The readings themselves, of one stack, or why they could not be read: `then` is called in this thread, later, in either case.
+    void listLogged(const std::string& stack, Day from, Day to, std::function<void(const std::variant<store::LoggedBefore, store::WriteFailure>&)> then);
     /// A setting that belongs to the household, such as what the columns of a logger hold; the store's names are not to be used here.
     Ticket remember(const QString& name, const QString& value, const QString& label);
     QString remembered(const QString& name) const;

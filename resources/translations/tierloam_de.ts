@@ -1924,10 +1924,6 @@
         <translation>BREITExHÖHE, jeweils %1 bis %2, etwa 1440x900</translation>
     </message>
     <message>
-        <source>the code of a language, such as de</source>
-        <translation>das Kürzel einer Sprache, etwa de</translation>
-    </message>
-    <message>
         <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
 
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
@@ -1984,6 +1980,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>tierloam --help lists the calls</source>
         <translation>tierloam --help nennt die Aufrufe</translation>
+    </message>
+    <message>
+        <source>%1, also with a country, such as de_AT</source>
+        <translation>%1, auch mit einem Land, etwa de_AT</translation>
     </message>
 </context>
 <context>
@@ -6308,10 +6308,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Der Ordner %1 kann nicht angelegt werden.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2</source>
-        <translation>%1 kann nicht geschrieben werden: %2</translation>
-    </message>
-    <message>
         <source>This build holds no demo household.</source>
         <translation>Dieser Bau enthält keinen Demo-Haushalt.</translation>
     </message>
@@ -6486,6 +6482,25 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Every so many days</source>
         <translation>Alle so viele Tage</translation>
+    </message>
+</context>
+<context>
+    <name>RowsAtFault</name>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 fehlerhafte Zeilen</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Fehlerhafte Zeilen sichern</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Die fehlerhaften Zeilen wurden nach %1 geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -9403,26 +9418,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 fehlerhafte Zeilen</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Fehlerhafte Zeilen sichern</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Die fehlerhaften Zeilen wurden nach %1 geschrieben.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 konnte nicht geschrieben werden: %2. Was vorher da war, ist unverändert.</translation>
-    </message>
-    <message>
         <source>There are no rows beneath the names of the columns: nothing to import.</source>
         <translation>Unter den Namen der Spalten stehen keine Zeilen: nichts zu importieren.</translation>
     </message>
@@ -9663,24 +9658,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 fehlerhafte Zeilen</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Fehlerhafte Zeilen sichern</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Die fehlerhaften Zeilen wurden nach %1 geschrieben.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 konnte nicht geschrieben werden: %2. Was vorher da war, ist unverändert.</translation>
+        <source>%1 Choose the stack again to try once more.</source>
+        <translation>%1 Wähle den Stapel noch einmal, um es wieder zu versuchen.</translation>
     </message>
 </context>
 <context>

@@ -1900,10 +1900,6 @@
         <translation>ANCHOxALTO, cada uno de %1 a %2, como 1440x900</translation>
     </message>
     <message>
-        <source>the code of a language, such as de</source>
-        <translation>el código de un idioma, como de</translation>
-    </message>
-    <message>
         <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
         <translation>esta compilación no tiene ventana ni dibuja páginas; responde a --import, --record, --export, --summary y --calendar</translation>
     </message>
@@ -1985,6 +1981,10 @@ ARCHIVO se crea cuando --import o --record nombran uno que no existe.
 Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, dañado o en uso durante más de 5 s);
 2 argumentos o datos incorrectos, y no se cambió nada.
 </translation>
+    </message>
+    <message>
+        <source>%1, also with a country, such as de_AT</source>
+        <translation>%1, también con un país, como de_AT</translation>
     </message>
 </context>
 <context>
@@ -6309,10 +6309,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>No se puede crear la carpeta %1.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2</source>
-        <translation>%1 no se puede escribir: %2</translation>
-    </message>
-    <message>
         <source>This build holds no demo household.</source>
         <translation>Esta compilación no incluye el hogar de demostración.</translation>
     </message>
@@ -6487,6 +6483,25 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Every so many days</source>
         <translation>Cada cuántos días</translation>
+    </message>
+</context>
+<context>
+    <name>RowsAtFault</name>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 filas con errores</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Guardar las filas con errores</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Las filas con errores se escribieron en %1.</translation>
     </message>
 </context>
 <context>
@@ -9404,26 +9419,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 filas con errores</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Guardar las filas con errores</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Las filas con errores se escribieron en %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
-    </message>
-    <message>
         <source>There are no rows beneath the names of the columns: nothing to import.</source>
         <translation>Debajo de los nombres de las columnas no hay filas: nada que importar.</translation>
     </message>
@@ -9664,24 +9659,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 filas con errores</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Guardar las filas con errores</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Las filas con errores se escribieron en %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 no se pudo escribir: %2. Lo que había antes no cambia.</translation>
+        <source>%1 Choose the stack again to try once more.</source>
+        <translation>%1 Elige la torre otra vez para intentarlo de nuevo.</translation>
     </message>
 </context>
 <context>

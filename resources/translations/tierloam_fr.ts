@@ -1924,10 +1924,6 @@
         <translation>LARGEURxHAUTEUR, chacune de %1 à %2, comme 1440x900</translation>
     </message>
     <message>
-        <source>the code of a language, such as de</source>
-        <translation>le code d’une langue, comme de</translation>
-    </message>
-    <message>
         <source>Tierloam keeps the trays of every stack of worm bins moving through their turns.
 
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
@@ -1984,6 +1980,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>tierloam --help lists the calls</source>
         <translation>tierloam --help énumère les appels</translation>
+    </message>
+    <message>
+        <source>%1, also with a country, such as de_AT</source>
+        <translation>%1, avec un pays aussi, comme de_AT</translation>
     </message>
 </context>
 <context>
@@ -6308,10 +6308,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Le dossier %1 ne peut pas être créé.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2</translation>
-    </message>
-    <message>
         <source>This build holds no demo household.</source>
         <translation>Cette version ne contient pas de foyer de démonstration.</translation>
     </message>
@@ -6486,6 +6482,25 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Every so many days</source>
         <translation>Tous les combien de jours</translation>
+    </message>
+</context>
+<context>
+    <name>RowsAtFault</name>
+    <message>
+        <source>%1 rows at fault</source>
+        <translation>%1 lignes en faute</translation>
+    </message>
+    <message>
+        <source>Save the rows at fault</source>
+        <translation>Enregistrer les lignes en faute</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The rows at fault were written to %1.</source>
+        <translation>Les lignes en faute ont été écrites dans %1.</translation>
     </message>
 </context>
 <context>
@@ -9403,26 +9418,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 lignes en faute</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Enregistrer les lignes en faute</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tableaux (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Les lignes en faute ont été écrites dans %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 n’a pas pu être écrit&#xa0;: %2. Ce qui s’y trouvait avant est inchangé.</translation>
-    </message>
-    <message>
         <source>There are no rows beneath the names of the columns: nothing to import.</source>
         <translation>Il n’y a aucune ligne sous les noms des colonnes&#xa0;: rien à importer.</translation>
     </message>
@@ -9663,24 +9658,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         </translation>
     </message>
     <message>
-        <source>%1 rows at fault</source>
-        <translation>%1 lignes en faute</translation>
-    </message>
-    <message>
-        <source>Save the rows at fault</source>
-        <translation>Enregistrer les lignes en faute</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tableaux (*.csv)</translation>
-    </message>
-    <message>
-        <source>The rows at fault were written to %1.</source>
-        <translation>Les lignes en faute ont été écrites dans %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 n’a pas pu être écrit&#xa0;: %2. Ce qui s’y trouvait avant est inchangé.</translation>
+        <source>%1 Choose the stack again to try once more.</source>
+        <translation>%1 Choisir la pile une nouvelle fois pour réessayer.</translation>
     </message>
 </context>
 <context>

@@ -52,7 +52,7 @@ INSTANTIATE_TEST_SUITE_P(
                     wrong("h.tierloam --report Mill", "--report needs --out"), wrong("h.tierloam --report Mill --out x.doc", "ends in .pdf or .html"),
                     wrong("h.tierloam --out x.pdf --summary", "--out goes only with --report"), wrong("h.tierloam --labels x.html", "ends in .pdf"),
                     wrong("--report Mill --out x.pdf", "the call needs a FILE"), wrong("h.tierloam --report Mill --out x.pdf --theme dark", "--theme goes only with --portrait"),
-                    wrong("h.tierloam --export x.csv --lang de", "--lang goes only with"), wrong("h.tierloam --import", "--import needs a value"),
+                    wrong("h.tierloam --export x.csv --lang en", "--lang goes only with"), wrong("h.tierloam --import", "--import needs a value"),
                     wrong("h.tierloam --record --summary", "--record needs a value"), wrong("--import j.csv", "needs a FILE"), wrong("--summary", "needs a FILE"), wrong("--record x", "needs a FILE"),
                     wrong("--export o.csv", "needs a FILE"), wrong("--portrait pages", "needs a FILE"), wrong("a b --summary", "only one FILE"),
                     wrong("h.tierloam --import j.csv --export o.csv", "cannot be asked for at once"), wrong("h.tierloam --import j.csv --import j.csv", "given twice"),
@@ -63,7 +63,35 @@ INSTANTIATE_TEST_SUITE_P(
                     wrong("h.tierloam --portrait pages --font-scale 90", "--font-scale: found «90»; allowed: a whole number, 100 to 200"),
                     wrong("h.tierloam --portrait pages --font-scale 150%", "--font-scale: "), wrong("h.tierloam --portrait pages --size 1440", "--size: found «1440»"),
                     wrong("h.tierloam --portrait pages --size 1440x", "--size: "), wrong("h.tierloam --portrait pages --size 10x10", "--size: "), wrong("h.tierloam --portrait pages --lang 7", "--lang: "),
+                    wrong("h.tierloam --portrait pages --lang german", "--lang: found «german»; allowed: de, en, es, fr"), wrong("h.tierloam --portrait pages --lang de_XX", "--lang: "),
+                    wrong("h.tierloam --labels x.pdf --lang it", "--lang: found «it»; allowed: "), wrong("h.tierloam --labels x.pdf --lang DE", "--lang: "),
                     wrong("--demo h.tierloam", "no FILE can be named"), wrong("--demo --summary", "--demo goes only with"), Wrong{{QStringLiteral("")}, "the name of FILE is empty"}));
+
+// Words for people, so in their language; what programs read is the same in each (--version here, rows and JSON elsewhere).
+TEST_F(Arguments, HelpAndFaultsAreToldInTheLanguageThatIsAskedForOrThatOfTheSystem)
+{
+    const char *const german = "--import und --export können nicht zugleich verlangt werden", *const hint = "tierloam --help nennt die Aufrufe";
+    const QStringList both{QStringLiteral("h.tierloam"), QStringLiteral("--import"), QStringLiteral("j.csv"), QStringLiteral("--export"), QStringLiteral("o.csv")};
+    QProcessEnvironment environment = bareEnvironment();
+    const auto said = [&](const QStringList& arguments) { return runCommand(QStringLiteral(TIERLOAM_PROGRAM), arguments, folder().path(), environment); };
+    for (const QStringList& way : {QStringList{QStringLiteral("--lang"), QStringLiteral("de")}, QStringList{QStringLiteral("--lang=de_AT")}}) {
+        const Answer wrong = said(way + both);
+        EXPECT_EQ(wrong.code, 2);
+        EXPECT_THAT(wrong.err, HasSubstr(german));
+        EXPECT_THAT(wrong.err, HasSubstr(hint));
+        EXPECT_THAT(said(way + QStringList{QStringLiteral("--frobnicate")}).err, HasSubstr(hint));
+        const Answer help = said(way + QStringList{QStringLiteral("--help")});
+        EXPECT_EQ(help.code, 0);
+        EXPECT_THAT(help.out, HasSubstr("öffnet"));
+        EXPECT_THAT(help.out, HasSubstr("--import JOURNAL.csv"));
+    }
+    EXPECT_THAT(said({QStringLiteral("--lang"), QStringLiteral("german"), QStringLiteral("--help")}).out, HasSubstr("opens the window"));
+    environment.insert(QStringLiteral("LANGUAGE"), QStringLiteral("de"));
+    EXPECT_THAT(said(both).err, HasSubstr(german));
+    EXPECT_THAT(said({QStringLiteral("--help")}).out, HasSubstr("öffnet"));
+    EXPECT_THAT(said({QStringLiteral("--version")}).out, StartsWith("tierloam "));
+    EXPECT_THAT(said(QStringList{QStringLiteral("--lang"), QStringLiteral("en")} + both).err, HasSubstr("cannot be asked for at once"));
+}
 
 #ifndef TIERLOAM_UI
 TEST_F(Arguments, WithoutUiTheWindowAndThePagesAreRefusedWithOne)

@@ -1,13 +1,19 @@
 #include "tests/ui/window_fixture.h"
 
+#include "core/store/setting_names.h"
+#include "ui/common/amount_field.h"
+#include "ui/common/field_edit.h"
 #include "ui/forms/new_stack.h"
 #include "ui/forms/welcome.h"
+#include "ui/rotation/feeding_card.h"
+#include "ui/rotation/rotation_page.h"
 #include "ui/shelf/form_host.h"
 #include "ui/window/demo.h"
 #include "ui/window/one_window.h"
 #include "ui/window/recent_files.h"
 
 #include <QFile>
+#include <QPointer>
 #include <QSignalSpy>
 
 namespace tierloam::window {
@@ -186,6 +192,39 @@ TEST_F(WindowTest, WindowStateIsRemembered)
     window_->restoreState();
     EXPECT_EQ(window_->size(), QSize(1200, 800));
     EXPECT_EQ(desk().page(), Desk::Page::trends);
+}
+
+// Pages go when they are built anew, with their household, and with the window: none of it moves the focus first.
+TEST_F(WindowTest, ASupplyThatIsBeingTypedIsWrittenBeforeItsPageGoes)
+{
+    const QString other = sampleFile(QStringLiteral("other.tierloam"));
+    openSample();
+    const QString file = household().path();
+    const auto type = [this](const char* grams) {
+        desk().showPage(Desk::Page::rotation);
+        settle();
+        auto* field = desk().rotation()->findChild<rotation::FeedingCard*>()->findChild<ui::AmountField*>();
+        field->setUnit(Unit::g);
+        field->setFocus();
+        field->edit()->selectAll();
+        QTest::keyClicks(field->edit(), QString::fromLatin1(grams));
+    };
+    const auto kept = [this] {
+        household().finishWrites();
+        return household().kept(store::settingSupply);
+    };
+    type("1250");
+    const QPointer<Desk> before{&desk()};
+    window_->action(ui::ActionId::languageEnglish)->trigger();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return before.isNull(); }, patience));
+    EXPECT_EQ(kept(), QStringLiteral("1.250"));
+    type("730");
+    ASSERT_TRUE(window_->openFile(other));
+    ASSERT_TRUE(window_->openFile(file));
+    EXPECT_EQ(kept(), QStringLiteral("0.730"));
+    type("640");
+    window_->close();
+    EXPECT_EQ(kept(), QStringLiteral("0.640"));
 }
 
 }

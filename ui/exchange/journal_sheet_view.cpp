@@ -7,17 +7,16 @@
 #include "ui/common/panels.h"
 #include "ui/exchange/aside.h"
 #include "ui/exchange/questions_box.h"
+#include "ui/exchange/rows_at_fault.h"
 #include "ui/forms/fit_area.h"
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
-#include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QScreen>
 #include <QSignalBlocker>
 #include <QTableView>
@@ -181,7 +180,6 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     }
     resize(QSize{std::max(980, fontMetrics().averageCharWidth() * 120), std::max(640, fontMetrics().height() * 34)}.boundedTo(screen()->availableSize()));
     load(std::nullopt);
-    say(); // that it is being read, not that it failed
 }
 
 /// Its thread answers to this object, so it ends first.
@@ -189,14 +187,17 @@ JournalSheetView::~JournalSheetView() { delete aside_; }
 
 void JournalSheetView::load(std::optional<char> separator)
 {
+    loading_ = true;
     aside_->run([this, path = path_, separator](const std::stop_token&) -> Aside::Answer {
         auto read = std::make_shared<std::variant<exchange::Sheet, QString>>(exchange::readSheetFile(path, separator));
         return [this, read] { take(std::move(*read)); };
     });
+    say(); // that it is being read, not that it failed
 }
 
 void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
 {
+    loading_ = false;
     if (const auto* why = std::get_if<QString>(&read)) {
         file_->setText(*why);
         sheet_.reset();
@@ -302,7 +303,7 @@ exchange::SheetAnswers JournalSheetView::answers() const
 
 void JournalSheetView::replan()
 {
-    if (!sheet_) return;
+    if (!sheet_ || loading_) return; // a plan of the old rows would take the place of the new ones; take() plans those
     refusal_.clear();
     const journal::Entries existing = household_ ? household_->journal()->entries : journal::Entries{};
     aside_->run([this, sheet = sheet_, answers = answers(), existing](const std::stop_token& stop) -> Aside::Answer {
@@ -453,15 +454,8 @@ void JournalSheetView::refused(const QString& why)
 void JournalSheetView::saveFaults()
 {
     if (!plan_ || !sheet_) return;
-    const QFileInfo file{path_};
-    const QString proposed = file.absolutePath() % QLatin1Char{'/'} % tr("%1 rows at fault").arg(file.completeBaseName()) % QStringLiteral(".csv");
-    const QString target = dialogs_.fileToSave(this, tr("Save the rows at fault"), proposed, tr("Tables (*.csv)"), QStringLiteral("csv"));
-    if (target.isEmpty()) return;
-    const std::string text = exchange::faultyRows(*sheet_, *plan_);
-    QSaveFile out{target};
-    const bool saved = out.open(QIODevice::WriteOnly) && out.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && out.commit();
-    summary_->setText(saved ? tr("The rows at fault were written to %1.").arg(QDir::toNativeSeparators(target))
-                            : tr("%1 could not be written: %2. What was there before is unchanged.").arg(QDir::toNativeSeparators(target), out.errorString()));
+    const QString told = saveRowsAtFault(this, dialogs_, path_, exchange::faultyRows(*sheet_, *plan_));
+    if (!told.isEmpty()) summary_->setText(told);
 }
 
 }

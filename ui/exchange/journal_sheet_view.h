@@ -71,6 +71,7 @@ private:
     std::shared_ptr<const exchange::SheetPlan> plan_;
     std::vector<exchange::SheetColumn> columns_;
     exchange::SheetQuestions questions_;
+    bool loading_ = false;           ///< the file is being read, perhaps once more
     bool imported_ = false;
     bool begun_ = false;
     QString refusal_;

@@ -6,11 +6,11 @@
 #include "ui/common/panels.h"
 #include "ui/exchange/aside.h"
 #include "ui/exchange/questions_box.h"
+#include "ui/exchange/rows_at_fault.h"
 
 #include <QCloseEvent>
 #include <QCoreApplication>
 #include <QDialogButtonBox>
-#include <QDir>
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -19,7 +19,6 @@
 #include <QPointer>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QScreen>
 #include <QScrollArea>
 #include <QSignalBlocker>
@@ -278,6 +277,7 @@ void ReadingsView::readAll()
 /// What is there already is asked of the file, then compared beside the window.
 void ReadingsView::compare()
 {
+    refusal_.clear();
     plan_.reset();
     const quint64 number = ++asked_;
     const std::string stack = stack_->currentData().toString().toStdString();
@@ -288,8 +288,15 @@ void ReadingsView::compare()
     }
     stage_ = Stage::planning;
     say();
-    household_.listLogged(stack, read_->first, read_->last, [view = QPointer{this}, number, stack](const store::LoggedBefore& before) {
+    household_.listLogged(stack, read_->first, read_->last, [view = QPointer{this}, number, stack](const std::variant<store::LoggedBefore, store::WriteFailure>& listed) {
         if (!view || view->asked_ != number) return;
+        if (const auto* failure = std::get_if<store::WriteFailure>(&listed)) {
+            view->stage_ = Stage::asking;
+            view->refusal_ = tr("%1 Choose the stack again to try once more.").arg(failure->why);
+            view->say();
+            return;
+        }
+        const auto& before = std::get<store::LoggedBefore>(listed);
         const auto entries = view->household_.journal();
         view->aside_->run([self = view.data(), number, stack, before, entries, read = view->read_](const std::stop_token&) -> Aside::Answer {
             auto made = std::make_shared<exchange::ReadingsPlan>(exchange::planReadings(*read, stack, before, entries->entries));
@@ -395,15 +402,9 @@ void ReadingsView::say()
 void ReadingsView::saveFaults()
 {
     if (!read_ || !sheet_) return;
-    const QFileInfo file{path_};
-    const QString proposed = file.absolutePath() % QLatin1Char{'/'} % tr("%1 rows at fault").arg(file.completeBaseName()) % QStringLiteral(".csv");
-    const QString target = dialogs_.fileToSave(this, tr("Save the rows at fault"), proposed, tr("Tables (*.csv)"), QStringLiteral("csv"));
-    if (target.isEmpty()) return;
-    const std::string text = exchange::faultyRows(*sheet_, *read_);
-    QSaveFile out{target};
-    const bool saved = out.open(QIODevice::WriteOnly) && out.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && out.commit();
-    refusal_ = saved ? tr("The rows at fault were written to %1.").arg(QDir::toNativeSeparators(target))
-                     : tr("%1 could not be written: %2. What was there before is unchanged.").arg(QDir::toNativeSeparators(target), out.errorString());
+    const QString told = saveRowsAtFault(this, dialogs_, path_, exchange::faultyRows(*sheet_, *read_));
+    if (told.isEmpty()) return;
+    refusal_ = told;
     say();
     refusal_.clear();
 }

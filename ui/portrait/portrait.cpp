@@ -1,5 +1,6 @@
 #include "ui/portrait/portrait.h"
 
+#include "core/exchange/whole_file.h"
 #include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
 #include "ui/materials/materials_page.h"
@@ -16,9 +17,9 @@
 #include <QImage>
 #include <QMenuBar>
 #include <QPixmap>
-#include <QSaveFile>
 #include <QTimer>
 
+#include <string_view>
 #include <vector>
 
 namespace tierloam::portrait {
@@ -98,9 +99,8 @@ std::optional<QString> drawPortraits(window::MainWindow& window, const QString& 
     QDir target{folder};
     if (!target.mkpath(QStringLiteral("."))) return QObject::tr("The folder %1 cannot be made.").arg(folder);
     for (const Picture& picture : pictures) {
-        QSaveFile file{target.filePath(picture.name)};
-        const bool written = file.open(QIODevice::WriteOnly) && file.write(picture.png) == picture.png.size() && file.commit();
-        if (!written) return QObject::tr("%1 cannot be written: %2").arg(target.filePath(picture.name), file.errorString());
+        const std::string_view bytes{picture.png.constData(), static_cast<std::size_t>(picture.png.size())};
+        if (auto why = exchange::writeWholeFile(target.filePath(picture.name), bytes)) return why;
     }
     return std::nullopt;
 }

@@ -5,8 +5,10 @@
 #include "ui/common/amount_field.h"
 #include "ui/common/formats.h"
 
+#include <QApplication>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -38,6 +40,15 @@ QString withText(const planning::StackFeeding& one)
     return words;
 }
 
+double kgOf(const Amount& amount) { return amount.mass() ? amount.mass()->base() : 0.0; }
+
+/// Lists that open from a field are windows of their own, and belong to it all the same.
+bool isWithin(const QWidget* widget, const QWidget* field)
+{
+    while (widget != nullptr && widget != field) widget = widget->parentWidget();
+    return widget != nullptr;
+}
+
 }
 
 FeedingCard::FeedingCard(household::Household& household, QWidget* parent)
@@ -61,31 +72,70 @@ FeedingCard::FeedingCard(household::Household& household, QWidget* parent)
     column()->addWidget(left_);
     column()->addStretch(1);
     connect(supply_, &ui::Field::edited, this, [this] {
-        const auto typed = supply_->amount();
-        if (!typed.sound()) return;
-        const QString text = typed.value && typed.value->mass() ? QString::number(typed.value->mass()->base(), 'f', 3) : QString{};
-        household_.keep(store::settingSupply, text, tr("Supply of the kitchen"));
+        typing_ = true;
+        showPlan();
     });
+    connect(qApp, &QApplication::focusChanged, this, [this](const QWidget* from, const QWidget* to) {
+        if (!isWithin(from, supply_) || isWithin(to, supply_)) return;
+        keepSupply();
+        showSupply();
+    });
+}
+
+/// Its field gives up the focus while it goes, and is not to be asked any more.
+FeedingCard::~FeedingCard() { disconnect(qApp, nullptr, this, nullptr); }
+
+void FeedingCard::hideEvent(QHideEvent* event)
+{
+    Card::hideEvent(event);
+    keepSupply(); // with the page or the window goes the focus, and nobody may be told of it
+}
+
+void FeedingCard::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) keepSupply();
+    Card::keyPressEvent(event);
+}
+
+/// What is no amount stays where it was typed, with the reason beneath.
+void FeedingCard::keepSupply()
+{
+    const auto typed = supply_->amount();
+    if (!typing_ || !typed.sound()) return;
+    typing_ = false;
+    household_.keep(store::settingSupply, typed.value ? QString::number(kgOf(*typed.value), 'f', 3) : QString{}, tr("Supply of the kitchen"));
 }
 
 double FeedingCard::supply() const
 {
-    bool typed = false;
-    const double kg = household_.kept(store::settingSupply).toDouble(&typed);
     const auto journal = household_.journal();
-    return typed ? kg : planning::learnedSupply(journal->entries, journal->materials, household_.today());
+    const auto learned = [&] { return planning::learnedSupply(journal->entries, journal->materials, household_.today()); };
+    if (const auto typed = supply_->amount(); typing_ && typed.sound()) return typed.value ? kgOf(*typed.value) : learned();
+    bool isKept = false;
+    const double kg = household_.kept(store::settingSupply).toDouble(&isKept);
+    return isKept ? kg : learned();
 }
 
 void FeedingCard::refresh()
 {
     const auto journal = household_.journal();
-    const auto reckoning = household_.reckoning();
     const double learned = planning::learnedSupply(journal->entries, journal->materials, household_.today());
     learned_->setText(tr("Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.").arg(ui::massText(learned)));
-    if (!supply_->isAncestorOf(focusWidget())) {
-        const double kg = supply();
-        supply_->propose(kg < 1.0 ? Amount{std::round(kg * 1000.0), Unit::g} : Amount{std::round(kg * 100.0) / 100.0, Unit::kg});
-    }
+    showSupply();
+    showPlan();
+}
+
+void FeedingCard::showSupply()
+{
+    if (typing_ || supply_->isAncestorOf(focusWidget())) return;
+    const double kg = supply();
+    supply_->propose(kg < 1.0 ? Amount{std::round(kg * 1000.0), Unit::g} : Amount{std::round(kg * 100.0) / 100.0, Unit::kg});
+}
+
+void FeedingCard::showPlan()
+{
+    const auto journal = household_.journal();
+    const auto reckoning = household_.reckoning();
     delete body_->layout();
     qDeleteAll(body_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
     rows_ = new QGridLayout{body_};

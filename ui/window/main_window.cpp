@@ -83,10 +83,17 @@ QString MainWindow::documents() const
 void MainWindow::dropHousehold()
 {
     if (!household_) return;
+    leaveFields();
     household_->finishWrites(); // what was recorded is durable before the window lets go
     delete desk_;               // its pages look at the household
     household_.reset();
     oneWindow_->take({});
+}
+
+/// Before pages are deleted: some fields keep what they hold when they are left, and none may be left while it is half gone.
+void MainWindow::leaveFields()
+{
+    if (QWidget* at = QApplication::focusWidget(); desk_ && at && desk_->isAncestorOf(at)) at->clearFocus();
 }
 
 bool MainWindow::mayLeave()

@@ -103,6 +103,7 @@ private:
     /// false when people chose to stay with what they have typed.
     bool mayLeave();
     void dropHousehold();
+    void leaveFields();
     void syncActions();
     void setTitle();
     void startFirstStack();

@@ -77,6 +77,7 @@ void MainWindow::showAnew()
 {
     // Before anything else: threads of the pages, which their end waits for, format texts in the language and units that are about to change.
     const std::optional<Desk::Page> page = desk_ ? std::optional{desk_->page()} : std::nullopt;
+    leaveFields();
     delete desk_;
     if (useLanguage_) useLanguage_(settings_.value(QString::fromLatin1(language)).toString());
     ui::setMeasures(ui::measuresOf(settings_.value(QString::fromLatin1(units)).toString()));
