@@ -551,6 +551,14 @@
         <source>&amp;Tell on the desktop what is due today</source>
         <translation>Auf dem &amp;Desktop melden, was heute fällig ist</translation>
     </message>
+    <message>
+        <source>Warmest in &amp;July, north of the equator</source>
+        <translation>Am wärmsten im &amp;Juli, nördlich des Äquators</translation>
+    </message>
+    <message>
+        <source>Warmest in J&amp;anuary, south of the equator</source>
+        <translation>Am wärmsten im J&amp;anuar, südlich des Äquators</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1293,10 +1301,6 @@
         <translation>Die oberste Etage wird voll: weniger füttern, bis die unterste gehoben ist</translation>
     </message>
     <message>
-        <source>bed %1 now; above %2: %3; by its own heat %4 warmer</source>
-        <translation>Bett jetzt %1; über %2: %3; durch eigene Wärme %4 wärmer</translation>
-    </message>
-    <message>
         <source>bed %1 now; below %2: %3</source>
         <translation>Bett jetzt %1; unter %2: %3</translation>
     </message>
@@ -1353,10 +1357,6 @@
         <translation>seit %1 nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage reif ist</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
-        <translation>Bett jetzt %1, %2 (%3); über %4: %5; durch eigene Wärme %6 wärmer</translation>
-    </message>
-    <message>
         <source>bed %1 now, %2 by %3; below %4: %5</source>
         <translation>Bett jetzt %1, %2 (%3); unter %4: %5</translation>
     </message>
@@ -1387,6 +1387,38 @@
     <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
         <translation>Die Etage abdecken und den Deckel auflegen: sie wurde zu früh gehoben und trocknet aus</translation>
+    </message>
+    <message>
+        <source>; colony %1, two weeks ago %2</source>
+        <translation>; Bestand %1, vor zwei Wochen %2</translation>
+    </message>
+    <message>
+        <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
+        <translation>Den Stapel jetzt kühlen und nicht füttern, bis er kühler ist: Keller, oder Schatten, Deckel einen Spalt offen und gefrorene Flaschen auf die Abdeckung</translation>
+    </message>
+    <message>
+        <source>Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
+        <translation>Den Stapel kühlen: Keller, oder Schatten, Deckel einen Spalt offen und gefrorene Flaschen auf die Abdeckung</translation>
+    </message>
+    <message>
+        <source>bed %1 now; above %2: %3</source>
+        <translation>Bett jetzt %1; über %2: %3</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; above %4: %5</source>
+        <translation>Bett jetzt %1, %2 (%3); über %4: %5</translation>
+    </message>
+    <message>
+        <source>; by its own heat %1 warmer</source>
+        <translation>; durch eigene Wärme %1 wärmer</translation>
+    </message>
+    <message>
+        <source>Wait with food, and look again in a few days</source>
+        <translation>Mit dem Füttern warten und in einigen Tagen wieder nachsehen</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2</source>
+        <translation>mit noch mehr liegt diese Woche die Wahrscheinlichkeit von zu wenig Luft oder einem Bett über %1 über 5 %, oder es passt nicht hinein; noch nicht gefressen, trocken: %2</translation>
     </message>
 </context>
 <context>
@@ -1773,6 +1805,18 @@
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
         <translation>Vor der Abreise für %1: %2. Niemand muss vorbeikommen; gegen Ende können sie von ihren Reserven leben: nach der Rückkehr füttern.</translation>
+    </message>
+    <message>
+        <source>already</source>
+        <translation>bereits</translation>
+    </message>
+    <message>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
+    </message>
+    <message>
+        <source> All its trays stand: it takes one more than there are.</source>
+        <translation> Alle seine Etagen stehen: es braucht eine mehr, als da sind.</translation>
     </message>
 </context>
 <context>
@@ -11574,6 +11618,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>It cannot have been so: later entries rest on that tray.</source>
         <translation>So kann es nicht gewesen sein: spätere Einträge beruhen auf dieser Etage.</translation>
     </message>
+    <message>
+        <source>That day is not ahead: take tomorrow or a later one.</source>
+        <translation>Dieser Tag liegt nicht in der Zukunft: nimm morgen oder einen späteren.</translation>
+    </message>
+    <message>
+        <source>The estimates reach to %1.</source>
+        <translation>Die Schätzungen reichen bis %1.</translation>
+    </message>
+    <message>
+        <source>That is before the first day.</source>
+        <translation>Das liegt vor dem ersten Tag.</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
+        <translation>Beide gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie an der Reihe sind.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -13317,6 +13381,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Seite ging an den Drucker.</numerusform>
             <numerusform>%n Seiten gingen an den Drucker.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Seaso&amp;ns</source>
+        <translation>Ja&amp;hreszeiten</translation>
+    </message>
+    <message>
+        <source>Seasons</source>
+        <translation>Jahreszeiten</translation>
+    </message>
+    <message>
+        <source>The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them.</source>
+        <translation>Die Jahreszeiten sind die südlich des Äquators, am wärmsten im Januar, denn dieser Rechner ist dafür eingerichtet. Das Menü Haushalt, Jahreszeiten, dreht sie um.</translation>
     </message>
 </context>
 <context>

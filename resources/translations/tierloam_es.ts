@@ -551,6 +551,14 @@
         <source>&amp;Tell on the desktop what is due today</source>
         <translation>&amp;Avisar en el escritorio de lo que toca hoy</translation>
     </message>
+    <message>
+        <source>Warmest in &amp;July, north of the equator</source>
+        <translation>Más calor en &amp;julio, al norte del ecuador</translation>
+    </message>
+    <message>
+        <source>Warmest in J&amp;anuary, south of the equator</source>
+        <translation>Más calor en &amp;enero, al sur del ecuador</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1293,10 +1301,6 @@
         <translation>La bandeja superior se llena: alimenta menos hasta subir la inferior</translation>
     </message>
     <message>
-        <source>bed %1 now; above %2: %3; by its own heat %4 warmer</source>
-        <translation>lecho a %1 ahora; por encima de %2: %3; más caliente por su propio calor: %4</translation>
-    </message>
-    <message>
         <source>bed %1 now; below %2: %3</source>
         <translation>lecho a %1 ahora; por debajo de %2: %3</translation>
     </message>
@@ -1353,10 +1357,6 @@
         <translation>nada medido en bandejas o lombrices desde hace %1; de todas las revisiones esta dice más, por su trabajo, de cuándo estará lista la bandeja inferior</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
-        <translation>lecho a %1 ahora, %2 (%3); por encima de %4: %5; más caliente por su propio calor: %6</translation>
-    </message>
-    <message>
         <source>bed %1 now, %2 by %3; below %4: %5</source>
         <translation>lecho a %1 ahora, %2 (%3); por debajo de %4: %5</translation>
     </message>
@@ -1387,6 +1387,38 @@
     <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
         <translation>Cubre la bandeja y pon la tapa: se subió pronto y se seca</translation>
+    </message>
+    <message>
+        <source>; colony %1, two weeks ago %2</source>
+        <translation>; colonia %1, hace dos semanas %2</translation>
+    </message>
+    <message>
+        <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
+        <translation>Enfría la torre ahora y no des comida hasta que esté más fresca: un sótano, o sombra, la tapa entreabierta y botellas congeladas sobre la cubierta</translation>
+    </message>
+    <message>
+        <source>Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
+        <translation>Enfría la torre: un sótano, o sombra, la tapa entreabierta y botellas congeladas sobre la cubierta</translation>
+    </message>
+    <message>
+        <source>bed %1 now; above %2: %3</source>
+        <translation>lecho a %1 ahora; por encima de %2: %3</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; above %4: %5</source>
+        <translation>lecho a %1 ahora, %2 (%3); por encima de %4: %5</translation>
+    </message>
+    <message>
+        <source>; by its own heat %1 warmer</source>
+        <translation>; más caliente por su propio calor: %1</translation>
+    </message>
+    <message>
+        <source>Wait with food, and look again in a few days</source>
+        <translation>Espera para alimentar y vuelve a mirar dentro de unos días</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2</source>
+        <translation>con más esta semana, la probabilidad de falta de aire o de un lecho por encima de %1 supera el 5 %, o no cabe; aún sin comer, en seco: %2</translation>
     </message>
 </context>
 <context>
@@ -1773,6 +1805,18 @@
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
         <translation>Antes de salir para %1: %2. Nadie tiene que pasar; hacia el final pueden vivir de sus reservas: aliméntalas al volver.</translation>
+    </message>
+    <message>
+        <source>already</source>
+        <translation>ya</translation>
+    </message>
+    <message>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
+    </message>
+    <message>
+        <source> All its trays stand: it takes one more than there are.</source>
+        <translation> Todas sus bandejas están puestas: hace falta una más.</translation>
     </message>
 </context>
 <context>
@@ -11575,6 +11619,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>It cannot have been so: later entries rest on that tray.</source>
         <translation>No puede haber sido así: hay entradas posteriores que se apoyan en esa bandeja.</translation>
     </message>
+    <message>
+        <source>That day is not ahead: take tomorrow or a later one.</source>
+        <translation>Ese día no está por venir: elige mañana o uno posterior.</translation>
+    </message>
+    <message>
+        <source>The estimates reach to %1.</source>
+        <translation>Las estimaciones llegan hasta el %1.</translation>
+    </message>
+    <message>
+        <source>That is before the first day.</source>
+        <translation>Eso es antes del primer día.</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
+        <translation>Ambas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -13318,6 +13382,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%n página fue a la impresora.</numerusform>
             <numerusform>%n páginas fueron a la impresora.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Seaso&amp;ns</source>
+        <translation>Estacio&amp;nes</translation>
+    </message>
+    <message>
+        <source>Seasons</source>
+        <translation>Estaciones</translation>
+    </message>
+    <message>
+        <source>The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them.</source>
+        <translation>Las estaciones son las del sur del ecuador, con más calor en enero, porque este equipo está configurado para allí. El menú Hogar, Estaciones, las cambia.</translation>
     </message>
 </context>
 <context>

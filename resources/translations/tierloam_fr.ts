@@ -551,6 +551,14 @@
         <source>&amp;Tell on the desktop what is due today</source>
         <translation>&amp;Annoncer sur le bureau ce qui est à faire aujourd’hui</translation>
     </message>
+    <message>
+        <source>Warmest in &amp;July, north of the equator</source>
+        <translation>Plus chaud en &amp;juillet, au nord de l’équateur</translation>
+    </message>
+    <message>
+        <source>Warmest in J&amp;anuary, south of the equator</source>
+        <translation>Plus chaud en j&amp;anvier, au sud de l’équateur</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1293,10 +1301,6 @@
         <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que celui du bas soit monté</translation>
     </message>
     <message>
-        <source>bed %1 now; above %2: %3; by its own heat %4 warmer</source>
-        <translation>lit à %1 maintenant&#xa0;; au-dessus de %2&#xa0;: %3&#xa0;; plus chaud par sa propre chaleur&#xa0;: %4</translation>
-    </message>
-    <message>
         <source>bed %1 now; below %2: %3</source>
         <translation>lit à %1 maintenant&#xa0;; sous %2&#xa0;: %3</translation>
     </message>
@@ -1353,10 +1357,6 @@
         <translation>rien de mesuré des plateaux ni des vers depuis %1&#xa0;; de tous les contrôles celui-ci en dit le plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
     </message>
     <message>
-        <source>bed %1 now, %2 by %3; above %4: %5; by its own heat %6 warmer</source>
-        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; au-dessus de %4&#xa0;: %5&#xa0;; plus chaud par sa propre chaleur&#xa0;: %6</translation>
-    </message>
-    <message>
         <source>bed %1 now, %2 by %3; below %4: %5</source>
         <translation>lit à %1 maintenant, %2 (%3)&#xa0;; sous %4&#xa0;: %5</translation>
     </message>
@@ -1387,6 +1387,38 @@
     <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
         <translation>Couvrir le plateau et remettre le couvercle&#xa0;: il a été monté trop tôt et se dessèche</translation>
+    </message>
+    <message>
+        <source>; colony %1, two weeks ago %2</source>
+        <translation>&#xa0;; colonie %1, il y a deux semaines %2</translation>
+    </message>
+    <message>
+        <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
+        <translation>Refroidir la pile maintenant et ne rien donner avant qu’elle soit plus fraîche&#xa0;: une cave, ou de l’ombre, le couvercle entrouvert et des bouteilles gelées sur la couverture</translation>
+    </message>
+    <message>
+        <source>Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
+        <translation>Refroidir la pile&#xa0;: une cave, ou de l’ombre, le couvercle entrouvert et des bouteilles gelées sur la couverture</translation>
+    </message>
+    <message>
+        <source>bed %1 now; above %2: %3</source>
+        <translation>lit à %1 maintenant&#xa0;; au-dessus de %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>bed %1 now, %2 by %3; above %4: %5</source>
+        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; au-dessus de %4&#xa0;: %5</translation>
+    </message>
+    <message>
+        <source>; by its own heat %1 warmer</source>
+        <translation>&#xa0;; plus chaud par sa propre chaleur&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Wait with food, and look again in a few days</source>
+        <translation>Attendre pour nourrir, et revoir dans quelques jours</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2</source>
+        <translation>avec davantage cette semaine, la probabilité d’un manque d’air ou d’un lit au-dessus de %1 dépasse 5 %, ou cela n’entre pas&#xa0;; pas encore mangé, sec&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -1773,6 +1805,18 @@
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
         <translation>Avant de partir pour %1&#xa0;: %2. Personne n’a besoin de passer&#xa0;; vers la fin ils peuvent vivre sur leurs réserves&#xa0;: les nourrir au retour.</translation>
+    </message>
+    <message>
+        <source>already</source>
+        <translation>déjà</translation>
+    </message>
+    <message>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation> De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau&#xa0;; le reste est laissé de côté.</translation>
+    </message>
+    <message>
+        <source> All its trays stand: it takes one more than there are.</source>
+        <translation> Tous ses plateaux sont en place&#xa0;: il en faut un de plus.</translation>
     </message>
 </context>
 <context>
@@ -11574,6 +11618,26 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>It cannot have been so: later entries rest on that tray.</source>
         <translation>Cela n’a pas pu être ainsi : des entrées ultérieures reposent sur ce plateau.</translation>
     </message>
+    <message>
+        <source>That day is not ahead: take tomorrow or a later one.</source>
+        <translation>Ce jour n’est pas à venir&#xa0;: choisir demain ou plus tard.</translation>
+    </message>
+    <message>
+        <source>The estimates reach to %1.</source>
+        <translation>Les estimations vont jusqu’au %1.</translation>
+    </message>
+    <message>
+        <source>That is before the first day.</source>
+        <translation>C’est avant le premier jour.</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
+        <translation>Les deux continuent sans monter de plateau&#xa0;; le plan de l’année les monte à leur tour.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -13317,6 +13381,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>%n page est allée à l’imprimante.</numerusform>
             <numerusform>%n pages sont allées à l’imprimante.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Seaso&amp;ns</source>
+        <translation>Saiso&amp;ns</translation>
+    </message>
+    <message>
+        <source>Seasons</source>
+        <translation>Saisons</translation>
+    </message>
+    <message>
+        <source>The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them.</source>
+        <translation>Les saisons sont celles du sud de l’équateur, le plus chaud en janvier, car cette machine est réglée pour là-bas. Le menu Foyer, Saisons, les inverse.</translation>
     </message>
 </context>
 <context>
