@@ -17,7 +17,7 @@ constexpr int lookWithinDays = 14;     ///< one of ten members has it full withi
 constexpr int keptLookWithinDays = 18; ///< once raised
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
-constexpr int vagueDays = 28;          ///< from the early to the late end of a date that is none: another look tells the flow
+constexpr int vagueDays = 18;          ///< from the early to the late end of a date that is none: another look tells the flow
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 
 /// What is done to empty it: those who flush are told to flush.
@@ -116,7 +116,7 @@ void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<A
     to.back().look = reckoning::LookKind::sumpLevel;
 }
 
-/// The level is known of a look, and not what runs into it: the date could be any in a month and more. A second look is asked for when the first no longer holds.
+/// The level is known of a look, and not what runs into it: the date could be any in weeks. A second look is asked for when the first no longer holds.
 bool isVague(const StackReckoning& stack)
 {
     const reckoning::Dates& on = stack.forecast.sumpFullOn;

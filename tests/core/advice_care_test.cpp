@@ -311,11 +311,11 @@ TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)
     EXPECT_TRUE(adviceFor(stack).front().look);
     stack.forecast.sumpFullOn.p10 = stack.forecast.sumpFullOn.p50 = today;
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("likely to be full already"));
-    stack.forecast.sumpFullOn = {in(3), in(7), in(31)};
+    stack.forecast.sumpFullOn = {in(3), in(7), in(21)};
     stack.record.lastSumpLook = in(-4);
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump") << "a look holds for five days";
-    stack.forecast.sumpFullOn.p90 = in(32);
-    EXPECT_EQ(adviceFor(stack).front().text, "See how full the sump is") << "a date that may be any in a month is none";
+    stack.forecast.sumpFullOn.p90 = in(22);
+    EXPECT_EQ(adviceFor(stack).front().text, "See how full the sump is") << "a date that may be any in three weeks is none";
     EXPECT_EQ(adviceFor(stack).front().on, in(1)) << "and not before the last look no longer holds";
     stack.now.sumpL = {3.9, 3.9, 4.0};
     EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump: it runs over");

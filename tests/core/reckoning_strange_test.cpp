@@ -217,6 +217,33 @@ TEST(Plans, AnotherPastIsReckonedOrRefused)
     EXPECT_FALSE(refused.refusals.empty());
 }
 
+/// Going on from the present reckoning, and leaving the other stacks as they are, it comes to the same bits.
+TEST(Plans, AnotherPastFromThePresentReckoningIsTheSame)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 120).add(70, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}});
+    notes.begun("Shed").fedWeekly("Shed", 2, 120);
+    AnotherPast past;
+    for (const Entry& entry : notes.entries())
+        if (entry.stack == "Mill" && entry.date.day == onDay(86) && std::holds_alternative<Feed>(entry.action)) past.without = {entry.id};
+    ASSERT_EQ(past.without.size(), 1u);
+    const PastAnswer fresh = reckonAnotherPast(notes.entries(), past, until(120));
+    Options options = until(120);
+    options.previous = reckon(notes.entries(), options);
+    const PastAnswer taken = reckonAnotherPast(notes.entries(), past, options);
+    ASSERT_TRUE(fresh.reckoning && taken.reckoning);
+    for (const char* stack : {"Mill", "Shed"}) {
+        const std::vector<StackEstimate>&days = taken.reckoning->stack(stack)->history, &wanted = fresh.reckoning->stack(stack)->history;
+        ASSERT_EQ(days.size(), wanted.size()) << stack;
+        for (std::size_t i = 0; i < days.size(); ++i) {
+            EXPECT_EQ(days[i].colonyKg, wanted[i].colonyKg) << stack << i;
+            EXPECT_EQ(days[i].slots.front().feedToCast, wanted[i].slots.front().feedToCast) << stack << i;
+        }
+    }
+    EXPECT_NE(taken.reckoning->stack("Mill")->now.colonyKg, options.previous->stack("Mill")->now.colonyKg);
+    EXPECT_EQ(taken.reckoning->stack("Shed")->present, options.previous->stack("Shed")->present) << "taken over, not reckoned";
+}
+
 /// Expected cut of the variance by simulating the look: a value for each of 64 members as the truth, all members weighed against it.
 double bruteForce(const Present& present, const Look& open)
 {

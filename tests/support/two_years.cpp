@@ -281,7 +281,8 @@ private:
         const auto& foreseen = seen_.forecast.sumpFullOn.p50;
         if (told && foreseen) {
             const int first = truly.present->base.sumpFull[truth];
-            to_.sumps.push_back({dayAt(day), *foreseen, first == reckoning::never ? std::nullopt : std::optional{dayAt(first)}, seen_.forecast.sumpFullOn.p10, seen_.forecast.sumpFullOn.p90});
+            const Day said = full->severity == advice::Severity::urgent ? dayAt(day) : *foreseen; // "it runs over"
+            to_.sumps.push_back({dayAt(day), said, first == reckoning::never ? std::nullopt : std::optional{dayAt(first)}, seen_.forecast.sumpFullOn.p10, seen_.forecast.sumpFullOn.p90});
         }
         if (told || runsOver) drain(day);
     }

@@ -1,0 +1,176 @@
+// Try a change: each is answered beside the base case, what cannot be is named.
+#include "tests/ui/rotation_fixture.h"
+
+#include "ui/common/amount_field.h"
+#include "ui/common/date_field.h"
+#include "ui/rotation/change_card.h"
+#include "ui/rotation/change_words.h"
+
+#include <QComboBox>
+#include <QPushButton>
+
+#include <algorithm>
+
+namespace tierloam::rotation {
+namespace {
+
+TEST_F(RotationPageTest, DaysThatCannotBeAreNamedAndNothingIsCompared)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    const auto field = [&](const QString& name) {
+        for (auto* each : card->findChildren<ui::DateField*>())
+            if (each->name() == name) return each;
+        return static_cast<ui::DateField*>(nullptr);
+    };
+    ui::DateField *from = field(QStringLiteral("From")), *to = field(QStringLiteral("To"));
+    ASSERT_TRUE(from && to);
+    card->chooseKind(ChangeCard::Kind::away);
+    const auto said = [&](ui::DateField* one, int first, int last) {
+        from->setMoment({today_ + std::chrono::days{first}, std::nullopt});
+        to->setMoment({today_ + std::chrono::days{last}, std::nullopt});
+        page_->findChild<QPushButton*>(QStringLiteral("compare"))->click();
+        EXPECT_TRUE(text("changeSentence").isEmpty()) << "nothing is being compared";
+        return one->shownProblem();
+    };
+    EXPECT_TRUE(said(from, 0, 9).contains(QStringLiteral("not ahead")));
+    EXPECT_TRUE(said(to, 5, 4).contains(QStringLiteral("before the first")));
+    EXPECT_TRUE(said(to, 5, 366).contains(QStringLiteral("reach to")));
+    card->chooseKind(ChangeCard::Kind::addTray);
+    EXPECT_TRUE(said(from, 400, 401).contains(QStringLiteral("reach to")));
+}
+
+/// What it asks for and is not there, and dates that are past, are called so.
+TEST(ChangeWords, SayWhatIsInTheWayAndWhatIsAlready)
+{
+    const Day today{std::chrono::year{2031} / 5 / 2};
+    reckoning::StackReckoning stack;
+    stack.forecast.roomTopTrayFreshKg = 4.0;
+    stack.record.spareTrays = 1;
+    const auto words = [&](const reckoning::ChangedPlan& plan) {
+        TriedChange made;
+        addWhatIsInTheWay(made, stack, plan);
+        return made.sentence;
+    };
+    reckoning::ChangedPlan plan;
+    plan.feedKgPerWeek = 3.0;
+    EXPECT_TRUE(words(plan).isEmpty());
+    plan.feedKgPerWeek = 50.0;
+    EXPECT_TRUE(words(plan).contains(QStringLiteral("only about 4.0"))) << words(plan).toStdString();
+    plan = {};
+    plan.trayAddedOn = today;
+    EXPECT_TRUE(words(plan).isEmpty());
+    stack.record.spareTrays = 0;
+    EXPECT_TRUE(words(plan).contains(QStringLiteral("one more than there are")));
+    reckoning::PlanComparison compared;
+    compared.base.turnOn = {today - std::chrono::days{20}, today - std::chrono::days{9}, today + std::chrono::days{3}};
+    compared.changed.turnOn = {today + std::chrono::days{2}, today + std::chrono::days{9}, today + std::chrono::days{30}};
+    TriedChange made;
+    addCourse(made, compared, today);
+    const auto row = std::find_if(made.rows.begin(), made.rows.end(), [](const TriedChange::Row& each) { return each.name == QStringLiteral("top tray filled"); });
+    ASSERT_NE(row, made.rows.end());
+    EXPECT_EQ(row->usual, QStringLiteral("already"));
+    EXPECT_TRUE(row->changed.contains(QStringLiteral("May")));
+}
+
+TEST_F(RotationPageTest, EveryChangeIsAnswered)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    QStringList answers;
+    for (const ChangeCard::Kind kind : {ChangeCard::Kind::feed, ChangeCard::Kind::warmer, ChangeCard::Kind::away, ChangeCard::Kind::addTray, ChangeCard::Kind::harvest,
+                                        ChangeCard::Kind::giveAway, ChangeCard::Kind::anotherStack, ChangeCard::Kind::wayBack, ChangeCard::Kind::anotherPast,
+                                        ChangeCard::Kind::pastHarvest}) {
+        card->chooseKind(kind);
+        bool tried = false;
+        const auto once = QObject::connect(card, &ChangeCard::tried, card, [&tried] { tried = true; });
+        page_->findChild<QPushButton*>(QStringLiteral("compare"))->click();
+        ASSERT_TRUE(QTest::qWaitFor([&tried] { return tried; }, patience)) << static_cast<int>(kind);
+        QObject::disconnect(once);
+        const QString said = text("changeSentence");
+        EXPECT_FALSE(said.isEmpty());
+        EXPECT_FALSE(answers.contains(said)) << said.toStdString();
+        answers << said;
+    }
+}
+
+/// Each answer stands beside the base case: rows with a figure in both columns, and both courses of the year.
+TEST_F(RotationPageTest, ChangesStandBesideTheBaseCase)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    for (const ChangeCard::Kind kind : {ChangeCard::Kind::feed, ChangeCard::Kind::away, ChangeCard::Kind::addTray, ChangeCard::Kind::harvest, ChangeCard::Kind::giveAway,
+                                        ChangeCard::Kind::anotherStack, ChangeCard::Kind::anotherPast, ChangeCard::Kind::pastHarvest}) {
+        SCOPED_TRACE(static_cast<int>(kind));
+        card->chooseKind(kind);
+        bool tried = false;
+        const auto once = QObject::connect(card, &ChangeCard::tried, card, [&tried] { tried = true; });
+        page_->findChild<QPushButton*>(QStringLiteral("compare"))->click();
+        ASSERT_TRUE(QTest::qWaitFor([&tried] { return tried; }, patience));
+        QObject::disconnect(once);
+        const TriedChange& shown = card->shown();
+        if (kind == ChangeCard::Kind::giveAway || kind == ChangeCard::Kind::anotherStack) {
+            if (shown.sentence.startsWith(QStringLiteral("None"))) continue; // nothing can go: there is no other course
+        }
+        ASSERT_GE(shown.rows.size(), 3u);
+        for (const TriedChange::Row& row : shown.rows) {
+            EXPECT_FALSE(row.usual.isEmpty()) << row.name.toStdString();
+            EXPECT_FALSE(row.changed.isEmpty()) << row.name.toStdString();
+        }
+        EXPECT_EQ(shown.usual.size(), shown.changed.size());
+        EXPECT_GT(shown.usual.size(), 40u);
+        EXPECT_FALSE(shown.days.empty()) << "for the trends page";
+        EXPECT_TRUE(page_->findChild<TwoCourses*>()->isVisibleTo(card));
+        EXPECT_EQ(shown.sentence.contains(QStringLiteral("bottom tray taken")), kind == ChangeCard::Kind::harvest || kind == ChangeCard::Kind::pastHarvest) << shown.sentence.toStdString();
+    }
+}
+
+/// An answer never stands under another question.
+TEST_F(RotationPageTest, AnotherQuestionTakesTheAnswerAway)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    auto* go = page_->findChild<QPushButton*>(QStringLiteral("compare"));
+    const auto ask = [&] {
+        go->click();
+        return QTest::qWaitFor([&] { return !card->shown().sentence.isEmpty(); }, patience);
+    };
+    card->chooseKind(ChangeCard::Kind::away);
+    ASSERT_TRUE(ask());
+    card->chooseKind(ChangeCard::Kind::warmer);
+    EXPECT_TRUE(card->shown().sentence.isEmpty());
+    EXPECT_TRUE(text("changeSentence").isEmpty());
+    EXPECT_FALSE(page_->findChild<TwoCourses*>()->isVisibleTo(card));
+    // Nor does one that comes late.
+    card->chooseKind(ChangeCard::Kind::away);
+    go->click();
+    EXPECT_TRUE(go->isEnabled()) << "a button that is switched off hands the focus on, to what is due today";
+    EXPECT_EQ(text("changeSentence"), QStringLiteral("Comparing…"));
+    card->chooseKind(ChangeCard::Kind::warmer);
+    ASSERT_TRUE(ask());
+    EXPECT_TRUE(card->shown().sentence.contains(QStringLiteral("bottom tray"))) << card->shown().sentence.toStdString();
+    EXPECT_FALSE(card->shown().sentence.contains(QStringLiteral("Before you leave")));
+}
+
+/// What is proposed is what that stack is given, a quarter more: the usual case is one click.
+TEST_F(RotationPageTest, AChangeBeginsWithWhatTheStackIsUsuallyGiven)
+{
+    auto* amount = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"))->findChild<ui::AmountField*>();
+    ASSERT_NE(amount, nullptr);
+    const double usual = household_->reckoning()->stacks.front().record.usualFeedKgPerWeek;
+    ASSERT_GT(usual, 0.0);
+    ASSERT_TRUE(amount->amount().value);
+    EXPECT_NEAR(amount->amount().value->mass()->base(), 1.25 * usual, 0.051);
+}
+
+TEST_F(RotationPageTest, AnotherPastOffersWhatTurnedTheStackInWords)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    card->chooseKind(ChangeCard::Kind::anotherPast);
+    QStringList offered;
+    for (const auto* box : card->findChildren<QComboBox*>())
+        for (int i = 0; i < box->count(); ++i) offered << box->itemText(i);
+    const QString all = offered.join(u'\n');
+    EXPECT_TRUE(all.contains(QStringLiteral("bedding"), Qt::CaseInsensitive) || all.contains(QStringLiteral("Bedded"), Qt::CaseInsensitive)) << all.toStdString();
+    EXPECT_LE(all.count(QStringLiteral("Fed, ")), 6) << "the weekly feedings do not push the rest out";
+    EXPECT_GT(all.count(QStringLiteral("Fed, ")), 0) << all.toStdString();
+}
+
+}
+}
