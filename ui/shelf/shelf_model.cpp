@@ -1,6 +1,7 @@
 #include "ui/shelf/shelf_model.h"
 
 #include "core/planning/feeding_plan.h"
+#include "core/reckoning/overfeeding.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 #include "ui/shelf/shelf_series.h"
@@ -108,6 +109,7 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     if (reckoned && stack.canFeed && !reckoned->now.slots.empty()) {
         const auto borne = borneFeeding(usual, inputs.journal->materials, reckoned);
         stack.limitBelowUsual = borne.has_value();
+        stack.usualIsMeant = !borne && reckoned->forecast.feedNowKg >= reckoning::leastWorthGiving;
         stack.limitLabel = ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::mostText(reckoned->forecast.feedNowKg));
         stack.limitTip = ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
         stack.feedTip += u' ' % stack.limitTip;

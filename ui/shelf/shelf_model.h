@@ -57,6 +57,7 @@ struct StackModel {
     QString feedLabel, waterLabel, drainLabel; ///< on the buttons, with the usual amount
     QString limitLabel, limitTip;    ///< what is borne this week, as due list and feeding plan say it; empty when it is not known
     bool limitBelowUsual = false;    ///< then one click writes down what is borne
+    bool usualIsMeant = true;        ///< its button stands out; not where less is borne, or nothing
     QString feedTip, waterTip, drainTip;       ///< what one click writes down
     bool canFeed = false, canDrain = false;    ///< a tray stands that takes food; the stack stands today and the file can be written
     QString whyNot;                            ///< why a button cannot be pressed

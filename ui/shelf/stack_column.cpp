@@ -36,7 +36,7 @@ void StackColumn::furnish()
         return button;
     };
     feed_ = add("feedButton", ui::Tone::moss, &StackColumn::feedWanted);
-    borne_ = add("borneButton", ui::Tone::amber, &StackColumn::borneWanted);
+    borne_ = add("borneButton", ui::Tone::moss, &StackColumn::borneWanted);
     borne_->hide();
     if (!compact_) {
         limit_ = ui::makeLabel({}, ui::TextRole::smallMuted, buttons_);
@@ -80,6 +80,7 @@ void StackColumn::fill()
     named(feed_, stack.feedLabel, stack.feedTip, stack.canFeed);
     named(borne_, stack.limitLabel, stack.limitTip, stack.canFeed);
     borne_->setVisible(stack.limitBelowUsual);
+    ui::setTone(feed_, stack.usualIsMeant ? ui::Tone::moss : ui::Tone::plain); // the button that stands out is not the one that overfeeds
     if (limit_) {
         limit_->setText(stack.limitLabel);
         limit_->setToolTip(stack.limitTip);
