@@ -216,7 +216,7 @@ TEST_F(Inputs, WhatLeavesNoFigureIsNotedAsDoneByOneAndToldNoMore)
     const int lines = desk().due()->count();
     clickOn("dueDone", advice::Code::heat);
     ASSERT_NE(wrote<journal::Note>(), nullptr);
-    EXPECT_TRUE(entry_->note.starts_with("Done: Move the stack to a cooler place"));
+    EXPECT_TRUE(entry_->note.starts_with("Done: Cool the stack"));
     EXPECT_EQ(inputs_, 1);
     EXPECT_TRUE(QTest::qWaitFor([&] { return desk().due()->count() == lines - 1; }, patience));
 }
