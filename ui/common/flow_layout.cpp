@@ -84,6 +84,7 @@ int FlowLayout::lay(const QRect& rect, bool place) const
         if (item->isEmpty()) continue;
         QSize size = item->sizeHint().expandedTo(item->minimumSize());
         size.setWidth(std::min(size.width(), std::max(inside.width(), item->minimumSize().width())));
+        if (item->hasHeightForWidth()) size.setHeight(std::max(size.height(), item->heightForWidth(size.width()))); // a narrow field whose fault takes two lines
         if (x > inside.left() && x + size.width() > inside.left() + inside.width()) {
             endLine();
             x = inside.left();
