@@ -9277,6 +9277,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Castings</source>
         <translation>Wurmhumus</translation>
     </message>
+    <message>
+        <source>%1 before its turn</source>
+        <translation>%1 vor ihrer Reihe</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>

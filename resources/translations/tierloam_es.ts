@@ -9278,6 +9278,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Castings</source>
         <translation>Humus</translation>
     </message>
+    <message>
+        <source>%1 before its turn</source>
+        <translation>%1 antes de su turno</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>

@@ -9277,6 +9277,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Castings</source>
         <translation>Lombricompost</translation>
     </message>
+    <message>
+        <source>%1 before its turn</source>
+        <translation>%1 avant son tour</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>

@@ -106,6 +106,22 @@ TEST_F(RotationPageTest, WeekdaysAndGatheringAreKeptAndObeyed)
     }));
 }
 
+TEST(YearLanes, AStepPinnedBeforeItsTurnSaysSo)
+{
+    const Day today{std::chrono::year{2031} / 5 / 2};
+    PlanStep step;
+    step.stack = "Mill";
+    step.kind = drawing::Lane::Mark::Kind::lift;
+    step.on = today + std::chrono::days{10};
+    step.pinned = true;
+    step.delay = -26;
+    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("before its turn"))) << stepText(step, today).toStdString();
+    step.delay = 3;
+    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("after its turn")));
+    step.delay = 0;
+    EXPECT_FALSE(stepText(step, today).contains(QStringLiteral("its turn")));
+}
+
 /// Planned anew while a step is held, the plan may no longer have it.
 TEST_F(RotationPageTest, AStepThatLeftThePlanIsNoLongerDragged)
 {

@@ -89,7 +89,7 @@ YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView
             const bool done = harvest.begun;
             if (!done)
                 steps.push_back({stack.stack, harvest.atOnce ? Kind::take : Kind::lift, harvest.liftOn, harvest.batch, harvest.tray, k < stack.pinned.size() && stack.pinned[k], false,
-                                 windowOf(harvest.window), harvest.castingsL, harvest.readyWhenLifted, std::max(daysBetween(harvest.window.natural, harvest.liftOn), 0), true});
+                                 windowOf(harvest.window), harvest.castingsL, harvest.readyWhenLifted, daysBetween(harvest.window.natural, harvest.liftOn), true});
             if (!harvest.atOnce)
                 steps.push_back({stack.stack, Kind::take, harvest.takeOn, harvest.batch, harvest.tray, false, done, std::nullopt, harvest.castingsL, 0.0, 0, false});
         }
@@ -126,6 +126,7 @@ QString stepText(const PlanStep& step, Day today)
     if (step.isHarvest) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
     if (step.litres) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
     if (step.delay > 0) parts << Words::tr("%1 after its turn").arg(ui::daysLong(step.delay));
+    else if (step.delay < 0 && step.pinned) parts << Words::tr("%1 before its turn").arg(ui::daysLong(-step.delay));
     if (step.pinned) parts << Words::tr("day chosen by hand");
     return parts.join(QStringLiteral("; "));
 }

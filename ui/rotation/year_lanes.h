@@ -18,7 +18,7 @@ struct PlanStep {
     std::optional<drawing::Lane::Window> window;
     std::optional<reckoning::Band> litres;   ///< of a lift and a take
     double readyWhenLifted = 0;
-    int delay = 0;                           ///< days after its own turn
+    int delay = 0;                           ///< days after its own turn; negative: before
     bool isHarvest = false;                  ///< a harvest begins with it: its day can be chosen
 };
 
