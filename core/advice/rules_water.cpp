@@ -22,19 +22,21 @@ constexpr Thresholds dryAt{0.5, 0.3};
 constexpr Thresholds wetAt{0.8, 0.6};
 constexpr Thresholds lookAt{0.2, 0.1}; ///< chance of it from which a handful is squeezed first …
 constexpr int lookAgainAfter = 14;   ///< … unless the moisture was read or water poured within these days
+constexpr double vagueFrom = 0.4;    ///< of field capacity: where the 90 % range is wider, a squeeze (0.12 of it) comes before water even when it is likely dry
 constexpr int daysWet = 3;           ///< what was poured drains within two days; longer is too wet
 constexpr int squeezeHolds = 5;      ///< days
 constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with every breath
 constexpr double wateredTo = 0.95;   ///< of field capacity
 constexpr double leastPour = 0.1;    ///< L
 
-/// What brings the median tray to `wateredTo`, to the nearest 50 mL.
+/// What brings the median tray to `wateredTo`, in steps of a kitchen jug, so that it does not change with every day: 0.1 L, and 0.25 L above 1 L.
 double litresWanting(const TrayEstimate& tray)
 {
     if (tray.waterShare.p50 <= 0.0) return leastPour;
     const double water = waterKg(tray);
     const double wanting = water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50);
-    return std::max(std::floor(wanting / 0.05 + 0.5) * 0.05, leastPour);
+    const double step = wanting > 1.0 ? 0.25 : 0.1;
+    return std::max(std::floor(wanting / step + 0.5) * step, leastPour);
 }
 
 bool squeezed(const StackReckoning& stack, int value)
@@ -49,12 +51,21 @@ QString howWet(const TrayEstimate& tray)
         .arg(percent(tray.waterShare.p50), percent(tray.waterShare.p05), percent(tray.waterShare.p95), number(tray.moisturePct.p50, 0));
 }
 
-/// How fast a bed dries is known to a factor of two before anybody has felt it, and a dry top tray starves the colony with food all round.
-void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double chance, std::vector<Advice>& to)
+/// Whether nobody has felt the bed or watered it for so long that a squeeze may be asked for.
+bool mayAskForSqueeze(const StackReckoning& stack)
 {
     const auto within = [&](const std::optional<Day>& day) { return day && daysBetween(*day, stack.asOf) < lookAgainAfter; };
-    if (within(stack.record.lastMoistureLook) || within(stack.record.lastWater)) return;
-    add(to, stack, Code::tooDry, Severity::hint, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed: it may be dry")),
+    return !within(stack.record.lastMoistureLook) && !within(stack.record.lastWater);
+}
+
+bool isVague(const reckoning::Band& share) { return share.p95 - share.p05 > vagueFrom; }
+
+/// How fast a bed dries is known to a factor of two before anybody has felt it, and a dry top tray starves the colony with food all round.
+void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double chance, Severity severity, std::vector<Advice>& to)
+{
+    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf,
+        severity == Severity::hint ? say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed: it may be dry"))
+                                   : say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed, and water it if it crumbles: it is probably dry")),
         howWet(tray) + say(QT_TRANSLATE_NOOP("Advice", "; too dry within a week with %1")).arg(percent(chance)));
     to.back().look = reckoning::LookKind::squeeze;
 }
@@ -76,9 +87,11 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
     if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, onDay(stack.forecast.days.front()).value_or(0.0));
     const bool wateredSince = stack.record.lastWater && stack.record.lastSqueeze && *stack.record.lastWater >= *stack.record.lastSqueeze;
     const bool read = highest && squeezed(stack, 1) && !wateredSince;
-    if (!read && !stands(stack, chance, dryAt, now)) {
-        if (stands(stack, chance, lookAt, now)) squeezeFirst(stack, tray, *now, to);
-        return;
+    const bool dry = stands(stack, chance, dryAt, now);
+    if (!read && (!dry || isVague(tray.waterShare))) {
+        const bool ask = mayAskForSqueeze(stack);
+        if (ask && (dry || stands(stack, chance, lookAt, now))) squeezeFirst(stack, tray, *now, dry ? Severity::due : Severity::hint, to);
+        if (ask || !dry) return;
     }
     const double litres = litresWanting(tray);
     const Severity severity = onDay(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;

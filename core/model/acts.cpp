@@ -235,6 +235,12 @@ void drain(Ensemble& ensemble, std::optional<double> litres)
     }
 }
 
+void lieInAir(Ensemble& ensemble, double celsius)
+{
+    for (Ensemble::Block& block : ensemble.blocks)
+        for (int m = 0; m < lanes; ++m) block.stack.bed[m] = celsius + block.stack.warmth[m] + block.stack.drift[m];
+}
+
 void rotate(Ensemble& ensemble)
 {
     std::rotate(ensemble.shapes.begin(), ensemble.shapes.begin() + 1, ensemble.shapes.end());

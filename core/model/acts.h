@@ -50,6 +50,9 @@ void allWormsInto(Ensemble& ensemble, int slot);
 /// The sump: emptied, or so much drawn off. Runs after an open spigot has let off what it does.
 void drain(Ensemble& ensemble, std::optional<double> litres);
 
+/// The bed has come to rest in air of so many °C, its own heat and drift as they are: T = T_air + q + u. Nothing else happens and no time passes.
+void lieInAir(Ensemble& ensemble, double celsius);
+
 /// Slot 0 goes to the top and dries.
 void rotate(Ensemble& ensemble);
 void endDrying(Ensemble& ensemble);

@@ -112,7 +112,11 @@ void StackRun::entriesOf(int day)
             const double each = water ? routine->each.volume().value_or(Volume{}).base() : routine->each.mass().value_or(Mass{}).base();
             (water ? now_.waterHabit : now_.coverHabit) = each > 0.0 ? std::optional{Habit{each, std::max(routine->everyDays.value_or(1), 1), day}} : std::nullopt;
         } else if (const auto* reading = std::get_if<journal::Reading>(&action)) {
-            if (reading->air) now_.surroundings.air = {day, reading->air->base()};
+            if (reading->air) {
+                // It was as warm in the hours before: a bed read along with it is read in this air, and what differs is the bed's own (u).
+                now_.surroundings.air = {day, reading->air->base()};
+                lieInAir(now_.members.stack, reading->air->base());
+            }
             if (reading->relativeHumidity) now_.surroundings.humidity = {day, reading->relativeHumidity->fraction()};
         }
         if (std::holds_alternative<journal::Rotate>(action) && now_.members.stack.trays() > 1)

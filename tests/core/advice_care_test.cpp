@@ -47,7 +47,7 @@ TEST(AdviceOfCare, TooDryNamesTheWaterThatIsWanting)
     ASSERT_NE(dry, nullptr);
     EXPECT_EQ(dry->slot, 2);
     // 4.8 kg of contents hold 2.88 L of water, 0.62 of what they can; 0.33 of 4.645 L is wanting.
-    EXPECT_NEAR(dry->litres, 1.55, 0.026);
+    EXPECT_DOUBLE_EQ(dry->litres, 1.5); // to a quarter of a litre
     EXPECT_THAT(dry->because, HasSubstr("62"));
     since(stack, 0, [](StackEstimate& day) { day.slots[1].waterShare = {0.8, 0.9, 1.0}; }); // watered
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
@@ -105,6 +105,41 @@ TEST(AdviceOfCare, AHandfulIsSqueezedBeforeADoubtfulBedIsWatered)
     stack.record.lastWater.reset();
     stack.now.slots[1].waterShare = {0.62, 0.8, 0.95};
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+}
+
+TEST(AdviceOfCare, ABedThatIsProbablyDryButHardlyKnownIsSqueezedBeforeLitresAreNamed)
+{
+    StackReckoning stack = calm();
+    const auto vague = [](StackEstimate& day) { day.slots[1].waterShare = {0.30, 0.55, 0.95}; };
+    since(stack, -9, vague);
+    const auto dry = [&stack] { return *find(adviceFor(stack), Code::tooDry); };
+    ASSERT_THAT(codes(stack), Contains("too-dry"));
+    EXPECT_EQ(dry().look, reckoning::LookKind::squeeze);
+    EXPECT_EQ(dry().severity, Severity::due);
+    EXPECT_FALSE(dry().litres > 0.0);
+    // Felt or watered within the fortnight, it is watered.
+    for (std::optional<Day>* each : {&stack.record.lastMoistureLook, &stack.record.lastWater}) {
+        *each = in(-9);
+        EXPECT_FALSE(dry().look);
+        EXPECT_GT(dry().litres, 0.0);
+        each->reset();
+    }
+    // Known well enough, it is watered at once.
+    since(stack, -9, [](StackEstimate& day) { day.slots[1].waterShare = {0.45, 0.55, 0.70}; });
+    EXPECT_FALSE(dry().look);
+}
+
+/// What is to be poured stays the same from day to day, while the bed dries by a few per cent.
+TEST(AdviceOfCare, LitresComeInStepsOfAKitchenJug)
+{
+    StackReckoning stack = calm();
+    std::set<double> named;
+    for (double share : {0.56, 0.555, 0.55, 0.545, 0.54}) {
+        since(stack, -9, [share](StackEstimate& day) { day.slots[1].waterShare = {share - 0.1, share, share + 0.1}; });
+        named.insert(find(adviceFor(stack), Code::tooDry)->litres);
+    }
+    EXPECT_LE(named.size(), 2u);
+    for (const double litres : named) EXPECT_NEAR(std::remainder(litres, litres > 1.0 ? 0.25 : 0.1), 0.0, 1e-9);
 }
 
 TEST(AdviceOfCare, TooWetNeedsThreeDays)

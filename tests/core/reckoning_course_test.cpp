@@ -57,6 +57,33 @@ TEST(Course, WhatWasReadElsewhereDoesNotMoveWithTheStack)
     EXPECT_GT(bed(notes), 30.0);
 }
 
+/// A bed that is read beside the air is taken as read: what the two differ by is the bed's own, not the weather's.
+TEST(Course, TheBedThatWasReadStandsBesideTheAirOfTheSameDay)
+{
+    Notes without;
+    journal::Setup setup;
+    setup.temp = celsius(22);
+    without.begun("Mill", setup).fedWeekly("Mill", 2, 100, 400);
+    Notes together = without, apart = without, airAlone = without;
+    for (int day = 98; day <= 100; ++day) {
+        Reading both;
+        both.bin = celsius(28.5);
+        both.air = celsius(30);
+        together.add(day, "Mill", both);
+        Reading air, bed;
+        air.air = both.air;
+        bed.bin = both.bin;
+        apart.add(day, "Mill", air).add(day, "Mill", bed);
+        airAlone.add(day, "Mill", air);
+    }
+    const auto now = [](const Notes& told) { return reckon(told.entries(), until(100))->stacks.front().now.binTempC; };
+    EXPECT_GT(now(airAlone).p50, 29.8);
+    EXPECT_NEAR(now(together).p50, 28.5, 0.8); // a reading errs by 0.7
+    EXPECT_LE(now(together).p05, 28.5);
+    EXPECT_GE(now(together).p95, 28.5);
+    EXPECT_NEAR(now(apart).p50, now(together).p50, 0.3) << "in one entry or in two";
+}
+
 TEST(Course, AnAddedTrayIsBeddedAsTheLastTrayWasAndNotAsItWasToppedUp)
 {
     Notes notes;
