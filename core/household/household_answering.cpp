@@ -114,15 +114,15 @@ void Household::Private::looked(store::Look look)
     tellMoved(look.movedAway);
     if (!look.foreign) return;
     const auto differing = journal.replaceRecorded(std::move(look.foreign->entries), std::move(look.foreign->ends));
-    const bool settingsDiffer = keptSettings.replaceRecorded(std::move(look.foreign->settings));
+    const auto settingsDiffering = keptSettings.replaceRecorded(std::move(look.foreign->settings));
     const bool loggedDiffers = *logged != look.foreign->logged;
     if (loggedDiffers) logged = std::make_shared<const store::LoggedDays>(std::move(look.foreign->logged));
-    if (differing.empty() && !settingsDiffer && !loggedDiffers) return;
-    const int dropped = undo.dropTouching(differing);
+    if (differing.empty() && settingsDiffering.empty() && !loggedDiffers) return;
+    const int dropped = undo.dropTouching(differing, settingsDiffering);
     reckonIfNeeded();
-    tellChanged({differing.begin(), differing.end()}, true, settingsDiffer, loggedDiffers);
+    tellChanged({differing.begin(), differing.end()}, true, !settingsDiffering.empty(), loggedDiffers);
     if (dropped > 0)
-        Q_EMIT q_->notice(HouseholdText::tr("Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.",
+        Q_EMIT q_->notice(HouseholdText::tr("Another program changed this household. %n step(s) that could be undone touched what it changed and can no longer be undone.",
                                             nullptr, dropped));
 }
 

@@ -166,6 +166,7 @@ void Household::Private::send(UnderWay underWay)
         job.photo = underWay.photo;
     } else if (underWay.setting) {
         job.setting = {underWay.setting->name, underWay.setting->after};
+        if (underWay.again) job.settingStanding = underWay.setting->before; // what somebody chooses now counts; what is taken back does not write over others
     } else {
         job.edit = underWay.edit;
         job.importName = underWay.importName;

@@ -41,11 +41,14 @@ void OpenSettings::giveUp(std::uint64_t ticket)
     std::erase_if(asked_, [ticket](const Asked& asked) { return asked.ticket == ticket; });
 }
 
-bool OpenSettings::replaceRecorded(Values now)
+std::set<QString> OpenSettings::replaceRecorded(Values now)
 {
-    const bool differ = now != recorded_;
+    std::set<QString> differing;
+    for (const Values* each : {&recorded_, &now})
+        for (const auto& [name, value] : *each)
+            if (valueIn(recorded_, name) != valueIn(now, name)) differing.insert(name);
     recorded_ = std::move(now);
-    return differ;
+    return differing;
 }
 
 }

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <deque>
 #include <map>
+#include <set>
 
 namespace tierloam::household {
 
@@ -25,8 +26,8 @@ public:
     /// The value is durable.
     void settle(std::uint64_t ticket);
     void giveUp(std::uint64_t ticket);
-    /// Another program wrote: what the file holds now. Whether any of it differs.
-    bool replaceRecorded(Values now);
+    /// Another program wrote: what the file holds now. Returns the names whose values differ.
+    std::set<QString> replaceRecorded(Values now);
 
 private:
     struct Asked {

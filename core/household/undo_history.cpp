@@ -24,8 +24,9 @@ journal::Edit UndoStep::redoing() const
     return edit;
 }
 
-bool UndoStep::touches(const std::set<journal::EntryId>& ids) const
+bool UndoStep::touches(const std::set<journal::EntryId>& ids, const std::set<QString>& settings) const
 {
+    if (setting && settings.contains(setting->name)) return true;
     const auto one = [&](const journal::Entry& entry) { return ids.contains(entry.id); };
     return std::ranges::any_of(came, one) || std::ranges::any_of(went, one)
         || std::ranges::any_of(changed, [&](const auto& pair) { return one(pair.first); });
@@ -80,10 +81,10 @@ void UndoHistory::drop(const StepRef& step)
     rebuild(kept);
 }
 
-int UndoHistory::dropTouching(const std::set<journal::EntryId>& ids)
+int UndoHistory::dropTouching(const std::set<journal::EntryId>& ids, const std::set<QString>& settings)
 {
     auto kept = inStack();
-    const auto dropped = std::erase_if(kept, [&](const Known& known) { return known.step->touches(ids); });
+    const auto dropped = std::erase_if(kept, [&](const Known& known) { return known.step->touches(ids, settings); });
     if (dropped > 0) rebuild(kept);
     return static_cast<int>(dropped);
 }

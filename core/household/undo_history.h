@@ -31,7 +31,7 @@ struct UndoStep {
 
     journal::Edit undoing() const;
     journal::Edit redoing() const;
-    bool touches(const std::set<journal::EntryId>& ids) const;
+    bool touches(const std::set<journal::EntryId>& ids, const std::set<QString>& settings) const;
 };
 
 enum class Direction { undo, redo };
@@ -55,7 +55,7 @@ public:
     /// The step has become impossible: it leaves the stack.
     void drop(const StepRef& step);
     /// Drops the steps that touch these rows; how many.
-    int dropTouching(const std::set<journal::EntryId>& ids);
+    int dropTouching(const std::set<journal::EntryId>& ids, const std::set<QString>& settings = {});
 
 private:
     class Command;

@@ -209,11 +209,17 @@ std::variant<std::map<QString, QString>, WriteFailure> HouseholdFile::settings()
     return settings;
 }
 
-std::optional<WriteFailure> HouseholdFile::setSetting(const QString& name, const QString& value)
+std::optional<WriteFailure> HouseholdFile::setSetting(const QString& name, const QString& value, const std::optional<QString>& standing)
 {
     if (auto failure = d_->mayNotWrite()) return failure;
     const Transaction transaction{d_->connection()};
     if (const auto error = transaction.begin()) return d_->failure(*error);
+    if (standing && setting(name).value_or(QString{}) != *standing) {
+        WriteFailure failure;
+        failure.refused = true;
+        failure.why = StoreText::tr("Another program has changed this meanwhile. What it wrote was kept, and nothing was written.");
+        return failure;
+    }
     {
         QSqlQuery query{d_->connection().database()};
         if (!query.prepare(QStringLiteral("INSERT INTO settings (name, value, changed_at) VALUES (?, ?, ?) "

@@ -33,7 +33,7 @@ struct WriteFailure {
     bool inUse = false;      ///< another program held the file for more than 5 s
     bool diskFull = false;
     bool gone = false;       ///< the file was moved or removed while it was open
-    bool refused = false;    ///< the guard refused the edit, or a row that it names is not as the edit takes it to be
+    bool refused = false;    ///< the guard refused the edit, or a row or setting that it names is not as it is taken to be
     QString why;
 };
 
@@ -116,7 +116,8 @@ public:
     std::variant<journal::Entries, WriteFailure> entriesWith(std::span<const journal::EntryId> ids) const;
     std::optional<QString> setting(const QString& name) const;
     std::variant<std::map<QString, QString>, WriteFailure> settings() const;
-    std::optional<WriteFailure> setSetting(const QString& name, const QString& value);
+    /// Refused when `standing` is given and the file holds another value, whoever wrote it; empty: there is none.
+    std::optional<WriteFailure> setSetting(const QString& name, const QString& value, const std::optional<QString>& standing = std::nullopt);
     /// As apply, and what the job does to logged readings in the same transaction. Readings that are added need an import name.
     LoggedWritten applyWithReadings(const journal::Edit& edit, const LoggedJob& job, const QString& importName = {}, const Guard& guard = {});
     std::variant<LoggedDays, WriteFailure> loggedDays() const;

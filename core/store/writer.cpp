@@ -150,7 +150,7 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
         return answer;
     }
     if (job.setting) {
-        answer.failure = file.setSetting(job.setting->first, job.setting->second);
+        answer.failure = file.setSetting(job.setting->first, job.setting->second, job.settingStanding);
         return answer;
     }
     if (job.photo) {

@@ -25,6 +25,7 @@ struct Contents {
 struct WriteJob {
     journal::Edit edit;
     std::optional<std::pair<QString, QString>> setting; ///< name and value; the edit is then left out
+    std::optional<QString> settingStanding; ///< its value now, as the asker takes it to be: see HouseholdFile::setSetting
     std::optional<PhotoJob> photo;     ///< likewise instead of the edit
     std::shared_ptr<const LoggedJob> logged; ///< together with the edit, in its transaction
     QString importName;

@@ -1,5 +1,7 @@
 #include "tests/core/household_fixture.h"
 
+#include "core/store/setting_names.h"
+
 namespace tierloam::household {
 
 namespace {
@@ -14,6 +16,17 @@ protected:
         const auto written = std::get<std::unique_ptr<store::HouseholdFile>>(file)->apply(edit);
         ASSERT_TRUE(std::holds_alternative<std::vector<journal::EntryId>>(written));
     }
+    void setFromOutside(const QString& value)
+    {
+        auto file = store::HouseholdFile::open(path(), store::HouseholdFile::Mode::mustExist);
+        ASSERT_TRUE(std::holds_alternative<std::unique_ptr<store::HouseholdFile>>(file));
+        ASSERT_FALSE(std::get<std::unique_ptr<store::HouseholdFile>>(file)->setSetting(supply, value));
+    }
+    /// What somebody chose here, in place of what was there.
+    void choose(const QString& value) { ASSERT_TRUE(done(household().keep(supply, value, QStringLiteral("Kitchen supply")))); }
+
+    const QString supply = QString{store::settingSupply};
+
     bool heardFromOutside() const
     {
         return std::ranges::any_of(changes_, [](const Changes& changes) { return changes.fromOutside; });
@@ -123,6 +136,32 @@ TEST_F(HouseholdForeign, AnUndoThatHasBecomeImpossibleIsToldAndTakenOff)
     household().finishWrites();
     EXPECT_EQ(household().undoStack()->count(), 0);
     EXPECT_EQ(entries().size(), 4U);
+}
+
+TEST_F(HouseholdForeign, TakingBackAChoiceDoesNotWriteOverWhatAnotherProgramChose)
+{
+    open();
+    choose(QStringLiteral("2"));
+    choose(QStringLiteral("3"));
+    ASSERT_EQ(household().undoStack()->count(), 2);
+    setFromOutside(QStringLiteral("9"));
+    // Not heard of yet: the file refuses.
+    undoNow();
+    household().finishWrites();
+    EXPECT_EQ(failed_.size(), 1U);
+    EXPECT_EQ(household().undoStack()->count(), 1);
+    EXPECT_EQ(household().kept(supply), QStringLiteral("3"));
+    // Heard of: what touched it can no longer be undone, and that is said.
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_EQ(household().kept(supply), QStringLiteral("9"));
+    EXPECT_EQ(household().undoStack()->count(), 0);
+    ASSERT_EQ(notices_.size(), 1);
+    EXPECT_TRUE(notices_.front().contains(QStringLiteral("Another program"))) << notices_.front().toStdString();
+    // What is chosen now counts, and is taken back to what the other program wrote.
+    choose(QStringLiteral("4"));
+    undoNow();
+    EXPECT_EQ(household().kept(supply), QStringLiteral("9"));
 }
 
 TEST_F(HouseholdForeign, PendingEntriesStayDrawnOnTopOfForeignOnes)

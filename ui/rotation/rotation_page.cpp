@@ -388,6 +388,10 @@ void RotationPage::showState()
                       tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
     if (plan_->delayDays > 0 && std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
     if (plan_->delayDays > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
+    // What the choice weighs, so that a delay can be judged.
+    const planning::HarvestWishes weighed;
+    if (wishes().gathering == Gathering::gathered) parts << tr("a day of lifting saved counts as %1 of delay").arg(ui::daysLong(std::lround(weighed.trip)));
+    if (wishes().gathering == Gathering::spread) parts << tr("two harvests close together count as %1 of delay").arg(ui::daysLong(std::lround(weighed.crowd)));
     if (wishes().gathering != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
     cost_->setText(parts.join(QStringLiteral("; ")) % QStringLiteral("."));
 }
