@@ -39,19 +39,19 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
     const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
-    // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. What was
-    // never fed has no usual amount.
+    // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. Where
+    // nothing is usual yet it is what keeps the worms: the most that is borne is much for a new bed.
     const double limit = limitOn(stack, std::max(due, stack.asOf));
     const double usualKg = stack.record.usualFeedKg;
     const bool borne = reckoning::isBorne(usualKg, limit);
-    const double amount = borne ? usualKg : limit;
+    const double amount = borne ? usualKg : usualKg > 0.0 ? limit : std::min(std::max(stack.forecast.feedLowKg, leastWorthGiving), limit);
     if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed && since >= stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
         : stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(limit));
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(massText(stack.forecast.feedLowKg));
     // The same limit as in the feeding plan and beside the feeding button.
     const QString most = mostText(limit);
     const QString usual = wording::amountText(stack.record.usualFeed);
@@ -61,7 +61,8 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
             : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit"))
                   .arg(usual, most, temperatureText(hotAbove));
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
-        borne && wording::mostOf(limit).mass()->base() < usualKg ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
+        !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostText(amount), most)
+        : borne && wording::mostOf(limit).mass()->base() < usualKg ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
         : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
                                            : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;

@@ -190,8 +190,26 @@ TEST(Advice, FeedNeverExceedsWhatCanBeBorne)
     stack.record.usualFeed = {455, Unit::g}; // as the feeding button has it, not rounded
     stack.record.usualFeedKg = 0.455;
     EXPECT_EQ(adviceFor(stack).front().text, "Feed the usual 455 g, at most 1.2 kg this week");
-    stack.record.usualFeedKg = 0.0; // never fed: nothing is usual
-    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg this week");
+}
+
+TEST(Advice, TheFirstFeedingIsWhatKeepsThem)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed.reset();
+    stack.record.usualFeedKg = 0.0;
+    stack.forecast.feedLowKg = 0.11;
+    Advice advice = adviceFor(stack).front();
+    EXPECT_EQ(advice.code, Code::feedDue);
+    EXPECT_EQ(advice.text, "Feed 110 g, at most 1.6 kg this week");
+    EXPECT_NEAR(advice.kg, 0.11, 1e-9) << "what one click records";
+    EXPECT_EQ(advice.because, "not fed yet; 110 g a week keep the worms that are in it");
+    stack.forecast.feedLowKg = 0.01;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed 50 g, at most 1.6 kg this week");
+    EXPECT_DOUBLE_EQ(adviceFor(stack).front().kg, 0.05);
+    stack.forecast.feedLowKg = 0.3;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.2;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 200 g this week");
+    EXPECT_DOUBLE_EQ(adviceFor(stack).front().kg, 0.2);
 }
 
 TEST(Advice, TrayFullNowOrWithinAWeek)
