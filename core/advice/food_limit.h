@@ -13,6 +13,10 @@ struct FoodLimit {
     bool isWithheld() const { return !withheld.empty(); }
 };
 
+/// What keeps the week's food from being more: the room under the rim, the rate that a tray is given at most, the air in the bed, or its warmth.
+enum class FoodBound { room, rate, air, warmth };
+FoodBound boundOf(const reckoning::StackReckoning& stack);
+
 /// `said` is the advice for this stack. What was put off withholds all the same.
 FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Advice>& said);
 /// The same by the advice of today.

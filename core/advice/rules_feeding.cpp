@@ -1,4 +1,5 @@
 #include "core/advice/chance.h"
+#include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
@@ -34,6 +35,18 @@ double limitOn(const StackReckoning& stack, Day day)
     return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
 }
 
+/// Why no more than the limit is borne.
+QString boundText(const StackReckoning& stack)
+{
+    switch (boundOf(stack)) {
+    case FoodBound::room: return say(QT_TRANSLATE_NOOP("Advice", "more does not fit under the rim"));
+    case FoodBound::rate: return say(QT_TRANSLATE_NOOP("Advice", "%1 kg a day and m² are the most")).arg(number(reckoning::mostFreshPerM2AndDay, 1));
+    case FoodBound::warmth: return say(QT_TRANSLATE_NOOP("Advice", "with more the chance of a bed above %1 is above 5 %")).arg(temperatureText(hotAbove));
+    case FoodBound::air: break;
+    }
+    return say(QT_TRANSLATE_NOOP("Advice", "with more the chance of too little air is above 5 %"));
+}
+
 void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
     const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
@@ -58,8 +71,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     if (usualKg > 0.0 && !borne)
         reason += limit < stack.forecast.feedHighKg
             ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
-            : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit"))
-                  .arg(usual, most, temperatureText(hotAbove));
+            : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
         !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostText(amount), most)
         : borne && wording::mostOf(limit).mass()->base() < usualKg ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
@@ -104,8 +116,10 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
     if (!stack.forecast.roomTopTrayFreshKg) return;
     const double room = *stack.forecast.roomTopTrayFreshKg;
     // What lies there sinks until it is fed again: full is what does not take the next feeding either.
+    const bool due = !stack.record.lastFeed || daysBetween(*stack.record.lastFeed, stack.asOf) >= stack.record.medianFeedGapDays;
+    const bool nothingFits = due && room < leastWorthGiving;
     const bool next = stack.forecast.topTrayFullOn.p50 && daysBetween(stack.asOf, *stack.forecast.topTrayFullOn.p50) <= keptFullWithinDays;
-    const bool fullNow = next && noRoomForAWeek(stack, top, room);
+    const bool fullNow = (next || nothingFits) && noRoomForAWeek(stack, top, room);
     const auto& on = stack.forecast.topTrayFullOn.p50;
     const bool soon = fillsUp(stack, top.batch);
     if (!fullNow && !soon) return;
@@ -115,16 +129,23 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<
         : isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
         : spare                              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: add a tray, or feed less"))
                                              : say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the bottom tray is lifted"));
+    const QString noneText = alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: no food fits until its castings are taken"))
+        : isDrying(stack)          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the castings above are taken"))
+        : spare                    ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, then feed"))
+                                   : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the bottom tray is lifted"));
     const QString remedy = !fullNow ? soonText
+        : nothingFits      ? noneText
         : alone            ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: feed less until its castings are taken"))
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
-    add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, fullNow ? stack.asOf : on.value_or(stack.asOf), remedy,
-        top.depthCm > stack.record.trayHeightCm
-            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), massText(room))
-            : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
-                  .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room)));
+    QString why = top.depthCm > stack.record.trayHeightCm
+        ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), massText(room))
+        : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
+              .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room));
+    if (nothingFits && stack.now.ration.p50 < 1.0 && stack.now.ration != reckoning::Band{})
+        why += say(QT_TRANSLATE_NOOP("Advice", "; the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
+    add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, fullNow ? stack.asOf : on.value_or(stack.asOf), remedy, why);
 }
 
 }

@@ -1,4 +1,5 @@
 #include "core/advice/chance.h"
+#include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
@@ -40,14 +41,20 @@ double leastAir(const StackEstimate& day)
     return least;
 }
 
-/// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting.
+/// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting. Where there is no room for it the tray is
+/// told to be full.
 void waitWithFood(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
+    const FoodBound bound = boundOf(stack);
+    if (bound == FoodBound::room) return;
     const auto& last = stack.record.lastFeed;
     if (stack.forecast.feedHighKg >= leastWorthGiving || !last || daysBetween(*last, stack.asOf) < stack.record.medianFeedGapDays || stack.now.colonyKg.p50 < leastColonyKg) return;
-    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")),
-        say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2"))
-            .arg(temperatureText(reckoning::overfedWarmth), massText(top.unprocessedDryKg.p50)));
+    const QString why = bound == FoodBound::warmth
+        ? say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3"))
+              .arg(temperatureText(hotAbove), wording::temperatureBand(stack.now.binTempC), massText(top.unprocessedDryKg.p50))
+        : say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of too little air in the bed is above 5 %; air %1 of full now; not yet eaten, dry: %2"))
+              .arg(percent(leastAir(stack.now)), massText(top.unprocessedDryKg.p50));
+    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")), why);
     to.back().food = Food::withhold;
 }
 

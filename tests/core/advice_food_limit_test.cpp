@@ -32,5 +32,61 @@ TEST(AdviceFoodLimit, IsNothingWhereTheAdviceGivesNone)
     EXPECT_THAT(foodLimit(stack).withheld, HasSubstr("feed no more until it is warmer"));
 }
 
+/// Food is due, and not even 50 g are borne.
+StackReckoning nothingBorne()
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-20);
+    stack.forecast.feedLowKg = stack.forecast.feedUsualKg = stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.0;
+    return stack;
+}
+
+TEST(AdviceFoodLimit, AHintToWaitSaysWhichOfAirAndWarmthItIs)
+{
+    StackReckoning stack = nothingBorne();
+    stack.forecast.airLowWithin14Days = 0.3;
+    ASSERT_NE(find(adviceFor(stack), Code::overfed), nullptr);
+    EXPECT_EQ(find(adviceFor(stack), Code::overfed)->because, "with any more this week the chance of too little air in the bed is above 5 %; air 100 % of full now; not yet eaten, dry: 200 g");
+    stack.now.binTempC = {25, 28, 31};
+    EXPECT_THAT(find(adviceFor(stack), Code::overfed)->because, HasSubstr("too little air"));
+    stack.forecast.airLowWithin14Days = 0.0;
+    const auto all = adviceFor(stack);
+    EXPECT_THAT(find(all, Code::overfed)->because, HasSubstr("a bed above 30 °C is above 5 %; bed 28 °C (25–31) now"));
+    EXPECT_THAT(find(all, Code::overfed)->because, Not(HasSubstr("air")));
+    EXPECT_EQ(find(all, Code::feedDue), nullptr);
+}
+
+TEST(AdviceFoodLimit, WhereNothingFitsTheTrayIsFullAndNobodyOverfed)
+{
+    StackReckoning stack = nothingBorne(); // unfed for weeks: no feeding is foreseen that would be cut
+    stack.forecast.roomTopTrayFreshKg = 0.0;
+    stack.now.ration = {0.2, 0.28, 0.4};
+    auto all = adviceFor(stack);
+    EXPECT_EQ(find(all, Code::overfed), nullptr);
+    ASSERT_NE(find(all, Code::trayFull), nullptr);
+    EXPECT_EQ(find(all, Code::trayFull)->text, "The top tray is full: no food fits until the bottom tray is lifted");
+    EXPECT_THAT(find(all, Code::trayFull)->because, HasSubstr("the worms assimilate 28 % of what they need"));
+    stack.record.spareTrays = 1;
+    EXPECT_EQ(find(adviceFor(stack), Code::trayFull)->text, "The top tray is full: add a tray, then feed");
+    stack.record.lastFeed = in(-1);
+    EXPECT_EQ(find(adviceFor(stack), Code::trayFull), nullptr) << "what lies there sinks until food is due";
+}
+
+TEST(AdviceFoodLimit, LessThanTheUsualSaysWhy)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-8);
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.4;
+    const auto why = [&] { return find(adviceFor(stack), Code::feedDue)->because; };
+    EXPECT_THAT(why(), HasSubstr("only 400 g are borne this week: with more the chance of too little air is above 5 %"));
+    stack.now.binTempC = {25, 28, 31};
+    EXPECT_THAT(why(), HasSubstr("with more the chance of a bed above 30 °C is above 5 %"));
+    stack.forecast.roomTopTrayFreshKg = 0.4;
+    EXPECT_THAT(why(), HasSubstr("more does not fit under the rim"));
+    stack.forecast.roomTopTrayFreshKg = 4.0;
+    stack.record.areaM2 = 0.4 / (7 * 0.7 * 2);
+    EXPECT_THAT(why(), HasSubstr("0.7 kg a day and m² are the most"));
+}
+
 }
 }
