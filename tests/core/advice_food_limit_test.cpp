@@ -72,6 +72,22 @@ TEST(AdviceFoodLimit, WhereNothingFitsTheTrayIsFullAndNobodyOverfed)
     EXPECT_EQ(find(adviceFor(stack), Code::trayFull), nullptr) << "what lies there sinks until food is due";
 }
 
+TEST(AdviceFoodLimit, BesideAFullTrayNobodyIsToldToFeedTheUsual)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-8);
+    stack.forecast.feedUsualKg = 1.8;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = stack.forecast.roomTopTrayFreshKg.emplace(1.1);
+    stack.forecast.topTrayFullOn.p50 = in(3);
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::trayFull), nullptr);
+    EXPECT_EQ(find(all, Code::trayFull)->text, "The top tray is full: feed less until the bottom tray is lifted");
+    EXPECT_EQ(find(all, Code::feedDue)->text, "Feed at most 900 g this week");
+    EXPECT_DOUBLE_EQ(find(all, Code::feedDue)->kg, 0.9);
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = stack.forecast.roomTopTrayFreshKg.emplace(0.4);
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed at most 400 g this week");
+}
+
 TEST(AdviceFoodLimit, LessThanTheUsualSaysWhy)
 {
     StackReckoning stack = calm();
