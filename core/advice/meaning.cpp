@@ -76,8 +76,8 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "Nothing was written for more than 21 days, or for three usual gaps between feedings if that is longer; days away are left out."),
                 QT_TRANSLATE_NOOP("Advice", "Every date and amount grows less certain by the week.")};
     case Code::lookNext:
-        return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days."),
-                QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late.")};
+        return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days."),
+                QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late; food is given to nobody.")};
     case Code::recordDisagrees:
         return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding."),
                 QT_TRANSLATE_NOOP("Advice", "Estimates rest on it as it stands.")};
@@ -89,7 +89,7 @@ Meaning meaningOf(Code code)
 std::string withThresholds(QString text)
 {
     const std::pair<const char*, QString> all[] = {
-        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)},
+        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)}, {"{few}", massText(fewWorms)},
         {"{much}", wording::volumePerArea(muchPerM2)},    {"{much-less}", wording::volumePerArea(muchLessPerM2)}, {"{hot}", temperatureText(hotAbove)}, {"{deadly}", temperatureText(33.0)},
         {"{deadlier}", temperatureText(35.0)},       {"{cold}", temperatureText(coldBelow)},          {"{frost}", temperatureText(0.0)}};
     for (const auto& [key, value] : all) text.replace(QLatin1StringView{key}, value);
