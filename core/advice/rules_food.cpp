@@ -22,11 +22,17 @@ constexpr double airLow = reckoning::overfedAir; ///< median; worms die below 0.
 constexpr double airFine = 0.80;
 constexpr Thresholds overfedAt{0.5, 0.3};
 constexpr Thresholds hungryAt{0.8, 0.6};
-constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
-constexpr double softenedEnoughKgPerM2 = 0.50; ///< … and with so much for certain
+constexpr double softenedLimits = 0.35;     ///< kg/m²; half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
+constexpr double softenedEnough = 0.50;     ///< … and with so much for certain
 constexpr double tooColdToEat = 8.0;        ///< °C
 constexpr double leastColonyKg = 0.02;      ///< with fewer worms there is nobody to feed
 constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
+constexpr double manyDays = 45.0;           ///< of food that lies there as it is eaten now; ours
+constexpr double fewDaysAgain = 30.0;
+constexpr double longTime = 365.0;          ///< days; more is no number
+constexpr double leastLyingKg = 0.05;       ///< dry; a feeding of kitchen mix
+constexpr int settlingIn = 10;              ///< days
+constexpr double keepsThem = 0.0125;        ///< of their weight a day, dry, at some 20 °C: core/model's maintenance
 // C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
 constexpr double carbonLow = 20.0;
 constexpr double carbonFine = 25.0;
@@ -34,11 +40,46 @@ constexpr double carbonWanted = 30.0;
 constexpr double bedLow = 18.0;
 constexpr double paperCarbon = 0.504, paperNitrogen = 0.0012, paperDry = 0.95; ///< newspaper shredded, kg per kg dry matter; dry share
 
+/// What has softened in a tray, kg DM/m².
+double softenedKgPerM2(const TrayEstimate& tray) { return tray.strata.softenedCm / 100.0 * 120.0; } // 120 kg/m³
+
 double leastAir(const StackEstimate& day)
 {
     double least = 1.0;
     for (const TrayEstimate& tray : day.slots) least = std::min(least, tray.air);
     return least;
+}
+
+/// Food in the tray, dry kg, softened or not; what lies as food is as dense as kitchen mix (resources/materials.csv).
+double lyingKg(const StackReckoning& stack, const TrayEstimate& tray) { return (softenedKgPerM2(tray) + tray.strata.foodCm / 100.0 * 72.0) * stack.record.areaM2; }
+
+/// Days for which the food in the tray would last the worms as they eat now; nullopt: nothing is known, or there is none to speak of.
+std::optional<double> daysOfFood(const StackReckoning& stack, const StackEstimate& day, const TrayEstimate& tray)
+{
+    const double lying = lyingKg(stack, tray);
+    if (day.processingGDryPerDay == reckoning::Band{} || lying < leastLyingKg) return std::nullopt;
+    // The week's mean says little of worms that came within it: they are taken to eat what keeps them.
+    const StackEstimate* before = stack.on(day.day - std::chrono::days{settlingIn});
+    const bool newcomers = before == nullptr || before->colonyKg.p50 < 0.5 * day.colonyKg.p50;
+    return lying / std::max({day.processingGDryPerDay.p50 / 1000.0, newcomers ? keepsThem * day.colonyKg.p50 : 0.0, 1e-6});
+}
+
+/// More lies there than the worms eat in six weeks: too dry, too cold or too few of them, whatever the air would bear.
+bool waitsUneaten(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const auto chance = [&](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, top.batch);
+        const auto lasts = at != nullptr ? daysOfFood(stack, day, *at) : std::nullopt;
+        return lasts ? std::optional{std::clamp((*lasts - fewDaysAgain) / (manyDays - fewDaysAgain), 0.0, 1.0)} : std::nullopt;
+    };
+    if (!stack.record.lastFeed || hasHardlyAWorm(stack) || !stands(stack, chance, {1.0, 0.0})) return false;
+    const double lasts = daysOfFood(stack, stack.now, top).value_or(0.0);
+    const QString eaten = lasts > longTime ? say(QT_TRANSLATE_NOOP("Advice", "hardly any of it is eaten"))
+                                           : say(QT_TRANSLATE_NOOP("Advice", "enough for %1 as the worms eat now")).arg(days(static_cast<int>(std::lround(lasts))));
+    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")),
+        say(QT_TRANSLATE_NOOP("Advice", "food that lies in the tray, dry: %1; %2")).arg(massText(lyingKg(stack, top)), eaten));
+    to.back().food = Food::withhold;
+    return true;
 }
 
 /// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting. Where there is no room for it the tray is
@@ -69,7 +110,7 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     };
     const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
     if (!stands(stack, chance, overfedAt, now)) {
-        waitWithFood(stack, top, to);
+        if (!waitsUneaten(stack, top, to)) waitWithFood(stack, top, to);
         return;
     }
     const bool already = air < airLow;
@@ -91,10 +132,10 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
         if (day.slots.empty() || day.binTempC == reckoning::Band{} || day.binTempC.p50 < tooColdToEat) return std::nullopt;
         double softened = 0.0;
         for (const TrayEstimate& tray : day.slots)
-            if (tray.state != TrayState::drying) softened = std::max(softened, tray.strata.softenedCm / 100.0 * 120.0); // kg DM/m², 120 kg/m³
-        if (softened >= softenedEnoughKgPerM2) return 0.0;
+            if (tray.state != TrayState::drying) softened = std::max(softened, softenedKgPerM2(tray));
+        if (softened >= softenedEnough) return 0.0;
         const std::optional<double> wanting = chanceBelow(day.ration, 1.0);
-        return wanting && softened >= softenedKgPerM2 ? std::min(*wanting, hungryAt.raise - 0.01) : wanting; // between both it is kept and not raised
+        return wanting && softened >= softenedLimits ? std::min(*wanting, hungryAt.raise - 0.01) : wanting; // between both it is kept and not raised
     };
     if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
     if (stack.forecast.feedNowKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;

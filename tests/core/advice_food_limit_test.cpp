@@ -88,6 +88,41 @@ TEST(AdviceFoodLimit, BesideAFullTrayNobodyIsToldToFeedTheUsual)
     EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed at most 400 g this week");
 }
 
+TEST(AdviceFoodLimit, NoFoodIsDueOntoWhatWouldLastForWeeks)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    const auto eats = [&](int from, double grams) { since(stack, from, [grams](StackEstimate& day) { day.processingGDryPerDay = {grams / 2, grams, grams * 2}; }); };
+    eats(-40, 4.4); // 1 cm softened on 0.16 m² is 192 g: 44 days
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+    eats(0, 4.2);
+    const auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::overfed), nullptr);
+    EXPECT_EQ(find(all, Code::overfed)->severity, Severity::hint);
+    EXPECT_EQ(find(all, Code::overfed)->because, "food that lies in the tray, dry: 190 g; enough for 46 day(s) as the worms eat now");
+    EXPECT_EQ(find(all, Code::feedDue), nullptr);
+    EXPECT_EQ(foodLimit(stack, all).kg, 0.0);
+    eats(-3, 4.2);
+    eats(0, 6.0); // 32 days: kept
+    EXPECT_THAT(codes(stack), Contains("overfed"));
+    eats(0, 6.5);
+    EXPECT_THAT(codes(stack), Not(Contains("overfed")));
+    eats(0, 0.0);
+    stack.now.processingGDryPerDay.p95 = 1.0; // the bed dried out
+    EXPECT_THAT(find(adviceFor(stack), Code::overfed)->because, HasSubstr("hardly any of it is eaten"));
+}
+
+TEST(AdviceFoodLimit, WormsThatCameLatelyAreTakenToEatWhatKeepsThem)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    since(stack, -40, [](StackEstimate& day) { day.processingGDryPerDay = {0.1, 0.5, 2.0}; });
+    EXPECT_THAT(codes(stack), Contains("overfed"));
+    for (StackEstimate& day : stack.history)
+        if (day.day < in(-5)) day.colonyKg = {};
+    EXPECT_THAT(codes(stack), Not(Contains("overfed"))) << "1.1 kg of worms, put in five days ago";
+}
+
 TEST(AdviceFoodLimit, LessThanTheUsualSaysWhy)
 {
     StackReckoning stack = calm();
