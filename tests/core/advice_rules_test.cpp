@@ -289,7 +289,7 @@ TEST(Advice, ADisagreementIsReplacedByALaterOneAndForgottenAfterSixtyDays)
     stack.disagreements = {odd(-60, LookKind::depth, 7.0, {1.2, 1.8, 2.4}, 2, 3)};
     ASSERT_THAT(codes(stack), ElementsAre("record-disagrees"));
     EXPECT_EQ(adviceFor(stack).front().because, "depth of castings in slot 2: 7.0 cm; expected 1.2 cm to 2.4 cm");
-    stack.disagreements.push_back(odd(-5, LookKind::moisture, 40, {66, 75, 84}, 0, 4));
+    stack.disagreements.push_back(odd(-6, LookKind::moisture, 40, {66, 75, 84}, 0, 4));
     ASSERT_THAT(codes(stack), ElementsAre("record-disagrees"));
     EXPECT_EQ(adviceFor(stack).front().entry, 4);
     EXPECT_EQ(adviceFor(stack).front().because, "moisture: 40 %; expected 66 % to 84 %");
