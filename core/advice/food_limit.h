@@ -9,9 +9,14 @@ namespace tierloam::advice {
 
 struct FoodLimit {
     double kg = 0;                   ///< fresh, of the usual food; 0 where any piece of advice says to give none
+    Amount most{};                   ///< the same as it is measured out, rounded downwards
     std::string withheld;            ///< what that piece says, and why; empty: nothing is withheld
     bool isWithheld() const { return !withheld.empty(); }
 };
+
+/// That much of a stack's usual food as its people measure it: by volume where the usual amount is one, in steps of a measuring cup, else by mass. Rounded
+/// downwards, as a limit and what one click records are.
+Amount mostOfFood(const reckoning::StackReckoning& stack, double kg);
 
 /// What keeps the week's food from being more: the room under the rim, the rate that a tray is given at most, the air in the bed, or its warmth.
 enum class FoodBound { room, rate, air, warmth };

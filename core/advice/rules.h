@@ -64,6 +64,10 @@ inline bool usualIsBorne(const reckoning::StackReckoning& stack)
     return reckoning::isBorne(stack.record.usualFeedKg, stack.forecast.feedNowKg);
 }
 
+/// Of a stack's food, in the unit of its usual amount (food_limit.h): rounded downwards as a limit is, and to the nearest.
+QString mostFoodText(const reckoning::StackReckoning& stack, double kg);
+QString foodText(const reckoning::StackReckoning& stack, double kg);
+
 inline bool isDrying(const reckoning::StackReckoning& stack)
 {
     return !stack.now.slots.empty() && stack.now.slots.back().state == reckoning::TrayState::drying;

@@ -99,6 +99,9 @@ QString boundText(const StackReckoning& stack)
     return say(QT_TRANSLATE_NOOP("Advice", "with more the chance of too little air is above 5 %"));
 }
 
+/// Both of one kind.
+bool isLess(const Amount& a, const Amount& b) { return a.value * inBaseUnit(a.unit) < b.value * inBaseUnit(b.unit) - 1e-9; }
+
 void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp, std::vector<Advice>& to)
 {
     const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
@@ -116,18 +119,18 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp,
         : stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(massText(stack.forecast.feedLowKg));
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(foodText(stack, stack.forecast.feedLowKg));
     // The same limit as in the feeding plan and beside the feeding button.
-    const QString most = mostText(limit);
+    const QString most = mostFoodText(stack, limit);
     const QString usual = wording::amountText(stack.record.usualFeed);
     if (usualKg > 0.0 && !borne)
         reason += limit < stack.forecast.feedHighKg
-            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
+            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
             : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
         borne && fillsUp ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual) // one usual feeding: a week's would be too much
-        : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostText(amount), most)
-        : borne && wording::mostOf(limit).mass()->base() < usualKg ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
+        : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostFoodText(stack, amount), most)
+        : borne && isLess(mostOfFood(stack, limit), stack.record.usualFeed) ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
         : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
                                            : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;
@@ -156,9 +159,9 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
     QString why = top.depthCm > stack.record.trayHeightCm
-        ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), massText(room))
+        ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), foodText(stack, room))
         : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
-              .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room));
+              .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), foodText(stack, room));
     if (full.nothingFits && stack.now.ration.p50 < 1.0 && stack.now.ration != reckoning::Band{})
         why += say(QT_TRANSLATE_NOOP("Advice", "; the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
     add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now ? stack.asOf : on.value_or(stack.asOf), remedy, why);

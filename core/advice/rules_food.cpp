@@ -118,10 +118,10 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
     const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
         : stack.forecast.feedNowKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
-                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostText(stack.forecast.feedNowKg));
+                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostFoodText(stack, stack.forecast.feedNowKg));
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
-            .arg(percent(air), massText(rate), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
+            .arg(percent(air), foodText(stack, rate), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
     if (already || stack.forecast.feedNowKg < leastWorthGiving) to.back().food = Food::withhold;
 }
 
@@ -143,9 +143,9 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
     const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedNowKg);
     const bool asUsual = usualIsBorne(stack) && stack.record.usualFeedKg >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
-    add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostText(give)),
+    add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostFoodText(stack, give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
-            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), massText(stack.forecast.feedLowKg), mostText(stack.forecast.feedNowKg)));
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), foodText(stack, stack.forecast.feedLowKg), mostFoodText(stack, stack.forecast.feedNowKg)));
     to.back().kg = give;
     to.back().food = Food::give;
 }

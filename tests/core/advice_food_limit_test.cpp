@@ -123,6 +123,29 @@ TEST(AdviceFoodLimit, WormsThatCameLatelyAreTakenToEatWhatKeepsThem)
     EXPECT_THAT(codes(stack), Not(Contains("overfed"))) << "1.1 kg of worms, put in five days ago";
 }
 
+TEST(AdviceFoodLimit, IsInCupsForWhoMeasuresInCups)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-8);
+    stack.record.usualFeed = {3, Unit::cup};
+    stack.record.usualFeedKg = 0.3; // 100 g a cup
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.57;
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed the usual 3 cup, at most 5.5 cup this week");
+    EXPECT_EQ(foodLimit(stack).most, (Amount{5.5, Unit::cup})) << "what the shelf's button records";
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.199;
+    stack.record.fedKg = {0.0, 0.2, 0.0, 0.1};
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed at most 1.75 cup this week");
+    stack.forecast.feedHighKg = 0.6;
+    EXPECT_THAT(find(adviceFor(stack), Code::feedDue)->because, HasSubstr("of the usual feeding of 3 cup only 1.75 cup: 3 cup were given within 7 days"));
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.295;
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed the usual 3 cup, and no more this week");
+    stack.record.usualFeed = {0.7, Unit::L};
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.57;
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed the usual 0.7 L, at most 1.3 L this week");
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.2;
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->text, "Feed at most 0.45 L this week");
+}
+
 TEST(AdviceFoodLimit, LessThanTheUsualSaysWhy)
 {
     StackReckoning stack = calm();

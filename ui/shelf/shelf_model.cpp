@@ -111,7 +111,7 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
         const auto borne = borneFeeding(usual, inputs.journal->materials, limit);
         stack.limitBelowUsual = borne.has_value();
         stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
-        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::mostText(limit.kg));
+        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
         stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
                                             : ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
         stack.feedTip += u' ' % stack.limitTip;

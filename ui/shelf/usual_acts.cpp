@@ -97,7 +97,7 @@ std::optional<Amount> borneFeeding(const household::Usual& usual, const material
     const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
     const auto usually = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
     if (!usually || reckoning::isBorne(usually->base(), limit.kg)) return std::nullopt;
-    return ui::mostOf(limit.kg);
+    return limit.most;
 }
 
 QString usualLabel(FormKind kind, const household::Usual& usual, const QString& stack)
