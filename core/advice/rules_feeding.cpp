@@ -17,6 +17,8 @@ namespace {
 constexpr int fullWithinDays = 7;
 constexpr int keptFullWithinDays = 10;    ///< once raised, it stays until the day is further off than this
 constexpr double roomAgain = 1.25;        ///< of the usual week's food
+constexpr int unfedFor = 28;              ///< days; ours
+constexpr double muchCarbon = 70.0;       ///< C:N, twice what is wanted
 constexpr double rimCm = 1.0;             ///< kept free under the rim
 
 /// What of the last days' food still counts on that day within 7, kg.
@@ -87,6 +89,14 @@ Fullness fullnessOf(const StackReckoning& stack, const TrayEstimate& top)
     return full;
 }
 
+/// Bedding is food too, a poor one: of a bed that has got nothing else for weeks and holds far too much carbon that is worth a word.
+QString ofPaperAlone(const StackReckoning& stack, const TrayEstimate& top)
+{
+    const Day fed = stack.record.lastFeed.value_or(stack.firstBedding);
+    if (daysBetween(fed, stack.asOf) < unfedFor || top.cnRatio.p50 < muchCarbon) return {};
+    return say(QT_TRANSLATE_NOOP("Advice", "; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them")).arg(number(top.cnRatio.p50, 0));
+}
+
 /// Why no more than the limit is borne.
 QString boundText(const StackReckoning& stack)
 {
@@ -119,6 +129,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp,
         : stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
+        : stack.forecast.feedLowKg >= stack.forecast.feedHighKg ? say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1")).arg(boundText(stack))
         : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(foodText(stack, stack.forecast.feedLowKg));
     // The same limit as in the feeding plan and beside the feeding button.
     const QString most = mostFoodText(stack, limit);
@@ -127,6 +138,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp,
         reason += limit < stack.forecast.feedHighKg
             ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
             : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
+    reason += ofPaperAlone(stack, top);
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
         borne && fillsUp ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual) // one usual feeding: a week's would be too much
         : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostFoodText(stack, amount), most)
@@ -164,6 +176,7 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
               .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), foodText(stack, room));
     if (full.nothingFits && stack.now.ration.p50 < 1.0 && stack.now.ration != reckoning::Band{})
         why += say(QT_TRANSLATE_NOOP("Advice", "; the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
+    if (full.nothingFits) why += ofPaperAlone(stack, top); // else it stands with the food that is due
     add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now ? stack.asOf : on.value_or(stack.asOf), remedy, why);
 }
 

@@ -72,6 +72,29 @@ TEST(AdviceFoodLimit, WhereNothingFitsTheTrayIsFullAndNobodyOverfed)
     EXPECT_EQ(find(adviceFor(stack), Code::trayFull), nullptr) << "what lies there sinks until food is due";
 }
 
+TEST(AdviceFoodLimit, FullIsFullWhateverFilledItAndPaperAloneIsPoorFood)
+{
+    StackReckoning stack = nothingBorne();
+    stack.record.lastFeed.reset();
+    stack.record.usualFeedKg = 0.0;
+    stack.firstBedding = in(-45);
+    stack.forecast.roomTopTrayFreshKg = 0.02;
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].cnRatio = {200, 280, 400}; });
+    auto all = adviceFor(stack);
+    ASSERT_NE(find(all, Code::trayFull), nullptr) << "it was never fed";
+    EXPECT_THAT(find(all, Code::trayFull)->because, HasSubstr("C:N of the bed 280, 25 to 35 is wanted"));
+    stack.forecast.roomTopTrayFreshKg = 2.0;
+    stack.forecast.feedLowKg = 0.2;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.8;
+    const auto why = [&] { return find(adviceFor(stack), Code::feedDue)->because; };
+    EXPECT_THAT(why(), HasSubstr("C:N of the bed 280"));
+    stack.firstBedding = in(-27);
+    EXPECT_THAT(why(), Not(HasSubstr("C:N"))) << "a new bed is nothing but bedding";
+    stack.firstBedding = in(-45);
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].cnRatio = {40, 60, 69}; });
+    EXPECT_THAT(why(), Not(HasSubstr("C:N")));
+}
+
 TEST(AdviceFoodLimit, BesideAFullTrayNobodyIsToldToFeedTheUsual)
 {
     StackReckoning stack = calm();

@@ -209,6 +209,7 @@ TEST(Advice, TheFirstFeedingIsWhatKeepsThem)
     stack.forecast.feedLowKg = 0.3;
     stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.2;
     EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 200 g this week");
+    EXPECT_EQ(adviceFor(stack).front().because, "not fed yet; with more the chance of too little air is above 5 %");
     EXPECT_DOUBLE_EQ(adviceFor(stack).front().kg, 0.2);
 }
 
