@@ -72,6 +72,7 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     rulesOfWater(stack, all);
     rulesOfDrainage(stack, all);
     rulesOfClimate(stack, all);
+    rulesOfColony(stack, all);
     rulesOfRecord(stack, all);
     rulesOfLooks(stack, all);
     settleContradictions(all);

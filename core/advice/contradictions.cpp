@@ -37,10 +37,10 @@ bool contradict(const Advice& a, const Advice& b)
 
 void settleContradictions(std::vector<Advice>& all)
 {
-    // What asks for a look gives way to what is known.
+    // What asks for a look gives way to what is known, unless it is of whether there is anybody to feed.
     const std::vector<Advice> told = all;
     std::erase_if(all, [&](const Advice& one) {
-        return one.look && std::any_of(told.begin(), told.end(), [&](const Advice& other) { return !other.look && contradict(one, other); });
+        return one.look && one.food != Food::withhold && std::any_of(told.begin(), told.end(), [&](const Advice& other) { return !other.look && contradict(one, other); });
     });
     // To give none stands: what is given cannot be taken back.
     if (std::any_of(all.begin(), all.end(), [](const Advice& each) { return each.food == Food::withhold; }))

@@ -5,6 +5,7 @@
 #include "core/reckoning/next_look.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::advice {
 
@@ -56,8 +57,16 @@ bool reads(const Advice& advice, const journal::Entry& entry, const journal::Ste
     return std::any_of(looks.begin(), looks.end(), [&](const reckoning::Look& look) { return look.kind == advice.look && (!advice.slot || look.slot + 1 == *advice.slot); });
 }
 
+/// Somewhere else, or with another usual temperature, than before: a reading changes nothing.
+bool movesIt(const journal::Step& step, const journal::Standing* before)
+{
+    if (before == nullptr) return false;
+    const journal::StackSettings &was = before->settings, &is = step.after.settings;
+    return was.place != is.place || was.temp.base() != is.temp.base();
+}
+
 /// Whether the entry does what was advised.
-bool does(const Advice& advice, const journal::Entry& entry, const journal::Step& step)
+bool does(const Advice& advice, const journal::Entry& entry, const journal::Step& step, const journal::Standing* before)
 {
     using namespace journal;
     if (std::holds_alternative<Note>(entry.action)) return entry.note.find(advice.text) != std::string::npos; // noted from the due list, of what leaves no figure
@@ -73,7 +82,7 @@ bool does(const Advice& advice, const journal::Entry& entry, const journal::Step
     case Code::drainageLow: return isOneOf<Drain, Flush, Water>(entry.action);
     case Code::drainageHigh: return isOneOf<Drain, Flush>(entry.action);
     case Code::heat:
-    case Code::cold: return isOneOf<Setup, Reading>(entry.action);
+    case Code::cold: return isOneOf<Setup>(entry.action) && movesIt(step, before);
     case Code::dryingDone:
     case Code::dryingLong: return isOneOf<Harvest>(entry.action);
     case Code::recordDisagrees: return advice.wormsMissing && isOneOf<Stock, Move>(entry.action); // an odd value: doneOn is when it was settled
@@ -225,8 +234,10 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
     for (DiaryLine& line : lines) {
         const Day end = line.to.value_or(stack.asOf);
         if (line.advice.entry) line.doneOn = settledOn(line.advice, stack);
+        const journal::Standing* before = nullptr;
         for (const journal::Step& step : history.steps) {
-            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry], step)) continue;
+            const journal::Standing* stood = std::exchange(before, &step.after);
+            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry], step, stood)) continue;
             line.doneOn = step.day;
             break;
         }

@@ -34,7 +34,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least {least} can be borne."),
                 QT_TRANSLATE_NOOP("Advice", "After two to three weeks the worms live on bedding and reserves.")};
     case Code::overfed:
-        return {QT_TRANSLATE_NOOP("Advice", "The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30."),
                 QT_TRANSLATE_NOOP("Advice", "The bed heats and smells; below half of full air worms die.")};
     case Code::hungry:
         return {QT_TRANSLATE_NOOP("Advice", "With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %."),
@@ -46,10 +46,10 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18."),
                 QT_TRANSLATE_NOOP("Advice", "Nitrogen is lost as ammonia, which smells and burns worms.")};
     case Code::tooWet:
-        return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "The bed runs short of air, smells, and worms climb out.")};
     case Code::tooDry:
-        return {QT_TRANSLATE_NOOP("Advice", "The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days."),
+        return {QT_TRANSLATE_NOOP("Advice", "The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days."),
                 QT_TRANSLATE_NOOP("Advice", "Worms eat less, below a third they stop and die.")};
     case Code::sumpFull:
         return {QT_TRANSLATE_NOOP("Advice", "The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days."),
@@ -76,8 +76,8 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "Nothing was written for more than 21 days, or for three usual gaps between feedings if that is longer; days away are left out."),
                 QT_TRANSLATE_NOOP("Advice", "Every date and amount grows less certain by the week.")};
     case Code::lookNext:
-        return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days."),
-                QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late.")};
+        return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days."),
+                QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late; food is given to nobody.")};
     case Code::recordDisagrees:
         return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding."),
                 QT_TRANSLATE_NOOP("Advice", "Estimates rest on it as it stands.")};
@@ -89,7 +89,7 @@ Meaning meaningOf(Code code)
 std::string withThresholds(QString text)
 {
     const std::pair<const char*, QString> all[] = {
-        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)},
+        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)}, {"{few}", massText(fewWorms)},
         {"{much}", wording::volumePerArea(muchPerM2)},    {"{much-less}", wording::volumePerArea(muchLessPerM2)}, {"{hot}", temperatureText(hotAbove)}, {"{deadly}", temperatureText(33.0)},
         {"{deadlier}", temperatureText(35.0)},       {"{cold}", temperatureText(coldBelow)},          {"{frost}", temperatureText(0.0)}};
     for (const auto& [key, value] : all) text.replace(QLatin1StringView{key}, value);

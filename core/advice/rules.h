@@ -14,6 +14,7 @@ namespace tierloam::advice {
 // Thresholds that the words of a rule name as well (meaning.cpp). °C; that something is to be done from 30 and 5 on is common practice, no source.
 inline constexpr double hotAbove = reckoning::overfedWarmth;
 inline constexpr double coldBelow = 5.0;
+inline constexpr double fewWorms = 0.005; // kg: a dozen grown ones, which eat nothing worth giving. Ours
 // Litres a week and m² of tray; common practice, no source.
 inline constexpr double muchPerM2 = 12.0;
 inline constexpr double muchLessPerM2 = 9.0;
@@ -24,6 +25,8 @@ void rulesOfLooks(const reckoning::StackReckoning& stack, std::vector<Advice>& t
 void rulesOfFeeding(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfDrainage(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 void rulesOfRecord(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
+/// Whether any worms are left.
+void rulesOfColony(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 /// The tray in light-drying, and what was done before its time.
 void rulesOfDrying(const reckoning::StackReckoning& stack, std::vector<Advice>& to);
 /// Too much, too little, and what it is made of.
@@ -33,6 +36,9 @@ void rulesOfClimate(const reckoning::StackReckoning& stack, std::vector<Advice>&
 
 /// Ready before its turn, no tray is spare, and the tray above has had the time that the trade gives it: it may be lifted, though nothing presses.
 bool mayBeLifted(const reckoning::StackReckoning& stack);
+
+/// Fewer worms than food is worth giving for.
+bool hasHardlyAWorm(const reckoning::StackReckoning& stack);
 
 /// Takes out what another piece of advice forbids.
 void settleContradictions(std::vector<Advice>& all);
@@ -57,6 +63,10 @@ inline bool usualIsBorne(const reckoning::StackReckoning& stack)
 {
     return reckoning::isBorne(stack.record.usualFeedKg, stack.forecast.feedNowKg);
 }
+
+/// Of a stack's food, in the unit of its usual amount (food_limit.h): rounded downwards as a limit is, and to the nearest.
+QString mostFoodText(const reckoning::StackReckoning& stack, double kg);
+QString foodText(const reckoning::StackReckoning& stack, double kg);
 
 inline bool isDrying(const reckoning::StackReckoning& stack)
 {

@@ -141,12 +141,14 @@ void cold(const StackReckoning& stack, std::vector<Advice>& to)
     if (!readCold && !stands(stack, foreseen(chilly), at, then.chance)) return;
     const double bed = readCold ? *read : stack.now.binTempC.p50;
     const Severity severity = bed <= deadlyBelow ? Severity::urgent : readCold || chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    QString why = then.on == stack.asOf
+        ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; below %2: %3")).arg(bedText(then.band), temperatureText(coldBelow), percent(then.chance))
+        : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; below %4: %5"))
+              .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance));
+    why += lossText(stack);
     add(to, stack, Code::cold, severity, std::nullopt, then.on,
         say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "
-                                        "water: local electrical code and a licensed electrician first")),
-        then.on == stack.asOf ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; below %2: %3")).arg(bedText(then.band), temperatureText(coldBelow), percent(then.chance))
-                              : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; below %4: %5"))
-                                    .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance)));
+                                        "water: local electrical code and a licensed electrician first")), why);
     to.back().food = Food::withhold;
 }
 

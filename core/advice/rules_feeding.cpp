@@ -1,4 +1,5 @@
 #include "core/advice/chance.h"
+#include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
@@ -16,6 +17,8 @@ namespace {
 constexpr int fullWithinDays = 7;
 constexpr int keptFullWithinDays = 10;    ///< once raised, it stays until the day is further off than this
 constexpr double roomAgain = 1.25;        ///< of the usual week's food
+constexpr int unfedFor = 28;              ///< days; ours
+constexpr double muchCarbon = 70.0;       ///< C:N, twice what is wanted
 constexpr double rimCm = 1.0;             ///< kept free under the rim
 
 /// What of the last days' food still counts on that day within 7, kg.
@@ -32,40 +35,6 @@ double limitOn(const StackReckoning& stack, Day day)
 {
     const double freed = fedBy(stack, stack.asOf) - fedBy(stack, day);
     return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
-}
-
-void feedDue(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
-{
-    const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
-    const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
-    const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
-    // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. What was
-    // never fed has no usual amount.
-    const double limit = limitOn(stack, std::max(due, stack.asOf));
-    const double usualKg = stack.record.usualFeedKg;
-    const bool borne = reckoning::isBorne(usualKg, limit);
-    const double amount = borne ? usualKg : limit;
-    if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
-    QString reason = stack.record.lastFeed && since >= stack.asOf
-        ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
-        : stack.record.lastFeed
-        ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
-              .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; at most %1 this week")).arg(mostText(limit));
-    // The same limit as in the feeding plan and beside the feeding button.
-    const QString most = mostText(limit);
-    const QString usual = wording::amountText(stack.record.usualFeed);
-    if (usualKg > 0.0 && !borne)
-        reason += limit < stack.forecast.feedHighKg
-            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, massText(fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
-            : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit"))
-                  .arg(usual, most, temperatureText(hotAbove));
-    add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
-        borne && wording::mostOf(limit).mass()->base() < usualKg ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
-        : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
-                                           : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
-    to.back().kg = amount;
-    to.back().food = Food::give;
 }
 
 /// Raised where the usual week no longer fits, withdrawn where a quarter more does. The days before by their depth: what a centimetre under the
@@ -98,32 +67,117 @@ bool fillsUp(const StackReckoning& stack, int batch)
     return stands(stack, before, {1.0, 0.0}, (near(stack.forecast.topTrayFullOn.p50, stack.asOf) + yesterday(stack.asOf)) / 2.0);
 }
 
-void trayFull(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+/// How far the tray being fed is from full.
+struct Fullness {
+    bool nothingFits = false;        ///< food is due, or was never given, and not even 50 g of it fit, whatever filled the tray
+    bool now = false;                ///< the usual week does not fit
+    bool soon = false;
+    bool told() const { return now || soon; }
+};
+
+Fullness fullnessOf(const StackReckoning& stack, const TrayEstimate& top)
 {
-    if (!stack.forecast.roomTopTrayFreshKg) return;
+    Fullness full;
+    if (!stack.forecast.roomTopTrayFreshKg) return full;
     const double room = *stack.forecast.roomTopTrayFreshKg;
     // What lies there sinks until it is fed again: full is what does not take the next feeding either.
     const bool next = stack.forecast.topTrayFullOn.p50 && daysBetween(stack.asOf, *stack.forecast.topTrayFullOn.p50) <= keptFullWithinDays;
-    const bool fullNow = next && noRoomForAWeek(stack, top, room);
+    const bool due = !stack.record.lastFeed || daysBetween(*stack.record.lastFeed, stack.asOf) >= stack.record.medianFeedGapDays;
+    full.nothingFits = due && room < leastWorthGiving;
+    full.now = (next || full.nothingFits) && noRoomForAWeek(stack, top, room);
+    full.soon = fillsUp(stack, top.batch);
+    return full;
+}
+
+/// Bedding is food too, a poor one: of a bed that has got nothing else for weeks and holds far too much carbon that is worth a word.
+QString ofPaperAlone(const StackReckoning& stack, const TrayEstimate& top)
+{
+    const Day fed = stack.record.lastFeed.value_or(stack.firstBedding);
+    if (daysBetween(fed, stack.asOf) < unfedFor || top.cnRatio.p50 < muchCarbon) return {};
+    return say(QT_TRANSLATE_NOOP("Advice", "; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them")).arg(number(top.cnRatio.p50, 0));
+}
+
+/// Why no more than the limit is borne.
+QString boundText(const StackReckoning& stack)
+{
+    switch (boundOf(stack)) {
+    case FoodBound::room: return say(QT_TRANSLATE_NOOP("Advice", "more does not fit under the rim"));
+    case FoodBound::rate: return say(QT_TRANSLATE_NOOP("Advice", "%1 kg a day and m² are the most")).arg(number(reckoning::mostFreshPerM2AndDay, 1));
+    case FoodBound::warmth: return say(QT_TRANSLATE_NOOP("Advice", "with more the chance of a bed above %1 is above 5 %")).arg(temperatureText(hotAbove));
+    case FoodBound::air: break;
+    }
+    return say(QT_TRANSLATE_NOOP("Advice", "with more the chance of too little air is above 5 %"));
+}
+
+/// Both of one kind.
+bool isLess(const Amount& a, const Amount& b) { return a.value * inBaseUnit(a.unit) < b.value * inBaseUnit(b.unit) - 1e-9; }
+
+void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp, std::vector<Advice>& to)
+{
+    const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
+    const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
+    const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
+    // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. Where
+    // nothing is usual yet it is what keeps the worms: the most that is borne is much for a new bed.
+    const double limit = limitOn(stack, std::max(due, stack.asOf));
+    const double usualKg = stack.record.usualFeedKg;
+    const bool borne = reckoning::isBorne(usualKg, limit);
+    const double amount = borne ? usualKg : usualKg > 0.0 ? limit : std::min(std::max(stack.forecast.feedLowKg, leastWorthGiving), limit);
+    if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
+    QString reason = stack.record.lastFeed && since >= stack.asOf
+        ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
+        : stack.record.lastFeed
+        ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
+              .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
+        : stack.forecast.feedLowKg >= stack.forecast.feedHighKg ? say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1")).arg(boundText(stack))
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(foodText(stack, stack.forecast.feedLowKg));
+    // The same limit as in the feeding plan and beside the feeding button.
+    const QString most = mostFoodText(stack, limit);
+    const QString usual = wording::amountText(stack.record.usualFeed);
+    if (usualKg > 0.0 && !borne)
+        reason += limit < stack.forecast.feedHighKg
+            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
+            : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
+    reason += ofPaperAlone(stack, top);
+    add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
+        borne && fillsUp ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual) // one usual feeding: a week's would be too much
+        : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostFoodText(stack, amount), most)
+        : borne && isLess(mostOfFood(stack, limit), stack.record.usualFeed) ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
+        : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
+                                           : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
+    to.back().kg = amount;
+    to.back().food = Food::give;
+}
+
+void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullness& full, std::vector<Advice>& to)
+{
+    if (!full.told()) return;
+    const double room = *stack.forecast.roomTopTrayFreshKg;
     const auto& on = stack.forecast.topTrayFullOn.p50;
-    const bool soon = fillsUp(stack, top.batch);
-    if (!fullNow && !soon) return;
     const bool spare = stack.record.spareTrays > 0;
     const bool alone = stack.now.slots.size() == 1 && !spare; // nothing is lifted where one tray is all there is
     const QString soonText = alone           ? say(QT_TRANSLATE_NOOP("Advice", "The only tray fills up: feed less until its castings are taken"))
         : isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
         : spare                              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: add a tray, or feed less"))
                                              : say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the bottom tray is lifted"));
-    const QString remedy = !fullNow ? soonText
+    const QString noneText = alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: no food fits until its castings are taken"))
+        : isDrying(stack)          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the castings above are taken"))
+        : spare                    ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, then feed"))
+                                   : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the bottom tray is lifted"));
+    const QString remedy = !full.now ? soonText
+          : full.nothingFits      ? noneText
         : alone            ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: feed less until its castings are taken"))
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
-    add(to, stack, Code::trayFull, fullNow ? Severity::concern : Severity::due, top.slot, fullNow ? stack.asOf : on.value_or(stack.asOf), remedy,
-        top.depthCm > stack.record.trayHeightCm
-            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), massText(room))
-            : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
-                  .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), massText(room)));
+    QString why = top.depthCm > stack.record.trayHeightCm
+        ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), foodText(stack, room))
+        : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
+              .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), foodText(stack, room));
+    if (full.nothingFits && stack.now.ration.p50 < 1.0 && stack.now.ration != reckoning::Band{})
+        why += say(QT_TRANSLATE_NOOP("Advice", "; the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
+    if (full.nothingFits) why += ofPaperAlone(stack, top); // else it stands with the food that is due
+    add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now ? stack.asOf : on.value_or(stack.asOf), remedy, why);
 }
 
 }
@@ -132,8 +186,9 @@ void rulesOfFeeding(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const TrayEstimate* top = trayToFeed(stack);
     if (top == nullptr) return;
-    feedDue(stack, *top, to);
-    trayFull(stack, *top, to);
+    const Fullness full = fullnessOf(stack, *top);
+    feedDue(stack, *top, full.told(), to);
+    trayFull(stack, *top, full, to);
 }
 
 }

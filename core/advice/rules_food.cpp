@@ -1,4 +1,5 @@
 #include "core/advice/chance.h"
+#include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
 #include "core/advice/too_early.h"
 #include "core/advice/words.h"
@@ -21,17 +22,26 @@ constexpr double airLow = reckoning::overfedAir; ///< median; worms die below 0.
 constexpr double airFine = 0.80;
 constexpr Thresholds overfedAt{0.5, 0.3};
 constexpr Thresholds hungryAt{0.8, 0.6};
-constexpr double softenedKgPerM2 = 0.35;    ///< half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
-constexpr double softenedEnoughKgPerM2 = 0.50; ///< … and with so much for certain
+constexpr double softenedLimits = 0.35;     ///< kg/m²; half-saturation of eating (Johnston et al. 2014): with more lying there, food is not what is missing
+constexpr double softenedEnough = 0.50;     ///< … and with so much for certain
 constexpr double tooColdToEat = 8.0;        ///< °C
 constexpr double leastColonyKg = 0.02;      ///< with fewer worms there is nobody to feed
 constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
+constexpr double manyDays = 45.0;           ///< of food that lies there as it is eaten now; ours
+constexpr double fewDaysAgain = 30.0;
+constexpr double longTime = 365.0;          ///< days; more is no number
+constexpr double leastLyingKg = 0.05;       ///< dry; a feeding of kitchen mix
+constexpr int settlingIn = 10;              ///< days
+constexpr double keepsThem = 0.0125;        ///< of their weight a day, dry, at some 20 °C: core/model's maintenance
 // C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
 constexpr double carbonLow = 20.0;
 constexpr double carbonFine = 25.0;
 constexpr double carbonWanted = 30.0;
 constexpr double bedLow = 18.0;
 constexpr double paperCarbon = 0.504, paperNitrogen = 0.0012, paperDry = 0.95; ///< newspaper shredded, kg per kg dry matter; dry share
+
+/// What has softened in a tray, kg DM/m².
+double softenedKgPerM2(const TrayEstimate& tray) { return tray.strata.softenedCm / 100.0 * 120.0; } // 120 kg/m³
 
 double leastAir(const StackEstimate& day)
 {
@@ -40,14 +50,52 @@ double leastAir(const StackEstimate& day)
     return least;
 }
 
-/// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting.
+/// Food in the tray, dry kg, softened or not; what lies as food is as dense as kitchen mix (resources/materials.csv).
+double lyingKg(const StackReckoning& stack, const TrayEstimate& tray) { return (softenedKgPerM2(tray) + tray.strata.foodCm / 100.0 * 72.0) * stack.record.areaM2; }
+
+/// Days for which the food in the tray would last the worms as they eat now; nullopt: nothing is known, or there is none to speak of.
+std::optional<double> daysOfFood(const StackReckoning& stack, const StackEstimate& day, const TrayEstimate& tray)
+{
+    const double lying = lyingKg(stack, tray);
+    if (day.processingGDryPerDay == reckoning::Band{} || lying < leastLyingKg) return std::nullopt;
+    // The week's mean says little of worms that came within it: they are taken to eat what keeps them.
+    const StackEstimate* before = stack.on(day.day - std::chrono::days{settlingIn});
+    const bool newcomers = before == nullptr || before->colonyKg.p50 < 0.5 * day.colonyKg.p50;
+    return lying / std::max({day.processingGDryPerDay.p50 / 1000.0, newcomers ? keepsThem * day.colonyKg.p50 : 0.0, 1e-6});
+}
+
+/// More lies there than the worms eat in six weeks: too dry, too cold or too few of them, whatever the air would bear.
+bool waitsUneaten(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const auto chance = [&](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, top.batch);
+        const auto lasts = at != nullptr ? daysOfFood(stack, day, *at) : std::nullopt;
+        return lasts ? std::optional{std::clamp((*lasts - fewDaysAgain) / (manyDays - fewDaysAgain), 0.0, 1.0)} : std::nullopt;
+    };
+    if (!stack.record.lastFeed || hasHardlyAWorm(stack) || !stands(stack, chance, {1.0, 0.0})) return false;
+    const double lasts = daysOfFood(stack, stack.now, top).value_or(0.0);
+    const QString eaten = lasts > longTime ? say(QT_TRANSLATE_NOOP("Advice", "hardly any of it is eaten"))
+                                           : say(QT_TRANSLATE_NOOP("Advice", "enough for %1 as the worms eat now")).arg(days(static_cast<int>(std::lround(lasts))));
+    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")),
+        say(QT_TRANSLATE_NOOP("Advice", "food that lies in the tray, dry: %1; %2")).arg(massText(lyingKg(stack, top)), eaten));
+    to.back().food = Food::withhold;
+    return true;
+}
+
+/// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting. Where there is no room for it the tray is
+/// told to be full.
 void waitWithFood(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
+    const FoodBound bound = boundOf(stack);
+    if (bound == FoodBound::room) return;
     const auto& last = stack.record.lastFeed;
     if (stack.forecast.feedHighKg >= leastWorthGiving || !last || daysBetween(*last, stack.asOf) < stack.record.medianFeedGapDays || stack.now.colonyKg.p50 < leastColonyKg) return;
-    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")),
-        say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2"))
-            .arg(temperatureText(reckoning::overfedWarmth), massText(top.unprocessedDryKg.p50)));
+    const QString why = bound == FoodBound::warmth
+        ? say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3"))
+              .arg(temperatureText(hotAbove), wording::temperatureBand(stack.now.binTempC), massText(top.unprocessedDryKg.p50))
+        : say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of too little air in the bed is above 5 %; air %1 of full now; not yet eaten, dry: %2"))
+              .arg(percent(leastAir(stack.now)), massText(top.unprocessedDryKg.p50));
+    add(to, stack, Code::overfed, Severity::hint, top.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Wait with food, and look again in a few days")), why);
     to.back().food = Food::withhold;
 }
 
@@ -62,7 +110,7 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     };
     const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
     if (!stands(stack, chance, overfedAt, now)) {
-        waitWithFood(stack, top, to);
+        if (!waitsUneaten(stack, top, to)) waitWithFood(stack, top, to);
         return;
     }
     const bool already = air < airLow;
@@ -70,10 +118,10 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     const auto worst = std::min_element(stack.now.slots.begin(), stack.now.slots.end(), [](const TrayEstimate& a, const TrayEstimate& b) { return a.air < b.air; });
     const QString what = already ? say(QT_TRANSLATE_NOOP("Advice", "Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper"))
         : stack.forecast.feedNowKg < leastWorthGiving ? say(QT_TRANSLATE_NOOP("Advice", "Do not feed this week"))
-                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostText(stack.forecast.feedNowKg));
+                                                       : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostFoodText(stack, stack.forecast.feedNowKg));
     add(to, stack, Code::overfed, already ? Severity::concern : Severity::due, already ? worst->slot : top.slot, stack.asOf, what,
         say(QT_TRANSLATE_NOOP("Advice", "air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4"))
-            .arg(percent(air), massText(rate), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
+            .arg(percent(air), foodText(stack, rate), percent(stack.forecast.airLowWithin14Days), massText(top.unprocessedDryKg.p50)));
     if (already || stack.forecast.feedNowKg < leastWorthGiving) to.back().food = Food::withhold;
 }
 
@@ -84,10 +132,10 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
         if (day.slots.empty() || day.binTempC == reckoning::Band{} || day.binTempC.p50 < tooColdToEat) return std::nullopt;
         double softened = 0.0;
         for (const TrayEstimate& tray : day.slots)
-            if (tray.state != TrayState::drying) softened = std::max(softened, tray.strata.softenedCm / 100.0 * 120.0); // kg DM/m², 120 kg/m³
-        if (softened >= softenedEnoughKgPerM2) return 0.0;
+            if (tray.state != TrayState::drying) softened = std::max(softened, softenedKgPerM2(tray));
+        if (softened >= softenedEnough) return 0.0;
         const std::optional<double> wanting = chanceBelow(day.ration, 1.0);
-        return wanting && softened >= softenedKgPerM2 ? std::min(*wanting, hungryAt.raise - 0.01) : wanting; // between both it is kept and not raised
+        return wanting && softened >= softenedLimits ? std::min(*wanting, hungryAt.raise - 0.01) : wanting; // between both it is kept and not raised
     };
     if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
     if (stack.forecast.feedNowKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
@@ -95,9 +143,9 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
     const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedNowKg);
     const bool asUsual = usualIsBorne(stack) && stack.record.usualFeedKg >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
-    add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostText(give)),
+    add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostFoodText(stack, give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
-            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), massText(stack.forecast.feedLowKg), mostText(stack.forecast.feedNowKg)));
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), foodText(stack, stack.forecast.feedLowKg), mostFoodText(stack, stack.forecast.feedNowKg)));
     to.back().kg = give;
     to.back().food = Food::give;
 }

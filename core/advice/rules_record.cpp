@@ -16,8 +16,6 @@ namespace {
 constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what was read
 constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
 constexpr std::size_t daysNamed = 5;
-constexpr double oneWorm = 1e-6;    ///< kg; less is no worm at all
-constexpr struct { double least, most; } firstStock{0.11, 0.45}; ///< kg; common practice, no source
 constexpr int silentAfter = 21;   ///< days without an entry …
 constexpr double silentGaps = 3;  ///< … or so many usual gaps between feedings, whichever is longer; ours
 
@@ -137,18 +135,6 @@ void unwritten(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().unwritten = UnwrittenFeeding{days.front(), guess.kgEach, guess.material};
 }
 
-/// In half of the members not a single worm: none were ever written down, or all were moved, taken out or have died.
-void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
-{
-    if (stack.now.colonyKg.p50 >= oneWorm) return;
-    const bool ever = std::any_of(stack.history.begin(), stack.history.end(), [](const auto& each) { return each.colonyKg.p50 >= oneWorm; });
-    add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf,
-        say(QT_TRANSLATE_NOOP("Advice", "Put worms in once the bedding has stood for a day, or write down how many are in it")),
-        ever ? say(QT_TRANSLATE_NOOP("Advice", "none are left by what is known"))
-             : say(QT_TRANSLATE_NOOP("Advice", "none are written down; %1 to %2 are usual for a first tray")).arg(massText(firstStock.least), massText(firstStock.most)));
-    to.back().wormsMissing = true;
-}
-
 /// A stack that nobody wrote about is known by the model alone.
 void staleRecord(const StackReckoning& stack, std::vector<Advice>& to)
 {
@@ -169,7 +155,6 @@ void staleRecord(const StackReckoning& stack, std::vector<Advice>& to)
 /// What of the record does not fit the rest of it. The estimates have weighed it already; only who kept the record can set it right.
 void rulesOfRecord(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    wormsMissing(stack, to);
     staleRecord(stack, to);
     disagreement(stack, to);
     unwritten(stack, to);

@@ -24,17 +24,18 @@ constexpr Thresholds lookAt{0.2, 0.1}; ///< chance of it from which a handful is
 constexpr int lookAgainAfter = 14;   ///< … unless the moisture was read or water poured within these days
 constexpr double vagueFrom = 0.4;    ///< of field capacity: where the 90 % range is wider, a squeeze (0.12 of it) comes before water even when it is likely dry
 constexpr int daysWet = 3;           ///< what was poured drains within two days; longer is too wet
-constexpr int squeezeHolds = 5;      ///< days
+constexpr int readingHolds = 5;      ///< days for which a squeeze or a moisture reading stands beside the estimate
+constexpr double crumblesBelow = 0.45; ///< of field capacity: what crumbles in the hand holds no more
 constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with every breath
 constexpr double wateredTo = 0.95;   ///< of field capacity
 constexpr double leastPour = 0.1;    ///< L
 
-/// What brings the median tray to `wateredTo`, in steps of a kitchen jug, so that it does not change with every day: 0.1 L, and 0.25 L above 1 L.
-double litresWanting(const TrayEstimate& tray)
+/// What brings a tray with that share of field capacity to `wateredTo`, in steps of a kitchen jug, so that it does not change with every day: 0.1 L, and
+/// 0.25 L above 1 L.
+double litresWanting(const TrayEstimate& tray, double share)
 {
     if (tray.waterShare.p50 <= 0.0) return leastPour;
-    const double water = waterKg(tray);
-    const double wanting = water / tray.waterShare.p50 * (wateredTo - tray.waterShare.p50);
+    const double wanting = waterKg(tray) / tray.waterShare.p50 * (wateredTo - share);
     const double step = wanting > 1.0 ? 0.25 : 0.1;
     return std::max(std::floor(wanting / step + 0.5) * step, leastPour);
 }
@@ -42,7 +43,26 @@ double litresWanting(const TrayEstimate& tray)
 bool squeezed(const StackReckoning& stack, int value)
 {
     const auto& record = stack.record;
-    return record.lastSqueeze && record.squeeze == value && daysBetween(*record.lastSqueeze, stack.asOf) <= squeezeHolds;
+    return record.lastSqueeze && record.squeeze == value && daysBetween(*record.lastSqueeze, stack.asOf) <= readingHolds;
+}
+
+bool wateredSince(const StackReckoning& stack, const std::optional<Day>& day) { return stack.record.lastWater && day && *stack.record.lastWater >= *day; }
+
+/// Moisture in % wet basis as a share of field capacity: what the tray holds of dry matter and can hold of water is the estimate's.
+double shareOf(double moisturePct, const TrayEstimate& tray)
+{
+    const auto perDry = [](double percent) { return percent / std::max(100.0 - percent, 1.0); };
+    return tray.moisturePct.p50 > 0.0 ? tray.waterShare.p50 * perDry(moisturePct) / perDry(tray.moisturePct.p50) : tray.waterShare.p50;
+}
+
+/// A moisture read in the tray within some days that the estimate could not explain: one that it could it has taken in.
+const reckoning::Disagreement* moistureRead(const StackReckoning& stack, const TrayEstimate& tray)
+{
+    const auto& all = stack.disagreements;
+    const auto latest = std::find_if(all.rbegin(), all.rend(), [&](const reckoning::Disagreement& each) {
+        return each.kind == reckoning::LookKind::moisture && (each.slot == 0 || each.slot == tray.slot);
+    });
+    return latest != all.rend() && daysBetween(latest->day, stack.asOf) <= readingHolds ? &*latest : nullptr;
 }
 
 QString howWet(const TrayEstimate& tray)
@@ -85,18 +105,22 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
     std::optional<double> now = onDay(stack.now);
     if (!now) return;
     if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, onDay(stack.forecast.days.front()).value_or(0.0));
-    const bool wateredSince = stack.record.lastWater && stack.record.lastSqueeze && *stack.record.lastWater >= *stack.record.lastSqueeze;
-    const bool read = highest && squeezed(stack, 1) && !wateredSince;
+    const bool crumbled = highest && squeezed(stack, 1) && !wateredSince(stack, stack.record.lastSqueeze);
+    const reckoning::Disagreement* measured = moistureRead(stack, tray);
+    if (measured != nullptr && (wateredSince(stack, measured->day) || shareOf(measured->value, tray) >= dryBelow)) measured = nullptr;
+    const bool read = crumbled || measured != nullptr;
     const bool dry = stands(stack, chance, dryAt, now);
     if (!read && (!dry || isVague(tray.waterShare))) {
         const bool ask = mayAskForSqueeze(stack);
         if (ask && (dry || stands(stack, chance, lookAt, now))) squeezeFirst(stack, tray, *now, dry ? Severity::due : Severity::hint, to);
         if (ask || !dry) return;
     }
-    const double litres = litresWanting(tray);
+    const double share = std::min({tray.waterShare.p50, crumbled ? crumblesBelow : tray.waterShare.p50, measured != nullptr ? shareOf(measured->value, tray) : tray.waterShare.p50});
+    const double litres = litresWanting(tray, share);
     const Severity severity = onDay(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
-    if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
+    if (crumbled) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
+    if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));
     add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volumeText(litres)), reason);
     to.back().litres = litres;
 }
@@ -117,10 +141,13 @@ void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
         }
         return least;
     };
-    const bool read = highest && squeezed(stack, 5);
-    if (!read && !stands(stack, chance, wetAt)) return;
+    const bool ran = highest && squeezed(stack, 5);
+    const reckoning::Disagreement* measured = moistureRead(stack, tray);
+    if (measured != nullptr && shareOf(measured->value, tray) <= wetAbove) measured = nullptr;
+    if (!ran && measured == nullptr && !stands(stack, chance, wetAt)) return;
     QString reason = howWet(tray);
-    if (read) reason += say(QT_TRANSLATE_NOOP("Advice", "; it ran when it was squeezed"));
+    if (ran) reason += say(QT_TRANSLATE_NOOP("Advice", "; it ran when it was squeezed"));
+    if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));
     add(to, stack, Code::tooWet, Severity::concern, tray.slot, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Mix dry shredded paper into the bed, and do not water")), reason);
 }

@@ -1,5 +1,7 @@
 #include "core/exchange/summary.h"
 
+#include "core/advice/food_limit.h"
+#include "core/advice/household_advice.h"
 #include "core/exchange/json_text.h"
 #include "core/quantity/day_text.h"
 
@@ -94,9 +96,11 @@ private:
         band("leachate_ec_ms_cm", now.leachateEc);
         json_.key("feed_next_week_kg");
         json_.openObject(Layout::onOneLine);
-        number("low", std::min(ahead.feedLowKg, ahead.feedNowKg));
-        number("usual", std::min(ahead.feedUsualKg, ahead.feedNowKg));
-        number("high", ahead.feedNowKg);
+        const std::vector<advice::Advice> said = advice::ofStack(all, stack.name);
+        const double most = advice::foodLimit(stack, said).kg;
+        number("low", std::min(ahead.feedLowKg, most));
+        number("usual", std::min(ahead.feedUsualKg, most));
+        number("high", most);
         json_.close();
         dates("turn_on", ahead.turnOn);
         json_.key("slots");
@@ -105,8 +109,7 @@ private:
         json_.close();
         json_.key("advice");
         json_.openArray();
-        for (const advice::Advice& one : all)
-            if (one.stack == stack.name) advice(one);
+        for (const advice::Advice& one : said) advice(one);
         json_.close();
         json_.close();
     }

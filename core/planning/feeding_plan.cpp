@@ -1,5 +1,6 @@
 #include "core/planning/feeding_plan.h"
 
+#include "core/advice/food_limit.h"
 #include "core/advice/too_early.h"
 #include "core/journal/absences.h"
 #include "core/reckoning/tray_contents.h"
@@ -109,8 +110,9 @@ FeedingPlan planFeeding(const reckoning::Reckoning& reckoning, const journal::En
         one.stack = stack.name;
         const reckoning::TrayEstimate* tray = trayToFeed(stack);
         if (tray != nullptr) {
-            const reckoning::Forecast& ahead = stack.forecast;
-            one.appetite = {ahead.feedLowKg, ahead.feedUsualKg, ahead.feedNowKg};
+            const advice::FoodLimit limit = advice::foodLimit(stack);
+            one.appetite = {stack.forecast.feedLowKg, stack.forecast.feedUsualKg, limit.kg};
+            one.withheld = limit.withheld;
             one.slot = tray->slot;
             one.tray = tray->tray;
         }

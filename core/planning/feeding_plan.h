@@ -20,6 +20,7 @@ struct StackFeeding {
     int slot = 0, tray = 0;              ///< 0: no tray takes food
     journal::Side side = journal::Side::left;
     WithFood with;
+    std::string withheld;                ///< why none is to be given, as the advice says it; empty otherwise
 };
 
 struct FeedingPlan {

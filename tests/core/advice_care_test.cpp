@@ -2,6 +2,7 @@
 #include "core/advice/advice.h"
 #include "core/advice/chance.h"
 #include "core/advice/too_early.h"
+#include "core/reckoning/tray_contents.h"
 
 #include "tests/support/calm_stack.h"
 
@@ -79,6 +80,39 @@ TEST(AdviceOfCare, TooDryIsToldWithinTheWeekBeforeAndBySqueezing)
     EXPECT_THAT(codes(stack), Contains("too-dry"));
     stack.record.lastWater = in(-1);
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+}
+
+TEST(AdviceOfCare, LitresAreThoseOfWhatWasReadWhereTheEstimateDoubtsIt)
+{
+    StackReckoning stack = calm(); // holds 0.97 of some 4 to 5 L by the estimate
+    stack.record.lastSqueeze = in(-1);
+    stack.record.squeeze = 1;
+    const auto litres = [&] {
+        const auto all = adviceFor(stack);
+        const Advice* dry = find(all, Code::tooDry);
+        return dry != nullptr ? dry->litres : 0.0;
+    };
+    const double holds = waterKg(stack.now.slots[1]) / 0.97;
+    EXPECT_NEAR(litres(), holds * (0.95 - 0.45), 0.13) << "what crumbles holds less than half";
+    stack.record.lastSqueeze.reset();
+    EXPECT_EQ(litres(), 0.0);
+    const double read = 40.0, share = 0.97 * (40.0 / 60.0) / (76.0 / 24.0);
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, read, {72, 76, 80}}};
+    EXPECT_NEAR(litres(), holds * (0.95 - share), 0.13);
+    EXPECT_THAT(find(adviceFor(stack), Code::tooDry)->because, HasSubstr("moisture was read as 40 %"));
+    EXPECT_EQ(find(adviceFor(stack), Code::tooDry)->severity, Severity::concern);
+    stack.record.lastWater = in(-4);
+    EXPECT_EQ(litres(), 0.0) << "watered since";
+    stack.record.lastWater.reset();
+    stack.disagreements.front().day = in(-6);
+    EXPECT_EQ(litres(), 0.0) << "long ago";
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 1, read, {72, 76, 80}}};
+    EXPECT_EQ(litres(), 0.0) << "of another tray";
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, 70.0, {72, 76, 80}}};
+    EXPECT_EQ(litres(), 0.0) << "drier than thought, and not dry";
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, 80.0, {72, 76, 78}}};
+    ASSERT_NE(find(adviceFor(stack), Code::tooWet), nullptr);
+    EXPECT_THAT(find(adviceFor(stack), Code::tooWet)->because, HasSubstr("moisture was read as 80 %"));
 }
 
 TEST(AdviceOfCare, AHandfulIsSqueezedBeforeADoubtfulBedIsWatered)

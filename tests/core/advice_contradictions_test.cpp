@@ -70,6 +70,7 @@ std::vector<Advice> rawOf(const StackReckoning& stack)
     advice::rulesOfWater(stack, all);
     advice::rulesOfDrainage(stack, all);
     advice::rulesOfClimate(stack, all);
+    advice::rulesOfColony(stack, all);
     advice::rulesOfRecord(stack, all);
     advice::rulesOfLooks(stack, all);
     return all;

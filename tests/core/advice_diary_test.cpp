@@ -166,6 +166,21 @@ TEST_F(Diary, WhatADayForesawIsToldOfIt)
     }
 }
 
+TEST_F(Diary, AThermometerIsNoRemedy)
+{
+    fedEvery(7, -57);
+    on(-20, -15, [](StackEstimate& day) { day.binTempC = {2, 3, 4}; });
+    add(-19, journal::Reading{.bin = celsius(3)});
+    add(-18, journal::Setup{.place = journal::Place::indoors}); // where it stands already
+    add(-17, journal::Setup{.spigot = journal::Spigot::shut});
+    ASSERT_EQ(lines(Code::cold).size(), 1u);
+    EXPECT_EQ(lines(Code::cold).front().doneOn, std::nullopt);
+    add(-16, journal::Setup{.temp = celsius(15)});
+    EXPECT_EQ(lines(Code::cold).front().doneOn, in(-16));
+    add(-17, journal::Setup{.place = journal::Place::garage});
+    EXPECT_EQ(lines(Code::cold).front().doneOn, in(-17));
+}
+
 TEST_F(Diary, TheNextLookIsToldByTheWeekUntilItIsTaken)
 {
     fedEvery(7, -57);

@@ -190,8 +190,27 @@ TEST(Advice, FeedNeverExceedsWhatCanBeBorne)
     stack.record.usualFeed = {455, Unit::g}; // as the feeding button has it, not rounded
     stack.record.usualFeedKg = 0.455;
     EXPECT_EQ(adviceFor(stack).front().text, "Feed the usual 455 g, at most 1.2 kg this week");
-    stack.record.usualFeedKg = 0.0; // never fed: nothing is usual
-    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 1.2 kg this week");
+}
+
+TEST(Advice, TheFirstFeedingIsWhatKeepsThem)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed.reset();
+    stack.record.usualFeedKg = 0.0;
+    stack.forecast.feedLowKg = 0.11;
+    Advice advice = adviceFor(stack).front();
+    EXPECT_EQ(advice.code, Code::feedDue);
+    EXPECT_EQ(advice.text, "Feed 110 g, at most 1.6 kg this week");
+    EXPECT_NEAR(advice.kg, 0.11, 1e-9) << "what one click records";
+    EXPECT_EQ(advice.because, "not fed yet; 110 g a week keep the worms that are in it");
+    stack.forecast.feedLowKg = 0.01;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed 50 g, at most 1.6 kg this week");
+    EXPECT_DOUBLE_EQ(adviceFor(stack).front().kg, 0.05);
+    stack.forecast.feedLowKg = 0.3;
+    stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.2;
+    EXPECT_EQ(adviceFor(stack).front().text, "Feed at most 200 g this week");
+    EXPECT_EQ(adviceFor(stack).front().because, "not fed yet; with more the chance of too little air is above 5 %");
+    EXPECT_DOUBLE_EQ(adviceFor(stack).front().kg, 0.2);
 }
 
 TEST(Advice, TrayFullNowOrWithinAWeek)
@@ -271,7 +290,7 @@ TEST(Advice, ADisagreementIsReplacedByALaterOneAndForgottenAfterSixtyDays)
     stack.disagreements = {odd(-60, LookKind::depth, 7.0, {1.2, 1.8, 2.4}, 2, 3)};
     ASSERT_THAT(codes(stack), ElementsAre("record-disagrees"));
     EXPECT_EQ(adviceFor(stack).front().because, "depth of castings in slot 2: 7.0 cm; expected 1.2 cm to 2.4 cm");
-    stack.disagreements.push_back(odd(-5, LookKind::moisture, 40, {66, 75, 84}, 0, 4));
+    stack.disagreements.push_back(odd(-6, LookKind::moisture, 40, {66, 75, 84}, 0, 4));
     ASSERT_THAT(codes(stack), ElementsAre("record-disagrees"));
     EXPECT_EQ(adviceFor(stack).front().entry, 4);
     EXPECT_EQ(adviceFor(stack).front().because, "moisture: 40 %; expected 66 % to 84 %");

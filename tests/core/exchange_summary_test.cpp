@@ -170,6 +170,14 @@ TEST(Summary, NeverHoldsWhatIsNoNumber)
     }
 }
 
+TEST(Summary, FoodThatTheAdviceWithholdsIsNoLimit)
+{
+    auto all = advices();
+    all.push_back({"Mill \"north\"", advice::Code::cold, advice::Severity::concern, std::nullopt, day("2031-07-01"), "Wrap it, and feed no more", "bed 3 °C"});
+    all.back().food = advice::Food::withhold;
+    EXPECT_NE(summaryJson({"0.1.0", "cottage"}, sample(), all).find(R"("feed_next_week_kg": {"low": 0, "usual": 0, "high": 0})"), std::string::npos);
+}
+
 TEST(Summary, NamesEveryState)
 {
     EXPECT_EQ(stateName(TrayState::working), "working");

@@ -177,6 +177,16 @@ TEST(FeedingPlan, GivesEachStackWhatItCanBearAndNamesTheTray)
     EXPECT_NEAR(plan.leftOver, 0.4, 1e-9);
     EXPECT_GE(plan.stacks[0].with.carbonToNitrogen, leastCarbonToNitrogen - 1e-9);
     EXPECT_TRUE(plan.stacks[0].with.waterReached);
+
+    all.stacks[0].asOf = all.asOf;
+    all.stacks[0].record.lastBedRead = all.asOf;
+    all.stacks[0].record.bedReadC = 34.0; // the advice gives none: what the kitchen has goes elsewhere
+    const FeedingPlan hot = planFeeding(all, {}, materials::Table::builtIn(), 1.5);
+    EXPECT_EQ(hot.stacks[0].kg, 0.0);
+    EXPECT_EQ(hot.stacks[0].appetite.high, 0.0);
+    EXPECT_THAT(hot.stacks[0].withheld, testing::HasSubstr("give no food"));
+    EXPECT_NEAR(hot.stacks[1].kg, 0.3, 1e-9);
+    EXPECT_NEAR(hot.leftOver, 1.2, 1e-9);
 }
 
 }

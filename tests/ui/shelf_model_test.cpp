@@ -102,6 +102,24 @@ TEST(ShelfModel, ButtonsCarryTheUsualAmount)
     EXPECT_TRUE(stack.canFeed && stack.canDrain);
 }
 
+TEST(ShelfModel, NoFoodIsOfferedWhereTheAdviceGivesNone)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto hot = changed(inputs);
+    for (reckoning::StackReckoning& stack : hot->stacks) {
+        stack.record.lastBedRead = stack.asOf;
+        stack.record.bedReadC = 34.0;
+    }
+    inputs.reckoning = hot;
+    const ShelfModel shelf = makeShelf(inputs);
+    const StackModel& scullery = stackOf(shelf, "Scullery");
+    EXPECT_EQ(scullery.limitLabel, QStringLiteral("no food now"));
+    EXPECT_TRUE(scullery.limitTip.contains(QStringLiteral("give no food until it is cooler"))) << scullery.limitTip.toStdString();
+    EXPECT_FALSE(scullery.usualIsMeant) << "the button does not stand out";
+    EXPECT_FALSE(scullery.limitBelowUsual);
+    EXPECT_TRUE(scullery.canFeed) << "what was given can be written down";
+}
+
 TEST(ShelfModel, SaysWhyAButtonCannotBePressed)
 {
     ShelfInputs inputs = tests::sampleInputs();

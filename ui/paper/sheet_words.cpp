@@ -1,5 +1,6 @@
 #include "ui/paper/sheet_words.h"
 
+#include "core/advice/food_limit.h"
 #include "ui/common/formats.h"
 #include "ui/forms/cautions.h"
 #include "ui/forms/tray_lift.h"
@@ -116,8 +117,9 @@ exchange::ReportTable estimateTable(const reckoning::StackReckoning& stack)
         ui::withRange(ui::numberText(now.ration.p50, 1), ui::numberText(now.ration.p05, 1), ui::numberText(now.ration.p95, 1)));
     row(SheetWords::tr("Bed temperature"), ui::temperatureBand(now.binTempC));
     const reckoning::Forecast& ahead = stack.forecast;
+    const double most = advice::foodLimit(stack).kg;
     row(SheetWords::tr("Fresh food next week: least, usual, most"),
-        SheetWords::tr("%1, %2, %3").arg(ui::massText(ahead.feedLowKg), ui::massText(ahead.feedUsualKg), ui::massText(ahead.feedHighKg)));
+        SheetWords::tr("%1, %2, %3").arg(ui::massText(std::min(ahead.feedLowKg, most)), ui::massText(std::min(ahead.feedUsualKg, most)), ui::mostText(most)));
     row(SheetWords::tr("Runs into the sump next week"), ui::flowBand(ahead.drainedExpectedLPerWeek));
     row(SheetWords::tr("Top tray filled"), ui::datesText(ahead.turnOn, stack.asOf));
     if (stack.record.spigotShut) row(SheetWords::tr("Sump full, if nobody drains"), ui::datesText(ahead.sumpFullOn, stack.asOf));

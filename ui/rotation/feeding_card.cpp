@@ -153,6 +153,7 @@ void FeedingCard::showPlan()
         rows_->addWidget(ui::makeLabel(stack, ui::TextRole::strong, body_), row, 0, Qt::AlignTop);
         rows_->addWidget(ui::makeLabel(takes ? ui::massText(one.kg) : tr("nothing"), ui::TextRole::strong, body_), row, 1, Qt::AlignTop | Qt::AlignRight);
         const QString where = one.slot == 0 ? tr("no tray takes food")
+            : !one.withheld.empty()          ? ui::unbroken(QString::fromStdString(one.withheld))
             : !takes                         ? tr("it can bear %1 this week").arg(ui::mostText(one.appetite.high))
                                              : tr("tray %1, %2; with %3. At most %4").arg(one.tray).arg(sideText(one.side), withText(one), ui::mostText(one.appetite.high));
         rows_->addWidget(ui::makeLabel(where, ui::TextRole::small, body_, true), row, 2);

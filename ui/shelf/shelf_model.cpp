@@ -107,11 +107,13 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
                                         : ShelfModelWords::tr("%1 %2 %3").arg(today, feed, food);
     const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(stack.key) : nullptr;
     if (reckoned && stack.canFeed && !reckoned->now.slots.empty()) {
-        const auto borne = borneFeeding(usual, inputs.journal->materials, reckoned);
+        const advice::FoodLimit limit = advice::foodLimit(*reckoned);
+        const auto borne = borneFeeding(usual, inputs.journal->materials, limit);
         stack.limitBelowUsual = borne.has_value();
-        stack.usualIsMeant = !borne && reckoned->forecast.feedNowKg >= reckoning::leastWorthGiving;
-        stack.limitLabel = ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::mostText(reckoned->forecast.feedNowKg));
-        stack.limitTip = ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
+        stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
+        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
+        stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
+                                            : ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
         stack.feedTip += u' ' % stack.limitTip;
         if (borne) stack.limitTip = ShelfModelWords::tr("%1 One click writes down %2, with its cover.").arg(stack.limitTip, ui::amountText(*borne));
     }

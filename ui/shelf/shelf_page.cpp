@@ -250,8 +250,9 @@ const journal::Standing* ShelfPage::standingOf(const QString& stack) const
 void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIsBorne)
 {
     household::Usual usual = household_.usual(stack.toStdString());
-    if (const auto reckoning = household_.reckoning(); onlyWhatIsBorne && reckoning)
-        usual.feed = borneFeeding(usual, household_.journal()->materials, reckoning->stack(stack.toStdString())).value_or(usual.feed);
+    const auto reckoning = household_.reckoning();
+    const auto* reckoned = reckoning ? reckoning->stack(stack.toStdString()) : nullptr;
+    if (onlyWhatIsBorne && reckoned) usual.feed = borneFeeding(usual, household_.journal()->materials, advice::foodLimit(*reckoned)).value_or(usual.feed);
     const journal::Entries entries = usualEntries(kind, usual, stack.toStdString(), household_.today());
     const journal::Standing* standing = standingOf(stack);
     if (entries.empty() || !standing || model_->past()) {

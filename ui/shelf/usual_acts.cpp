@@ -91,13 +91,13 @@ journal::Entries usualEntries(FormKind kind, const household::Usual& usual, cons
     return entries;
 }
 
-std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning* stack)
+std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const advice::FoodLimit& limit)
 {
-    if (stack == nullptr || stack->forecast.feedNowKg < reckoning::leastWorthGiving) return std::nullopt;
+    if (limit.kg < reckoning::leastWorthGiving) return std::nullopt;
     const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
     const auto usually = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
-    if (!usually || reckoning::isBorne(usually->base(), stack->forecast.feedNowKg)) return std::nullopt;
-    return ui::mostOf(stack->forecast.feedNowKg);
+    if (!usually || reckoning::isBorne(usually->base(), limit.kg)) return std::nullopt;
+    return limit.most;
 }
 
 QString usualLabel(FormKind kind, const household::Usual& usual, const QString& stack)

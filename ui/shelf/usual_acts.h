@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/advice/food_limit.h"
 #include "core/household/household.h"
 #include "core/reckoning/reckoning.h"
 #include "ui/common/actions.h"
@@ -20,8 +21,8 @@ std::optional<int> daysMoved(ui::ActionId id);
 /// What one click on Feed, Water or Drain writes down: a feeding comes with its usual cover. Empty for every other kind.
 journal::Entries usualEntries(forms::FormKind kind, const household::Usual& usual, const std::string& stack, Day day);
 /// The limit of the feeding plan for this week where the usual feeding is above it, rounded downwards. nullopt: all of the usual is borne, or
-/// nothing is known, or less than 50 g is borne.
-std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning* stack);
+/// nothing is known, food is withheld, or less than 50 g is borne.
+std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const advice::FoodLimit& limit);
 /// "Feed 450 g, Scullery": names the undo step.
 QString usualLabel(forms::FormKind kind, const household::Usual& usual, const QString& stack);
 

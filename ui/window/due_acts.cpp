@@ -1,5 +1,6 @@
 #include "ui/window/due_acts.h"
 
+#include "core/advice/food_limit.h"
 #include "core/advice/too_early.h"
 #include "core/journal/last_bedding.h"
 #include "ui/common/formats.h"
@@ -45,7 +46,7 @@ public:
         const bool drying = standing_->drying.has_value();
         switch (advice_.code) {
         case Code::feedDue:
-        case Code::hungry: return feeding(advice_.kg > 0.0 ? std::optional{ui::mostOf(advice_.kg)} : std::nullopt, advice_.slot == standing_->feedSlot() ? std::nullopt : advice_.slot);
+        case Code::hungry: return feeding(asMeasured(advice_.kg), advice_.slot == standing_->feedSlot() ? std::nullopt : advice_.slot);
         case Code::tooEarly: return drying ? paper(std::nullopt) : feeding(std::nullopt, advice_.slot);
         case Code::lowCarbon: return paper(ui::massAmount(std::max(advice_.kg, 0.01)));
         case Code::tooWet: return paper(std::nullopt);
@@ -60,6 +61,13 @@ public:
     }
 
 private:
+    /// That much food, as the line says it.
+    std::optional<Amount> asMeasured(double kg) const
+    {
+        const auto* stack = estimates();
+        return kg > 0.0 && stack != nullptr ? std::optional{advice::mostOfFood(*stack, kg)} : std::nullopt;
+    }
+
     DueAct named(const QString& what, journal::Entries entries) const
     {
         return {std::move(entries), DueActs::tr("%1: %2", "stack, what is recorded").arg(QString::fromStdString(advice_.stack), what), {}};

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/advice/advice.h"
+
+#include <vector>
+
+/// The one limit of this week's food: shelf, feeding plan, sheet and summary ask it, so that none of them names food that the advice withholds.
+namespace tierloam::advice {
+
+struct FoodLimit {
+    double kg = 0;                   ///< fresh, of the usual food; 0 where any piece of advice says to give none
+    Amount most{};                   ///< the same as it is measured out, rounded downwards
+    std::string withheld;            ///< what that piece says, and why; empty: nothing is withheld
+    bool isWithheld() const { return !withheld.empty(); }
+};
+
+/// That much of a stack's usual food as its people measure it: by volume where the usual amount is one, in steps of a measuring cup, else by mass. Rounded
+/// downwards, as a limit and what one click records are.
+Amount mostOfFood(const reckoning::StackReckoning& stack, double kg);
+
+/// What keeps the week's food from being more: the room under the rim, the rate that a tray is given at most, the air in the bed, or its warmth.
+enum class FoodBound { room, rate, air, warmth };
+FoodBound boundOf(const reckoning::StackReckoning& stack);
+
+/// `said` is the advice for this stack. What was put off withholds all the same.
+FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Advice>& said);
+/// The same by the advice of today.
+FoodLimit foodLimit(const reckoning::StackReckoning& stack);
+
+}

@@ -1,0 +1,88 @@
+#include "core/advice/chance.h"
+#include "core/advice/rules.h"
+#include "core/advice/words.h"
+#include "core/reckoning/next_look.h"
+
+#include <algorithm>
+
+namespace tierloam::advice {
+
+using reckoning::StackEstimate;
+using reckoning::StackReckoning;
+
+namespace {
+
+constexpr double oneWorm = 1e-6;    ///< kg; less is no worm at all
+constexpr struct { double least, most; } firstStock{0.11, 0.45}; ///< kg; common practice, no source
+constexpr double someAgain = 0.008; ///< kg; raised below `fewWorms`
+constexpr double collapsed = 0.1;   ///< of what it was …
+constexpr int collapsesWithin = 60; ///< … within these days
+constexpr int seenLately = 14;      ///< days for which a look into the trays says more than the estimate
+
+/// The greatest colony of the last days.
+const StackEstimate* most(const StackReckoning& stack)
+{
+    const StackEstimate* found = nullptr;
+    for (const StackEstimate& day : stack.history)
+        if (daysBetween(day.day, stack.asOf) <= collapsesWithin && (found == nullptr || day.colonyKg.p50 > found->colonyKg.p50)) found = &day;
+    return found;
+}
+
+/// A tenth of what it was, and the bed was too cold or too hot since.
+bool hasCollapsed(const StackReckoning& stack, const StackEstimate& before)
+{
+    if (stack.now.colonyKg.p50 >= collapsed * before.colonyKg.p50) return false;
+    return std::any_of(stack.history.begin(), stack.history.end(), [&](const StackEstimate& day) {
+        return day.day >= before.day && day.binTempC != reckoning::Band{} && (day.binTempC.p50 < coldBelow || day.binTempC.p50 > hotAbove);
+    });
+}
+
+/// In half of the members not a single worm: none were ever written down, or all were moved, taken out or have died.
+void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const bool ever = std::any_of(stack.history.begin(), stack.history.end(), [](const auto& each) { return each.colonyKg.p50 >= oneWorm; });
+    add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Put worms in once the bedding has stood for a day, or write down how many are in it")),
+        ever ? say(QT_TRANSLATE_NOOP("Advice", "none are left by what is known"))
+             : say(QT_TRANSLATE_NOOP("Advice", "none are written down; %1 to %2 are usual for a first tray")).arg(massText(firstStock.least), massText(firstStock.most)));
+    to.back().wormsMissing = true;
+}
+
+/// A colony that froze, starved or was cooked dies by and by, and no day of it is one on which anything is due. A minute's look settles it.
+void nearlyGone(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const StackEstimate* before = most(stack);
+    const bool hardly = hasHardlyAWorm(stack);
+    if (!hardly && (before == nullptr || !hasCollapsed(stack, *before))) return;
+    QString why = say(QT_TRANSLATE_NOOP("Advice", "hardly any are left by what is known: colony %1")).arg(wording::massBand(stack.now.colonyKg));
+    if (before != nullptr && before->colonyKg.p50 > stack.now.colonyKg.p50)
+        why += say(QT_TRANSLATE_NOOP("Advice", "; on %1 it was %2")).arg(date(before->day, stack.asOf), massText(before->colonyKg.p50));
+    const bool seen = stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < seenLately;
+    if (seen && !hardly) return;
+    if (seen) {
+        add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Put worms in, or write down how many are in it; give no food until then")), why);
+        to.back().wormsMissing = true;
+    } else {
+        const reckoning::TrayEstimate* top = trayToFeed(stack);
+        add(to, stack, Code::lookNext, Severity::concern, top != nullptr ? std::optional{top->slot} : std::nullopt, stack.asOf,
+            hardly ? say(QT_TRANSLATE_NOOP("Advice", "See whether there are few, some or many worms, and give no food until then")) : say(QT_TRANSLATE_NOOP("Advice", "See whether there are few, some or many worms")), why);
+        to.back().look = reckoning::LookKind::wormsSeen;
+    }
+    if (hardly) to.back().food = Food::withhold;
+}
+
+}
+
+bool hasHardlyAWorm(const StackReckoning& stack)
+{
+    const auto few = [](const StackEstimate& day) { return std::optional{std::clamp((someAgain - day.colonyKg.p50) / (someAgain - fewWorms), 0.0, 1.0)}; };
+    return stands(stack, few, {1.0, 0.0});
+}
+
+void rulesOfColony(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    if (stack.now.colonyKg.p50 < oneWorm) wormsMissing(stack, to);
+    else nearlyGone(stack, to);
+}
+
+}

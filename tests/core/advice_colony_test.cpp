@@ -1,0 +1,92 @@
+// A colony that is nearly gone is told, with the look that settles it, and is not fed.
+#include "core/advice/food_limit.h"
+
+#include "tests/support/calm_stack.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace tierloam::advice {
+namespace {
+
+using namespace reckoning;
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::Not;
+using namespace tests;
+
+/// The colony of today and of some days before it.
+void colony(StackReckoning& stack, int from, double kg)
+{
+    since(stack, from, [kg](StackEstimate& day) { day.colonyKg = {kg * 0.2, kg, kg * 3}; });
+}
+
+TEST(AdviceOfTheColony, HardlyAWormIsToldWithTheLookThatSettlesItAndGetsNoFood)
+{
+    StackReckoning stack = calm();
+    stack.record.lastFeed = in(-9);
+    colony(stack, -10, 0.0049);
+    auto all = adviceFor(stack);
+    const Advice* gone = find(all, Code::lookNext);
+    ASSERT_NE(gone, nullptr);
+    EXPECT_EQ(gone->severity, Severity::concern);
+    EXPECT_EQ(gone->look, LookKind::wormsSeen);
+    EXPECT_EQ(gone->slot, 2) << "the tray being fed";
+    EXPECT_THAT(gone->text, HasSubstr("few, some or many worms, and give no food until then"));
+    EXPECT_THAT(gone->because, HasSubstr("1.1 kg"));
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    EXPECT_EQ(foodLimit(stack, all).kg, 0.0);
+    colony(stack, 0, 0.007); // kept until 8 g
+    EXPECT_THAT(codes(stack), Contains("look-next"));
+    colony(stack, 0, 0.009);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+}
+
+TEST(AdviceOfTheColony, WhoHasLookedIsToldToPutWormsIn)
+{
+    StackReckoning stack = calm();
+    colony(stack, -10, 0.003);
+    stack.record.lastLook = in(-2);
+    const auto all = adviceFor(stack);
+    EXPECT_EQ(find(all, Code::lookNext), nullptr);
+    ASSERT_NE(find(all, Code::recordDisagrees), nullptr);
+    EXPECT_TRUE(find(all, Code::recordDisagrees)->wormsMissing);
+    EXPECT_THAT(find(all, Code::recordDisagrees)->text, HasSubstr("Put worms in"));
+}
+
+TEST(AdviceOfTheColony, ATenthAfterColdOrHeatIsTold)
+{
+    for (const double bed : {3.0, 32.0}) {
+        StackReckoning stack = calm();
+        since(stack, -30, [bed](StackEstimate& day) { day.binTempC = {bed - 1, bed, bed + 1}; });
+        since(stack, -3, [](StackEstimate& day) { day.binTempC = {10, 12, 14}; });
+        stack.now.ahead->bedIn7Days = stack.now.ahead->bedIn14Days = {10, 12, 14};
+        colony(stack, -20, 0.1);
+        const auto all = adviceFor(stack);
+        ASSERT_NE(find(all, Code::lookNext), nullptr) << bed;
+        EXPECT_EQ(find(all, Code::lookNext)->text, "See whether there are few, some or many worms");
+        EXPECT_GT(foodLimit(stack, {*find(all, Code::lookNext)}).kg, 0.0) << "what is left may be fed";
+        colony(stack, -20, 0.12);
+        EXPECT_THAT(codes(stack), Not(Contains("look-next"))) << "more than a tenth of 1.1 kg";
+    }
+    StackReckoning mild = calm();
+    colony(mild, -20, 0.1); // taken out, or moved: the bed was never too cold or too hot
+    EXPECT_THAT(codes(mild), Not(Contains("look-next")));
+}
+
+TEST(AdviceOfTheColony, ColdTellsTheLossAsHeatDoes)
+{
+    for (const double bed : {3.0, 32.0}) {
+        StackReckoning stack = calm();
+        since(stack, -2, [bed](StackEstimate& day) { day.binTempC = {bed - 0.5, bed, bed + 0.5}; });
+        colony(stack, -5, 0.4);
+        const auto all = adviceFor(stack);
+        const Advice* told = find(all, bed < 10 ? Code::cold : Code::heat);
+        ASSERT_NE(told, nullptr);
+        EXPECT_THAT(told->because, HasSubstr("colony 400 g, two weeks ago 1.1 kg")) << bed;
+    }
+}
+
+}
+}
