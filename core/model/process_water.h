@@ -10,7 +10,10 @@ namespace {
 inline constexpr double sumpKeeps = 0.1;        ///< L that stay below an open spigot
 inline constexpr double evaporationLidOff = 1.6; ///< kg/m²/d/kPa, lid off and castings loosened
 
-/// The highest tray, which alone lies open under the lid, evaporates k·A·(es(T_bed) − RH·es(T_air))·min(1, moisture/0.60).
+/// kg per kg DM that no air takes away: 12 % of moisture, wet basis. Judgement; what is left in the light for weeks does not fall to dust.
+inline constexpr double airDryWater = 0.136;
+
+/// The highest tray, which alone lies open under the lid, evaporates k·A·(es(T_bed) − RH·es(T_air))·min(1, free water ÷ free water at 0.60 of moisture).
 inline void evaporate(StepContext& at)
 {
     StackBlock& stack = at.stack;
@@ -47,10 +50,12 @@ inline void evaporate(StepContext& at)
     const double days = forcing.days;
     const double perDay = 1.0 / days;
     TIERLOAM_EACH_MEMBER(m) {
-        const double wet = tray.water[m] + tray.unsoftenedDry[m] + tray.softened[m] + tray.castings[m];
+        const double dry = tray.unsoftenedDry[m] + tray.softened[m] + tray.castings[m];
+        const double bound = airDryWater * dry;
+        const double free = greatest(tray.water[m] - bound, 0.0);
         const double full = least((lidOn * lidEvaporation[m] + lidOff) * area * demand[m] * days, greatest(stack.bed[m] + 5.0, 0.0) * perStoredKelvin);
-        // Wetter than 0.60 it goes at an even rate, drier at one in proportion to what is left.
-        const double lost = least(full, tray.water[m] * lossFactor(full, 0.60 * wet + nothing));
+        // Wetter than 0.60 it goes at an even rate, drier at one in proportion to what is left above air-dry.
+        const double lost = least(full, free * lossFactor(full, greatest(0.60 * (tray.water[m] + dry) - bound, 0.0) + nothing));
         tray.water[m] -= lost;
         stack.evaporated[m] += lost;
         stack.evaporationRate[m] = lost * perDay;

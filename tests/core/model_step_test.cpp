@@ -373,6 +373,24 @@ TEST(Temperature, FollowsTheAirWhenItIsRead)
     EXPECT_NEAR(block.bed[0], 10.0 + block.warmth[0], 0.3);
 }
 
+/// Castings in the light come to what air-dry matter holds, 10 to 15 % of moisture, and no further.
+TEST(Evaporation, StopsAtAirDry)
+{
+    Ensemble stack = medianStack();
+    feedAndAdvance(stack, 30);
+    DayForcing forcing;
+    forcing.usualTemperature = 24;
+    forcing.lidOff = true;
+    const int top = stack.trays() - 1;
+    for (int day = 30; day < 90; ++day) {
+        forcing.day = day;
+        advanceDay(stack, forcing);
+    }
+    const double moist = moisture(MemberOf{stack, 0}, top);
+    EXPECT_GT(moist, 10.0);
+    EXPECT_LT(moist, 15.0);
+}
+
 TEST(Season, IsWarmestInMidsummerOfItsHemisphere)
 {
     EXPECT_DOUBLE_EQ(seasonOffset(6.0, 200, false), 6.0);

@@ -223,13 +223,14 @@ def derivative(y, layout, p, trays, surroundings):
     conductance = 2.4 * (2 * area + 4 * np.sqrt(area) * surroundings["height"] * layout.trays)
     top = layout.tray(y, layout.trays - 1)
     dry = top[T["F"]].sum(axis=0) + top[T["H"]] + top[T["C"]]
-    moisture = top[T["water"]] / (top[T["water"]] + dry + tiny)
+    # What air-dry matter holds, 12 % of moisture, stays.
+    free = np.maximum(top[T["water"]] - 0.136 * dry, 0.0) / np.maximum(0.60 * (top[T["water"]] + dry) - 0.136 * dry, tiny)
     k = 1.6 if surroundings["lid_off"] else p["evaporation"]
     evaporation = np.zeros_like(R)
     for _ in range(40):
         warmth = np.minimum((17e6 * respired - 2.45e6 * evaporation) / 86400 / conductance, 80.0)
         demand = np.maximum(vapour_pressure(bed) - surroundings["humidity"] * vapour_pressure(bed - warmth), 0.0)
-        before, evaporation = evaporation, k * area * demand * np.minimum(1.0, moisture / 0.60)
+        before, evaporation = evaporation, k * area * demand * np.minimum(1.0, free)
         if np.max(np.abs(evaporation - before)) < 1e-14:
             break
     layout.tray(d, layout.trays - 1)[T["water"]] -= evaporation
