@@ -65,7 +65,8 @@ PastAnswer reckonAnotherPast(const journal::Entries& entries, const AnotherPast&
     std::int64_t place = 0;
     for (const journal::Entry& entry : entries) place = std::max(place, static_cast<std::int64_t>(entry.positionInDay));
     for (journal::Entry entry : past.with) {
-        entry.positionInDay = ++place;
+        const bool replaces = std::find(past.without.begin(), past.without.end(), entry.id) != past.without.end();
+        if (!replaces) entry.positionInDay = ++place;
         lived.push_back(std::move(entry));
     }
     std::stable_sort(lived.begin(), lived.end(), journal::inJournalOrder);

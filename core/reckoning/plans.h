@@ -28,7 +28,7 @@ std::optional<PlanComparison> comparePlans(const StackReckoning& stack, const Ch
 /// Another past: the journal without some entries and with others, reckoned with the same random numbers.
 struct AnotherPast {
     std::vector<journal::EntryId> without;
-    journal::Entries with;               ///< placed at the end of their days
+    journal::Entries with;               ///< placed at the end of their days; one of an id that is left out, where that one was
 };
 struct PastAnswer {
     std::shared_ptr<const Reckoning> reckoning;   ///< nullptr when it cannot have been so

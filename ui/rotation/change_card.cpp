@@ -1,5 +1,6 @@
 #include "ui/rotation/change_card.h"
 
+#include "core/planning/past_harvest.h"
 #include "core/reckoning/outlook.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/choice_field.h"
@@ -322,7 +323,7 @@ void ChangeCard::tryIt()
         case Kind::pastHarvest: {
             reckoning::AnotherPast past;
             if (kind == Kind::anotherPast) past.without = {without};
-            else if (auto harvest = planning::harvestInThePast(stack, on)) past.with = {std::move(*harvest)};
+            else if (auto harvested = planning::pastWithHarvest(journal->entries, stack, on)) past = std::move(*harvested);
             else {
                 made = TriedChange{tr("Nothing stood there on that day, or it is not past yet."), {}, {}, {}};
                 break;
