@@ -7,12 +7,15 @@
 #include "core/exchange/refusal_text.h"
 #include "core/exchange/summary.h"
 #include "core/exchange/whole_file.h"
+#include "core/household/seasons.h"
 #include "core/planning/wish_text.h"
 #include "core/store/household_file.h"
+#include "core/store/setting_names.h"
 
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
+#include <QLocale>
 
 #include <cstdio>
 
@@ -74,6 +77,18 @@ private:
 
 }
 
+namespace {
+
+/// As the window does for a new household.
+void guessSeasons(HouseholdFile& file)
+{
+    if (!household::liesSouth(QLocale::system().territory())) return;
+    if (const auto failure = file.setSetting(QString{store::settingHemisphere}, QString{store::hemisphereSouth})) return complain(failure->why);
+    complain(Text::tr("The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them."));
+}
+
+}
+
 bool print(std::string_view text)
 {
     return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
@@ -85,7 +100,8 @@ int addToJournal(const CommandLine& call)
 {
     const auto addition = Addition::of(call);
     if (!addition) return exitBadInput;
-    if (!QFileInfo::exists(call.file)) { // bad rows must not even for a moment make a file
+    const bool isNew = !QFileInfo::exists(call.file);
+    if (isNew) { // bad rows must not even for a moment make a file
         const auto faults = addition->readAgainst({}).faults;
         addition->tellFaults(faults);
         if (!faults.empty()) return exitBadInput;
@@ -108,6 +124,7 @@ int addToJournal(const CommandLine& call)
             const bool single = call.call == Call::record;
             const std::string said = single ? std::to_string(static_cast<std::int64_t>(ids->front())) : "imported " + std::to_string(ids->size()) + " entries";
             const bool printed = print(said + '\n');
+            if (isNew) guessSeasons(*opened->file);
             for (const journal::Warning& warning : read.warnings) complain(exchange::warningText(warning, read.effect.after));
             if (const QString moved = exchange::movedText(read.effect); !moved.isEmpty()) complain(moved);
             // A backup that fails is told; what was recorded stands, so the call has done what was asked.

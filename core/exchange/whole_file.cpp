@@ -11,8 +11,20 @@
 
 namespace tierloam::exchange {
 
+namespace {
+
+/// As SQLite's file format says: a database begins with these 16 bytes.
+bool isDatabase(const QString& path)
+{
+    QFile file{path};
+    return file.open(QIODevice::ReadOnly) && file.read(16) == QByteArrayView{"SQLite format 3\0", 16};
+}
+
+}
+
 std::optional<QString> writeWholeFile(const QString& path, std::string_view bytes)
 {
+    if (isDatabase(path)) return ExchangeText::tr("%1 is a household file or another database, and was left as it is. Choose another name.").arg(path);
     QSaveFile file{path};
     const auto size = static_cast<qint64>(bytes.size());
     const auto failed = [&] { return ExchangeText::tr("%1 could not be written: %2. What was there before is unchanged.").arg(path, file.errorString()); };

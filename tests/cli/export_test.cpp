@@ -72,6 +72,20 @@ TEST_F(Export, NeverReplacesTheHouseholdItself)
     EXPECT_EQ(read("h.tierloam"), before);
 }
 
+TEST_F(Export, NeverReplacesAnotherHousehold)
+{
+    begin();
+    ASSERT_TRUE(QFile::copy(path("h.tierloam"), path("other.tierloam")));
+    const std::string before = read("other.tierloam");
+    const Answer answer = exportTo("other.tierloam");
+    EXPECT_EQ(answer.code, 1);
+    EXPECT_THAT(answer.err, HasSubstr("other.tierloam is a household file"));
+    EXPECT_EQ(run({file_, QStringLiteral("--calendar"), QStringLiteral("other.tierloam")}).code, 1);
+    EXPECT_EQ(read("other.tierloam"), before);
+    write("plain.csv", "SQLite");
+    EXPECT_EQ(exportTo("plain.csv").code, 0);
+}
+
 TEST_F(Export, OfAnEmptyHouseholdIsTheHeader)
 {
     write("j.csv", header);

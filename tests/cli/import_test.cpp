@@ -33,6 +33,22 @@ TEST_F(Import, MakesTheFileAddsAllRowsAndSaysHowMany)
     EXPECT_THAT(lines(exported(file_)), testing::SizeIs(5));
 }
 
+/// A garage is warmest in January there, and nobody was asked.
+TEST_F(Import, GuessesTheSeasonsOfANewHouseholdByTheCountryAndSaysSo)
+{
+    write("j.csv", header + begun);
+    QProcessEnvironment south = bareEnvironment();
+    south.insert(QStringLiteral("LC_ALL"), QStringLiteral("en_AU.UTF-8"));
+    const auto in = [&](const QString& file) { return runCommand(QStringLiteral(TIERLOAM_PROGRAM), {file, QStringLiteral("--import"), csv_}, folder().path(), south); };
+    const Answer made = in(file_);
+    EXPECT_EQ(made.code, 0);
+    EXPECT_THAT(made.err, HasSubstr("south of the equator"));
+    write("more.csv", header + "2031-01-09,Mill,feed,,300,g,,,\n");
+    EXPECT_EQ(import(QStringLiteral("n.tierloam"), csv_).err, "");
+    EXPECT_EQ(runCommand(QStringLiteral(TIERLOAM_PROGRAM), {QStringLiteral("n.tierloam"), QStringLiteral("--import"), QStringLiteral("more.csv")}, folder().path(), south).err, "")
+        << "what stands is not turned";
+}
+
 TEST_F(Import, OfAHeaderAloneIsFine)
 {
     write("j.csv", header);

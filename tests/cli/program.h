@@ -29,6 +29,7 @@ inline QProcessEnvironment bareEnvironment()
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
     for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "XDG_SESSION_TYPE"}) environment.remove(QString::fromLatin1(name));
     environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("nonsense"));
+    environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8")); // of nowhere: a new household's seasons are guessed by the country
     return environment;
 }
 

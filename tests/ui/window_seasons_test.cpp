@@ -4,7 +4,7 @@
 #include "core/reckoning/reckon.h"
 #include "core/reckoning/outlook.h"
 #include "core/store/setting_names.h"
-#include "ui/window/seasons.h"
+#include "core/household/seasons.h"
 
 namespace tierloam::window {
 
@@ -72,10 +72,10 @@ TEST_F(Seasons, AreTurnedByHalfAYearAndTheBedWithThem)
 
 TEST_F(Seasons, OfANewHouseholdAreGuessedFromWhereTheMachineIsAndTold)
 {
-    EXPECT_TRUE(liesSouth(QLocale::Australia));
-    EXPECT_TRUE(liesSouth(QLocale::Chile));
-    EXPECT_FALSE(liesSouth(QLocale::Germany));
-    EXPECT_FALSE(liesSouth(QLocale::AnyTerritory));
+    EXPECT_TRUE(household::liesSouth(QLocale::Australia));
+    EXPECT_TRUE(household::liesSouth(QLocale::Chile));
+    EXPECT_FALSE(household::liesSouth(QLocale::Germany));
+    EXPECT_FALSE(household::liesSouth(QLocale::AnyTerritory));
     ASSERT_TRUE(window_->createFile(path(QStringLiteral("new.tierloam"))));
     window_->guessSeasons(QLocale::UnitedStates);
     EXPECT_TRUE(checked(ui::ActionId::seasonsNorth));

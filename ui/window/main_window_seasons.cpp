@@ -1,5 +1,4 @@
-#include "ui/window/seasons.h"
-
+#include "core/household/seasons.h"
 #include "core/store/setting_names.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
@@ -8,20 +7,7 @@
 #include <QActionGroup>
 #include <QMenu>
 
-#include <algorithm>
-
 namespace tierloam::window {
-
-bool liesSouth(QLocale::Territory territory)
-{
-    constexpr QLocale::Territory south[] = {
-        QLocale::Angola,       QLocale::Argentina, QLocale::Australia, QLocale::Bolivia,      QLocale::Botswana,   QLocale::Brazil,  QLocale::Burundi,  QLocale::Chile,       QLocale::Comoros,
-        QLocale::CongoKinshasa, QLocale::Eswatini, QLocale::Fiji,      QLocale::FalklandIslands, QLocale::FrenchPolynesia, QLocale::Indonesia, QLocale::Lesotho, QLocale::Madagascar, QLocale::Malawi,
-        QLocale::Mauritius,    QLocale::Mozambique, QLocale::Namibia,  QLocale::NewCaledonia, QLocale::NewZealand, QLocale::PapuaNewGuinea, QLocale::Paraguay, QLocale::Peru,  QLocale::Reunion,
-        QLocale::Rwanda,       QLocale::Samoa,     QLocale::SolomonIslands, QLocale::SouthAfrica, QLocale::Tanzania, QLocale::TimorLeste, QLocale::Tonga,  QLocale::Uruguay,  QLocale::Vanuatu,
-        QLocale::Zambia,       QLocale::Zimbabwe};
-    return std::ranges::find(south, territory) != std::end(south);
-}
 
 void MainWindow::makeSeasonActions()
 {
@@ -48,7 +34,7 @@ void MainWindow::syncSeasonActions()
 
 void MainWindow::guessSeasons(QLocale::Territory territory)
 {
-    if (!household_ || !liesSouth(territory)) return;
+    if (!household_ || !household::liesSouth(territory)) return;
     keepSouth(true);
     notices_->show(Notices::Kind::notice, tr("The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them."), QStringLiteral("seasons"));
 }
