@@ -93,6 +93,7 @@ void addTray(Ensemble& ensemble, int batch, int tray, int day)
     shape.batch = batch;
     shape.tray = tray;
     shape.beddedDay = day;
+    shape.left = 1.0;
     for (TrayShape& other : ensemble.shapes) other.drying = false; // another tray on top ends it
     ensemble.shapes.push_back(shape);
     for (Ensemble::Block& block : ensemble.blocks) {
@@ -168,24 +169,36 @@ void pour(Ensemble& ensemble, int slot, double litres)
     }
 }
 
+namespace {
+
+/// Worms of one member: counted ones of one mass, else a grown mixed colony.
+void stockMember(Ensemble::Block& block, int m, int slot, double kg, std::optional<int> number)
+{
+    // Shares of its mass. Judgement.
+    static constexpr std::array<std::array<double, 2>, 4> mixed{{{0.08, 50e-6}, {0.20, 120e-6}, {0.32, 250e-6}, {0.40, 400e-6}}};
+    const double there = liveMass(block.stack, m);
+    const double coming = kg > 0.0 ? kg / (there + kg) : 0.0;
+    for (TrayBlock& tray : block.trays) tray.share[m] *= 1.0 - coming;
+    block.trays[static_cast<std::size_t>(slot)].share[m] += coming;
+    if (number && *number > 0) {
+        putWorms(block, m, kg, kg / *number);
+    } else {
+        for (const auto& [share, each] : mixed) putWorms(block, m, kg * share, each);
+    }
+}
+
+}
+
 void stock(Ensemble& ensemble, int slot, double kg, std::optional<int> number, bool bought)
 {
-    // A grown mixed colony: shares of its mass. Judgement.
-    static constexpr std::array<std::array<double, 2>, 4> mixed{{{0.08, 50e-6}, {0.20, 120e-6}, {0.32, 250e-6}, {0.40, 400e-6}}};
-    for (Ensemble::Block& block : ensemble.blocks) {
-        for (int m = 0; m < lanes; ++m) {
-            const double mass = kg * (bought && !number ? row(block, Parameter::stockBias, m) : 1.0);
-            const double there = liveMass(block.stack, m);
-            const double coming = mass > 0.0 ? mass / (there + mass) : 0.0;
-            for (TrayBlock& tray : block.trays) tray.share[m] *= 1.0 - coming;
-            block.trays[static_cast<std::size_t>(slot)].share[m] += coming;
-            if (number && *number > 0) {
-                putWorms(block, m, mass, mass / *number);
-            } else {
-                for (const auto& [share, each] : mixed) putWorms(block, m, mass * share, each);
-            }
-        }
-    }
+    for (Ensemble::Block& block : ensemble.blocks)
+        for (int m = 0; m < lanes; ++m) stockMember(block, m, slot, kg * (number ? 1.0 : row(block, bought ? Parameter::stockBias : Parameter::scaleBias, m)), number);
+}
+
+void stockEach(Ensemble& ensemble, int slot, const PerMember& kg)
+{
+    for (std::size_t b = 0; b < ensemble.blocks.size(); ++b)
+        for (int m = 0; m < lanes; ++m) stockMember(ensemble.blocks[b], m, slot, kg[b * lanes + static_cast<std::size_t>(m)], std::nullopt);
 }
 
 void takeWorms(Ensemble& ensemble, double kg)
@@ -239,6 +252,15 @@ void lieInAir(Ensemble& ensemble, double celsius)
 {
     for (Ensemble::Block& block : ensemble.blocks)
         for (int m = 0; m < lanes; ++m) block.stack.bed[m] = celsius + block.stack.warmth[m] + block.stack.drift[m];
+}
+
+void warmBed(Ensemble& ensemble, double kelvin)
+{
+    for (Ensemble::Block& block : ensemble.blocks)
+        for (int m = 0; m < lanes; ++m) {
+            block.stack.bed[m] += kelvin;
+            block.stack.drift[m] += kelvin;
+        }
 }
 
 void rotate(Ensemble& ensemble)
@@ -295,7 +317,10 @@ void harvest(Ensemble& ensemble, int slot, double share)
                 for (TrayBlock& any : block.trays) any.share[m] /= left;
         }
     }
-    if (!whole) return;
+    if (!whole) {
+        ensemble.shapes[at].left *= 1.0 - share;
+        return;
+    }
     ensemble.shapes.erase(ensemble.shapes.begin() + slot);
     for (Ensemble::Block& block : ensemble.blocks) {
         block.trays.erase(block.trays.begin() + slot);

@@ -39,6 +39,9 @@ void pour(Ensemble& ensemble, int slot, double litres);
 /// They go into one slot. Their reserve is their maintenance need ÷ k_R, counted as put in.
 void stock(Ensemble& ensemble, int slot, double kg, std::optional<int> number, bool bought);
 
+/// The same of each member, as a grown mixed colony and with no bias: worms that were there and that a member did not have.
+void stockEach(Ensemble& ensemble, int slot, const PerMember& kg);
+
 /// Worms taken out, all masses alike, their reserve along.
 void takeWorms(Ensemble& ensemble, double kg);
 /// The same for a share of each member's colony.
@@ -52,6 +55,9 @@ void drain(Ensemble& ensemble, std::optional<double> litres);
 
 /// The bed has come to rest in air of so many °C, its own heat and drift as they are: T = T_air + q + u. Nothing else happens and no time passes.
 void lieInAir(Ensemble& ensemble, double celsius);
+
+/// The bed, and what it differs by from its surroundings (u), are so many K warmer from now on: sun on it, a heater, a draught.
+void warmBed(Ensemble& ensemble, double kelvin);
 
 /// Slot 0 goes to the top and dries.
 void rotate(Ensemble& ensemble);

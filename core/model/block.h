@@ -54,6 +54,7 @@ struct TrayShape {
     int tray;
     int beddedDay;                        ///< days since the stack's first bedding
     bool drying;
+    double left;                          ///< of this batch: 1, less what shares of it were taken
 };
 
 /// What a stack holds besides its trays, 64 members.

@@ -146,7 +146,7 @@ double room(const MemberOf& of, int slot)
     return (of.ensemble.height * 100.0 - 1.0 - layers(of, slot).total()) / 100.0 * of.ensemble.area;
 }
 
-bool ready(const MemberOf& of, int slot) { return ready(unprocessed(of, slot), of.tray(slot).castings[of.lane], castingsDepth(of, slot)); }
+bool ready(const MemberOf& of, int slot) { return ready(unprocessed(of, slot), of.tray(slot).castings[of.lane], castingsDepth(of, slot), of.ensemble.shapes[static_cast<std::size_t>(slot)].left); }
 bool nearly(const MemberOf& of, int slot) { return nearly(unprocessed(of, slot), of.tray(slot).castings[of.lane]); }
 bool filled(const MemberOf& of, int slot) { return filled(unprocessed(of, slot), of.tray(slot).castings[of.lane], castingsDepth(of, slot)); }
 
@@ -157,10 +157,11 @@ void readiness(const Ensemble& ensemble, int block, int slot, Readiness& out)
     for (int c = 0; c < quickClasses; ++c)
         if (ensemble.shapes[static_cast<std::size_t>(slot)].weight[c] > 0.0) add(raw, tray.unsoftened[c], 1.0);
     const double area = ensemble.area;
+    const double left = ensemble.shapes[static_cast<std::size_t>(slot)].left;
     for (int m = 0; m < lanes; ++m) {
         const double depth = depthOf(tray.castings[m], area);
         const double unprocessed = tray.softened[m] + raw[m];
-        out.ready[m] = ready(unprocessed, tray.castings[m], depth);
+        out.ready[m] = ready(unprocessed, tray.castings[m], depth, left);
         out.filled[m] = filled(unprocessed, tray.castings[m], depth);
     }
 }

@@ -47,8 +47,9 @@ double volumeOfDry(int softeningClass, double dryDensity);
 // The rules of readiness.
 inline constexpr double readyRatio = 0.10, nearlyRatio = 0.20, filledRatio = 0.60;
 inline constexpr double readyDepth = 1.25, filledDepth = 2.5; ///< cm
-/// From unprocessed and castings dry matter, and the castings' depth. `&`, so that a loop over members needs no branch.
-constexpr bool ready(double raw, double castings, double depthCm) { return (raw <= readyRatio * castings) & (depthCm >= readyDepth); }
+/// From unprocessed and castings dry matter, and the castings' depth. Of a batch of which shares were taken `left` remains, and lies that much lower.
+/// `&`, so that a loop over members needs no branch.
+constexpr bool ready(double raw, double castings, double depthCm, double left = 1.0) { return (raw <= readyRatio * castings) & (depthCm >= readyDepth * left); }
 constexpr bool nearly(double raw, double castings) { return raw <= nearlyRatio * castings; }
 constexpr bool filled(double raw, double castings, double depthCm) { return (depthCm >= filledDepth) & (raw <= filledRatio * castings); }
 bool ready(const MemberOf& of, int slot);

@@ -2,10 +2,13 @@
 
 #include "core/advice/food_limit.h"
 #include "core/advice/too_early.h"
+#include "core/journal/absences.h"
 #include "core/reckoning/tray_contents.h"
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 namespace tierloam::planning {
 
@@ -29,6 +32,23 @@ TrayWater waterOf(const reckoning::TrayEstimate& tray)
     return {water, tray.waterShare.p50 > 0.0 ? water / tray.waterShare.p50 : water};
 }
 
+/// Days on which nobody was there for any stack that is fed: their weeks tell nothing of the kitchen.
+std::vector<journal::AwayDays> nobodyThere(const journal::Entries& entries, Day today)
+{
+    std::set<std::string> fed;
+    std::map<std::string, std::vector<journal::AwayDays>> away;
+    for (const journal::Entry& entry : entries) {
+        if (std::holds_alternative<journal::Feed>(entry.action) && daysBetween(entry.date.day, today) < 2 * 7 * weeksBack) fed.insert(entry.stack);
+        if (const auto days = journal::awayDaysOf(entry)) away[entry.stack].push_back(*days);
+    }
+    std::vector<journal::AwayDays> all;
+    if (fed.empty()) return all;
+    for (const journal::AwayDays& days : away[*fed.begin()])
+        for (Day day = days.from; day <= std::min(days.to, today); day += std::chrono::days{1})
+            if (std::ranges::all_of(fed, [&](const std::string& stack) { return journal::isAway(day, away[stack]); })) all.push_back({day, day});
+    return all;
+}
+
 /// The one that the due list names too.
 const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning& stack)
 {
@@ -43,10 +63,11 @@ double learnedSupply(const journal::Entries& entries, const materials::Table& ta
 {
     std::vector<double> weeks(weeksBack, 0.0);
     int known = 0;
+    const std::vector<journal::AwayDays> away = nobodyThere(entries, today);
     for (const journal::Entry& entry : entries) {
         const auto* feed = std::get_if<journal::Feed>(&entry.action);
-        const int ago = daysBetween(entry.date.day, today);
-        if (feed == nullptr || ago < 0) continue;
+        if (feed == nullptr || entry.date.day > today) continue;
+        const int ago = journal::daysPresentSince(entry.date.day, today, away);
         known = std::max(known, std::min(ago / 7 + 1, weeksBack));
         if (ago < 7 * weeksBack) weeks[static_cast<std::size_t>(ago / 7)] += freshKg(*feed, table);
     }

@@ -1,5 +1,6 @@
 #include "core/reckoning/care.h"
 
+#include "core/journal/absences.h"
 #include "core/reckoning/usual.h"
 
 #include <algorithm>
@@ -12,6 +13,7 @@ namespace tierloam::reckoning {
 namespace {
 
 constexpr int weeksBack = 8;
+constexpr int weeksOfHabit = 4; ///< from so many on a middle week tells more than a mean
 
 double middle(std::vector<double> values)
 {
@@ -33,6 +35,15 @@ double usualGap(const std::vector<Day>& feeds)
     return gaps.empty() ? 7.0 : middle(gaps);
 }
 
+/// Weeks for which these feedings last: from the first to the last and its gap, or longer where the next one is late. Over so many calendar weeks a
+/// stack's first feedings would seem rare on the eve of each and frequent on the day after.
+double weeksOfFeeding(const std::vector<Day>& feeds, Day asOf, const std::vector<journal::AwayDays>& away)
+{
+    const double sinceFirst = journal::daysPresentSince(feeds.front(), asOf, away);
+    const double sinceLast = journal::daysPresentSince(feeds.back(), asOf, away);
+    return (sinceFirst - sinceLast + std::max(usualGap(feeds), sinceLast)) / 7.0;
+}
+
 }
 
 bool isLook(const journal::Action& action)
@@ -44,11 +55,17 @@ bool isLook(const journal::Action& action)
 UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory& history, const Deeds& deeds, Day asOf)
 {
     UsualCare care;
-    const int lived = history.firstBedding ? daysBetween(*history.firstBedding, asOf) + 1 : 1;
-    const int weeks = std::clamp(lived / 7, 1, weeksBack);
-    const Day from = asOf - std::chrono::days{7 * weeks - 1};
+    std::vector<journal::AwayDays> away;
+    for (const journal::Step& step : history.steps)
+        if (const auto days = journal::awayDaysOf(entries[step.entry])) away.push_back(*days);
+    // Weeks on which somebody was there: those away are no habit.
+    const auto ago = [&](Day day) { return journal::daysPresentSince(day, asOf, away); };
+    const int lived = history.firstBedding ? ago(*history.firstBedding) + 1 : 1;
+    const double weeks = std::clamp(lived / 7.0, 1.0, static_cast<double>(weeksBack));
+    const Day from = lived < 7 * weeksBack ? asOf - std::chrono::days{history.firstBedding ? daysBetween(*history.firstBedding, asOf) : 0}
+                                           : journal::startOfDaysPresent(7 * weeksBack, asOf, away);
     std::map<std::string, UsualCare::Weekly> sums;
-    std::vector<double> fed(static_cast<std::size_t>(weeks), 0.0);
+    std::vector<double> fed(static_cast<std::size_t>(weeks), 0.0); // by whole weeks back
     double water = 0.0;
     double drained = 0.0;
     const auto add = [&](const std::string& material, const Amount& amount, bool isFood, Day day) {
@@ -58,7 +75,8 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
         sum.what = portion->what;
         sum.isFood = isFood;
         sum.kg += portion->kg;
-        if (isFood) fed[static_cast<std::size_t>(daysBetween(from, day) / 7)] += portion->kg;
+        const std::size_t week = static_cast<std::size_t>(ago(day) / 7);
+        if (isFood && week < fed.size()) fed[week] += portion->kg;
     };
     std::vector<Day> feeds;
     struct Habit { double each = 0; int every = 1; };
@@ -84,12 +102,14 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
         } else if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
             if (drain->volume) drained += drain->volume->volume().value_or(Volume{}).base();
         } else if (const auto* flush = std::get_if<journal::Flush>(&entry.action)) {
-            water += flush->poured.volume().value_or(Volume{}).base();
-            drained += flush->drained.value_or(flush->poured.volume().value_or(Volume{})).base();
+            // What ran out again is no watering, and its running out no drain: a flush leaves with itself.
+            const double through = flush->poured.volume().value_or(Volume{}).base();
+            water += std::max(through - (flush->drained ? flush->drained->base() : through), 0.0);
         }
     }
+    const double weeksFed = feeds.empty() ? weeks : weeksOfFeeding(feeds, asOf, away);
     for (auto& [name, sum] : sums) {
-        sum.kg /= weeks;
+        sum.kg /= sum.isFood ? weeksFed : weeks;
         care.given.push_back(sum);
         if (sum.isFood) care.feedKg += sum.kg;
     }
@@ -101,7 +121,7 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
             care.given.push_back({paper->what, paper->kg * 7.0 / routines[1]->every, false});
     }
     care.drainLitres = drained / weeks;
-    care.medianFeedKg = middle(fed);
+    care.medianFeedKg = weeks >= weeksOfHabit ? middle(fed) : care.feedKg;
     if (!feeds.empty()) care.firstIn = std::clamp(static_cast<int>(std::lround(usualGap(feeds))) - daysBetween(feeds.back(), asOf), 1, 7);
     return care;
 }
@@ -139,6 +159,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
     std::vector<Day> feeds;
     const Day from = asOf - std::chrono::days{7 * weeksBack - 1};
     double poured = 0.0;
+    double routineLPerWeek = 0.0;
     for (const journal::Step& step : history.steps) {
         const journal::Entry& entry = entries[step.entry];
         const Day day = entry.date.day;
@@ -151,6 +172,8 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
         if (std::holds_alternative<journal::Flush>(entry.action)) {
             record.lastDrain = record.lastFlush = day;
         }
+        if (const auto* routine = std::get_if<journal::Routine>(&entry.action); routine != nullptr && routine->of == journal::RoutineOf::water)
+            routineLPerWeek = routine->each.volume().value_or(Volume{}).base() * 7.0 / std::max(routine->everyDays.value_or(1), 1);
         if (const auto* water = std::get_if<journal::Water>(&entry.action)) {
             record.lastWater = day;
             if (day >= from) poured += water->poured.volume().value_or(Volume{}).base();
@@ -158,9 +181,9 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
         if (std::holds_alternative<journal::Bed>(entry.action) && step.slot && *step.slot >= 2 && step.batch
             && history.batch(*step.batch).entry == step.entry)
             record.lastTrayAdded = day;
-        if (const auto* event = std::get_if<journal::Event>(&entry.action); event != nullptr && event->what == "away") {
-            record.awayFrom = day;
-            record.awayUntil = event->until.value_or(day);
+        if (const auto away = journal::awayDaysOf(entry)) {
+            record.awayFrom = away->from;
+            record.awayUntil = away->to;
         }
         if (const auto* reading = std::get_if<journal::Reading>(&entry.action)) {
             if (reading->squeeze) {
@@ -177,7 +200,8 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
         if (isLook(entry.action)) record.lastLook = day;
     }
     record.medianFeedGapDays = usualGap(feeds);
-    record.waterLPerWeek = poured / weeksBack;
+    const int lived = history.firstBedding ? daysBetween(*history.firstBedding, asOf) + 1 : 1;
+    record.waterLPerWeek = poured / std::clamp(lived / 7, 1, weeksBack) + routineLPerWeek;
     const Usual usual = usualOf(entries, materials, history);
     record.usualFeed = usual.feed;
     record.usualFeedKg = usualFeedKg(usual, materials).value_or(0.0);

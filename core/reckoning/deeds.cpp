@@ -25,11 +25,8 @@ PerMember trueFresh(const Ensemble& stack, const Deeds::Portion& portion, int da
     const std::uint64_t stream = streamOf(stack.key, day, Use::volumeTyped, number);
     for (int i = 0; i < stack.members(); ++i) {
         double& kg = fresh[static_cast<std::size_t>(i)];
-        if (portion.byVolume) {
-            kg *= exponential(volumeNoise * standardNormal(stream, i));
-        } else {
-            kg *= stack.parameter(Parameter::scaleBias, i);
-        }
+        kg *= stack.parameter(Parameter::scaleBias, i); // of the household's measuring, whatever it measures with
+        if (portion.byVolume) kg *= exponential(volumeNoise * standardNormal(stream, i));
     }
     return fresh;
 }

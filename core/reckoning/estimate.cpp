@@ -127,7 +127,7 @@ TrayEstimate trayEstimate(Reader& read, const Ensemble& stack, const std::vector
     tray.depthCm = tray.strata.total();
     const auto raw = [&](std::size_t i) { return measured[i / lanes].unprocessed[i % lanes]; };
     const auto cast = [&](std::size_t i) { return stack.blocks[i / lanes].trays[static_cast<std::size_t>(slot)].castings[i % lanes]; };
-    tray.readyProbability = read.share([&](std::size_t i) { return ready(raw(i), cast(i), measured[i / lanes].castingsDepth[i % lanes]); });
+    tray.readyProbability = read.share([&](std::size_t i) { return ready(raw(i), cast(i), measured[i / lanes].castingsDepth[i % lanes], shape.left); });
     tray.nearlyProbability = read.share([&](std::size_t i) { return nearly(raw(i), cast(i)); });
     tray.state = shape.drying ? TrayState::drying : tray.nearlyProbability >= 0.5 ? TrayState::nearly : TrayState::working;
     return tray;

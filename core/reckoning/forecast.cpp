@@ -43,7 +43,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     // While a tray dries the turn has been done, and the next is that of a tray which does not stand yet.
     const bool drying = standing()->drying.has_value();
     const int topBatch = top >= 0 && !drying ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
-    to.roomTopTrayFreshKg = roomForUsualFood(stack, weights, care);
+    to.roomTopTrayFreshKg = roomForFood(stack, weights, mainFood(course));
 
     std::optional<Outlook> ahead = lookAhead(now_.members, course, {}, crew_, stop);
     if (!ahead) return false;
@@ -85,16 +85,17 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
 {
     Forecast& to = result.forecast;
     const int top = now_.members.stack.topToFeed();
-    const Substance& kitchen = course.kitchen;
-    if (top < 0 || kitchen.dryShare <= 0.0 || result.now.colonyKg.p50 < 1e-6) { // food that nobody eats rots
+    const Substance& food = mainFood(course);
+    if (top < 0 || food.dryShare <= 0.0 || result.now.colonyKg.p50 < 1e-6) { // food that nobody eats rots
         to.feedUsualKg = 0.0;
         return;
     }
-    // Too warm with no food at all is the place's doing, and none of the food's.
-    std::vector<char> warmAnyway(static_cast<std::size_t>(now_.members.stack.members()), 0);
-    const auto overfedBy = [&](double kg, std::vector<char>* warm = nullptr) {
+    // Too warm with no food at all is the place's doing, and none of the food's: what food adds to it counts.
+    const std::size_t count = static_cast<std::size_t>(now_.members.stack.members());
+    std::vector<double> warmestUnfed(7 * count, 0.0);
+    const auto overfedBy = [&](double kg, bool unfed = false) {
         Ensemble trial = now_.members.stack;
-        Deeds::giveWithinRoom(trial, top, kitchen, kg, true);
+        if (!unfed) Deeds::giveWithinRoom(trial, top, food, kg, true);
         std::vector<char> overfed(static_cast<std::size_t>(trial.members()), 0);
         for (int ahead = 1; ahead <= 7; ++ahead) {
             const DayForcing forcing = course.surroundings.on(last_ + ahead);
@@ -103,9 +104,10 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
                 for (int i = block * lanes; i < (block + 1) * lanes; ++i) {
                     const MemberOf m{trial, i};
                     const std::size_t member = static_cast<std::size_t>(i);
-                    const bool tooWarm = m.block.stack.bed[m.lane] > overfedWarmth;
-                    if (warm != nullptr && tooWarm) (*warm)[member] = 1;
-                    if (m.tray(top).air[m.lane] < overfedAir || (tooWarm && warmAnyway[member] == 0)) overfed[member] = 1;
+                    const double bed = m.block.stack.bed[m.lane];
+                    double& without = warmestUnfed[static_cast<std::size_t>(ahead - 1) * count + member];
+                    if (unfed) without = bed;
+                    if (m.tray(top).air[m.lane] < overfedAir || (bed > overfedWarmth && bed > without + foodsOwnWarmth)) overfed[member] = 1;
                 }
             });
         }
@@ -114,10 +116,10 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
     const double most = 7.0 * mostFreshPerM2AndDay * now_.members.stack.area * std::max(now_.members.stack.trays(), 1);
     const double bound = std::min(most, to.roomTopTrayFreshKg.value_or(most));
     double bearable = 0.0;
-    if (overfedBy(bound) <= overfedChance) {
+    if (overfedBy(bound) <= overfedChance) { // with nothing known of the unfed bed, which is the harder test
         bearable = bound;
     } else {
-        overfedBy(0.0, &warmAnyway);
+        overfedBy(0.0, true);
         double low = 0.0;
         double high = bound;
         for (int halving = 0; halving < 5; ++halving) {
@@ -126,14 +128,16 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         }
         bearable = low;
     }
-    to.feedHighKg = bearable;
+    // Worms that suffer from heat eat less each day.
+    const double hot = std::clamp((noFoodWarmth - result.now.binTempC.p50) / (noFoodWarmth - overfedWarmth), 0.0, 1.0);
+    to.feedHighKg = bearable * hot;
 
     std::vector<double> wanted(static_cast<std::size_t>(now_.members.stack.members()));
     std::vector<double> need;
     const int days = now_.members.week.gain(PastWeek::maintenance, 7, need);
     for (int i = 0; i < now_.members.stack.members(); ++i) {
         const MemberOf m{now_.members.stack, i};
-        const double perFresh = kitchen.dryShare * (1.0 - m.parameter(Parameter::respiredSoftening)) * m.parameter(Parameter::assimilation);
+        const double perFresh = food.dryShare * (1.0 - m.parameter(Parameter::respiredSoftening)) * m.parameter(Parameter::assimilation);
         const double upkeep = days > 0 ? need[static_cast<std::size_t>(i)] / days * 7.0 : 0.0;
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }

@@ -38,12 +38,19 @@ Population firstOf(const Population& members)
 
 }
 
-std::optional<double> roomForUsualFood(const Ensemble& stack, Weights weights, const UsualCare& care)
+const Substance& mainFood(const Course& course)
+{
+    const UsualCare::Weekly* most = nullptr;
+    for (const UsualCare::Weekly& each : course.care.given)
+        if (each.isFood && each.kg > 0.0 && (most == nullptr || each.kg > most->kg)) most = &each;
+    return most != nullptr ? most->what : course.kitchen;
+}
+
+std::optional<double> roomForFood(const Ensemble& stack, Weights weights, const Substance& food)
 {
     const int top = stack.topToFeed();
-    if (care.given.empty() || top < 0) return std::nullopt;
-    const UsualCare::Weekly& food = care.given.front();
-    const double volume = volumeOfDry(food.what.softening, food.what.bulk * food.what.dryShare) * food.what.dryShare;
+    if (top < 0) return std::nullopt;
+    const double volume = volumeOfDry(food.softening, food.bulk * food.dryShare) * food.dryShare;
     if (volume <= 0.0) return std::nullopt;
     std::vector<double> room(static_cast<std::size_t>(stack.members()));
     for (int i = 0; i < stack.members(); ++i) room[static_cast<std::size_t>(i)] = std::max(model::room(MemberOf{stack, i}, top), 0.0) / volume;
@@ -99,7 +106,7 @@ std::optional<Foresight> foresee(const Population& members, const Course& course
     seen.bedIn7Days = band(ahead->bedIn7Days, weights);
     seen.bedIn14Days = band(ahead->bedIn14Days, weights);
     seen.drainedLPerWeek = band(ahead->drainedNextWeek, weights);
-    seen.roomTopTrayFreshKg = roomForUsualFood(some.stack, weights, course.care);
+    seen.roomTopTrayFreshKg = roomForFood(some.stack, weights, mainFood(course));
     std::vector<double> warmth(static_cast<std::size_t>(some.stack.members()));
     for (int i = 0; i < some.stack.members(); ++i) warmth[static_cast<std::size_t>(i)] = some.stack.blocks[static_cast<std::size_t>(i / lanes)].stack.warmth[i % lanes];
     seen.ownWarmthK = quantile(warmth, weights, 0.5);

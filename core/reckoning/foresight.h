@@ -4,8 +4,10 @@
 
 namespace tierloam::reckoning {
 
-/// What of the usual food, kg fresh, still fits under the rim less 1 cm of the tray being fed: median. nullopt where there is no tray or nothing was fed.
-std::optional<double> roomForUsualFood(const model::Ensemble& stack, Weights weights, const UsualCare& care);
+/// What is given most, by weight: what limits are told for; kitchen mix where nothing was given of late.
+const model::Substance& mainFood(const Course& course);
+/// What of that food, kg fresh, still fits under the rim less 1 cm of the tray being fed: median. nullopt where there is no tray.
+std::optional<double> roomForFood(const model::Ensemble& stack, Weights weights, const model::Substance& food);
 /// Carbon and nitrogen, kg, of what is usually given in a week, cover included.
 struct UsualElements { double carbonKg = 0, nitrogenKg = 0; };
 UsualElements usualElements(const UsualCare& care);

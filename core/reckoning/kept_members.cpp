@@ -68,12 +68,12 @@ void passAll(Archive& archive, double (&values)[many]) { archive.raw(values, siz
 template <class Archive>
 void pass(Archive& archive, model::TrayShape& of)
 {
-    auto& [held, dryDensity, carbonShare, weight, tracerClass, batch, tray, bedded, drying] = of;
+    auto& [held, dryDensity, carbonShare, weight, tracerClass, batch, tray, bedded, drying, left] = of;
     passAll(archive, held);
     passAll(archive, dryDensity);
     passAll(archive, carbonShare);
     passAll(archive, weight);
-    each(archive, tracerClass, batch, tray, bedded, drying);
+    each(archive, tracerClass, batch, tray, bedded, drying, left);
 }
 
 template <class Archive>

@@ -81,6 +81,9 @@ double waterShareOf(const MemberOf& of, int slot)
     return weight > 0.0 ? sum / weight : 0.0;
 }
 
+/// log-sd of what is taken: how it was measured, and the eye's guess of the share, 0.3 at a half.
+double harvestNoise(double measured, double share) { return std::hypot(measured, 0.6 * (1.0 - share)); }
+
 double inSump(const Look& look, const MemberOf& of, double ranOffBefore)
 {
     const model::StackBlock& stack = of.block.stack;
@@ -248,11 +251,11 @@ Expectation expectation(const Look& look, const MemberOf& of, double ranOffBefor
         break;
     case LookKind::harvestMass: {
         const double kg = model::contentsWeight(of, look.slot) + model::colony(of) * wormsHere(of, look.slot);
-        is(Shape::logNormal, std::max(kg * look.share, leastMass), 0.10);
+        is(Shape::logNormal, std::max(kg * look.share, leastMass), harvestNoise(0.10, look.share));
         break;
     }
     case LookKind::harvestVolume:
-        is(Shape::logNormal, std::max(volume(of, look.slot) * look.share, 1e-3), 0.25); // a heap is a looser measure than a scale
+        is(Shape::logNormal, std::max(volume(of, look.slot) * look.share, 1e-3), harvestNoise(0.25, look.share)); // a heap is a looser measure than a scale
         break;
     case LookKind::wormsTaken:
         is(Shape::atLeast, std::max(model::colony(of), 1e-6), 0.15);

@@ -91,6 +91,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
     if (plan.usualTemperature) around.settings.temp = celsius(*plan.usualTemperature);
     UsualCare care = plan.feedKgPerWeek ? careWith(course.care, *plan.feedKgPerWeek, course.kitchen) : course.care;
     auto nextFeed = plan.ramp.begin();
+    members.forgetFirstsUndone(course.today);
     Ensemble& stack = members.stack;
     if (plan.leave && plan.leave->on <= around.firstBedding + std::chrono::days{course.today}) leaveBehind(stack, course, *plan.leave);
     const std::size_t count = static_cast<std::size_t>(stack.members());

@@ -1,5 +1,6 @@
 #include "core/reckoning/population.h"
 
+#include "core/model/acts.h"
 #include "core/model/elementary.h"
 #include "core/model/members.h"
 #include "core/model/random.h"
@@ -14,6 +15,8 @@ namespace tierloam::reckoning {
 using namespace model;
 
 namespace {
+
+constexpr int undoneAfter = 14; ///< days: a meal undoes for some days that a tray is filled, and is then eaten
 
 template <class Value>
 void inheritValues(std::vector<Value>& values, std::span<const int> ancestors)
@@ -176,6 +179,85 @@ void Population::forgetBatchesGone()
     }
 }
 
+void Population::forgetFirstsUndone(int today)
+{
+    const auto forget = [today](std::vector<int>& first, const std::vector<char>& now) {
+        for (std::size_t i = 0; i < now.size(); ++i)
+            if (now[i] == 0 && first[i] != never && today - first[i] > undoneAfter) first[i] = never;
+    };
+    for (std::size_t slot = 0; slot < stack.shapes.size() && slot < readyNow.size(); ++slot) {
+        FirstDays& first = firsts.at(stack.shapes[slot].batch);
+        forget(first.ready, readyNow[slot]);
+        forget(first.filled, filledNow[slot]);
+    }
+}
+
+namespace {
+
+constexpr double jumpFrom = 2.5; ///< sd between a bed as read and as expected, from which u has jumped; it is brought to within one
+constexpr double noColony = 1e-3; ///< kg
+constexpr double foundNoise = 0.5; ///< log-sd of what is given to members without worms
+constexpr double grownWorm = 0.4e-3; ///< kg
+constexpr double perM2[] = {0.1, 0.6, 1.8}; ///< kg/m² of "few", "some", "many": within the cuts of looks.cpp
+
+double meanOf(const std::vector<double>& values, Weights weights)
+{
+    double sum = 0.0;
+    for (std::size_t i = 0; i < values.size(); ++i) sum += values[i] * (weights.empty() ? 1.0 / static_cast<double>(values.size()) : weights[i]);
+    return sum;
+}
+
+/// kg of colony that a look found, nothing where it is none or no look at worms.
+double foundKg(const Look& look, const Ensemble& stack)
+{
+    switch (look.kind) {
+    case LookKind::weigh: return look.value > 2.0 * noColony * look.share ? look.value / std::max(look.share, 1e-3) : 0.0;
+    case LookKind::count: return look.value >= 1.0 ? look.value * grownWorm * std::max(1.0, stack.area * stack.height * 500.0 / std::max(look.litres, 0.1)) : 0.0; // of a tray half full
+    case LookKind::wormsSeen: return perM2[std::clamp(static_cast<int>(look.value), 0, 2)] * stack.area;
+    default: return 0.0;
+    }
+}
+
+bool findWorms(Population& population, double kg, int slot, int day, int number)
+{
+    Ensemble& stack = population.stack;
+    std::vector<char> none(static_cast<std::size_t>(stack.members()));
+    for (int i = 0; i < stack.members(); ++i) none[static_cast<std::size_t>(i)] = colony(MemberOf{stack, i}) < noColony ? 1 : 0;
+    if (probability(none, population.shares()) <= 0.5) return false;
+    std::vector<double> normals(none.size());
+    normalsOfRow(streamOf(stack.key, day, Use::jitter, number * 256 + 254), normals);
+    PerMember more(none.size(), 0.0);
+    for (std::size_t i = 0; i < none.size(); ++i)
+        if (none[i] != 0) more[i] = kg * exponential(foundNoise * normals[i]);
+    stockEach(stack, slot >= 0 ? slot : std::max(stack.topToFeed(), 0), more);
+    return true;
+}
+
+/// Whether the members were changed.
+bool meetSurprise(Population& population, const Look& look, double surprise, int day, int number)
+{
+    Ensemble& stack = population.stack;
+    const double kg = foundKg(look, stack);
+    if (kg > 0.0) return findWorms(population, kg, look.slot, day, number);
+    if (look.kind != LookKind::bedTemperature || std::abs(surprise) <= jumpFrom) return false;
+    std::vector<double> bed(static_cast<std::size_t>(stack.members()));
+    for (int i = 0; i < stack.members(); ++i) bed[static_cast<std::size_t>(i)] = MemberOf{stack, i}.block.stack.bed[i % lanes];
+    warmBed(stack, (look.value - meanOf(bed, population.shares())) * (1.0 - 1.0 / std::abs(surprise)));
+    return true;
+}
+
+}
+
+void leavePlace(Population& population)
+{
+    Ensemble& stack = population.stack;
+    std::vector<double> drift(static_cast<std::size_t>(stack.members()));
+    for (int i = 0; i < stack.members(); ++i) drift[static_cast<std::size_t>(i)] = MemberOf{stack, i}.block.stack.drift[i % lanes];
+    const double there = meanOf(drift, population.shares());
+    for (Ensemble::Block& block : stack.blocks)
+        for (double& each : block.stack.drift) each -= there;
+}
+
 Verdict weigh(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner)
 {
     Verdict verdict;
@@ -185,8 +267,10 @@ Verdict weigh(Population& population, const Look& look, std::span<const Expectat
     }
     const std::vector<double> weightsBefore = population.normalised;
     verdict.surprise = surpriseOf(expected, look, weightsBefore, crew);
-    const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, expected, day, number, crew, manner);
-    std::vector<Expectation> now = moved ? expectations(population, look, crew) : std::vector<Expectation>(expected.begin(), expected.end());
+    std::vector<Expectation> now(expected.begin(), expected.end());
+    if (meetSurprise(population, look, verdict.surprise, day, number)) now = expectations(population, look, crew);
+    const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, now, day, number, crew, manner);
+    if (moved) now = expectations(population, look, crew);
     std::vector<double> log = logLikelihood(now, look, manner.noiseScale, crew);
     for (double& each : log) each *= moved ? manner.weighedBy : manner.weighedAlone;
     const double u = uniform(streamOf(population.stack.key, day, Use::resample, number), 0);

@@ -34,6 +34,8 @@ struct Population {
     /// Which members of a block are ready and filled today, and the first day of those that were not before.
     void noteReadiness(int day, int block);
     void forgetBatchesGone();
+    /// A first day long ago of members that are so no longer counts no more: what is asked is when they will be so again.
+    void forgetFirstsUndone(int today);
     /// Weight of the members whose tray in this slot (0-based) was ready, or filled, when it was noted last.
     double readyProbability(int slot) const;
     double filledProbability(int slot) const;
@@ -65,9 +67,14 @@ struct FilterManner {
     double moves(LookKind kind) const { return kind == LookKind::weigh ? movedByWeighing : movedBy; }
 };
 
+/// A place left: what the bed differed by there (u) stays there.
+void leavePlace(Population& population);
+
 /// Takes one value in: the members move towards it by their regression on it, then they are weighed by what is left of its likelihood: tempering
 /// where less than 10 effective members would be left, systematic resampling below half, and the Liu–West jitter. `number` counts the values of the day.
 /// `expected`: what each member expects (expected_reading.h).
+/// What members cannot explain is brought to them first, so that it does not pass for something else: a bed read far from what all expect is as it was
+/// read (u jumps), and where worms were found and most members have none, those get some. The verdict is that of before.
 Verdict weigh(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner);
 
 }

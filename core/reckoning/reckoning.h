@@ -146,7 +146,7 @@ struct Record {
     int squeeze = 0;                 ///< 1 to 5, as read then
     std::optional<Day> lastBedRead;
     double bedReadC = 0;             ///< °C, as read then
-    double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks, routines left out
+    double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks or of those lived, and what the routine in force gives
     std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
     Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)

@@ -125,7 +125,10 @@ void StackRun::entriesOf(int day)
         weighEntry(step, before, day);
         now_.stepsDone = i + 1;
         journal::StackSettings& settings = now_.surroundings.settings;
-        if (settings.place != step.after.settings.place || settings.temp != step.after.settings.temp) now_.surroundings.air = now_.surroundings.humidity = std::nullopt; // read elsewhere
+        if (now_.stepsDone > 1 && (settings.place != step.after.settings.place || settings.temp != step.after.settings.temp)) { // what was read, was read elsewhere
+            now_.surroundings.air = now_.surroundings.humidity = std::nullopt;
+            leavePlace(now_.members);
+        }
         settings = step.after.settings;
         now_.surroundings.spigot = step.after.spigot;
         now_.surroundings.lidOn = step.after.lidOn;

@@ -1,5 +1,6 @@
 #include "core/reckoning/unwritten.h"
 
+#include "core/journal/absences.h"
 #include "core/model/elementary.h"
 #include "core/model/measures.h"
 #include "core/model/random.h"
@@ -34,7 +35,7 @@ double middle(std::vector<double> values)
 std::vector<MissedFeeding> missedFeedings(const journal::Entries& entries, const journal::StackHistory& history, const Deeds& deeds, int lastDay)
 {
     std::vector<Fed> fed;
-    std::vector<std::pair<int, int>> away;
+    std::vector<journal::AwayDays> away;
     for (const journal::Step& step : history.steps) {
         const int day = std::max(daysBetween(*history.firstBedding, step.day), 0);
         const journal::Action& action = entries[step.entry].action;
@@ -47,8 +48,8 @@ std::vector<MissedFeeding> missedFeedings(const journal::Entries& entries, const
             } else {
                 fed.push_back({day, portion->kg, material});
             }
-        } else if (const auto* event = std::get_if<journal::Event>(&action); event != nullptr && event->what == "away") {
-            away.emplace_back(day, event->until ? daysBetween(*history.firstBedding, *event->until) : day);
+        } else if (const auto days = journal::awayDaysOf(entries[step.entry])) {
+            away.push_back(*days);
         }
     }
     std::vector<MissedFeeding> missed;
@@ -63,8 +64,7 @@ std::vector<MissedFeeding> missedFeedings(const journal::Entries& entries, const
         const int next = i + 1 < fed.size() ? fed[i + 1].day : lastDay;
         for (int k = 1; k <= mostInOneGap && fed[i].day + (k + 0.5) * gap <= next; ++k) {
             const int day = fed[i].day + static_cast<int>(std::lround(k * gap));
-            const bool covered = std::any_of(away.begin(), away.end(), [&](const auto& each) { return day >= each.first && day <= each.second; });
-            if (!covered) missed.push_back({day, middle(amounts), fed[i].material});
+            if (!journal::isAway(*history.firstBedding + std::chrono::days{day}, away)) missed.push_back({day, middle(amounts), fed[i].material});
         }
     }
     return missed;

@@ -145,12 +145,10 @@ TEST_F(HouseholdForeign, TakingBackAChoiceDoesNotWriteOverWhatAnotherProgramChos
     choose(QStringLiteral("3"));
     ASSERT_EQ(household().undoStack()->count(), 2);
     setFromOutside(QStringLiteral("9"));
-    // Not heard of yet: the file refuses.
+    // Asked for before it is heard of: the file refuses.
     undoNow();
     household().finishWrites();
     EXPECT_EQ(failed_.size(), 1U);
-    EXPECT_EQ(household().undoStack()->count(), 1);
-    EXPECT_EQ(household().kept(supply), QStringLiteral("3"));
     // Heard of: what touched it can no longer be undone, and that is said.
     household().lookForForeignWrites();
     household().finishWrites();
