@@ -45,6 +45,9 @@ void settleContradictions(std::vector<Advice>& all)
     // To give none stands: what is given cannot be taken back.
     if (std::any_of(all.begin(), all.end(), [](const Advice& each) { return each.food == Food::withhold; }))
         std::erase_if(all, isOfFeeding);
+    // And is told once: a hint to wait adds nothing to it.
+    const auto isHintToWait = [](const Advice& each) { return each.code == Code::overfed && each.severity == Severity::hint; };
+    if (std::any_of(all.begin(), all.end(), [&](const Advice& each) { return each.food == Food::withhold && !isHintToWait(each); })) std::erase_if(all, isHintToWait);
     for (const Pair& pair : pairs)
         if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
     // Fed once, into the tray that wants it: what is due names it, and says why it is not the highest.

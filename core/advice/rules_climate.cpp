@@ -104,7 +104,7 @@ bool isDeadly(const StackReckoning& stack, double bedNow)
 QString lossText(const StackReckoning& stack)
 {
     const StackEstimate* then = stack.on(stack.asOf - std::chrono::days{lossSeen});
-    if (then == nullptr || stack.now.colonyKg.p50 >= lossWorthAWord * then->colonyKg.p50) return {};
+    if (then == nullptr || then->colonyKg.p50 < fewWorms || stack.now.colonyKg.p50 >= lossWorthAWord * then->colonyKg.p50) return {};
     return say(QT_TRANSLATE_NOOP("Advice", "; colony %1, two weeks ago %2")).arg(massText(stack.now.colonyKg.p50), massText(then->colonyKg.p50));
 }
 

@@ -21,6 +21,7 @@ constexpr int turnAhead = 14;        ///< days before its turn from which a look
 constexpr int turnInDoubt = 7;       ///< half of the members have the turn within these days, and it is not raised …
 constexpr int turnKeptInDoubt = 10;  ///< … and so until it is further off
 constexpr double worthADay = 14.0;   ///< days that such a look has to save
+constexpr double clearlyBetter = 1.5; ///< for the minute, than the look that was told
 constexpr double leastSaved = 3.0;   ///< days that a look at the turn has to save
 constexpr double leastWorth = 0.001; ///< of a look of which no gain is known
 constexpr int dateMatters = 120;     ///< days to go at most, by the median, for which a closer date is worth a look
@@ -28,10 +29,10 @@ constexpr int dateMatters = 120;     ///< days to go at most, by the median, for
 bool within(const std::optional<Day>& day, const StackReckoning& stack, int days) { return day && daysBetween(stack.asOf, *day) <= days; }
 
 /// Width in days of the 80 % range, the horizon where its end lies beyond it, and what a cut of the variance takes off it.
-double daysSaved(const reckoning::Dates& dates, const StackReckoning& stack, double cut)
+double daysSaved(const reckoning::Dates& dates, Day today, double cut)
 {
-    const int from = dates.p10 ? std::max(daysBetween(stack.asOf, *dates.p10), 0) : reckoning::outlookDays;
-    const int to = dates.p90 ? daysBetween(stack.asOf, *dates.p90) : reckoning::outlookDays;
+    const int from = dates.p10 ? std::max(daysBetween(today, *dates.p10), 0) : reckoning::outlookDays;
+    const int to = dates.p90 ? daysBetween(today, *dates.p90) : reckoning::outlookDays;
     return std::max(to - from, 0) * (1.0 - std::sqrt(1.0 - std::clamp(cut, 0.0, 1.0)));
 }
 
@@ -45,7 +46,7 @@ reckoning::Dates fromToday(const reckoning::Dates& dates, Day today)
 /// "; it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"
 QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double cut, double minutes)
 {
-    const double saved = daysSaved(dates, stack, cut);
+    const double saved = daysSaved(dates, stack.asOf, cut);
     if (saved < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by less than a day for %1 min of work")).arg(number(minutes, 0));
     const double perMinute = saved / minutes;
     if (dates.p50 && *dates.p50 <= stack.asOf) // it may be so already
@@ -55,7 +56,7 @@ QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double
         .arg(whenRange(fromToday(dates, stack.asOf), stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
 }
 
-double perMinute(const reckoning::Dates& dates, const StackReckoning& stack, const LookChoice& look) { return daysSaved(dates, stack, look.cut) / std::max(look.minutes, 0.5); }
+double perMinute(const reckoning::Dates& dates, const StackReckoning& stack, const LookChoice& look) { return daysSaved(dates, stack.asOf, look.cut) / std::max(look.minutes, 0.5); }
 
 const LookChoice* choiceOf(const StackReckoning& stack, LookKind kind, int slot)
 {
@@ -87,7 +88,7 @@ bool bitsOfTheBottom(const StackReckoning& stack, std::vector<Advice>& to)
     rule += stack.bitsRule->otherwise ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*stack.bitsRule->otherwise, stack.asOf))
                                       : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
     const LookChoice* bits = choiceOf(stack, LookKind::bits, bottom.slot);
-    if (bits != nullptr && daysSaved(bottom.readyOn, stack, bits->cut) < leastSaved) return false;
+    if (bits != nullptr && daysSaved(bottom.readyOn, stack.asOf, bits->cut) < leastSaved) return false;
     if (bits != nullptr) rule += worth(bottom.readyOn, stack, bits->cut, bits->minutes);
     addLook(to, stack, LookKind::bits, bottom.slot, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule, bits != nullptr ? perMinute(bottom.readyOn, stack, *bits) : 0.0);
     to.back().forTurn = true;
@@ -127,6 +128,28 @@ QString lookWords(LookKind kind, bool bottom)
     }
 }
 
+/// The look to tell of those that could be taken: the one told before, unless another is clearly better by now or it is no longer worth a word.
+const LookChoice* told(const LookChoice* before, const std::vector<LookChoice>& looks, const reckoning::Dates& readyOn, Day today)
+{
+    const auto isWorthIt = [&](const LookChoice& each) { return daysSaved(readyOn, today, each.cut) >= worthADay && !lookWords(each.kind, true).isEmpty(); };
+    const auto best = std::find_if(looks.begin(), looks.end(), isWorthIt);
+    if (best == looks.end()) return nullptr;
+    const auto same = before == nullptr ? looks.end() : std::find_if(looks.begin(), looks.end(), [&](const LookChoice& each) { return each.kind == before->kind && each.slot == before->slot; });
+    return same != looks.end() && isWorthIt(*same) && best->perMinute() < clearlyBetter * same->perMinute() ? &*same : &*best;
+}
+
+/// What a meal would tell changes with each meal: the look of the weeks before, as far as they are known, stands.
+const LookChoice* mostTellingOf(const StackReckoning& stack)
+{
+    const LookChoice* look = nullptr;
+    const Day silent = stack.record.lastLook.value_or(stack.firstBedding) + std::chrono::days{reckoning::lookMonthly};
+    for (const reckoning::StackEstimate& day : stack.history) { // once a week
+        const bool asked = day.day >= silent && day.day < stack.asOf && day.ahead && day.ahead->looks && !day.slots.empty();
+        if (asked && day.slots.front().batch == stack.now.slots.front().batch) look = told(look, day.ahead->looks->nextLooks, day.ahead->looks->readyOn, day.day);
+    }
+    return told(look, stack.nextLooks, stack.now.slots.front().readyOn, stack.asOf);
+}
+
 /// No look for a month: the one that tells most for the minute, if it saves a fortnight of the ready date's range.
 void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
 {
@@ -135,16 +158,16 @@ void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
     if (stack.readySince || stack.record.lastLook > stack.asOf - std::chrono::days{reckoning::lookMonthly} || stack.firstBedding > stack.asOf - std::chrono::days{reckoning::lookMonthly}) return;
     const TrayEstimate& bottom = stack.now.slots.front();
     if (!within(bottom.readyOn.p50, stack, dateMatters)) return;
-    for (const LookChoice& each : stack.nextLooks) {
-        if (daysSaved(bottom.readyOn, stack, each.cut) < worthADay || lookWords(each.kind, true).isEmpty()) continue;
-        const std::optional<int> slot = each.slot > 0 ? std::optional{each.slot} : std::nullopt;
-        addLook(to, stack, each.kind, slot, lookWords(each.kind, each.slot == 1),
-                say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
-                        .arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
-                    + worth(bottom.readyOn, stack, each.cut, each.minutes),
-                perMinute(bottom.readyOn, stack, each));
-        return;
-    }
+    const LookChoice* look = mostTellingOf(stack);
+    if (look == nullptr) return;
+    const std::optional<int> slot = look->slot > 0 ? std::optional{look->slot} : std::nullopt;
+    const bool best = std::none_of(stack.nextLooks.begin(), stack.nextLooks.end(), [&](const LookChoice& each) { return each.perMinute() > look->perMinute(); });
+    const QString why = best ? say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
+                             : say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; it was told before, and no look tells clearly more of when the bottom tray is ready, for the work"));
+    addLook(to, stack, look->kind, slot, lookWords(look->kind, look->slot == 1),
+            why.arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
+                + worth(bottom.readyOn, stack, look->cut, look->minutes),
+            perMinute(bottom.readyOn, stack, *look));
 }
 
 }

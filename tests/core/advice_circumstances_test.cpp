@@ -195,6 +195,44 @@ TEST(AdviceOfLooks, ASqueezeOrALevelIsALookThisWeek)
     }
 }
 
+TEST(AdviceOfLooks, TheOneThatWasToldStandsUntilAnotherIsClearlyBetter)
+{
+    StackReckoning stack = calm();
+    stack.firstBedding = in(-200);
+    stack.record.lastLook = in(-60);
+    stack.now.slots[0].readyOn = {in(10), in(60), in(200)};
+    const auto looks = [](double bits, double left) {
+        std::vector<LookChoice> both{{LookKind::bits, 1, 2.0, bits}, {LookKind::left, 2, 2.0, left}};
+        std::stable_sort(both.begin(), both.end(), [](const LookChoice& a, const LookChoice& b) { return a.perMinute() > b.perMinute(); });
+        return both;
+    };
+    const auto toldOn = [&](int day, double bits, double left) {
+        for (StackEstimate& each : stack.history)
+            if (each.day == in(day)) each.ahead->looks = LookForesight{{in(10), in(60), in(200)}, {}, looks(bits, left), {}, {}};
+    };
+    const auto look = [&] {
+        const auto all = adviceFor(stack);
+        return find(all, Code::lookNext)->look;
+    };
+    stack.nextLooks = looks(0.4, 0.5); // on the eve of a meal
+    EXPECT_EQ(look(), LookKind::left) << "none was told before";
+    toldOn(-14, 0.5, 0.4);
+    EXPECT_EQ(look(), LookKind::bits);
+    EXPECT_THAT(find(adviceFor(stack), Code::lookNext)->because, HasSubstr("it was told before, and no look tells clearly more"));
+    toldOn(-7, 0.4, 0.5);
+    EXPECT_EQ(look(), LookKind::bits) << "kept from week to week";
+    stack.nextLooks = looks(0.3, 0.5);
+    EXPECT_EQ(look(), LookKind::left) << "clearly better";
+    stack.nextLooks = looks(0.05, 0.06);
+    EXPECT_THAT(codes(stack), Not(Contains("look-next"))) << "not worth a word any more";
+    stack.nextLooks = looks(0.4, 0.5);
+    stack.record.lastLook = in(-30); // what was told before it was done
+    toldOn(-7, 0.0, 0.0);
+    for (StackEstimate& each : stack.history)
+        if (each.day == in(-7)) each.ahead->looks.reset();
+    EXPECT_EQ(look(), LookKind::left);
+}
+
 TEST(AdviceOfLooks, ADepthThatDecidesTheTurnIsAskedForUntilTheTurnIsWellOff)
 {
     StackReckoning stack = calm();

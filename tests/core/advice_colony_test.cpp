@@ -85,6 +85,9 @@ TEST(AdviceOfTheColony, ColdTellsTheLossAsHeatDoes)
         const Advice* told = find(all, bed < 10 ? Code::cold : Code::heat);
         ASSERT_NE(told, nullptr);
         EXPECT_THAT(told->because, HasSubstr("colony 400 g, two weeks ago 1.1 kg")) << bed;
+        colony(stack, -20, 0.001); // there was nothing to lose
+        colony(stack, -5, 0.0001);
+        EXPECT_THAT(find(adviceFor(stack), bed < 10 ? Code::cold : Code::heat)->because, Not(HasSubstr("two weeks ago"))) << bed;
     }
 }
 

@@ -56,6 +56,18 @@ TEST(AdviceFoodLimit, AHintToWaitSaysWhichOfAirAndWarmthItIs)
     EXPECT_EQ(find(all, Code::feedDue), nullptr);
 }
 
+TEST(AdviceFoodLimit, AHintToWaitAddsNothingToColdThatSaysSo)
+{
+    StackReckoning stack = nothingBorne();
+    EXPECT_THAT(codes(stack), Contains("overfed"));
+    stack.record.lastBedRead = today;
+    stack.record.bedReadC = 3.0;
+    EXPECT_THAT(codes(stack), Contains("cold"));
+    EXPECT_THAT(codes(stack), Not(Contains("overfed")));
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].air = 0.6; });
+    EXPECT_THAT(codes(stack), Contains("overfed")) << "a concern is no hint";
+}
+
 TEST(AdviceFoodLimit, WhereNothingFitsTheTrayIsFullAndNobodyOverfed)
 {
     StackReckoning stack = nothingBorne(); // unfed for weeks: no feeding is foreseen that would be cut
