@@ -23,13 +23,18 @@ namespace {
 
 using namespace tierloam::app;
 
-/// Names of files and rows are UTF-8 whatever the locale says; Qt would switch by itself and say so on stderr.
+/// Names of files and rows are UTF-8 whatever the locale says; Qt would switch by itself and say so on stderr. Language and country stay.
 void useUtf8()
 {
     std::setlocale(LC_ALL, "");
     if (std::strcmp(nl_langinfo(CODESET), "UTF-8") == 0) return;
-    setenv("LC_ALL", "C.UTF-8", 1);
-    std::setlocale(LC_ALL, "C.UTF-8");
+    if (const char* all = std::getenv("LC_ALL"); all != nullptr && *all != '\0') {
+        setenv("LANG", std::string{all}.c_str(), 1);
+        unsetenv("LC_ALL");
+    }
+    setenv("LC_CTYPE", "C.UTF-8", 1);
+    std::setlocale(LC_ALL, "");
+    std::setlocale(LC_CTYPE, "C.UTF-8");
 }
 
 int printed(const std::string& text) { return print(text) ? exitDone : exitFailed; }
