@@ -1,6 +1,7 @@
 #include "core/advice/advice.h"
 
 #include "core/advice/rules.h"
+#include "core/wording/dates.h"
 
 #include <algorithm>
 
@@ -49,6 +50,9 @@ std::string_view severityName(Severity severity)
 
 namespace {
 
+constexpr int longestDrying = 7;    ///< days from the lift to the taking (2 to 7: common practice, no source)
+constexpr int leastAwayToWait = 3;  ///< days away that a tray in the light may well be left alone for
+
 /// While nobody is there: what presses is told all the same, since somebody may be asked to come by. All else is for the day of their return, and no look is asked for.
 void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
 {
@@ -57,6 +61,25 @@ void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& a
     std::erase_if(all, [](const Advice& each) { return each.severity < Severity::concern && (each.look || each.food == Food::give); });
     for (Advice& each : all)
         if (each.severity < Severity::concern) each.on = std::max(each.on, back);
+}
+
+/// Days that nobody will be there are known before: a tray is not lifted that would hang in the light meanwhile, and food comes before they leave or after the return.
+void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
+{
+    const auto& from = stack.record.nextAwayFrom;
+    if (!from || isAway(stack.record, stack.asOf)) return;
+    const Day last = *from - std::chrono::days{1}, back = *stack.record.nextAwayUntil + std::chrono::days{1};
+    const QString gone = say(QT_TRANSLATE_NOOP("Advice", "; nobody is there: %1")).arg(wording::dayRange(*from, *stack.record.nextAwayUntil, stack.asOf));
+    for (Advice& each : all) {
+        const bool lifts = each.code == Code::harvestReady || each.code == Code::harvestOverdue;
+        const bool wouldHang = lifts && daysBetween(stack.asOf, *from) < longestDrying && daysBetween(*from, back) > leastAwayToWait && each.on < back;
+        const bool meanwhile = each.on >= *from && each.on < back;
+        if (wouldHang) each.on = back;
+        else if (meanwhile && each.food == Food::give) each.on = std::max(last, stack.asOf);
+        else if (meanwhile && each.severity < Severity::concern) each.on = back;
+        else continue;
+        each.because += gone.toStdString();
+    }
 }
 
 }
@@ -77,6 +100,7 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     rulesOfLooks(stack, all);
     settleContradictions(all);
     forTheReturn(stack, all);
+    beforeLeaving(stack, all);
     std::stable_sort(all.begin(), all.end(), [](const Advice& a, const Advice& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;
     });

@@ -1,5 +1,6 @@
 #include "core/reckoning/reckon.h"
 
+#include "core/journal/absences.h"
 #include "core/journal/edit.h"
 #include "core/materials/table.h"
 #include "core/reckoning/stack_run.h"
@@ -159,6 +160,15 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
         for (std::size_t k = together; k < toRun.size() && !stopped; ++k) run(toRun[k], crew);
     }
     if (stopped) return nullptr;
+    // What is written down of days to come says nothing of the stack, but who will be there.
+    for (StackReckoning& stack : result->stacks) stack.record.nextAwayFrom = stack.record.nextAwayUntil = std::nullopt;
+    for (auto entry = end; entry != all.end(); ++entry)
+        if (const auto away = journal::awayDaysOf(*entry))
+            for (StackReckoning& stack : result->stacks)
+                if (stack.name == entry->stack && !stack.record.nextAwayFrom) {
+                    stack.record.nextAwayFrom = away->from;
+                    stack.record.nextAwayUntil = away->to;
+                }
     return result;
 }
 

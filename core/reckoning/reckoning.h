@@ -142,6 +142,7 @@ struct Record {
     std::optional<Day> lastTrayAdded; ///< on top of another
     std::optional<Day> dryingSince;
     std::optional<Day> awayFrom, awayUntil; ///< of the latest `away`, both days included
+    std::optional<Day> nextAwayFrom, nextAwayUntil; ///< of the next one that is written down and has not begun, likewise
     std::optional<Day> lastSqueeze;
     int squeeze = 0;                 ///< 1 to 5, as read then
     std::optional<Day> lastBedRead;

@@ -55,6 +55,37 @@ TEST(AdviceWhileAway, AsksForNoLookAndNoFood)
     EXPECT_THAT(codes(gone), Not(Contains("feed-due")));
 }
 
+/// A tray lifted the day before they leave would hang in the light until they are back.
+TEST(AdviceBeforeLeaving, LiftsWaitForTheReturnAndFoodComesBefore)
+{
+    StackReckoning stack = calm();
+    stack.record.spareTrays = 0;
+    since(stack, -3, [](StackEstimate& day) {
+        day.slots[0].feedToCast = {0.04, 0.06, 0.08};
+        day.slots[0].readyProbability = 0.95;
+        day.slots[0].state = TrayState::ready;
+    });
+    stack.turnSince = stack.readySince = in(-1);
+    stack.record.lastFeed = in(-5); // due in two days
+    stack.record.medianFeedGapDays = 7;
+    const auto there = adviceFor(stack);
+    ASSERT_NE(find(there, Code::harvestReady), nullptr);
+    EXPECT_EQ(find(there, Code::harvestReady)->on, in(0));
+    ASSERT_NE(find(there, Code::feedDue), nullptr);
+    EXPECT_EQ(find(there, Code::feedDue)->on, in(2));
+    stack.record.nextAwayFrom = in(1);
+    stack.record.nextAwayUntil = in(14);
+    const auto leaving = adviceFor(stack);
+    EXPECT_EQ(find(leaving, Code::harvestReady)->on, in(15));
+    EXPECT_THAT(find(leaving, Code::harvestReady)->because, HasSubstr("nobody is there"));
+    EXPECT_EQ(find(leaving, Code::feedDue)->on, in(0)) << "the day before";
+    stack.record.nextAwayUntil = in(2); // two days are no matter
+    EXPECT_EQ(find(adviceFor(stack), Code::harvestReady)->on, in(0));
+    stack.record.nextAwayFrom = in(8); // the castings are taken by then
+    stack.record.nextAwayUntil = in(20);
+    EXPECT_EQ(find(adviceFor(stack), Code::harvestReady)->on, in(0));
+}
+
 StackReckoning onlyTray()
 {
     StackReckoning stack = calm();

@@ -166,6 +166,22 @@ TEST(Surprise, DaysAwayAreNoHabit)
     EXPECT_NEAR(at(notes, 171).present->course.care.feedKg, at(notes, 121).present->course.care.feedKg, 0.06);
 }
 
+/// Days to come say nothing of the stack, but who will be there.
+TEST(Surprise, DaysAwayThatAreToComeAreKnown)
+{
+    Notes notes = indoors(60);
+    Event away;
+    away.what = "away";
+    away.until = onDay(80);
+    notes.add(70, "Mill", away);
+    const StackReckoning before = at(notes, 62), during = at(notes, 72);
+    EXPECT_EQ(before.record.nextAwayFrom, onDay(70));
+    EXPECT_EQ(before.record.nextAwayUntil, onDay(80));
+    EXPECT_FALSE(before.record.awayFrom);
+    EXPECT_FALSE(during.record.nextAwayFrom);
+    EXPECT_EQ(during.record.awayFrom, onDay(70));
+}
+
 /// 300 g every four days from the first on: the year is not planned anew on the eve of each feeding.
 TEST(Surprise, TheFirstWeeksFeedAtTheirOwnRate)
 {
