@@ -1,7 +1,6 @@
 #include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
-#include "core/reckoning/next_look.h"
 
 #include <algorithm>
 

@@ -112,7 +112,7 @@ QString boundText(const StackReckoning& stack)
 /// Both of one kind.
 bool isLess(const Amount& a, const Amount& b) { return a.value * inBaseUnit(a.unit) < b.value * inBaseUnit(b.unit) - 1e-9; }
 
-void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp, std::vector<Advice>& to)
+void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, std::vector<Advice>& to)
 {
     const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
@@ -140,7 +140,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool fillsUp,
             : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
     reason += ofPaperAlone(stack, top);
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
-        borne && fillsUp ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual) // one usual feeding: a week's would be too much
+        borne && tight ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual) // one usual feeding: a week's would be too much
         : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostFoodText(stack, amount), most)
         : borne && isLess(mostOfFood(stack, limit), stack.record.usualFeed) ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
         : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
@@ -165,7 +165,7 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
         : spare                    ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, then feed"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the bottom tray is lifted"));
     const QString remedy = !full.now ? soonText
-          : full.nothingFits      ? noneText
+        : full.nothingFits ? noneText
         : alone            ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: feed less until its castings are taken"))
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))

@@ -42,6 +42,23 @@ TEST_F(RotationPageTest, ShowsTheYearInLanesAndInTheTable)
     EXPECT_NE(page_->lanes()->chosen(), nullptr);
 }
 
+TEST_F(RotationPageTest, FoodThatTheAdviceWithholdsIsNotSplitAndTheCardSaysWhy)
+{
+    journal::Entry hot;
+    hot.stack = household_->journal()->entries.front().stack;
+    hot.date.day = today_;
+    hot.action = journal::Reading{.bin = celsius(34)};
+    household_->recordAll({hot}, QStringLiteral("hot"));
+    household_->finishWrites();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household_->reckoningIsCurrent(); }, patience));
+    const auto says = [this](const QString& words) {
+        const auto labels = page_->findChild<QWidget*>(QStringLiteral("feedingCard"))->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("give no food until it is cooler")); }, patience));
+    EXPECT_FALSE(says(QStringLiteral("At most")));
+}
+
 TEST_F(RotationPageTest, TheKeyStandsWholeAtEachWidth)
 {
     auto* key = page_->findChild<QWidget*>(QStringLiteral("lanesKey"));

@@ -120,6 +120,30 @@ TEST(ShelfModel, NoFoodIsOfferedWhereTheAdviceGivesNone)
     EXPECT_TRUE(scullery.canFeed) << "what was given can be written down";
 }
 
+TEST(ShelfModel, ALimitIsInTheUnitOfTheUsualAmount)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto cups = changed(inputs);
+    for (reckoning::StackReckoning& stack : cups->stacks) {
+        stack.record.usualFeed = {3, Unit::cup};
+        stack.record.usualFeedKg = 0.3;
+        stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.199;
+    }
+    inputs.reckoning = cups;
+    const auto view = std::make_shared<household::JournalView>(*inputs.journal);
+    view->materials = materials::Table::builtIn();
+    inputs.journal = view;
+    household::Usual usual;
+    usual.feed = {3, Unit::cup};
+    usual.feedKnown = true;
+    inputs.usual = [usual](const std::string&) { return usual; };
+    const ShelfModel shelf = makeShelf(inputs);
+    const StackModel& scullery = stackOf(shelf, "Scullery");
+    EXPECT_EQ(scullery.limitLabel, QStringLiteral("at most 1.75\u00a0cup"));
+    EXPECT_TRUE(scullery.limitBelowUsual);
+    EXPECT_EQ(borneFeeding(usual, inputs.journal->materials, advice::foodLimit(cups->stacks.front())), (Amount{1.75, Unit::cup})) << "what one click writes down";
+}
+
 TEST(ShelfModel, SaysWhyAButtonCannotBePressed)
 {
     ShelfInputs inputs = tests::sampleInputs();
