@@ -390,8 +390,8 @@ void RotationPage::showState()
     if (plan_->delayDays > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
     // What the choice weighs, so that a delay can be judged.
     const planning::HarvestWishes weighed;
-    if (wishes().gathering == Gathering::gathered) parts << tr("a day of lifting saved counts as %1 of delay").arg(ui::daysLong(std::lround(weighed.trip)));
-    if (wishes().gathering == Gathering::spread) parts << tr("two harvests close together count as %1 of delay").arg(ui::daysLong(std::lround(weighed.crowd)));
+    if (wishes().gathering == Gathering::gathered) parts << tr("a day of lifting saved counts as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(weighed.trip))));
+    if (wishes().gathering == Gathering::spread) parts << tr("two harvests close together count as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(weighed.crowd))));
     if (wishes().gathering != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
     cost_->setText(parts.join(QStringLiteral("; ")) % QStringLiteral("."));
 }
