@@ -128,7 +128,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     });
     connect(&household_, &household::Household::recorded, this, [this](household::Ticket, const std::vector<journal::EntryId>&) {
         savedAt_ = lent_.minuteOfDay();
-        lent_.notices.settle(QStringLiteral("journal"));
+        for (const char* told : {"journal", "leaving"}) lent_.notices.settle(QString::fromLatin1(told));
         tellState();
     });
     connect(shelf_, &shelf::ShelfPage::usualRecorded, this, [this](forms::FormKind kind) { tellCaution(kind == forms::FormKind::drain); });
