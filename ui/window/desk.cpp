@@ -1,5 +1,6 @@
 #include "ui/window/desk.h"
 
+#include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
@@ -297,7 +298,8 @@ void Desk::write(const DueAct& act)
         lent_.notices.show(Notices::Kind::failure, tr("%1: not written down. %2").arg(act.label, refusal));
         return;
     }
-    household_.recordAll(act.entries, act.label);
+    if (act.putOff) household_.recordAndKeep(act.entries, store::settingPutOff, *act.putOff, act.label);
+    else household_.recordAll(act.entries, act.label);
     tellCaution(std::ranges::any_of(act.entries, [](const journal::Entry& each) { return std::holds_alternative<journal::Drain>(each.action); }));
 }
 

@@ -246,6 +246,8 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     const auto oneClick = dueAct(household_, advice);
     const QString key = lineKey(advice);
     const QString whole = tr("%1: %2").arg(QString::fromStdString(advice.stack), what);
+    const QString atRest = whyAtRest(advice);
+    const bool open = !household_.readOnly() && atRest.isEmpty();
     auto* explain = makeQuiet(tr("Why"), key, foot);
     explain->setObjectName(QStringLiteral("dueWhy"));
     explain->setCheckable(true);
@@ -259,7 +261,7 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     const int usually = advice::usualDelay(advice.code);
     auto* later = makeQuiet(tr("In %n day(s)", "put off by so many", usually), key, foot);
     later->setObjectName(QStringLiteral("dueLater"));
-    later->setEnabled(!household_.readOnly() && advice.severity != advice::Severity::urgent);
+    later->setEnabled(open && advice.severity != advice::Severity::urgent);
     later->setToolTip(tr("Not told again for %n day(s); for another time: right click, or the menu key", nullptr, usually));
     ui::setAccess(later, tr("Put off %1").arg(whole), later->toolTip());
     connect(later, &QPushButton::clicked, this, [this, advice, usually] { putOff(advice, usually); });
@@ -273,7 +275,7 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     if (oneClick) {
         auto* form = makeQuiet(tr("…", "opens the form of what is due"), key, foot);
         form->setObjectName(QStringLiteral("dueOther"));
-        form->setEnabled(!household_.readOnly());
+        form->setEnabled(open);
         form->setToolTip(tr("Another amount or day: opens the form"));
         ui::setAccess(form, tr("Other amount or day for %1").arg(whole), form->toolTip());
         connect(form, &QPushButton::clicked, this, [this, advice] { Q_EMIT other(advice); });
@@ -282,14 +284,18 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     if (const auto done = dueDone(household_, advice)) {
         auto* noted = makeQuiet(tr("Done"), key, foot);
         noted->setObjectName(QStringLiteral("dueDone"));
-        noted->setEnabled(!household_.readOnly());
+        noted->setEnabled(open);
         noted->setToolTip(tr("Writes a note that it is done, at one click"));
         ui::setAccess(noted, tr("Done: %1").arg(whole), noted->toolTip());
         connect(noted, &QPushButton::clicked, this, [this, advice, done = *done] { noteDone(advice, done); });
         footRow->addWidget(noted);
     }
     grid->addWidget(foot, 3, 1, 1, 2);
-    if (oneClick && !oneClick->caution.isEmpty()) {
+    if (!atRest.isEmpty()) {
+        auto* resting = ui::makeLabel(atRest, ui::TextRole::small, line, true);
+        resting->setObjectName(QStringLiteral("dueAtRest"));
+        grid->addWidget(resting, 2, 1, 1, 2);
+    } else if (oneClick && !oneClick->caution.isEmpty()) {
         auto* caution = ui::makeLabel(oneClick->caution, ui::TextRole::small, line, true);
         caution->setObjectName(QStringLiteral("dueCaution"));
         grid->addWidget(caution, 2, 1, 1, 2);
@@ -310,8 +316,8 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), urgent + (oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when)));
     button->setToolTip(oneClick ? tr("Writes down at one click: %1").arg(oneClick->label) : tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
     button->setMinimumWidth(theme_.px(56));
-    button->setEnabled(!household_.readOnly());
-    connect(button, &QPushButton::clicked, this, [this, advice] { Q_EMIT act(advice); });
+    button->setEnabled(open);
+    connect(button, &QPushButton::clicked, this, [this, advice] { doIt(advice); });
     grid->addWidget(button, 0, 2, Qt::AlignTop);
     for (QPushButton* each : line->findChildren<QPushButton*>()) each->installEventFilter(this);
     lines_.push_back(line);
@@ -389,8 +395,8 @@ void DueList::makeMoreIfNear()
 
 void DueList::rebuild()
 {
-    QString focused;
-    if (const QWidget* focus = list_->focusWidget(); focus && focus->hasFocus()) focused = focus->property("line").toString();
+    const std::optional<Place> focused = focusedPlace();
+    if (household_.reckoningIsCurrent()) done_.clear();
     while (QLayoutItem* item = rows_->takeAt(0)) {
         if (item->widget()) {
             item->widget()->hide();
@@ -431,15 +437,68 @@ void DueList::rebuild()
     if (journal->replay.stacks.empty()) nothing_->setText(tr("What is to be done stands here, with its reason, once there is a stack."));
     else if (!reckoning) nothing_->setText(tr("The estimates are being made; then what is due stands here."));
     else nothing_->setText(tr("Nothing is due this week."));
-    if (!focused.isEmpty()) {
-        for (auto* button : list_->findChildren<QPushButton*>(QStringLiteral("dueButton"))) {
-            if (button->property("line").toString() == focused && button->parentWidget()->parentWidget() && !button->isHidden()) {
-                button->setFocus();
-                break;
-            }
-        }
-    }
+    if (focused) focusAgain(*focused);
     Q_EMIT counted(count());
+}
+
+std::optional<DueList::Place> DueList::focusedPlace() const
+{
+    const QWidget* focus = list_->focusWidget();
+    if (!focus || !focus->hasFocus()) return std::nullopt;
+    const auto line = std::ranges::find_if(lines_, [focus](const QWidget* each) { return each->isAncestorOf(focus); });
+    if (line == lines_.end()) return std::nullopt;
+    return Place{focus->property("line").toString(), focus->objectName(), static_cast<std::size_t>(line - lines_.begin())};
+}
+
+/// Only among the lines that stand now: those of before are still children of the list until they are deleted.
+QPushButton* DueList::buttonOf(std::size_t line, const QString& name) const
+{
+    auto* button = line < lines_.size() ? lines_[line]->findChild<QPushButton*>(name) : nullptr;
+    return button && button->isEnabled() ? button : nullptr;
+}
+
+/// The same button of the same line. Where it can no longer be pressed, or the line is gone, "Why" there: who presses the key
+/// once more then does nothing that was not meant.
+void DueList::focusAgain(const Place& place)
+{
+    const QString why = QStringLiteral("dueWhy");
+    for (std::size_t line = 0; line < lines_.size(); ++line) {
+        auto* same = lines_[line]->findChild<QPushButton*>(why);
+        if (!same || same->property("line").toString() != place.line) continue;
+        auto* button = buttonOf(line, place.button);
+        (button ? button : same)->setFocus();
+        return;
+    }
+    if (lines_.empty()) {
+        if (again_->isVisibleTo(this)) again_->setFocus();
+        return;
+    }
+    if (auto* next = buttonOf(std::min(place.at, lines_.size() - 1), why)) next->setFocus();
+}
+
+void DueList::ask(const QString& line, const std::function<void()>& asking)
+{
+    const auto before = household_.journal();
+    done_.insert(line); // first: the list is built anew as soon as something is asked for
+    asking();
+    if (household_.journal() == before) done_.remove(line); // a form was opened, or it was refused
+}
+
+void DueList::doIt(const advice::Advice& advice)
+{
+    const advice::Advice kept = advice; // its line goes with the rebuild
+    if (whyAtRest(kept).isEmpty()) ask(lineKey(kept), [&] { Q_EMIT act(kept); });
+}
+
+QString DueList::whyAtRest(const advice::Advice& advice) const
+{
+    if (done_.contains(lineKey(advice))) return tr("Written down. The estimates are being made anew.");
+    // Those that were kept from an earlier day: what was written down since may be the very thing.
+    const auto reckoning = household_.reckoning();
+    const auto journal = household_.journal();
+    for (auto entry = journal->entries.rbegin(); reckoning && entry != journal->entries.rend() && entry->date.day > reckoning->asOf; ++entry)
+        if (entry->stack == advice.stack && entry->date.day <= household_.today()) return tr("The estimates are being made anew: they do not know the latest entries yet.");
+    return {};
 }
 
 std::vector<advice::PutOff> DueList::putOffs() const { return advice::putOffFrom(household_.kept(store::settingPutOff).toStdString()); }
@@ -453,10 +512,10 @@ QWidget* DueList::makeAnswers(const advice::Advice& advice, const QString& whole
     for (const DueAnswer& answer : answers) {
         auto* button = makeQuiet(answer.text, lineKey(advice), row);
         button->setObjectName(QStringLiteral("dueAnswer"));
-        button->setEnabled(!household_.readOnly());
+        button->setEnabled(!household_.readOnly()); // a line at rest asks nothing
         button->setToolTip(tr("Writes down at one click: %1").arg(answer.act.label));
         ui::setAccess(button, tr("%1: %2", "what is asked, an answer").arg(whole, answer.text), button->toolTip());
-        connect(button, &QPushButton::clicked, this, [this, act = answer.act] { Q_EMIT write(act); });
+        connect(button, &QPushButton::clicked, this, [this, key = lineKey(advice), act = answer.act] { ask(key, [&] { Q_EMIT write(act); }); });
         flow->addWidget(button);
     }
     return row;
@@ -464,17 +523,21 @@ QWidget* DueList::makeAnswers(const advice::Advice& advice, const QString& whole
 
 void DueList::noteDone(const advice::Advice& advice, const DueAct& act)
 {
-    const advice::Advice kept = advice; // its line goes with the rebuild
-    Q_EMIT write(act);
-    putOff(kept, advice::usualDelay(kept.code));
+    DueAct noted = act;
+    noted.putOff = withPutOff(advice, advice::usualDelay(advice.code));
+    ask(lineKey(advice), [&] { Q_EMIT write(noted); });
+}
+
+QString DueList::withPutOff(const advice::Advice& advice, int days) const
+{
+    const Day today = household_.today();
+    return QString::fromStdString(advice::putOffText(advice::withPutOff(putOffs(), advice, today + std::chrono::days{days}, today)));
 }
 
 /// One click; undo brings it back.
 void DueList::putOff(const advice::Advice& advice, int days)
 {
-    const Day today = household_.today();
-    const auto all = advice::withPutOff(putOffs(), advice, today + std::chrono::days{days}, today);
-    household_.keep(store::settingPutOff, QString::fromStdString(advice::putOffText(all)), tr("Put off: %1").arg(QString::fromStdString(advice.text)));
+    household_.keep(store::settingPutOff, withPutOff(advice, days), tr("Put off: %1").arg(QString::fromStdString(advice.text)));
 }
 
 void DueList::tellAll() { household_.keep(store::settingPutOff, {}, tr("Show what was put off")); }
@@ -491,7 +554,7 @@ void DueList::enter()
 
 void DueList::doFirst()
 {
-    if (!shown_.empty() && !household_.readOnly()) Q_EMIT act(advice::Advice{shown_.front()});
+    if (!shown_.empty() && !household_.readOnly()) doIt(shown_.front());
 }
 
 }
