@@ -4,6 +4,7 @@
 #include "ui/common/enter_key.h"
 #include "ui/common/formats.h"
 #include "ui/common/reading_order.h"
+#include "ui/exchange/journal_sheet_view.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
 #include "ui/trends/trends_page.h"
@@ -132,6 +133,7 @@ bool MainWindow::take(const QString& path, bool create)
     household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
     if (shared_) oneWindow_->take(household_->path());
     makeDesk();
+    for (auto* view : findChildren<exchange_view::JournalSheetView*>()) view->meet(*household_); // a table that was looked at without one
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
     QUndoStack* undo = household_->undoStack();
     connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
