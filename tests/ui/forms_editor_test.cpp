@@ -1,4 +1,5 @@
 #include "tests/ui/forms_fixture.h"
+#include "ui/common/formats.h"
 #include "ui/forms/new_stack.h"
 #include "ui/forms/welcome.h"
 
@@ -28,7 +29,19 @@ journal::Entry byId(const journal::Entries& entries, journal::EntryId id)
 
 }
 
-TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
+class InEitherMeasures : public FormsTest, public testing::WithParamInterface<ui::Measures> {
+protected:
+    void SetUp() override
+    {
+        FormsTest::SetUp();
+        ui::setMeasures(GetParam());
+    }
+    void TearDown() override { ui::setMeasures(ui::Measures::metric); }
+};
+
+INSTANTIATE_TEST_SUITE_P(Measures, InEitherMeasures, testing::Values(ui::Measures::metric, ui::Measures::us), [](const auto& each) { return each.param == ui::Measures::us ? "us" : "metric"; });
+
+TEST_P(InEitherMeasures, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
 {
     // One of every action, and of each its leanest and its fullest form, must come back as it was.
     const std::vector<journal::Action> actions{
@@ -39,7 +52,7 @@ TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
         journal::Drain{std::nullopt, std::nullopt, std::nullopt, std::nullopt, journal::Spigot::open},
         journal::Flush{{2, Unit::L}, litres(2.25), 1.5, 3}, journal::Flush{{2, Unit::L}, std::nullopt, std::nullopt, std::nullopt},
         journal::Reading{celsius(21.5), celsius(-3), Share::fromPercent(60), Share::fromPercent(72), 3, 6.8}, journal::Reading{celsius(21.123456), {}, {}, {}, {}, {}},
-        journal::Check{centimetres(3), Share::fromPercent(20), Share::fromPercent(25), journal::WormsSeen::few}, journal::Check{{}, {}, {}, journal::WormsSeen::many},
+        journal::Check{centimetres(3), Share::fromPercent(20), Share::fromPercent(25), journal::WormsSeen::few}, journal::Check{centimetres(9), {}, {}, {}}, journal::Check{{}, {}, {}, journal::WormsSeen::many},
         journal::Weigh{{0, Unit::g}, std::nullopt}, journal::Weigh{{1, Unit::kg}, Share::fromPercent(100)}, journal::Count{{14, Unit::count}, litres(0.5)},
         journal::TrayWeight{{5.2, Unit::kg}, kilograms(1.1)}, journal::TrayWeight{{11, Unit::lb}, std::nullopt}, journal::Lid{false}, journal::Lid{true},
         journal::Harvest{{500, Unit::g}, std::nullopt, Share::fromPercent(10)}, journal::Stock{{50, Unit::g}, "", 5}, journal::Stock{{50, Unit::g}, "Eisenia fetida", std::nullopt},
