@@ -88,6 +88,70 @@ TEST_P(InEitherMeasures, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
     }
 }
 
+/// An undo, a change of many together, an import or another program, while the editor is open.
+class ChangedMeanwhile : public FormsTest {
+protected:
+    journal::EntryId record(const journal::Action& action)
+    {
+        journal::Entry entry;
+        entry.stack = "Scullery";
+        entry.date.day = today;
+        entry.action = action;
+        household().record(entry, QStringLiteral("given"));
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !recorded_.empty(); }, patience));
+        return recorded_.front().front();
+    }
+    void changeElsewhere(journal::EntryId id, double grams)
+    {
+        journal::Entry now = byId(entries(), id);
+        now.action = journal::Feed{{grams, Unit::g}, "", std::nullopt};
+        recorded_.clear();
+        household().edit(now, QStringLiteral("elsewhere"));
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !recorded_.empty(); }, patience));
+        recorded_.clear();
+    }
+    double grams(journal::EntryId id) { return std::get<journal::Feed>(byId(entries(), id).action).food.value; }
+    bool saved() { return QTest::qWaitFor([this] { return !recorded_.empty(); }, patience); }
+};
+
+TEST_F(ChangedMeanwhile, WhatWasNotTouchedInTheEditorFollows)
+{
+    const auto id = record(journal::Feed{{300, Unit::g}, "", std::nullopt});
+    edit(id);
+    changeElsewhere(id, 500);
+    type("Note", "looked at");
+    pressEnter();
+    ASSERT_TRUE(saved()) << problems().toStdString();
+    EXPECT_EQ(grams(id), 500) << "the note alone was changed here";
+    EXPECT_EQ(byId(entries(), id).note, "looked at");
+}
+
+TEST_F(ChangedMeanwhile, WhatWasTypedBeforeStandsBesideIt)
+{
+    const auto id = record(journal::Feed{{300, Unit::g}, "", std::nullopt});
+    edit(id);
+    type("Note", "looked at");
+    changeElsewhere(id, 500);
+    pressEnter();
+    ASSERT_TRUE(saved()) << problems().toStdString();
+    EXPECT_EQ(grams(id), 500);
+    EXPECT_EQ(byId(entries(), id).note, "looked at");
+}
+
+TEST_F(ChangedMeanwhile, WhatWasChangedInBothIsSaidBeforeItIsWrittenOver)
+{
+    const auto id = record(journal::Feed{{300, Unit::g}, "", std::nullopt});
+    EntryEditor& editor = edit(id);
+    type("Amount", "400");
+    changeElsewhere(id, 500);
+    editor.save();
+    EXPECT_TRUE(shell().problem().contains(QStringLiteral("changed elsewhere"))) << problems().toStdString();
+    EXPECT_EQ(grams(id), 500) << "nothing is written before it has been said";
+    editor.save();
+    ASSERT_TRUE(saved()) << problems().toStdString();
+    EXPECT_EQ(grams(id), 400);
+}
+
 TEST_F(FormsTest, AnUntouchedEntryIsNotWritten)
 {
     const journal::Entry feed = lastOf<journal::Feed>(entries(), "Scullery");
