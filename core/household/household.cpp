@@ -124,6 +124,14 @@ Ticket Household::recordAll(const journal::Entries& entries, const QString& labe
     return d_->ask(edit, label);
 }
 
+Ticket Household::recordAndKeep(const journal::Entries& entries, const QString& setting, const QString& value, const QString& label)
+{
+    journal::Edit edit;
+    edit.added = entries;
+    for (auto& entry : edit.added) entry.id = journal::EntryId::none;
+    return d_->ask(edit, label, {}, {}, UndoStep::Setting{setting, kept(setting), value});
+}
+
 Ticket Household::edit(const journal::Entry& replaced, const QString& label) { return d_->ask({{}, {replaced}, {}}, label); }
 Ticket Household::remove(const std::vector<journal::EntryId>& ids, const QString& label) { return d_->ask({{}, {}, ids}, label); }
 Ticket Household::apply(const journal::Edit& edit, const QString& label) { return d_->ask(edit, label); }
@@ -214,14 +222,21 @@ void Household::saveCopy(const QString& target, std::function<void(const QString
 }
 
 QUndoStack* Household::undoStack() const { return d_->undo.stack(); }
+bool Household::stepUnderWay() const { return d_->stepUnderWay(); }
 void Household::lookForForeignWrites() { d_->lookSoon(); }
 
-void Household::finishWrites()
+QStringList Household::finishWrites()
 {
+    QStringList reasons;
+    const auto listening = connect(this, &Household::failed, this, [&reasons](Ticket, const QString& why) {
+        if (!reasons.contains(why)) reasons << why;
+    });
     do {
         d_->writer->finish();
         d_->takeMail();
     } while (d_->looking());
+    disconnect(listening);
+    return reasons;
 }
 
 }

@@ -11,6 +11,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QUndoStack>
 
 #include <chrono>
@@ -94,6 +95,8 @@ public:
     // fails too, and the view goes back. A verb that changes nothing is answered by recorded() without ids, writes nothing and is no undo step.
     Ticket record(const journal::Entry& entry, const QString& label);
     Ticket recordAll(const journal::Entries& entries, const QString& label);
+    /// As recordAll, and one of the household's settings with them.
+    Ticket recordAndKeep(const journal::Entries& entries, const QString& setting, const QString& value, const QString& label);
     Ticket edit(const journal::Entry& replaced, const QString& label);
     Ticket remove(const std::vector<journal::EntryId>& ids, const QString& label);
     Ticket apply(const journal::Edit& edit, const QString& label);
@@ -134,15 +137,20 @@ public:
     /// Undo and redo are writes like the verbs: seen at once, answered by recorded() or failed() with a ticket of their own. A failed one
     /// leaves its step where it was; one that has become impossible takes its step off the stack.
     QUndoStack* undoStack() const;
+    /// A verb is being written whose step is not on the stack yet. Whoever offers undo and redo waits for it: else the step before it would
+    /// be taken back, and could not be done again once this one has come.
+    bool stepUnderWay() const;
     /// Looks at once for what another process wrote (normally once a second and on file events).
     void lookForForeignWrites();
-    /// Blocks until all verbs asked for so far are durable or failed; for closing and tests.
-    void finishWrites();
+    /// Blocks until all verbs asked for so far are durable or failed; for closing and tests. Why some failed, each reason once, since
+    /// who hears of failed() later may be gone by then; empty when all is written.
+    QStringList finishWrites();
 
 Q_SIGNALS:
     void recorded(tierloam::household::Ticket ticket, std::vector<tierloam::journal::EntryId> ids);
     void failed(tierloam::household::Ticket ticket, const QString& why);
     void changed(const tierloam::household::Changes& changes);
+    void stepUnderWayChanged();
     void reckoned();
     /// reckoningProgress() has changed.
     void reckoningProgressed();

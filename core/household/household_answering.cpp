@@ -31,8 +31,10 @@ void Household::Private::takeMail()
 
 void Household::Private::answered(const UnderWay& underWay, const store::WriteAnswer& answer)
 {
+    const bool last = !underWay.again && --ownStepsUnderWay_ == 0;
     if (answer.failure) gaveUp(underWay, *answer.failure);
     else succeeded(underWay, answer);
+    if (last && !stepUnderWay()) Q_EMIT q_->stepUnderWayChanged();
 }
 
 void Household::Private::succeeded(const UnderWay& underWay, const store::WriteAnswer& answer)
@@ -40,12 +42,12 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
     std::vector<journal::EntryId> ids = answer.ids;
     ids.insert(ids.end(), underWay.edit.deleted.begin(), underWay.edit.deleted.end());
     if (underWay.setting) keptSettings.settle(static_cast<quint64>(underWay.ticket));
-    else if (!underWay.photo) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
+    if (underWay.entries()) journal.settle(static_cast<quint64>(underWay.ticket), answer.stored);
     const bool loggedDiffers = answer.logged && *answer.logged != *logged;
     if (loggedDiffers) logged = std::make_shared<const store::LoggedDays>(*answer.logged);
     if (underWay.again) {
         undo.done(underWay.again, underWay.direction);
-    } else if (underWay.setting && underWay.setting->before == underWay.setting->after) {
+    } else if (!underWay.entries() && underWay.setting && underWay.setting->before == underWay.setting->after) {
         // Asked for once more while it was being written: there is nothing of it to undo.
     } else if (answer.stored.size() == answer.ids.size()) {
         UndoStep step = underWay.step;
@@ -70,11 +72,8 @@ void Household::Private::succeeded(const UnderWay& underWay, const store::WriteA
 void Household::Private::gaveUp(const UnderWay& underWay, const store::WriteFailure& failure)
 {
     if (failure.gone) tellMoved(true);
-    if (underWay.setting) {
-        keptSettings.giveUp(static_cast<quint64>(underWay.ticket));
-    } else if (!underWay.photo) {
-        journal.giveUp(static_cast<quint64>(underWay.ticket));
-    }
+    if (underWay.setting) keptSettings.giveUp(static_cast<quint64>(underWay.ticket));
+    if (underWay.entries()) journal.giveUp(static_cast<quint64>(underWay.ticket));
     if (underWay.series == series_) {
         // Heard of for the first time: the rest of this series will fail too, and what is asked from now on is a new one.
         ++series_;

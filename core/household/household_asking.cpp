@@ -5,15 +5,32 @@
 #include "core/materials/edit.h"
 
 #include <algorithm>
+#include <unordered_map>
 
 namespace tierloam::household {
 
 namespace {
 
-/// Looks at each edit as the file then stands: runs in the writer's thread, on the journal as it then stands.
-store::Guard guardOf(const journal::Edit& edit)
+/// Whether one of these entries is there with other contents; its place within the day may be another.
+bool anyDiffers(const journal::Entries& standing, const journal::Entries& now)
 {
-    return [edit](const journal::Entries& now) -> std::optional<QString> {
+    std::unordered_map<journal::EntryId, const journal::Entry*> byId;
+    if (!standing.empty())
+        for (const auto& entry : now) byId.emplace(entry.id, &entry);
+    return std::ranges::any_of(standing, [&](journal::Entry entry) {
+        const auto found = byId.find(entry.id);
+        if (found == byId.end()) return false; // the edit itself is refused for that
+        entry.positionInDay = found->second->positionInDay;
+        return entry != *found->second;
+    });
+}
+
+/// Looks at each edit as the file then stands: runs in the writer's thread, on the journal as it then stands. `standing`: the entries that
+/// it replaces, as whoever asked for it saw them; what somebody else has made of them is not written over.
+store::Guard guardOf(const journal::Edit& edit, const journal::Entries& standing)
+{
+    return [edit, standing](const journal::Entries& now) -> std::optional<QString> {
+        if (anyDiffers(standing, now)) return HouseholdText::tr("Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.");
         const auto effect = materials::applyEdit(now, edit);
         if (!effect.refusal) return std::nullopt;
         return exchange::editRefusalText(effect, edit);
@@ -48,7 +65,8 @@ void Household::Private::rememberRowsBefore(UnderWay& underWay) const
         if (const auto found = now(id); found != entries.end()) underWay.step.went.push_back(*found);
 }
 
-Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, const QString& importName, std::shared_ptr<const store::LoggedJob> loggedJob)
+Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, const QString& importName, std::shared_ptr<const store::LoggedJob> loggedJob,
+                               std::optional<UndoStep::Setting> setting)
 {
     const Ticket ticket = nextTicket();
     if (const QString why = whyNoVerbs(); !why.isEmpty()) return failLater(ticket, why);
@@ -58,7 +76,8 @@ Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, 
     underWay.step.label = label;
     underWay.importName = importName;
     underWay.logged = std::move(loggedJob);
-    if (OpenJournal::changesNothing(underWay.edit) && !underWay.logged) {
+    underWay.setting = underWay.step.setting = std::move(setting);
+    if (OpenJournal::changesNothing(underWay.edit) && !underWay.logged && !underWay.setting) {
         post([this, ticket] { Q_EMIT q_->recorded(ticket, {}); });
         return ticket;
     }
@@ -71,8 +90,10 @@ Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, 
     for (const auto* entries : {&underWay.edit.added, &underWay.edit.replaced})
         for (const auto& entry : *entries) ids.push_back(entry.id);
     journal.ask(static_cast<quint64>(ticket), underWay.edit, std::move(effect.after));
+    const bool keeps = underWay.setting.has_value();
+    if (keeps) keptSettings.ask(static_cast<quint64>(ticket), underWay.setting->name, underWay.setting->after);
     send(std::move(underWay));
-    tellChanged(std::move(ids), false, false);
+    tellChanged(std::move(ids), false, keeps);
     return ticket;
 }
 
@@ -124,6 +145,8 @@ void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction di
     if (step->setting) {
         underWay.setting = *step->setting;
         if (undoing) std::swap(underWay.setting->before, underWay.setting->after);
+    }
+    if (step->setting && step->came.empty()) {
         keptSettings.ask(static_cast<quint64>(underWay.ticket), underWay.setting->name, underWay.setting->after);
         send(std::move(underWay));
         tellChanged({}, false, true);
@@ -153,8 +176,10 @@ void Household::Private::askAgain(const UndoHistory::StepRef& step, Direction di
     for (const auto* entries : {&underWay.edit.added, &underWay.edit.replaced})
         for (const auto& entry : *entries) ids.push_back(entry.id);
     journal.ask(static_cast<quint64>(underWay.ticket), underWay.edit, std::move(effect.after));
+    const bool keeps = underWay.setting.has_value();
+    if (keeps) keptSettings.ask(static_cast<quint64>(underWay.ticket), underWay.setting->name, underWay.setting->after);
     send(std::move(underWay));
-    tellChanged(std::move(ids), false, false);
+    tellChanged(std::move(ids), false, keeps);
 }
 
 void Household::Private::send(UnderWay underWay)
@@ -164,15 +189,22 @@ void Household::Private::send(UnderWay underWay)
     job.series = series_;
     if (underWay.photo) {
         job.photo = underWay.photo;
-    } else if (underWay.setting) {
-        job.setting = {underWay.setting->name, underWay.setting->after};
-        if (underWay.again) job.settingStanding = underWay.setting->before; // what somebody chooses now counts; what is taken back does not write over others
     } else {
-        job.edit = underWay.edit;
-        job.importName = underWay.importName;
-        job.logged = underWay.logged;
-        job.guard = guardOf(underWay.edit);
+        if (underWay.setting) {
+            job.setting = {underWay.setting->name, underWay.setting->after};
+            if (underWay.again) job.settingStanding = underWay.setting->before; // what somebody chooses now counts; what is taken back does not write over others
+        }
+        if (underWay.entries()) {
+            journal::Entries standing;
+            for (const auto& [before, after] : underWay.again ? underWay.again->changed : underWay.step.changed)
+                standing.push_back(underWay.again && underWay.direction == Direction::undo ? after : before);
+            job.edit = underWay.edit;
+            job.importName = underWay.importName;
+            job.logged = underWay.logged;
+            job.guard = guardOf(underWay.edit, standing);
+        }
     }
+    if (!underWay.again && ++ownStepsUnderWay_ == 1) Q_EMIT q_->stepUnderWayChanged();
     writer->write(std::move(job), [this, underWay = std::move(underWay)](store::WriteAnswer answer) {
         post([this, underWay, answer = std::move(answer)] { answered(underWay, answer); });
     });

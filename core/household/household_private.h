@@ -27,7 +27,8 @@ public:
 
     // Asking (household_asking.cpp)
     /// `importName`: the file that the entries came from; empty: none.
-    Ticket ask(const journal::Edit& edit, const QString& label, const QString& importName = {}, std::shared_ptr<const store::LoggedJob> logged = {});
+    Ticket ask(const journal::Edit& edit, const QString& label, const QString& importName = {}, std::shared_ptr<const store::LoggedJob> logged = {},
+               std::optional<UndoStep::Setting> setting = {});
     Ticket askSetting(const QString& name, const QString& value, const QString& label);
     Ticket askPhoto(const store::PhotoJob& job, const QString& label);
     void askAgain(const UndoHistory::StepRef& step, Direction direction);
@@ -38,6 +39,7 @@ public:
     void takeMail();
     void lookSoon();
     bool looking() const { return lookUnderWay_; }
+    bool stepUnderWay() const { return ownStepsUnderWay_ > 0; }
 
     // Estimates (household_estimates.cpp)
     void startReckoner();
@@ -69,6 +71,7 @@ private:
         Direction direction = Direction::undo;
         std::optional<UndoStep::Setting> setting;
         std::optional<store::PhotoJob> photo;
+        bool entries() const { return !photo && (!setting || !OpenJournal::changesNothing(edit)); } ///< it changes the journal
         std::shared_ptr<const store::LoggedJob> logged;
         QString importName;
     };
@@ -88,6 +91,7 @@ private:
     Household* q_ = nullptr;
     quint64 lastTicket_ = 0;
     std::uint64_t series_ = 1;
+    int ownStepsUnderWay_ = 0;                  ///< writes whose step is pushed when they are durable
     bool movedAway_ = false;
     bool lookUnderWay_ = false;
     bool lookAgain_ = false;

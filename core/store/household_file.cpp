@@ -164,10 +164,10 @@ void logFailure(const WriteFailure& failure, qint64 milliseconds)
 
 }
 
-Written HouseholdFile::apply(const journal::Edit& edit, const QString& importName, const Guard& guard)
+Written HouseholdFile::apply(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting)
 {
     const log::Since since;
-    auto written = d_->applyInOne(edit, importName, guard);
+    auto written = d_->applyInOne(edit, importName, guard, setting);
     if (const auto* failure = std::get_if<WriteFailure>(&written)) logFailure(*failure, since.milliseconds());
     else
         log::note(log::What::written, {{"added", static_cast<qint64>(edit.added.size())}, {"replaced", static_cast<qint64>(edit.replaced.size())},
@@ -175,7 +175,7 @@ Written HouseholdFile::apply(const journal::Edit& edit, const QString& importNam
     return written;
 }
 
-Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard) const
+Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting) const
 {
     if (auto why = mayNotWrite()) return *why;
     const Transaction transaction{connection()};
@@ -184,13 +184,17 @@ Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QStr
     auto written = write(edit, importName);
     if (std::holds_alternative<WriteFailure>(written)) return written;
     if (auto why = loggedFollows(edit)) return *why;
+    if (setting)
+        if (auto why = writeSetting(*setting)) return *why;
     if (auto why = commit(transaction)) return *why;
     return written;
 }
 
-std::optional<QString> HouseholdFile::setting(const QString& name) const
+std::optional<QString> HouseholdFile::setting(const QString& name) const { return d_->setting(name); }
+
+std::optional<QString> HouseholdFile::Private::setting(const QString& name) const
 {
-    QSqlQuery query{d_->connection().database()};
+    QSqlQuery query{connection().database()};
     query.setForwardOnly(true);
     if (!query.prepare(QStringLiteral("SELECT value FROM settings WHERE name = ?"))) return std::nullopt;
     query.addBindValue(name);
@@ -214,23 +218,27 @@ std::optional<WriteFailure> HouseholdFile::setSetting(const QString& name, const
     if (auto failure = d_->mayNotWrite()) return failure;
     const Transaction transaction{d_->connection()};
     if (const auto error = transaction.begin()) return d_->failure(*error);
-    if (standing && setting(name).value_or(QString{}) != *standing) {
+    if (auto failure = d_->writeSetting({name, value, standing})) return failure;
+    return d_->commit(transaction);
+}
+
+std::optional<WriteFailure> HouseholdFile::Private::writeSetting(const SettingChange& change) const
+{
+    if (change.standing && setting(change.name).value_or(QString{}) != *change.standing) {
         WriteFailure failure;
         failure.refused = true;
         failure.why = StoreText::tr("Another program has changed this meanwhile. What it wrote was kept, and nothing was written.");
         return failure;
     }
-    {
-        QSqlQuery query{d_->connection().database()};
-        if (!query.prepare(QStringLiteral("INSERT INTO settings (name, value, changed_at) VALUES (?, ?, ?) "
-                                          "ON CONFLICT (name) DO UPDATE SET value = excluded.value, changed_at = excluded.changed_at")))
-            return d_->failure(query.lastError());
-        query.addBindValue(name);
-        query.addBindValue(value.isNull() ? QStringLiteral("") : value);
-        query.addBindValue(QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs));
-        if (!query.exec()) return d_->failure(query.lastError());
-    }
-    return d_->commit(transaction);
+    QSqlQuery query{connection().database()};
+    if (!query.prepare(QStringLiteral("INSERT INTO settings (name, value, changed_at) VALUES (?, ?, ?) "
+                                      "ON CONFLICT (name) DO UPDATE SET value = excluded.value, changed_at = excluded.changed_at")))
+        return failure(query.lastError());
+    query.addBindValue(change.name);
+    query.addBindValue(change.value.isNull() ? QStringLiteral("") : change.value);
+    query.addBindValue(QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs));
+    if (!query.exec()) return failure(query.lastError());
+    return std::nullopt;
 }
 
 qint64 HouseholdFile::dataVersion() const

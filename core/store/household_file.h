@@ -65,6 +65,12 @@ struct DeletedEntry {
     QDateTime deletedAt;
 };
 
+/// A setting to be written: see HouseholdFile::setSetting.
+struct SettingChange {
+    QString name, value;
+    std::optional<QString> standing;
+};
+
 /// As Written, with the ids of the logged series that were added.
 struct LoggedWritten {
     Written written;
@@ -111,7 +117,8 @@ public:
     /// they name the id of a deleted entry: that row is brought back, id and position with it (this is how a deletion is undone).
     /// Deletion sets deleted_at. Replaced rows keep their id; one moved to another day is appended there unless its positionInDay is given (not 0).
     /// A row that is not as the edit takes it to be (replaced or deleted but not there; brought back but live) fails the whole edit.
-    Written apply(const journal::Edit& edit, const QString& importName = {}, const Guard& guard = {});
+    /// `setting` is written in the same transaction.
+    Written apply(const journal::Edit& edit, const QString& importName = {}, const Guard& guard = {}, const std::optional<SettingChange>& setting = std::nullopt);
     /// Live entries with these ids, in this order; those that are not there are left out.
     std::variant<journal::Entries, WriteFailure> entriesWith(std::span<const journal::EntryId> ids) const;
     std::optional<QString> setting(const QString& name) const;

@@ -28,7 +28,9 @@ public:
     std::optional<WriteFailure> mayNotWrite() const;
     std::optional<WriteFailure> checkAgain(const Guard& guard) const;
     std::variant<std::optional<qint64>, WriteFailure> noteImport(const QString& name, std::size_t entries) const;
-    Written applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard) const;
+    Written applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting) const;
+    std::optional<WriteFailure> writeSetting(const SettingChange& change) const;
+    std::optional<QString> setting(const QString& name) const;
     Written write(const journal::Edit& edit, const QString& importName) const;
     std::optional<WriteFailure> writeLogged(const LoggedJob& job, qint64 import, std::vector<qint64>& ids) const;
     /// The readings of an import stand while one of its entries does: entries that come back from the deleted ones bring them back too.

@@ -149,7 +149,8 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
         answer.failure = afterAFailure();
         return answer;
     }
-    if (job.setting) {
+    const bool edits = !job.edit.added.empty() || !job.edit.replaced.empty() || !job.edit.deleted.empty() || job.logged;
+    if (job.setting && !edits) {
         answer.failure = file.setSetting(job.setting->first, job.setting->second, job.settingStanding);
         return answer;
     }
@@ -167,7 +168,8 @@ WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)
         written = std::move(both.written);
         answer.series = std::move(both.series);
     } else {
-        written = file.apply(job.edit, job.importName, job.guard);
+        const auto setting = job.setting ? std::optional{SettingChange{job.setting->first, job.setting->second, job.settingStanding}} : std::nullopt;
+        written = file.apply(job.edit, job.importName, job.guard, setting);
     }
     if (auto* failure = std::get_if<WriteFailure>(&written)) {
         answer.failure = std::move(*failure);

@@ -21,10 +21,10 @@ struct Contents {
     LoggedDays logged;
 };
 
-/// One transaction that is asked for: an edit of the journal, or a setting.
+/// One transaction that is asked for: an edit of the journal, a setting, or both.
 struct WriteJob {
     journal::Edit edit;
-    std::optional<std::pair<QString, QString>> setting; ///< name and value; the edit is then left out
+    std::optional<std::pair<QString, QString>> setting; ///< name and value; beside entries, but not beside logged readings
     std::optional<QString> settingStanding; ///< its value now, as the asker takes it to be: see HouseholdFile::setSetting
     std::optional<PhotoJob> photo;     ///< likewise instead of the edit
     std::shared_ptr<const LoggedJob> logged; ///< together with the edit, in its transaction

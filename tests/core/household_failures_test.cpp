@@ -73,6 +73,21 @@ TEST_F(HouseholdFailures, AfterALockThatLastsTheViewGoesBackAndTheReasonIsTold)
     EXPECT_EQ(entries(), inFile());
 }
 
+TEST_F(HouseholdFailures, WhoeverWaitsForTheWritesIsToldWhyTheyFailed)
+{
+    open(impatient());
+    recordNow(newStack(start));
+    EXPECT_TRUE(household().finishWrites().isEmpty());
+    auto other = tests::OtherProcess::holdingLock(path());
+    ASSERT_TRUE(other.ready());
+    (void)household().record(feed(1, today), QStringLiteral("Feed"));
+    const QStringList reasons = household().finishWrites();
+    ASSERT_FALSE(reasons.isEmpty());
+    EXPECT_TRUE(reasons.front().contains(QStringLiteral("in use"))) << reasons.join(u'|').toStdString();
+    ASSERT_TRUE(other.letGo());
+    EXPECT_TRUE(household().finishWrites().isEmpty()) << "told once";
+}
+
 TEST_F(HouseholdFailures, AFailedUndoLeavesItsStepWhereItWas)
 {
     open(impatient());

@@ -54,6 +54,30 @@ TEST_F(HouseholdForeign, OwnWritesAreNoNews)
     EXPECT_FALSE(heardFromOutside());
 }
 
+/// Not seen yet: the next look at the file would have told.
+TEST_F(HouseholdForeign, AnEditDoesNotWriteOverWhatAnotherProgramMadeOfTheEntry)
+{
+    auto settings = quickSettings();
+    settings.lookEvery = std::chrono::minutes{10};
+    open(settings);
+    recordNow(newStack(start));
+    const auto fed = recordNow({feed(1, today)});
+    const journal::Entry mine = entries().back();
+    ASSERT_EQ(mine.id, fed);
+    journal::Entry theirs = mine;
+    theirs.action = journal::Feed{Amount{500, Unit::g}, "", {}};
+    writeFromOutside({{}, {theirs}, {}});
+    journal::Entry noted = mine;
+    noted.note = "looked at";
+    const Ticket ticket = household().edit(noted, QStringLiteral("Edit"));
+    EXPECT_FALSE(done(ticket));
+    EXPECT_TRUE(failed_[ticket].contains(QStringLiteral("Another program has changed"))) << failed_[ticket].toStdString();
+    EXPECT_EQ(inFile().back().action, theirs.action);
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_EQ(entries(), inFile());
+}
+
 TEST_F(HouseholdForeign, StepsWhoseRowsChangedAreDroppedWithANotice)
 {
     open();

@@ -82,6 +82,54 @@ TEST_F(HouseholdUndo, AMixedEditIsOneStepBothWays)
     }
 }
 
+TEST_F(HouseholdUndo, EntriesAndASettingAreOneStepBothWays)
+{
+    open();
+    recordNow(newStack(start));
+    const QString setting = QStringLiteral("due_put_off");
+    ASSERT_TRUE(done(household().keep(setting, QStringLiteral("before"), QStringLiteral("Put off"))));
+    const auto before = entries();
+    const int steps = household().undoStack()->count();
+    ASSERT_TRUE(done(household().recordAndKeep({feed(1, today)}, setting, QStringLiteral("after"), QStringLiteral("Done"))));
+    const auto after = entries();
+    EXPECT_EQ(after.size(), before.size() + 1);
+    EXPECT_EQ(household().kept(setting), QStringLiteral("after"));
+    EXPECT_EQ(household().undoStack()->count(), steps + 1);
+    for (int i = 0; i < 2; ++i) {
+        undoNow();
+        EXPECT_EQ(entries(), before);
+        EXPECT_EQ(inFile(), before);
+        EXPECT_EQ(household().kept(setting), QStringLiteral("before"));
+        redoNow();
+        EXPECT_EQ(entries(), after);
+        EXPECT_EQ(inFile(), after);
+        EXPECT_EQ(household().kept(setting), QStringLiteral("after"));
+    }
+    open(); // what the file holds
+    EXPECT_EQ(household().kept(setting), QStringLiteral("after"));
+}
+
+TEST_F(HouseholdUndo, WhetherAStepIsStillBeingWrittenIsTold)
+{
+    open();
+    recordNow(newStack(start));
+    std::vector<bool> told;
+    QObject::connect(&household(), &Household::stepUnderWayChanged, [&] { told.push_back(household().stepUnderWay()); });
+    EXPECT_FALSE(household().stepUnderWay());
+    const Ticket fed = household().record(feed(1, today), QStringLiteral("Feed"));
+    EXPECT_TRUE(household().stepUnderWay());
+    const Ticket named = household().rename(QStringLiteral("Mill"));
+    ASSERT_TRUE(done(fed));
+    ASSERT_TRUE(done(named));
+    EXPECT_FALSE(household().stepUnderWay());
+    EXPECT_EQ(told, (std::vector{true, false}));
+    household().undoStack()->undo();
+    EXPECT_FALSE(household().stepUnderWay()) << "an undo is a step that is there";
+    household().finishWrites();
+    (void)household().record(entry(journal::Rotate{}, start - std::chrono::days{9}), QStringLiteral("Refused"));
+    EXPECT_FALSE(household().stepUnderWay()) << "nothing is written";
+}
+
 TEST_F(HouseholdUndo, WhatIsAddedStandsBehindWhatMayComeBack)
 {
     open();

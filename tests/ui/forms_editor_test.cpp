@@ -1,4 +1,5 @@
 #include "tests/ui/forms_fixture.h"
+#include "ui/common/formats.h"
 #include "ui/forms/new_stack.h"
 #include "ui/forms/welcome.h"
 
@@ -28,7 +29,19 @@ journal::Entry byId(const journal::Entries& entries, journal::EntryId id)
 
 }
 
-TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
+class InEitherMeasures : public FormsTest, public testing::WithParamInterface<ui::Measures> {
+protected:
+    void SetUp() override
+    {
+        FormsTest::SetUp();
+        ui::setMeasures(GetParam());
+    }
+    void TearDown() override { ui::setMeasures(ui::Measures::metric); }
+};
+
+INSTANTIATE_TEST_SUITE_P(Measures, InEitherMeasures, testing::Values(ui::Measures::metric, ui::Measures::us), [](const auto& each) { return each.param == ui::Measures::us ? "us" : "metric"; });
+
+TEST_P(InEitherMeasures, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
 {
     // One of every action, and of each its leanest and its fullest form, must come back as it was.
     const std::vector<journal::Action> actions{
@@ -39,7 +52,7 @@ TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
         journal::Drain{std::nullopt, std::nullopt, std::nullopt, std::nullopt, journal::Spigot::open},
         journal::Flush{{2, Unit::L}, litres(2.25), 1.5, 3}, journal::Flush{{2, Unit::L}, std::nullopt, std::nullopt, std::nullopt},
         journal::Reading{celsius(21.5), celsius(-3), Share::fromPercent(60), Share::fromPercent(72), 3, 6.8}, journal::Reading{celsius(21.123456), {}, {}, {}, {}, {}},
-        journal::Check{centimetres(3), Share::fromPercent(20), Share::fromPercent(25), journal::WormsSeen::few}, journal::Check{{}, {}, {}, journal::WormsSeen::many},
+        journal::Check{centimetres(3), Share::fromPercent(20), Share::fromPercent(25), journal::WormsSeen::few}, journal::Check{centimetres(9), {}, {}, {}}, journal::Check{{}, {}, {}, journal::WormsSeen::many},
         journal::Weigh{{0, Unit::g}, std::nullopt}, journal::Weigh{{1, Unit::kg}, Share::fromPercent(100)}, journal::Count{{14, Unit::count}, litres(0.5)},
         journal::TrayWeight{{5.2, Unit::kg}, kilograms(1.1)}, journal::TrayWeight{{11, Unit::lb}, std::nullopt}, journal::Lid{false}, journal::Lid{true},
         journal::Harvest{{500, Unit::g}, std::nullopt, Share::fromPercent(10)}, journal::Stock{{50, Unit::g}, "", 5}, journal::Stock{{50, Unit::g}, "Eisenia fetida", std::nullopt},
@@ -73,6 +86,70 @@ TEST_F(FormsTest, AnEntryOpenedAndSavedIsUnchangedWhateverItsKind)
         after.note = before.note;
         EXPECT_EQ(after, before) << journal::actionName(action);
     }
+}
+
+/// An undo, a change of many together, an import or another program, while the editor is open.
+class ChangedMeanwhile : public FormsTest {
+protected:
+    journal::EntryId record(const journal::Action& action)
+    {
+        journal::Entry entry;
+        entry.stack = "Scullery";
+        entry.date.day = today;
+        entry.action = action;
+        household().record(entry, QStringLiteral("given"));
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !recorded_.empty(); }, patience));
+        return recorded_.front().front();
+    }
+    void changeElsewhere(journal::EntryId id, double grams)
+    {
+        journal::Entry now = byId(entries(), id);
+        now.action = journal::Feed{{grams, Unit::g}, "", std::nullopt};
+        recorded_.clear();
+        household().edit(now, QStringLiteral("elsewhere"));
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !recorded_.empty(); }, patience));
+        recorded_.clear();
+    }
+    double grams(journal::EntryId id) { return std::get<journal::Feed>(byId(entries(), id).action).food.value; }
+    bool saved() { return QTest::qWaitFor([this] { return !recorded_.empty(); }, patience); }
+};
+
+TEST_F(ChangedMeanwhile, WhatWasNotTouchedInTheEditorFollows)
+{
+    const auto id = record(journal::Feed{{300, Unit::g}, "", std::nullopt});
+    edit(id);
+    changeElsewhere(id, 500);
+    type("Note", "looked at");
+    pressEnter();
+    ASSERT_TRUE(saved()) << problems().toStdString();
+    EXPECT_EQ(grams(id), 500) << "the note alone was changed here";
+    EXPECT_EQ(byId(entries(), id).note, "looked at");
+}
+
+TEST_F(ChangedMeanwhile, WhatWasTypedBeforeStandsBesideIt)
+{
+    const auto id = record(journal::Feed{{300, Unit::g}, "", std::nullopt});
+    edit(id);
+    type("Note", "looked at");
+    changeElsewhere(id, 500);
+    pressEnter();
+    ASSERT_TRUE(saved()) << problems().toStdString();
+    EXPECT_EQ(grams(id), 500);
+    EXPECT_EQ(byId(entries(), id).note, "looked at");
+}
+
+TEST_F(ChangedMeanwhile, WhatWasChangedInBothIsSaidBeforeItIsWrittenOver)
+{
+    const auto id = record(journal::Feed{{300, Unit::g}, "", std::nullopt});
+    EntryEditor& editor = edit(id);
+    type("Amount", "400");
+    changeElsewhere(id, 500);
+    editor.save();
+    EXPECT_TRUE(shell().problem().contains(QStringLiteral("changed elsewhere"))) << problems().toStdString();
+    EXPECT_EQ(grams(id), 500) << "nothing is written before it has been said";
+    editor.save();
+    ASSERT_TRUE(saved()) << problems().toStdString();
+    EXPECT_EQ(grams(id), 400);
 }
 
 TEST_F(FormsTest, AnUntouchedEntryIsNotWritten)

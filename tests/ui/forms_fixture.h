@@ -39,7 +39,7 @@ protected:
         settings.createIfAbsent = true;
         settings.busyTimeout = std::chrono::milliseconds{50};
         settings.reckon = [](const journal::Entries&, const reckoning::Options&, std::stop_token) { return tests::sampleReckoning(); };
-        auto opened = household::Household::open(path(), std::make_shared<household::FixedClock>(today), settings);
+        auto opened = household::Household::open(path(), clock_, settings);
         if (const auto* failure = std::get_if<store::OpenFailure>(&opened)) {
             ADD_FAILURE() << failure->why.toStdString();
             std::abort();
@@ -187,6 +187,7 @@ protected:
         return words.join(QLatin1Char('\n'));
     }
 
+    std::shared_ptr<household::FixedClock> clock_ = std::make_shared<household::FixedClock>(tests::sampleToday());
     journal::Entry last_;
     std::vector<std::vector<journal::EntryId>> recorded_;
     QStringList failures_;

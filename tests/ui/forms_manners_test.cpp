@@ -1,6 +1,8 @@
 #include "tests/ui/forms_fixture.h"
 #include "tests/core/store_power_vfs.h"
+#include "ui/common/date_field.h"
 #include "ui/common/material_field.h"
+#include "ui/forms/new_stack.h"
 
 #include <QAction>
 #include <QCompleter>
@@ -55,6 +57,33 @@ bool says(const QList<Caution>& cautions, CautionTopic topic)
     return std::any_of(cautions.begin(), cautions.end(), [topic](const Caution& each) { return each.topic == topic; });
 }
 
+}
+
+TEST_F(FormsTest, ADateThatWasNotChangedGoesOnWithTheDayWhenMidnightPasses)
+{
+    ActionForm& form = open(FormKind::water);
+    auto* date = form.findChild<ui::DateField*>();
+    clock_->set(today + std::chrono::days{1});
+    household().remember(QStringLiteral("anything"), QStringLiteral("else"), QStringLiteral("a change after midnight"));
+    household().finishWrites();
+    EXPECT_EQ(date->moment().value->day, today + std::chrono::days{1});
+    EXPECT_TRUE(date->hint().contains(QStringLiteral("today"))) << date->hint().toStdString();
+    type("Date", "yesterday");
+    EXPECT_EQ(date->moment().value->day, today);
+    clock_->set(today + std::chrono::days{2});
+    household().remember(QStringLiteral("anything"), QStringLiteral("more"), QStringLiteral("a change a day later"));
+    household().finishWrites();
+    EXPECT_EQ(date->moment().value->day, today) << "it was said of the day before";
+}
+
+TEST_F(FormsTest, AFormForANewStackGoesOnWithTheDayToo)
+{
+    NewStack& form = show(new NewStack{household()});
+    auto* date = form.findChild<ui::DateField*>();
+    clock_->set(today + std::chrono::days{1});
+    household().remember(QStringLiteral("anything"), QStringLiteral("else"), QStringLiteral("a change after midnight"));
+    household().finishWrites();
+    EXPECT_EQ(date->moment().value->day, today + std::chrono::days{1});
 }
 
 TEST_F(FormsTest, EscGivesUpAndWritesNothing)

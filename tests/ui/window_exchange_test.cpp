@@ -31,6 +31,27 @@ TEST_F(ExchangeTest, AnImportedJournalIsOneStepAndExportGivesItBack)
     EXPECT_TRUE(written(0));
 }
 
+// Looked at from the welcome page; then a household is opened in which the rows are already.
+TEST_F(ExchangeTest, ATableLookedAtWithoutAHouseholdIsComparedWithTheOneThatIsOpened)
+{
+    const QString file = sampleFile();
+    show();
+    write(path(QStringLiteral("in.csv")), exchange::writeJournal(tests::sampleJournal()));
+    JournalSheetView* view = importing("in.csv");
+    ASSERT_EQ(view->plan()->entries.size(), tests::sampleJournal().size());
+    ASSERT_TRUE(window_->openFile(file));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return view->plan() != nullptr && view->plan()->entries.empty(); }, patience)) << "all of them are there";
+    settle();
+    EXPECT_FALSE(button("sheetImport", view)->isEnabled());
+    const auto before = entries();
+    QTest::mouseClick(button("sheetImport", view), Qt::LeftButton);
+    household().finishWrites();
+    EXPECT_EQ(entries(), before);
+    QPointer<JournalSheetView> closes = view;
+    window_->showWelcome();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return closes.isNull() || !closes->isVisible(); }, patience)) << "it goes with its household";
+}
+
 // Exported in the same moment: what has just been recorded is in the file, with its number on disk.
 TEST_F(ExchangeTest, AnExportHoldsWhatWasRecordedTheMomentBefore)
 {

@@ -26,6 +26,9 @@
 #include <QTest>
 #include <QUndoStack>
 
+#include <atomic>
+#include <thread>
+
 /// The real window on a household of its own, and hands that click and type in it as a person does. No test opens a modal dialog.
 namespace tierloam::window {
 
@@ -95,8 +98,9 @@ protected:
     {
         window_.reset();
         household::Household::Settings household;
-        household.busyTimeout = std::chrono::milliseconds{50};
-        household.reckon = [this](const journal::Entries& entries, const reckoning::Options& options, std::stop_token) {
+        household.busyTimeout = busyTimeout_;
+        household.reckon = [this](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+            for (int waited = 0; waited < estimatesTake_ && !stop.stop_requested(); waited += 5) std::this_thread::sleep_for(std::chrono::milliseconds{5});
             if (!entries.empty() && !estimates_) {
                 reckoning::Options few = options;
                 few.members = 64;
@@ -177,6 +181,8 @@ protected:
     }
 
     std::shared_ptr<const reckoning::Reckoning> estimates_ = tests::sampleReckoning(); ///< to be set before a file is opened; none: as the model makes them
+    std::atomic<int> estimatesTake_ = 0;                   ///< ms, of those asked for from now on
+    std::chrono::milliseconds busyTimeout_{50};            ///< of the households of the next window that is made
     Answers answers_;
     std::unique_ptr<ui::Theme> theme_;
     std::unique_ptr<ui::Settings> settings_;

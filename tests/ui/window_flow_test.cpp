@@ -237,6 +237,13 @@ TEST_F(WindowTest, ColoursFollowTheDesktopWhileTheWindowStands)
     EXPECT_GT(ground().lightness(), dark.lightness() + 100) << "the window was painted anew";
     scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("contrast"), QDBusVariant{1u});
     EXPECT_FALSE(theme_->dark()) << "another setting";
+    // Desktops whose usual style is light say "no preference" when they go back from dark: then their palette counts.
+    scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("color-scheme"), QDBusVariant{1u});
+    settle();
+    EXPECT_TRUE(theme_->dark());
+    scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("color-scheme"), QDBusVariant{0u});
+    settle();
+    EXPECT_FALSE(theme_->dark());
     press("Ctrl+Alt+L");
     scheme.settingChanged(QStringLiteral("org.freedesktop.appearance"), QStringLiteral("color-scheme"), QDBusVariant{1u});
     EXPECT_FALSE(theme_->dark()) << "light was asked for";

@@ -50,6 +50,24 @@ TEST_F(WindowTest, TwoClicksLeadFromAStackToTheRemedyOfItsSymptomAndAThirdToItsE
     EXPECT_EQ(household().journal()->entries.back().action, expected.action);
 }
 
+// Trays that an import has just brought, or estimates kept from before they were laid.
+TEST_F(WindowTest, TheGuidedHarvestWaitsForEstimatesOfTheTraysThatStand)
+{
+    const auto before = std::make_shared<reckoning::Reckoning>(*estimates_);
+    for (auto& stack : before->stacks) stack.now.slots.clear();
+    estimates_ = before;
+    openSample();
+    desk().shelf()->chooseStack(QStringLiteral("Scullery"));
+    desk().showHarvest();
+    settle();
+    handbook::HarvestView* harvest = desk().handbook()->harvest();
+    ASSERT_TRUE(harvest->isVisible());
+    EXPECT_EQ(harvest->stage(), handbook::HarvestView::Stage::nothing);
+    bool told = false;
+    for (const QLabel* label : harvest->findChildren<QLabel*>()) told = told || (label->isVisible() && label->text() == QStringLiteral("The estimates of this stack are being made."));
+    EXPECT_TRUE(told);
+}
+
 // For each of the twelve, by clicks in the real window: the second one brings the first remedy wholly into sight, at the least size too; each remedy and each
 // look opens the form of its entry.
 TEST_F(WindowTest, TwoClicksLeadToTheRemedyOfEverySymptomAtEverySize)

@@ -107,8 +107,11 @@ DateField::DateField(Day today, QWidget* parent) : Field{parent}, today_{today}
 
 void DateField::setToday(Day today)
 {
+    if (today == today_) return; // what is selected or may be undone stays
+    const std::optional<Day> meant = typedDay(edit_->text(), today_).value;
     today_ = today;
     if (!changed_) edit_->setText(typedDayText(today));
+    else if (meant && typedDay(edit_->text(), today).value != meant) edit_->setText(typedDayText(*meant)); // "yesterday" was said of another today
     showDistance();
 }
 

@@ -62,6 +62,7 @@ NumberField::NumberField(std::vector<Scale> scales, Range range, QWidget* parent
 void NumberField::setValue(std::optional<double> value)
 {
     edit_->setText(value ? shown(*value) : QString{});
+    given_ = value ? std::optional{Given{*value, edit_->text(), list_->currentIndex()}} : std::nullopt;
 }
 
 Typed<double> NumberField::value() const
@@ -70,7 +71,8 @@ Typed<double> NumberField::value() const
     if (!read.value) return read;
     const Scale& chosen = scale();
     const bool asTyped = chosen.perUnit == 1.0 && chosen.offset == 0.0;
-    const double base = asTyped ? *read.value : trimmed(*read.value * chosen.perUnit + chosen.offset);
+    const bool untouched = given_ && given_->text == edit_->text() && given_->unit == list_->currentIndex();
+    const double base = untouched ? given_->base : asTyped ? *read.value : trimmed(*read.value * chosen.perUnit + chosen.offset);
     if (range_.whole && base != std::floor(base)) return {std::nullopt, tr("A whole number is wanted here.")};
     if (base < range_.least || base > range_.most) {
         const QString most = chosen.name.isEmpty() ? shown(range_.most) : QString{shown(range_.most) + QChar{0xA0} + chosen.name};

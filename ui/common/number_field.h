@@ -28,7 +28,8 @@ public:
 
     NumberField(std::vector<Scale> scales, Range range, QWidget* parent = nullptr);
 
-    /// In the base unit; the program sets it, edited() is not emitted.
+    /// In the base unit; the program sets it, edited() is not emitted. It is shown rounded, and comes back to the bit while nobody has
+    /// changed number or unit.
     void setValue(std::optional<double> value);
     Typed<double> value() const;
     void setRange(Range range);
@@ -49,6 +50,12 @@ private:
     Range range_;
     FieldEdit* edit_ = nullptr;
     FieldCombo* list_ = nullptr;
+    struct Given {
+        double base;
+        QString text;                ///< as it was shown
+        int unit;                    ///< of the list
+    };
+    std::optional<Given> given_;     ///< what the program has set
 };
 
 /// A share in percent, 0 to 100 or within narrower bounds.

@@ -72,16 +72,19 @@ private:
 
 bool isDarkPalette(const QPalette& palette) { return palette.color(QPalette::WindowText).lightnessF() > palette.color(QPalette::Window).lightnessF(); }
 
+/// With no palette of its own the application has that of the system.
+bool systemPaletteIsDark()
+{
+    QApplication::setPalette(QPalette{});
+    return isDarkPalette(QApplication::palette());
+}
+
 }
 
 Theme::Theme(QObject* parent) : QObject{parent}
 {
     systemDark_ = isDarkPalette(QApplication::palette());
-    // With no palette of its own the application has that of the system.
-    systemIsDark_ = [] {
-        QApplication::setPalette(QPalette{});
-        return isDarkPalette(QApplication::palette());
-    };
+    systemIsDark_ = systemPaletteIsDark;
     systemFont_ = QApplication::font();
     if (systemFont_.pointSizeF() <= 0) systemFont_.setPointSizeF(10.0); // a font given in pixels
 }
@@ -144,6 +147,12 @@ void Theme::setSystemDark(bool dark)
     if (dark == systemDark_) return;
     systemDark_ = dark;
     if (mode_ == ThemeMode::system) apply();
+}
+
+void Theme::readSystemPalette()
+{
+    setSystemReader(systemPaletteIsDark);
+    lookAgain();
 }
 
 bool Theme::eventFilter(QObject* watched, QEvent* event)

@@ -50,6 +50,8 @@ public:
     void setSystemDark(bool dark);
     /// How the system's colours are looked up when it says that they changed; tests plant an answer.
     void setSystemReader(std::function<bool()> isDark) { systemIsDark_ = std::move(isDark); }
+    /// As before anybody set a reader: the system's palette says it. Looked at at once.
+    void readSystemPalette();
     void setFontScale(int percent);                        ///< held to 100…200
     /// Sets style, palette, font and style sheet of the application and emits changed().
     void apply();

@@ -172,18 +172,34 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
         this->close(); // the other view goes on with the same file
     });
     connect(close, &QPushButton::clicked, this, &QDialog::close);
-    if (household_) {
-        connect(household_, &QObject::destroyed, this, &QDialog::close);
-        connect(household_, &household::Household::changed, this, [this](const household::Changes& changes) {
-            if (!changes.ids.empty() && !imported_) replan(); // what is there already may be other rows now
-        });
-    }
+    followHousehold();
     resize(QSize{std::max(980, fontMetrics().averageCharWidth() * 120), std::max(640, fontMetrics().height() * 34)}.boundedTo(screen()->availableSize()));
     load(std::nullopt);
 }
 
 /// Its thread answers to this object, so it ends first.
 JournalSheetView::~JournalSheetView() { delete aside_; }
+
+void JournalSheetView::followHousehold()
+{
+    if (!household_) return;
+    connect(household_, &QObject::destroyed, this, &QDialog::close);
+    connect(household_, &household::Household::changed, this, [this](const household::Changes& changes) {
+        if (!changes.ids.empty() && !imported_) replan(); // what is there already may be other rows now
+    });
+}
+
+void JournalSheetView::meet(household::Household& household)
+{
+    if (hadHousehold_ || wanting_ || imported_) return;
+    household_ = &household;
+    hadHousehold_ = true;
+    followHousehold();
+    if (!sheet_ || loading_) return;
+    plan_.reset(); // it was made against nothing
+    ask();
+    replan();
+}
 
 void JournalSheetView::load(std::optional<char> separator)
 {
@@ -427,7 +443,9 @@ void JournalSheetView::import()
     import_->setEnabled(false); // until it is answered
     QStringList warnings;
     for (const journal::Warning& warning : plan_->warnings) warnings << exchange::warningText(warning, plan_->after);
+    wanting_ = true;
     Q_EMIT importWanted(plan_->entries, warnings);
+    wanting_ = false;
 }
 
 void JournalSheetView::written()

@@ -35,6 +35,8 @@ public:
     ~JournalSheetView() override;
 
     const exchange::SheetPlan* plan() const { return plan_.get(); }
+    /// The window has one open now: the rows are compared with it before they can go into it. Nothing where there was one before.
+    void meet(household::Household& household);
     /// Answers from the window: the entries are durable, or why not.
     void written();
     void refused(const QString& why);
@@ -49,6 +51,7 @@ protected:
 
 private:
     void load(std::optional<char> separator);
+    void followHousehold();
     void take(std::variant<exchange::Sheet, QString> read);
     void placeColumnLists();
     void columnsChanged();
@@ -73,6 +76,7 @@ private:
     exchange::SheetQuestions questions_;
     bool loading_ = false;           ///< the file is being read, perhaps once more
     bool imported_ = false;
+    bool wanting_ = false;           ///< the window is taking the entries, into a household that it makes for them
     bool begun_ = false;
     QString refusal_;
 

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::forms {
 
@@ -21,13 +22,26 @@ public:
     EntrySheet* sheet = nullptr;         ///< nullptr when the entry was not there
     QPushButton* takeOut = nullptr;
     std::optional<household::Ticket> ticket;
+    bool apart = false;                  ///< changed elsewhere in what was changed here too, and nobody has been told yet
 
+    void follow();
     QString label() const
     {
         const QString deed = formDeed(sheet->kind());
         return before.stack.empty() ? deed : EntryEditor::tr("%1: %2").arg(QString::fromStdString(before.stack), deed);
     }
 };
+
+/// The entry may become another one while it is edited: by undo, by a change of many together, by an import, by another program.
+void EntryEditor::Private::follow()
+{
+    if (sheet->isBusy()) return; // it is this editor that changes it
+    const auto view = household.journal();
+    const auto now = std::ranges::find(view->entries, before.id, &journal::Entry::id);
+    if (now == view->entries.end() || *now == before) return;
+    if (!sheet->rebase(*now)) apart = true;
+    before = *now;
+}
 
 EntryEditor::EntryEditor(household::Household& household, journal::EntryId entry, QWidget* parent)
     : QWidget{parent}, d_{std::make_unique<Private>(household)}
@@ -61,6 +75,7 @@ EntryEditor::EntryEditor(household::Household& household, journal::EntryId entry
     connect(d_->takeOut, &QPushButton::clicked, this, &EntryEditor::removeEntry);
     connect(d_->sheet, &FormShell::accepted, this, &EntryEditor::save);
     connect(d_->sheet, &FormShell::cancelled, this, &EntryEditor::cancel);
+    connect(&household, &household::Household::changed, this, [this] { d_->follow(); });
     connect(&household, &household::Household::recorded, this, [this](household::Ticket ticket) {
         if (d_->ticket != ticket) return;
         d_->ticket.reset();
@@ -101,6 +116,10 @@ int EntryEditor::holdTo(int height, int width)
 void EntryEditor::save()
 {
     if (!d_->sheet || d_->ticket || d_->household.readOnly() || !d_->sheet->check()) return;
+    if (std::exchange(d_->apart, false)) {
+        d_->sheet->setProblem(tr("Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc."));
+        return;
+    }
     const journal::Edit edit = d_->sheet->edit();
     if (edit.replaced.front() == d_->before) {
         Q_EMIT finished(); // nothing changed: nothing to write or to undo

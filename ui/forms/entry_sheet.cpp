@@ -140,11 +140,13 @@ void EntrySheet::build()
     // Another entry, a foreign write or new estimates: what is said ahead must hold for the journal as it is.
     connect(&household_, &household::Household::changed, this, [this] {
         context_ = FormContext::of(household_, context_.stack);
+        followDay();
         refreshTrays();
         ahead_.start(0);
     });
     connect(&household_, &household::Household::reckoned, this, [this] {
         context_.reckoning = household_.reckoning();
+        followDay(); // those of a new day come by themselves
         body_->follow(context_.standing(day()), slot());
         refreshCautions();
         ahead_.start(0);
@@ -170,6 +172,41 @@ void EntrySheet::setDay(Day day)
     if (day != context_.today) date_->setMoment({day, std::nullopt});
     refreshTrays();
     lookAhead();
+}
+
+/// Midnight may have passed since the form was opened.
+void EntrySheet::followDay()
+{
+    context_.today = household_.today();
+    const auto dates = grid_->findChildren<ui::DateField*>();
+    for (ui::DateField* each : dates) each->setToday(context_.today);
+}
+
+bool EntrySheet::rebase(const journal::Entry& now)
+{
+    const journal::Entry before = *edited_;
+    const journal::Entry typed = entryWith(body_->action());
+    bool apart = false;
+    const auto follows = [&apart](const auto& was, const auto& here, const auto& there) {
+        if (was == there || here == there) return false;
+        if (was == here) return true;
+        apart = true;
+        return false;
+    };
+    edited_ = now;
+    if (follows(before.action, typed.action, now.action)) {
+        body_->fill(now.action);
+        body_->forEditing();
+    }
+    if (follows(before.date, typed.date, now.date)) date_->setMoment(now.date);
+    if (follows(before.note, typed.note, now.note)) note_->setText(QString::fromStdString(now.note));
+    const bool otherSlot = follows(before.slot, typed.slot, now.slot);
+    if (otherSlot) clickedSlot_ = now.slot;
+    if (otherSlot && slot_) slot_->clearChoices(); // refreshTrays() then takes the one that is given
+    refreshTrays();
+    refreshCautions();
+    lookAhead();
+    return !apart;
 }
 
 void EntrySheet::propose(const journal::Action& action)

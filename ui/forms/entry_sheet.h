@@ -31,6 +31,9 @@ public:
     /// Fills in what an entry would hold; its alternative is that of the kind. Counts as nothing typed.
     void propose(const journal::Action& action);
     bool touched() const { return touched_; }
+    /// The entry that is edited has become another one meanwhile: what was not changed in the form follows it. Date, tray, note and what was
+    /// done are one thing each; false when one of them was changed in the form as well, to something else, and stands there as it was typed.
+    bool rebase(const journal::Entry& now);
 
     /// Fields sound, and nothing against the form as a whole; else the words are shown and false comes back.
     bool check();
@@ -46,6 +49,7 @@ public:
 private:
     void build();
     void refreshTrays();
+    void followDay();
     void refreshCautions();
     void noteEdited();
     journal::Entry entryWith(const journal::Action& action) const;

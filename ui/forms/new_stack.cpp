@@ -256,6 +256,10 @@ NewStack::NewStack(household::Household& household, QWidget* parent) : QWidget{p
     }
     connect(shell, &FormShell::accepted, this, &NewStack::record);
     connect(shell, &FormShell::cancelled, this, &NewStack::cancel);
+    // Midnight may pass while it is filled in: estimates of a new day come by themselves.
+    const auto followDay = [this] { d_->date->setToday(d_->household.today()); };
+    connect(&household, &household::Household::changed, this, followDay);
+    connect(&household, &household::Household::reckoned, this, followDay);
     connect(&household, &household::Household::recorded, this, [this](household::Ticket ticket) {
         if (d_->ticket != ticket) return;
         d_->ticket.reset();

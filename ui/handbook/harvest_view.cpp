@@ -136,6 +136,8 @@ void HarvestView::build()
         drying(rows, *history, *now);
     } else if (standing->trays() < 2) {
         line_->setText(tr("%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.").arg(stack()));
+    } else if (now->now.slots.empty()) { // trays that have just come, as an import brings them
+        line_->setText(tr("The estimates of this stack are being made."));
     } else {
         stage_ = Stage::beforeLifting;
         line_->setText(tr("The bottom tray of %1: ready %2, feed-to-cast %3.")

@@ -1,5 +1,6 @@
 #include "ui/window/desk.h"
 
+#include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
@@ -128,7 +129,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     });
     connect(&household_, &household::Household::recorded, this, [this](household::Ticket, const std::vector<journal::EntryId>&) {
         savedAt_ = lent_.minuteOfDay();
-        lent_.notices.settle(QStringLiteral("journal"));
+        for (const char* told : {"journal", "leaving"}) lent_.notices.settle(QString::fromLatin1(told));
         tellState();
     });
     connect(shelf_, &shelf::ShelfPage::usualRecorded, this, [this](forms::FormKind kind) { tellCaution(kind == forms::FormKind::drain); });
@@ -297,7 +298,8 @@ void Desk::write(const DueAct& act)
         lent_.notices.show(Notices::Kind::failure, tr("%1: not written down. %2").arg(act.label, refusal));
         return;
     }
-    household_.recordAll(act.entries, act.label);
+    if (act.putOff) household_.recordAndKeep(act.entries, store::settingPutOff, *act.putOff, act.label);
+    else household_.recordAll(act.entries, act.label);
     tellCaution(std::ranges::any_of(act.entries, [](const journal::Entry& each) { return std::holds_alternative<journal::Drain>(each.action); }));
 }
 

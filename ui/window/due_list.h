@@ -8,8 +8,10 @@
 
 #include <QFrame>
 #include <QPointer>
+#include <QSet>
 
 #include <deque>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -21,7 +23,7 @@ class QVBoxLayout;
 namespace tierloam::window {
 
 /// What is to be done over all stacks, grouped by stack: what, why in numbers, when, and a button that names the act. Rebuilt when a
-/// reckoning comes in; the focus stays on the line it was on. Of very many lines those further down are made when one scrolls or tabs towards them.
+/// reckoning comes in; the focus stays on the line it was on. What was done at one click rests until the estimates know of it. Of very many lines those further down are made when one scrolls or tabs towards them.
 class DueList : public QFrame {
     Q_OBJECT
 
@@ -51,7 +53,22 @@ Q_SIGNALS:
 
 private:
     void rebuild();
+    /// What had the focus before a rebuild.
+    struct Place {
+        QString line, button;        ///< key of the line, name of the button
+        std::size_t at = 0;          ///< how many lines were above
+    };
+    std::optional<Place> focusedPlace() const;
+    void focusAgain(const Place& place);
+    QPushButton* buttonOf(std::size_t line, const QString& name) const;
+    /// Asks for what a click on the line writes down; the line rests from then on, if anything was written.
+    void ask(const QString& line, const std::function<void()>& asking);
+    void doIt(const advice::Advice& advice);
+    /// Why what the line advises cannot be done at a click now; empty when it can.
+    QString whyAtRest(const advice::Advice& advice) const;
     void putOff(const advice::Advice& advice, int days);
+    /// The household's setting with that line put off by so many days.
+    QString withPutOff(const advice::Advice& advice, int days) const;
     /// Notes it as done and tells it no more for the usual while.
     void noteDone(const advice::Advice& advice, const DueAct& act);
     QWidget* makeAnswers(const advice::Advice& advice, const QString& whole, QWidget* line);
@@ -78,6 +95,7 @@ private:
     QLabel* nothing_;
     QPushButton* again_;
     QString explained_;              ///< key of the line whose reasons are open
+    QSet<QString> done_;             ///< keys of lines acted upon that the estimates do not know of yet
     std::deque<OfStack> waiting_;    ///< whose lines are not made yet
     std::size_t made_ = 0;           ///< lines
     QPointer<QWidget> sought_;       ///< the line that a key went to last

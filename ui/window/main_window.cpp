@@ -4,6 +4,7 @@
 #include "ui/common/enter_key.h"
 #include "ui/common/formats.h"
 #include "ui/common/reading_order.h"
+#include "ui/exchange/journal_sheet_view.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
 #include "ui/trends/trends_page.h"
@@ -102,6 +103,20 @@ bool MainWindow::mayLeave()
     return dialogs_.ask(this, tr("Not recorded yet"), tr("A form holds something that has not been recorded. It is lost when you go on."), tr("Go on"));
 }
 
+/// What was recorded may still be on its way to the disk, and fail there. The desk tells why, and tells it only while it is there.
+bool MainWindow::mayLetGo()
+{
+    if (!mayLeave()) return false;
+    if (!household_) return true;
+    const QPointer<QWidget> at = QApplication::focusWidget();
+    leaveFields();
+    if (household_->finishWrites().isEmpty()) return true;
+    if (at) at->setFocus(Qt::OtherFocusReason);
+    notices_->show(Notices::Kind::notice, tr("%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.").arg(household_->name()),
+                   QStringLiteral("leaving"));
+    return false;
+}
+
 bool MainWindow::take(const QString& path, bool create)
 {
     household::Household::Settings settings = householdSettings_;
@@ -118,6 +133,7 @@ bool MainWindow::take(const QString& path, bool create)
     household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
     if (shared_) oneWindow_->take(household_->path());
     makeDesk();
+    for (auto* view : findChildren<exchange_view::JournalSheetView*>()) view->meet(*household_); // a table that was looked at without one
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
     QUndoStack* undo = household_->undoStack();
     connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
@@ -125,6 +141,7 @@ bool MainWindow::take(const QString& path, bool create)
         if (index < before) notices_->settle(QStringLiteral("import")); // what it tells may just have been taken back
         before = index;
     });
+    connect(household_.get(), &household::Household::stepUnderWayChanged, this, &MainWindow::syncActions);
     connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);
     connect(undo, &QUndoStack::canRedoChanged, this, &MainWindow::syncActions);
     connect(household_.get(), &household::Household::changed, this, [this] { setTitle(); syncActions(); });
@@ -159,7 +176,7 @@ bool MainWindow::openFile(const QString& path)
                        QStringLiteral("open"));
         return false;
     }
-    if (!mayLeave()) return false;
+    if (!mayLetGo()) return false;
     if (!QFileInfo::exists(path)) forgetFile(settings_, path);
     return take(path, false);
 }
@@ -171,7 +188,7 @@ bool MainWindow::createFile(const QString& path)
                        QStringLiteral("open"));
         return false;
     }
-    if (!mayLeave()) return false;
+    if (!mayLetGo()) return false;
     if (!take(path, true)) return false;
     guessSeasons(QLocale::system().territory());
     return true;
@@ -179,7 +196,7 @@ bool MainWindow::createFile(const QString& path)
 
 bool MainWindow::openDemo()
 {
-    if (!mayLeave()) return false;
+    if (!mayLetGo()) return false;
     const Demo demo = freshDemo(clock_->today());
     if (demo.path.isEmpty()) {
         notices_->show(Notices::Kind::failure, tr("The demo household could not be made: %1").arg(demo.why), QStringLiteral("open"));
@@ -269,14 +286,13 @@ void MainWindow::keyPressEvent(QKeyEvent* event)
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    if (!mayLeave()) {
+    if (!mayLetGo()) {
         event->ignore();
         return;
     }
     settings_.setValue(QStringLiteral("window/geometry"), saveGeometry());
     if (desk_) settings_.setValue(QStringLiteral("window/page"), static_cast<int>(desk_->page()));
     theme_.remember(settings_);
-    if (household_) household_->finishWrites();
     event->accept();
 }
 

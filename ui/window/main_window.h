@@ -55,8 +55,8 @@ public:
     explicit MainWindow(const Needs& needs, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    /// Opens a file in this window; what was open before is closed, durable. When it cannot be opened, that is said and the window
-    /// stays as it was. A file that another window shows is brought to the front there.
+    /// Opens a file in this window; what was open before is closed, durable. When it cannot be opened, or what was recorded last cannot
+    /// be written, that is said and the window stays as it was. A file that another window shows is brought to the front there.
     bool openFile(const QString& path);
     bool openDemo();
     void showWelcome();
@@ -102,6 +102,8 @@ private:
     void addImported(const QString& csv, const journal::Entries& entries, const QStringList& warnings, exchange_view::JournalSheetView* view);
     /// false when people chose to stay with what they have typed.
     bool mayLeave();
+    /// mayLeave(), and all that was recorded is durable; waits for that. false also when some of it could not be written, which is told.
+    bool mayLetGo();
     void dropHousehold();
     void leaveFields();
     void syncActions();

@@ -18,7 +18,7 @@ namespace tierloam::window {
 bool MainWindow::exportCalendar(const QString& ics)
 {
     const auto reckoning = household_ ? household_->reckoning() : nullptr;
-    if (!reckoning || !desk_) {
+    if (!reckoning || !desk_ || !household_->reckoningIsCurrent()) { // what was done last is not to be told as due
         notices_->show(Notices::Kind::failure, tr("The calendar was not written: the estimates are still being made. Try again in a moment."), QStringLiteral("export"));
         return false;
     }

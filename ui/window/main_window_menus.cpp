@@ -221,10 +221,14 @@ void MainWindow::syncActions()
     const auto name = [](ui::ActionId id, const QString& what) {
         return what.isEmpty() ? ui::actionText(id) : QStringLiteral("%1: %2").arg(ui::actionText(id), what);
     };
-    action(ui::ActionId::undo)->setEnabled(undo && undo->canUndo());
-    action(ui::ActionId::undo)->setText(name(ui::ActionId::undo, undo && undo->canUndo() ? undo->undoText() : QString{}));
-    action(ui::ActionId::redo)->setEnabled(undo && undo->canRedo());
-    action(ui::ActionId::redo)->setText(name(ui::ActionId::redo, undo && undo->canRedo() ? undo->redoText() : QString{}));
+    // What was done last may not be on the stack yet: it is what people want back, not what they did before.
+    const bool saving = open && household_->stepUnderWay();
+    const auto sync = [&](ui::ActionId id, bool can, const QString& step) {
+        action(id)->setEnabled(can && !saving);
+        action(id)->setText(name(id, saving ? tr("Saving…") : can ? step : QString{}));
+    };
+    sync(ui::ActionId::undo, undo && undo->canUndo(), undo ? undo->undoText() : QString{});
+    sync(ui::ActionId::redo, undo && undo->canRedo(), undo ? undo->redoText() : QString{});
     action(ui::ActionId::themeLight)->setChecked(theme_.mode() == ui::ThemeMode::light);
     action(ui::ActionId::themeDark)->setChecked(theme_.mode() == ui::ThemeMode::dark);
     action(ui::ActionId::themeSystem)->setChecked(theme_.mode() == ui::ThemeMode::system);

@@ -12,7 +12,7 @@ const QString interface = QStringLiteral("org.freedesktop.portal.Settings");
 const QString appearance = QStringLiteral("org.freedesktop.appearance");
 const QString scheme = QStringLiteral("color-scheme");
 
-constexpr uint prefersDark = 1, prefersLight = 2;
+constexpr uint noPreference = 0, prefersDark = 1, prefersLight = 2;
 
 }
 
@@ -30,6 +30,10 @@ void SystemScheme::settingChanged(const QString& space, const QString& key, cons
 {
     if (space != appearance || key != scheme) return;
     const uint wished = value.variant().toUInt();
+    if (wished == noPreference) { // on many desktops the way back from dark
+        theme_.readSystemPalette();
+        return;
+    }
     if (wished != prefersDark && wished != prefersLight) return;
     const bool dark = wished == prefersDark;
     theme_.setSystemReader([dark] { return dark; }); // said outright, it rules over what a palette looks like
