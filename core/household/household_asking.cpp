@@ -1,6 +1,7 @@
 #include "core/household/household_private.h"
 
 #include "core/exchange/refusal_text.h"
+#include "core/household/named_rows.h"
 #include "core/household/text.h"
 #include "core/materials/edit.h"
 
@@ -57,12 +58,11 @@ Ticket Household::Private::failLater(Ticket ticket, const QString& why)
 
 void Household::Private::rememberRowsBefore(UnderWay& underWay) const
 {
-    const auto& entries = journal.view()->entries;
-    const auto now = [&](journal::EntryId id) { return std::ranges::find(entries, id, &journal::Entry::id); };
+    const NamedRows rows{journal.view()->entries, underWay.edit};
     for (const auto& entry : underWay.edit.replaced)
-        if (const auto found = now(entry.id); found != entries.end()) underWay.step.changed.emplace_back(*found, entry);
+        if (const auto* found = rows.find(entry.id)) underWay.step.changed.emplace_back(*found, entry);
     for (const auto id : underWay.edit.deleted)
-        if (const auto found = now(id); found != entries.end()) underWay.step.went.push_back(*found);
+        if (const auto* found = rows.find(id)) underWay.step.went.push_back(*found);
 }
 
 Ticket Household::Private::ask(const journal::Edit& edit, const QString& label, const QString& importName, std::shared_ptr<const store::LoggedJob> loggedJob,

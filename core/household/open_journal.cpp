@@ -1,5 +1,7 @@
 #include "core/household/open_journal.h"
 
+#include "core/household/named_rows.h"
+
 #include <algorithm>
 #include <unordered_map>
 
@@ -23,10 +25,11 @@ bool sameButForPlace(Entry a, const Entry& b)
 /// With the positions that the store will give, in the order in which it gives them.
 journal::Edit placed(journal::Edit edit, const Entries& entries, OpenJournal::Ends& ends)
 {
+    const NamedRows rows{entries, edit};
     for (Entry& entry : edit.replaced) {
         if (entry.positionInDay != 0) continue;
-        const auto before = std::ranges::find(entries, entry.id, &Entry::id);
-        const bool stays = before != entries.end() && before->date.day == entry.date.day;
+        const Entry* before = rows.find(entry.id);
+        const bool stays = before != nullptr && before->date.day == entry.date.day;
         entry.positionInDay = stays ? before->positionInDay : ++ends[entry.date.day];
     }
     for (Entry& entry : edit.added)
@@ -56,9 +59,9 @@ journal::Edit OpenJournal::prepared(const journal::Edit& edit) const
         }
         made.added.push_back(std::move(entry));
     }
+    const NamedRows rows{view_->entries, edit};
     for (Entry entry : edit.replaced) {
-        const auto before = std::ranges::find(view_->entries, entry.id, &Entry::id);
-        if (before != view_->entries.end()) {
+        if (const Entry* before = rows.find(entry.id)) {
             if (sameButForPlace(entry, *before)) continue;
             entry.positionInDay = before->date.day == entry.date.day ? before->positionInDay : 0;
         }

@@ -1,5 +1,6 @@
 #include "core/planning/changes.h"
 
+#include "core/advice/chance.h"
 #include "core/reckoning/overfeeding.h"
 #include "core/reckoning/rotation_run.h"
 #include "core/reckoning/tray_contents.h"
@@ -90,21 +91,12 @@ std::optional<GiveAway> mostToGiveAway(const StackReckoning& stack, int days, in
 
 namespace {
 
-/// Chances by straight lines between 5, 50 and 95 %.
-double below(const Band& band, double x)
-{
-    if (x <= band.p05) return band.p05 > 0.0 ? 0.05 * x / band.p05 : 0.0;
-    if (x < band.p50) return 0.05 + 0.45 * (x - band.p05) / (band.p50 - band.p05);
-    if (x < band.p95) return 0.5 + 0.45 * (x - band.p50) / (band.p95 - band.p50);
-    return 1.0;
-}
-
 OnReturn onReturn(const StackEstimate& then, int slot)
 {
     OnReturn made;
-    made.hungryChance = below(then.ration, 1.0);
+    made.hungryChance = advice::chanceBelow(then.ration, 1.0).value_or(1.0); // nothing at all to eat is known too
     for (const TrayEstimate& tray : then.slots)
-        if (tray.slot == slot) made.dryChance = below(tray.waterShare, dryBelow);
+        if (tray.slot == slot) made.dryChance = advice::chanceBelow(tray.waterShare, dryBelow).value_or(1.0);
     return made;
 }
 

@@ -15,6 +15,9 @@ constexpr double leverWarmth = 2.0;      ///< K
 constexpr int leastOfAMonth = 15;        ///< days
 constexpr int pairings = 8;              ///< random meetings of members of different stacks
 
+/// What the lever gives a stack beyond its usual food, kg a week: not more than it bears.
+double moreFoodFor(const StackReckoning& stack) { return std::clamp(stack.forecast.feedHighKg - stack.present->course.care.feedKg, 0.0, leverFeedKg); }
+
 }
 
 WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
@@ -64,8 +67,7 @@ std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const
     };
     const auto food = with([](const StackReckoning& stack) {
         reckoning::ChangedPlan change;
-        const double usual = stack.present->course.care.feedKg;
-        change.feedKgPerWeek = std::max(usual, std::min(usual + leverFeedKg, stack.forecast.feedHighKg));
+        change.feedKgPerWeek = stack.present->course.care.feedKg + moreFoodFor(stack);
         return change;
     });
     const auto warmth = with([](const StackReckoning& stack) {
@@ -79,7 +81,16 @@ std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const
     for (StackYear& year : natural.stacks) year.planned = year.natural;
     GardenWish patient = wish;
     patient.by += std::chrono::days{WishRaised::laterDays};
-    return WishRaised{*food, *warmth, *trays, answerWish(natural, wish), answerWish(plan, patient)};
+    WishRaised raised{*food, *warmth, *trays, answerWish(natural, wish), answerWish(plan, patient)};
+    bool first = true;
+    for (const StackReckoning& stack : reckoning.stacks) {
+        if (!isPlanned(stack)) continue;
+        const double more = moreFoodFor(stack);
+        raised.leastMoreFoodKg = first ? more : std::min(raised.leastMoreFoodKg, more);
+        raised.mostMoreFoodKg = std::max(raised.mostMoreFoodKg, more);
+        first = false;
+    }
+    return raised;
 }
 
 }

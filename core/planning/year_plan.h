@@ -74,10 +74,11 @@ struct WishAnswer {
 /// Members of different stacks are put together at random, since stacks know nothing of each other.
 WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish);
 
-/// What would raise the chance: the same with more food (150 g a week and stack, within the limit), with the bed 2 °C warmer, with one tray more in each
+/// What would raise the chance: the same with more food (150 g a week and stack, as far as each bears it), with the bed 2 °C warmer, with one tray more in each
 /// stack, with every harvest on its own turn instead of a chosen day, and with a month more of patience.
 struct WishRaised {
     WishAnswer moreFood, warmer, moreTrays, onTheirTurns, later;
+    double leastMoreFoodKg = 0.0, mostMoreFoodKg = 0.0; ///< a week, of the stack that bears least and of the one that bears most; 0: it is at its limit
     static constexpr int laterDays = 30;
 };
 std::optional<WishRaised> raiseWish(const reckoning::Reckoning& reckoning, const YearPlan& plan, const GardenWish& wish, std::stop_token stop = {});

@@ -204,6 +204,16 @@ bool indexOfLogFails(const QSqlError& error)
     }
 }
 
+/// SQLite gives the log and its index the permissions of the file. Whoever read a file that could not be written leaves them behind so, and they
+/// would keep everybody from writing once it can be: they take on those of the file, where they are one's own.
+void loosenLog(const QString& path)
+{
+    struct stat found{};
+    if (!mayWrite(path) || ::stat(encoded(path).constData(), &found) != 0) return;
+    for (const QString& suffix : {QStringLiteral("-wal"), QStringLiteral("-shm")})
+        if (QFileInfo::exists(path + suffix) && !mayWrite(path + suffix)) ::chmod(encoded(path + suffix).constData(), found.st_mode & 0777);
+}
+
 /// The connection that the mode and the permissions allow, with a first read done on it.
 std::variant<std::unique_ptr<Connection>, OpenFailure> connect(const QString& path, Mode mode, std::chrono::milliseconds busyTimeout)
 {
@@ -215,6 +225,7 @@ std::variant<std::unique_ptr<Connection>, OpenFailure> connect(const QString& pa
     if (mode == Mode::readOnly && !holdsBytes(path + QStringLiteral("-wal")) && !holdsBytes(path + QStringLiteral("-journal")))
         ways.push_back(Access::immutable);
 
+    if (writable) loosenLog(path);
     OpenFailure failure;
     for (const Access way : ways) {
         auto opened = Connection::open(path, way, busyTimeout);

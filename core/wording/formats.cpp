@@ -72,6 +72,8 @@ QString withUnit(const QString& number, const QString& unit)
     return ofOneDirection(Formats::tr("%1\u00a0%2").arg(number, unit)); // never broken over two lines
 }
 
+QString rangeOf(const QString& low, const QString& high) { return low == high ? QString{} : ofOneDirection(Formats::tr("%1–%2").arg(low, high)); }
+
 QString bandText(const reckoning::Band& band, const Shown& shown, const QString& unit)
 {
     return withRange(withUnit(shownNumber(band.p50, shown), unit), shownNumber(band.p05, shown), shownNumber(band.p95, shown));
@@ -110,13 +112,13 @@ System systemOf(Unit unit)
     return System::either;
 }
 
-double threeDigits(double value)
-{
-    if (value == 0.0) return 0.0;
-    const double step = std::pow(10.0, std::floor(std::log10(std::abs(value))) - 2.0);
-    return step >= 1.0 ? std::round(value / step) * step : std::round(value * std::round(1.0 / step)) / std::round(1.0 / step);
 }
 
+double inDigits(double value, int digits)
+{
+    if (value == 0.0) return 0.0;
+    const double step = std::pow(10.0, std::floor(std::log10(std::abs(value))) + 1.0 - digits);
+    return step >= 1.0 ? std::round(value / step) * step : std::round(value * std::round(1.0 / step)) / std::round(1.0 / step);
 }
 
 Measures measures()
@@ -169,13 +171,13 @@ QString unitText(Unit unit)
     return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
 }
 
-Amount inMeasures(const Amount& amount)
+Amount inMeasures(const Amount& amount, int digits)
 {
     const System system = systemOf(amount.unit);
     if (system == System::either || (system == System::us) == us()) return amount;
     const double base = amount.value * inBaseUnit(amount.unit);
     const Unit unit = kindOf(amount.unit) == UnitKind::mass ? massShown(base).unit : volumeShown(base).unit;
-    return {threeDigits(base / inBaseUnit(unit)), unit};
+    return {inDigits(base / inBaseUnit(unit), digits), unit};
 }
 
 QString amountText(const Amount& typed)
@@ -375,6 +377,12 @@ QString rateBand(const reckoning::Band& gramsPerDay)
     return withRange(rateText(gramsPerDay.p50), rateNumber(gramsPerDay.p05, decimals), rateNumber(gramsPerDay.p95, decimals));
 }
 
+std::pair<QString, QString> rateParts(const reckoning::Band& gramsPerDay)
+{
+    const int decimals = rateDecimals(gramsPerDay.p50);
+    return {rateText(gramsPerDay.p50), rangeOf(rateNumber(gramsPerDay.p05, decimals), rateNumber(gramsPerDay.p95, decimals))};
+}
+
 QString flowText(double litresPerWeek)
 {
     return Formats::tr("%1/wk").arg(volumeText(litresPerWeek));
@@ -389,8 +397,8 @@ QString flowBand(const reckoning::Band& litresPerWeek)
 std::pair<QString, QString> flowParts(const reckoning::Band& litresPerWeek)
 {
     const Shown shown = volumeShown(litresPerWeek);
-    const QString low = shownNumber(litresPerWeek.p05, shown), high = shownNumber(litresPerWeek.p95, shown);
-    return {withUnit(shownNumber(litresPerWeek.p50, shown), Formats::tr("%1/wk").arg(unitText(shown.unit))), low == high ? QString{} : ofOneDirection(Formats::tr("%1–%2").arg(low, high))};
+    return {withUnit(shownNumber(litresPerWeek.p50, shown), Formats::tr("%1/wk").arg(unitText(shown.unit))),
+            rangeOf(shownNumber(litresPerWeek.p05, shown), shownNumber(litresPerWeek.p95, shown))};
 }
 
 }

@@ -22,8 +22,10 @@ void setRightToLeft(bool on);
 
 /// As typed: "450 g", "0.5 L", "12" for a count; in the chosen system, to three digits, where it was typed in the other one. A cup is of both.
 QString amountText(const Amount& amount);
-/// The same as a value and a unit.
-Amount inMeasures(const Amount& amount);
+/// The same as a value and a unit; to so many digits where it was typed in the other system.
+Amount inMeasures(const Amount& amount, int digits = 3);
+/// Rounded to so many significant digits.
+double inDigits(double value, int digits);
 
 /// "450 g", "1.1 kg", "12 kg".
 QString massText(double kg);
@@ -80,10 +82,12 @@ QString percentText(double fraction);
 /// "31 g/d", "1.1 oz/d" of a rate in g dry matter per day.
 QString rateText(double gramsPerDay);
 QString rateBand(const reckoning::Band& gramsPerDay);
+/// The same as value and range, to be set apart; no range where both ends read alike.
+std::pair<QString, QString> rateParts(const reckoning::Band& gramsPerDay);
 /// "1.3 L/wk".
 QString flowText(double litresPerWeek);
 QString flowBand(const reckoning::Band& litresPerWeek);
-/// The same as value and range, to be set apart: {"1.3 L/wk", "0.9–1.6"}; no range where both ends read alike.
+/// As rateParts: {"1.3 L/wk", "0.9–1.6"}.
 std::pair<QString, QString> flowParts(const reckoning::Band& litresPerWeek);
 /// A plain number with that many decimals; the locale's decimal mark, no thousands marks.
 QString numberText(double value, int decimals);

@@ -1,5 +1,8 @@
+#include "core/household/named_rows.h"
 #include "core/household/open_journal.h"
 #include "tests/core/household_fixture.h"
+
+#include <QElapsedTimer>
 
 namespace tierloam::household {
 
@@ -45,6 +48,48 @@ TEST(OpenJournal, TheKeptDigestIsThatOfWhatIsRecorded)
     open.replaceRecorded(recorded, {{on, 3}});
     EXPECT_EQ(open.recordedDigest(), before);
     EXPECT_TRUE(kept());
+}
+
+/// An edit of all entries is asked for in the window's thread: it may not cost the square of them. Measured against the replay of the same journal,
+/// which is paid at each edit anyhow; a search for each entry took some twenty times as long.
+TEST(OpenJournal, AnEditOfAllEntriesCostsNotMuchMoreThanTheirReplay)
+{
+    constexpr int many = 40000;
+    const Day on = day(2031, 3, 1);
+    journal::Entries entries = newStack(on);
+    for (int i = 0; i < many; ++i) entries.push_back(entry(journal::Note{}, on + std::chrono::days{i / 10}));
+    entries = numbered(entries);
+    OpenJournal::Ends ends;
+    for (const journal::Entry& each : entries) ends[each.date.day] = std::max(ends[each.date.day], each.positionInDay);
+    QElapsedTimer clock;
+    clock.start();
+    const OpenJournal open{entries, ends};
+    const auto replay = clock.restart();
+    journal::Edit edit;
+    for (auto each = entries.rbegin(); each != entries.rend(); ++each) { // the newest first, as the table shows them
+        edit.replaced.push_back(*each);
+        edit.replaced.back().note = "all";
+    }
+    const auto prepared = open.prepared(edit);
+    const auto took = clock.elapsed();
+    EXPECT_EQ(prepared.replaced.size(), entries.size());
+    EXPECT_TRUE(std::ranges::all_of(prepared.replaced, [](const journal::Entry& each) { return each.positionInDay > 0; })) << "the day stays, and so the place in it";
+    EXPECT_LE(took, 4 * replay) << "ms";
+}
+
+/// The rows that an edit names, and no other.
+TEST(NamedRows, AreThoseThatAreChangedOrTakenOut)
+{
+    const auto entries = numbered(newStack(day(2031, 3, 1)));
+    journal::Edit edit;
+    edit.deleted = {entries[2].id, journal::EntryId{99}};
+    edit.replaced = {entries[0]};
+    edit.replaced.front().note = "new";
+    const NamedRows rows{entries, edit};
+    EXPECT_EQ(rows.find(entries[0].id), &entries[0]);
+    EXPECT_EQ(rows.find(entries[2].id), &entries[2]);
+    EXPECT_EQ(rows.find(entries[1].id), nullptr) << "not named";
+    EXPECT_EQ(rows.find(journal::EntryId{99}), nullptr) << "not there";
 }
 
 }

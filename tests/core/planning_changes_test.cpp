@@ -1,4 +1,5 @@
 // Changes of a stack and its turn clock, on members of the model: what is left for an absence, what can be given away, the way back, the levers.
+#include "core/advice/chance.h"
 #include "core/planning/changes.h"
 #include "core/planning/turn_clock.h"
 #include "core/planning/year_plan.h"
@@ -58,6 +59,26 @@ TEST(Absence, LeavesFoodForItsLengthWithinTheLimitAndIsBetterThanNothing)
     EXPECT_LE(fortnight->left.hungryChance, 1.0);
     EXPECT_FALSE(prepareAbsence(stack, in(stack, 3), in(stack, 2), 1)) << "an end before its beginning";
     EXPECT_FALSE(prepareAbsence(stack, in(stack, 0), in(stack, 2), 1)) << "today is too late to prepare";
+}
+
+/// One band says one chance, in the due list as here.
+TEST(Absence, ItsChancesAreThoseOfTheAdvice)
+{
+    int beyond = 0;
+    for (int number = 0; number < 3; ++number) {
+        const StackReckoning stack = *tests::reckonHousehold(tests::makeHousehold(series, number, {}, {}, 200), 128).stack; // as many as an absence is asked of
+        for (const int days : {7, 28, 56}) {
+            const auto leave = prepareAbsence(stack, in(stack, 1), in(stack, days), 1);
+            if (!leave) continue;
+            Crew alone{1};
+            const auto left = lookAhead(fewer(stack.present->members, 128), stack.present->course, planOf(*leave, in(stack, 1), in(stack, days)), alone, {}, days);
+            ASSERT_TRUE(left);
+            const Band& ration = left->days.back().ration;
+            EXPECT_NEAR(leave->left.hungryChance, advice::chanceBelow(ration, 1.0).value_or(1.0), 1e-9) << number << ", " << days;
+            beyond += ration.p05 > 1.0 || ration.p95 < 1.0 ? 1 : 0;
+        }
+    }
+    EXPECT_GT(beyond, 0) << "where two ways to lead the line on would differ";
 }
 
 TEST(Absence, LaterOnIsAsUsualUntilItBegins)

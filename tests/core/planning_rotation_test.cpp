@@ -257,6 +257,8 @@ TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
     EXPECT_GE(raised->moreFood.litres.p50, 0.95 * asItIs.litres.p50);
     EXPECT_NE(raised->moreTrays.litres, asItIs.litres);
     EXPECT_NE(raised->warmer.litres, asItIs.litres);
+    EXPECT_LE(raised->leastMoreFoodKg, raised->mostMoreFoodKg);
+    EXPECT_LE(raised->mostMoreFoodKg, 0.15 + 1e-9);
 
     // A harvest pinned by hand stands, and is told as such.
     const StackYear* some = nullptr;
@@ -276,6 +278,35 @@ TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
     EXPECT_EQ(same->planned.harvests[k].liftOn, pinned);
     EXPECT_TRUE(same->pinned[k]);
     EXPECT_GT(same->delayDays, some->delayDays);
+}
+
+/// A stack at its limit is given none, and it is told so; what is told is what was given.
+TEST(YearPlan, TheLeverOfFoodSaysWhatEachStackBears)
+{
+    reckoning::Reckoning all;
+    for (const auto& drawn : reckoning::standing(2)) {
+        all.asOf = drawn->asOf;
+        all.stacks.push_back(*drawn);
+        all.stacks.back().name = "Stack " + std::to_string(all.stacks.size());
+    }
+    ASSERT_EQ(all.stacks.size(), 2U);
+    const auto bears = [&](std::size_t stack, double more) { all.stacks[stack].forecast.feedHighKg = all.stacks[stack].present->course.care.feedKg + more; };
+    const auto raised = [&] {
+        const auto plan = planYear(all, {}, 2);
+        const GardenWish wish{10.0, all.asOf + std::chrono::days{200}, false};
+        return std::pair{*raiseWish(all, *plan, wish), answerWish(*plan, wish)};
+    };
+    bears(0, -0.1);
+    bears(1, 0.0);
+    const auto [none, asUsual] = raised();
+    EXPECT_EQ(none.mostMoreFoodKg, 0.0);
+    EXPECT_EQ(none.moreFood.litres, asUsual.litres) << "the plan itself";
+    bears(0, 0.04);
+    bears(1, 1.0);
+    const auto some = raised().first;
+    EXPECT_NEAR(some.leastMoreFoodKg, 0.04, 1e-9);
+    EXPECT_NEAR(some.mostMoreFoodKg, 0.15, 1e-9);
+    EXPECT_NE(some.moreFood.litres, asUsual.litres);
 }
 
 /// What the due list calls due today stands on today in the plan, and the plan calls nothing due today that the due list does not.

@@ -267,6 +267,30 @@ TEST(StoreOpening, WithoutPermissionItSaysSo)
     EXPECT_EQ(place.bytes(), before);
 }
 
+/// A file that cannot be written is read with an index of its log beside it, which has its permissions and stays.
+TEST(StoreOpening, WhatAReaderOfAReadOnlyFileLeavesKeepsNobodyFromWriting)
+{
+    const Place place;
+    make(place);
+    const QByteArray folder = place.folder().toUtf8();
+    const QByteArray path = place.path().toUtf8();
+    if (::geteuid() == 0) {
+        ASSERT_EQ(::chown(folder.constData(), 65534, static_cast<gid_t>(-1)), 0);
+        ASSERT_EQ(::chown(path.constData(), 65534, static_cast<gid_t>(-1)), 0);
+    }
+    ASSERT_EQ(::chmod(path.constData(), 0444), 0);
+    {
+        const tests::WithoutRoot nobody;
+        ASSERT_TRUE(nobody.bound());
+        EXPECT_EQ(journalOf(*opened(place.path(), Mode::readOnly)).size(), 200U);
+        ASSERT_EQ(::chmod(path.constData(), 0644), 0);
+        const auto file = opened(place.path(), Mode::mustExist);
+        ASSERT_TRUE(file);
+        idsOf(file->apply({{feed(1)}, {}, {}}));
+        EXPECT_EQ(journalOf(*file).size(), 201U);
+    }
+}
+
 TEST(StoreOpening, WhatIsLeftOfAMovedHouseholdIsNotBuiltOver)
 {
     const Place place;

@@ -275,6 +275,45 @@ TEST(NumberFields, ShowUsMeasuresFirstWhenChosen)
     setMeasures(Measures::metric);
 }
 
+/// What the program thinks usual was thought of in metric units: in US units a round amount of theirs is proposed, in the unit that texts name.
+TEST(NumberFields, ProposeRoundAmountsOfTheUnitShown)
+{
+    for (const Measures each : {Measures::metric, Measures::us}) {
+        setMeasures(each);
+        const bool us = each == Measures::us;
+        VolumeField sump;
+        sump.proposeVolume(litres(4));
+        EXPECT_EQ(sump.edit()->text(), us ? u"1.1" : u"4");
+        EXPECT_EQ(sump.unitList()->currentText(), us ? u"gal" : u"L");
+        sump.proposeVolume(litres(0.1));
+        EXPECT_EQ(sump.edit()->text(), us ? u"3.4" : u"0.1");
+        EXPECT_EQ(sump.unitList()->currentText(), us ? u"fl oz" : u"L");
+        sump.proposeVolume(litres(4), knownDigits);
+        EXPECT_EQ(sump.edit()->text(), us ? u"1.06" : u"4");
+        sump.setVolume(litres(0.1));
+        sump.setVolume(litres(4));
+        EXPECT_EQ(sump.unitList()->currentText(), us ? u"gal" : u"L") << "nor is what was written told in cups";
+        LengthField height{1, 60};
+        height.propose(11);
+        EXPECT_EQ(height.edit()->text(), us ? u"4.3" : u"11");
+        height.propose(11, knownDigits);
+        EXPECT_EQ(height.edit()->text(), us ? u"4.33" : u"11");
+        TemperatureField warm;
+        warm.propose(22);
+        EXPECT_EQ(warm.edit()->text(), us ? u"72" : u"22");
+        AreaField floor;
+        floor.proposeArea(squareMetres(0.16), roundDigits);
+        EXPECT_EQ(floor.first()->text(), us ? u"1.7" : u"0.16");
+        AmountField bedding{massUnits()};
+        bedding.proposeRound({800, Unit::g});
+        EXPECT_EQ(bedding.edit()->text(), us ? u"1.8" : u"800");
+        EXPECT_EQ(bedding.unit(), us ? Unit::lb : Unit::g);
+        bedding.propose({800, Unit::g});
+        EXPECT_EQ(bedding.edit()->text(), us ? u"1.76" : u"800") << "what people gave is not rounded so far";
+    }
+    setMeasures(Measures::metric);
+}
+
 TEST(AreaField, FromSidesOrAsAnArea)
 {
     AreaField field;

@@ -1,3 +1,4 @@
+#include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
 
 #include <gtest/gtest.h>
@@ -189,6 +190,19 @@ TEST_F(Formats, UsMeasures)
     EXPECT_EQ(plain(massText(0.2)), "7.1 oz");
     EXPECT_EQ(plain(volumeText(3.785411784)), "1.00 gal");
     EXPECT_EQ(plain(temperatureText(20)), "68 °F");
+}
+
+TEST_F(Formats, ARangeWhoseEndsReadAlikeIsOneFigure)
+{
+    use("en_US");
+    EXPECT_EQ(plain(figureText(guide::Figure::sieve)), "4 to 6 mm");
+    setMeasures(Measures::us);
+    EXPECT_EQ(plain(figureText(guide::Figure::sieve)), "0.2 in");
+    EXPECT_EQ(plain(figureText(guide::Figure::comfortable)), "59 °F to 77 °F");
+    // A rate and its range in one unit, whichever it is.
+    EXPECT_EQ(plain(rateParts({13, 17, 23}).first), "0.60 oz/d");
+    EXPECT_EQ(plain(rateParts({13, 17, 23}).second), "0.46–0.81");
+    EXPECT_TRUE(rateParts({17, 17, 17}).second.isEmpty());
 }
 
 TEST_F(Formats, RatioWithoutCastingsIsSaidInWords)

@@ -1,13 +1,16 @@
+#include "ui/common/field_edit.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
 
 #include <gtest/gtest.h>
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QEvent>
 #include <QProxyStyle>
 #include <QRegularExpression>
 #include <QSignalSpy>
+#include <QTest>
 
 namespace tierloam::ui {
 
@@ -42,6 +45,30 @@ TEST_F(ThemeTest, AppliesPaletteAndTextSizeToTheApplication)
     EXPECT_EQ(QApplication::palette().color(QPalette::WindowText), drawing::Palette::dark().ink);
     EXPECT_NEAR(QApplication::font().pointSizeF(), body * 1.5, 0.01);
     EXPECT_EQ(theme.px(10), 15);
+}
+
+/// The paddings of the style sheet stand around the lines of a list: what could all be in sight is.
+TEST_F(ThemeTest, AListThatOpensShowsAllItsLines)
+{
+    Theme theme;
+    theme.setMode(ThemeMode::light);
+    for (const int scale : {100, 150}) {
+        theme.setFontScale(scale);
+        theme.apply();
+        QWidget window;
+        window.resize(500, 300);
+        FieldCombo list{&window};
+        for (int i = 0; i < 10; ++i) list.addItem(QStringLiteral("one of ten ways, %1").arg(i));
+        list.setMaxVisibleItems(16);
+        window.show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+        list.showPopup();
+        QCoreApplication::processEvents();
+        const QRect first = list.view()->visualRect(list.model()->index(0, 0)), last = list.view()->visualRect(list.model()->index(9, 0));
+        EXPECT_GE(first.top(), 0) << scale;
+        EXPECT_LT(last.bottom(), list.view()->viewport()->height()) << scale;
+        list.hidePopup();
+    }
 }
 
 TEST_F(ThemeTest, FollowsTheSystemWhileItIsAskedFor)

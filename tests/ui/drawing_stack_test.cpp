@@ -1,5 +1,7 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_pictures.h"
+#include "core/wording/formats.h"
+#include "ui/drawing/legend.h"
 #include "ui/drawing/palette.h"
 #include "ui/drawing/stack_drawing.h"
 #include "ui/drawing/strata.h"
@@ -135,6 +137,20 @@ TEST(StackDrawing, SumpLevelIsItsShareOfTheSump)
         const QRectF inside = shelf.layouts[0].sumpInside;
         EXPECT_NEAR(meanThickness(shelf.image, inside.adjusted(10, -2, -20, 1), shelf.palette->waterFill), inside.height() * litres / 4 - 1, 2.0) << litres;
     }
+}
+
+/// In units that people measure in; of a large sump not so many that they cannot be counted.
+TEST(StackDrawing, SumpsAreMarkedInTheUnitsChosen)
+{
+    EXPECT_DOUBLE_EQ(sumpMark(4), 1.0);
+    EXPECT_DOUBLE_EQ(sumpMark(20), 5.0);
+    wording::setMeasures(wording::Measures::us);
+    EXPECT_NEAR(sumpMark(4), 3.785411784 / 4, 1e-9);
+    EXPECT_NEAR(sumpMark(20), 3.785411784, 1e-9);
+    EXPECT_TRUE(legendText().contains(QStringLiteral("a mark a quarter of a gallon"))) << legendText().toStdString();
+    EXPECT_FALSE(legendText().contains(QStringLiteral("litre")));
+    wording::setMeasures(wording::Measures::metric);
+    EXPECT_TRUE(legendText().contains(QStringLiteral("a mark a litre")));
 }
 
 TEST(StackDrawing, SpigotOpenAndShutDiffer)

@@ -159,6 +159,23 @@ TEST_F(FormsTest, EveryEditorOfEveryFormHasAnAccessibleName)
     }
 }
 
+/// Pounds for ounces is soon typed: that it finds no room is said before it is recorded, and it is recorded all the same.
+TEST_F(FormsTest, AFeedingThatFindsNoRoomInItsTrayIsToldSo)
+{
+    const auto says = [this](bool wanted) {
+        return QTest::qWaitFor([&] { return shell().effect().contains(QStringLiteral("find room in the tray")) == wanted && !shell().effect().isEmpty(); }, patience);
+    };
+    open(FormKind::feed, "Scullery");
+    EXPECT_TRUE(says(false)) << shell().effect().toStdString();
+    type("Amount", "45 kg");
+    EXPECT_TRUE(says(true)) << shell().effect().toStdString();
+    EXPECT_TRUE(shell().effect().contains(QStringLiteral("45\u00a0kg")));
+    type("Amount", "400 g");
+    EXPECT_TRUE(says(false)) << shell().effect().toStdString();
+    type("Amount", "45 kg");
+    EXPECT_FALSE(record().empty()) << "it forbids nothing";
+}
+
 TEST_F(FormsTest, ARefusalIsToldInWordsAndNothingIsLost)
 {
     open(FormKind::addTray, "Scullery"); // all three trays stand

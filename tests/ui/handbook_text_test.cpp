@@ -62,6 +62,20 @@ bool promisesNoWorms(const QString& text)
 
 }
 
+/// A figure may be a range of its own ("15 to 25"): "between" before it would want an "and".
+TEST(HandbookText, PutsNoRangeBetween)
+{
+    for (const Page& page : handbookPages())
+        for (const Block& block : page.blocks) {
+            const QString text = QString::fromUtf8(block.text);
+            for (const QString& key : keysIn(text)) {
+                const auto row = guide::figureWithKey(key.toStdString());
+                if (!row || !row->high) continue;
+                EXPECT_FALSE(text.contains(QString{QStringLiteral("between {") % key % u'}'})) << block.text;
+            }
+        }
+}
+
 TEST(HandbookText, WritesNoNumberThatHasNoRowInTheTableOfFigures)
 {
     int blocks = 0;

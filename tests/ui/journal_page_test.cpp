@@ -164,6 +164,37 @@ TEST_F(JournalPageTest, PicturesOfTheChosenEntryStandBelowAsThumbnails)
     EXPECT_FALSE(strip->isVisible()) << "of several entries none";
 }
 
+/// Told at once: each piece told alone costs a walk through all the others, and thousands of them freeze the window.
+TEST_F(JournalPageTest, WhatIsChosenStaysSoThroughAChangeAndIsChosenInOneStep)
+{
+    auto* selection = journal().table()->selectionModel();
+    auto change = [&, said = 0]() mutable {
+        int told = 0;
+        const auto counted = QObject::connect(selection, &QItemSelectionModel::selectionChanged, selection, [&told] { ++told; });
+        household().keep(QStringLiteral("any"), QString::number(++said), QStringLiteral("Any setting"));
+        household().finishWrites();
+        settle();
+        QObject::disconnect(counted);
+        return told;
+    };
+    journal().table()->selectAll();
+    ASSERT_EQ(selection->selectedRows().size(), static_cast<qsizetype>(entries()));
+    EXPECT_LE(change(), 4) << "emptied and filled at each change, of which a setting is two";
+    EXPECT_EQ(selection->selectedRows().size(), static_cast<qsizetype>(entries()));
+    // With gaps too, each row for itself.
+    selection->clearSelection();
+    std::vector<journal::EntryId> wanted;
+    const int rows = journal().table()->model()->rowCount();
+    for (const int row : {0, 2, 3, 4, rows - 1}) selection->select(journal().table()->model()->index(row, 0), QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    wanted = journal().chosen();
+    ASSERT_EQ(wanted.size(), 5U);
+    EXPECT_LE(change(), 4);
+    auto now = journal().chosen();
+    std::ranges::sort(now);
+    std::ranges::sort(wanted);
+    EXPECT_EQ(now, wanted);
+}
+
 TEST_F(JournalPageTest, FitsASmallWindowWithLargeLetters)
 {
     for (const int scale : {100, 150}) {

@@ -110,6 +110,19 @@ TEST_F(MaterialsPageTest, ShowsTheCautionOfManureWithoutScrolling)
     EXPECT_TRUE(leachate->cautions().front().text.contains(text("never to drink")));
 }
 
+/// A name comes before what stands beside the table: the sums wrap, a name is cut.
+TEST_F(MaterialsPageTest, NamesCanBeReadBesideTheSums)
+{
+    for (const int width : {850, 900, 1000}) {
+        page_->resize(width, 700);
+        for (int i = 0; i < 4; ++i) QCoreApplication::processEvents();
+        const QTableView* table = page_->table();
+        const int letters = table->columnWidth(MaterialsModel::name) / table->fontMetrics().averageCharWidth();
+        EXPECT_GE(letters, width < 900 ? 20 : 26) << width;
+        EXPECT_LE(table->columnViewportPosition(MaterialsModel::moisture) + table->columnWidth(MaterialsModel::moisture), table->viewport()->width()) << width << ": nor is the rest scrolled for it";
+    }
+}
+
 TEST_F(MaterialsPageTest, IsSearchedByNameReasonAndSource)
 {
     auto* find = child<QLineEdit>("findMaterial");

@@ -14,6 +14,8 @@
 namespace tierloam::rotation {
 namespace {
 
+constexpr int late = 400; ///< ms, longer than a comparison takes
+
 TEST_F(RotationPageTest, DaysThatCannotBeAreNamedAndNothingIsCompared)
 {
     auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
@@ -70,6 +72,27 @@ TEST(ChangeWords, SayWhatIsInTheWayAndWhatIsAlready)
     ASSERT_NE(row, made.rows.end());
     EXPECT_EQ(row->usual, QStringLiteral("already"));
     EXPECT_TRUE(row->changed.contains(QStringLiteral("May")));
+}
+
+/// No figure with a sign where both are told by the same one.
+TEST(ChangeWords, ADifferenceThatIsNoneIsToldAsNone)
+{
+    const Day today{std::chrono::year{2031} / 5 / 2};
+    reckoning::StackReckoning as, other;
+    as.now.colonyKg = {0.300, 0.4104, 0.500};
+    const auto said = [&](double kg, std::optional<Day> harvested = std::nullopt) {
+        other.now.colonyKg = {0.300, kg, 0.500};
+        return ofAnotherPast(as, other, today, harvested).sentence;
+    };
+    EXPECT_EQ(said(0.4100), QStringLiteral("Without that entry the colony would be what it is today, 410\u00a0g."));
+    EXPECT_EQ(said(0.4120, today - std::chrono::days{30}), QStringLiteral("With the bottom tray taken on 2 Apr the colony would be what it is today, 410\u00a0g."));
+    EXPECT_TRUE(said(0.3300).contains(QStringLiteral("330\u00a0g today instead of 410\u00a0g (−80\u00a0g)"))) << said(0.33).toStdString();
+    reckoning::PlanComparison compared;
+    compared.bottomStays = true;
+    compared.colonyMoreIn60Days.p50 = -0.0003;
+    EXPECT_TRUE(ofPlans(compared, today).sentence.contains(QStringLiteral("as heavy as without"))) << ofPlans(compared, today).sentence.toStdString();
+    compared.colonyMoreIn60Days.p50 = -0.03;
+    EXPECT_TRUE(ofPlans(compared, today).sentence.contains(QStringLiteral("30\u00a0g lighter")));
 }
 
 TEST_F(RotationPageTest, EveryChangeIsAnswered)
@@ -148,6 +171,44 @@ TEST_F(RotationPageTest, AnotherQuestionTakesTheAnswerAway)
     EXPECT_FALSE(card->shown().sentence.contains(QStringLiteral("Before you leave")));
 }
 
+/// Nor under estimates that it does not rest on, nor under another entry than the one it was asked of.
+TEST_F(RotationPageTest, NewEstimatesTakeTheAnswerAwayAndLeaveTheEntryChosen)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    auto* go = page_->findChild<QPushButton*>(QStringLiteral("compare"));
+    card->chooseKind(ChangeCard::Kind::anotherPast);
+    QComboBox* entries = nullptr;
+    for (auto* box : card->findChildren<QComboBox*>())
+        if (box->isVisibleTo(card) && box->itemText(0).contains(u':')) entries = box;
+    ASSERT_NE(entries, nullptr);
+    ASSERT_GT(entries->count(), 3);
+    entries->setCurrentIndex(2);
+    const QString chosen = entries->currentText();
+    go->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !card->shown().sentence.isEmpty(); }, patience));
+    const auto feed = [&](double kg) {
+        const auto before = household_->reckoning();
+        journal::Entry entry;
+        entry.stack = "Mill";
+        entry.date.day = today_;
+        entry.action = journal::Feed{Amount{kg, Unit::kg}, "", {}};
+        household_->record(entry, QStringLiteral("feed"));
+        household_->finishWrites();
+        return QTest::qWaitFor([&] { return household_->reckoningIsCurrent() && household_->reckoning() != before; }, patience);
+    };
+    ASSERT_TRUE(feed(1.0));
+    EXPECT_TRUE(card->shown().sentence.isEmpty()) << card->shown().sentence.toStdString();
+    EXPECT_TRUE(text("changeSentence").isEmpty());
+    EXPECT_EQ(entries->currentText(), chosen);
+    // Nor does one come late that was asked of the estimates before.
+    go->click();
+    ASSERT_EQ(text("changeSentence"), QStringLiteral("Comparing…"));
+    ASSERT_TRUE(feed(0.5));
+    QTest::qWait(late);
+    EXPECT_TRUE(card->shown().sentence.isEmpty()) << card->shown().sentence.toStdString();
+    EXPECT_TRUE(text("changeSentence").isEmpty());
+}
+
 /// What is proposed is what that stack is given, a quarter more: the usual case is one click.
 TEST_F(RotationPageTest, AChangeBeginsWithWhatTheStackIsUsuallyGiven)
 {
@@ -157,6 +218,26 @@ TEST_F(RotationPageTest, AChangeBeginsWithWhatTheStackIsUsuallyGiven)
     ASSERT_GT(usual, 0.0);
     ASSERT_TRUE(amount->amount().value);
     EXPECT_NEAR(amount->amount().value->mass()->base(), 1.25 * usual, 0.051);
+}
+
+/// An entry's words may be a line long: its list cuts them while it is closed, and the page stays as wide as it was.
+TEST_F(RotationPageTest, ALongEntryDoesNotWidenThePage)
+{
+    journal::Entry entry;
+    entry.stack = "Mill";
+    entry.date.day = today_;
+    entry.action = journal::Feed{Amount{1, Unit::kg}, "vegetable scraps mixed", journal::Side::front};
+    household_->record(entry, QStringLiteral("feed"));
+    household_->finishWrites();
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    card->refresh();
+    card->chooseKind(ChangeCard::Kind::anotherPast);
+    QCoreApplication::processEvents();
+    EXPECT_LE(card->minimumSizeHint().width(), theme_.px(340));
+    for (auto* box : card->findChildren<QComboBox*>()) {
+        if (!box->isVisibleTo(card)) continue;
+        EXPECT_LE(box->sizeHint().width(), box->fontMetrics().averageCharWidth() * 45) << box->currentText().toStdString();
+    }
 }
 
 TEST_F(RotationPageTest, AnotherPastOffersWhatTurnedTheStackInWords)

@@ -3,9 +3,11 @@
 #include "tests/ui/page_fixture.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/field_edit.h"
+#include "ui/common/formats.h"
 #include "ui/rotation/feeding_card.h"
 #include "ui/rotation/rotation_page.h"
 
+#include <QLabel>
 #include <QPushButton>
 #include <QUndoStack>
 
@@ -90,6 +92,28 @@ TEST_F(KitchenSupply, IsNotLostWithThePage)
     page_->hide();
     EXPECT_EQ(kept(), QStringLiteral("1.250"));
     EXPECT_EQ(newSteps(), 1);
+}
+
+/// A share at its limit and the limit beside it are one figure, in any unit.
+TEST_F(KitchenSupply, NoShareStandsAboveItsLimit)
+{
+    for (const auto measures : {ui::Measures::metric, ui::Measures::us}) {
+        ui::setMeasures(measures);
+        type("90000"); // more than all can bear
+        card_->refresh();
+        int limits = 0;
+        QStringList strong;
+        for (const auto* label : card_->findChildren<QLabel*>()) strong << label->text();
+        for (const auto* label : card_->findChildren<QLabel*>()) {
+            const QString most = label->text().section(QStringLiteral("At most "), 1);
+            if (most.isEmpty()) continue;
+            ++limits;
+            EXPECT_TRUE(strong.contains(most)) << label->text().toStdString() << ": " << strong.join(u'|').toStdString();
+        }
+        EXPECT_GT(limits, 0);
+    }
+    ui::setMeasures(ui::Measures::metric);
+    page_->hide(); // what is typed is written while the page is whole
 }
 
 TEST_F(KitchenSupply, WhatIsNoAmountStaysInSight)

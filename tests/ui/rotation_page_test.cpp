@@ -6,6 +6,10 @@
 #include "ui/common/amount_field.h"
 #include "ui/common/date_field.h"
 #include "ui/common/dates.h"
+#include "ui/common/field_edit.h"
+#include "ui/common/formats.h"
+#include "ui/common/number_field.h"
+#include "ui/rotation/asked_stacks.h"
 #include "ui/rotation/background.h"
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/change_words.h"
@@ -232,6 +236,41 @@ TEST_F(RotationPageTest, TheDiarySaysWhatWasAdvisedAndWhatWasDone)
     EXPECT_FALSE(diary.contains(QStringLiteral("“Feed”")));
 }
 
+/// A round wish, and one unit for it and for what the plan gives.
+TEST_F(RotationPageTest, AWishIsProposedAndAnsweredInOneUnit)
+{
+    for (const auto measures : {ui::Measures::metric, ui::Measures::us}) {
+        ui::setMeasures(measures);
+        const bool us = measures == ui::Measures::us;
+        Background background;
+        WishCard card{*household_, background};
+        card.setPlan(household_->reckoning(), std::make_shared<const planning::YearPlan>(*page_->plan()));
+        const auto* litres = card.findChild<ui::VolumeField*>();
+        ASSERT_NE(litres, nullptr);
+        EXPECT_EQ(litres->edit()->text(), us ? u"5" : u"20");
+        EXPECT_EQ(litres->unitList()->currentText(), us ? u"gal" : u"L");
+        const auto labels = card.findChildren<QLabel*>();
+        const auto answer = std::ranges::find_if(labels, [](const QLabel* each) { return each->text().contains(QStringLiteral("the plan gives")); });
+        ASSERT_NE(answer, labels.end());
+        EXPECT_TRUE((*answer)->text().contains(QString{QChar{0xa0} % litres->unitList()->currentText()})) << (*answer)->text().toStdString();
+    }
+    ui::setMeasures(ui::Measures::metric);
+}
+
+/// The cards ask as well, and nobody plans the year for that.
+TEST_F(RotationPageTest, AComparisonIsNotCalledPlanningTheYear)
+{
+    const auto planning = [this] { return text("pageLine").contains(QStringLiteral("being planned")); };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !planning(); }, patience));
+    page_->findChild<QPushButton*>(QStringLiteral("compare"))->click();
+    EXPECT_EQ(text("changeSentence"), QStringLiteral("Comparing…"));
+    EXPECT_FALSE(planning());
+    auto wishes = page_->wishes();
+    wishes.gathering = planning::Gathering::spread;
+    page_->setWishes(wishes, QStringLiteral("gathered"));
+    EXPECT_TRUE(planning()) << "of the plan itself it is said";
+}
+
 /// One clock in words, of a stack that it is asked of.
 TEST_F(RotationPageTest, WhatRaisesAWishIsNotToldOfAnother)
 {
@@ -284,6 +323,37 @@ TEST_F(ClockWords, SayOneDateWhatHoldsItBackAndWhatEachLeverGains)
     EXPECT_TRUE(said(clock).contains(QStringLiteral("Nothing holds it back much.")));
     clock.turn = {};
     EXPECT_TRUE(said(clock).contains(QStringLiteral("Mill: not within a year")));
+}
+
+TEST_F(ClockWords, SayOfWhichStacksTheyAreWhereTheyAreNotOfAll)
+{
+    const auto of = [&](int stacks) {
+        reckoning::Reckoning all;
+        for (int i = 0; i < stacks; ++i) {
+            all.stacks.push_back(household_->reckoning()->stacks.front());
+            all.stacks.back().name = "Mill " + std::to_string(i);
+        }
+        return all;
+    };
+    const auto said = [&](const reckoning::Reckoning& all) {
+        auto* card = page_->findChild<ClockCard*>(QStringLiteral("clockCard"));
+        card->tell({}, all);
+        QStringList lines;
+        for (const auto* label : card->findChildren<QLabel*>()) lines << label->text();
+        return lines.join(u'\n');
+    };
+    EXPECT_FALSE(said(of(12)).contains(QStringLiteral("on the shelf")));
+    EXPECT_TRUE(said(of(13)).contains(QStringLiteral("Of 13 stacks these are the first 12 on the shelf"))) << said(of(13)).toStdString();
+    // As people put them, and those that stand before those that were given up.
+    reckoning::Reckoning all = of(14);
+    all.stacks[0].retired = true;
+    const AskedStacks asked = askedStacks(all, {"Mill 13", "Mill 0", "Mill 12"});
+    ASSERT_EQ(asked.stacks.size(), 12U);
+    EXPECT_EQ(asked.standing, 13U);
+    EXPECT_TRUE(asked.leavesOut());
+    EXPECT_EQ(asked.stacks[0]->name, "Mill 13");
+    EXPECT_EQ(asked.stacks[1]->name, "Mill 12");
+    EXPECT_EQ(asked.stacks[2]->name, "Mill 1");
 }
 
 TEST_F(ClockWords, SayThatATurnHasComeOnlyWhereTheDueListDoes)

@@ -1,8 +1,11 @@
 #include "tests/support/sample_shelf.h"
+#include "core/wording/formats.h"
 #include "ui/shelf/shelf_verdict.h"
 #include "ui/shelf/usual_acts.h"
 
 #include <gtest/gtest.h>
+
+#include <QRegularExpression>
 
 using namespace tierloam;
 using namespace tierloam::shelf;
@@ -33,6 +36,26 @@ TEST(SampleHousehold, IsLegalAndAgreesWithItsJournal)
             for (const reckoning::TrayEstimate& tray : day.slots) batches.push_back(tray.batch);
             EXPECT_EQ(batches, standing->slots) << stack.name << " " << dayText(day.day);
         }
+}
+
+TEST(ShelfModel, SaysARateAndItsRangeInOneUnit)
+{
+    const auto numbers = [](const QString& range) {
+        const QStringList ends = QString{range}.remove(u'(').remove(u')').split(u'–');
+        return ends.size() == 2 ? std::pair{ends[0].toDouble(), ends[1].toDouble()} : std::pair{0.0, 0.0};
+    };
+    for (const auto measures : {wording::Measures::metric, wording::Measures::us}) {
+        wording::setMeasures(measures);
+        for (const StackModel& stack : makeShelf(tests::sampleInputs()).stacks) {
+            const double rate = stack.processing.value.section(QRegularExpression{QStringLiteral("[^0-9.]")}, 0, 0).toDouble();
+            const auto [low, high] = numbers(stack.processing.range);
+            EXPECT_GT(rate, 0.0) << stack.processing.value.toStdString();
+            EXPECT_LE(low, rate) << stack.processing.value.toStdString() << ' ' << stack.processing.range.toStdString();
+            EXPECT_GE(high, rate);
+            EXPECT_LT(high, 5.0 * rate);
+        }
+    }
+    wording::setMeasures(wording::Measures::metric);
 }
 
 TEST(ShelfModel, SaysWhatStandsWhere)

@@ -12,9 +12,12 @@
 #include "ui/window/one_window.h"
 #include "ui/window/recent_files.h"
 
+#include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QPointer>
 #include <QSignalSpy>
+#include <QStandardPaths>
 
 namespace tierloam::window {
 
@@ -179,6 +182,26 @@ TEST_F(WindowTest, FormThatWasBegunIsNotLostWithoutAWord)
     answers_.decisions = {true};
     EXPECT_TRUE(window_->close());
     EXPECT_EQ(answers_.asked.size(), 2);
+}
+
+/// What is saved is proposed into a folder that is there: writing does not make one.
+TEST_F(WindowTest, DialogsBeginInAFolderThatIsThere)
+{
+    openSample();
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const auto proposed = [this] {
+        answers_.files << QString{};
+        window_->action(ui::ActionId::exportJournal)->trigger();
+        return answers_.proposedFiles.isEmpty() ? QString{} : QFileInfo{answers_.proposedFiles.takeLast()}.absolutePath();
+    };
+    const QString aside = documents % QStringLiteral(".aside");
+    const bool was = QFileInfo{documents}.isDir();
+    ASSERT_TRUE(!was || QDir{}.rename(documents, aside));
+    EXPECT_EQ(proposed(), QFileInfo{household().path()}.absolutePath());
+    ASSERT_TRUE(QDir{}.mkpath(documents));
+    EXPECT_EQ(proposed(), documents);
+    QDir{}.rmdir(documents);
+    EXPECT_TRUE(!was || QDir{}.rename(aside, documents));
 }
 
 TEST_F(WindowTest, WindowStateIsRemembered)

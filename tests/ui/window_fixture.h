@@ -38,7 +38,7 @@ public:
     QStringList files;               ///< answers to file questions, in turn; an empty one calls off
     QStringList texts;
     QList<bool> decisions;
-    QStringList told, asked;
+    QStringList told, asked, proposedFiles;
 
     void tell(QWidget*, const QString&, const QString& text) override { told << text; }
     bool ask(QWidget*, const QString&, const QString& text, const QString&) override
@@ -52,7 +52,11 @@ public:
     }
     QString text(QWidget*, const QString&, const QString&, const QString&) override { return next(texts); }
     QString fileToOpen(QWidget*, const QString&, const QString&, const QString&) override { return next(files); }
-    QString fileToSave(QWidget*, const QString&, const QString&, const QString&, const QString&) override { return next(files); }
+    QString fileToSave(QWidget*, const QString&, const QString& proposed, const QString&, const QString&) override
+    {
+        proposedFiles << proposed;
+        return next(files);
+    }
     QString folder(QWidget*, const QString&, const QString&) override { return next(files); }
     /// Prints into a PDF file, the next of `files`; an empty one calls off.
     bool choosePrinter(QWidget*, const QString&, QPrinter& printer) override

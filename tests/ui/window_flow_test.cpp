@@ -6,6 +6,8 @@
 #include "ui/window/due_acts.h"
 #include "ui/window/system_scheme.h"
 
+#include <QMenu>
+#include <QMenuBar>
 #include <QTableView>
 
 namespace tierloam::window {
@@ -44,7 +46,20 @@ TEST_F(WindowTest, PagesAreReachedByKeyAndByTheRail)
         names << rail->accessibleName();
         if (rail->accessibleName() == QStringLiteral("Shelf")) QTest::mouseClick(rail, Qt::LeftButton);
     }
-    EXPECT_EQ(names, (QStringList{QStringLiteral("Shelf"), QStringLiteral("Trends"), QStringLiteral("Rotation"), QStringLiteral("Journal"), QStringLiteral("Materials"), QStringLiteral("Handbook")}));
+    EXPECT_EQ(names, (QStringList{QStringLiteral("Shelf"), QStringLiteral("Trends"), QStringLiteral("Journal"), QStringLiteral("Rotation"), QStringLiteral("Materials"), QStringLiteral("Handbook")}));
+    // One order for the rail, the keys and the menu.
+    QStringList inMenu;
+    for (int page = 1; page <= 6; ++page)
+        for (const ui::ActionRow& row : ui::actionTable())
+            if (QString::fromLatin1(row.keys).startsWith(QStringLiteral("Ctrl+%1").arg(page)) && row.where == ui::Where::window && QString::fromLatin1(row.name).startsWith(QStringLiteral("page"))) inMenu << ui::actionName(row.id);
+    EXPECT_EQ(inMenu, names) << "the keys";
+    inMenu.clear();
+    for (const QMenu* menu : window_->menuBar()->findChildren<QMenu*>()) {
+        if (!menu->actions().contains(window_->action(ui::ActionId::pageShelf))) continue;
+        for (const QAction* each : menu->actions())
+            if (each->objectName().startsWith(QStringLiteral("page"))) inMenu << QString{each->text()}.remove(u'&');
+    }
+    EXPECT_EQ(inMenu, names) << "the menu";
     EXPECT_TRUE(desk().shelf()->isVisible());
     EXPECT_EQ(window_->windowTitle(), QStringLiteral("mill – Tierloam"));
 }

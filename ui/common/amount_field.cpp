@@ -67,6 +67,8 @@ void AmountField::setAmount(const std::optional<Amount>& amount)
 
 void AmountField::propose(const Amount& amount) { setAmount(inMeasures(amount)); }
 
+void AmountField::proposeRound(const Amount& amount) { setAmount(inMeasures(amount, roundDigits)); }
+
 void AmountField::setUnit(Unit unit)
 {
     const auto found = std::find(units_.begin(), units_.end(), unit);

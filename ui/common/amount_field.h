@@ -26,6 +26,8 @@ public:
     void setAmount(const std::optional<Amount>& amount);
     /// What may be recorded, in the units chosen; an entry that is edited keeps its own.
     void propose(const Amount& amount);
+    /// What the program thinks usual: in the units chosen a round amount of theirs.
+    void proposeRound(const Amount& amount);
     /// Leaves the number and chooses the unit, when the list has it.
     void setUnit(Unit unit);
     Unit unit() const;

@@ -62,6 +62,12 @@ void AreaField::setArea(const std::optional<Area>& area)
     first_->setText(area ? typedText(unit == 1.0 ? area->base() : std::round(area->base() / unit * 1e3) / 1e3) : QString{});
 }
 
+void AreaField::proposeArea(Area area, int digits)
+{
+    setArea(area);
+    if (way_->currentIndex() == squareFoot) first_->setText(typedText(inDigits(area.base() / squareMetresPerSquareFoot, digits)));
+}
+
 void AreaField::setSides(Length width, Length length)
 {
     const bool us = measures() == Measures::us;

@@ -18,6 +18,7 @@ public:
     explicit AreaField(QWidget* parent = nullptr);
 
     void setArea(const std::optional<Area>& area);           ///< shown as an area
+    void proposeArea(Area area, int digits);                 ///< in square feet to so many digits
     void setSides(Length width, Length length);              ///< shown as width and length
     Typed<Area> area() const;
     bool isEmpty() const override;

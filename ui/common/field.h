@@ -10,6 +10,9 @@ class QLabel;
 
 namespace tierloam::ui {
 
+inline constexpr int roundDigits = 2;   ///< of an amount that the program thinks usual, in a unit that it was not thought of in
+inline constexpr int knownDigits = 3;   ///< of what stands, where it was written in another unit
+
 /// What a field holds: a value, nothing, or something that is no value, with the reason in words.
 template <class T>
 struct Typed {

@@ -3,8 +3,10 @@
 #include <QAbstractItemView>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QScreen>
 #include <QStyle>
 #include <QStyleOptionFrame>
+#include <QTimer>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -61,6 +63,25 @@ void FieldEdit::keyPressEvent(QKeyEvent* event)
     QLineEdit::keyPressEvent(event);
 }
 
+namespace {
+
+/// Qt leaves out the paddings of the style sheet when it reckons how high the list is: half a line would be cut where all could be in sight.
+void showAllLines(const QComboBox& combo)
+{
+    QAbstractItemView* lines = combo.view();
+    QWidget* list = lines->window();
+    if (!lines->isVisible() || list == combo.window() || combo.count() == 0 || combo.count() > combo.maxVisibleItems()) return;
+    const auto place = [&](int row) { return lines->visualRect(lines->model()->index(row, combo.modelColumn(), combo.rootModelIndex())); };
+    const int lacking = place(combo.count() - 1).bottom() - place(0).top() + 1 - lines->viewport()->height();
+    if (lacking <= 0) return;
+    const QRect room = combo.screen()->availableGeometry();
+    const int height = std::min(list->height() + lacking, room.height());
+    list->setGeometry(list->x(), std::max(room.top(), std::min(list->y(), room.bottom() + 1 - height)), list->width(), height);
+    lines->scrollTo(lines->currentIndex());
+}
+
+}
+
 FieldCombo::FieldCombo(QWidget* parent) : QComboBox{parent}
 {
     setFocusPolicy(Qt::StrongFocus); // not WheelFocus: the wheel must not take the focus either
@@ -80,6 +101,12 @@ void FieldCombo::paintEvent(QPaintEvent* event)
     painter.setPen(QPen{palette().color(isEnabled() ? QPalette::Active : QPalette::Disabled, QPalette::Text), std::max(1.0, half * 0.35), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
     const double y = height() / 2.0 - half / 2;
     painter.drawPolyline(QPolygonF{{QPointF{middle - half, y}, QPointF{middle, y + half}, QPointF{middle + half, y}}});
+}
+
+void FieldCombo::showPopup()
+{
+    QComboBox::showPopup();
+    QTimer::singleShot(0, this, [this] { showAllLines(*this); }); // once the style has given the list its paddings
 }
 
 void FieldCombo::wheelEvent(QWheelEvent* event)

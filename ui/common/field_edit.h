@@ -32,6 +32,8 @@ class FieldCombo : public QComboBox {
 public:
     explicit FieldCombo(QWidget* parent = nullptr);
 
+    void showPopup() override;
+
 protected:
     void paintEvent(QPaintEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;

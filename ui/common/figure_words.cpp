@@ -34,7 +34,8 @@ QString ranged(double low, const std::optional<double>& high)
 template <class Format>
 QString formatted(const guide::FigureRow& row, Format format)
 {
-    return row.high ? FigureWords::tr("%1 to %2", "a range of numbers").arg(format(row.low), format(*row.high)) : format(row.low);
+    const QString low = format(row.low), high = row.high ? format(*row.high) : low;
+    return low == high ? low : FigureWords::tr("%1 to %2", "a range of numbers").arg(low, high);
 }
 
 }

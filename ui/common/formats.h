@@ -15,6 +15,11 @@ QString joined(QString text);
 /// As in core/wording, each unit in one piece.
 inline QString rateText(double gramsPerDay) { return joined(wording::rateText(gramsPerDay)); }
 inline QString rateBand(const reckoning::Band& gramsPerDay) { return joined(wording::rateBand(gramsPerDay)); }
+inline std::pair<QString, QString> rateParts(const reckoning::Band& gramsPerDay)
+{
+    auto [value, range] = wording::rateParts(gramsPerDay);
+    return {joined(std::move(value)), std::move(range)};
+}
 inline QString flowText(double litresPerWeek) { return joined(wording::flowText(litresPerWeek)); }
 inline std::pair<QString, QString> flowParts(const reckoning::Band& litresPerWeek)
 {

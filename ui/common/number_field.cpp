@@ -34,6 +34,9 @@ std::vector<NumberField::Scale> scalesOf(const std::vector<Unit>& units)
     return scales;
 }
 
+/// Litres stay litres; in US units what texts call so much: fluid ounces or gallons.
+Unit unitFor(Volume volume) { return measures() == Measures::us ? inMeasures({volume.base(), Unit::L}).unit : Unit::L; }
+
 constexpr double centimetresPerInch = 2.54;
 constexpr double leastVolumeLitres = 1e-4;
 
@@ -63,6 +66,20 @@ void NumberField::setValue(std::optional<double> value)
 {
     edit_->setText(value ? shown(*value) : QString{});
     given_ = value ? std::optional{Given{*value, edit_->text(), list_->currentIndex()}} : std::nullopt;
+}
+
+void NumberField::propose(double value, int digits)
+{
+    const Scale& chosen = scale();
+    const bool isBase = chosen.perUnit == 1.0 && chosen.offset == 0.0;
+    setValue(value);
+    if (!isBase) edit_->setText(typedText(inDigits((value - chosen.offset) / chosen.perUnit, digits)));
+}
+
+void NumberField::setScale(const QString& name)
+{
+    const auto found = std::ranges::find(scales_, name, &Scale::name);
+    if (found != scales_.end()) list_->setCurrentIndex(static_cast<int>(found - scales_.begin()));
 }
 
 Typed<double> NumberField::value() const
@@ -188,7 +205,14 @@ VolumeField::VolumeField(bool zeroAllowed, QWidget* parent)
 
 void VolumeField::setVolume(const std::optional<Volume>& volume)
 {
+    if (volume) setScale(unitText(unitFor(*volume)));
     setValue(volume ? std::optional{volume->base()} : std::nullopt);
+}
+
+void VolumeField::proposeVolume(Volume volume, int digits)
+{
+    setScale(unitText(unitFor(volume)));
+    propose(volume.base(), digits);
 }
 
 std::optional<Volume> VolumeField::volume() const

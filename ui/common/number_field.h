@@ -31,6 +31,8 @@ public:
     /// In the base unit; the program sets it, edited() is not emitted. It is shown rounded, and comes back to the bit while nobody has
     /// changed number or unit.
     void setValue(std::optional<double> value);
+    /// What may be typed over or left: in a unit that is not the base unit rounded to so many digits of it.
+    void propose(double value, int digits = roundDigits);
     Typed<double> value() const;
     void setRange(Range range);
     bool isEmpty() const override;
@@ -41,6 +43,7 @@ public:
 protected:
     QString problemOfValue() const override;
     void nameEditors(const QString& name) override;
+    void setScale(const QString& name);
 
 private:
     const Scale& scale() const;
@@ -104,7 +107,9 @@ class VolumeField : public NumberField {
 
 public:
     explicit VolumeField(bool zeroAllowed = false, QWidget* parent = nullptr);
+    /// The program sets it, in the unit in which texts name so much.
     void setVolume(const std::optional<Volume>& volume);
+    void proposeVolume(Volume volume, int digits = roundDigits);
     std::optional<Volume> volume() const;
 };
 

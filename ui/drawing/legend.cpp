@@ -47,7 +47,11 @@ public:
         const qsizetype end = words.indexOf(u" =");
         return end < 0 ? words : QChar{0x2066} % words.left(end) % QChar{0x2069} % words.mid(end);
     }
-    static QString sump() { return tr("Depths to one scale; sump levels twice as tall, a mark a litre"); }
+    static QString sump()
+    {
+        return wording::measures() == wording::Measures::us ? tr("Depths to one scale; sump levels twice as tall, a mark a quarter of a gallon")
+                                                            : tr("Depths to one scale; sump levels twice as tall, a mark a litre");
+    }
     static QString bars() { return tr("Bars: drained; marks: expected; bands: 90 % range"); }
 };
 

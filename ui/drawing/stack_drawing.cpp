@@ -1,5 +1,7 @@
 #include "ui/drawing/stack_drawing.h"
 
+#include "core/quantity/units.h"
+#include "core/wording/formats.h"
 #include "ui/drawing/ring.h"
 #include "ui/drawing/strata.h"
 
@@ -88,8 +90,7 @@ void drawSump(QPainter& painter, const StackPicture& stack, const StackLayout& l
     } else {
         drawUnknown(painter, inside, palette);
     }
-    // A mark at every litre (of a large sump: at every fifth), so that the level can be read off.
-    const double step = stack.sump.capacityL > 12 ? 5 : 1;
+    const double step = sumpMark(stack.sump.capacityL);
     painter.setPen(QPen{palette.outline, 1});
     for (double l = step; l < stack.sump.capacityL + 1e-9 && stack.sump.capacityL > 0; l += step) {
         const double y = inside.bottom() - inside.height() * l / stack.sump.capacityL;
@@ -203,6 +204,13 @@ QRectF partRect(const StackLayout& layout, int part)
     return all.adjusted(-4, -4, 4, 3);
 }
 
+}
+
+double sumpMark(double capacityL)
+{
+    const bool large = capacityL > 12;
+    if (wording::measures() == wording::Measures::us) return inBaseUnit(Unit::gal) * (large ? 1.0 : 0.25);
+    return large ? 5.0 : 1.0;
 }
 
 bool drawStack(QPainter& painter, const StackPicture& stack, const StackLayout& layout, const ShelfScale& scale, const LabelSpace& labels,

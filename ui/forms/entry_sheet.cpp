@@ -8,6 +8,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/formats.h"
 #include "ui/forms/tray_lift.h"
+#include "ui/forms/food_room.h"
 #include "ui/forms/tray_words.h"
 
 #include <QScrollArea>
@@ -371,6 +372,7 @@ QString EntrySheet::earlyText() const
 QString EntrySheet::standText() const
 {
     if (const QString early = earlyText(); !early.isEmpty()) return early;
+    if (kind_ == FormKind::feed && !edited_ && day() == context_.today) return foodRoomText(context_, std::get<journal::Feed>(body_->action()), slot());
     if (edited_ || (kind_ != FormKind::rotate && kind_ != FormKind::harvest)) return {};
     const journal::Standing* standing = context_.standing(day());
     if (!standing) return {};

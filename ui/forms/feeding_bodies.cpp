@@ -185,8 +185,8 @@ public:
             field->setRequired(tr("How much each time? 0 ends the routine."));
             field->setHint(tr("done without being written down, until changed; 0 ends it"));
         }
-        water_->propose(Amount{0.1, Unit::L});
-        paper_->propose(usualCover);
+        water_->proposeRound(Amount{0.1, Unit::L});
+        paper_->proposeRound(usualCover);
         every_ = grid.add(tr("Every so many days"), new ui::CountField{1, 365});
         every_->setCount(1);
         if (const auto* last = context.lastHere<journal::Routine>()) fill(*last);

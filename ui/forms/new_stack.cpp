@@ -102,19 +102,19 @@ void NewStack::Private::build(QWidget* content)
     place = grid->add(tr("Place"), new ui::ChoiceField);
     addPlaces(*place);
     temp = grid->add(tr("Usual bed temperature"), new ui::TemperatureField);
-    temp->setTemperature(usual.temp);
+    temp->propose(usual.temp.base());
     required(temp, tr("How warm is it there, usually?"));
     area = grid->add(tr("Floor of a tray"), new ui::AreaField);
     area->setSides(centimetres(40), centimetres(40));
     required(area, tr("How large is a tray?"));
     height = grid->add(tr("Height of a tray"), new ui::LengthField{leastHeightCm, mostHeightCm});
-    height->setLength(usual.height);
+    height->propose(usual.height.base());
     required(height, tr("How high is a tray?"));
     trays = grid->add(tr("Trays owned"), new ui::CountField{1, mostTrays});
     trays->setCount(usual.trays);
     required(trays, tr("How many trays are there?"));
     sump = grid->add(tr("Sump holds"), new ui::VolumeField);
-    sump->setVolume(usual.sump);
+    sump->proposeVolume(usual.sump);
     required(sump, tr("How much does the drainage tray hold?"));
     spigot = grid->add(tr("Spigot"), new ui::ChoiceField);
     addSpigots(*spigot);
@@ -126,7 +126,7 @@ void NewStack::Private::build(QWidget* content)
     bedding->setMaterial(usualBedding);
     required(bedding, tr("Which bedding?"));
     depth = grid->add(tr("Depth once laid"), new ui::LengthField{leastDepthCm, mostHeightCm});
-    depth->setLength(centimetres(usualDepthCm));
+    depth->propose(usualDepthCm);
     required(depth, tr("How deep? %1 to %2 is common.").arg(ui::lengthText(2.5), ui::lengthText(5.0)));
     amount = grid->add(tr("Amount, dry"), new ui::AmountField{ui::massUnits()});
     required(amount, tr("How much bedding, as it comes to hand?"));
@@ -167,7 +167,7 @@ void NewStack::Private::proposeBedding() const
     const auto floor = area->area().value;
     const auto deep = depth->length();
     if (amountTyped || amount->edit()->hasFocus() || !row || !floor || !deep) return;
-    amount->setAmount(roundedGrams(materials::beddingForTray(*floor, *deep, *row).asItComes));
+    amount->proposeRound(roundedGrams(materials::beddingForTray(*floor, *deep, *row).asItComes));
 }
 
 void NewStack::Private::sayMix()

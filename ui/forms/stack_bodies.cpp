@@ -97,6 +97,10 @@ public:
         now.temp = standing->settings.temp;
         now.stand = standing->settings.stand;
         show(now);
+        // Of another unit to the digits that are known: only what is changed is recorded.
+        if (now.area) area_->proposeArea(*now.area, ui::knownDigits);
+        if (now.height) height_->propose(now.height->base(), ui::knownDigits);
+        if (now.sump) sump_->proposeVolume(*now.sump, ui::knownDigits);
         before_ = read();
     }
 

@@ -110,7 +110,8 @@ public:
         poured_->setRequired(tr("How much water went through?"));
         poured_->setHint(tr("spigot shut, water through, everything drained at once"));
         const auto* last = context.lastHere<journal::Flush>();
-        poured_->propose(last ? last->poured : Amount{2.0, Unit::L});
+        if (last) poured_->propose(last->poured);
+        else poured_->proposeRound({2.0, Unit::L});
         drained_ = grid.add(tr("Drained"), new ui::VolumeField{true});
         worms_ = addWorms(grid);
         ec_ = addEc(grid);

@@ -175,7 +175,7 @@ public:
         const materials::Material* row = material_->row();
         if (amount_->isEmpty() && area_ && row && !proposed_) {
             const auto need = materials::beddingForTray(*area_, centimetres(guide::highOf(guide::Figure::beddingDepth)), *row);
-            amount_->propose(Amount{std::round(need.asItComes.base() * 100.0) * 10.0, Unit::g});
+            amount_->proposeRound(Amount{std::round(need.asItComes.base() * 100.0) * 10.0, Unit::g});
         }
         proposed_ = true; // once: an amount that was wiped out on purpose stays so
         sayMix();

@@ -24,7 +24,7 @@ constexpr Block first[] = {
 constexpr Block start[] = {
     {paragraph, QT_TRANSLATE_NOOP("Handbook", "A first tray, some bedding and a few handfuls of worms are enough. Begin with one tray alone; the others wait.")},
     {diagram, "first"},
-    {step, QT_TRANSLATE_NOOP("Handbook", "Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.")},
+    {step, QT_TRANSLATE_NOOP("Handbook", "Choose a place that stays at {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.")},
     {step, QT_TRANSLATE_NOOP("Handbook", "Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.")},
     {step, QT_TRANSLATE_NOOP("Handbook", "Lay bedding {bedding-depth} deep, wetted like a wrung-out sponge. [[bedding|How much that is]].")},
     {step, QT_TRANSLATE_NOOP("Handbook", "Put in {stock} of composting worms. They go down by themselves when it is light.")},
@@ -69,7 +69,7 @@ constexpr Block bedding[] = {
     {point, QT_TRANSLATE_NOOP("Handbook", "Cardboard and paper soften within months and turn into castings.")},
     {point, QT_TRANSLATE_NOOP("Handbook", "Leaves, straw: much the same, and they bring life of their own.")},
     {point, QT_TRANSLATE_NOOP("Handbook", "Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.")},
-    {why, QT_TRANSLATE_NOOP("Handbook", "Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.")},
+    {why, QT_TRANSLATE_NOOP("Handbook", "Bedding is carbon. Scraps alone hold too little of it: a mix of {cn-range} carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.")},
     {caution, "dust"},
 };
 

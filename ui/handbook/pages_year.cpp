@@ -10,7 +10,7 @@ namespace {
 using enum BlockKind;
 
 constexpr Block seasons[] = {
-    {paragraph, QT_TRANSLATE_NOOP("Handbook", "Worms work best near {growth-best}, well between {comfortable}, hardly below {coldest} and not at all at {hottest}.")},
+    {paragraph, QT_TRANSLATE_NOOP("Handbook", "Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.")},
     {heading, QT_TRANSLATE_NOOP("Handbook", "Heat")},
     {point, QT_TRANSLATE_NOOP("Handbook", "From {heat-death} in the bed worms begin to die. Carry the stack to a cooler room first; then shade, an open lid under a cloth, less food.")},
     {point, QT_TRANSLATE_NOOP("Handbook", "A bed heats by itself when much is fed at once. Stop feeding, spread the food flat, loosen the tray.")},

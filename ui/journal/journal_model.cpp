@@ -6,6 +6,7 @@
 #include <QFont>
 
 #include <algorithm>
+#include <unordered_set>
 
 namespace tierloam::journal_page {
 
@@ -27,9 +28,10 @@ void JournalModel::setJournal(std::shared_ptr<const household::JournalView> jour
                 if (step.batch) resolved.trayNumber = history.batch(*step.batch).tray;
             }
         }
+        const std::unordered_set<journal::EntryId> pending{journal_->pending.begin(), journal_->pending.end()};
         for (std::size_t i = 0; i < count; ++i) {
             const journal::EntryId id = journal_->entries[i].id;
-            pending_[i] = id == journal::EntryId::none || std::ranges::find(journal_->pending, id) != journal_->pending.end();
+            pending_[i] = id == journal::EntryId::none || pending.contains(id);
         }
     }
     endResetModel();

@@ -21,6 +21,7 @@
 #include <QAction>
 #include <QComboBox>
 #include <QHeaderView>
+#include <QItemSelection>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -31,6 +32,7 @@
 
 #include <algorithm>
 #include <array>
+#include <unordered_set>
 
 namespace tierloam::journal_page {
 
@@ -260,11 +262,7 @@ void JournalPage::takeJournal()
     const int oldPlace = table_->currentIndex().row();
     model_->setJournal(household_.journal());
     fillStacks();
-    for (const journal::EntryId id : kept) {
-        const int row = id == journal::EntryId::none ? -1 : model_->rowOf(id);
-        const QModelIndex index = row < 0 ? QModelIndex{} : filter_->mapFromSource(model_->index(row, 0));
-        if (index.isValid()) table_->selectionModel()->select(index, QItemSelectionModel::Select | QItemSelectionModel::Rows);
-    }
+    if (const QItemSelection rows = rowsOf(kept); !rows.isEmpty()) table_->selectionModel()->select(rows, QItemSelectionModel::Select | QItemSelectionModel::Rows);
     const int row = currentId == journal::EntryId::none ? -1 : model_->rowOf(currentId);
     QModelIndex place = row < 0 ? QModelIndex{} : filter_->mapFromSource(model_->index(row, column));
     // What was chosen is gone (deleted): the row that moved up takes its place, so that several can go one after the other.
@@ -322,6 +320,25 @@ std::vector<journal::EntryId> JournalPage::chosen() const
         if (const journal::Entry* entry = model_->entryAt(filter_->mapToSource(index).row())) ids.push_back(entry->id);
     }
     return ids;
+}
+
+/// In one piece for each run of rows: thousands that are chosen row by row hold the window up.
+QItemSelection JournalPage::rowsOf(const std::vector<journal::EntryId>& ids) const
+{
+    const std::unordered_set<journal::EntryId> wanted{ids.begin(), ids.end()};
+    QItemSelection rows;
+    if (wanted.empty()) return rows;
+    int first = -1;
+    const int count = filter_->rowCount();
+    for (int row = 0; row <= count; ++row) {
+        const journal::Entry* entry = row < count ? model_->entryAt(filter_->mapToSource(filter_->index(row, 0)).row()) : nullptr;
+        const bool is = entry != nullptr && entry->id != journal::EntryId::none && wanted.contains(entry->id);
+        if (is && first < 0) first = row;
+        if (is || first < 0) continue;
+        rows.append(QItemSelectionRange{filter_->index(first, 0), filter_->index(row - 1, 0)});
+        first = -1;
+    }
+    return rows;
 }
 
 void JournalPage::choose(journal::EntryId id)

@@ -3,6 +3,7 @@
 #include "core/household/household.h"
 #include "ui/common/theme.h"
 
+#include <QItemSelection>
 #include <QWidget>
 
 #include <vector>
@@ -79,6 +80,7 @@ private:
     void showSeries(EntrySeries* series);
     bool keepsTyped();
     void takeJournal();
+    QItemSelection rowsOf(const std::vector<journal::EntryId>& ids) const;
     void fillStacks();
     void applyPeriod();
     void tellCount();

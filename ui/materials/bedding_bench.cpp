@@ -30,10 +30,11 @@ BeddingBench::BeddingBench(household::Household& household, const ui::Theme& the
     stack_ = grid_->add(tr("For"), new ui::ChoiceField);
     stack_->setObjectName(QStringLiteral("beddingFor"));
     area_ = grid_->add(tr("Floor"), new ui::AreaField);
-    area_->setArea(journal::StackSettings{}.area);
+    area_->proposeArea(journal::StackSettings{}.area, ui::roundDigits);
+    proposedFloor_ = area_->area().value;
     depth_ = grid_->add(tr("Depth, laid"), new ui::LengthField{0.5, 60.0});
     depth_->setObjectName(QStringLiteral("beddingDepth"));
-    depth_->setLength(centimetres(guide::highOf(Figure::beddingDepth)));
+    depth_->propose(guide::highOf(Figure::beddingDepth));
     depth_->setHint(tr("usual: %1 (%2)").arg(ui::figureText(Figure::beddingDepth), ui::sourceText(guide::figureRow(Figure::beddingDepth))));
     material_ = grid_->add(tr("Of"), new ui::MaterialField{table_, materials::Kind::bedding, {}, "corrugated cardboard shredded"});
     column_->addWidget(grid_);
@@ -65,7 +66,7 @@ BeddingBench::BeddingBench(household::Household& household, const ui::Theme& the
 void BeddingBench::follow()
 {
     fillStacks(stack_, tr("another tray"));
-    if (!stack_->value().isValid() && !standingStacks().isEmpty() && area_->area().value && area_->area().value->base() == journal::StackSettings{}.area.base())
+    if (!stack_->value().isValid() && !standingStacks().isEmpty() && area_->area().value == proposedFloor_)
         stack_->setValue(standingStacks().front());
     reckon();
 }

@@ -45,6 +45,7 @@ private:
     ui::ChoiceField* stack_ = nullptr;
     ui::MaterialField* material_ = nullptr;
     ui::AreaField* area_ = nullptr;
+    std::optional<Area> proposedFloor_;  ///< that of no stack, until another is typed or chosen
     ui::LengthField* depth_ = nullptr;
     ui::FactList* facts_;
     QLabel* say_;

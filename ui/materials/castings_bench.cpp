@@ -46,14 +46,14 @@ CastingsBench::CastingsBench(household::Household& household, const ui::Theme& t
     auto* grid = new forms::FieldGrid{this};
     from_ = grid->add(tr("Castings of"), new ui::ChoiceField);
     amount_ = grid->add(tr("Amount"), new ui::AmountField{ui::massAndVolumeUnits()});
-    amount_->propose(Amount{5, Unit::L});
+    amount_->proposeRound(Amount{5, Unit::L});
     moisture_ = grid->add(tr("Moisture"), new ui::ShareField{0.0, 95.0});
     moisture_->setShare(Share::fromPercent(guide::lowOf(Figure::takenMoisture)));
     potting_ = grid->add(tr("Share of a potting mix"), new ui::ShareField{1.0, 100.0});
     potting_->setObjectName(QStringLiteral("pottingShare"));
     potting_->setShare(Share::fromPercent(guide::lowOf(Figure::pottingShare)));
     depth_ = grid->add(tr("Depth of a top-dressing"), new ui::LengthField{0.1, 10.0});
-    depth_->setLength(centimetres(guide::lowOf(Figure::topDressing)));
+    depth_->propose(guide::lowOf(Figure::topDressing));
     column_->addWidget(grid);
     facts_ = new ui::FactList{this};
     column_->addWidget(facts_);
@@ -92,7 +92,7 @@ void CastingsBench::takeBatch()
     const reckoning::StackReckoning* now = estimateOf(stack);
     if (!now || now->now.slots.empty()) return;
     const reckoning::TrayEstimate& tray = now->now.slots.front();
-    amount_->propose(Amount{std::round(10 * guide::CastingsBatch{kilograms(tray.castingsDryKg.p50), 0}.volume().base()) / 10, Unit::L});
+    amount_->proposeRound(Amount{std::round(10 * guide::CastingsBatch{kilograms(tray.castingsDryKg.p50), 0}.volume().base()) / 10, Unit::L});
     amount_->setHint(tr("an estimate of what lies in the bottom tray"));
     moisture_->setShare(Share::fromPercent(std::round(tray.moisturePct.p50)));
 }

@@ -46,7 +46,7 @@ LeachateBench::LeachateBench(household::Household& household, const ui::Theme& t
     auto* grid = new forms::FieldGrid{this};
     from_ = grid->add(tr("From"), new ui::ChoiceField);
     volume_ = grid->add(tr("Drained"), new ui::VolumeField);
-    volume_->setVolume(litres(usualVolume));
+    volume_->proposeVolume(litres(usualVolume));
     measured_ = grid->add(tr("Measured strength"), strengthField());
     measured_->setHint(tr("left empty: the estimate of the stack"));
     wished_ = grid->add(tr("Wished strength"), strengthField(0.01));
@@ -84,7 +84,7 @@ void LeachateBench::follow()
 void LeachateBench::takeSump()
 {
     const reckoning::StackReckoning* now = estimateOf(from_->value().toString());
-    if (now && now->now.sumpL.p50 >= 0.1) volume_->setVolume(litres(std::round(10 * now->now.sumpL.p50) / 10));
+    if (now && now->now.sumpL.p50 >= 0.1) volume_->proposeVolume(litres(std::round(10 * now->now.sumpL.p50) / 10));
 }
 
 guide::Spread LeachateBench::strength() const

@@ -408,8 +408,8 @@ void MaterialsPage::fit()
     tellCautions();
 }
 
-/// Name, welcome, C:N and moisture are seen without scrolling, even if the sums beside them must be narrower, which wrap better than a table does; then
-/// long names give way, which the card below and the tool tip say in full.
+/// Name, welcome, C:N and moisture are seen without scrolling, even if the sums beside them must be narrower, which wrap better than a table does: names have
+/// what they need before the sums have more than their least. Only then long names give way, which the card below and the tool tip say in full.
 void MaterialsPage::giveNameTheRest()
 {
     const int letter = table_->fontMetrics().averageCharWidth(), shown = table_->viewport()->width();
@@ -419,7 +419,7 @@ void MaterialsPage::giveNameTheRest()
     int all = letter * mostNameLetters;
     for (int c = 0; c < MaterialsModel::columns; ++c) all += c == MaterialsModel::name ? 0 : table_->columnWidth(c);
     const int aroundTable = table_->width() - shown;
-    const int needed = std::min(others + letter * leastNameLetters + aroundTable, width() - theme_.px(sumsAtLeast));
+    const int needed = std::min(others + letter * mostNameLetters + aroundTable, width() - theme_.px(sumsAtLeast));
     const int whole = std::min(all + aroundTable, width() - theme_.px(sumsAtEase)); // in a wide window the sums leave the table what they do not need
     left_->setMinimumWidth(beside ? std::max(needed, whole) : 0);
     table_->setColumnWidth(MaterialsModel::name, std::clamp(shown - others, letter * leastNameLetters, letter * mostNameLetters));

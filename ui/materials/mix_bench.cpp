@@ -163,7 +163,7 @@ void MixBench::add(const QString& material, double grams)
     Line& line = empty == lines_.end() ? newLine() : *empty;
     line.material->setMaterial(material.toStdString());
     const bool us = ui::measures() == ui::Measures::us;
-    line.amount->setValue(us ? std::round(grams / (1000.0 * inBaseUnit(Unit::oz)) * 10.0) / 10.0 : grams);
+    line.amount->setValue(us ? ui::inDigits(grams / (1000.0 * inBaseUnit(Unit::oz)), ui::roundDigits) : grams);
     line.measure->setValue(static_cast<int>(us ? materials::KitchenMeasure::ounce : materials::KitchenMeasure::gram));
     reckon();
 }

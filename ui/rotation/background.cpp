@@ -1,5 +1,7 @@
 #include "ui/rotation/background.h"
 
+#include <algorithm>
+
 namespace tierloam::rotation {
 
 Background::Background(QObject* parent) : QObject{parent}, thread_{[this](std::stop_token closing) { run(closing); }} {}
@@ -14,7 +16,16 @@ Background::~Background()
     thread_.join();
 }
 
-bool Background::busy() const { return open_ > 0; }
+bool Background::busy(const QString& name) const
+{
+    const auto open = open_.find(name);
+    return open != open_.end() && open->second > 0;
+}
+
+bool Background::busy() const
+{
+    return std::ranges::any_of(open_, [](const auto& each) { return each.second > 0; });
+}
 
 void Background::forget()
 {
@@ -24,7 +35,7 @@ void Background::forget()
         runningStop_.request_stop();
     }
     forgotten_ = last_;
-    open_ = 0;
+    open_.clear();
     Q_EMIT busyChanged();
 }
 
@@ -34,11 +45,11 @@ void Background::ask(const QString& name, Work work)
     newest_[name] = number;
     {
         const std::lock_guard lock{mutex_};
-        if (waiting_.contains(name)) --open_; // the older one is never answered
+        if (waiting_.contains(name)) --open_[name]; // the older one is never answered
         waiting_.insert_or_assign(name, Question{number, std::move(work)});
         if (running_ == name) runningStop_.request_stop();
     }
-    ++open_;
+    ++open_[name];
     wake_.notify_one();
     Q_EMIT busyChanged();
 }
@@ -68,7 +79,7 @@ void Background::run(std::stop_token closing)
         // Dropped by Qt when this object has gone meanwhile.
         QMetaObject::invokeMethod(this, [this, name, number = question.number, use = std::move(use)] {
             if (number <= forgotten_) return;
-            --open_;
+            --open_[name];
             if (use && newest_[name] == number) use();
             Q_EMIT busyChanged();
         }, Qt::QueuedConnection);

@@ -27,6 +27,8 @@ public:
 
     void ask(const QString& name, Work work);
     bool busy() const;
+    /// Whether a question under that name waits for its answer.
+    bool busy(const QString& name) const;
     /// Nothing that was asked for so far is answered any more.
     void forget();
 
@@ -45,7 +47,7 @@ private:
     std::map<QString, quint64> newest_;      ///< of the window's thread
     quint64 last_ = 0;
     quint64 forgotten_ = 0;                  ///< questions up to this number
-    int open_ = 0;                           ///< of the window's thread: asked and not answered
+    std::map<QString, int> open_;            ///< of the window's thread: asked and not answered, by name
     std::jthread thread_;                    ///< last: the others outlive it
 };
 

@@ -33,7 +33,7 @@ using Kind = ChangeCard::Kind;
 constexpr int pastDays = 30;              ///< a harvest so long ago is proposed
 constexpr int turningOffered = 12, weeklyOffered = 6;
 constexpr int awayDays = 14;
-constexpr int leastKindLetters = 26;
+constexpr int leastKindLetters = 26, leastEntryLetters = 20; ///< average ones; wide ones
 
 /// Entries whose absence would have made another stack of it.
 bool isTurning(const journal::Action& action)
@@ -115,7 +115,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
         kind_->addChoice(text, static_cast<int>(kind));
     kind_->list()->setMinimumWidth(fontMetrics().averageCharWidth() * leastKindLetters); // some are sentences; in a small window they are cut while the list is closed
     kg_->setName(tr("Fresh food a week"));
-    kg_->propose(Amount{1.0, Unit::kg});
+    kg_->proposeRound(Amount{1.0, Unit::kg});
     kg_->setZeroAllowed(true);
     temperature_->setName(tr("Usual temperature of the bed"));
     from_->setName(tr("From"));
@@ -129,6 +129,8 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     weeks_->setHint(weeks_->name()); // a number alone would say nothing
     weeks_->setCount(12);
     entry_->setName(tr("Entry"));
+    entry_->list()->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon); // one as wide as its longest line would widen the page
+    entry_->list()->setMinimumContentsLength(leastEntryLetters);
     for (ui::DateField* each : {from_, on_, to_})
         if (each->timeButton()) each->timeButton()->hide();
     const int character = fontMetrics().averageCharWidth();
@@ -166,9 +168,7 @@ void ChangeCard::chooseKind(Kind kind)
 /// Another question: the answer to the one before must not stand under it.
 void ChangeCard::askAnew()
 {
-    ++question_;
     go_->setEnabled(household_.reckoning() && !household_.reckoning()->stacks.empty());
-    sentence_->clear();
     forget();
 }
 
@@ -188,6 +188,7 @@ void ChangeCard::showFields()
 /// Deeds that turned the stack, and the latest of what is given week by week; newest first.
 void ChangeCard::fillEntries()
 {
+    const QVariant before = entry_->value();
     entry_->clearChoices();
     const auto journal = household_.journal();
     const std::string stack = stack_->value().toString().toStdString();
@@ -200,6 +201,8 @@ void ChangeCard::fillEntries()
         entry_->addChoice(tr("%1: %2, %3", "day, what was done, how much of what").arg(ui::shortDay(entry->date.day, household_.today()), journal_page::actionWord(entry->action), journal_page::detailWords(*entry)),
                           QVariant::fromValue(static_cast<qint64>(entry->id)));
     }
+    entry_->setValue(before);
+    if (entry_->value() != before) askAnew(); // it went, or another stack's are offered
 }
 
 /// What this stack is usually given, a quarter more; two degrees warmer than its bed. Another stack, other amounts.
@@ -219,6 +222,7 @@ void ChangeCard::refresh()
     const QVariant before = stack_->value();
     stack_->clearChoices();
     const auto reckoning = household_.reckoning();
+    if (askedOf_ && askedOf_ != reckoning) forget();
     bool there = false;
     if (reckoning)
         for (const reckoning::StackReckoning& stack : household::inOrder(reckoning->stacks, household_.stackOrder())) {
@@ -276,6 +280,7 @@ void ChangeCard::tryIt()
     const auto journal = household_.journal();
     const auto without = static_cast<journal::EntryId>(entry_->value().toLongLong());
     const Day on = on_->moment().value ? on_->moment().value->day : today;
+    askedOf_ = reckoning;
     sentence_->setText(tr("Comparing…")); // the button stays as it is: the focus would go from it to what is to be done today
     const int question = ++question_;
     background_.ask(QStringLiteral("change"), [this, question, reckoning, journal, name, kind, plan, from, to, weeks, today, without, on](std::stop_token stop) -> Background::Use {
@@ -359,8 +364,10 @@ void ChangeCard::leaveCoursesOut()
 
 void ChangeCard::forget()
 {
-    if (shown_.sentence.isEmpty()) return;
-    show({});
+    ++question_; // nor is the one under way answered
+    askedOf_.reset();
+    sentence_->clear();
+    if (!shown_.sentence.isEmpty()) show({});
 }
 
 void ChangeCard::show(const TriedChange& change)

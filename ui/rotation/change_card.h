@@ -65,7 +65,7 @@ public:
     void leaveCoursesOut();
     /// What was tried last; an empty sentence: nothing, or it was forgotten.
     const TriedChange& shown() const { return shown_; }
-    /// Takes the answer away: it rests on estimates that are no longer those of the household.
+    /// Takes the answer away, and the one under way: it is to another question, or rests on estimates that are no longer those of the household.
     void forget();
 
 Q_SIGNALS:
@@ -97,6 +97,7 @@ private:
     TriedChange shown_;
     bool withCourses_ = true;
     int question_ = 0;               ///< number of the one that stands
+    std::shared_ptr<const reckoning::Reckoning> askedOf_; ///< what the answer shown, or under way, rests on
 };
 
 }

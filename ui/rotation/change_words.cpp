@@ -34,6 +34,9 @@ std::vector<drawing::StripPoint> colonyOf(const std::vector<reckoning::StackEsti
     return points;
 }
 
+/// A difference that would be told as none.
+bool isNoFigure(double kg) { return ui::massText(std::abs(kg)) == ui::massText(0.0); }
+
 QString daysGained(double days)
 {
     const int whole = static_cast<int>(std::lround(days));
@@ -65,8 +68,13 @@ TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
     const double more = compared.colonyMoreIn60Days.p50;
     const QString amount = ui::massText(std::abs(more));
     const QString how = more >= 0 ? Words::tr("heavier") : Words::tr("lighter");
-    made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.").arg(daysGained(compared.readyEarlierByDays.p50), amount, how)
-                                         : Words::tr("With the bottom tray taken, in 60 days the colony is %1 %2.").arg(amount, how);
+    const QString sooner = daysGained(compared.readyEarlierByDays.p50);
+    if (isNoFigure(more))
+        made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.").arg(sooner)
+                                             : Words::tr("With the bottom tray taken, in 60 days the colony is as heavy as without the change.");
+    else
+        made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.").arg(sooner, amount, how)
+                                             : Words::tr("With the bottom tray taken, in 60 days the colony is %1 %2.").arg(amount, how);
     // What makes the colony heavier in 60 days may have choked it before.
     if (compared.changed.airLowWithin14Days > std::max(reckoning::overfedChance, compared.base.airLowWithin14Days))
         made.sentence += Words::tr(" That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.").arg(ui::percentText(compared.changed.airLowWithin14Days));
@@ -147,9 +155,16 @@ TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::
 {
     TriedChange made;
     const double more = other.now.colonyKg.p50 - as.now.colonyKg.p50;
-    const QString said = harvested ? Words::tr("With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).").arg(ui::shortDay(*harvested, today))
-                                   : Words::tr("Without that entry the colony would be %1 today instead of %2 (%3%4).");
-    made.sentence = said.arg(ui::massText(other.now.colonyKg.p50), ui::massText(as.now.colonyKg.p50), more >= 0 ? Words::tr("+") : Words::tr("−"), ui::massText(std::abs(more)));
+    const QString now = ui::massText(as.now.colonyKg.p50), instead = ui::massText(other.now.colonyKg.p50);
+    const QString on = harvested ? ui::shortDay(*harvested, today) : QString{};
+    if (now == instead || isNoFigure(more)) {
+        made.sentence = harvested ? Words::tr("With the bottom tray taken on %1 the colony would be what it is today, %2.").arg(on, now)
+                                  : Words::tr("Without that entry the colony would be what it is today, %1.").arg(now);
+    } else {
+        const QString said = harvested ? Words::tr("With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).").arg(on)
+                                       : Words::tr("Without that entry the colony would be %1 today instead of %2 (%3%4).");
+        made.sentence = said.arg(instead, now, more >= 0 ? Words::tr("+") : Words::tr("−"), ui::massText(std::abs(more)));
+    }
     const auto ready = [&](const reckoning::StackReckoning& stack) { return stack.now.slots.empty() ? QString{} : orNever(stack.now.slots.front().readyOn, today); };
     made.rows = {{Words::tr("bottom tray ready"), ready(as), ready(other)},
                  {Words::tr("top tray filled"), orNever(as.forecast.turnOn, today), orNever(other.forecast.turnOn, today)},

@@ -3,6 +3,7 @@
 #include "core/planning/year_plan.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
+#include "ui/rotation/asked_stacks.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -14,8 +15,6 @@
 namespace tierloam::rotation {
 
 namespace {
-
-constexpr std::size_t mostStacks = 12; ///< beyond these the clocks would take the thread for long
 
 QString limitText(planning::Limit limit)
 {
@@ -63,12 +62,12 @@ ClockCard::ClockCard(household::Household& household, Background& background, QW
     column()->addStretch(1);
 }
 
-std::optional<ClockCard::Clocks> ClockCard::clocksOf(const reckoning::Reckoning& reckoning, std::stop_token stop)
+std::optional<ClockCard::Clocks> ClockCard::clocksOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, std::stop_token stop)
 {
     Clocks clocks;
-    const auto standing = static_cast<std::size_t>(std::ranges::count_if(reckoning.stacks, planning::isPlanned));
-    for (std::size_t i = 0; i < reckoning.stacks.size() && i < mostStacks; ++i) {
-        if (auto clock = planning::turnClock(reckoning.stacks[i], 1, stop, standing)) clocks[reckoning.stacks[i].name] = std::move(*clock);
+    const AskedStacks asked = askedStacks(reckoning, order);
+    for (const reckoning::StackReckoning* stack : asked.stacks) {
+        if (auto clock = planning::turnClock(*stack, 1, stop, asked.standing)) clocks[stack->name] = std::move(*clock);
         if (stop.stop_requested()) return std::nullopt;
     }
     return clocks;
@@ -78,8 +77,8 @@ void ClockCard::refresh()
 {
     const auto reckoning = household_.reckoning();
     if (!reckoning) return;
-    background_.ask(QStringLiteral("clock"), [this, reckoning](std::stop_token stop) -> Background::Use {
-        auto clocks = clocksOf(*reckoning, stop);
+    background_.ask(QStringLiteral("clock"), [this, reckoning, order = household_.stackOrder()](std::stop_token stop) -> Background::Use {
+        auto clocks = clocksOf(*reckoning, order, stop);
         if (!clocks) return {};
         return [this, reckoning, clocks = std::move(*clocks)] { tell(clocks, *reckoning); };
     });
@@ -88,7 +87,7 @@ void ClockCard::refresh()
 void ClockCard::refreshNow()
 {
     if (const auto reckoning = household_.reckoning())
-        if (const auto clocks = clocksOf(*reckoning, {})) tell(*clocks, *reckoning);
+        if (const auto clocks = clocksOf(*reckoning, household_.stackOrder(), {})) tell(*clocks, *reckoning);
 }
 
 void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
@@ -115,6 +114,8 @@ void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
         const QString first = levers.takeFirst();
         rows->addWidget(ui::makeLabel(tr("%1 Its turn would come: %2.").arg(first, levers.join(QStringLiteral("; "))), ui::TextRole::small, body_, true));
     }
+    if (const AskedStacks asked = askedStacks(of, household_.stackOrder()); asked.leavesOut())
+        rows->addWidget(ui::makeLabel(tr("Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.").arg(asked.standing).arg(AskedStacks::most), ui::TextRole::smallMuted, body_, true));
     if (clocks.empty()) rows->addWidget(ui::makeLabel(tr("There is no stack yet whose turn could be foreseen."), ui::TextRole::muted, body_, true));
 }
 

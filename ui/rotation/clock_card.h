@@ -23,7 +23,7 @@ public:
     void tell(const Clocks& clocks, const reckoning::Reckoning& of);
 
 private:
-    static std::optional<Clocks> clocksOf(const reckoning::Reckoning& reckoning, std::stop_token stop);
+    static std::optional<Clocks> clocksOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, std::stop_token stop);
 
     household::Household& household_;
     Background& background_;

@@ -42,6 +42,13 @@ QString withText(const planning::StackFeeding& one)
 
 double kgOf(const Amount& amount) { return amount.mass() ? amount.mass()->base() : 0.0; }
 
+/// Rounded as the limit is that is named beside it, where it is that limit: a share never stands above it.
+QString shareText(const planning::StackFeeding& one)
+{
+    const Amount share = ui::massAmount(one.kg), most = ui::mostOf(one.appetite.high);
+    return ui::amountText(kgOf(share) > kgOf(most) ? most : share);
+}
+
 /// Lists that open from a field are windows of their own, and belong to it all the same.
 bool isWithin(const QWidget* widget, const QWidget* field)
 {
@@ -151,7 +158,7 @@ void FeedingCard::showPlan()
         const QString stack = QString::fromStdString(one.stack);
         const bool takes = one.slot > 0 && one.kg > 0.0;
         rows_->addWidget(ui::makeLabel(stack, ui::TextRole::strong, body_), row, 0, Qt::AlignTop);
-        rows_->addWidget(ui::makeLabel(takes ? ui::massText(one.kg) : tr("nothing"), ui::TextRole::strong, body_), row, 1, Qt::AlignTop | Qt::AlignRight);
+        rows_->addWidget(ui::makeLabel(takes ? shareText(one) : tr("nothing"), ui::TextRole::strong, body_), row, 1, Qt::AlignTop | Qt::AlignRight);
         const QString where = one.slot == 0 ? tr("no tray takes food")
             : !one.withheld.empty()          ? ui::unbroken(QString::fromStdString(one.withheld))
             : !takes                         ? tr("it can bear %1 this week").arg(ui::mostText(one.appetite.high))

@@ -34,6 +34,9 @@ namespace {
 
 using planning::Gathering;
 
+/// The name it is asked under, beside what the cards ask.
+const QString planQuestion = QStringLiteral("plan");
+
 constexpr ui::ActionId gatheringActions[] = {ui::ActionId::planAsTheyCome, ui::ActionId::planSpread, ui::ActionId::planGathered};
 
 /// What the lanes' signs mean, in as many lines as the width asks for.
@@ -297,7 +300,7 @@ void RotationPage::replan()
     basis_ = reckoning;
     basisWishes_ = wished;
     const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, household_.today());
-    background_.ask(QStringLiteral("plan"), [this, reckoning, asked](std::stop_token stop) -> Background::Use {
+    background_.ask(planQuestion, [this, reckoning, asked](std::stop_token stop) -> Background::Use {
         auto plan = planning::planYear(*reckoning, asked, 1, stop);
         if (!plan) return {};
         return [this, reckoning, made = std::make_shared<const planning::YearPlan>(std::move(*plan))] {
@@ -358,7 +361,7 @@ void RotationPage::showState()
     const auto reckoning = household_.reckoning();
     const bool some = plan_ && !plan_->stacks.empty();
     QString line = household_.name();
-    if (background_.busy()) line = tr("%1 · the year is being planned").arg(line);
+    if (background_.busy(planQuestion)) line = tr("%1 · the year is being planned").arg(line);
     head_->setLine(line);
     lanes_->parentWidget()->setVisible(some);
     // Without a stack there is nothing to plan: one sentence, and no cards that would be empty.
@@ -368,7 +371,7 @@ void RotationPage::showState()
     QString nothing;
     if (!some) {
         if (!any) nothing = tr("Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.");
-        else if (!reckoning || background_.busy()) nothing = tr("The year is being planned; it stands here in a moment.");
+        else if (!reckoning || background_.busy(planQuestion)) nothing = tr("The year is being planned; it stands here in a moment.");
         else nothing = tr("No stack holds a tray whose turns could be foreseen.");
     }
     nothing_->setText(nothing);

@@ -2,6 +2,7 @@
 
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
+#include "ui/rotation/asked_stacks.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -13,7 +14,6 @@ namespace tierloam::rotation {
 namespace {
 
 constexpr std::size_t shown = 12;
-constexpr std::size_t mostStacks = 12; ///< of which the last 90 days are asked again
 constexpr int fedInTime = 3;           ///< days
 
 struct Line { Day day; QString text; };
@@ -64,11 +64,13 @@ TrackCard::TrackCard(household::Household& household, Background& background, QW
 
 QString TrackCard::recordText() const { return record_->text(); }
 
-TrackCard::Care TrackCard::careOf(const reckoning::Reckoning& reckoning, const household::JournalView& journal, std::stop_token stop)
+TrackCard::Care TrackCard::careOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, const household::JournalView& journal, std::stop_token stop)
 {
     Care care;
-    for (std::size_t i = 0; i < reckoning.stacks.size() && i < mostStacks && !stop.stop_requested(); ++i)
-        if (const auto* history = journal.replay.stack(reckoning.stacks[i].name)) care[history->name] = advice::diaryOf(reckoning.stacks[i], journal.entries, *history, journal.materials);
+    for (const reckoning::StackReckoning* stack : askedStacks(reckoning, order).stacks) {
+        if (stop.stop_requested()) break;
+        if (const auto* history = journal.replay.stack(stack->name)) care[history->name] = advice::diaryOf(*stack, journal.entries, *history, journal.materials);
+    }
     advice::oneLookAtATime(care);
     return care;
 }
@@ -78,8 +80,8 @@ void TrackCard::refresh()
     tell(); // turns and harvests stand at once
     const auto reckoning = household_.reckoning();
     if (!reckoning) return;
-    background_.ask(QStringLiteral("diary"), [this, reckoning, journal = household_.journal()](std::stop_token stop) -> Background::Use {
-        auto care = careOf(*reckoning, *journal, stop);
+    background_.ask(QStringLiteral("diary"), [this, reckoning, order = household_.stackOrder(), journal = household_.journal()](std::stop_token stop) -> Background::Use {
+        auto care = careOf(*reckoning, order, *journal, stop);
         if (stop.stop_requested()) return {};
         return [this, care = std::move(care)] { tell(care); };
     });
@@ -88,7 +90,7 @@ void TrackCard::refresh()
 void TrackCard::refreshNow()
 {
     const auto reckoning = household_.reckoning();
-    tell(reckoning ? careOf(*reckoning, *household_.journal(), {}) : Care{});
+    tell(reckoning ? careOf(*reckoning, household_.stackOrder(), *household_.journal(), {}) : Care{});
 }
 
 void TrackCard::tell(Care care)
@@ -149,6 +151,8 @@ void TrackCard::tell()
     if (told > 0) said << tr("other advice in that time: %1, followed: %2").arg(told).arg(done);
     QString record = said.join(QStringLiteral("; ")) % QStringLiteral(".");
     record[0] = record[0].toUpper();
+    if (const AskedStacks asked = reckoning ? askedStacks(*reckoning, household_.stackOrder()) : AskedStacks{}; asked.leavesOut() && due + told > 0)
+        record += tr(" Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.").arg(AskedStacks::most).arg(asked.standing);
     record_->setText(record);
 }
 

@@ -27,7 +27,7 @@ public:
     void tell(Care care);
 
 private:
-    static Care careOf(const reckoning::Reckoning& reckoning, const household::JournalView& journal, std::stop_token stop);
+    static Care careOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, const household::JournalView& journal, std::stop_token stop);
     void tell();
 
     household::Household& household_;

@@ -19,7 +19,7 @@ namespace tierloam::rotation {
 
 namespace {
 
-constexpr double usualWishL = 20.0;
+constexpr double usualWishL = 20.0, usualWishGal = 5.0; ///< a round one in either system
 constexpr int usualWishDays = 180;
 constexpr double worthSaying = 0.005;        ///< of the chance
 
@@ -42,6 +42,15 @@ QString leversText(const planning::WishAnswer& asItIs, std::vector<LeverLine> le
     return lines.join(u'\n');
 }
 
+/// What each stack would be given; one at its limit is given none, and nothing is said of an amount that it cannot bear.
+QString moreFoodText(const planning::WishRaised& raised)
+{
+    const QString most = ui::mostText(raised.mostMoreFoodKg);
+    if (most == ui::mostText(0.0)) return WishCard::tr("more food, which no stack can bear as they stand");
+    return most == ui::mostText(raised.leastMoreFoodKg) ? WishCard::tr("%1 more food a week in each stack").arg(most)
+                                                        : WishCard::tr("up to %1 more food a week in each stack, as far as it can bear it").arg(most);
+}
+
 }
 
 WishCard::WishCard(household::Household& household, Background& background, QWidget* parent)
@@ -53,7 +62,7 @@ WishCard::WishCard(household::Household& household, Background& background, QWid
     ui::setAccess(this, tr("The garden's wish"));
     column()->addWidget(ui::makeLabel(tr("The garden's wish"), ui::TextRole::section, this));
     litres_->setName(tr("Castings wished for"));
-    litres_->setVolume(litres(usualWishL));
+    litres_->setVolume(ui::measures() == ui::Measures::us ? litres(usualWishGal * inBaseUnit(Unit::gal)) : litres(usualWishL));
     litres_->setMaximumWidth(fontMetrics().averageCharWidth() * 28);
     by_->setName(tr("Wished for by"));
     by_->setMoment({household.today() + std::chrono::days{usualWishDays}, std::nullopt});
@@ -112,7 +121,7 @@ void WishCard::askWhatRaises()
         if (!raised) return {};
         return [this, question, raised = *raised, asItIs = planning::answerWish(*plan, wish)] {
             if (question != question_) return;
-            raised_->setText(leversText(asItIs, {{tr("%1 more food a week in each stack").arg(ui::massText(0.15)), raised.moreFood},
+            raised_->setText(leversText(asItIs, {{moreFoodText(raised), raised.moreFood},
                                                  {tr("the beds %1 warmer").arg(ui::warmerText(2.0)), raised.warmer},
                                                  {tr("one tray more in each stack"), raised.moreTrays},
                                                  {tr("each harvest on its own turn"), raised.onTheirTurns},

@@ -79,7 +79,6 @@ void addStrips(StackModel& stack, const journal::Entries& entries, const journal
             stack.colony.points.push_back(pointOf(sample.day, sample.colonyKg));
         }
     }
-    const auto range = [](const QString& low, const QString& high) { return low == high ? QString{} : ShelfStrips::tr("(%1–%2)").arg(low, high); };
     const auto sayWhatWillStand = [&](const QString& processing, const QString& drained, const QString& colony) {
         const auto say = [&](auto& chart, const QString& text) {
             if (!drawing::isBare(chart, axis)) return;
@@ -97,9 +96,9 @@ void addStrips(StackModel& stack, const journal::Entries& entries, const journal
         return;
     }
     const Band& rate = onShown->processingGDryPerDay;
-    const int decimals = rate.p50 < 9.95 ? 1 : 0;
-    stack.processing.value = ui::rateText(rate.p50);
-    stack.processing.range = range(ui::numberText(rate.p05, decimals), ui::numberText(rate.p95, decimals));
+    const auto [eaten, eatenRange] = ui::rateParts(rate);
+    stack.processing.value = eaten;
+    if (!eatenRange.isEmpty()) stack.processing.range = ShelfStrips::tr("(%1)").arg(eatenRange);
     const auto [flow, flowRange] = ui::flowParts(onShown->drainedLPerWeek);
     stack.drained.value = flow;
     if (!flowRange.isEmpty()) stack.drained.range = ShelfStrips::tr("(%1)").arg(flowRange);

@@ -81,6 +81,13 @@ QString MainWindow::documents() const
     return folder.isEmpty() ? QDir::homePath() : folder;
 }
 
+QString MainWindow::proposedFolder() const
+{
+    const QString folder = documents();
+    if (QFileInfo{folder}.isDir()) return folder;
+    return household_ ? QFileInfo{household_->path()}.absolutePath() : QDir::homePath();
+}
+
 void MainWindow::dropHousehold()
 {
     if (!household_) return;
@@ -243,7 +250,7 @@ void MainWindow::startFirstStack()
 
 void MainWindow::chooseAndCreate()
 {
-    const QString path = dialogs_.fileToSave(this, tr("New household"), QDir{documents()}.filePath(tr("Household") % QStringLiteral(".tierloam")),
+    const QString path = dialogs_.fileToSave(this, tr("New household"), QDir{proposedFolder()}.filePath(tr("Household") % QStringLiteral(".tierloam")),
                                              tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
     if (!path.isEmpty()) createFile(path);
 }

@@ -110,7 +110,10 @@ private:
     void setTitle();
     void startFirstStack();
     void chooseAndCreate();
+    /// Where a household goes that was not given a place; made when it is needed.
     QString documents() const;
+    /// The folder that dialogs begin in: one that is there.
+    QString proposedFolder() const;
     void stepFont(int by);
     void tellDueOnDesktop(bool on);
     void rename();

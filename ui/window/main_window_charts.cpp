@@ -30,7 +30,7 @@ void MainWindow::saveTrends(const QString& kind)
         : kind == QStringLiteral("svg") ? tr("Drawings (*.svg)")
         : kind == QStringLiteral("pdf") ? tr("Pages (*.pdf)")
                                         : tr("Tables (*.csv)");
-    const QString path = dialogs_.fileToSave(this, tr("Save what the charts show"), QDir{documents()}.filePath(tr("%1 trends").arg(household_->name()) % u'.' % kind), filter, kind);
+    const QString path = dialogs_.fileToSave(this, tr("Save what the charts show"), QDir{proposedFolder()}.filePath(tr("%1 trends").arg(household_->name()) % u'.' % kind), filter, kind);
     if (path.isEmpty()) return;
     const trends::SeenTrends seen = desk_->trends()->seen();
     const double width = std::max(leastPicture, static_cast<double>(desk_->trends()->width()));

@@ -25,7 +25,7 @@ void MainWindow::addImported(const QString& csv, const journal::Entries& entries
     const QFileInfo file{csv};
     if (!household_) {
         const QString path = dialogs_.fileToSave(this, tr("New household for the imported journal"),
-                                                 QDir{documents()}.filePath(file.completeBaseName() % QStringLiteral(".tierloam")),
+                                                 QDir{proposedFolder()}.filePath(file.completeBaseName() % QStringLiteral(".tierloam")),
                                                  tr("Households (*.tierloam)"), QStringLiteral("tierloam"));
         if (path.isEmpty() || !createFile(path)) {
             view->refused(tr("Nothing was imported: there is no household yet that could hold it."));

@@ -44,28 +44,28 @@ void MainWindow::makeActions()
     const auto on = [this](ui::ActionId id, auto act) { connect(action(id), &QAction::triggered, this, act); };
     on(ui::ActionId::newHousehold, [this] { chooseAndCreate(); });
     on(ui::ActionId::openHousehold, [this] {
-        const QString path = dialogs_.fileToOpen(this, tr("Open household"), documents(), tr("Households (*.tierloam);;All files (*)"));
+        const QString path = dialogs_.fileToOpen(this, tr("Open household"), proposedFolder(), tr("Households (*.tierloam);;All files (*)"));
         if (!path.isEmpty()) openFile(path);
     });
     on(ui::ActionId::renameHousehold, [this] { rename(); });
     on(ui::ActionId::importJournal, [this] {
-        const QString path = dialogs_.fileToOpen(this, tr("Import a table"), documents(), tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
+        const QString path = dialogs_.fileToOpen(this, tr("Import a table"), proposedFolder(), tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
         if (!path.isEmpty()) importFile(path);
     });
     on(ui::ActionId::importReadings, [this] {
         if (!household_) return;
-        const QString path = dialogs_.fileToOpen(this, tr("Import readings of a logger"), documents(), tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
+        const QString path = dialogs_.fileToOpen(this, tr("Import readings of a logger"), proposedFolder(), tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
         if (!path.isEmpty()) importReadings(path);
     });
     on(ui::ActionId::exportJournal, [this] {
         if (!household_) return;
-        const QString path = dialogs_.fileToSave(this, tr("Export journal"), documents() % u'/' % household_->name() % QStringLiteral(".csv"),
+        const QString path = dialogs_.fileToSave(this, tr("Export journal"), proposedFolder() % u'/' % household_->name() % QStringLiteral(".csv"),
                                                  tr("Journals (*.csv)"), QStringLiteral("csv"));
         if (!path.isEmpty()) exportFile(path);
     });
     on(ui::ActionId::exportCalendar, [this] {
         if (!household_) return;
-        const QString path = dialogs_.fileToSave(this, tr("Export calendar"), documents() % u'/' % household_->name() % QStringLiteral(".ics"), tr("Calendars (*.ics)"), QStringLiteral("ics"));
+        const QString path = dialogs_.fileToSave(this, tr("Export calendar"), proposedFolder() % u'/' % household_->name() % QStringLiteral(".ics"), tr("Calendars (*.ics)"), QStringLiteral("ics"));
         if (!path.isEmpty()) exportCalendar(path);
     });
     on(ui::ActionId::stackSheet, [this] { showSheet(); });
@@ -155,7 +155,7 @@ void MainWindow::makeMenus()
     recordMenu_ = menuBar()->addMenu(tr("&Stack"));
 
     QMenu* view = menuBar()->addMenu(tr("&View"));
-    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation});
+    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageRotation, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook});
     view->addSeparator();
     fill(view, {ui::ActionId::goDue, ui::ActionId::doDue, ui::ActionId::notifyDue});
     view->addSeparator();

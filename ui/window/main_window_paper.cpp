@@ -15,7 +15,7 @@ void MainWindow::showSheet()
         notices_->show(Notices::Kind::notice, tr("There is no stack yet that a sheet could be made of."), QStringLiteral("paper"));
         return;
     }
-    (new paper::SheetView{*household_, desk_->shelf()->currentStack(), version_, dialogs_, documents(), this})->show();
+    (new paper::SheetView{*household_, desk_->shelf()->currentStack(), version_, dialogs_, proposedFolder(), this})->show();
 }
 
 void MainWindow::showLabels()
@@ -25,7 +25,7 @@ void MainWindow::showLabels()
         notices_->show(Notices::Kind::notice, tr("No tray stands yet that could get a label."), QStringLiteral("paper"));
         return;
     }
-    (new paper::LabelsView{*household_, version_, dialogs_, documents(), this})->show();
+    (new paper::LabelsView{*household_, version_, dialogs_, proposedFolder(), this})->show();
 }
 
 }
