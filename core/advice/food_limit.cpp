@@ -80,4 +80,18 @@ FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Ad
 
 FoodLimit foodLimit(const reckoning::StackReckoning& stack) { return foodLimit(stack, adviceFor(stack)); }
 
+double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day)
+{
+    double sum = 0.0;
+    for (std::size_t ago = 0; ago < stack.record.fedKg.size(); ++ago)
+        if (static_cast<int>(ago) + daysBetween(stack.asOf, day) < 7) sum += stack.record.fedKg[ago];
+    return sum;
+}
+
+double foodLimitOn(const reckoning::StackReckoning& stack, Day day)
+{
+    const double freed = fedInTheWeekOf(stack, stack.asOf) - fedInTheWeekOf(stack, day);
+    return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
+}
+
 }

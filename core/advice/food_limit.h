@@ -22,6 +22,11 @@ Amount mostOfFood(const reckoning::StackReckoning& stack, double kg);
 enum class FoodBound { room, rate, air, warmth };
 FoodBound boundOf(const reckoning::StackReckoning& stack);
 
+/// What of the last days' food still counts on that day within 7, kg.
+double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day);
+/// The limit by the estimates on a day to come, kg: the days that lie a week back by then no longer count.
+double foodLimitOn(const reckoning::StackReckoning& stack, Day day);
+
 /// `said` is the advice for this stack. What was put off withholds all the same.
 FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Advice>& said);
 /// The same by the advice of today.

@@ -21,22 +21,6 @@ constexpr int unfedFor = 28;              ///< days; ours
 constexpr double muchCarbon = 70.0;       ///< C:N, twice what is wanted
 constexpr double rimCm = 1.0;             ///< kept free under the rim
 
-/// What of the last days' food still counts on that day within 7, kg.
-double fedBy(const StackReckoning& stack, Day day)
-{
-    double sum = 0.0;
-    for (std::size_t ago = 0; ago < stack.record.fedKg.size(); ++ago)
-        if (static_cast<int>(ago) + daysBetween(stack.asOf, day) < 7) sum += stack.record.fedKg[ago];
-    return sum;
-}
-
-/// The limit on the day on which food is due: the days that lie a week back by then no longer count.
-double limitOn(const StackReckoning& stack, Day day)
-{
-    const double freed = fedBy(stack, stack.asOf) - fedBy(stack, day);
-    return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
-}
-
 /// Raised where the usual week no longer fits, withdrawn where a quarter more does. The days before by their depth: what a centimetre under the
 /// rim takes today it took then.
 bool noRoomForAWeek(const StackReckoning& stack, const TrayEstimate& top, double room)
@@ -119,7 +103,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
     // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. Where
     // nothing is usual yet it is what keeps the worms: the most that is borne is much for a new bed.
-    const double limit = limitOn(stack, std::max(due, stack.asOf));
+    const double limit = foodLimitOn(stack, std::max(due, stack.asOf));
     const double usualKg = stack.record.usualFeedKg;
     const bool borne = reckoning::isBorne(usualKg, limit);
     const double amount = borne ? usualKg : usualKg > 0.0 ? limit : std::min(std::max(stack.forecast.feedLowKg, leastWorthGiving), limit);
@@ -136,7 +120,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     const QString usual = wording::amountText(stack.record.usualFeed);
     if (usualKg > 0.0 && !borne)
         reason += limit < stack.forecast.feedHighKg
-            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedBy(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
+            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedInTheWeekOf(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
             : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
     reason += ofPaperAlone(stack, top);
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,

@@ -1,6 +1,7 @@
 #include "core/planning/changes.h"
 
 #include "core/advice/chance.h"
+#include "core/advice/food_limit.h"
 #include "core/reckoning/overfeeding.h"
 #include "core/reckoning/rotation_run.h"
 #include "core/reckoning/tray_contents.h"
@@ -27,16 +28,6 @@ constexpr double mostShortOfAir = 0.05;  ///< of the members
 constexpr double leftToEat = 0.72;       ///< of dry matter: the rest is respired while it softens (core/model/parameters.cpp)
 constexpr int wayBackDays = 182;
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
-
-/// kg of food that may be given in so many days: what was given seven days before then counts no longer.
-double limitIn(const StackReckoning& stack, int days)
-{
-    double freed = 0.0;
-    const std::vector<double>& fed = stack.record.fedKg;
-    for (std::size_t ago = 0; ago < fed.size(); ++ago)
-        if (static_cast<int>(ago) + days >= 7) freed += fed[ago];
-    return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
-}
 
 /// Share of the members that are short of air within the first fortnight.
 double shortOfAir(const Outlook& outlook)
@@ -148,7 +139,7 @@ std::optional<Absence> prepareAbsence(const StackReckoning& stack, Day from, Day
     const auto usual = lookAhead(some, course, {}, crew, stop, ahead);
     if (!usual) return std::nullopt;
     Absence leave;
-    leave.feedKg = std::min(limitIn(stack, gone - 1), std::max(stack.forecast.feedUsualKg, stack.forecast.feedLowKg) * (until - gone + 1) / 7.0);
+    leave.feedKg = std::min(advice::foodLimitOn(stack, stack.asOf + std::chrono::days{gone - 1}), std::max(stack.forecast.feedUsualKg, stack.forecast.feedLowKg) * (until - gone + 1) / 7.0);
     leave.waterL = wantingIn(gone <= 7 ? stack.now : usual->days[static_cast<std::size_t>((gone - 1) / 7 - 1)], top + 1);
     const auto left = lookAhead(some, course, planOf(leave, from, to), crew, stop, ahead);
     if (!left) return std::nullopt;

@@ -2,6 +2,7 @@
 
 #include "tests/support/story.h"
 
+#include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
 #include "core/materials/table.h"
 #include "core/model/measures.h"
@@ -248,10 +249,7 @@ private:
     {
         const double supply = weekly_ * std::exp(0.25 * dice_.normal());
         if (dice_.chance(0.1)) return; // nobody at home
-        const Advice* overfed = find(all, Code::overfed);
-        double most = seen_.forecast.feedNowKg;
-        if (overfed != nullptr && overfed->severity == advice::Severity::concern) most = 0.0;
-        const double given = std::min(supply, most);
+        const double given = std::min(supply, advice::foodLimit(seen_, all).kg);
         if (given < 0.05) return;
         life_.add(day, Feed{{given, Unit::kg}, {}, {}});
         life_.add(day, Cover{});
