@@ -49,7 +49,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %."),
                 QT_TRANSLATE_NOOP("Advice", "The bed runs short of air, smells, and worms climb out.")};
     case Code::tooDry:
-        return {QT_TRANSLATE_NOOP("Advice", "The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days."),
+        return {QT_TRANSLATE_NOOP("Advice", "The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4."),
                 QT_TRANSLATE_NOOP("Advice", "Worms eat less, below a third they stop and die.")};
     case Code::sumpFull:
         return {QT_TRANSLATE_NOOP("Advice", "The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days."),

@@ -607,10 +607,6 @@
         <translation>Nach zwei bis drei Wochen leben die Würmer von Einstreu und Reserven.</translation>
     </message>
     <message>
-        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %.</source>
-        <translation>Die Luft in einer Etage liegt unter 0,7 der vollen oder fällt innerhalb von 14 Tagen mit mindestens gleichen Chancen darunter. Zurückgenommen über 0,8 und unter 30 %.</translation>
-    </message>
-    <message>
         <source>The bed heats and smells; below half of full air worms die.</source>
         <translation>Das Bett wird warm und riecht; unter der Hälfte der vollen Luft sterben Würmer.</translation>
     </message>
@@ -633,10 +629,6 @@
     <message>
         <source>Nitrogen is lost as ammonia, which smells and burns worms.</source>
         <translation>Stickstoff geht als Ammoniak verloren, das riecht und Würmer verätzt.</translation>
-    </message>
-    <message>
-        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %.</source>
-        <translation>Seit drei Tagen liegt das Wasser über 1,1 dessen, was die Etage hält, mit 80 %, oder es lief in den letzten 5 Tagen beim Drücken heraus. Zurückgenommen bei 60 %.</translation>
     </message>
     <message>
         <source>The bed runs short of air, smells, and worms climb out.</source>
@@ -707,10 +699,6 @@
         <translation>Jedes Datum und jede Menge wird von Woche zu Woche unsicherer.</translation>
     </message>
     <message>
-        <source>The tray is lifted too early or too late.</source>
-        <translation>Die Etage wird zu früh oder zu spät gehoben.</translation>
-    </message>
-    <message>
         <source>Estimates rest on it as it stands.</source>
         <translation>Die Schätzungen beruhen darauf, wie es dasteht.</translation>
     </message>
@@ -768,7 +756,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>seit %1 im Licht; etwa %2 ihrer Würmer sind noch darin; Feuchte %3 %</translation>
+        <translation>%1 im Licht; etwa %2 ihrer Würmer sind noch darin; Feuchte %3 %</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -832,15 +820,11 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it</source>
-        <translation>seit %1 im Licht; etwa %2 ihrer Würmer sind noch darin</translation>
+        <translation>%1 im Licht; etwa %2 ihrer Würmer sind noch darin</translation>
     </message>
     <message>
         <source>last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry</source>
-        <translation>zuletzt vor %1 gefüttert, üblich alle %2; in der Etage noch nicht gefressen, trocken: %3</translation>
-    </message>
-    <message>
-        <source>not fed yet; at most %1 this week</source>
-        <translation>noch nicht gefüttert; höchstens %1 in dieser Woche</translation>
+        <translation>letzte Fütterung %1 her, üblich alle %2; in der Etage noch nicht gefressen, trocken: %3</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -896,7 +880,7 @@
     </message>
     <message>
         <source>its turn for %1</source>
-        <translation>an der Reihe seit %1</translation>
+        <translation>schon %1 an der Reihe</translation>
     </message>
     <message>
         <source>left as it is, the colony falls from %1 to %2 in 60 days</source>
@@ -1091,7 +1075,7 @@
     </message>
     <message>
         <source>nothing written for %1; colony anywhere from %2 to %3</source>
-        <translation>seit %1 nichts eingetragen; Volk irgendwo von %2 bis %3</translation>
+        <translation>%1 lang nichts eingetragen; Bestand irgendwo von %2 bis %3</translation>
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
@@ -1147,10 +1131,6 @@
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
         <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält {ready} Humus, darf trotzdem gehoben werden.</translation>
-    </message>
-    <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
-        <translation>Ein Blick klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder er engt nach einem Monat ohne Blick den Reifetermin um 14 Tage ein; kein Blick in den letzten 7 Tagen.</translation>
     </message>
     <message>
         <source>Feed the usual %1, at most %2 this week</source>
@@ -1245,10 +1225,6 @@
         <translation>es sind keine aufgeschrieben; üblich sind %1 bis %2 für eine erste Etage</translation>
     </message>
     <message>
-        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days.</source>
-        <translation>Das Wasser liegt unter 0,65 dessen, was die Etage hält, jetzt oder innerhalb von 7 Tagen, mit 50 %, oder das Bett zerfiel beim Drücken. Zurückgenommen bei 30 %. Ab 20 % wird erst eine Handvoll gedrückt, einmal in 14 Tagen.</translation>
-    </message>
-    <message>
         <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
         <translation>Der Ablaufhahn ist zu, und die Auffangschale ist nach der mittleren Schätzung innerhalb von 7 Tagen voll. Zurückgenommen, wenn das mehr als 10 Tage hin ist. Ist der Tag nicht auf eine Woche genau bekannt und sie in einem von zehn Fällen innerhalb von 14 Tagen voll, kommt erst ein Blick hinein; er gilt 5 Tage.</translation>
     </message>
@@ -1314,7 +1290,7 @@
     </message>
     <message>
         <source>in the light for %1</source>
-        <translation>seit %1 im Licht</translation>
+        <translation>%1 im Licht</translation>
     </message>
     <message>
         <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
@@ -1323,10 +1299,6 @@
     <message>
         <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
         <translation>; von der üblichen Fütterung von %1 nur %2: %3 wurden in 7 Tagen gegeben, und %4 kg am Tag und m² sind das Höchste</translation>
-    </message>
-    <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit</source>
-        <translation>; von der üblichen Fütterung von %1 werden diese Woche nur %2 vertragen: mit mehr liegt die Wahrscheinlichkeit von zu wenig Luft oder einem Bett über %3 über 5 %, oder es passt nicht hinein</translation>
     </message>
     <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
@@ -1354,7 +1326,7 @@
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
-        <translation>seit %1 nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage reif ist</translation>
+        <translation>%1 lang nichts an Etagen oder Würmern gemessen; von allem Nachsehen sagt dies, für die Arbeit, am meisten darüber, wann die unterste Etage reif ist</translation>
     </message>
     <message>
         <source>bed %1 now, %2 by %3; below %4: %5</source>
@@ -1417,8 +1389,136 @@
         <translation>Mit dem Füttern warten und in einigen Tagen wieder nachsehen</translation>
     </message>
     <message>
-        <source>with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2</source>
-        <translation>mit noch mehr liegt diese Woche die Wahrscheinlichkeit von zu wenig Luft oder einem Bett über %1 über 5 %, oder es passt nicht hinein; noch nicht gefressen, trocken: %2</translation>
+        <source>; nobody is there: %1</source>
+        <translation>; niemand ist da: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
+        <translation>Die Luft in einer Etage liegt unter 0,7 der vollen, oder fällt binnen 14 Tagen mindestens so wahrscheinlich wie nicht darunter. Zurückgenommen über 0,8 und unter 30 %. Als Hinweis: Futter ist fällig und nicht einmal {least} wird vertragen, oder was in der Etage liegt, reichte so, wie jetzt gefressen wird, für mehr als 45 Tage, bis es 30 sind.</translation>
+    </message>
+    <message>
+        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
+        <translation>Seit drei Tagen liegt das Wasser mit 80 % über 1,1 dessen, was die Etage hält, oder es lief beim Drücken, oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 60 %.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
+        <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, oder nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war.</translation>
+    </message>
+    <message>
+        <source>The tray is lifted too early or too late; food is given to nobody.</source>
+        <translation>Die Etage wird zu früh oder zu spät gehoben; Futter bekommt niemand.</translation>
+    </message>
+    <message>
+        <source>hardly any are left by what is known: colony %1</source>
+        <translation>nach allem, was bekannt ist, sind kaum welche übrig: Bestand %1</translation>
+    </message>
+    <message>
+        <source>; on %1 it was %2</source>
+        <translation>; am %1 waren es %2</translation>
+    </message>
+    <message>
+        <source>Put worms in, or write down how many are in it; give no food until then</source>
+        <translation>Würmer einsetzen, oder aufschreiben, wie viele darin sind; bis dahin nicht füttern</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms, and give no food until then</source>
+        <translation>Nachsehen, ob wenige, einige oder viele Würmer da sind, und bis dahin nicht füttern</translation>
+    </message>
+    <message>
+        <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
+        <translation>; C:N des Betts %1, gewünscht sind 25 bis 35: Papier und Einstreu allein ernähren sie kaum</translation>
+    </message>
+    <message>
+        <source>more does not fit under the rim</source>
+        <translation>mehr passt nicht unter den Rand</translation>
+    </message>
+    <message>
+        <source>%1 kg a day and m² are the most</source>
+        <translation>%1 kg am Tag und m² sind das Höchste</translation>
+    </message>
+    <message>
+        <source>with more the chance of a bed above %1 is above 5 %</source>
+        <translation>mit mehr liegt die Wahrscheinlichkeit eines Betts über %1 über 5 %</translation>
+    </message>
+    <message>
+        <source>with more the chance of too little air is above 5 %</source>
+        <translation>mit mehr liegt die Wahrscheinlichkeit von zu wenig Luft über 5 %</translation>
+    </message>
+    <message>
+        <source>not fed yet; %1</source>
+        <translation>noch nicht gefüttert; %1</translation>
+    </message>
+    <message>
+        <source>not fed yet; %1 a week keep the worms that are in it</source>
+        <translation>noch nicht gefüttert; %1 je Woche erhalten die Würmer, die darin sind</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: %3</source>
+        <translation>; von der üblichen Fütterung von %1 werden diese Woche nur %2 vertragen: %3</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2 this week</source>
+        <translation>%1 füttern, höchstens %2 diese Woche</translation>
+    </message>
+    <message>
+        <source>The only tray is full: no food fits until its castings are taken</source>
+        <translation>Die einzige Etage ist voll: kein Futter passt, bis ihr Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until the castings above are taken</source>
+        <translation>Die oberste Etage ist voll: kein Futter passt, bis der Humus darüber genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray is full: add a tray, then feed</source>
+        <translation>Die oberste Etage ist voll: eine Etage aufsetzen, dann füttern</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until the bottom tray is lifted</source>
+        <translation>Die oberste Etage ist voll: kein Futter passt, bis die unterste Etage gehoben ist</translation>
+    </message>
+    <message>
+        <source>; the worms assimilate %1 of what they need</source>
+        <translation>; die Würmer nehmen %1 dessen auf, was sie brauchen</translation>
+    </message>
+    <message>
+        <source>hardly any of it is eaten</source>
+        <translation>kaum etwas davon wird gefressen</translation>
+    </message>
+    <message>
+        <source>enough for %1 as the worms eat now</source>
+        <translation>genug für %1, so wie die Würmer jetzt fressen</translation>
+    </message>
+    <message>
+        <source>food that lies in the tray, dry: %1; %2</source>
+        <translation>Futter in der Etage, trocken: %1; %2</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3</source>
+        <translation>mit noch mehr diese Woche liegt die Wahrscheinlichkeit eines Betts über %1 über 5 %; Bett jetzt %2; noch nicht gefressen, trocken: %3</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of too little air in the bed is above 5 %; air %1 of full now; not yet eaten, dry: %2</source>
+        <translation>mit noch mehr diese Woche liegt die Wahrscheinlichkeit von zu wenig Luft im Bett über 5 %; Luft jetzt %1 der vollen; noch nicht gefressen, trocken: %2</translation>
+    </message>
+    <message>
+        <source>nothing measured of trays or worms for %1; it was told before, and no look tells clearly more of when the bottom tray is ready, for the work</source>
+        <translation>an Etagen oder Würmern wurde %1 lang nichts gemessen; es wurde schon genannt, und kein anderes Nachsehen sagt, für die Arbeit, deutlich mehr darüber, wann die unterste Etage reif ist</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed, and water it if it crumbles: it is probably dry</source>
+        <translation>Eine Handvoll des Betts drücken, und gießen, wenn sie krümelt: es ist wahrscheinlich trocken</translation>
+    </message>
+    <message>
+        <source>; moisture was read as %1 %</source>
+        <translation>; Feuchte mit %1 % abgelesen</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
+        <translation>Das Wasser liegt mit 50 % unter 0,65 dessen, was die Etage hält, jetzt oder binnen 7 Tagen, oder es krümelte beim Drücken oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 30 %. Ab 20 % wird erst eine Handvoll gedrückt, einmal in 14 Tagen; auch über 50 %, wo die Spanne weiter als 0,4 ist.</translation>
     </message>
 </context>
 <context>
@@ -1818,6 +1918,22 @@
         <source> All its trays stand: it takes one more than there are.</source>
         <translation> Alle seine Etagen stehen: es braucht eine mehr, als da sind.</translation>
     </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
+        <translation>Die unterste Etage ist %1 reif; in 60 Tagen ist der Bestand so schwer wie ohne die Änderung.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change.</source>
+        <translation>Ist die unterste Etage genommen, ist der Bestand in 60 Tagen so schwer wie ohne die Änderung.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be what it is today, %2.</source>
+        <translation>Wäre die unterste Etage am %1 genommen worden, wäre der Bestand so, wie er heute ist, %2.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be what it is today, %1.</source>
+        <translation>Ohne diesen Eintrag wäre der Bestand so, wie er heute ist, %1.</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -2059,6 +2175,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 is the household file itself; name another file for %2</source>
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
+    </message>
+    <message>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
 </context>
 <context>
@@ -2906,6 +3026,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>at least one of bin, air, rh, moisture, squeeze, ph, sump</source>
         <translation>mindestens eines von bin, air, rh, moisture, squeeze, ph, sump</translation>
     </message>
+    <message>
+        <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
+        <translation>%1 ist eine Haushaltsdatei oder eine andere Datenbank und blieb, wie sie ist. Wähle einen anderen Namen.</translation>
+    </message>
 </context>
 <context>
     <name>FeedBody</name>
@@ -3429,6 +3553,17 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>FoodRoom</name>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
+    </message>
+</context>
+<context>
     <name>FormKinds</name>
     <message>
         <source>Feed</source>
@@ -3773,10 +3908,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Eine erste Etage, etwas Einstreu und ein paar Handvoll Würmer genügen. Beginne mit einer einzigen Etage; die anderen warten.</translation>
     </message>
     <message>
-        <source>Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
-        <translation>Wähle einen Ort, an dem es das ganze Jahr zwischen {comfortable} bleibt, außerhalb der Sonne, wo der Ablaufhahn erreichbar ist und eine volle Etage gehoben werden kann.</translation>
-    </message>
-    <message>
         <source>Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.</source>
         <translation>Stelle die Auffangschale waagerecht auf, mit einer Etage darauf. Lass den Hahn über einem Glas offen, oder schließe ihn und sieh jede Woche nach.</translation>
     </message>
@@ -3891,10 +4022,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.</source>
         <translation>Kokosfaser und Späne halten Luft und Wasser, und das meiste davon bleibt: verwende sie, wie sie sind, oder siebe sie aus.</translation>
-    </message>
-    <message>
-        <source>Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
-        <translation>Einstreu ist Kohlenstoff. Küchenreste allein enthalten zu wenig davon: eine Mischung mit {cn-range} von Kohlenstoff zu Stickstoff hält sich, mit mehr Stickstoff riecht sie, mit mehr Kohlenstoff steht sie still. Verhältnisse nach Teilen zu mitteln ist falsch; die Mischung auf der Materialseite rechnet nach Masse.</translation>
     </message>
     <message>
         <source>A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.</source>
@@ -4373,10 +4500,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Topferde Kopfdüngung Lagern Verdünnung Stärke Sieb Garten Pflanzen</translation>
     </message>
     <message>
-        <source>Worms work best near {growth-best}, well between {comfortable}, hardly below {coldest} and not at all at {hottest}.</source>
-        <translation>Würmer arbeiten am besten um {growth-best}, gut zwischen {comfortable}, kaum unter {coldest} und gar nicht bei {hottest}.</translation>
-    </message>
-    <message>
         <source>Heat</source>
         <translation>Hitze</translation>
     </message>
@@ -4532,6 +4655,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>share neighbours school release</source>
         <translation>Teilen Nachbarn Schule Aussetzen</translation>
     </message>
+    <message>
+        <source>Choose a place that stays at {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
+        <translation>Wähle einen Platz, der das ganze Jahr bei {comfortable} bleibt, nicht in der Sonne, wo der Hahn erreichbar ist und eine volle Etage gehoben werden kann.</translation>
+    </message>
+    <message>
+        <source>Bedding is carbon. Scraps alone hold too little of it: a mix of {cn-range} carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
+        <translation>Einstreu ist Kohlenstoff. Reste allein haben zu wenig davon: eine Mischung mit {cn-range} Kohlenstoff zu Stickstoff hält sich, mit mehr Stickstoff riecht sie, mit mehr Kohlenstoff steht sie still. Verhältnisse nach Teilen zu mitteln ist falsch; die Mischung auf der Seite Materialien rechnet nach Masse.</translation>
+    </message>
+    <message>
+        <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
+        <translation>Würmer wachsen am schnellsten bei etwa {growth-best}. Ein Bett von {comfortable} ist warm genug und lässt Spielraum für die Wärme einer Fütterung. Unter {coldest} wachsen sie kaum, bei {hottest} gar nicht.</translation>
+    </message>
 </context>
 <context>
     <name>HandbookHtml</name>
@@ -4605,13 +4740,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Folder for backups</source>
         <translation>Ordner für Sicherungskopien</translation>
     </message>
-    <message numerus="yes">
-        <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
-        <translation>
-            <numerusform>Ein anderes Programm hat Einträge dieses Haushalts geändert. %n Schritt, der sich rückgängig machen ließ, betraf sie und lässt sich nicht mehr rückgängig machen.</numerusform>
-            <numerusform>Ein anderes Programm hat Einträge dieses Haushalts geändert. %n Schritte, die sich rückgängig machen ließen, betrafen sie und lassen sich nicht mehr rückgängig machen.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 was moved or removed. Nothing more is written until it is back; what is in a form stays there.</source>
         <translation>%1 wurde verschoben oder entfernt. Es wird nichts geschrieben, bis die Datei zurück ist; was in einem Formular steht, bleibt dort.</translation>
@@ -4643,6 +4771,17 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 cannot be used as a picture: it could not be made smaller.</source>
         <translation>%1 kann nicht als Bild verwendet werden: es ließ sich nicht verkleinern.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Another program changed this household. %n step(s) that could be undone touched what it changed and can no longer be undone.</source>
+        <translation>
+            <numerusform>Ein anderes Programm hat diesen Haushalt geändert. %n Schritt, der sich zurücknehmen ließ, betraf das Geänderte und lässt sich nicht mehr zurücknehmen.</numerusform>
+            <numerusform>Ein anderes Programm hat diesen Haushalt geändert. %n Schritte, die sich zurücknehmen ließen, betrafen das Geänderte und lassen sich nicht mehr zurücknehmen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.</source>
+        <translation>Ein anderes Programm hat den Eintrag inzwischen geändert. Was es schrieb, blieb, und nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -5110,6 +5249,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Ring: chance in % that the tray is ready</source>
         <translation>Ring: Chance in %, dass die Etage reif ist</translation>
+    </message>
+    <message>
+        <source>Depths to one scale; sump levels twice as tall, a mark a quarter of a gallon</source>
+        <translation>Tiefen in einem Maßstab; Pegel der Auffangschale doppelt so hoch, ein Strich je viertel Gallone</translation>
     </message>
 </context>
 <context>
@@ -7103,7 +7246,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>silent for %1</source>
-        <translation>still seit %1</translation>
+        <translation>%1 still</translation>
     </message>
     <message>
         <source>no tray stands</source>
@@ -7134,6 +7277,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 One click writes down %2, with its cover.</source>
         <translation>%1 Ein Klick trägt %2 ein, mit Abdeckung.</translation>
     </message>
+    <message>
+        <source>no food now</source>
+        <comment>beside the feeding button</comment>
+        <translation>jetzt kein Futter</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -7148,10 +7296,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>colony</source>
         <translation>Volk</translation>
-    </message>
-    <message>
-        <source>(%1–%2)</source>
-        <translation>(%1–%2)</translation>
     </message>
     <message>
         <source>–</source>
@@ -7359,7 +7503,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>No entry for %1</source>
-        <translation>Kein Eintrag seit %1</translation>
+        <translation>%1 lang kein Eintrag</translation>
     </message>
     <message>
         <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
@@ -7525,7 +7669,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1, %2 ago; tray %3</source>
         <comment>a day, how long ago, the tray&apos;s number</comment>
-        <translation>%1, vor %2; Etage %3</translation>
+        <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
         <source>estimating</source>
@@ -8320,6 +8464,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>The step before this one could not be written, so this one was not tried. Nothing of it was written.</source>
         <translation>Der Schritt davor konnte nicht geschrieben werden, daher wurde dieser nicht versucht. Nichts davon wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
+        <translation>Ein anderes Programm hat dies inzwischen geändert. Was es schrieb, blieb, und nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -9846,6 +9994,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>deletion of %1</source>
         <translation>Löschung von %1</translation>
+    </message>
+    <message>
+        <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
+        <translation>Noch nicht gespeichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; speichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
     </message>
 </context>
 <context>
@@ -11737,6 +11889,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>castings in the light, taken about %1; the next turn %2</source>
         <translation>Humus im Licht, entnommen etwa %1; danach an der Reihe %2</translation>
     </message>
+    <message>
+        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
+        <translation>Von %1 Stapeln sind dies die ersten %2 im Regal: jeder braucht eine Weile, um vorausgesehen zu werden.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::FeedingCard</name>
@@ -11955,6 +12111,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Enter does the same in the lanes</source>
         <translation>Die Eingabetaste tut in den Bahnen dasselbe</translation>
     </message>
+    <message>
+        <source>a day of lifting saved counts as %1 of delay</source>
+        <translation>ein gesparter Tag des Hebens zählt wie %1 Verzug</translation>
+    </message>
+    <message>
+        <source>two harvests close together count as %1 of delay</source>
+        <translation>zwei Ernten dicht beieinander zählen wie %1 Verzug</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12029,6 +12193,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>other advice in that time: %1, followed: %2</source>
         <translation>andere Ratschläge in dieser Zeit: %1, befolgt: %2</translation>
+    </message>
+    <message>
+        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
+        <translation> Fütterungen und andere Ratschläge sind von den ersten %1 von %2 Stapeln im Regal gezählt.</translation>
     </message>
 </context>
 <context>
@@ -12130,6 +12298,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Tag später gewünscht</numerusform>
             <numerusform>%n Tage später gewünscht</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>more food, which no stack can bear as they stand</source>
+        <translation>mehr Futter, das kein Stapel verträgt, wie sie jetzt stehen</translation>
+    </message>
+    <message>
+        <source>up to %1 more food a week in each stack, as far as it can bear it</source>
+        <translation>bis zu %1 mehr Futter je Woche in jedem Stapel, so weit er es verträgt</translation>
     </message>
 </context>
 <context>
@@ -13082,6 +13258,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>Um %n Tage aufschieben</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Written down. The estimates are being made anew.</source>
+        <translation>Aufgeschrieben. Die Schätzungen werden neu gemacht.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made anew: they do not know the latest entries yet.</source>
+        <translation>Die Schätzungen werden neu gemacht: sie kennen die letzten Einträge noch nicht.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -13397,6 +13581,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, am wärmsten im Januar, denn dieser Rechner ist dafür eingerichtet. Das Menü Haushalt, Jahreszeiten, dreht sie um.</translation>
+    </message>
+    <message>
+        <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
+        <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht speichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Wird gespeichert …</translation>
     </message>
 </context>
 <context>

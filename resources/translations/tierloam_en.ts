@@ -55,10 +55,10 @@
     <context>
         <name>HouseholdText</name>
         <message numerus="yes">
-            <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
+            <source>Another program changed this household. %n step(s) that could be undone touched what it changed and can no longer be undone.</source>
             <translation>
-                <numerusform>Another program changed entries of this household. %n step that could be undone touched them and can no longer be undone.</numerusform>
-                <numerusform>Another program changed entries of this household. %n steps that could be undone touched them and can no longer be undone.</numerusform>
+                <numerusform>Another program changed this household. %n step that could be undone touched what it changed and can no longer be undone.</numerusform>
+                <numerusform>Another program changed this household. %n steps that could be undone touched what it changed and can no longer be undone.</numerusform>
             </translation>
         </message>
     </context>

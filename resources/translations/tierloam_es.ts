@@ -607,10 +607,6 @@
         <translation>Pasadas dos o tres semanas, las lombrices viven de la cama y de sus reservas.</translation>
     </message>
     <message>
-        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %.</source>
-        <translation>El aire de una bandeja está por debajo de 0,7 del total, o bajará de ahí en 14 días con una probabilidad de al menos la mitad. Se retira por encima de 0,8 y por debajo del 30&#xa0;%.</translation>
-    </message>
-    <message>
         <source>The bed heats and smells; below half of full air worms die.</source>
         <translation>El lecho se calienta y huele; con menos de la mitad del aire mueren lombrices.</translation>
     </message>
@@ -633,10 +629,6 @@
     <message>
         <source>Nitrogen is lost as ammonia, which smells and burns worms.</source>
         <translation>Se pierde nitrógeno como amoníaco, que huele y quema a las lombrices.</translation>
-    </message>
-    <message>
-        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %.</source>
-        <translation>Durante tres días el agua supera 1,1 de lo que retiene la bandeja, al 80&#xa0;%, o escurrió al apretarla en los últimos 5 días. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The bed runs short of air, smells, and worms climb out.</source>
@@ -705,10 +697,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Cada fecha y cada cantidad pierden certeza semana a semana.</translation>
-    </message>
-    <message>
-        <source>The tray is lifted too early or too late.</source>
-        <translation>La bandeja se sube demasiado pronto o demasiado tarde.</translation>
     </message>
     <message>
         <source>Estimates rest on it as it stands.</source>
@@ -837,10 +825,6 @@
     <message>
         <source>last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry</source>
         <translation>último aporte hace %1, lo habitual es cada %2; en la bandeja, %3 sin comer, en seco</translation>
-    </message>
-    <message>
-        <source>not fed yet; at most %1 this week</source>
-        <translation>aún sin aportes; como máximo %1 esta semana</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1149,10 +1133,6 @@
         <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene {ready} de humus, se puede levantar igualmente.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
-        <translation>Es probable que una mirada aclare si la bandeja de abajo está lista o la de arriba llena, o estrecha en 14 días la fecha de maduración tras un mes sin ninguna; ninguna mirada en los últimos 7 días.</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, at most %2 this week</source>
         <translation>Aporta lo usual, %1; como máximo %2 esta semana</translation>
     </message>
@@ -1245,10 +1225,6 @@
         <translation>no hay ninguna anotada; lo usual son de %1 a %2 para una primera bandeja</translation>
     </message>
     <message>
-        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days.</source>
-        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50&#xa0;%, o se desmigajó al apretarla. Se retira al 30&#xa0;%. Desde el 20&#xa0;% se aprieta antes un puñado, una vez cada 14 días.</translation>
-    </message>
-    <message>
         <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
         <translation>El grifo está cerrado y el depósito se llenará en 7 días según la estimación central. Se retira cuando faltan más de 10 días. Si el día no se conoce con menos de una semana de margen y en uno de cada diez casos se llena en 14 días, primero se mira; la mirada vale 5 días.</translation>
     </message>
@@ -1323,10 +1299,6 @@
     <message>
         <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
         <translation>; de la ración habitual de %1 solo %2: se dieron %3 en 7 días, y %4 kg por día y m² son el máximo</translation>
-    </message>
-    <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit</source>
-        <translation>; de la ración habitual de %1 esta semana solo se toleran %2: con más, la probabilidad de falta de aire o de un lecho por encima de %3 supera el 5 %, o no cabe</translation>
     </message>
     <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
@@ -1417,8 +1389,136 @@
         <translation>Espera para alimentar y vuelve a mirar dentro de unos días</translation>
     </message>
     <message>
-        <source>with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2</source>
-        <translation>con más esta semana, la probabilidad de falta de aire o de un lecho por encima de %1 supera el 5 %, o no cabe; aún sin comer, en seco: %2</translation>
+        <source>; nobody is there: %1</source>
+        <translation>; no hay nadie: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
+        <translation>El aire de una bandeja está por debajo de 0,7 del pleno, o baja de ahí en 14 días con al menos una probabilidad de la mitad. Se retira por encima de 0,8 y por debajo del 30 %. Como indicación: toca alimentar y no se toleran ni {least}, o lo que hay en la bandeja duraría más de 45 días al ritmo actual, hasta que sean 30.</translation>
+    </message>
+    <message>
+        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
+        <translation>Desde hace tres días el agua supera 1,1 de lo que retiene la bandeja, al 80 %, o corrió al apretar, o lo dice la humedad leída, en 5 días. Se retira al 60 %.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
+        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, o tras frío o calor menos de un décimo de lo que hubo en 60 días.</translation>
+    </message>
+    <message>
+        <source>The tray is lifted too early or too late; food is given to nobody.</source>
+        <translation>La bandeja se sube demasiado pronto o tarde; se da comida para nadie.</translation>
+    </message>
+    <message>
+        <source>hardly any are left by what is known: colony %1</source>
+        <translation>por lo que se sabe apenas queda ninguna: colonia %1</translation>
+    </message>
+    <message>
+        <source>; on %1 it was %2</source>
+        <translation>; el %1 era de %2</translation>
+    </message>
+    <message>
+        <source>Put worms in, or write down how many are in it; give no food until then</source>
+        <translation>Pon lombrices, o anota cuántas hay; no des comida hasta entonces</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms, and give no food until then</source>
+        <translation>Mira si hay pocas, algunas o muchas lombrices, y no des comida hasta entonces</translation>
+    </message>
+    <message>
+        <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
+        <translation>; C:N del lecho %1, se desea de 25 a 35: solo papel y cama apenas las alimentan</translation>
+    </message>
+    <message>
+        <source>more does not fit under the rim</source>
+        <translation>más no cabe bajo el borde</translation>
+    </message>
+    <message>
+        <source>%1 kg a day and m² are the most</source>
+        <translation>%1 kg por día y m² son el máximo</translation>
+    </message>
+    <message>
+        <source>with more the chance of a bed above %1 is above 5 %</source>
+        <translation>con más, la probabilidad de un lecho por encima de %1 supera el 5 %</translation>
+    </message>
+    <message>
+        <source>with more the chance of too little air is above 5 %</source>
+        <translation>con más, la probabilidad de falta de aire supera el 5 %</translation>
+    </message>
+    <message>
+        <source>not fed yet; %1</source>
+        <translation>aún sin alimentar; %1</translation>
+    </message>
+    <message>
+        <source>not fed yet; %1 a week keep the worms that are in it</source>
+        <translation>aún sin alimentar; %1 por semana mantienen las lombrices que hay</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: %3</source>
+        <translation>; de la ración habitual de %1 esta semana solo se toleran %2: %3</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2 this week</source>
+        <translation>Da %1, como máximo %2 esta semana</translation>
+    </message>
+    <message>
+        <source>The only tray is full: no food fits until its castings are taken</source>
+        <translation>La única bandeja está llena: no cabe comida hasta retirar su humus</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until the castings above are taken</source>
+        <translation>La bandeja superior está llena: no cabe comida hasta retirar el humus de encima</translation>
+    </message>
+    <message>
+        <source>The top tray is full: add a tray, then feed</source>
+        <translation>La bandeja superior está llena: añade una bandeja y luego alimenta</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until the bottom tray is lifted</source>
+        <translation>La bandeja superior está llena: no cabe comida hasta subir la bandeja inferior</translation>
+    </message>
+    <message>
+        <source>; the worms assimilate %1 of what they need</source>
+        <translation>; las lombrices asimilan %1 de lo que necesitan</translation>
+    </message>
+    <message>
+        <source>hardly any of it is eaten</source>
+        <translation>apenas se come nada de ello</translation>
+    </message>
+    <message>
+        <source>enough for %1 as the worms eat now</source>
+        <translation>suficiente para %1 al ritmo actual de las lombrices</translation>
+    </message>
+    <message>
+        <source>food that lies in the tray, dry: %1; %2</source>
+        <translation>comida en la bandeja, en seco: %1; %2</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3</source>
+        <translation>con más esta semana, la probabilidad de un lecho por encima de %1 supera el 5 %; lecho a %2 ahora; aún sin comer, en seco: %3</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of too little air in the bed is above 5 %; air %1 of full now; not yet eaten, dry: %2</source>
+        <translation>con más esta semana, la probabilidad de falta de aire en el lecho supera el 5 %; aire a %1 del pleno ahora; aún sin comer, en seco: %2</translation>
+    </message>
+    <message>
+        <source>nothing measured of trays or worms for %1; it was told before, and no look tells clearly more of when the bottom tray is ready, for the work</source>
+        <translation>nada medido en bandejas o lombrices desde hace %1; ya se pidió, y ninguna revisión dice claramente más, por su trabajo, de cuándo estará lista la bandeja inferior</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed, and water it if it crumbles: it is probably dry</source>
+        <translation>Aprieta un puñado del lecho, y riega si se desmenuza: probablemente está seco</translation>
+    </message>
+    <message>
+        <source>; moisture was read as %1 %</source>
+        <translation>; humedad leída: %1 %</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
+        <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50 %, o se desmenuzó al apretar o lo dice la humedad leída, en 5 días. Se retira al 30 %. Desde el 20 % primero se aprieta un puñado, una vez en 14 días; por encima del 50 % también, donde el margen supera 0,4.</translation>
     </message>
 </context>
 <context>
@@ -1818,6 +1918,22 @@
         <source> All its trays stand: it takes one more than there are.</source>
         <translation> Todas sus bandejas están puestas: hace falta una más.</translation>
     </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
+        <translation>La bandeja inferior está lista %1; en 60 días la colonia pesa lo mismo que sin el cambio.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change.</source>
+        <translation>Con la bandeja inferior retirada, en 60 días la colonia pesa lo mismo que sin el cambio.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be what it is today, %2.</source>
+        <translation>Si la bandeja inferior se hubiera retirado el %1, la colonia sería la de hoy, %2.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be what it is today, %1.</source>
+        <translation>Sin esa anotación la colonia sería la de hoy, %1.</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -2060,6 +2176,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 is the household file itself; name another file for %2</source>
         <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
+    </message>
+    <message>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
 </context>
 <context>
@@ -2907,6 +3027,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>at least one of bin, air, rh, moisture, squeeze, ph, sump</source>
         <translation>al menos uno de bin, air, rh, moisture, squeeze, ph, sump</translation>
     </message>
+    <message>
+        <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
+        <translation>%1 es un archivo de hogar u otra base de datos, y quedó como estaba. Elige otro nombre.</translation>
+    </message>
 </context>
 <context>
     <name>FeedBody</name>
@@ -3430,6 +3554,17 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>FoodRoom</name>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Son %1, y no cabe nada más en la bandeja: revisa la cantidad y su unidad.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Son %1. Solo caben unos %2 en la bandeja, que tiene %3 en total: revisa la cantidad y su unidad.</translation>
+    </message>
+</context>
+<context>
     <name>FormKinds</name>
     <message>
         <source>Feed</source>
@@ -3774,10 +3909,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Bastan una primera bandeja, algo de cama y unos puñados de lombrices. Empieza con una sola bandeja; las demás esperan.</translation>
     </message>
     <message>
-        <source>Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
-        <translation>Elige un lugar templado todo el año ({comfortable}), sin sol directo, donde se alcance el grifo y se pueda levantar una bandeja llena.</translation>
-    </message>
-    <message>
         <source>Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.</source>
         <translation>Pon la bandeja de drenaje nivelada, con una bandeja encima. Deja el grifo abierto sobre un frasco, o ciérralo y míralo cada semana.</translation>
     </message>
@@ -3892,10 +4023,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.</source>
         <translation>La fibra de coco y las virutas guardan aire y agua, y casi todas se quedan: úsalas como están o tamízalas.</translation>
-    </message>
-    <message>
-        <source>Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
-        <translation>La cama es carbono. Los restos solos tienen poco: una mezcla con una relación carbono/nitrógeno de {cn-range} se mantiene; con más nitrógeno huele, con más carbono se para. Promediar las relaciones por partes es un error; la mezcla de la página Materiales las calcula por masa.</translation>
     </message>
     <message>
         <source>A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.</source>
@@ -4374,10 +4501,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>sustrato macetas tierra capa superficial guardar dilución fuerza tamiz jardín plantas</translation>
     </message>
     <message>
-        <source>Worms work best near {growth-best}, well between {comfortable}, hardly below {coldest} and not at all at {hottest}.</source>
-        <translation>Las lombrices trabajan mejor cerca de {growth-best}, bien en el intervalo de {comfortable}, apenas por debajo de {coldest} y nada a {hottest}.</translation>
-    </message>
-    <message>
         <source>Heat</source>
         <translation>Calor</translation>
     </message>
@@ -4533,6 +4656,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>share neighbours school release</source>
         <translation>compartir vecinos escuela soltar</translation>
     </message>
+    <message>
+        <source>Choose a place that stays at {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
+        <translation>Elige un lugar que se mantenga a {comfortable} todo el año, sin sol, donde se alcance el grifo y se pueda levantar una bandeja llena.</translation>
+    </message>
+    <message>
+        <source>Bedding is carbon. Scraps alone hold too little of it: a mix of {cn-range} carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
+        <translation>La cama es carbono. Los restos solos tienen muy poco: una mezcla de {cn-range} de carbono a nitrógeno se mantiene, con más nitrógeno huele, con más carbono se para. Promediar relaciones por partes es un error; la mezcla de la página Materiales calcula por masa.</translation>
+    </message>
+    <message>
+        <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
+        <translation>Las lombrices crecen más rápido cerca de {growth-best}. Un lecho a {comfortable} es bastante cálido, y deja margen para el calor de una ración. Por debajo de {coldest} apenas crecen, y a {hottest} nada.</translation>
+    </message>
 </context>
 <context>
     <name>HandbookHtml</name>
@@ -4606,13 +4741,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Folder for backups</source>
         <translation>Carpeta de copias de seguridad</translation>
     </message>
-    <message numerus="yes">
-        <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
-        <translation>
-            <numerusform>Otro programa cambió anotaciones de este hogar. %n paso que se podía deshacer las tocaba y ya no se puede deshacer.</numerusform>
-            <numerusform>Otro programa cambió anotaciones de este hogar. %n pasos que se podían deshacer las tocaban y ya no se pueden deshacer.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 was moved or removed. Nothing more is written until it is back; what is in a form stays there.</source>
         <translation>%1 se movió o se quitó. No se escribe nada más hasta que vuelva; lo que hay en un formulario se queda ahí.</translation>
@@ -4644,6 +4772,17 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 cannot be used as a picture: it could not be made smaller.</source>
         <translation>%1 no sirve como foto: no se pudo reducir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Another program changed this household. %n step(s) that could be undone touched what it changed and can no longer be undone.</source>
+        <translation>
+            <numerusform>Otro programa cambió este hogar. %n paso que se podía deshacer tocaba lo cambiado y ya no se puede deshacer.</numerusform>
+            <numerusform>Otro programa cambió este hogar. %n pasos que se podían deshacer tocaban lo cambiado y ya no se pueden deshacer.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.</source>
+        <translation>Otro programa cambió la anotación entretanto. Lo que escribió se conservó, y no se escribió nada.</translation>
     </message>
 </context>
 <context>
@@ -5111,6 +5250,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Ring: chance in % that the tray is ready</source>
         <translation>Anillo: probabilidad en % de estar lista</translation>
+    </message>
+    <message>
+        <source>Depths to one scale; sump levels twice as tall, a mark a quarter of a gallon</source>
+        <translation>Profundidades a una escala; niveles del depósito el doble de altos, una marca por cuarto de galón</translation>
     </message>
 </context>
 <context>
@@ -7135,6 +7278,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 One click writes down %2, with its cover.</source>
         <translation>%1 Un clic anota %2, con su cobertura.</translation>
     </message>
+    <message>
+        <source>no food now</source>
+        <comment>beside the feeding button</comment>
+        <translation>sin comida ahora</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -7149,10 +7297,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>colony</source>
         <translation>colonia</translation>
-    </message>
-    <message>
-        <source>(%1–%2)</source>
-        <translation>(%1–%2)</translation>
     </message>
     <message>
         <source>–</source>
@@ -8321,6 +8465,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>The step before this one could not be written, so this one was not tried. Nothing of it was written.</source>
         <translation>El paso anterior a este no se pudo escribir, así que este no se intentó. No se escribió nada de él.</translation>
+    </message>
+    <message>
+        <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
+        <translation>Otro programa cambió esto entretanto. Lo que escribió se conservó, y no se escribió nada.</translation>
     </message>
 </context>
 <context>
@@ -9847,6 +9995,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>deletion of %1</source>
         <translation>borrado de %1</translation>
+    </message>
+    <message>
+        <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
+        <translation>Aún sin guardar: esta anotación se cambió entretanto en otro lugar, también en lo que tú has cambiado. Lo que escribiste sigue aquí; guarda otra vez para ponerlo en su lugar, o déjala como está ahora con Esc.</translation>
     </message>
 </context>
 <context>
@@ -11738,6 +11890,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>castings in the light, taken about %1; the next turn %2</source>
         <translation>humus a la luz, se toma hacia el %1; el siguiente turno, %2</translation>
     </message>
+    <message>
+        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
+        <translation>De %1 pilas estas son las %2 primeras de la estantería: prever cada una lleva un rato.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::FeedingCard</name>
@@ -11956,6 +12112,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Enter does the same in the lanes</source>
         <translation>Intro hace lo mismo en los carriles</translation>
     </message>
+    <message>
+        <source>a day of lifting saved counts as %1 of delay</source>
+        <translation>un día de subida ahorrado cuenta como %1 de retraso</translation>
+    </message>
+    <message>
+        <source>two harvests close together count as %1 of delay</source>
+        <translation>dos cosechas muy juntas cuentan como %1 de retraso</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12030,6 +12194,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>other advice in that time: %1, followed: %2</source>
         <translation>otros consejos en ese tiempo: %1, seguidos: %2</translation>
+    </message>
+    <message>
+        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
+        <translation> Las raciones y demás consejos se cuentan de las %1 primeras de %2 pilas de la estantería.</translation>
     </message>
 </context>
 <context>
@@ -12131,6 +12299,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>deseado %n día después</numerusform>
             <numerusform>deseado %n días después</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>more food, which no stack can bear as they stand</source>
+        <translation>más comida, que ninguna pila tolera tal como están</translation>
+    </message>
+    <message>
+        <source>up to %1 more food a week in each stack, as far as it can bear it</source>
+        <translation>hasta %1 más de comida por semana en cada pila, hasta lo que tolere</translation>
     </message>
 </context>
 <context>
@@ -13083,6 +13259,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>Aplazar %n días</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Written down. The estimates are being made anew.</source>
+        <translation>Anotado. Las estimaciones se están rehaciendo.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made anew: they do not know the latest entries yet.</source>
+        <translation>Las estimaciones se están rehaciendo: aún no conocen las últimas anotaciones.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -13398,6 +13582,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, con más calor en enero, porque este equipo está configurado para allí. El menú Hogar, Estaciones, las cambia.</translation>
+    </message>
+    <message>
+        <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
+        <translation>%1 sigue abierto: lo último anotado no se pudo escribir y no está en él. Anótalo de nuevo, o continúa otra vez sin ello.</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Guardando…</translation>
     </message>
 </context>
 <context>

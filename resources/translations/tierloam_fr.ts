@@ -607,10 +607,6 @@
         <translation>Après deux à trois semaines, les vers vivent de la litière et de leurs réserves.</translation>
     </message>
     <message>
-        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %.</source>
-        <translation>L’air d’un plateau est sous 0,7 du plein, ou y tombera dans les 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30&#xa0;%.</translation>
-    </message>
-    <message>
         <source>The bed heats and smells; below half of full air worms die.</source>
         <translation>Le lit chauffe et sent&#xa0;; sous la moitié du plein air, des vers meurent.</translation>
     </message>
@@ -633,10 +629,6 @@
     <message>
         <source>Nitrogen is lost as ammonia, which smells and burns worms.</source>
         <translation>De l’azote se perd en ammoniac, qui sent et brûle les vers.</translation>
-    </message>
-    <message>
-        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed within 5 days. It is taken back at 60 %.</source>
-        <translation>Pendant trois jours, l’eau dépasse 1,1 de ce que retient le plateau, à 80&#xa0;%, ou elle a coulé à la pression dans les 5 jours. Retiré à 60&#xa0;%.</translation>
     </message>
     <message>
         <source>The bed runs short of air, smells, and worms climb out.</source>
@@ -705,10 +697,6 @@
     <message>
         <source>Every date and amount grows less certain by the week.</source>
         <translation>Chaque date et chaque quantité perd en certitude de semaine en semaine.</translation>
-    </message>
-    <message>
-        <source>The tray is lifted too early or too late.</source>
-        <translation>Le plateau est monté trop tôt ou trop tard.</translation>
     </message>
     <message>
         <source>Estimates rest on it as it stands.</source>
@@ -837,10 +825,6 @@
     <message>
         <source>last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry</source>
         <translation>dernier apport il y a %1, d’habitude tous les %2&#xa0;; dans le plateau %3 pas encore mangés, en sec</translation>
-    </message>
-    <message>
-        <source>not fed yet; at most %1 this week</source>
-        <translation>pas encore nourri&#xa0;; au plus %1 cette semaine</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
@@ -1149,10 +1133,6 @@
         <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient {ready} de lombricompost, on peut tout de même le lever.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days.</source>
-        <translation>Un coup d’œil dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de maturité de 14 jours après un mois sans aucun&#xa0;; aucun coup d’œil ces 7 derniers jours.</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, at most %2 this week</source>
         <translation>Donner comme d’habitude %1, au plus %2 cette semaine</translation>
     </message>
@@ -1245,10 +1225,6 @@
         <translation>aucun n&apos;est noté ; %1 à %2 sont d&apos;usage pour un premier plateau</translation>
     </message>
     <message>
-        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days.</source>
-        <translation>L’eau est sous 0,65 de ce que retient le plateau, maintenant ou dans les 7 jours, à 50&#xa0;%, ou il s’est émietté à la pression. Retiré à 30&#xa0;%. À partir de 20&#xa0;%, on presse d’abord une poignée, une fois tous les 14 jours.</translation>
-    </message>
-    <message>
         <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
         <translation>Le robinet est fermé et le bac sera plein dans les 7 jours selon l’estimation médiane. Retiré quand c’est à plus de 10 jours. Si le jour n’est pas connu à une semaine près et que dans un cas sur dix il est plein sous 14 jours, on regarde d’abord ; le regard vaut 5 jours.</translation>
     </message>
@@ -1323,10 +1299,6 @@
     <message>
         <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
         <translation>&#xa0;; de la ration habituelle de %1 seulement %2&#xa0;: %3 ont été donnés en 7 jours, et %4 kg par jour et m² sont le maximum</translation>
-    </message>
-    <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: with more the chance of too little air or a bed above %3 is above 5 %, or it does not fit</source>
-        <translation>&#xa0;; de la ration habituelle de %1 seuls %2 sont supportés cette semaine&#xa0;: avec plus, la probabilité d’un manque d’air ou d’un lit au-dessus de %3 dépasse 5 %, ou cela n’entre pas</translation>
     </message>
     <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
@@ -1417,8 +1389,136 @@
         <translation>Attendre pour nourrir, et revoir dans quelques jours</translation>
     </message>
     <message>
-        <source>with any more this week the chance of too little air or a bed above %1 is above 5 %, or it does not fit; not yet eaten, dry: %2</source>
-        <translation>avec davantage cette semaine, la probabilité d’un manque d’air ou d’un lit au-dessus de %1 dépasse 5 %, ou cela n’entre pas&#xa0;; pas encore mangé, sec&#xa0;: %2</translation>
+        <source>; nobody is there: %1</source>
+        <translation>&#xa0;; personne n’est là&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
+        <translation>L’air d’un plateau est sous 0,7 du plein, ou descend dessous en 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30 %. En indication&#xa0;: il est temps de nourrir et pas même {least} ne sont supportés, ou ce qui est dans le plateau suffirait pour plus de 45 jours au rythme actuel, jusqu’à ce qu’il en reste 30.</translation>
+    </message>
+    <message>
+        <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
+        <translation>Depuis trois jours l’eau dépasse 1,1 de ce que tient le plateau, à 80 %, ou elle a coulé à la pression, ou l’humidité relevée le dit, dans les 5 jours. Retiré à 60 %.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
+        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, ou après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours.</translation>
+    </message>
+    <message>
+        <source>The tray is lifted too early or too late; food is given to nobody.</source>
+        <translation>Le plateau est monté trop tôt ou trop tard&#xa0;; la nourriture n’est pour personne.</translation>
+    </message>
+    <message>
+        <source>hardly any are left by what is known: colony %1</source>
+        <translation>d’après ce qu’on sait il n’en reste presque plus&#xa0;: colonie %1</translation>
+    </message>
+    <message>
+        <source>; on %1 it was %2</source>
+        <translation>&#xa0;; le %1 elle était de %2</translation>
+    </message>
+    <message>
+        <source>Put worms in, or write down how many are in it; give no food until then</source>
+        <translation>Mettre des vers, ou noter combien il y en a&#xa0;; ne pas nourrir d’ici là</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms, and give no food until then</source>
+        <translation>Regarder s’il y a peu, assez ou beaucoup de vers, et ne pas nourrir d’ici là</translation>
+    </message>
+    <message>
+        <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
+        <translation>&#xa0;; C:N du lit %1, on veut 25 à 35&#xa0;: le papier et la litière seuls ne les nourrissent guère</translation>
+    </message>
+    <message>
+        <source>more does not fit under the rim</source>
+        <translation>davantage n’entre pas sous le bord</translation>
+    </message>
+    <message>
+        <source>%1 kg a day and m² are the most</source>
+        <translation>%1 kg par jour et m² sont le maximum</translation>
+    </message>
+    <message>
+        <source>with more the chance of a bed above %1 is above 5 %</source>
+        <translation>avec plus, la probabilité d’un lit au-dessus de %1 dépasse 5 %</translation>
+    </message>
+    <message>
+        <source>with more the chance of too little air is above 5 %</source>
+        <translation>avec plus, la probabilité d’un manque d’air dépasse 5 %</translation>
+    </message>
+    <message>
+        <source>not fed yet; %1</source>
+        <translation>pas encore nourri&#xa0;; %1</translation>
+    </message>
+    <message>
+        <source>not fed yet; %1 a week keep the worms that are in it</source>
+        <translation>pas encore nourri&#xa0;; %1 par semaine entretiennent les vers qui y sont</translation>
+    </message>
+    <message>
+        <source>; of the usual feeding of %1 only %2 are borne this week: %3</source>
+        <translation>&#xa0;; de la ration habituelle de %1 seuls %2 sont supportés cette semaine&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Feed %1, at most %2 this week</source>
+        <translation>Donner %1, au plus %2 cette semaine</translation>
+    </message>
+    <message>
+        <source>The only tray is full: no food fits until its castings are taken</source>
+        <translation>Le seul plateau est plein&#xa0;: rien n’entre avant le prélèvement de son lombricompost</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until the castings above are taken</source>
+        <translation>Le plateau du haut est plein&#xa0;: rien n’entre avant le prélèvement du lombricompost au-dessus</translation>
+    </message>
+    <message>
+        <source>The top tray is full: add a tray, then feed</source>
+        <translation>Le plateau du haut est plein&#xa0;: ajouter un plateau, puis nourrir</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until the bottom tray is lifted</source>
+        <translation>Le plateau du haut est plein&#xa0;: rien n’entre avant que le plateau du bas soit monté</translation>
+    </message>
+    <message>
+        <source>; the worms assimilate %1 of what they need</source>
+        <translation>&#xa0;; les vers assimilent %1 de ce qu’il leur faut</translation>
+    </message>
+    <message>
+        <source>hardly any of it is eaten</source>
+        <translation>presque rien n’en est mangé</translation>
+    </message>
+    <message>
+        <source>enough for %1 as the worms eat now</source>
+        <translation>de quoi tenir %1 au rythme actuel des vers</translation>
+    </message>
+    <message>
+        <source>food that lies in the tray, dry: %1; %2</source>
+        <translation>nourriture dans le plateau, sèche&#xa0;: %1&#xa0;; %2</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3</source>
+        <translation>avec davantage cette semaine, la probabilité d’un lit au-dessus de %1 dépasse 5 %&#xa0;; lit à %2 maintenant&#xa0;; pas encore mangé, sec&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>with any more this week the chance of too little air in the bed is above 5 %; air %1 of full now; not yet eaten, dry: %2</source>
+        <translation>avec davantage cette semaine, la probabilité d’un manque d’air dans le lit dépasse 5 %&#xa0;; air à %1 du plein maintenant&#xa0;; pas encore mangé, sec&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>nothing measured of trays or worms for %1; it was told before, and no look tells clearly more of when the bottom tray is ready, for the work</source>
+        <translation>rien de mesuré des plateaux ni des vers depuis %1&#xa0;; il a déjà été demandé, et aucun contrôle n’en dit nettement plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
+    </message>
+    <message>
+        <source>Squeeze a handful of the bed, and water it if it crumbles: it is probably dry</source>
+        <translation>Presser une poignée du lit, et arroser si elle s’émiette&#xa0;: il est sans doute sec</translation>
+    </message>
+    <message>
+        <source>; moisture was read as %1 %</source>
+        <translation>&#xa0;; humidité relevée&#xa0;: %1 %</translation>
+    </message>
+    <message>
+        <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
+        <translation>L’eau est sous 0,65 de ce que tient le plateau, maintenant ou d’ici 7 jours, à 50 %, ou la poignée s’est émiettée ou l’humidité relevée le dit, dans les 5 jours. Retiré à 30 %. Dès 20 % on presse d’abord une poignée, une fois en 14 jours&#xa0;; au-dessus de 50 % aussi, là où la fourchette dépasse 0,4.</translation>
     </message>
 </context>
 <context>
@@ -1818,6 +1918,22 @@
         <source> All its trays stand: it takes one more than there are.</source>
         <translation> Tous ses plateaux sont en place&#xa0;: il en faut un de plus.</translation>
     </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
+        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est aussi lourde que sans le changement.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change.</source>
+        <translation>Le plateau du bas prélevé, dans 60 jours la colonie est aussi lourde que sans le changement.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be what it is today, %2.</source>
+        <translation>Si le plateau du bas avait été prélevé le %1, la colonie serait ce qu’elle est aujourd’hui, %2.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be what it is today, %1.</source>
+        <translation>Sans cette entrée la colonie serait ce qu’elle est aujourd’hui, %1.</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -2059,6 +2175,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 is the household file itself; name another file for %2</source>
         <translation>%1 est le fichier du foyer lui-même&#xa0;; nommer un autre fichier pour %2</translation>
+    </message>
+    <message>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <translation>Les saisons sont celles du sud de l’équateur, puisque cette machine est réglée pour là-bas. Dans la fenêtre, le menu Foyer, Saisons, les inverse.</translation>
     </message>
 </context>
 <context>
@@ -2906,6 +3026,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>at least one of bin, air, rh, moisture, squeeze, ph, sump</source>
         <translation>au moins un parmi bin, air, rh, moisture, squeeze, ph, sump</translation>
     </message>
+    <message>
+        <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
+        <translation>%1 est un fichier de foyer ou une autre base de données, et est resté tel quel. Choisir un autre nom.</translation>
+    </message>
 </context>
 <context>
     <name>FeedBody</name>
@@ -3429,6 +3553,17 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>FoodRoom</name>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Cela fait %1, et plus rien n’entre dans le plateau&#xa0;: vérifier la quantité et son unité.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout&#xa0;: vérifier la quantité et son unité.</translation>
+    </message>
+</context>
+<context>
     <name>FormKinds</name>
     <message>
         <source>Feed</source>
@@ -3773,10 +3908,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Un premier plateau, un peu de litière et quelques poignées de vers suffisent. Commencez avec un seul plateau&#xa0;; les autres attendent.</translation>
     </message>
     <message>
-        <source>Choose a place that stays between {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
-        <translation>Choisir un endroit tempéré toute l’année ({comfortable}), à l’abri du soleil, où le robinet est accessible et où l’on peut soulever un plateau plein.</translation>
-    </message>
-    <message>
         <source>Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.</source>
         <translation>Poser le plateau de drainage bien à plat, avec un plateau dessus. Laisser le robinet ouvert au-dessus d’un bocal, ou le fermer et le regarder chaque semaine.</translation>
     </message>
@@ -3891,10 +4022,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.</source>
         <translation>La fibre de coco et les copeaux gardent l’air et l’eau, et la plupart restent&#xa0;: les utiliser tels quels ou les tamiser.</translation>
-    </message>
-    <message>
-        <source>Bedding is carbon. Scraps alone hold too little of it: a mix between {cn-range} of carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
-        <translation>La litière est du carbone. Les restes seuls en ont trop peu&#xa0;: un mélange au rapport carbone/azote de {cn-range} tient&#xa0;; avec plus d’azote il sent, avec plus de carbone il s’arrête. Faire la moyenne des rapports par parts est faux&#xa0;; le mélange de la page Matières les calcule par masse.</translation>
     </message>
     <message>
         <source>A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.</source>
@@ -4373,10 +4500,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>terreau terre surfaçage garder dilution force tamis jardin plantes</translation>
     </message>
     <message>
-        <source>Worms work best near {growth-best}, well between {comfortable}, hardly below {coldest} and not at all at {hottest}.</source>
-        <translation>Les vers travaillent le mieux près de {growth-best}, bien dans la plage de {comfortable}, à peine sous {coldest} et pas du tout à {hottest}.</translation>
-    </message>
-    <message>
         <source>Heat</source>
         <translation>Chaleur</translation>
     </message>
@@ -4532,6 +4655,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>share neighbours school release</source>
         <translation>partager voisins école relâcher</translation>
     </message>
+    <message>
+        <source>Choose a place that stays at {comfortable} all year, out of the sun, where the spigot can be reached and a full tray can be lifted.</source>
+        <translation>Choisir un endroit qui reste à {comfortable} toute l’année, hors du soleil, où le robinet est accessible et où l’on peut soulever un plateau plein.</translation>
+    </message>
+    <message>
+        <source>Bedding is carbon. Scraps alone hold too little of it: a mix of {cn-range} carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
+        <translation>La litière est du carbone. Les déchets seuls en ont trop peu&#xa0;: un mélange à {cn-range} de carbone pour azote se tient, avec plus d’azote il sent, avec plus de carbone il stagne. Faire la moyenne des rapports par parts est faux&#xa0;; le mélange de la page Matières calcule par masse.</translation>
+    </message>
+    <message>
+        <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
+        <translation>Les vers grandissent le plus vite vers {growth-best}. Un lit à {comfortable} est assez chaud, et laisse de la marge pour la chaleur d’un repas. Sous {coldest} ils ne grandissent guère, à {hottest} plus du tout.</translation>
+    </message>
 </context>
 <context>
     <name>HandbookHtml</name>
@@ -4605,13 +4740,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Folder for backups</source>
         <translation>Dossier des sauvegardes</translation>
     </message>
-    <message numerus="yes">
-        <source>Another program changed entries of this household. %n step(s) that could be undone touched them and can no longer be undone.</source>
-        <translation>
-            <numerusform>Un autre programme a changé des entrées de ce foyer. %n étape qui pouvait être annulée les touchait et ne peut plus l’être.</numerusform>
-            <numerusform>Un autre programme a changé des entrées de ce foyer. %n étapes qui pouvaient être annulées les touchaient et ne peuvent plus l’être.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 was moved or removed. Nothing more is written until it is back; what is in a form stays there.</source>
         <translation>%1 a été déplacé ou enlevé. Plus rien n’est écrit jusqu’à son retour&#xa0;; ce qui est dans un formulaire y reste.</translation>
@@ -4643,6 +4771,17 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 cannot be used as a picture: it could not be made smaller.</source>
         <translation>%1 ne peut pas servir de photo&#xa0;: elle n’a pas pu être réduite.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Another program changed this household. %n step(s) that could be undone touched what it changed and can no longer be undone.</source>
+        <translation>
+            <numerusform>Un autre programme a modifié ce foyer. %n étape annulable touchait à ce qu’il a changé et ne peut plus être annulée.</numerusform>
+            <numerusform>Un autre programme a modifié ce foyer. %n étapes annulables touchaient à ce qu’il a changé et ne peuvent plus être annulées.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.</source>
+        <translation>Un autre programme a modifié l’entrée entre-temps. Ce qu’il a écrit a été gardé, et rien n’a été écrit.</translation>
     </message>
 </context>
 <context>
@@ -5110,6 +5249,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Ring: chance in % that the tray is ready</source>
         <translation>Anneau : probabilité en % que le plateau soit prêt</translation>
+    </message>
+    <message>
+        <source>Depths to one scale; sump levels twice as tall, a mark a quarter of a gallon</source>
+        <translation>Profondeurs à une même échelle&#xa0;; niveaux du bac deux fois plus hauts, un trait par quart de gallon</translation>
     </message>
 </context>
 <context>
@@ -7134,6 +7277,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 One click writes down %2, with its cover.</source>
         <translation>%1 Un clic inscrit %2, avec sa couverture.</translation>
     </message>
+    <message>
+        <source>no food now</source>
+        <comment>beside the feeding button</comment>
+        <translation>rien à donner</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -7148,10 +7296,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>colony</source>
         <translation>colonie</translation>
-    </message>
-    <message>
-        <source>(%1–%2)</source>
-        <translation>(%1–%2)</translation>
     </message>
     <message>
         <source>–</source>
@@ -8320,6 +8464,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>The step before this one could not be written, so this one was not tried. Nothing of it was written.</source>
         <translation>L’étape précédente n’a pas pu être écrite, celle-ci n’a donc pas été tentée. Rien n’en a été écrit.</translation>
+    </message>
+    <message>
+        <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
+        <translation>Un autre programme a changé cela entre-temps. Ce qu’il a écrit a été gardé, et rien n’a été écrit.</translation>
     </message>
 </context>
 <context>
@@ -9846,6 +9994,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>deletion of %1</source>
         <translation>suppression de %1</translation>
+    </message>
+    <message>
+        <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
+        <translation>Pas encore enregistré&#xa0;: cette entrée a été modifiée ailleurs entre-temps, y compris dans ce que vous avez changé. Votre saisie est toujours là&#xa0;; enregistrez encore une fois pour la mettre à la place, ou laissez l’entrée telle quelle avec Échap.</translation>
     </message>
 </context>
 <context>
@@ -11737,6 +11889,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>castings in the light, taken about %1; the next turn %2</source>
         <translation>lombricompost à la lumière, pris vers le %1&#xa0;; le tour suivant %2</translation>
     </message>
+    <message>
+        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
+        <translation>Sur %1 piles voici les %2 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::FeedingCard</name>
@@ -11955,6 +12111,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Enter does the same in the lanes</source>
         <translation>Entrée fait de même dans les pistes</translation>
     </message>
+    <message>
+        <source>a day of lifting saved counts as %1 of delay</source>
+        <translation>un jour de montée épargné compte comme %1 de retard</translation>
+    </message>
+    <message>
+        <source>two harvests close together count as %1 of delay</source>
+        <translation>deux récoltes rapprochées comptent comme %1 de retard</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12029,6 +12193,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>other advice in that time: %1, followed: %2</source>
         <translation>autres conseils dans ce temps&#xa0;: %1, suivis&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
+        <translation> Les repas et autres conseils sont comptés des %1 premières piles sur %2 de l’étagère.</translation>
     </message>
 </context>
 <context>
@@ -12130,6 +12298,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>souhaité %n jour plus tard</numerusform>
             <numerusform>souhaité %n jours plus tard</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>more food, which no stack can bear as they stand</source>
+        <translation>plus de nourriture, qu’aucune pile ne supporte en l’état</translation>
+    </message>
+    <message>
+        <source>up to %1 more food a week in each stack, as far as it can bear it</source>
+        <translation>jusqu’à %1 de nourriture en plus par semaine dans chaque pile, autant qu’elle en supporte</translation>
     </message>
 </context>
 <context>
@@ -13082,6 +13258,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>Reporter de %n jours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Written down. The estimates are being made anew.</source>
+        <translation>C’est noté. Les estimations sont refaites.</translation>
+    </message>
+    <message>
+        <source>The estimates are being made anew: they do not know the latest entries yet.</source>
+        <translation>Les estimations sont refaites&#xa0;: elles ne connaissent pas encore les dernières entrées.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -13397,6 +13581,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>The seasons are those south of the equator, warmest in January, since this machine is set up for there. The menu Household, Seasons, turns them.</source>
         <translation>Les saisons sont celles du sud de l’équateur, le plus chaud en janvier, car cette machine est réglée pour là-bas. Le menu Foyer, Saisons, les inverse.</translation>
+    </message>
+    <message>
+        <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
+        <translation>%1 reste ouvert&#xa0;: ce qui a été noté en dernier n’a pas pu être écrit et n’y est pas. Notez-le de nouveau, ou continuez encore une fois sans cela.</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Enregistrement…</translation>
     </message>
 </context>
 <context>

@@ -55,7 +55,7 @@ protected:
         window_->notices()->show(Notices::Kind::failure, QStringLiteral("Not written down: the disk is full."));
         at("a failure told");
         window_->notices()->clear();
-        press("Ctrl+3");
+        press("Ctrl+4");
         settle();
         desk().journal()->choose(household().journal()->entries.back().id);
         desk().journal()->table()->setFocus();
@@ -94,7 +94,7 @@ protected:
         };
         put("feeds.csv", "Day;Bin;Scraps;Weight;Comments\n3/4/2031;Scullery;kitchen mix;1,250;peel\n6/4/2031;Cellar;kitchen mix;lots;\n");
         put("logger.csv", "time;probe 1;room air C\n2031-04-01 00:00;20,5;18,2\n2031-04-01 12:00;21,5;18,9\n2031-04-02 00:00;broken;19,5\n");
-        press("Ctrl+3");
+        press("Ctrl+4");
         settle();
         for (const auto& [keys, file] : {std::pair{"Ctrl+K", ""}, {"Shift+F1", ""}, {"Ctrl+B", ""}, {"Ctrl+Shift+X", ""}, {"Ctrl+P", ""}, {"Ctrl+Shift+P", ""}, {"Ctrl+I", "feeds.csv"}, {"Ctrl+L", "logger.csv"}}) {
             if (*file) answers_.files = {path(QString::fromLatin1(file))};

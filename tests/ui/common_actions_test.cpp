@@ -40,7 +40,7 @@ TEST(Actions, PlantedConflictIsFound)
 {
     const auto table = actionTable();
     std::vector<ActionRow> rows{table.begin(), table.end()};
-    rows[static_cast<std::size_t>(ActionId::find)].keys = "Ctrl+3"; // a page's key against one of the window
+    rows[static_cast<std::size_t>(ActionId::find)].keys = "Ctrl+4"; // a page's key against one of the window
     const auto found = keyConflicts(rows);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found.front(), (std::pair{ActionId::pageJournal, ActionId::find}));

@@ -40,7 +40,7 @@ TEST_F(LanguagesBeside, WhatOpensInPlaceIsTranslated)
 {
     QStringList found;
     inPlace(collecting(found, {QStringLiteral("Not written down: the disk is full.")}));
-    press("Ctrl+4");
+    press("Ctrl+3");
     ASSERT_TRUE(QTest::qWaitFor([this] { return desk().rotation()->plan() != nullptr; }, patience));
     settle();
     collecting(found)(QStringLiteral("rotation with its plan"), window_.get());

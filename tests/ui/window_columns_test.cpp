@@ -50,7 +50,7 @@ protected:
     {
         ASSERT_NO_FATAL_FAILURE(speak(language, scale));
         openSample(size);
-        press("Ctrl+3");
+        press("Ctrl+4");
         settled();
     }
     QTableView& table() { return *desk().journal()->table(); }

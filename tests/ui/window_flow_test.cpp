@@ -38,7 +38,7 @@ TEST_F(WindowTest, PagesAreReachedByKeyAndByTheRail)
     press("Ctrl+2");
     EXPECT_EQ(desk().page(), Desk::Page::trends);
     EXPECT_TRUE(desk().trends()->isVisible());
-    press("Ctrl+3");
+    press("Ctrl+4");
     EXPECT_TRUE(desk().journal()->isVisible());
     QStringList names;
     for (auto* rail : window_->findChildren<QPushButton*>()) {
@@ -46,7 +46,7 @@ TEST_F(WindowTest, PagesAreReachedByKeyAndByTheRail)
         names << rail->accessibleName();
         if (rail->accessibleName() == QStringLiteral("Shelf")) QTest::mouseClick(rail, Qt::LeftButton);
     }
-    EXPECT_EQ(names, (QStringList{QStringLiteral("Shelf"), QStringLiteral("Trends"), QStringLiteral("Journal"), QStringLiteral("Rotation"), QStringLiteral("Materials"), QStringLiteral("Handbook")}));
+    EXPECT_EQ(names, (QStringList{QStringLiteral("Shelf"), QStringLiteral("Trends"), QStringLiteral("Rotation"), QStringLiteral("Journal"), QStringLiteral("Materials"), QStringLiteral("Handbook")}));
     // One order for the rail, the keys and the menu.
     QStringList inMenu;
     for (int page = 1; page <= 6; ++page)
@@ -131,7 +131,7 @@ TEST_F(WindowTest, DueListMovesIntoTheRailWhenThereIsNoRoom)
 TEST_F(WindowTest, JournalIsFilteredAsOneTypesAndEscShowsAll)
 {
     openSample();
-    press("Ctrl+3");
+    press("Ctrl+4");
     auto* table = desk().journal()->table();
     const int all = table->model()->rowCount();
     ASSERT_EQ(all, static_cast<int>(entries()));
@@ -151,7 +151,7 @@ TEST_F(WindowTest, JournalIsFilteredAsOneTypesAndEscShowsAll)
 TEST_F(WindowTest, EntriesAreDeletedFromTheKeyboardAndComeBack)
 {
     openSample();
-    press("Ctrl+3");
+    press("Ctrl+4");
     press("Ctrl+F");
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("fed"));
     press("Return");
@@ -175,7 +175,7 @@ TEST_F(WindowTest, EntriesAreDeletedFromTheKeyboardAndComeBack)
 TEST_F(WindowTest, DeletionThatWouldBreakLaterEntriesIsRefusedInWords)
 {
     openSample();
-    press("Ctrl+3");
+    press("Ctrl+4");
     const auto& journal = household().journal()->entries;
     const auto setup = std::ranges::find_if(journal, [](const journal::Entry& entry) { return std::holds_alternative<journal::Setup>(entry.action); });
     desk().journal()->choose(setup->id);
@@ -189,7 +189,7 @@ TEST_F(WindowTest, DeletionThatWouldBreakLaterEntriesIsRefusedInWords)
 TEST_F(WindowTest, EntryIsEditedInPlace)
 {
     openSample();
-    press("Ctrl+3");
+    press("Ctrl+4");
     const auto& journal = household().journal()->entries;
     const auto fed = std::find_if(journal.rbegin(), journal.rend(), [](const journal::Entry& entry) { return std::holds_alternative<journal::Feed>(entry.action); });
     const journal::EntryId id = fed->id;

@@ -26,7 +26,7 @@ protected:
     void openJournal()
     {
         openSample();
-        press("Ctrl+3");
+        press("Ctrl+4");
         settle();
         ASSERT_TRUE(table()->hasFocus());
     }
@@ -238,7 +238,7 @@ TEST_F(WindowJournal, ColumnsAreChosenByKeysAndKept)
     make();
     ASSERT_TRUE(window_->openFile(file));
     show();
-    press("Ctrl+3");
+    press("Ctrl+4");
     EXPECT_TRUE(table()->isColumnHidden(journal_page::JournalModel::stack)) << "kept for another day";
 }
 

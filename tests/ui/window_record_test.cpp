@@ -94,7 +94,7 @@ TEST_F(OddRecordTest, ADisagreementLeadsToItsEntryInTheJournal)
 TEST_F(OddRecordTest, AnEntryThatIsGoneOpensNoOther)
 {
     openSample();
-    press("Ctrl+3");
+    press("Ctrl+4");
     desk().journal()->choose(journal::EntryId{oddEntry + 1});
     Q_EMIT desk().due()->act([] {
         advice::Advice gone;

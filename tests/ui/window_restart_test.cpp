@@ -52,7 +52,7 @@ TEST_F(Restart, ColoursTextSizePlacePageAndFileHold)
     press("Ctrl+Alt+D");
     press("Ctrl++");
     press("Ctrl++");
-    press("Ctrl+3");
+    press("Ctrl+4");
     window_->resize(1111, 777);
     settle();
     window_->close();

@@ -102,8 +102,8 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
 
     rail_->addPage(lent_.action(ui::ActionId::pageShelf));
     rail_->addPage(lent_.action(ui::ActionId::pageTrends));
-    rail_->addPage(lent_.action(ui::ActionId::pageJournal));
     rail_->addPage(lent_.action(ui::ActionId::pageRotation));
+    rail_->addPage(lent_.action(ui::ActionId::pageJournal));
     rail_->addPage(lent_.action(ui::ActionId::pageMaterials));
     rail_->addPage(lent_.action(ui::ActionId::pageHandbook));
     rail_->addPage(dueAction_);

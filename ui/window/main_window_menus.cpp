@@ -155,7 +155,7 @@ void MainWindow::makeMenus()
     recordMenu_ = menuBar()->addMenu(tr("&Stack"));
 
     QMenu* view = menuBar()->addMenu(tr("&View"));
-    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageRotation, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook});
+    fill(view, {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageRotation, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook});
     view->addSeparator();
     fill(view, {ui::ActionId::goDue, ui::ActionId::doDue, ui::ActionId::notifyDue});
     view->addSeparator();
