@@ -107,7 +107,7 @@ protected:
             for (int waited = 0; waited < estimatesTake_ && !stop.stop_requested(); waited += 5) std::this_thread::sleep_for(std::chrono::milliseconds{5});
             if (!entries.empty() && !estimates_) {
                 reckoning::Options few = options;
-                few.members = 64;
+                few.members = members_;
                 return reckoning::reckon(entries, few);
             }
             if (!entries.empty()) return estimates_;
@@ -186,6 +186,7 @@ protected:
 
     std::shared_ptr<const reckoning::Reckoning> estimates_ = tests::sampleReckoning(); ///< to be set before a file is opened; none: as the model makes them
     std::atomic<int> estimatesTake_ = 0;                   ///< ms, of those asked for from now on
+    int members_ = 64;                       ///< of each stack: fewer than people have, for speed
     std::chrono::milliseconds busyTimeout_{50};            ///< of the households of the next window that is made
     Answers answers_;
     std::unique_ptr<ui::Theme> theme_;
