@@ -80,6 +80,12 @@ FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Ad
 
 FoodLimit foodLimit(const reckoning::StackReckoning& stack) { return foodLimit(stack, adviceFor(stack)); }
 
+double usualFeedingKg(const reckoning::StackReckoning& stack)
+{
+    constexpr int usualFor = 56; // days, as the habits of core/reckoning/care.h
+    return stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) <= usualFor ? stack.record.usualFeedKg : 0.0;
+}
+
 double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day)
 {
     double sum = 0.0;

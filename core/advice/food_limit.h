@@ -22,6 +22,8 @@ Amount mostOfFood(const reckoning::StackReckoning& stack, double kg);
 enum class FoodBound { room, rate, air, warmth };
 FoodBound boundOf(const reckoning::StackReckoning& stack);
 
+/// One usual feeding, kg fresh; 0 where none was given for 8 weeks: what was usual for the colony of then may be far too much for that of now.
+double usualFeedingKg(const reckoning::StackReckoning& stack);
 /// What of the last days' food still counts on that day within 7, kg.
 double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day);
 /// The limit by the estimates on a day to come, kg: the days that lie a week back by then no longer count.

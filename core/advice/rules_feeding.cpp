@@ -104,7 +104,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. Where
     // nothing is usual yet it is what keeps the worms: the most that is borne is much for a new bed.
     const double limit = foodLimitOn(stack, std::max(due, stack.asOf));
-    const double usualKg = stack.record.usualFeedKg;
+    const double usualKg = usualFeedingKg(stack);
     const bool borne = reckoning::isBorne(usualKg, limit);
     const double amount = borne ? usualKg : usualKg > 0.0 ? limit : std::min(std::max(stack.forecast.feedLowKg, leastWorthGiving), limit);
     if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;

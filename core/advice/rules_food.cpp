@@ -140,8 +140,8 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
     if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
     if (stack.forecast.feedNowKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
     // The usual feeding if it will do, else what keeps them, never above the limit.
-    const double give = std::min(std::max(stack.forecast.feedLowKg, stack.record.usualFeedKg), stack.forecast.feedNowKg);
-    const bool asUsual = usualIsBorne(stack) && stack.record.usualFeedKg >= stack.forecast.feedLowKg;
+    const double give = std::min(std::max(stack.forecast.feedLowKg, usualFeedingKg(stack)), stack.forecast.feedNowKg);
+    const bool asUsual = usualIsBorne(stack) && usualFeedingKg(stack) >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
     add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostFoodText(stack, give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))

@@ -257,6 +257,21 @@ TEST(AdviceOfCare, HungryOnlyWhereFoodIsWhatIsMissing)
     EXPECT_THAT(codes(stack), Not(Contains("hungry")));
 }
 
+/// What was usual for the colony of last summer is far too much for what is left of it.
+TEST(AdviceOfCare, AfterMonthsWithoutFoodTheyGetWhatKeepsThemAndNotTheUsualOfThen)
+{
+    StackReckoning stack = calm();
+    since(stack, 0, [](StackEstimate& day) {
+        day.ration = {0.5, 0.7, 0.95};
+        for (TrayEstimate& each : day.slots) each.strata.softenedCm = 0.1;
+    });
+    stack.record.lastFeed = in(-56);
+    EXPECT_DOUBLE_EQ(find(adviceFor(stack), Code::hungry)->kg, 0.9);
+    stack.record.lastFeed = in(-57);
+    EXPECT_DOUBLE_EQ(find(adviceFor(stack), Code::hungry)->kg, stack.forecast.feedLowKg);
+    EXPECT_THAT(find(adviceFor(stack), Code::hungry)->text, HasSubstr("300 g"));
+}
+
 TEST(AdviceOfCare, HungryIsWithdrawnBelowSixtyPerCent)
 {
     StackReckoning stack = calm();
