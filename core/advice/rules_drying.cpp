@@ -172,7 +172,12 @@ std::optional<Advice> takeTooEarly(const StackReckoning& stack)
 {
     if (!isDrying(stack)) {
         const TrayEstimate& bottom = stack.now.slots.front();
-        if (stack.readySince || bottom.readyProbability >= 0.8) return std::nullopt;
+        if (stack.readySince || bottom.readyProbability >= 0.8) {
+            if (stack.now.slots.size() < 2) return std::nullopt; // there is no tray beneath for them to go down into
+            const Day on = stack.asOf + std::chrono::days{reckoning::usualDryingDays};
+            return made(stack, bottom.slot, {on, on, on}, say(QT_TRANSLATE_NOOP("Advice", "Too early to take: many worms would go with the castings")),
+                        say(QT_TRANSLATE_NOOP("Advice", "it was not in the light; about %1 of worms are in it, %2 of the colony")).arg(massText(bottom.wormShare.p50 * stack.now.colonyKg.p50), percent(bottom.wormShare.p50)));
+        }
         return made(stack, bottom.slot, bottom.readyOn, say(QT_TRANSLATE_NOOP("Advice", "Too early to take: much of it is not castings yet")),
                     say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1 of at most 0.10, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));
     }

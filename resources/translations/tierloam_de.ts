@@ -1520,6 +1520,10 @@
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
         <translation>Das Wasser liegt mit 50 % unter 0,65 dessen, was die Etage hält, jetzt oder binnen 7 Tagen, oder es krümelte beim Drücken oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 30 %. Ab 20 % wird erst eine Handvoll gedrückt, einmal in 14 Tagen; auch über 50 %, wo die Spanne weiter als 0,4 ist.</translation>
     </message>
+    <message>
+        <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
+        <translation>sie war nicht im Licht; etwa %1 Würmer sind darin, %2 des Bestands</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

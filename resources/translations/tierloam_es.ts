@@ -1520,6 +1520,10 @@
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
         <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50 %, o se desmenuzó al apretar o lo dice la humedad leída, en 5 días. Se retira al 30 %. Desde el 20 % primero se aprieta un puñado, una vez en 14 días; por encima del 50 % también, donde el margen supera 0,4.</translation>
     </message>
+    <message>
+        <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
+        <translation>no ha estado a la luz; hay en ella unos %1 de lombrices, %2 de la colonia</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

@@ -1520,6 +1520,10 @@
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
         <translation>L’eau est sous 0,65 de ce que tient le plateau, maintenant ou d’ici 7 jours, à 50 %, ou la poignée s’est émiettée ou l’humidité relevée le dit, dans les 5 jours. Retiré à 30 %. Dès 20 % on presse d’abord une poignée, une fois en 14 jours&#xa0;; au-dessus de 50 % aussi, là où la fourchette dépasse 0,4.</translation>
     </message>
+    <message>
+        <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
+        <translation>il n’a pas été à la lumière&#xa0;; environ %1 de vers y sont, %2 de la colonie</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

@@ -627,7 +627,14 @@ TEST(TooEarly, SaysWhyAndWhenItWouldBeRight)
     EXPECT_TRUE(tooEarly(stack, LifeStep::lift));
     stack.readySince = in(-1);
     EXPECT_FALSE(tooEarly(stack, LifeStep::lift));
-    EXPECT_FALSE(tooEarly(stack, LifeStep::take));
+    // A tray that was never in the light: its worms would leave with the castings.
+    const auto unlit = tooEarly(stack, LifeStep::take);
+    ASSERT_TRUE(unlit);
+    EXPECT_EQ(unlit->on, in(6));
+    EXPECT_THAT(unlit->because, HasSubstr("30 % of the colony"));
+    StackReckoning alone = stack;
+    alone.now.slots.resize(1);
+    EXPECT_FALSE(tooEarly(alone, LifeStep::take)) << "there is no tray for them to go down into";
     EXPECT_TRUE(tooEarly(dryingStack(3, 0.3), LifeStep::take));
     EXPECT_GT(tooEarly(dryingStack(3, 0.3), LifeStep::take)->on, today);
     EXPECT_FALSE(tooEarly(dryingStack(5, 0.03), LifeStep::take));

@@ -4,6 +4,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/drawing/tray_icon.h"
+#include "ui/shelf/verdict_box.h"
 #include "ui/window/due_list.h"
 
 #include <QAction>
@@ -43,18 +44,6 @@ ui::Tone toneOf(advice::Code code, advice::Severity severity)
     }
 }
 
-QColor colourOf(ui::Tone tone, const drawing::Palette& palette)
-{
-    switch (tone) {
-    case ui::Tone::plain: return palette.outline;
-    case ui::Tone::moss: return palette.moss;
-    case ui::Tone::amber: return palette.amber;
-    case ui::Tone::brick: return palette.brick;
-    case ui::Tone::water: return palette.water;
-    }
-    return palette.outline;
-}
-
 /// A small button for what is done less often than the act itself.
 QPushButton* makeQuiet(const QString& text, const QString& key, QWidget* parent)
 {
@@ -82,7 +71,7 @@ protected:
         drawing::TrayIcon icon;
         icon.trays = std::clamp(trays_, 1, 5);
         icon.slot = slot_;
-        icon.colour = colourOf(tone_, theme_.palette());
+        icon.colour = shelf::toneColour(tone_, theme_.palette());
         drawing::drawTrayIcon(painter, rect(), icon, theme_.palette());
         if (tone_ == ui::Tone::brick) drawUrgent(painter);
     }
