@@ -119,10 +119,13 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
     const bool itself = own >= heatsItself;
     const bool deadly = isDeadly(stack, bed);
     const bool there = deadly || readHot || hot(stack.now.binTempC).value_or(0.0) >= at.raise;
-    const Severity severity = deadly ? Severity::urgent : there ? Severity::concern : Severity::due;
+    // Kept by its hysteresis, and no day ahead is likelier than today: the worst is over.
+    const bool passing = !there && then.on == stack.asOf;
+    const Severity severity = deadly ? Severity::urgent : there ? Severity::concern : passing ? Severity::hint : Severity::due;
     const QString what = itself ? say(QT_TRANSLATE_NOOP("Advice", "Stop feeding, spread the food thin and let air in: the bed heats itself"))
         : deadly                ? say(QT_TRANSLATE_NOOP("Advice", "Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover"))
         : there                 ? say(QT_TRANSLATE_NOOP("Advice", "Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover"))
+        : passing               ? say(QT_TRANSLATE_NOOP("Advice", "Leave the stack in the cool until the bed is surely below %1")).arg(temperatureText(hotAbove))
                                 : say(QT_TRANSLATE_NOOP("Advice", "Move the stack to a cooler place before it heats up: shade, floor, cellar"));
     QString why = then.on == stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; above %2: %3")).arg(bedText(then.band), temperatureText(hotAbove), percent(then.chance))

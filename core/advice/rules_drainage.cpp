@@ -91,6 +91,12 @@ void rulesOfDrainage(const StackReckoning& stack, std::vector<Advice>& to)
 
 namespace {
 
+/// When the level was last known: looked at, or emptied. Right after either the flow is no better known than before.
+std::optional<Day> levelKnownOn(const reckoning::Record& record)
+{
+    return std::max(record.lastSumpLook, record.lastDrain);
+}
+
 /// What runs off in a week is known to a factor of two before it has been measured, and a sump takes two months to fill. So one looks before the
 /// day that could be, not on the one that is likely; the level since the last drain tells the flow, and the day is told to within a few.
 bool isLookDue(const StackReckoning& stack)
@@ -99,7 +105,7 @@ bool isLookDue(const StackReckoning& stack)
     const auto near = [](const std::optional<Day>& day, Day then) { return nearness(day, then, lookWithinDays, keptLookWithinDays); };
     const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->sumpFullOn.p10, day.day) : std::nullopt; };
     if (!on.p10 || !stands(stack, before, {1.0, 0.0}, near(on.p10, stack.asOf).value_or(0.0))) return false;
-    const auto& looked = stack.record.lastSumpLook;
+    const std::optional<Day> looked = levelKnownOn(stack.record);
     const bool told = on.p90 && daysBetween(*on.p10, *on.p90) <= closeDays;
     return !told && (!looked || daysBetween(*looked, stack.asOf) >= lookAgainAfter);
 }
@@ -120,7 +126,7 @@ void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<A
 bool isVague(const StackReckoning& stack)
 {
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
-    return stack.record.lastSumpLook && on.p10 && on.p50 && *on.p50 > stack.asOf && (!on.p90 || daysBetween(*on.p10, *on.p90) > vagueDays);
+    return levelKnownOn(stack.record) && on.p10 && on.p50 && *on.p50 > stack.asOf && (!on.p90 || daysBetween(*on.p10, *on.p90) > vagueDays);
 }
 
 /// A full sump runs over on the floor.
@@ -139,7 +145,7 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
     if (!likely) return;
     if (!fullNow && isVague(stack)) {
         lookAtTheSump(stack, Severity::due, to);
-        to.back().on = std::max(stack.asOf, *stack.record.lastSumpLook + std::chrono::days{lookAgainAfter});
+        to.back().on = std::max(stack.asOf, *levelKnownOn(stack.record) + std::chrono::days{lookAgainAfter});
         return;
     }
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volumeText(level), volumeText(capacity));

@@ -85,8 +85,10 @@ bool bitsOfTheBottom(const StackReckoning& stack, std::vector<Advice>& to)
     if (!stack.bitsRule || stack.readySince || stack.record.spareTrays > 0 || stack.now.slots.size() < 2) return false;
     if (!stack.turnSince && !within(stack.forecast.turnLikelyOn, stack, turnAhead)) return false;
     QString rule = say(QT_TRANSLATE_NOOP("Advice", "%1 of food or bedding: lift it today")).arg(fewerThan(stack.bitsRule->fewerThanPercent));
-    rule += stack.bitsRule->otherwise ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*stack.bitsRule->otherwise, stack.asOf))
-                                      : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
+    const auto& otherwise = stack.bitsRule->otherwise;
+    rule += otherwise && daysBetween(stack.asOf, *otherwise) <= reckoning::lookAgainAfter ? say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a week"))
+        : otherwise                       ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*otherwise, stack.asOf))
+                                          : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
     const LookChoice* bits = choiceOf(stack, LookKind::bits, bottom.slot);
     if (bits != nullptr && daysSaved(bottom.readyOn, stack.asOf, bits->cut) < leastSaved) return false;
     if (bits != nullptr) rule += worth(bottom.readyOn, stack, bits->cut, bits->minutes);

@@ -10,9 +10,15 @@ namespace {
 // moves it by some hundredths: it raises or takes back alone only what is clearer than that.
 constexpr double declineTo = 0.85, declineFrom = 0.92;
 constexpr double clearlyTo = 0.82, clearlyFrom = 0.95;
-constexpr int unfedFor = 14;                 ///< days, or two usual gaps: then the fall is of the missing food, which no lift brings
+constexpr int unfedFor = 14;                 ///< days, or two usual gaps
 constexpr int replayed = 60;                 ///< days
 
+}
+
+bool isUnfed(const Record& record, Day today)
+{
+    const int unfed = record.lastFeed ? daysBetween(*record.lastFeed, today) : 0;
+    return unfed > std::max(unfedFor, static_cast<int>(2.0 * record.medianFeedGapDays));
 }
 
 bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
@@ -37,9 +43,7 @@ bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
     const double now = result.now.colonyKg.p50;
     const double kept = now > 0.0 ? colonyIn60Days / now : 1.0;
     declines = isOfReady(result.now) && (declines ? kept <= clearlyFrom : kept <= clearlyTo);
-    const int unfed = result.record.lastFeed ? daysBetween(*result.record.lastFeed, result.now.day) : 0;
-    const bool forWantOfFood = unfed > std::max(unfedFor, static_cast<int>(2.0 * result.record.medianFeedGapDays));
-    return (declines && !forWantOfFood) || full;
+    return (declines && !isUnfed(result.record, result.now.day)) || full;
 }
 
 }

@@ -257,6 +257,10 @@ TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)
     EXPECT_THAT(codes(stack), Not(Contains("sump-full"))) << "known to a week";
     stack.forecast.sumpFullOn.p90 = in(20);
     EXPECT_THAT(codes(stack), Contains("sump-full"));
+    stack.record.lastDrain = in(-4);
+    EXPECT_THAT(codes(stack), Not(Contains("sump-full"))) << "emptied: nobody learns more by a look before five days";
+    stack.record.lastDrain = in(-5);
+    EXPECT_THAT(codes(stack), Contains("sump-full"));
     stack.record.spigotShut = false;
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
 }
@@ -291,6 +295,27 @@ TEST(AdviceOfCare, HeatIsToldBeforeItComes)
     EXPECT_EQ(adviceFor(stack).front().severity, Severity::urgent);
     since(stack, 0, [](StackEstimate& day) { day.binTempC = {26, 28, 30}; });
     EXPECT_THAT(codes(stack), Not(Contains("heat")));
+}
+
+TEST(AdviceOfCare, HeatThatPassesIsNotAnnounced)
+{
+    StackReckoning stack = calm();
+    const auto bed = [&](int from, double c) { since(stack, from, [c](StackEstimate& day) { day.binTempC = {c - 2, c, c + 2}; }); };
+    bed(-5, 30.5);
+    bed(0, 29.6); // above 30 with a third of the chance: still told
+    const auto told = [&] {
+        const auto all = adviceFor(stack);
+        const Advice* heat = find(all, Code::heat);
+        EXPECT_NE(heat, nullptr);
+        return heat != nullptr ? *heat : Advice{};
+    };
+    ahead(stack, {25, 27, 29}, {23, 25, 27});
+    EXPECT_EQ(told().severity, Severity::hint);
+    EXPECT_THAT(told().text, HasSubstr("Leave the stack in the cool"));
+    EXPECT_EQ(told().on, today);
+    ahead(stack, {28, 29.8, 32}, {29, 31, 33}); // it comes back
+    EXPECT_EQ(told().severity, Severity::due);
+    EXPECT_THAT(told().text, HasSubstr("before it heats up"));
 }
 
 TEST(AdviceOfCare, HeatThatIsThereSaysHowToCoolAndWhatItCosts)

@@ -13,6 +13,7 @@ using namespace reckoning;
 
 using tests::codes;
 using tests::in;
+using tests::reasonOf;
 using tests::since;
 using tests::today;
 
@@ -81,6 +82,10 @@ TEST(Advice, LookNextSaysWhatFollowsFromEitherOutcomeAndIsWithdrawnByALook)
     ASSERT_NE(look, all.end());
     EXPECT_EQ(look->slot, 1);
     EXPECT_THAT(look->because, HasSubstr("fewer than 1 in 8 bits of food or bedding: lift it today; else wait until about "));
+    stack.bitsRule->otherwise = in(7);
+    EXPECT_THAT(reasonOf(stack, Code::lookNext), HasSubstr("else wait and look again in a week")) << "a look holds as long";
+    stack.bitsRule->otherwise = in(8);
+    EXPECT_THAT(reasonOf(stack, Code::lookNext), HasSubstr("else wait until about "));
     stack.bitsRule->fewerThanPercent = 2.0;
     stack.bitsRule->otherwise.reset();
     EXPECT_THAT(adviceFor(stack).back().because + adviceFor(stack).front().because, HasSubstr("fewer than 2 % bits"));
@@ -129,6 +134,8 @@ TEST(Advice, OverdueReplacesReadyAndSaysWhatIsLost)
     EXPECT_EQ(advice.severity, Severity::concern);
     EXPECT_THAT(advice.because, HasSubstr("35 day"));
     EXPECT_THAT(advice.because, HasSubstr("1.1 kg to 800 g"));
+    stack.record.lastFeed = in(-15);
+    EXPECT_THAT(reasonOf(stack, Code::harvestOverdue), Not(HasSubstr("800 g"))) << "that is hunger, which no lift ends";
 }
 
 TEST(Advice, HarvestSoonFromEvenChances)

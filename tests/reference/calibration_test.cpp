@@ -5,7 +5,8 @@
 // 24 households with bounds for so few; 200 and their bounds with TIERLOAM_LONG (tests/long.sh), any number with TIERLOAM_HOUSEHOLDS.
 #include "tests/support/households.h"
 
-#include "core/model/elementary.h"
+#include "core/model/random.h"
+#include "core/reckoning/quantiles.h"
 
 #include <gtest/gtest.h>
 
@@ -37,7 +38,6 @@ void forEach(int number, Work work)
 
 struct Series {
     std::vector<double> colony, castings, ratio, data, readyRank;
-    int readyAhead = 0;
 };
 
 Series calibrate(int number, const reckoning::FilterManner& manner, const Looking& looking = {}, const Misfit& misfit = {})
@@ -48,7 +48,7 @@ Series calibrate(int number, const reckoning::FilterManner& manner, const Lookin
     all.castings.resize(n);
     all.ratio.resize(n);
     all.data.resize(n);
-    std::vector<double> ready(n, -1.0);
+    all.readyRank.resize(n);
     forEach(number, [&](int i) {
         const std::size_t k = static_cast<std::size_t>(i);
         const MadeUp household = makeHousehold(0xca11b, i, looking, misfit);
@@ -57,18 +57,14 @@ Series calibrate(int number, const reckoning::FilterManner& manner, const Lookin
         all.castings[k] = reckoned.rank(reckoned.castings(), household.castingsKg);
         all.ratio[k] = reckoned.rank(reckoned.feedToCast(), household.feedToCast);
         all.data[k] = reckoned.rank(reckoned.logDensityOfLast(household), household.logDensityOfLast);
-        // Ready dates are asked where they are ahead for the truth and for most of the members.
         const auto& present = *reckoned.stack->present;
         const auto& first = present.base.firsts.at(present.members.stack.shapes.front().batch).ready;
-        std::vector<double> days(first.begin(), first.end());
-        if (household.readyOn) {
-            const double truth = daysBetween(household.firstBedding, *household.readyOn);
-            // Days are whole: half of those on the very day count as earlier.
-            ready[k] = 0.5 * (reckoned.rank(days, truth) + reckoned.rank(days, truth + 1.0));
-        }
+        const std::vector<double> days(first.begin(), first.end());
+        const double truth = household.readyOn ? daysBetween(household.firstBedding, *household.readyOn) : reckoning::never;
+        // Days are whole, and what lies beyond the horizon is all one: a rank drawn evenly between those before and those up to the truth.
+        const double before = reckoned.rank(days, truth);
+        all.readyRank[k] = before + model::uniform(0xca11b, i) * (reckoned.rank(days, truth + 1.0) - before);
     });
-    for (const double rank : ready)
-        if (rank >= 0.0) all.readyRank.push_back(rank);
     return all;
 }
 

@@ -93,4 +93,12 @@ inline const Advice* find(const std::vector<Advice>& all, Code code)
     return found == all.end() ? nullptr : &*found;
 }
 
+/// Why today's piece of that code is given, in its words; empty where there is none.
+inline std::string reasonOf(const StackReckoning& stack, Code code)
+{
+    const std::vector<Advice> all = advice::adviceFor(stack);
+    const Advice* found = find(all, code);
+    return found != nullptr ? found->because : std::string{};
+}
+
 }
