@@ -4,6 +4,7 @@
 #include "core/wording/dates.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tierloam::advice {
 
@@ -63,6 +64,14 @@ void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& a
         if (each.severity < Severity::concern) each.on = std::max(each.on, back);
 }
 
+/// The usual gap since the last feeding ends then.
+bool feedingFallsWithin(const reckoning::StackReckoning& stack, Day from, Day back)
+{
+    if (!stack.record.lastFeed) return false;
+    const Day due = *stack.record.lastFeed + std::chrono::days{std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)))};
+    return due >= from && due < back;
+}
+
 /// Days that nobody will be there are known before: a tray is not lifted that would hang in the light meanwhile, and food comes before they leave or after the return.
 void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
 {
@@ -74,10 +83,11 @@ void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& 
         const bool lifts = each.code == Code::harvestReady || each.code == Code::harvestOverdue;
         const bool wouldHang = lifts && daysBetween(stack.asOf, *from) < longestDrying && daysBetween(*from, back) > leastAwayToWait && each.on < back;
         const bool meanwhile = each.on >= *from && each.on < back;
+        const bool early = each.food == Food::give && each.on == last && feedingFallsWithin(stack, *from, back);
         if (wouldHang) each.on = back;
         else if (meanwhile && each.food == Food::give) each.on = std::max(last, stack.asOf);
         else if (meanwhile && each.severity < Severity::concern) each.on = back;
-        else continue;
+        else if (!early) continue;
         each.because += gone.toStdString();
     }
 }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
 
 namespace tierloam::advice {
@@ -21,6 +22,12 @@ double chanceOfTooWarm(const reckoning::StackReckoning& stack)
     for (const reckoning::StackEstimate& week : stack.forecast.days)
         if (daysBetween(stack.asOf, week.day) <= 7) chance = std::max(chance, chanceAbove(week.binTempC, hotAbove).value_or(0.0));
     return chance;
+}
+
+/// kg in any seven days.
+double mostByRate(const reckoning::StackReckoning& stack)
+{
+    return reckoning::mostInAWeek(stack.record.areaM2, static_cast<int>(stack.now.slots.size()), stack.now.colonyKg.p50);
 }
 
 /// Steps in which food is measured out by volume.
@@ -61,12 +68,16 @@ QString foodText(const reckoning::StackReckoning& stack, double kg)
     return volume ? wording::amountText(*volume) : wording::massText(kg);
 }
 
+bool isBoundByWorms(const reckoning::StackReckoning& stack)
+{
+    return mostByRate(stack) < reckoning::mostInAWeek(stack.record.areaM2, static_cast<int>(stack.now.slots.size()), std::numeric_limits<double>::infinity());
+}
+
 FoodBound boundOf(const reckoning::StackReckoning& stack)
 {
     const reckoning::Forecast& ahead = stack.forecast;
     if (ahead.roomTopTrayFreshKg && ahead.feedHighKg >= asMuch * *ahead.roomTopTrayFreshKg) return FoodBound::room;
-    const double rate = 7.0 * reckoning::mostFreshPerM2AndDay * stack.record.areaM2 * static_cast<double>(std::max<std::size_t>(stack.now.slots.size(), 1));
-    if (ahead.feedHighKg >= asMuch * rate) return FoodBound::rate;
+    if (ahead.feedHighKg >= asMuch * mostByRate(stack)) return isBoundByWorms(stack) ? FoodBound::worms : FoodBound::rate;
     const double warm = chanceOfTooWarm(stack);
     return warm > reckoning::overfedChance && warm >= ahead.airLowWithin14Days ? FoodBound::warmth : FoodBound::air;
 }
@@ -74,8 +85,8 @@ FoodBound boundOf(const reckoning::StackReckoning& stack)
 FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Advice>& said)
 {
     const auto none = std::find_if(said.begin(), said.end(), [](const Advice& each) { return each.food == Food::withhold; });
-    if (none == said.end()) return {stack.forecast.feedNowKg, mostOfFood(stack, stack.forecast.feedNowKg), {}};
-    return {0.0, mostOfFood(stack, 0.0), plain(say(QT_TRANSLATE_NOOP("Advice", "%1: %2")).arg(QString::fromStdString(none->text), QString::fromStdString(none->because)))};
+    if (none == said.end()) return {stack.forecast.feedNowKg, foodLimitOn(stack, stack.asOf + std::chrono::days{7}), mostOfFood(stack, stack.forecast.feedNowKg), {}};
+    return {0.0, 0.0, mostOfFood(stack, 0.0), plain(say(QT_TRANSLATE_NOOP("Advice", "%1: %2")).arg(QString::fromStdString(none->text), QString::fromStdString(none->because)))};
 }
 
 FoodLimit foodLimit(const reckoning::StackReckoning& stack) { return foodLimit(stack, adviceFor(stack)); }
@@ -96,8 +107,19 @@ double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day)
 
 double foodLimitOn(const reckoning::StackReckoning& stack, Day day)
 {
-    const double freed = fedInTheWeekOf(stack, stack.asOf) - fedInTheWeekOf(stack, day);
-    return std::min(stack.forecast.feedNowKg + freed, stack.forecast.feedHighKg);
+    const double counts = fedInTheWeekOf(stack, day);
+    const double freed = fedInTheWeekOf(stack, stack.asOf) - counts;
+    if (freed <= 0.0) return stack.forecast.feedNowKg;
+    // What was given above the rate is not freed with the rest of its day.
+    return std::clamp(std::min(stack.forecast.feedNowKg + freed, mostByRate(stack) - counts), stack.forecast.feedNowKg, stack.forecast.feedHighKg);
+}
+
+Day bearsFrom(const reckoning::StackReckoning& stack, double kg)
+{
+    constexpr double alike = 0.005; // kg: no scale tells them apart
+    Day day = stack.asOf;
+    while (daysBetween(stack.asOf, day) < 7 && foodLimitOn(stack, day) < kg - alike) day += std::chrono::days{1};
+    return day;
 }
 
 }

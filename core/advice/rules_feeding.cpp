@@ -87,6 +87,7 @@ QString boundText(const StackReckoning& stack)
     switch (boundOf(stack)) {
     case FoodBound::room: return say(QT_TRANSLATE_NOOP("Advice", "more does not fit under the rim"));
     case FoodBound::rate: return say(QT_TRANSLATE_NOOP("Advice", "%1 kg a day and m² are the most")).arg(number(reckoning::mostFreshPerM2AndDay, 1));
+    case FoodBound::worms: return say(QT_TRANSLATE_NOOP("Advice", "half of the worms' weight a day is the most, and they are about %1")).arg(massText(stack.now.colonyKg.p50));
     case FoodBound::warmth: return say(QT_TRANSLATE_NOOP("Advice", "with more the chance of a bed above %1 is above 5 %")).arg(temperatureText(hotAbove));
     case FoodBound::air: break;
     }
@@ -100,7 +101,11 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
 {
     const Day since = stack.record.lastFeed.value_or(stack.firstBedding);
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
-    const Day due = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
+    const Day usually = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
+    // What falls due while nobody is there is given the day before they leave.
+    const auto& leave = stack.record.nextAwayFrom;
+    const bool meanwhile = leave && usually >= *leave && usually <= stack.record.nextAwayUntil;
+    const Day due = meanwhile ? *leave - std::chrono::days{1} : usually;
     // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. Where
     // nothing is usual yet it is what keeps the worms: the most that is borne is much for a new bed.
     const double limit = foodLimitOn(stack, std::max(due, stack.asOf));

@@ -97,7 +97,7 @@ private:
         json_.key("feed_next_week_kg");
         json_.openObject(Layout::onOneLine);
         const std::vector<advice::Advice> said = advice::ofStack(all, stack.name);
-        const double most = advice::foodLimit(stack, said).kg;
+        const double most = advice::foodLimit(stack, said).weekKg;
         number("low", std::min(ahead.feedLowKg, most));
         number("usual", std::min(ahead.feedUsualKg, most));
         number("high", most);

@@ -212,10 +212,36 @@ void takeWorms(Ensemble& ensemble, double kg)
     }
 }
 
-void takeWormShare(Ensemble& ensemble, double share)
+void takeWormShare(Ensemble& ensemble, double share) { takeWormShareEach(ensemble, PerMember(static_cast<std::size_t>(ensemble.members()), share)); }
+
+void takeWormShareEach(Ensemble& ensemble, const PerMember& share)
 {
-    for (Ensemble::Block& block : ensemble.blocks)
-        for (int m = 0; m < lanes; ++m) block.stack.takenOut[m] += wormsLeave(block, m, least(share, 1.0));
+    for (std::size_t b = 0; b < ensemble.blocks.size(); ++b) {
+        Ensemble::Block& block = ensemble.blocks[b];
+        for (int m = 0; m < lanes; ++m) block.stack.takenOut[m] += wormsLeave(block, m, least(share[b * lanes + static_cast<std::size_t>(m)], 1.0));
+    }
+}
+
+void layCastingsEach(Ensemble& ensemble, int slot, const PerMember& dry)
+{
+    constexpr double carbonShare = 0.33, nitrogenShare = carbonShare / 15.0;
+    for (std::size_t b = 0; b < ensemble.blocks.size(); ++b) {
+        StackBlock& stack = ensemble.blocks[b].stack;
+        TrayBlock& tray = ensemble.blocks[b].trays[static_cast<std::size_t>(slot)];
+        for (int m = 0; m < lanes; ++m) {
+            const double more = dry[b * lanes + static_cast<std::size_t>(m)];
+            const double water = more * castingsHeld * row(ensemble.blocks[b], Parameter::fieldCapacity, m);
+            tray.castings[m] += more;
+            tray.carbon[m] += more * carbonShare;
+            tray.nitrogen[m] += more * nitrogenShare;
+            tray.water[m] += water;
+            tray.input[m] += more;
+            stack.putIn[m] += more;
+            stack.carbonIn[m] += more * carbonShare;
+            stack.nitrogenIn[m] += more * nitrogenShare;
+            stack.waterIn[m] += water;
+        }
+    }
 }
 
 void allWormsInto(Ensemble& ensemble, int slot)

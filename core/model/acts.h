@@ -46,6 +46,11 @@ void stockEach(Ensemble& ensemble, int slot, const PerMember& kg);
 void takeWorms(Ensemble& ensemble, double kg);
 /// The same for a share of each member's colony.
 void takeWormShare(Ensemble& ensemble, double share);
+void takeWormShareEach(Ensemble& ensemble, const PerMember& share);
+
+/// Castings, kg DM of each member, that lie in a tray which was at work before its journal began. As moist as they hold; C:N 15 (10 to 20 of finished
+/// castings: common practice, no source).
+void layCastingsEach(Ensemble& ensemble, int slot, const PerMember& dry);
 
 /// All worms into one tray, as when they are picked over by hand; cocoons stay where they lie.
 void allWormsInto(Ensemble& ensemble, int slot);

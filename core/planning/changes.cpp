@@ -27,6 +27,7 @@ constexpr double rampStep = 1.1;         ///< of the amount before: less is not 
 constexpr double mostShortOfAir = 0.05;  ///< of the members
 constexpr double leftToEat = 0.72;       ///< of dry matter: the rest is respired while it softens (core/model/parameters.cpp)
 constexpr int wayBackDays = 182;
+constexpr double wormsTried[] = {0.1, 0.25, 0.5, WayBack::mostWormsKg}; ///< kg
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
 
 /// Share of the members that are short of air within the first fortnight.
@@ -139,7 +140,9 @@ std::optional<Absence> prepareAbsence(const StackReckoning& stack, Day from, Day
     const auto usual = lookAhead(some, course, {}, crew, stop, ahead);
     if (!usual) return std::nullopt;
     Absence leave;
-    leave.feedKg = std::min(advice::foodLimitOn(stack, stack.asOf + std::chrono::days{gone - 1}), std::max(stack.forecast.feedUsualKg, stack.forecast.feedLowKg) * (until - gone + 1) / 7.0);
+    // What the advice says today of a bed that takes no food holds for the days to come.
+    const bool withheld = gone <= 7 && advice::foodLimit(stack).isWithheld();
+    leave.feedKg = withheld ? 0.0 : std::min(advice::foodLimitOn(stack, stack.asOf + std::chrono::days{gone - 1}), std::max(stack.forecast.feedUsualKg, stack.forecast.feedLowKg) * (until - gone + 1) / 7.0);
     leave.waterL = wantingIn(gone <= 7 ? stack.now : usual->days[static_cast<std::size_t>((gone - 1) / 7 - 1)], top + 1);
     const auto left = lookAhead(some, course, planOf(leave, from, to), crew, stop, ahead);
     if (!left) return std::nullopt;
@@ -210,8 +213,8 @@ std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads,
     };
     bool first = true;
     // A later way has to be sooner: of ways that are as short, the one with the least to do stands.
-    const auto follow = [&](WayBack tried) -> std::optional<Outlook> {
-        auto outlook = lookAhead(some, course, planOf(tried, tomorrow), crew, stop, wayBackDays);
+    const auto follow = [&](WayBack tried, const Population& of) -> std::optional<Outlook> {
+        auto outlook = lookAhead(of, course, planOf(tried, tomorrow), crew, stop, wayBackDays);
         if (!outlook) return std::nullopt;
         const auto on = reachedOn(*outlook);
         if (first) way.asItIs = on;
@@ -219,6 +222,7 @@ std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads,
             way.on = on;
             way.harvest = tried.harvest;
             way.newTray = tried.newTray;
+            way.wormsKg = tried.wormsKg;
             way.feed = std::move(tried.feed);
         }
         first = false;
@@ -238,11 +242,26 @@ std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads,
             std::optional<Outlook> outlook;
             for (const double feed : amounts) {
                 tried.feed = {{tomorrow, feed}};
-                outlook = follow(tried);
+                outlook = follow(tried, some);
                 if (!outlook) return std::nullopt;
             }
             tried.feed = rampOf(*outlook, tomorrow, stack.now.colonyKg.p50, start, most);
-            if (tried.feed.size() > 1 && !follow(tried)) return std::nullopt;
+            if (tried.feed.size() > 1 && !follow(tried, some)) return std::nullopt;
+        }
+    }
+    for (const double kg : wormsTried) {
+        if (way.on) break;
+        Population with = some;
+        model::stock(with.stack, std::max(with.stack.topToFeed(), 0), kg, std::nullopt, false);
+        WayBack tried;
+        tried.wormsKg = kg;
+        const double start = std::min(std::max(high, mostInAWeek(some.stack.area, some.stack.trays(), stack.now.colonyKg.p50 + kg)), asked);
+        for (const double feed : std::set<double>{std::min(high, start), start}) {
+            tried.feed = {{tomorrow, feed}};
+            const auto outlook = follow(tried, with);
+            if (!outlook) return std::nullopt;
+            tried.feed = rampOf(*outlook, tomorrow, stack.now.colonyKg.p50 + kg, feed, most);
+            if (tried.feed.size() > 1 && !follow(tried, with)) return std::nullopt;
         }
     }
     return way;

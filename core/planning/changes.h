@@ -50,11 +50,13 @@ struct WayBack {
     bool harvest = false;            ///< tomorrow, of the bottom tray
     bool newTray = false;            ///< tomorrow, with the bedding of the last one
     std::vector<reckoning::ChangedPlan::FeedFrom> feed; ///< a week, from tomorrow on; more than one: as the colony grows
+    double wormsKg = 0;              ///< put in today, where none of the other ways suffices; the least of some amounts that do
+    static constexpr double mostWormsKg = 1.0; ///< that are tried
     double goal = 0;                 ///< g dry matter a day: nine tenths of the best week of the last year
-    std::optional<Day> on;           ///< when the median reaches it; nullopt: not within half a year by any of them
+    std::optional<Day> on;           ///< when the median reaches it; nullopt: not within half a year by any of them, nor with worms
     std::optional<Day> asItIs;       ///< when it would by itself
 };
-/// The changed plan of that way.
+/// The changed plan of that way, but for its worms.
 reckoning::ChangedPlan planOf(const WayBack& way, Day tomorrow);
 /// nullopt also when the stack is not behind: it processes at least 0.7 of its best.
 std::optional<WayBack> shortestWayBack(const reckoning::StackReckoning& stack, int threads, std::stop_token stop = {});

@@ -4,6 +4,7 @@
 #include "core/advice/too_early.h"
 #include "core/journal/absences.h"
 #include "core/reckoning/tray_contents.h"
+#include "core/reckoning/usual.h"
 
 #include <algorithm>
 #include <cmath>
@@ -23,6 +24,20 @@ double freshKg(const journal::Feed& feed, const materials::Table& table)
     const materials::Material* food = table.find(feed.material.empty() ? std::string_view{journal::defaultFood} : std::string_view{feed.material});
     const auto mass = food != nullptr ? materials::freshMass(feed.food, *food) : std::nullopt;
     return mass ? mass->base() : 0.0;
+}
+
+/// The food of which the stack got most in the last weeks, kitchen mix where it got none.
+const materials::Material* mostGiven(const journal::Entries& entries, const std::string& stack, const materials::Table& table, Day today)
+{
+    std::map<std::string, double> kg;
+    for (const journal::Entry& entry : entries) {
+        const auto* feed = std::get_if<journal::Feed>(&entry.action);
+        if (feed == nullptr || entry.stack != stack || entry.date.day > today || daysBetween(entry.date.day, today) >= 7 * weeksBack) continue;
+        kg[feed->material.empty() ? std::string{journal::defaultFood} : feed->material] += freshKg(*feed, table);
+    }
+    const auto most = std::ranges::max_element(kg, {}, [](const auto& each) { return each.second; });
+    const materials::Material* food = most != kg.end() ? table.find(most->first) : nullptr;
+    return food != nullptr ? food : table.find(journal::defaultFood);
 }
 
 /// Water in the tray and what it can hold, by the medians.
@@ -111,7 +126,7 @@ FeedingPlan planFeeding(const reckoning::Reckoning& reckoning, const journal::En
         const reckoning::TrayEstimate* tray = trayToFeed(stack);
         if (tray != nullptr) {
             const advice::FoodLimit limit = advice::foodLimit(stack);
-            one.appetite = {stack.forecast.feedLowKg, stack.forecast.feedUsualKg, limit.kg};
+            one.appetite = {stack.forecast.feedLowKg, stack.forecast.feedUsualKg, limit.weekKg};
             one.withheld = limit.withheld;
             one.slot = tray->slot;
             one.tray = tray->tray;
@@ -121,15 +136,22 @@ FeedingPlan planFeeding(const reckoning::Reckoning& reckoning, const journal::En
     }
     const Split split = splitSupply(plan.supply, appetites);
     plan.leftOver = split.leftOver;
-    const materials::Material* food = table.find(journal::defaultFood);
-    const materials::Material* paper = table.find(journal::defaultCover);
+    const std::map<std::string, reckoning::Usual> usual = reckoning::usualOfAll(entries, table, reckoning.asOf);
     for (std::size_t i = 0; i < plan.stacks.size(); ++i) {
         StackFeeding& one = plan.stacks[i];
         one.kg = split.kg[i];
         one.side = nextSide(entries, one.stack, reckoning.asOf);
         const reckoning::StackReckoning* stack = reckoning.stack(one.stack);
         const reckoning::TrayEstimate* tray = stack != nullptr ? trayToFeed(*stack) : nullptr;
-        if (one.kg > 0.0 && tray != nullptr && food != nullptr && paper != nullptr) one.with = withFood(kilograms(one.kg), *food, *paper, waterOf(*tray));
+        if (one.kg <= 0.0 || tray == nullptr) continue;
+        one.from = advice::bearsFrom(*stack, one.kg);
+        const auto habit = usual.find(one.stack);
+        const materials::Material* food = mostGiven(entries, one.stack, table, reckoning.asOf);
+        const materials::Material* paper = habit != usual.end() && !habit->second.coverMaterial.empty() ? table.find(habit->second.coverMaterial) : nullptr;
+        if (paper == nullptr) paper = table.find(journal::defaultCover);
+        if (food == nullptr || paper == nullptr) continue;
+        one.paper = paper->name;
+        one.with = withFood(kilograms(one.kg), *food, *paper, waterOf(*tray));
     }
     return plan;
 }

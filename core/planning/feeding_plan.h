@@ -16,10 +16,12 @@ namespace tierloam::planning {
 struct StackFeeding {
     std::string stack;
     Appetite appetite;
-    double kg = 0;                       ///< fresh
+    double kg = 0;                       ///< fresh, within the coming seven days
+    Day from{};                          ///< the first day that takes as much: what was given lately counts until then
     int slot = 0, tray = 0;              ///< 0: no tray takes food
     journal::Side side = journal::Side::left;
-    WithFood with;
+    std::string paper;                   ///< what the stack is usually covered with, by the name of the table
+    WithFood with;                       ///< beside the food that it got most of in the last eight weeks
     std::string withheld;                ///< why none is to be given, as the advice says it; empty otherwise
 };
 

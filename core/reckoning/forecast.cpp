@@ -44,6 +44,7 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     const bool drying = standing()->drying.has_value();
     const int topBatch = top >= 0 && !drying ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
     to.roomTopTrayFreshKg = roomForFood(stack, weights, mainFood(course));
+    to.foodBulkKgPerM3 = mainFood(course).bulk;
 
     std::optional<Outlook> ahead = lookAhead(now_.members, course, {}, crew_, stop);
     if (!ahead) return false;
@@ -113,7 +114,7 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         }
         return probability(overfed, now_.members.shares());
     };
-    const double most = 7.0 * mostFreshPerM2AndDay * now_.members.stack.area * std::max(now_.members.stack.trays(), 1);
+    const double most = mostInAWeek(result.record.areaM2, now_.members.stack.trays(), result.now.colonyKg.p50);
     const double bound = std::min(most, to.roomTopTrayFreshKg.value_or(most));
     double bearable = 0.0;
     if (overfedBy(bound) <= overfedChance) { // with nothing known of the unfed bed, which is the harder test
@@ -141,7 +142,7 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         const double upkeep = days > 0 ? need[static_cast<std::size_t>(i)] / days * 7.0 : 0.0;
         wanted[static_cast<std::size_t>(i)] = perFresh > 0.0 ? upkeep / perFresh : 0.0;
     }
-    // 0.7 kg a day and m² over any 7 days: what the last of them got counts, whatever the week ahead could take.
+    // The rate holds over any 7 days: what the last of them got counts, whatever the week ahead could take.
     std::vector<double>& fed = result.record.fedKg;
     fed.assign(7, 0.0);
     for (std::size_t i = 0; i < now_.stepsDone; ++i) {

@@ -69,8 +69,8 @@ void pass(Archive& archive, StackEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Forecast& of)
 {
-    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room] = of;
-    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room);
+    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk] = of;
+    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk);
 }
 
 template <class Archive>

@@ -2,6 +2,7 @@
 
 #include "core/model/acts.h"
 #include "core/model/elementary.h"
+#include "core/model/masses.h"
 #include "core/model/members.h"
 #include "core/model/random.h"
 #include "core/reckoning/expected_reading.h"
@@ -195,6 +196,10 @@ void Population::forgetFirstsUndone(int today)
 namespace {
 
 constexpr double jumpFrom = 2.5; ///< sd between a bed as read and as expected, from which u has jumped; it is brought to within one
+constexpr int foundWithin = 60;    ///< days since the first bedding in which castings may be older than the journal. Judgement, as all of these
+constexpr int beddedAtFirst = 7;   ///< of the trays that were written down when it began
+constexpr double foundTimes = 3.0; ///< as deep as by the estimate
+constexpr double depthNoise = 0.2; ///< log-sd of a depth, as in looks.cpp
 constexpr double noColony = 1e-3; ///< kg
 constexpr double foundNoise = 0.5; ///< log-sd of what is given to members without worms
 constexpr double grownWorm = 0.4e-3; ///< kg
@@ -233,6 +238,25 @@ bool findWorms(Population& population, double kg, int slot, int day, int number)
     return true;
 }
 
+/// A journal may begin when the stack has long been at work, and then a tray holds what no bedding of these days can have become.
+bool findCastings(Population& population, const Look& look, std::span<const Expectation> expected, double surprise, int day, int number)
+{
+    Ensemble& stack = population.stack;
+    if (look.kind != LookKind::depth || surprise <= jumpFrom || look.value > 100.0 * stack.height) return false;
+    const TrayShape& shape = stack.shapes[static_cast<std::size_t>(look.slot)];
+    if (day > foundWithin || shape.beddedDay > beddedAtFirst) return false;
+    std::vector<double> depth(expected.size());
+    for (std::size_t i = 0; i < depth.size(); ++i) depth[i] = castingsDepth(MemberOf{stack, static_cast<int>(i)}, look.slot);
+    if (look.value < foundTimes * meanOf(depth, population.shares())) return false;
+    std::vector<double> normals(depth.size());
+    normalsOfRow(streamOf(stack.key, day, Use::jitter, number * 256 + 254), normals);
+    PerMember more(depth.size(), 0.0);
+    for (std::size_t i = 0; i < more.size(); ++i)
+        more[i] = std::max(look.value * exponential(depthNoise * normals[i]) - depth[i], 0.0) / 100.0 * castingsDensity * stack.area;
+    layCastingsEach(stack, look.slot, more);
+    return true;
+}
+
 /// Whether the members were changed.
 bool meetSurprise(Population& population, const Look& look, double surprise, int day, int number)
 {
@@ -246,6 +270,18 @@ bool meetSurprise(Population& population, const Look& look, double surprise, int
     return true;
 }
 
+}
+
+void loseWorms(Population& population, int day, int number)
+{
+    constexpr double most = 0.95;
+    PerMember share(static_cast<std::size_t>(population.stack.members()));
+    const std::uint64_t stream = streamOf(population.stack.key, day, Use::loss, number);
+    for (std::size_t i = 0; i < share.size(); ++i) {
+        const double u = uniform(stream, static_cast<int>(i));
+        share[i] = most * u * u * u; // median 12 %, one in ten above 69 %. Judgement
+    }
+    takeWormShareEach(population.stack, share);
 }
 
 void leavePlace(Population& population)
@@ -268,7 +304,10 @@ Verdict weigh(Population& population, const Look& look, std::span<const Expectat
     const std::vector<double> weightsBefore = population.normalised;
     verdict.surprise = surpriseOf(expected, look, weightsBefore, crew);
     std::vector<Expectation> now(expected.begin(), expected.end());
-    if (meetSurprise(population, look, verdict.surprise, day, number)) now = expectations(population, look, crew);
+    if (findCastings(population, look, expected, verdict.surprise, day, number)) {
+        now = expectations(population, look, crew);
+        verdict.surprise = surpriseOf(now, look, weightsBefore, crew);
+    } else if (meetSurprise(population, look, verdict.surprise, day, number)) now = expectations(population, look, crew);
     const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, now, day, number, crew, manner);
     if (moved) now = expectations(population, look, crew);
     std::vector<double> log = logLikelihood(now, look, manner.noiseScale, crew);

@@ -70,11 +70,15 @@ struct FilterManner {
 /// A place left: what the bed differed by there (u) stays there.
 void leavePlace(Population& population);
 
+/// Worms crawled off or lay dead, and nobody knows how many: each member loses a share of its own, most of them little, some nearly all. Looks tell them apart.
+void loseWorms(Population& population, int day, int number);
+
 /// Takes one value in: the members move towards it by their regression on it, then they are weighed by what is left of its likelihood: tempering
 /// where less than 10 effective members would be left, systematic resampling below half, and the Liu–West jitter. `number` counts the values of the day.
 /// `expected`: what each member expects (expected_reading.h).
 /// What members cannot explain is brought to them first, so that it does not pass for something else: a bed read far from what all expect is as it was
-/// read (u jumps), and where worms were found and most members have none, those get some. The verdict is that of before.
+/// read (u jumps), and where worms were found and most members have none, those get some. The verdict is that of before. In the first weeks castings are
+/// found that nobody can have made since: the tray was at work before its journal began, which is no disagreement.
 Verdict weigh(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner);
 
 }

@@ -123,7 +123,8 @@ struct Forecast {
     double airLowWithin14Days = 0;   ///< probability: air below 0.7 in some tray under usual care
     double ownWarmthK = 0;           ///< median of what the bed's own heat adds now
     double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what is usually given in a week, cover included
-    std::optional<double> roomTopTrayFreshKg; ///< usual food that still fits under the rim less 1 cm, median
+    std::optional<double> roomTopTrayFreshKg; ///< of the food that is given most, as all limits are; fits under the rim less 1 cm, median
+    double foodBulkKgPerM3 = 0;      ///< of that food as it comes to hand; 0: not known
 };
 
 /// Facts of the record that pages and advice need beside the estimates.

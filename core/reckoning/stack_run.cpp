@@ -123,6 +123,8 @@ void StackRun::entriesOf(int day)
             now_.lifted[now_.members.stack.shapes.front().batch] = {dayAt(day), readyProbability(now_.members.stack, 0, now_.members.shares())};
         // What was read is weighed before the entry takes anything.
         weighEntry(step, before, day);
+        if (const auto* event = std::get_if<journal::Event>(&action); event != nullptr && (event->what == "escape" || event->what == "dead worms"))
+            loseWorms(now_.members, day, number);
         now_.stepsDone = i + 1;
         journal::StackSettings& settings = now_.surroundings.settings;
         if (now_.stepsDone > 1 && (settings.place != step.after.settings.place || settings.temp != step.after.settings.temp)) { // what was read, was read elsewhere

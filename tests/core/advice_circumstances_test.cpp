@@ -79,6 +79,14 @@ TEST(AdviceBeforeLeaving, LiftsWaitForTheReturnAndFoodComesBefore)
     EXPECT_EQ(find(leaving, Code::harvestReady)->on, in(15));
     EXPECT_THAT(find(leaving, Code::harvestReady)->because, HasSubstr("nobody is there"));
     EXPECT_EQ(find(leaving, Code::feedDue)->on, in(0)) << "the day before";
+    stack.record.lastFeed = in(-2); // due in five days: more than what is else told ahead
+    ASSERT_NE(find(adviceFor(stack), Code::feedDue), nullptr);
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->on, in(0));
+    EXPECT_THAT(tests::reasonOf(stack, Code::feedDue), HasSubstr("nobody is there"));
+    stack.record.nextAwayFrom = in(4);
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue), nullptr) << "told two days before it is to be given";
+    stack.record.nextAwayFrom = in(1);
+    stack.record.lastFeed = in(-5);
     stack.record.nextAwayUntil = in(2); // two days are no matter
     EXPECT_EQ(find(adviceFor(stack), Code::harvestReady)->on, in(0));
     stack.record.nextAwayFrom = in(8); // the castings are taken by then
@@ -129,6 +137,7 @@ TEST(AdviceOfFood, WhatWasGivenThisWeekCounts)
     StackReckoning stack = calm();
     stack.record.lastFeed = in(-6);
     stack.forecast.feedNowKg = 0.35;
+    stack.record.areaM2 = 0.17; // two trays take 1.67 kg in seven days
     stack.record.fedKg = {0.0, 0.45, 0.0, 0.4, 0.4, 0.0, 0.0};
     const auto all = adviceFor(stack);
     ASSERT_NE(find(all, Code::feedDue), nullptr);

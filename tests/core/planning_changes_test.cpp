@@ -228,6 +228,26 @@ TEST(WayBack, OfAStarvedStackIsFoodAndSoonerThanWaiting)
     std::printf("way back of a starved stack: %d days, %zu steps of food, first %.2f kg a week, last %.2f\n", daysBetween(stack.asOf, *way->on), way->feed.size(), way->feed.front().kgPerWeek, way->feed.back().kgPerWeek);
 }
 
+TEST(WayBack, WhereFoodDoesNotSufficeNamesTheWormsThatDo)
+{
+    Notes notes;
+    journal::Setup cellar;
+    cellar.temp = celsius(13.0); // where a handful of worms takes years
+    notes.add(0, "Mill", cellar).add(0, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}}).add(0, "Mill", Stock{{15, Unit::g}, {}, {}}).fedWeekly("Mill", 2, 58, 60);
+    const StackReckoning stack = behind(*reckon(notes.entries(), until(60))->stack("Mill"), 14.0);
+    const auto way = shortestWayBack(stack, 1);
+    ASSERT_TRUE(way);
+    ASSERT_TRUE(way->on) << way->goal << " of " << stack.now.processingGDryPerDay.p50;
+    EXPECT_GT(way->wormsKg, 0.0);
+    EXPECT_LE(way->wormsKg, WayBack::mostWormsKg);
+    EXPECT_FALSE(way->feed.empty());
+    EXPECT_FALSE(way->asItIs);
+    const auto none = shortestWayBack(behind(stack, 1000.0), 1);
+    ASSERT_TRUE(none);
+    EXPECT_FALSE(none->on);
+    EXPECT_EQ(none->wormsKg, 0.0) << "nothing is named that does not suffice";
+}
+
 TEST(FeedingRamp, ChangesNothingBeforeItsDayAndTheFeedAfterIt)
 {
     const StackReckoning stack = firstOf(300, works);

@@ -27,7 +27,11 @@ QString foodRoomText(const FormContext& context, const journal::Feed& feed, std:
     double room = trayM3 * food->bulkKgPerM3;
     // Of the tray that takes food it is known what lies in it; of another one only how much it holds when it is empty.
     const reckoning::StackReckoning* stack = context.estimates();
-    if (stack && stack->forecast.roomTopTrayFreshKg && (!slot || slot == advice::slotForFood(*stack))) room = std::min(room, *stack->forecast.roomTopTrayFreshKg);
+    if (stack && stack->forecast.roomTopTrayFreshKg && (!slot || slot == advice::slotForFood(*stack))) {
+        // It is told of the food that is given most, and room is a volume.
+        const double bulk = stack->forecast.foodBulkKgPerM3 > 0.0 ? food->bulkKgPerM3 / stack->forecast.foodBulkKgPerM3 : 1.0;
+        room = std::min(room, bulk * *stack->forecast.roomTopTrayFreshKg);
+    }
     if (mass->base() <= room) return {};
     const QString held = ui::volumeText(1000.0 * trayM3), given = ui::massText(mass->base());
     return room < 0.005 ? FoodRoom::tr("That is %1, and nothing more finds room in the tray: look at the amount and its unit.").arg(given)

@@ -139,14 +139,16 @@ TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoni
         return made;
     }
     QStringList todo;
+    if (way->wormsKg > 0.0) todo << Words::tr("put %1 of worms in").arg(ui::massText(way->wormsKg));
     if (way->harvest) todo << Words::tr("take the bottom tray's castings");
     if (way->newTray) todo << Words::tr("lay a new tray");
     QStringList amounts;
     for (const auto& step : way->feed) amounts << (amounts.isEmpty() ? Words::tr("feed %1 a week").arg(ui::massText(step.kgPerWeek)) : Words::tr("from %1 on %2", "day, amount of food a week").arg(ui::shortDay(step.from, today), ui::massText(step.kgPerWeek)));
     todo << amounts.join(Words::tr(", "));
     const QString date = way->on ? ui::shortDay(*way->on, today) : Words::tr("not within half a year");
-    made.sentence = way->on ? Words::tr("The shortest way back: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
-                            : Words::tr("None of harvest, new tray and more food brings it back to %1 within half a year; put worms in.").arg(ui::rateText(way->goal));
+    made.sentence = way->on && way->wormsKg > 0.0 ? Words::tr("None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
+        : way->on           ? Words::tr("The shortest way back: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
+                            : Words::tr("None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.").arg(ui::rateText(way->goal), ui::massText(planning::WayBack::mostWormsKg));
     made.rows = {{Words::tr("back at its former rate"), way->asItIs ? ui::shortDay(*way->asItIs, today) : Words::tr("not within half a year"), date}};
     return made;
 }

@@ -33,11 +33,19 @@ QString sideText(journal::Side side)
 QString withText(const planning::StackFeeding& one)
 {
     QStringList parts;
-    if (one.with.paperKg > 0.0) parts << FeedingCard::tr("%1 of shredded paper").arg(ui::massText(one.with.paperKg));
+    if (one.with.paperKg > 0.0) parts << FeedingCard::tr("%1 of %2", "amount and material of a cover").arg(ui::massText(one.with.paperKg), ui::materialText(one.paper));
+    else parts << FeedingCard::tr("its usual cover");
     if (one.with.waterL > 0.0) parts << FeedingCard::tr("%1 of water").arg(ui::volumeText(one.with.waterL));
-    QString words = parts.isEmpty() ? FeedingCard::tr("its usual cover") : parts.join(FeedingCard::tr(" and "));
-    if (!one.with.waterReached && one.with.waterShare > 1.0) words += FeedingCard::tr(" and no water");
-    return words;
+    if (!one.with.waterReached && one.with.waterShare > 1.0) parts << FeedingCard::tr("no water");
+    return parts.join(FeedingCard::tr(", "));
+}
+
+/// Where it goes and what goes with it; the day, where what was given lately leaves no room before.
+QString whereText(const planning::StackFeeding& one, Day today)
+{
+    const QString most = ui::mostText(one.appetite.high);
+    if (one.from <= today) return FeedingCard::tr("tray %1, %2; with it: %3. At most %4").arg(one.tray).arg(sideText(one.side), withText(one), most);
+    return FeedingCard::tr("all of it from %1 on, since the days before count; tray %2, %3; with it: %4. At most %5").arg(ui::shortDay(one.from, today)).arg(one.tray).arg(sideText(one.side), withText(one), most);
 }
 
 double kgOf(const Amount& amount) { return amount.mass() ? amount.mass()->base() : 0.0; }
@@ -162,7 +170,7 @@ void FeedingCard::showPlan()
         const QString where = one.slot == 0 ? tr("no tray takes food")
             : !one.withheld.empty()          ? ui::unbroken(QString::fromStdString(one.withheld))
             : !takes                         ? tr("it can bear %1 this week").arg(ui::mostText(one.appetite.high))
-                                             : tr("tray %1, %2; with %3. At most %4").arg(one.tray).arg(sideText(one.side), withText(one), ui::mostText(one.appetite.high));
+                                             : whereText(one, reckoning->asOf);
         rows_->addWidget(ui::makeLabel(where, ui::TextRole::small, body_, true), row, 2);
         ++row;
     }
