@@ -232,7 +232,7 @@ TEST(WayBack, WhereFoodDoesNotSufficeNamesTheWormsThatDo)
 {
     Notes notes;
     journal::Setup cellar;
-    cellar.temp = celsius(13.0); // where a handful of worms takes years
+    cellar.temp = celsius(10.0); // where a handful of worms takes years
     notes.add(0, "Mill", cellar).add(0, "Mill", Bed{{480, Unit::g}, "corrugated cardboard shredded", {}}).add(0, "Mill", Stock{{15, Unit::g}, {}, {}}).fedWeekly("Mill", 2, 58, 60);
     const StackReckoning stack = behind(*reckon(notes.entries(), until(60))->stack("Mill"), 14.0);
     const auto way = shortestWayBack(stack, 1);
