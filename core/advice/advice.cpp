@@ -1,5 +1,6 @@
 #include "core/advice/advice.h"
 
+#include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
 #include "core/wording/dates.h"
 
@@ -72,6 +73,17 @@ bool feedingFallsWithin(const reckoning::StackReckoning& stack, Day from, Day ba
     return due >= from && due < back;
 }
 
+/// Food that would be due while nobody is there, given on a day before: what was fed lately still counts then. False where next to nothing is borne.
+bool feedBefore(const reckoning::StackReckoning& stack, Advice& food, Day day)
+{
+    const double limit = foodLimitOn(stack, day);
+    if (limit < reckoning::leastWorthGiving) return false;
+    if (reckoning::isBorne(food.kg, limit)) return true;
+    food.kg = limit;
+    food.text = plain(say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(mostFoodText(stack, limit)));
+    return true;
+}
+
 /// Days that nobody will be there are known before: a tray is not lifted that would hang in the light meanwhile, and food comes before they leave or after the return.
 void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
 {
@@ -85,7 +97,7 @@ void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& 
         const bool meanwhile = each.on >= *from && each.on < back;
         const bool early = each.food == Food::give && each.on == last && feedingFallsWithin(stack, *from, back);
         if (wouldHang) each.on = back;
-        else if (meanwhile && each.food == Food::give) each.on = std::max(last, stack.asOf);
+        else if (meanwhile && each.food == Food::give) each.on = feedBefore(stack, each, std::max(last, stack.asOf)) ? std::max(last, stack.asOf) : back;
         else if (meanwhile && each.severity < Severity::concern) each.on = back;
         else if (!early) continue;
         each.because += gone.toStdString();

@@ -15,6 +15,7 @@ constexpr Pair pairs[] = {
     {Code::tooDry, Code::drainageHigh},  {Code::staleRecord, Code::feedDue},  {Code::staleRecord, Code::hungry},   {Code::addTray, Code::tooEarly},
     {Code::dryingLong, Code::tooEarly},  {Code::tooEarly, Code::dryingDone},  {Code::harvestReady, Code::tooEarly}, {Code::harvestOverdue, Code::tooEarly},
     {Code::harvestSoon, Code::tooEarly}, {Code::drainageLow, Code::drainageHigh}, {Code::heat, Code::cold},      {Code::addTray, Code::trayFull},
+    {Code::trayFull, Code::lowCarbon},
 };
 
 /// What says how to feed, of a stack that is to get no food.
@@ -23,6 +24,28 @@ bool isOfFeeding(const Advice& advice) { return advice.food == Food::give || adv
 bool has(const std::vector<Advice>& all, Code code)
 {
     return std::any_of(all.begin(), all.end(), [code](const Advice& each) { return each.code == code; });
+}
+
+/// Before the other where two looks are asked for on one day: what presses, then what decides a turn, then what a rule asks for and not what tells most.
+bool beforeAsLook(const Advice& a, const Advice& b)
+{
+    if (a.severity != b.severity) return a.severity > b.severity;
+    if (a.forTurn != b.forTurn) return a.forTurn;
+    return a.worth < b.worth; // 0 of what a rule asks for
+}
+
+/// One look a day: who has squeezed a handful is not sent to the sump as well. The other is asked for once the first is taken. The look whether there is anybody to
+/// feed stands in any case, since no food hangs on it.
+void oneLookADay(std::vector<Advice>& all)
+{
+    std::vector<Advice> kept;
+    for (const Advice& one : all) {
+        const auto comesFirst = [&](const Advice& other) {
+            return other.look && other.on == one.on && (beforeAsLook(other, one) || (!beforeAsLook(one, other) && &other < &one));
+        };
+        if (!one.look || one.food == Food::withhold || std::none_of(all.begin(), all.end(), comesFirst)) kept.push_back(one);
+    }
+    all = std::move(kept);
 }
 
 }
@@ -50,6 +73,7 @@ void settleContradictions(std::vector<Advice>& all)
     if (std::any_of(all.begin(), all.end(), [&](const Advice& each) { return each.food == Food::withhold && !isHintToWait(each); })) std::erase_if(all, isHintToWait);
     for (const Pair& pair : pairs)
         if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
+    oneLookADay(all);
     // Fed once, into the tray that wants it: what is due names it, and says why it is not the highest.
     const auto early = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::tooEarly && each.food == Food::give; });
     const auto feed = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::feedDue || each.code == Code::hungry; });

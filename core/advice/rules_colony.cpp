@@ -16,7 +16,7 @@ constexpr struct { double least, most; } firstStock{0.11, 0.45}; ///< kg; common
 constexpr double someAgain = 0.008; ///< kg; raised below `fewWorms`
 constexpr double collapsed = 0.1;   ///< of what it was …
 constexpr int collapsesWithin = 60; ///< … within these days
-constexpr int seenLately = 14;      ///< days for which a look into the trays says more than the estimate
+constexpr int seenLately = 14;      ///< days for which a look for worms says more than the estimate
 
 /// The greatest colony of the last days.
 const StackEstimate* most(const StackReckoning& stack)
@@ -56,7 +56,7 @@ void nearlyGone(const StackReckoning& stack, std::vector<Advice>& to)
     QString why = say(QT_TRANSLATE_NOOP("Advice", "hardly any are left by what is known: colony %1")).arg(wording::massBand(stack.now.colonyKg));
     if (before != nullptr && before->colonyKg.p50 > stack.now.colonyKg.p50)
         why += say(QT_TRANSLATE_NOOP("Advice", "; on %1 it was %2")).arg(date(before->day, stack.asOf), massText(before->colonyKg.p50));
-    const bool seen = stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < seenLately;
+    const bool seen = stack.record.lastWormLook && daysBetween(*stack.record.lastWormLook, stack.asOf) < seenLately;
     if (seen && !hardly) return;
     if (seen) {
         add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Put worms in, or write down how many are in it; give no food until then")), why);

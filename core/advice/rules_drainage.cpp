@@ -116,8 +116,8 @@ void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<A
     const QString low = volumeText(stack.now.sumpL.p05), high = volumeText(stack.now.sumpL.p95), capacity = volumeText(stack.record.sumpCapacityL);
     add(to, stack, Code::sumpFull, severity, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See how full the sump is")),
         on.p50 && *on.p50 <= stack.asOf
-            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already")).arg(low, high, capacity)
-            : say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day"))
+            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day")).arg(low, high, capacity)
+            : say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day"))
                   .arg(low, high, capacity, when(*on.p10, stack.asOf)));
     to.back().look = reckoning::LookKind::sumpLevel;
 }

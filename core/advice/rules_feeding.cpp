@@ -143,6 +143,7 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
     if (!full.told()) return;
     const double room = *stack.forecast.roomTopTrayFreshKg;
     const auto& on = stack.forecast.topTrayFullOn.p50;
+    const bool nothingFits = full.nothingFits || room < leastWorthGiving; // to feed less is no way then, due or not
     const bool spare = stack.record.spareTrays > 0;
     const bool alone = stack.now.slots.size() == 1 && !spare; // nothing is lifted where one tray is all there is
     const QString soonText = alone           ? say(QT_TRANSLATE_NOOP("Advice", "The only tray fills up: feed less until its castings are taken"))
@@ -153,8 +154,8 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
         : isDrying(stack)          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the castings above are taken"))
         : spare                    ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, then feed"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the bottom tray is lifted"));
-    const QString remedy = !full.now ? soonText
-        : full.nothingFits ? noneText
+    const QString remedy = nothingFits ? noneText
+        : !full.now        ? soonText
         : alone            ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: feed less until its castings are taken"))
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
@@ -166,7 +167,7 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
     if (full.nothingFits && stack.now.ration.p50 < 1.0 && stack.now.ration != reckoning::Band{})
         why += say(QT_TRANSLATE_NOOP("Advice", "; the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
     if (full.nothingFits) why += ofPaperAlone(stack, top); // else it stands with the food that is due
-    add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now ? stack.asOf : on.value_or(stack.asOf), remedy, why);
+    add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now || nothingFits ? stack.asOf : on.value_or(stack.asOf), remedy, why);
 }
 
 }

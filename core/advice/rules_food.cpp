@@ -39,6 +39,8 @@ constexpr double carbonFine = 25.0;
 constexpr double carbonWanted = 30.0;
 constexpr double bedLow = 18.0;
 constexpr double paperCarbon = 0.504, paperNitrogen = 0.0012, paperDry = 0.95; ///< newspaper shredded, kg per kg dry matter; dry share
+constexpr double paperBulk = 30.0;          ///< kg/m³ as it comes to hand (resources/materials.csv)
+constexpr double rimCm = 1.0;               ///< kept free
 
 /// What has softened in a tray, kg DM/m².
 double softenedKgPerM2(const TrayEstimate& tray) { return tray.strata.softenedCm / 100.0 * 120.0; } // 120 kg/m³
@@ -160,6 +162,9 @@ void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector
     const bool low = ratio < carbonLow || (ratio < carbonFine && top.cnRatio.p50 > 0.0 && top.cnRatio.p50 < bedLow);
     if (!low) return;
     const double paper = (carbonWanted * nitrogen - carbon) / (paperCarbon - carbonWanted * paperNitrogen) / paperDry;
+    // Paper is bulky: where a week's does not fit, room comes first.
+    const double roomL = std::max(stack.record.trayHeightCm - rimCm - top.depthCm, 0.0) / 100.0 * stack.record.areaM2 * 1000.0;
+    if (paper / paperBulk * 1000.0 > roomL) return;
     add(to, stack, Code::lowCarbon, Severity::hint, top.slot, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(massText(std::max(paper, 0.01))),
         say(QT_TRANSLATE_NOOP("Advice", "C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted")).arg(number(ratio, 0), number(top.cnRatio.p50, 0)));

@@ -45,7 +45,7 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     const bool full = overdue && free <= reckoning::rimAgainCm;
     if (full) reasons << say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to %1 under its rim")).arg(lengthText(std::max(free, 0.0)));
     const bool waitsLong = stack.turnSince && stack.readySince && daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf) >= reckoning::overdueAfter;
-    if (now > 0.0 && !reckoning::isUnfed(stack.record, stack.asOf) && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
+    if (now > 0.0 && !reckoning::wantsFood(stack) && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
         reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(massText(now), massText(then));
     return reasons.join(QStringLiteral("; "));
 }

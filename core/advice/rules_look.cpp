@@ -104,7 +104,7 @@ bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::ve
     const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->turnLikelyOn, day.day) : std::nullopt; };
     if (stack.turnSince || !stands(stack, before, {1.0, 0.0}, near(stack.forecast.turnLikelyOn, stack.asOf).value_or(0.0))) return false;
     if (stack.record.spareTrays <= 0 && !stack.readySince) return false;
-    QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come"))
+    QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week"))
                       .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));
     if (stack.turnLook) why += worth(stack.forecast.turnOn, stack, stack.turnLook->cut, stack.turnLook->minutes);
     addLook(to, stack, LookKind::depth, top.slot, say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the top tray")), why, stack.turnLook ? perMinute(stack.forecast.turnOn, stack, *stack.turnLook) : 0.0);

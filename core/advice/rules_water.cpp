@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace tierloam::advice {
 
@@ -30,14 +31,11 @@ constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with
 constexpr double wateredTo = 0.95;   ///< of field capacity
 constexpr double leastPour = 0.1;    ///< L
 
-/// What brings a tray with that share of field capacity to `wateredTo`, in steps of a kitchen jug, so that it does not change with every day: 0.1 L, and
-/// 0.25 L above 1 L.
-double litresWanting(const TrayEstimate& tray, double share)
+/// What brings a tray with that share of field capacity to `wateredTo`, in steps of a kitchen jug, so that it does not change with every day.
+Amount pourWanting(const TrayEstimate& tray, double share)
 {
-    if (tray.waterShare.p50 <= 0.0) return leastPour;
-    const double wanting = waterKg(tray) / tray.waterShare.p50 * (wateredTo - share);
-    const double step = wanting > 1.0 ? 0.25 : 0.1;
-    return std::max(std::floor(wanting / step + 0.5) * step, leastPour);
+    if (tray.waterShare.p50 <= 0.0) return wording::volumeAmount(leastPour);
+    return wording::volumeAmount(std::max(waterKg(tray) / tray.waterShare.p50 * (wateredTo - share), leastPour));
 }
 
 bool squeezed(const StackReckoning& stack, int value)
@@ -55,14 +53,16 @@ double shareOf(double moisturePct, const TrayEstimate& tray)
     return tray.moisturePct.p50 > 0.0 ? tray.waterShare.p50 * perDry(moisturePct) / perDry(tray.moisturePct.p50) : tray.waterShare.p50;
 }
 
-/// A moisture read in the tray within some days that the estimate could not explain: one that it could it has taken in.
-const reckoning::Disagreement* moistureRead(const StackReckoning& stack, const TrayEstimate& tray)
+/// A moisture read in the tray within some days that the estimate could not explain: one that it could it has taken in. Of the whole stack it is told of its
+/// `uppermost` tray alone. Who has felt the bed since knows better.
+const reckoning::Disagreement* moistureRead(const StackReckoning& stack, const TrayEstimate& tray, bool uppermost)
 {
     const auto& all = stack.disagreements;
     const auto latest = std::find_if(all.rbegin(), all.rend(), [&](const reckoning::Disagreement& each) {
-        return each.kind == reckoning::LookKind::moisture && (each.slot == 0 || each.slot == tray.slot);
+        return each.kind == reckoning::LookKind::moisture && (each.batch == 0 ? uppermost : each.batch == tray.batch); // slots change with a lift
     });
-    return latest != all.rend() && daysBetween(latest->day, stack.asOf) <= readingHolds ? &*latest : nullptr;
+    if (latest == all.rend() || daysBetween(latest->day, stack.asOf) > readingHolds || stack.record.lastMoistureLook > latest->day) return nullptr;
+    return &*latest;
 }
 
 QString howWet(const TrayEstimate& tray)
@@ -86,11 +86,12 @@ void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double 
     add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf,
         severity == Severity::hint ? say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed: it may be dry"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed, and water it if it crumbles: it is probably dry")),
-        howWet(tray) + say(QT_TRANSLATE_NOOP("Advice", "; too dry within a week with %1")).arg(percent(chance)));
+        howWet(tray) + say(QT_TRANSLATE_NOOP("Advice", "; too dry within a week with %1")).arg(percent(chance))
+            + say(QT_TRANSLATE_NOOP("Advice", "; if it crumbles, pour %1, else nothing for two weeks")).arg(wording::amountText(pourWanting(tray, crumblesBelow))));
     to.back().look = reckoning::LookKind::squeeze;
 }
 
-void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest, std::vector<Advice>& to)
+void tooDry(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
 {
     const auto onDay = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
         const TrayEstimate* at = trayOfBatch(day, batch);
@@ -105,8 +106,8 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
     std::optional<double> now = onDay(stack.now);
     if (!now) return;
     if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, onDay(stack.forecast.days.front()).value_or(0.0));
-    const bool crumbled = highest && squeezed(stack, 1) && !wateredSince(stack, stack.record.lastSqueeze);
-    const reckoning::Disagreement* measured = moistureRead(stack, tray);
+    const bool crumbled = squeezed(stack, 1) && !wateredSince(stack, stack.record.lastSqueeze);
+    const reckoning::Disagreement* measured = moistureRead(stack, tray, true);
     if (measured != nullptr && (wateredSince(stack, measured->day) || shareOf(measured->value, tray) >= dryBelow)) measured = nullptr;
     const bool read = crumbled || measured != nullptr;
     const bool dry = stands(stack, chance, dryAt, now);
@@ -116,13 +117,13 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
         if (ask || !dry) return;
     }
     const double share = std::min({tray.waterShare.p50, crumbled ? crumblesBelow : tray.waterShare.p50, measured != nullptr ? shareOf(measured->value, tray) : tray.waterShare.p50});
-    const double litres = litresWanting(tray, share);
+    const Amount pour = pourWanting(tray, share);
     const Severity severity = onDay(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
     if (crumbled) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
     if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));
-    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(volumeText(litres)), reason);
-    to.back().litres = litres;
+    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(wording::amountText(pour)), reason);
+    to.back().litres = pour.value * inBaseUnit(pour.unit);
 }
 
 void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest, std::vector<Advice>& to)
@@ -142,7 +143,7 @@ void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
         return least;
     };
     const bool ran = highest && squeezed(stack, 5);
-    const reckoning::Disagreement* measured = moistureRead(stack, tray);
+    const reckoning::Disagreement* measured = moistureRead(stack, tray, highest);
     if (measured != nullptr && shareOf(measured->value, tray) <= wetAbove) measured = nullptr;
     if (!ran && measured == nullptr && !stands(stack, chance, wetAt)) return;
     QString reason = howWet(tray);
@@ -158,11 +159,11 @@ void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
 void rulesOfWater(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const TrayEstimate* top = trayToFeed(stack);
-    for (const TrayEstimate& tray : stack.now.slots) {
-        if (tray.state == TrayState::drying || tray.depthCm < leastDepthCm) continue;
-        const bool highest = &tray == top;
-        if (highest) tooDry(stack, tray, true, to); // water reaches the others through it
-        tooWet(stack, tray, highest, to);
+    bool highest = true; // of those that hold enough to be told of
+    for (auto tray = stack.now.slots.rbegin(); tray != stack.now.slots.rend(); ++tray) {
+        if (tray->state == TrayState::drying || tray->depthCm < leastDepthCm) continue;
+        if (&*tray == top) tooDry(stack, *tray, to); // water reaches the others through it
+        tooWet(stack, *tray, std::exchange(highest, false), to);
     }
 }
 

@@ -2,19 +2,31 @@
 
 #include "core/journal/entry.h"
 
+#include <string>
 #include <vector>
 
-/// Days on which nobody is there to care for a stack: events "away" of the journal.
+/// Days on which nobody is there to care for a stack: events "away" of the journal. An absence is of the stack that it is written under, and of nobody's
+/// house: a neighbour may look after one stack and not after another. Nobody at all is there on the days that stand under every stack that is fed.
 namespace tierloam::journal {
 
 struct AwayDays {
     Day from, to; ///< both included
     bool holds(Day day) const { return from <= day && day <= to; }
+    bool operator==(const AwayDays&) const = default;
 };
 bool isAway(Day day, const std::vector<AwayDays>& away);
 
 /// The days that an entry says; nullopt when it is no "away".
 std::optional<AwayDays> awayDaysOf(const Entry& entry);
+
+/// Ascending, those that overlap or follow each other without a day between made one: 5 to 10 and 11 to 20 August are 5 to 20 August.
+std::vector<AwayDays> joined(std::vector<AwayDays> days);
+
+/// Of one stack, joined, those to come among them.
+std::vector<AwayDays> absencesOf(const Entries& entries, const std::string& stack);
+
+/// Joined, of the days that stand under every stack that was fed in the 16 weeks up to `today`; where none was, under every stack that has any absence.
+std::vector<AwayDays> absencesOfAll(const Entries& entries, Day today);
 
 /// Days from `day` to `today` on which somebody was there, `day` itself left out: habits are judged by these. Absences may overlap.
 int daysPresentSince(Day day, Day today, const std::vector<AwayDays>& away);

@@ -122,6 +122,9 @@ void addMatter(Ensemble& ensemble, int slot, const Substance& substance, const P
     mean(shape.dryDensity[c], substance.bulk * substance.dryShare);
     mean(shape.carbonShare[c], substance.carbon);
     shape.weight[c] = weight;
+    const double there = shape.left * shape.whole + nominal;
+    shape.whole = std::max(shape.whole, there);
+    shape.left = shape.whole > 0.0 ? there / shape.whole : 1.0;
     if (isFeeding) shape.tracerClass = c;
     for (int b = 0; b < static_cast<int>(ensemble.blocks.size()); ++b) {
         Ensemble::Block& block = ensemble.blocks[static_cast<std::size_t>(b)];

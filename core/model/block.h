@@ -54,7 +54,8 @@ struct TrayShape {
     int tray;
     int beddedDay;                        ///< days since the stack's first bedding
     bool drying;
-    double left;                          ///< of this batch: 1, less what shares of it were taken
+    double left;                          ///< of `whole`, what is still there by what was put in and taken: 1 before a share is taken, and again once as much was added
+    double whole;                         ///< kg DM (nominal): the most of what was put in that has been there at once
 };
 
 /// What a stack holds besides its trays, 64 members.

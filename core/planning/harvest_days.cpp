@@ -1,5 +1,7 @@
 #include "core/planning/harvest_days.h"
 
+#include "core/planning/welcome_days.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -11,53 +13,11 @@ namespace tierloam::planning {
 namespace {
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
-constexpr int longestSearch = 400;       ///< days after which no welcome day is looked for any more
 constexpr std::size_t mostTogether = 4;  ///< stacks: with more the joint states are too many to prove anything
 constexpr int rounds = 12;               ///< of putting every stack in its best place
 constexpr int fewStacks = 24;            ///< up to so many several beginnings are tried
 constexpr int beginnings = 32;
 constexpr int beginningsOfMany = 2;
-
-bool isAway(int day, const HarvestWishes& wishes)
-{
-    return std::any_of(wishes.away.begin(), wishes.away.end(), [day](const HarvestWishes::Absence& away) { return day >= away.from && day <= away.to; });
-}
-
-/// Somebody is there on that day, and it is one of the chosen days of the week.
-bool isFree(int day, const HarvestWishes& wishes)
-{
-    const unsigned mask = (wishes.weekdays & 0x7fU) == 0U ? 0x7fU : wishes.weekdays;
-    const int weekday = ((day + wishes.todaysWeekday) % 7 + 7) % 7;
-    return (mask >> weekday & 1U) != 0U && !isAway(day, wishes);
-}
-
-/// The first free day from the one that is wanted on, else the last before it.
-std::optional<int> freeBetween(int least, int wanted, int most, const HarvestWishes& wishes)
-{
-    for (int day = wanted; day <= most; ++day)
-        if (isFree(day, wishes)) return day;
-    for (int day = wanted - 1; day >= least; --day)
-        if (isFree(day, wishes)) return day;
-    return std::nullopt;
-}
-
-bool welcome(int day, const HarvestWishes& wishes) { return isFree(day, wishes) && takingAfter(day, wishes); }
-
-/// The welcome days of the years ahead, looked up instead of asked again and again.
-class WelcomeDays {
-public:
-    explicit WelcomeDays(const HarvestWishes& wishes) : wishes_{wishes}, is_(static_cast<std::size_t>(reach))
-    {
-        for (int day = 0; day < reach; ++day) is_[static_cast<std::size_t>(day)] = welcome(day, wishes) ? 1 : 0;
-    }
-    bool operator()(int day) const { return day >= 0 && day < reach ? is_[static_cast<std::size_t>(day)] != 0 : welcome(day, wishes_); }
-    const HarvestWishes& wishes() const { return wishes_; }
-
-private:
-    static constexpr int reach = 1024;
-    const HarvestWishes& wishes_;
-    std::vector<char> is_;
-};
 
 std::vector<int> daysFrom(int due, const WelcomeDays& is)
 {
@@ -163,7 +123,7 @@ std::vector<int> bestOfOne(const StackTurns& stack, const WelcomeDays& is, const
     return days;
 }
 
-HarvestDays price(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, std::vector<std::vector<int>> lift)
+HarvestDays price(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const WelcomeOfEach& is, std::vector<std::vector<int>> lift)
 {
     HarvestDays made;
     const int stretch = stretchOf(stacks, wishes);
@@ -179,9 +139,10 @@ HarvestDays price(const std::vector<StackTurns>& stacks, const HarvestWishes& wi
     for (const auto& [number, count] : inStretch) made.crowdedPairs += count * (count - 1) / 2;
     made.delay = static_cast<int>(std::lround(delay));
     made.days = static_cast<int>(onDay.size());
-    for (const std::vector<int>& days : lift) {
+    for (std::size_t i = 0; i < lift.size(); ++i) {
+        const HarvestWishes& own = is[i].wishes();
         std::vector<int>& take = made.take.emplace_back();
-        for (const int day : days) take.push_back(takingAfter(day, wishes).value_or(takingOfBegun(day, day + wishes.daysDrying, wishes))); // a pinned day may suit nobody
+        for (const int day : lift[i]) take.push_back(takingAfter(day, own).value_or(takingOfBegun(day, day + own.daysDrying, own))); // a pinned day may suit nobody
     }
     made.cost = delay;
     if (wishes.gathering == Gathering::spread) made.cost += wishes.crowd * made.crowdedPairs;
@@ -191,9 +152,8 @@ HarvestDays price(const std::vector<StackTurns>& stacks, const HarvestWishes& wi
 }
 
 /// One stack after another into its best place, until nothing moves.
-HarvestDays settle(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const std::vector<std::size_t>& order, std::vector<std::vector<int>> lift)
+HarvestDays settle(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const WelcomeOfEach& is, const std::vector<std::size_t>& order, std::vector<std::vector<int>> lift)
 {
-    const WelcomeDays is{wishes};
     Others others{wishes, stretchOf(stacks, wishes)};
     for (const auto& days : lift)
         for (const int day : days) others.put(day, 1);
@@ -201,21 +161,20 @@ HarvestDays settle(const std::vector<StackTurns>& stacks, const HarvestWishes& w
         bool moved = false;
         for (const std::size_t i : order) {
             for (const int day : lift[i]) others.put(day, -1);
-            std::vector<int> days = bestOfOne(stacks[i], is, others);
+            std::vector<int> days = bestOfOne(stacks[i], is[i], others);
             moved = moved || days != lift[i];
             lift[i] = std::move(days);
             for (const int day : lift[i]) others.put(day, 1);
         }
         if (!moved) break;
     }
-    return price(stacks, wishes, std::move(lift));
+    return price(stacks, wishes, is, std::move(lift));
 }
 
-HarvestDays bySettling(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes)
+HarvestDays bySettling(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const WelcomeOfEach& is)
 {
     std::vector<std::size_t> order(stacks.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-    const WelcomeDays is{wishes};
     HarvestDays best;
     best.cost = infinite;
     std::mt19937 dice{20310502}; // the same plan for the same household
@@ -230,13 +189,13 @@ HarvestDays bySettling(const std::vector<StackTurns>& stacks, const HarvestWishe
                 Others meetings{wishes, 1};
                 for (int day = static_cast<int>(dice() % static_cast<unsigned>(every)); day < wishes.horizon + wishes.mostWait; day += every) {
                     int on = day;
-                    while (!welcome(on, wishes) && on < day + 7) ++on;
+                    while (!isWelcome(on, wishes) && on < day + 7) ++on;
                     meetings.put(on, 1);
                 }
-                for (std::size_t i = 0; i < stacks.size(); ++i) lift[i] = bestOfOne(stacks[i], is, meetings);
+                for (std::size_t i = 0; i < stacks.size(); ++i) lift[i] = bestOfOne(stacks[i], is[i], meetings);
             }
         }
-        HarvestDays found = settle(stacks, wishes, order, std::move(lift));
+        HarvestDays found = settle(stacks, wishes, is, order, std::move(lift));
         if (found.cost < best.cost - 1e-9) best = std::move(found);
     }
     return best;
@@ -245,8 +204,8 @@ HarvestDays bySettling(const std::vector<StackTurns>& stacks, const HarvestWishe
 /// All stacks together, day by day, over what has been lifted and how late each stack runs; a state that cannot beat what is known is dropped.
 class Together {
 public:
-    Together(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const HarvestDays& known, int mostStates)
-        : stacks_{stacks}, wishes_{wishes}, known_{known}, is_{wishes}, most_{mostStates}, stretch_{stretchOf(stacks, wishes)}, rest_(stacks.size())
+    Together(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const WelcomeOfEach& is, const HarvestDays& known, int mostStates)
+        : stacks_{stacks}, wishes_{wishes}, known_{known}, is_{is}, most_{mostStates}, stretch_{stretchOf(stacks, wishes)}, rest_(stacks.size())
     {
     }
 
@@ -274,7 +233,7 @@ public:
         if (!best) return known_;
         std::vector<std::vector<int>> lift(stacks_.size());
         for (const auto& [stack, on] : best->lifted) lift[static_cast<std::size_t>(stack)].push_back(on);
-        HarvestDays made = price(stacks_, wishes_, std::move(lift));
+        HarvestDays made = price(stacks_, wishes_, is_, std::move(lift));
         return made.cost < known_.cost - 1e-9 ? made : known_;
     }
 
@@ -312,14 +271,15 @@ private:
             for (const auto& pin : stack.pinned)
                 if (pin) last = std::max(last, *pin + wait);
         }
-        for (const auto& away : wishes_.away) last = std::max(last, away.to + longestSearch / 4);
+        for (std::size_t i = 0; i < stacks_.size(); ++i)
+            for (const DaysAway& away : is_[i].wishes().away) last = std::max(last, away.to + longestSearch / 4);
         return last;
     }
 
     const std::vector<int>& daysOf(std::size_t i, const Place& place)
     {
         auto& known = choices_[{i, place.harvested, place.late}];
-        if (known.empty()) known = choices(stacks_[i], static_cast<std::size_t>(place.harvested), place.late, is_);
+        if (known.empty()) known = choices(stacks_[i], static_cast<std::size_t>(place.harvested), place.late, is_[i]);
         return known;
     }
 
@@ -385,7 +345,7 @@ private:
     const std::vector<StackTurns>& stacks_;
     const HarvestWishes& wishes_;
     const HarvestDays& known_;
-    WelcomeDays is_;
+    const WelcomeOfEach& is_;
     long most_;
     long seen_ = 0;
     int stretch_;
@@ -402,47 +362,34 @@ int stretchOf(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes
     return harvests == 0 ? 14 : std::clamp(wishes.horizon / static_cast<int>(harvests), 7, 14);
 }
 
-std::optional<int> takingAfter(int lift, const HarvestWishes& wishes)
-{
-    return freeBetween(lift + wishes.leastDrying, lift + wishes.daysDrying, lift + wishes.mostDrying, wishes);
-}
-
-int takingOfBegun(int lift, int wanted, const HarvestWishes& wishes)
-{
-    const int least = std::max(lift + wishes.leastDrying, 0);
-    if (const auto day = freeBetween(least, wanted, std::max(wanted, lift + wishes.mostDrying), wishes)) return *day;
-    for (int day = std::max(wanted, least); day < wanted + longestSearch; ++day)
-        if (!isAway(day, wishes)) return day;
-    return wanted;
-}
-
 std::vector<int> daysFor(int due, const HarvestWishes& wishes) { return daysFrom(due, WelcomeDays{wishes}); }
 
 std::optional<HarvestDays> priced(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, const std::vector<std::vector<int>>& lift)
 {
     if (lift.size() != stacks.size()) return std::nullopt;
-    const WelcomeDays is{wishes};
+    const WelcomeOfEach is{stacks, wishes};
     for (std::size_t i = 0; i < stacks.size(); ++i) {
         if (lift[i].size() != stacks[i].natural.size()) return std::nullopt;
         int late = 0;
         for (std::size_t k = 0; k < lift[i].size(); ++k) {
-            const std::vector<int> days = choices(stacks[i], k, late, is);
+            const std::vector<int> days = choices(stacks[i], k, late, is[i]);
             if (!std::binary_search(days.begin(), days.end(), lift[i][k])) return std::nullopt;
             late = lateAfter(stacks[i], k, lift[i][k]);
         }
     }
-    return price(stacks, wishes, lift);
+    return price(stacks, wishes, is, lift);
 }
 
 HarvestDays chooseDays(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, int mostStates)
 {
-    HarvestDays best = bySettling(stacks, wishes);
+    const WelcomeOfEach is{stacks, wishes};
+    HarvestDays best = bySettling(stacks, wishes, is);
     if (wishes.gathering == Gathering::asTheyCome) {
         best.exact = true;
         return best;
     }
     if (stacks.size() > mostTogether || mostStates <= 0) return best;
-    if (auto proved = Together{stacks, wishes, best, mostStates}.search()) {
+    if (auto proved = Together{stacks, wishes, is, best, mostStates}.search()) {
         proved->exact = true;
         return *std::move(proved);
     }

@@ -6,11 +6,15 @@
 /// On which days the harvests of a year are best put, all stacks together. Days are counted from today; knows no worms.
 namespace tierloam::planning {
 
+/// Days on which nobody is there, both included.
+struct DaysAway { int from, to; };
+
 /// The turns of one stack as they come by themselves: ascending days on which the bottom tray is to be lifted. A harvest put off by a day
 /// puts off all that follow it by a day, since the tray laid after it fills so much later.
 struct StackTurns {
     std::vector<int> natural;
     std::vector<std::optional<int>> pinned;  ///< by harvest; a day chosen by hand, whatever it costs. Shorter than `natural`: none
+    std::vector<DaysAway> away{};             ///< for this stack, beside those of the household
 };
 
 enum class Gathering {
@@ -23,8 +27,7 @@ struct HarvestWishes {
     Gathering gathering = Gathering::asTheyCome;
     unsigned weekdays = 0x7f;                ///< bit d: the day d days after a Monday is welcome; none set counts as all
     int todaysWeekday = 0;                   ///< 0 = Monday
-    struct Absence { int from, to; };        ///< days, both included
-    std::vector<Absence> away;
+    std::vector<DaysAway> away;               ///< for all stacks
     // Light-drying takes 2 to 7 days: common practice, no source. The castings are taken on a welcome day too, 6 days after the lift or as soon after
     // as can be, at most 10; where none is, before.
     int daysDrying = 6, leastDrying = 2, mostDrying = 10;

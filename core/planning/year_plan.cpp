@@ -1,6 +1,7 @@
 #include "core/planning/year_plan.h"
 
 #include "core/advice/too_early.h"
+#include "core/journal/absences.h"
 #include "core/planning/year_courses.h"
 
 #include <algorithm>
@@ -59,13 +60,21 @@ std::vector<const StackReckoning*> standing(const reckoning::Reckoning& reckonin
     return stacks;
 }
 
+std::vector<DaysAway> inDays(const std::vector<std::pair<Day, Day>>& away, Day today)
+{
+    std::vector<DaysAway> days;
+    days.reserve(away.size());
+    for (const auto& [from, to] : away) days.push_back({daysBetween(today, from), daysBetween(today, to)});
+    return days;
+}
+
 HarvestWishes wishesFor(const YearWishes& wishes, Day today)
 {
     HarvestWishes made;
     made.gathering = wishes.gathering;
     made.weekdays = wishes.weekdays;
     made.todaysWeekday = weekdayOf(today);
-    for (const auto& [from, to] : wishes.away) made.away.push_back({daysBetween(today, from), daysBetween(today, to)});
+    made.away = inDays(wishes.away, today);
     return made;
 }
 
@@ -85,6 +94,9 @@ public:
         : wishes_{wishes}, today_{stack.asOf}, name_{stack.name}, present_{stack.present.get()}, plain_{plainWish(stack, members)}
     {
         plain_.windows = windows;
+        if (const auto own = wishes.awayOf.find(name_); own != wishes.awayOf.end()) own_ = own->second;
+        away_ = wishes.away;
+        away_.insert(away_.end(), own_.begin(), own_.end());
         if (trial.change) plain_.change = trial.change(stack);
         if (trial.moreTrays == 0) return;
         changed_ = *stack.present;
@@ -99,7 +111,7 @@ public:
         natural = held = *course;
         // A pin may bring a harvest into the year that is pinned in its turn: until no new one is found.
         RotationWish wish = plain_;
-        wish.away = wishes_.away;
+        wish.away = away_;
         const bool waits = std::any_of(natural.trays.begin(), natural.trays.end(), [&](const reckoning::PlannedTray& tray) { return reckoning::isWithin(wish.away, tray.on); });
         for (bool first = true;; first = false) {
             const std::size_t known = wish.liftOn.size();
@@ -116,6 +128,7 @@ public:
     StackTurns turns() const
     {
         StackTurns made;
+        made.away = inDays(own_, today_);
         for (const PlannedHarvest& harvest : held.harvests) {
             if (!isOpen(harvest)) continue;
             made.natural.push_back(daysBetween(today_, harvest.liftOn));
@@ -129,7 +142,9 @@ public:
     std::optional<RotationCourse> onDays(const std::vector<int>& lift, const std::vector<int>& take, const HarvestWishes& days, bool again, Crew& crew, const std::stop_token& stop)
     {
         RotationWish wish = plain_;
-        wish.away = wishes_.away;
+        wish.away = away_;
+        HarvestWishes here = days;
+        here.away = inDays(away_, today_);
         RotationCourse made = held;
         bool moved = false;
         std::size_t open = 0;
@@ -142,7 +157,7 @@ public:
                 wish.liftOn[static_cast<int>(k)] = harvest.liftOn;
                 ++open;
             } else {
-                harvest.takeOn = today_ + std::chrono::days{takingOfBegun(daysBetween(today_, harvest.liftOn), daysBetween(today_, harvest.takeOn), days)};
+                harvest.takeOn = today_ + std::chrono::days{takingOfBegun(daysBetween(today_, harvest.liftOn), daysBetween(today_, harvest.takeOn), here)};
                 wish.takeToday = wish.takeToday && harvest.takeOn == today_;
             }
             wish.takeOn[static_cast<int>(k)] = harvest.takeOn;
@@ -163,6 +178,7 @@ private:
     const reckoning::Present* present_;
     std::optional<reckoning::Present> changed_;
     RotationWish plain_;
+    std::vector<std::pair<Day, Day>> own_, away_; ///< days on which nobody is there for this stack alone, and at all
 };
 
 /// How much later than by themselves those harvests are lifted that come in both courses.
@@ -209,14 +225,24 @@ RotationWish plainWish(const StackReckoning& stack, int members)
 
 YearWishes withAbsences(YearWishes wishes, const journal::Entries& entries, Day today)
 {
-    for (const journal::Entry& entry : entries) {
-        const auto* event = std::get_if<journal::Event>(&entry.action);
-        if (event == nullptr || event->what != "away") continue;
-        const Day to = event->until.value_or(entry.date.day);
-        if (to >= today) wishes.away.emplace_back(std::max(entry.date.day, today), to);
-    }
+    const auto ahead = [today](const std::vector<journal::AwayDays>& away, std::vector<std::pair<Day, Day>>& to) {
+        for (const journal::AwayDays& days : away)
+            if (days.to >= today) to.emplace_back(std::max(days.from, today), days.to);
+    };
+    const std::vector<journal::AwayDays> nobody = journal::absencesOfAll(entries, today);
+    ahead(nobody, wishes.away);
     std::sort(wishes.away.begin(), wishes.away.end());
     wishes.away.erase(std::unique(wishes.away.begin(), wishes.away.end()), wishes.away.end());
+    std::set<std::string> stacks;
+    for (const journal::Entry& entry : entries)
+        if (journal::awayDaysOf(entry)) stacks.insert(entry.stack);
+    for (const std::string& stack : stacks) {
+        std::vector<journal::AwayDays> own = journal::absencesOf(entries, stack);
+        std::erase_if(own, [&](const journal::AwayDays& days) { return std::find(nobody.begin(), nobody.end(), days) != nobody.end(); });
+        std::vector<std::pair<Day, Day>> days;
+        ahead(own, days);
+        if (!days.empty()) wishes.awayOf.emplace(stack, std::move(days));
+    }
     return wishes;
 }
 

@@ -17,12 +17,13 @@ namespace tierloam::planning {
 struct YearWishes {
     Gathering gathering = Gathering::asTheyCome;
     unsigned weekdays = 0x7f;                             ///< bit 0 = Monday
-    std::vector<std::pair<Day, Day>> away;                ///< both included
+    std::vector<std::pair<Day, Day>> away;                ///< both included; for all stacks
+    std::map<std::string, std::vector<std::pair<Day, Day>>> awayOf{}; ///< by stack, those of `away` left out: of the journal, kept nowhere else
     std::map<std::string, std::map<int, Day>> pinned;     ///< by stack and batch: the day chosen by hand
     bool operator==(const YearWishes&) const = default;
 };
 
-/// With the days ahead on which the journal says that nobody is there.
+/// With the days ahead on which the journal says that nobody is there, for all stacks that are fed or for one (core/journal/absences.h).
 YearWishes withAbsences(YearWishes wishes, const journal::Entries& entries, Day today);
 
 struct StackYear {

@@ -27,21 +27,53 @@ double middle(std::vector<double> values)
 
 namespace {
 
-/// Median of the days from one feeding to the next.
-double usualGap(const std::vector<Day>& feeds)
+constexpr std::size_t feedingsOfHabit = 3; ///< two feedings have one gap, and that is none
+
+/// Median of the days from one feeding to the next; a week where there are not two.
+double middleGap(const std::vector<Day>& feeds)
 {
     std::vector<double> gaps;
     for (std::size_t i = 1; i < feeds.size(); ++i) gaps.push_back(daysBetween(feeds[i - 1], feeds[i]));
     return gaps.empty() ? 7.0 : middle(gaps);
 }
 
-/// Weeks for which these feedings last: from the first to the last and its gap, or longer where the next one is late. Over so many calendar weeks a
-/// stack's first feedings would seem rare on the eve of each and frequent on the day after.
-double weeksOfFeeding(const std::vector<Day>& feeds, Day asOf, const std::vector<journal::AwayDays>& away)
+/// The same as a habit: of two feedings a short gap is none yet, a long one tells at least that they are rare.
+double usualGap(const std::vector<Day>& feeds) { return feeds.size() < feedingsOfHabit ? std::max(middleGap(feeds), 7.0) : middleGap(feeds); }
+
+/// As journal::absencesOf, of the entries that the history knows: a few, where a household may have thousands.
+std::vector<journal::AwayDays> absencesOf(const journal::Entries& entries, const journal::StackHistory& history)
 {
-    const double sinceFirst = journal::daysPresentSince(feeds.front(), asOf, away);
-    const double sinceLast = journal::daysPresentSince(feeds.back(), asOf, away);
-    return (sinceFirst - sinceLast + std::max(usualGap(feeds), sinceLast)) / 7.0;
+    std::vector<journal::AwayDays> all;
+    for (const journal::Step& step : history.steps)
+        if (const auto days = journal::awayDaysOf(entries[step.entry])) all.push_back(*days);
+    return journal::joined(std::move(all));
+}
+
+/// The last weeks on which somebody was there, by which habits are judged: those away are no habit. Younger stacks have the weeks that they have lived.
+struct Weeks {
+    double count = 1.0;
+    Day from{};                      ///< the first day of them
+    std::vector<journal::AwayDays> away;
+};
+
+Weeks weeksOf(const journal::Entries& entries, const journal::StackHistory& history, Day asOf)
+{
+    Weeks weeks;
+    weeks.away = absencesOf(entries, history);
+    const int lived = history.firstBedding ? journal::daysPresentSince(*history.firstBedding, asOf, weeks.away) + 1 : 1;
+    weeks.count = std::clamp(lived / 7.0, 1.0, static_cast<double>(weeksBack));
+    weeks.from = lived < 7 * weeksBack ? history.firstBedding.value_or(asOf) : journal::startOfDaysPresent(7 * weeksBack, asOf, weeks.away);
+    return weeks;
+}
+
+/// Weeks for which these feedings last: from the first to the last and its gap, or longer where the next one is late; a whole week at least. Over so many
+/// calendar weeks a stack's first feedings would seem rare on the eve of each and frequent on the day after. Before there is a habit it is those weeks at least,
+/// or two meals on neighbouring days would count for a rate of seven times one of them, after a famine too.
+double weeksOfFeeding(const std::vector<Day>& feeds, Day asOf, const Weeks& weeks)
+{
+    const double sinceFirst = journal::daysPresentSince(feeds.front(), asOf, weeks.away);
+    const double sinceLast = journal::daysPresentSince(feeds.back(), asOf, weeks.away);
+    return std::max((sinceFirst - sinceLast + std::max(middleGap(feeds), sinceLast)) / 7.0, feeds.size() < feedingsOfHabit ? weeks.count : 1.0);
 }
 
 }
@@ -52,18 +84,33 @@ bool isLook(const journal::Action& action)
         || std::holds_alternative<journal::Count>(action) || std::holds_alternative<journal::TrayWeight>(action);
 }
 
+bool isWormLook(const journal::Action& action)
+{
+    const auto* check = std::get_if<journal::Check>(&action);
+    return (check != nullptr && check->worms) || std::holds_alternative<journal::Weigh>(action) || std::holds_alternative<journal::Count>(action);
+}
+
+void noteAbsences(Record& record, const std::vector<journal::AwayDays>& away, Day asOf)
+{
+    record.awayFrom = record.awayUntil = record.nextAwayFrom = record.nextAwayUntil = std::nullopt;
+    for (const journal::AwayDays& days : away) { // ascending
+        if (days.from > asOf) {
+            record.nextAwayFrom = days.from;
+            record.nextAwayUntil = days.to;
+            return;
+        }
+        record.awayFrom = days.from;
+        record.awayUntil = days.to;
+    }
+}
+
 UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory& history, const Deeds& deeds, Day asOf)
 {
     UsualCare care;
-    std::vector<journal::AwayDays> away;
-    for (const journal::Step& step : history.steps)
-        if (const auto days = journal::awayDaysOf(entries[step.entry])) away.push_back(*days);
-    // Weeks on which somebody was there: those away are no habit.
-    const auto ago = [&](Day day) { return journal::daysPresentSince(day, asOf, away); };
-    const int lived = history.firstBedding ? ago(*history.firstBedding) + 1 : 1;
-    const double weeks = std::clamp(lived / 7.0, 1.0, static_cast<double>(weeksBack));
-    const Day from = lived < 7 * weeksBack ? asOf - std::chrono::days{history.firstBedding ? daysBetween(*history.firstBedding, asOf) : 0}
-                                           : journal::startOfDaysPresent(7 * weeksBack, asOf, away);
+    const Weeks lived = weeksOf(entries, history, asOf);
+    const double weeks = lived.count;
+    const Day from = lived.from;
+    const auto ago = [&](Day day) { return journal::daysPresentSince(day, asOf, lived.away); };
     std::map<std::string, UsualCare::Weekly> sums;
     std::vector<double> fed(static_cast<std::size_t>(weeks), 0.0); // by whole weeks back
     double water = 0.0;
@@ -107,7 +154,7 @@ UsualCare usualCare(const journal::Entries& entries, const journal::StackHistory
             water += std::max(through - (flush->drained ? flush->drained->base() : through), 0.0);
         }
     }
-    const double weeksFed = feeds.empty() ? weeks : weeksOfFeeding(feeds, asOf, away);
+    const double weeksFed = feeds.empty() ? weeks : weeksOfFeeding(feeds, asOf, lived);
     for (auto& [name, sum] : sums) {
         sum.kg /= sum.isFood ? weeksFed : weeks;
         care.given.push_back(sum);
@@ -157,7 +204,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
 {
     Record record;
     std::vector<Day> feeds;
-    const Day from = asOf - std::chrono::days{7 * weeksBack - 1};
+    const Weeks lived = weeksOf(entries, history, asOf);
     double poured = 0.0;
     double routineLPerWeek = 0.0;
     for (const journal::Step& step : history.steps) {
@@ -166,7 +213,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
         record.lastEntry = day;
         if (std::holds_alternative<journal::Feed>(entry.action)) {
             record.lastFeed = day;
-            if (day >= from && (feeds.empty() || feeds.back() != day)) feeds.push_back(day);
+            if (day >= lived.from && (feeds.empty() || feeds.back() != day)) feeds.push_back(day);
         }
         if (const auto* drain = std::get_if<journal::Drain>(&entry.action); drain != nullptr && drain->volume) record.lastDrain = day;
         if (std::holds_alternative<journal::Flush>(entry.action)) {
@@ -176,15 +223,11 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             routineLPerWeek = routine->each.volume().value_or(Volume{}).base() * 7.0 / std::max(routine->everyDays.value_or(1), 1);
         if (const auto* water = std::get_if<journal::Water>(&entry.action)) {
             record.lastWater = day;
-            if (day >= from) poured += water->poured.volume().value_or(Volume{}).base();
+            if (day >= lived.from) poured += water->poured.volume().value_or(Volume{}).base();
         }
         if (std::holds_alternative<journal::Bed>(entry.action) && step.slot && *step.slot >= 2 && step.batch
             && history.batch(*step.batch).entry == step.entry)
             record.lastTrayAdded = day;
-        if (const auto away = journal::awayDaysOf(entry)) {
-            record.awayFrom = away->from;
-            record.awayUntil = away->to;
-        }
         if (const auto* reading = std::get_if<journal::Reading>(&entry.action)) {
             if (reading->squeeze) {
                 record.lastSqueeze = day;
@@ -198,10 +241,11 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             if (reading->squeeze || reading->moisture) record.lastMoistureLook = day;
         }
         if (isLook(entry.action)) record.lastLook = day;
+        if (isWormLook(entry.action)) record.lastWormLook = day;
     }
+    noteAbsences(record, lived.away, asOf);
     record.medianFeedGapDays = usualGap(feeds);
-    const int lived = history.firstBedding ? daysBetween(*history.firstBedding, asOf) + 1 : 1;
-    record.waterLPerWeek = poured / std::clamp(lived / 7, 1, weeksBack) + routineLPerWeek;
+    record.waterLPerWeek = poured / lived.count + routineLPerWeek;
     const Usual usual = usualOf(entries, materials, history);
     record.usualFeed = usual.feed;
     record.usualFeedKg = usualFeedKg(usual, materials).value_or(0.0);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/journal/absences.h"
 #include "core/reckoning/deeds.h"
 #include "core/reckoning/reckoning.h"
 
@@ -31,7 +32,13 @@ std::vector<char> careForAWeek(model::Ensemble& stack, const UsualCare& care);
 /// Somebody looked into the bed: check, weigh, count or tray weight.
 bool isLook(const journal::Action& action);
 
-/// What the journal says without any model.
+/// Somebody looked for worms: few, some or many were seen, or they were weighed or counted.
+bool isWormLook(const journal::Action& action);
+
+/// The latest absence that has begun, and the next one that has not; `away` of the stack, joined (journal::absencesOf).
+void noteAbsences(Record& record, const std::vector<journal::AwayDays>& away, Day asOf);
+
+/// What the journal says without any model, absences to come among it as far as `entries` hold them.
 Record recordOf(const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials, Day asOf);
 
 }

@@ -58,6 +58,9 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     to.turnLikelyOn = to.turnOn.p50;
     to.sumpFullOn = asDates(ahead->sumpFull);
     to.topTrayFullOn = asDates(ahead->trayFull);
+    to.feedUsualKg = care.medianFeedKg;
+    to.feedGivenKg = care.feedKg;
+    feedLimits(result, course);
     if (topBatch != 0) to.readyAndTurnWithin14Days = readyAndTurnBy(last_ + 14, stack, *ahead, weights);
     if (!result.now.slots.empty() && result.now.slots.front().state == TrayState::ready && result.record.spareTrays == 0 && !drying && isOverdueEarly(result, to.colonyMedianIn60DaysKg))
         result.now.slots.front().state = TrayState::overdue;
@@ -72,8 +75,6 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     const UsualElements elements = usualElements(care);
     to.usualCarbonKg = elements.carbonKg;
     to.usualNitrogenKg = elements.nitrogenKg;
-    to.feedUsualKg = care.medianFeedKg;
-    feedLimits(result, course);
     result.present = std::make_shared<const Present>(Present{now_.members, std::move(course), std::move(*ahead)});
     result.nextLooks = nextLooks(*result.present);
     result.turnLook = turnLook(*result.present);

@@ -69,17 +69,17 @@ void pass(Archive& archive, StackEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Forecast& of)
 {
-    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk] = of;
-    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk);
+    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedGiven, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk] = of;
+    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedGiven, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk);
 }
 
 template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, nextFrom, nextUntil, squeezed,
-           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg, fedLastWeek] = of;
+           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, wormLook, usual, usualKg, fedLastWeek] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         nextFrom, nextUntil, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, usual, usualKg, fedLastWeek);
+         nextFrom, nextUntil, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, wormLook, usual, usualKg, fedLastWeek);
 }
 
 template <class Archive>
@@ -106,8 +106,8 @@ void pass(Archive& archive, TurnNote& of)
 template <class Archive>
 void pass(Archive& archive, Disagreement& of)
 {
-    auto& [entry, day, kind, slot, value, expected, settledOn] = of;
-    each(archive, entry, day, kind, slot, value, expected, settledOn);
+    auto& [entry, day, kind, slot, value, expected, settledOn, batch] = of;
+    each(archive, entry, day, kind, slot, value, expected, settledOn, batch);
 }
 
 template <class Archive>

@@ -11,14 +11,17 @@ namespace {
 constexpr double declineTo = 0.85, declineFrom = 0.92;
 constexpr double clearlyTo = 0.82, clearlyFrom = 0.95;
 constexpr int unfedFor = 14;                 ///< days, or two usual gaps
+constexpr double farLess = 0.8;              ///< of what keeps the colony; ours
 constexpr int replayed = 60;                 ///< days
 
 }
 
-bool isUnfed(const Record& record, Day today)
+bool wantsFood(const StackReckoning& stack)
 {
-    const int unfed = record.lastFeed ? daysBetween(*record.lastFeed, today) : 0;
-    return unfed > std::max(unfedFor, static_cast<int>(2.0 * record.medianFeedGapDays));
+    const Record& record = stack.record;
+    const int unfed = record.lastFeed ? daysBetween(*record.lastFeed, stack.now.day) : 0;
+    if (unfed > std::max(unfedFor, static_cast<int>(2.0 * record.medianFeedGapDays))) return true;
+    return stack.forecast.feedGivenKg < farLess * stack.forecast.feedLowKg; // one meal after a famine ends none
 }
 
 bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
@@ -43,7 +46,7 @@ bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
     const double now = result.now.colonyKg.p50;
     const double kept = now > 0.0 ? colonyIn60Days / now : 1.0;
     declines = isOfReady(result.now) && (declines ? kept <= clearlyFrom : kept <= clearlyTo);
-    return (declines && !isUnfed(result.record, result.now.day)) || full;
+    return (declines && !wantsFood(result)) || full;
 }
 
 }

@@ -3,6 +3,7 @@
 #include "core/journal/absences.h"
 #include "core/journal/edit.h"
 #include "core/materials/table.h"
+#include "core/reckoning/care.h"
 #include "core/reckoning/stack_run.h"
 
 #include <algorithm>
@@ -119,6 +120,8 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
     std::vector<std::string> names;
     names.reserve(wanted.size());
     for (const journal::StackHistory* each : wanted) names.push_back(each->name);
+    // What is written down of days to come says nothing of the stack, but who will be there; before anything is handed over.
+    const auto noteToCome = [&](std::size_t i) { noteAbsences(result->stacks[i].record, journal::absencesOf(all, names[i]), options.asOf); };
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         const std::uint64_t digest = digestOf(entries, *wanted[i]);
         const Reckoning* before = options.previous.get();
@@ -127,6 +130,7 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
         if (same != nullptr && same->digest == digest && same->present != nullptr // one read from what was kept has no members
             && same->present->course.surroundings.southern == options.southern) {
             result->stacks[i] = *same;
+            noteToCome(i);
         } else {
             result->stacks[i].digest = digest;
             toRun.push_back(i);
@@ -139,8 +143,12 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
     const auto run = [&](std::size_t i, Crew& crew) {
         const StackReckoning* before = options.previous ? options.previous->stack(wanted[i]->name) : nullptr;
         StackRun one{entries, *wanted[i], materials, own, crew};
-        if (!one.run(result->stacks[i], stop, before)) stopped = true;
-        else progress.note(i, names);
+        if (!one.run(result->stacks[i], stop, before)) {
+            stopped = true;
+            return;
+        }
+        noteToCome(i);
+        progress.note(i, names);
     };
     // As many stacks at once as there are threads; the few that are left over are shared out by blocks of members.
     const std::size_t threads = static_cast<std::size_t>(std::max(options.threads, 1));
@@ -160,15 +168,6 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
         for (std::size_t k = together; k < toRun.size() && !stopped; ++k) run(toRun[k], crew);
     }
     if (stopped) return nullptr;
-    // What is written down of days to come says nothing of the stack, but who will be there.
-    for (StackReckoning& stack : result->stacks) stack.record.nextAwayFrom = stack.record.nextAwayUntil = std::nullopt;
-    for (auto entry = end; entry != all.end(); ++entry)
-        if (const auto away = journal::awayDaysOf(*entry))
-            for (StackReckoning& stack : result->stacks)
-                if (stack.name == entry->stack && !stack.record.nextAwayFrom) {
-                    stack.record.nextAwayFrom = away->from;
-                    stack.record.nextAwayUntil = away->to;
-                }
     return result;
 }
 

@@ -119,6 +119,7 @@ struct Forecast {
     std::optional<Day> turnLikelyOn; ///< first day on which half of the members have it
     double colonyMedianIn60DaysKg = 0;
     double feedLowKg = 0, feedUsualKg = 0, feedHighKg = 0; ///< fresh, next week
+    double feedGivenKg = 0;          ///< fresh, what a week of the base case gives
     double feedNowKg = 0;            ///< the limit of the feeding plan: of feedHighKg what may be given as things stand, less where much was given within these 7 days
     double airLowWithin14Days = 0;   ///< probability: air below 0.7 in some tray under usual care
     double ownWarmthK = 0;           ///< median of what the bed's own heat adds now
@@ -142,7 +143,7 @@ struct Record {
     std::optional<Day> lastFlush;    ///< the sump was last emptied by a flush when it is also lastDrain
     std::optional<Day> lastTrayAdded; ///< on top of another
     std::optional<Day> dryingSince;
-    std::optional<Day> awayFrom, awayUntil; ///< of the latest `away`, both days included
+    std::optional<Day> awayFrom, awayUntil; ///< of the stack's latest absence that has begun, both days included; those that follow each other are one
     std::optional<Day> nextAwayFrom, nextAwayUntil; ///< of the next one that is written down and has not begun, likewise
     std::optional<Day> lastSqueeze;
     int squeeze = 0;                 ///< 1 to 5, as read then
@@ -151,6 +152,7 @@ struct Record {
     double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks or of those lived, and what the routine in force gives
     std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
+    std::optional<Day> lastWormLook; ///< worms were seen, weighed or counted
     Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)
     double usualFeedKg = 0;          ///< the same fresh; 0: never fed
     std::vector<double> fedKg;       ///< fresh, today and each of the 6 days before it; empty: not asked (a day of the diary)
@@ -196,6 +198,7 @@ struct Disagreement {
     double value = 0;
     Band expected;                      ///< what they expected to be read
     std::optional<Day> settledOn{};     ///< a later look in the same place agreed
+    int batch = 0;                      ///< that lay in `slot` on that day; 0: the whole stack
     bool operator==(const Disagreement&) const = default;
 };
 

@@ -58,7 +58,7 @@ StackRun::StackRun(const journal::Entries& entries, const journal::StackHistory&
     : entries_{entries}, history_{history}, deeds_{entries, materials}, options_{options}, crew_{crew}, manner_{manner},
       last_{daysBetween(*history.firstBedding, options.asOf)},
       now_{-1, Population{Ensemble::drawn(history.key, options.members, speciesOf(entries, history), history.steps.front().after.settings.temp.base())},
-           {}, {}, 0, 0, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}}
+           {}, {}, 0, 0, {}, {}, {}, {}, {}, {}, {}, {}, {}}
 {
     firstStepOf_.assign(static_cast<std::size_t>(last_) + 2, history.steps.size());
     looked_.assign(static_cast<std::size_t>(last_) + 1, 0);
@@ -160,17 +160,19 @@ void StackRun::noteVerdict(const Verdict& verdict, const Look& look, std::int64_
 {
     const int batch = look.slot >= 0 ? now_.members.stack.shapes[static_cast<std::size_t>(look.slot)].batch : 0;
     if (verdict.disagrees()) {
-        now_.disagreements.push_back({entry, dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected});
-        now_.disagreedOf.push_back(batch);
+        now_.disagreements.push_back({entry, dayAt(day), look.kind, look.slot + 1, look.value, verdict.expected, std::nullopt, batch});
         return;
     }
     std::erase_if(now_.settled, [&](const Disagreement& each) { return daysBetween(*each.settledOn, dayAt(day)) > settledKeptFor; });
+    // A slip of the pen is put right within the hour; and a squeeze tells the same as a moisture read.
+    const auto isOf = [&](const Disagreement& odd) {
+        return odd.batch == batch && (odd.kind == look.kind || (odd.kind == LookKind::moisture && look.kind == LookKind::squeeze));
+    };
     for (std::size_t i = now_.disagreements.size(); i-- > 0;)
-        if (now_.disagreements[i].kind == look.kind && now_.disagreedOf[i] == batch && now_.disagreements[i].day < dayAt(day)) {
+        if (isOf(now_.disagreements[i])) {
             now_.settled.push_back(now_.disagreements[i]);
             now_.settled.back().settledOn = dayAt(day);
             now_.disagreements.erase(now_.disagreements.begin() + static_cast<std::ptrdiff_t>(i));
-            now_.disagreedOf.erase(now_.disagreedOf.begin() + static_cast<std::ptrdiff_t>(i));
         }
 }
 

@@ -44,7 +44,6 @@ struct RunState {
     Surroundings surroundings;
     std::vector<std::string> flags;
     std::vector<Disagreement> disagreements;
-    std::vector<int> disagreedOf;            ///< batch that each of them spoke of; 0: the whole stack
     std::vector<Disagreement> settled;       ///< in order of the days on which they were
     std::vector<DrainCheck> drains;
     std::vector<HarvestCheck> harvests;

@@ -203,12 +203,6 @@ Amount massAmount(double kg)
     return {std::round(kg / shown.size * scale) / scale, shown.unit};
 }
 
-Amount volumeAmount(double litres)
-{
-    if (us()) return {std::max(std::round(litres / inBaseUnit(Unit::floz)), 1.0), Unit::floz};
-    return litres < 1.0 ? Amount{std::max(std::round(litres * 100.0) * 10.0, 10.0), Unit::mL} : Amount{std::round(litres * 10.0) / 10.0, Unit::L};
-}
-
 Amount mostOf(double kg)
 {
     const Shown shown = massShown(kg);

@@ -29,8 +29,10 @@ double inDigits(double value, int digits);
 
 /// "450 g", "1.1 kg", "12 kg".
 QString massText(double kg);
-/// What an estimate asks for, as an amount to record in the window's units: 70 g, 1.2 kg, 350 mL.
+/// What an estimate asks for, as an amount to record in the window's units: 70 g, 1.2 kg.
 Amount massAmount(double kg);
+/// What is to be poured, in steps of a kitchen jug, to be told and recorded alike: 300 mL, 1.25 L; by US measures half a cup, a cup, a quart: 12 fl oz, 1.25 gal. One
+/// step at least.
 Amount volumeAmount(double litres);
 /// A limit as an amount to record, in the unit and steps of massText but rounded downwards: 450 g, 1.6 kg, 3.5 lb.
 Amount mostOf(double kg);

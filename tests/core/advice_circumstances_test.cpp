@@ -160,10 +160,11 @@ TEST(AdviceOfFood, NothingIsSaidOfHowToFeedWhereNothingIsToBeGiven)
 {
     StackReckoning stack = calm();
     stack.forecast.usualCarbonKg = 0.04;
+    EXPECT_THAT(codes(stack), Contains("low-carbon"));
     stack.forecast.roomTopTrayFreshKg = 0.1;
     stack.forecast.topTrayFullOn.p50 = in(3);
-    EXPECT_THAT(codes(stack), Contains("low-carbon"));
     EXPECT_THAT(codes(stack), Contains("tray-full"));
+    EXPECT_THAT(codes(stack), Not(Contains("low-carbon"))) << "paper takes room as food does";
     since(stack, 0, [](StackEstimate& day) { day.slots[1].air = 0.55; });
     const auto all = adviceFor(stack);
     ASSERT_NE(find(all, Code::overfed), nullptr);
@@ -290,6 +291,7 @@ TEST(AdviceOfLooks, ADepthThatDecidesTheTurnIsAskedForUntilTheTurnIsWellOff)
     foreseen(8);
     stack.forecast.turnLikelyOn = in(7);
     EXPECT_THAT(codes(stack), Contains("look-next"));
+    EXPECT_THAT(reasonOf(stack, Code::lookNext), HasSubstr("with more than that, the turn has come; with less, go on as before and look again in a week"));
 }
 
 TEST(AdviceOfWater, ASqueezeIsAskedForUntilTheChanceIsSmall)
@@ -363,6 +365,70 @@ TEST(AdviceOfAHousehold, TheDiaryHoldsTheLooksThatCameUp)
     EXPECT_EQ(diaries["B"][0].from, in(-30)) << "once the other was done";
     EXPECT_EQ(diaries["B"][1].from, in(-20)) << "of two on one day what is worth more";
     EXPECT_EQ(diaries["B"][2].from, in(-39));
+}
+
+/// Fed three days ago, and nothing fits: to feed less is no way then.
+TEST(AdviceOfFood, AFullTrayIsNotToBeFedLess)
+{
+    StackReckoning stack = calm();
+    stack.record.spareTrays = 1;
+    stack.forecast.topTrayFullOn.p50 = in(3);
+    stack.forecast.roomTopTrayFreshKg = 0.1;
+    const auto text = [&] {
+        const auto all = adviceFor(stack);
+        const Advice* full = find(all, Code::trayFull);
+        return full != nullptr ? full->text : std::string{};
+    };
+    EXPECT_EQ(text(), "The top tray is full: add a tray, or feed less");
+    stack.forecast.roomTopTrayFreshKg = 0.04;
+    EXPECT_EQ(text(), "The top tray is full: add a tray, then feed");
+}
+
+/// 100 g of shredded paper are some 3 L.
+TEST(AdviceOfFood, PaperIsAskedForWhereItFits)
+{
+    StackReckoning stack = calm();
+    stack.forecast.usualCarbonKg = 0.045;
+    stack.forecast.usualNitrogenKg = 0.003;
+    const auto paper = [&](double depth) {
+        stack.now.slots[1].depthCm = depth;
+        const auto all = adviceFor(stack);
+        const Advice* low = find(all, Code::lowCarbon);
+        return low != nullptr ? low->kg : 0.0;
+    };
+    const double kg = paper(6.0);
+    ASSERT_GT(kg, 0.0);
+    const double litres = kg / 30.0 * 1000.0, cm = litres / 1000.0 / stack.record.areaM2 * 100.0;
+    EXPECT_GT(paper(10.0 - cm - 0.1), 0.0);
+    EXPECT_EQ(paper(10.0 - cm + 0.1), 0.0) << "1 cm under the rim stays free";
+}
+
+TEST(AdviceOfLooks, OneAStackAndDay)
+{
+    StackReckoning stack = calm();
+    stack.record.spareTrays = 0;
+    stack.now.slots[1].waterShare = {0.45, 0.75, 0.95};
+    const auto looks = [&] {
+        std::vector<reckoning::LookKind> kinds;
+        for (const Advice& each : adviceFor(stack))
+            if (each.look) kinds.push_back(*each.look);
+        return kinds;
+    };
+    EXPECT_EQ(looks(), std::vector{LookKind::squeeze});
+    stack.bitsRule = BitsRule{12.0, in(30)};
+    stack.forecast.turnLikelyOn = in(9);
+    EXPECT_EQ(looks(), std::vector{LookKind::bits}) << "what decides a turn comes first";
+    since(stack, -9, [](StackEstimate& day) { day.slots[1].waterShare = {0.2, 0.6, 1.1}; });
+    EXPECT_EQ(looks(), std::vector{LookKind::squeeze}) << "a bed that is probably dry comes before it";
+    StackReckoning telling = calm();
+    telling.firstBedding = in(-200);
+    telling.record.lastLook = in(-40);
+    telling.now.slots[0].readyOn = {in(10), in(60), in(200)};
+    telling.nextLooks = {{LookKind::bits, 1, 0.7, 2.0}};
+    stack = telling;
+    EXPECT_EQ(looks(), std::vector{LookKind::bits});
+    stack.now.slots[1].waterShare = {0.45, 0.75, 0.95};
+    EXPECT_EQ(looks(), std::vector{LookKind::squeeze}) << "a squeeze that is asked for is a look this week too";
 }
 
 }

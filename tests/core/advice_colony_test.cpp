@@ -48,6 +48,8 @@ TEST(AdviceOfTheColony, WhoHasLookedIsToldToPutWormsIn)
     StackReckoning stack = calm();
     colony(stack, -10, 0.003);
     stack.record.lastLook = in(-2);
+    EXPECT_NE(find(adviceFor(stack), Code::lookNext), nullptr) << "a tray that was weighed, or bits that were looked for, are no look for worms";
+    stack.record.lastWormLook = in(-2);
     const auto all = adviceFor(stack);
     EXPECT_EQ(find(all, Code::lookNext), nullptr);
     ASSERT_NE(find(all, Code::recordDisagrees), nullptr);

@@ -2,6 +2,8 @@
 #include "core/advice/advice.h"
 #include "core/reckoning/tray_contents.h"
 
+#include "core/wording/formats.h"
+
 #include "tests/support/calm_stack.h"
 
 #include <gmock/gmock.h>
@@ -79,7 +81,7 @@ TEST(AdviceOfWater, LitresAreThoseOfWhatWasReadWhereTheEstimateDoubtsIt)
     stack.record.lastSqueeze.reset();
     EXPECT_EQ(litres(), 0.0);
     const double read = 40.0, share = 0.97 * (40.0 / 60.0) / (76.0 / 24.0);
-    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, read, {72, 76, 80}}};
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, read, {72, 76, 80}, {}, 2}};
     EXPECT_NEAR(litres(), holds * (0.95 - share), 0.13);
     EXPECT_THAT(find(adviceFor(stack), Code::tooDry)->because, HasSubstr("moisture was read as 40 %"));
     EXPECT_EQ(find(adviceFor(stack), Code::tooDry)->severity, Severity::concern);
@@ -88,11 +90,11 @@ TEST(AdviceOfWater, LitresAreThoseOfWhatWasReadWhereTheEstimateDoubtsIt)
     stack.record.lastWater.reset();
     stack.disagreements.front().day = in(-6);
     EXPECT_EQ(litres(), 0.0) << "long ago";
-    stack.disagreements = {{7, in(-4), LookKind::moisture, 1, read, {72, 76, 80}}};
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 1, read, {72, 76, 80}, {}, 1}};
     EXPECT_EQ(litres(), 0.0) << "of another tray";
-    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, 70.0, {72, 76, 80}}};
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, 70.0, {72, 76, 80}, {}, 2}};
     EXPECT_EQ(litres(), 0.0) << "drier than thought, and not dry";
-    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, 80.0, {72, 76, 78}}};
+    stack.disagreements = {{7, in(-4), LookKind::moisture, 2, 80.0, {72, 76, 78}, {}, 2}};
     ASSERT_NE(find(adviceFor(stack), Code::tooWet), nullptr);
     EXPECT_THAT(find(adviceFor(stack), Code::tooWet)->because, HasSubstr("moisture was read as 80 %"));
 }
@@ -175,6 +177,58 @@ TEST(AdviceOfWater, TooWetNeedsThreeDays)
     EXPECT_THAT(codes(stack), Contains("too-wet"));
     stack.record.lastSqueeze = in(-6);
     EXPECT_THAT(codes(stack), Not(Contains("too-wet")));
+}
+
+TEST(AdviceOfWater, AReadingOutlivesNeitherItsCorrectionNorALift)
+{
+    StackReckoning stack = calm();
+    stack.disagreements = {{7, in(-2), LookKind::moisture, 2, 30.0, {72, 76, 80}, {}, 2}};
+    stack.record.lastMoistureLook = in(-2);
+    EXPECT_THAT(codes(stack), Contains("too-dry"));
+    stack.record.lastMoistureLook = in(-1); // felt since
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
+    stack.record.lastMoistureLook = in(-2);
+    stack.disagreements.front().slot = 3; // where it stood before the lowest was lifted
+    EXPECT_THAT(codes(stack), Contains("too-dry")) << "of the batch, wherever it stands";
+    stack.disagreements.front().batch = 9;
+    stack.disagreements.front().slot = 2;
+    EXPECT_THAT(codes(stack), Not(Contains("too-dry"))) << "of a tray that is gone";
+}
+
+TEST(AdviceOfWater, AReadingOfTheWholeStackIsToldOnce)
+{
+    StackReckoning stack = calm();
+    stack.disagreements = {{7, in(-2), LookKind::moisture, 0, 82.0, {72, 76, 80}, {}, 0}};
+    const auto all = adviceFor(stack);
+    EXPECT_EQ(std::count_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::tooWet; }), 1);
+    ASSERT_NE(find(all, Code::tooWet), nullptr);
+    EXPECT_EQ(find(all, Code::tooWet)->slot, 2) << "the one on top";
+}
+
+/// Told and recorded alike, a step of the jug at hand.
+TEST(AdviceOfWater, WhatIsToldIsWhatIsRecorded)
+{
+    StackReckoning stack = calm();
+    stack.record.lastSqueeze = in(-1);
+    stack.record.squeeze = 1;
+    for (const bool us : {false, true}) {
+        wording::setMeasures(us ? wording::Measures::us : wording::Measures::metric);
+        const auto all = adviceFor(stack);
+        const Advice* dry = find(all, Code::tooDry);
+        ASSERT_NE(dry, nullptr);
+        const Amount poured = wording::volumeAmount(dry->litres);
+        EXPECT_NEAR(poured.value * inBaseUnit(poured.unit), dry->litres, 1e-9);
+        EXPECT_THAT(dry->text, HasSubstr("Pour " + wording::amountText(poured).replace(QChar::Nbsp, u' ').toStdString() + " of water"));
+    }
+    wording::setMeasures(wording::Measures::metric);
+}
+
+TEST(AdviceOfWater, ASqueezeSaysWhatFollowsFromIt)
+{
+    StackReckoning stack = calm();
+    stack.now.slots[1].waterShare = {0.45, 0.75, 0.95};
+    EXPECT_THAT(reasonOf(stack, Code::tooDry), HasSubstr("if it crumbles, pour"));
+    EXPECT_THAT(reasonOf(stack, Code::tooDry), HasSubstr("else nothing for two weeks"));
 }
 
 }

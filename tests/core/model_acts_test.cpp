@@ -190,5 +190,31 @@ TEST(Measures, FeedToCastCountsSoftenedAndQuickMatterOnly)
     EXPECT_EQ(feedToCast(m, 0), 999.0);
 }
 
+/// Four times more than half is taken and as much fed again: what lies there then is a batch like any other, and no film of castings is "ready".
+TEST(Acts, WhatIsAddedAfterAShareWasTakenMakesTheBatchWholeAgain)
+{
+    Ensemble stack = bedded(1);
+    const auto left = [&] { return stack.shapes[0].left; };
+    const auto feed = [&](double kgDry) { addMatter(stack, 0, kitchen, all(stack, kgDry / 0.16), all(stack, 0.16), std::nullopt, true); };
+    const double bedding = 0.48 * 0.92;
+    feed(2.0 - bedding);
+    EXPECT_EQ(left(), 1.0) << "nothing was taken";
+    harvest(stack, 0, 0.6);
+    EXPECT_NEAR(left(), 0.4, 1e-12);
+    feed(0.6); // half of what is missing of 2 kg
+    EXPECT_NEAR(left(), 0.7, 1e-12);
+    feed(0.6);
+    EXPECT_NEAR(left(), 1.0, 1e-12);
+    for (int taken = 0; taken < 4; ++taken) {
+        feed(1.2);
+        harvest(stack, 0, 0.6);
+    }
+    EXPECT_GT(left(), 0.25) << "without what was fed: 0.4⁴ = 0.0256";
+    EXPECT_FALSE(ready(0.0, 1.0, 0.03, left())) << "0.3 mm";
+    harvest(stack, 0, 0.6);
+    harvest(stack, 0, 0.6);
+    EXPECT_LT(left(), 0.08) << "of nothing added it only falls";
+}
+
 }
 }

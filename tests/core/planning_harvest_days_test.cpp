@@ -331,5 +331,22 @@ TEST(HarvestDays, TwelveStacksAndTwoHundredArePricedAsTold)
     }
 }
 
+TEST(HarvestDays, AStackWaitsForItsOwnAbsenceAlone)
+{
+    HarvestWishes wishes;
+    wishes.gathering = Gathering::gathered;
+    std::vector<StackTurns> stacks{StackTurns{{10}, {}}, StackTurns{{10}, {}}};
+    EXPECT_EQ(chooseDays(stacks, wishes).lift, (Lift{{10}, {10}}));
+    stacks[1].away = {{8, 40}};
+    const HarvestDays apart = chooseDays(stacks, wishes);
+    EXPECT_EQ(apart.lift[0], (std::vector<int>{10}));
+    EXPECT_GT(apart.lift[1].front(), 40);
+    EXPECT_GT(apart.take[1].front(), 40);
+    EXPECT_TRUE(priced(stacks, wishes, apart.lift));
+    EXPECT_FALSE(priced(stacks, wishes, {{10}, {10}}));
+    stacks[1].away = {{12, 40}}; // lifted on day 10 its castings would hang until the return
+    EXPECT_GT(chooseDays(stacks, wishes).lift[1].front(), 12);
+}
+
 }
 }

@@ -342,5 +342,31 @@ TEST(YearPlan, BeginsTodayWithWhatIsDueToday)
     EXPECT_GT(asked, 0);
 }
 
+/// A neighbour looks after the Mill: only the Loft waits.
+TEST(YearPlan, AnAbsenceIsOfTheStackItIsWrittenUnder)
+{
+    const Day day{std::chrono::year{2031} / 5 / 2};
+    const auto in = [day](int days) { return day + std::chrono::days{days}; };
+    journal::Entries entries;
+    const auto add = [&](const char* stack, Day on, journal::Action action) {
+        journal::Entry entry;
+        entry.stack = stack;
+        entry.date.day = on;
+        entry.action = std::move(action);
+        entries.push_back(entry);
+    };
+    using Days = std::vector<std::pair<Day, Day>>;
+    for (const char* stack : {"Loft", "Mill"}) add(stack, in(-7), journal::Feed{{300, Unit::g}, {}, {}});
+    add("Loft", in(5), journal::Event{"away", in(9)});
+    add("Loft", in(10), journal::Event{"away", in(14)});
+    const YearWishes one = withAbsences({}, entries, day);
+    EXPECT_TRUE(one.away.empty());
+    EXPECT_EQ(one.awayOf, (std::map<std::string, Days>{{"Loft", {{in(5), in(14)}}}}));
+    add("Mill", in(12), journal::Event{"away", in(20)});
+    const YearWishes both = withAbsences({}, entries, day);
+    EXPECT_EQ(both.away, (Days{{in(12), in(14)}})) << "nobody is there for any stack";
+    EXPECT_EQ(both.awayOf.at("Mill"), (Days{{in(12), in(20)}}));
+}
+
 }
 }

@@ -13,10 +13,12 @@ const Day today{std::chrono::year{2031} / 5 / 2};
 struct Past { double kept, depthCm; TrayState bottom = TrayState::ready; int batch = 1; };
 
 /// The last days, today's last; of it the colony is a kilogram.
-bool overdueAfter(const std::vector<Past>& days, std::optional<double> todaysKept = {}, int fedAgo = 3)
+bool overdueAfter(const std::vector<Past>& days, std::optional<double> todaysKept = {}, int fedAgo = 3, double givenKg = 0.9, double keepsKg = 0.3)
 {
     StackReckoning stack;
     stack.record.trayHeightCm = 11;
+    stack.forecast.feedGivenKg = givenKg;
+    stack.forecast.feedLowKg = keepsKg;
     stack.record.lastFeed = today - std::chrono::days{fedAgo};
     for (std::size_t i = 0; i < days.size(); ++i) {
         StackEstimate day;
@@ -70,6 +72,14 @@ TEST(OverdueEarly, OnlyOfATrayThatIsReadyAndOfNoOther)
     EXPECT_FALSE(overdueAfter({{0.5, 10.5, TrayState::nearly}}));
     EXPECT_FALSE(overdueAfter({{0.84, 6, TrayState::ready, 1}, {0.88, 6, TrayState::working, 1}, {0.88, 6, TrayState::ready, 1}}));
     EXPECT_FALSE(overdueAfter({{0.84, 6, TrayState::ready, 1}, {0.88, 6, TrayState::ready, 2}})) << "the tray beneath was lifted";
+}
+
+/// Fed again eight days ago after a famine: what is usual is still far less than what keeps them, and no lift brings food.
+TEST(OverdueEarly, NotOfAColonyThatIsGivenFarLessThanKeepsIt)
+{
+    EXPECT_TRUE(overdueAfter({{0.8, 6}}, {}, 3, 0.4, 0.5));
+    EXPECT_FALSE(overdueAfter({{0.8, 6}}, {}, 3, 0.39, 0.5));
+    EXPECT_TRUE(overdueAfter({{0.8, 10.5}}, {}, 3, 0.1, 0.5)) << "a full tray is one all the same";
 }
 
 }

@@ -163,13 +163,17 @@ TEST(Reckon, OfManyStacksMakesThoseShownFirstWithFewerMembersAndTellsHowFarItIs)
     Options options = until(12);
     options.members = 512;
     options.shownFirst = {name(7), name(9)};
+    notes.add(20, name(7), Event{"away", onDay(25)});
     std::vector<std::size_t> told;
     std::vector<std::string> first;
     options.progress = [&](std::size_t made, std::size_t all, const std::shared_ptr<const Reckoning>& soFar) {
         EXPECT_EQ(all, static_cast<std::size_t>(many));
         told.push_back(made);
         if (soFar && first.empty())
-            for (const StackReckoning& stack : soFar->stacks) first.push_back(stack.name);
+            for (const StackReckoning& stack : soFar->stacks) {
+                first.push_back(stack.name);
+                EXPECT_EQ(stack.record.nextAwayFrom.has_value(), stack.name == name(7)) << "known when it is handed over";
+            }
     };
     options.threads = 1;
     const auto whole = reckon(notes.entries(), options);

@@ -347,5 +347,51 @@ TEST(NextLook, RuleForBitsMovesLittleFromDayToDay)
     EXPECT_GT(compared, 15);
 }
 
+/// 30 typed for 80, and read again within the hour; or a handful squeezed the next day.
+TEST(Strange, ASlipOfThePenIsSettledOnTheSameDayAndByASqueeze)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 50);
+    const double is = reckoned(notes, 50).now.slots.front().moisturePct.p50;
+    const auto moisture = [](double percent) {
+        Reading reading;
+        reading.moisture = Share::fromPercent(percent);
+        return reading;
+    };
+    Reading squeezed;
+    squeezed.squeeze = 3;
+    notes.add(50, "Mill", moisture(30), 1);
+    Notes again = notes, felt = notes, elsewhere = notes;
+    again.add(50, "Mill", moisture(is), 1);
+    felt.add(51, "Mill", squeezed, 1);
+    elsewhere.add(51, "Mill", squeezed); // of the whole stack
+    const auto odd = [](const Notes& of, int day) {
+        const StackReckoning stack = reckoned(of, day);
+        return std::count_if(stack.disagreements.begin(), stack.disagreements.end(), [](const Disagreement& each) { return each.value == 30.0; });
+    };
+    ASSERT_EQ(odd(notes, 51), 1);
+    EXPECT_EQ(reckoned(notes, 51).disagreements.front().batch, 1);
+    EXPECT_EQ(odd(again, 51), 0);
+    EXPECT_EQ(odd(felt, 52), 0);
+    EXPECT_EQ(odd(elsewhere, 52), 1);
+    EXPECT_EQ(reckoned(elsewhere, 52).record.lastMoistureLook, onDay(51));
+}
+
+TEST(Strange, OnlyWhoSawWeighedOrCountedWormsHasLookedForThem)
+{
+    Notes notes;
+    notes.begun("Mill");
+    journal::Check bits, worms;
+    bits.bits = Share::fromPercent(40);
+    worms.worms = WormsSeen::some;
+    notes.add(10, "Mill", bits, 1).add(12, "Mill", TrayWeight{{4, Unit::kg}, {}}, 1);
+    EXPECT_EQ(reckoned(notes, 13).record.lastLook, onDay(12));
+    EXPECT_FALSE(reckoned(notes, 13).record.lastWormLook);
+    notes.add(14, "Mill", worms, 1);
+    EXPECT_EQ(reckoned(notes, 15).record.lastWormLook, onDay(14));
+    notes.add(16, "Mill", weighed(400));
+    EXPECT_EQ(reckoned(notes, 17).record.lastWormLook, onDay(16));
+}
+
 }
 }

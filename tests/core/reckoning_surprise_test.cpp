@@ -261,5 +261,75 @@ TEST(Surprise, WaterOfAWeekIsThatOfTheWeeksLivedAndOfRoutines)
     EXPECT_NEAR(at(routine, 90).record.waterLPerWeek, 0.35, 1e-9);
 }
 
+/// Two meals on neighbouring days are no rate of seven times one of them.
+TEST(Surprise, AHabitOfFeedingTakesThreeMealsAndAWeek)
+{
+    const auto careAt = [](const Notes& notes, int day) { return at(notes, day).present->course.care; };
+    const auto fed = [](Notes& notes, std::initializer_list<int> days, double grams) {
+        for (const int day : days) notes.add(day, "Mill", Feed{{grams, Unit::g}, {}, {}});
+    };
+    Notes young;
+    young.begun("Mill");
+    fed(young, {1, 2}, 500);
+    EXPECT_NEAR(careAt(young, 2).feedKg, 1.0, 1e-9) << "a week is the least";
+    EXPECT_EQ(at(young, 2).record.medianFeedGapDays, 7.0) << "nor is one gap a habit";
+    EXPECT_NEAR(careAt(young, 13).feedKg, 0.5, 1e-9) << "over the two weeks lived";
+    Notes famine;
+    famine.begun("Mill");
+    fed(famine, {80, 81}, 400);
+    const StackReckoning after = at(famine, 81);
+    EXPECT_NEAR(after.present->course.care.feedKg, 0.1, 1e-9) << "over eight weeks";
+    Notes third = young;
+    fed(third, {3}, 500);
+    EXPECT_NEAR(careAt(third, 3).feedKg, 1.5, 1e-9);
+    EXPECT_EQ(at(third, 3).record.medianFeedGapDays, 1.0);
+    Notes rare;
+    rare.begun("Mill");
+    fed(rare, {50, 78}, 400);
+    EXPECT_EQ(at(rare, 90).record.medianFeedGapDays, 28.0) << "of two meals a long gap is believed";
+    EXPECT_NEAR(careAt(rare, 90).feedKg, 0.1, 1e-9);
+}
+
+/// Water and food are judged by the same weeks: those on which somebody was there, and parts of weeks too.
+TEST(Surprise, WaterAndFoodAreOfTheSameWeeks)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 60, 400);
+    for (int day = 3; day <= 60; day += 7) notes.add(day, "Mill", Water{{1, Unit::L}});
+    Event away;
+    away.what = "away";
+    away.until = onDay(102);
+    notes.add(61, "Mill", away);
+    for (const int day : {10, 13, 14, 20, 60, 103}) {
+        const StackReckoning stack = at(notes, day);
+        EXPECT_NEAR(stack.record.waterLPerWeek, stack.present->course.care.waterLitres, 1e-9) << day;
+    }
+    EXPECT_NEAR(at(notes, 103).record.waterLPerWeek, 1.0, 0.13) << "six weeks away are no weeks without water";
+}
+
+/// Whoever writes that they are away from the 70th to the 75th and from the 76th to the 80th day is away for eleven days, of that stack alone.
+TEST(Surprise, AbsencesThatFollowEachOtherAreOne)
+{
+    Notes notes = indoors(60);
+    notes.begun("Loft");
+    const auto away = [&](const char* stack, int from, int to) {
+        Event event;
+        event.what = "away";
+        event.until = onDay(to);
+        notes.add(from, stack, event);
+    };
+    away("Mill", 76, 80);
+    away("Mill", 70, 75);
+    away("Mill", 90, 91);
+    const StackReckoning before = at(notes, 62), during = at(notes, 72);
+    EXPECT_EQ(before.record.nextAwayFrom, onDay(70));
+    EXPECT_EQ(before.record.nextAwayUntil, onDay(80));
+    EXPECT_EQ(during.record.awayFrom, onDay(70));
+    EXPECT_EQ(during.record.awayUntil, onDay(80));
+    EXPECT_EQ(during.record.nextAwayFrom, onDay(90));
+    const auto both = reckon(notes.entries(), until(62));
+    EXPECT_FALSE(both->stack("Loft")->record.nextAwayFrom);
+}
+
 }
 }

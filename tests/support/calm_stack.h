@@ -49,7 +49,7 @@ inline StackReckoning calm()
     stack.now.slots = {tray(1, 0.4), tray(2, 1.5)};
     stack.forecast.colonyMedianIn60DaysKg = 1.1;
     stack.forecast.feedLowKg = 0.3;
-    stack.forecast.feedUsualKg = 0.9;
+    stack.forecast.feedUsualKg = stack.forecast.feedGivenKg = 0.9;
     stack.forecast.feedHighKg = stack.forecast.feedNowKg = 1.6;
     stack.forecast.roomTopTrayFreshKg = 4.0;
     stack.forecast.drainedExpectedLPerWeek = {0.5, 0.7, 0.9};
