@@ -55,12 +55,17 @@ namespace {
 constexpr int longestDrying = 7;    ///< days from the lift to the taking (2 to 7: common practice, no source)
 constexpr int leastAwayToWait = 3;  ///< days away that a tray in the light may well be left alone for
 
-/// While nobody is there: what presses is told all the same, since somebody may be asked to come by. All else is for the day of their return, and no look is asked for.
+/// While nobody is there: what presses is told all the same, since somebody may be asked to come by. All else is for the day of their return, no look is asked
+/// for, and that no food is to be given lapses: nobody gives any, and on the return it is another question. What withholds it because the tray is to be
+/// emptied stands.
 void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
 {
     if (!isAway(stack.record, stack.asOf)) return;
     const Day back = *stack.record.awayUntil + std::chrono::days{1};
-    std::erase_if(all, [](const Advice& each) { return each.severity < Severity::concern && (each.look || each.food == Food::give); });
+    std::erase_if(all, [](const Advice& each) {
+        const bool isOfNoFood = each.food == Food::withhold && each.code != Code::harvestReady;
+        return each.severity < Severity::concern && (each.look || each.food == Food::give || isOfNoFood);
+    });
     for (Advice& each : all)
         if (each.severity < Severity::concern) each.on = std::max(each.on, back);
 }

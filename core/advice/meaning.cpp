@@ -13,13 +13,13 @@ Meaning meaningOf(Code code)
 {
     switch (code) {
     case Code::harvestReady:
-        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check."),
+        return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead."),
                 QT_TRANSLATE_NOOP("Advice", "The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.")};
     case Code::readyNoHurry:
         return {QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same."),
                 QT_TRANSLATE_NOOP("Advice", "Nothing is lost: the castings keep where they are.")};
     case Code::harvestSoon:
-        return {QT_TRANSLATE_NOOP("Advice", "The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare."),
+        return {QT_TRANSLATE_NOOP("Advice", "The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing."),
                 QT_TRANSLATE_NOOP("Advice", "Nothing yet; have bedding at hand for the emptied tray.")};
     case Code::harvestOverdue:
         return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest."),
@@ -43,7 +43,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits."),
                 QT_TRANSLATE_NOOP("Advice", "Food lies against the lid, and the trays above cannot rest on it.")};
     case Code::lowCarbon:
-        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18."),
+        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for."),
                 QT_TRANSLATE_NOOP("Advice", "Nitrogen is lost as ammonia, which smells and burns worms.")};
     case Code::tooWet:
         return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %."),

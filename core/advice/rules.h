@@ -37,6 +37,10 @@ void rulesOfClimate(const reckoning::StackReckoning& stack, std::vector<Advice>&
 /// Ready before its turn, no tray is spare, and the tray above has had the time that the trade gives it: it may be lifted, though nothing presses.
 bool mayBeLifted(const reckoning::StackReckoning& stack);
 
+/// A tray between the bottom and the one being fed that is ready while the bottom one is not, though the turn has come and none is spare: taken instead.
+/// nullptr: none.
+const reckoning::TrayEstimate* readyBetween(const reckoning::StackReckoning& stack);
+
 /// Fewer worms than food is worth giving for.
 bool hasHardlyAWorm(const reckoning::StackReckoning& stack);
 
@@ -67,6 +71,12 @@ inline bool usualIsBorne(const reckoning::StackReckoning& stack)
 /// Of a stack's food, in the unit of its usual amount (food_limit.h): rounded downwards as a limit is, and to the nearest.
 QString mostFoodText(const reckoning::StackReckoning& stack, double kg);
 QString foodText(const reckoning::StackReckoning& stack, double kg);
+
+/// Depth of castings as it is told: by a wrong entry there may be more of them than a tray holds, and nobody would believe the figure.
+inline double castingsUnderTheRim(const reckoning::StackReckoning& stack, const reckoning::TrayEstimate& tray)
+{
+    return std::min(tray.castingsDepthCm.p50, stack.record.trayHeightCm);
+}
 
 inline bool isDrying(const reckoning::StackReckoning& stack)
 {

@@ -18,6 +18,8 @@ constexpr int keptLookWithinDays = 18; ///< once raised
 constexpr int closeDays = 7;           ///< from the early to the late end of the date: so close it is told without a look
 constexpr int lookAgainAfter = 5;      ///< days for which a look holds
 constexpr int vagueDays = 18;          ///< from the early to the late end of a date that is none: another look tells the flow
+constexpr int fewerMembers = 3;        ///< days by which the range of an evening before, of 128 members, may be wider than that which was told then
+constexpr double fullShare = 0.97;      ///< of what the sump holds: to an eye it is full
 constexpr int drainsHold = 60;         ///< days for which what was drained last says something
 
 /// What is done to empty it: those who flush are told to flush.
@@ -110,15 +112,33 @@ bool isLookDue(const StackReckoning& stack)
     return !told && (!looked || daysBetween(*looked, stack.asOf) >= lookAgainAfter);
 }
 
-void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<Advice>& to)
+bool isFull(const StackReckoning& stack, const reckoning::Band& level)
+{
+    return stack.record.sumpCapacityL > 0.0 && level.p50 >= fullShare * stack.record.sumpCapacityL;
+}
+
+/// That it is full already, while the median is not: one in ten where the early end of the date has come, and less than even chances.
+double chanceFullAlready(const StackReckoning& stack)
+{
+    return std::clamp(chanceAbove(stack.now.sumpL, fullShare * stack.record.sumpCapacityL).value_or(0.0), 0.10, 0.49);
+}
+
+QString whyLook(const StackReckoning& stack)
 {
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
     const QString low = volumeText(stack.now.sumpL.p05), high = volumeText(stack.now.sumpL.p95), capacity = volumeText(stack.record.sumpCapacityL);
-    add(to, stack, Code::sumpFull, severity, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See how full the sump is")),
-        on.p50 && *on.p50 <= stack.asOf
-            ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day")).arg(low, high, capacity)
-            : say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day"))
-                  .arg(low, high, capacity, when(*on.p10, stack.asOf)));
+    if (isFull(stack, stack.now.sumpL) || (on.p50 && *on.p50 <= stack.asOf))
+        return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day")).arg(low, high, capacity);
+    if (*on.p10 <= stack.asOf)
+        return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day"))
+            .arg(low, high, capacity, percent(chanceFullAlready(stack)));
+    return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day"))
+        .arg(low, high, capacity, when(*on.p10, stack.asOf));
+}
+
+void lookAtTheSump(const StackReckoning& stack, Severity severity, std::vector<Advice>& to)
+{
+    add(to, stack, Code::sumpFull, severity, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See how full the sump is")), whyLook(stack));
     to.back().look = reckoning::LookKind::sumpLevel;
 }
 
@@ -129,21 +149,39 @@ bool isVague(const StackReckoning& stack)
     return levelKnownOn(stack.record) && on.p10 && on.p50 && *on.p50 > stack.asOf && (!on.p90 || daysBetween(*on.p10, *on.p90) > vagueDays);
 }
 
+/// Whether to empty it was told on one of the evenings since the last drain, or is today: that stands until it is done or the sump is clearly not full. The
+/// range of the date wanders about the days at which a look is due, and what is told would with it.
+bool isDrainTold(const StackReckoning& stack)
+{
+    const std::optional<Day> known = levelKnownOn(stack.record);
+    const auto told = [&](const reckoning::Dates& on, const reckoning::Band& level, Day then, int slack) -> std::optional<double> {
+        if (stack.record.lastDrain && then < *stack.record.lastDrain) return std::nullopt;
+        const double near = isFull(stack, level) ? 1.0 : nearness(on.p50, then, fullWithinDays, keptFullWithinDays).value_or(0.0);
+        const std::optional<int> range = on.p10 && on.p90 ? std::optional{daysBetween(*on.p10, *on.p90)} : std::nullopt;
+        const bool lookHolds = known && *known <= then && daysBetween(*known, then) < lookAgainAfter;
+        const bool certain = range && (*range <= closeDays + slack || (lookHolds && *range <= vagueDays + slack));
+        return near >= 1.0 && !certain ? 0.5 : near; // kept and not raised
+    };
+    const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? told(day.ahead->sumpFullOn, day.sumpL, day.day, fewerMembers) : std::nullopt; };
+    return stands(stack, before, {1.0, 0.0}, told(stack.forecast.sumpFullOn, stack.now.sumpL, stack.asOf, 0));
+}
+
 /// A full sump runs over on the floor.
 void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
 {
     if (!stack.record.spigotShut) return;
     const double capacity = stack.record.sumpCapacityL;
     const double level = stack.now.sumpL.p50;
-    const bool fullNow = capacity > 0.0 && level >= 0.97 * capacity;
+    const bool fullNow = isFull(stack, stack.now.sumpL);
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
     const bool likely = fullNow || isForeseen(stack);
-    if (isLookDue(stack)) {
+    const bool drain = likely && isDrainTold(stack);
+    if (!drain && isLookDue(stack)) {
         lookAtTheSump(stack, fullNow ? Severity::urgent : likely ? Severity::due : Severity::hint, to);
         return;
     }
     if (!likely) return;
-    if (!fullNow && isVague(stack)) {
+    if (!drain && !fullNow && isVague(stack)) {
         lookAtTheSump(stack, Severity::due, to);
         to.back().on = std::max(stack.asOf, *levelKnownOn(stack.record) + std::chrono::days{lookAgainAfter});
         return;

@@ -23,7 +23,7 @@ constexpr double unknownShare = 0.3;            ///< of the colony, where the da
 constexpr double liftedReady = 0.3;             ///< below it a tray was lifted too early
 constexpr double liftedFine = 0.5;
 constexpr int addedFor = 21;                    ///< days for which a tray added early can be made good
-constexpr double beneathFilled = 0.5, beneathFine = 0.7;
+constexpr double beneathFilled = 0.5, beneathHardly = 0.3; ///< … and beneath a tray that was once filled by the medians
 
 double shareAtStart(const StackReckoning& stack, int batch)
 {
@@ -88,18 +88,26 @@ std::optional<double> filledChance(const TrayEstimate& tray)
     return deep && worked ? std::optional{std::min(*deep, *worked)} : std::nullopt;
 }
 
+/// At least even chances of both.
+bool isFilledByMedians(const TrayEstimate& tray) { return tray.castingsDepthCm.p50 >= model::filledDepth && tray.feedToCast.p50 <= model::filledRatio; }
+
 /// The tray beneath one that was added while it was not filled; nullptr: none was.
 const TrayEstimate* beneathAnEarlyOne(const StackReckoning& stack)
 {
     const auto& added = stack.record.lastTrayAdded;
     if (!added || daysBetween(*added, stack.asOf) > addedFor || stack.now.slots.size() < 2 || isDrying(stack)) return nullptr;
     const TrayEstimate& beneath = stack.now.slots[stack.now.slots.size() - 2];
-    const auto chance = [batch = beneath.batch](const StackEstimate& day) -> std::optional<double> {
+    // Where the medians say that it was filled, nobody is told that it was not: from then on it has to be clear, or it would come and go with each feeding.
+    bool wasFilled = false;
+    const auto chance = [&wasFilled, batch = beneath.batch](const StackEstimate& day) -> std::optional<double> {
         const TrayEstimate* at = trayOfBatch(day, batch);
         const auto filled = at != nullptr ? filledChance(*at) : std::nullopt;
-        return filled ? std::optional{1.0 - *filled} : std::nullopt;
+        if (!filled) return std::nullopt;
+        if (isFilledByMedians(*at)) wasFilled = true;
+        else if (*filled < beneathHardly) wasFilled = false;
+        return wasFilled ? 0.0 : 1.0;
     };
-    return stands(stack, chance, {1.0 - beneathFilled, 1.0 - beneathFine}) ? &beneath : nullptr;
+    return stands(stack, chance, {1.0, 0.0}) ? &beneath : nullptr;
 }
 
 /// Feed the one beneath for a while.
@@ -110,7 +118,7 @@ void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
     const TrayEstimate& beneath = *found;
     add(to, stack, Code::tooEarly, Severity::hint, beneath.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed the tray beneath for now: the new one came early")),
         say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted"))
-            .arg(lengthText(beneath.castingsDepthCm.p50), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50), percent(filledChance(beneath).value_or(0.0)), percent(beneathFine)));
+            .arg(lengthText(castingsUnderTheRim(stack, beneath)), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50), percent(filledChance(beneath).value_or(0.0)), percent(beneathFilled)));
     to.back().food = Food::give;
 }
 
@@ -150,7 +158,7 @@ std::optional<Advice> addTooEarly(const StackReckoning& stack)
     if (top == nullptr || stack.turnSince) return std::nullopt;
     return made(stack, top->slot, stack.forecast.turnOn, say(QT_TRANSLATE_NOOP("Advice", "Too early for another tray: the worms would be spread thin")),
                 say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60, filled %4"))
-                    .arg(lengthText(top->castingsDepthCm.p50), lengthText(model::filledDepth), ratio(top->feedToCast.p50), percent(stack.turnProbability)));
+                    .arg(lengthText(castingsUnderTheRim(stack, *top)), lengthText(model::filledDepth), ratio(top->feedToCast.p50), percent(stack.turnProbability)));
 }
 
 std::optional<Advice> liftTooEarly(const StackReckoning& stack)
@@ -219,7 +227,7 @@ std::optional<LifeStep> stepDueToday(const StackReckoning& stack)
         switch (each.code) {
         case Code::addTray: return LifeStep::addTray;
         case Code::harvestReady:
-        case Code::harvestOverdue: return LifeStep::lift;
+        case Code::harvestOverdue: return each.slot == 1 ? LifeStep::lift : LifeStep::take;
         case Code::dryingDone:
         case Code::dryingLong: return LifeStep::take;
         default: break;

@@ -26,6 +26,8 @@ constexpr double softenedLimits = 0.35;     ///< kg/m²; half-saturation of eati
 constexpr double softenedEnough = 0.50;     ///< … and with so much for certain
 constexpr double tooColdToEat = 8.0;        ///< °C
 constexpr double leastColonyKg = 0.02;      ///< with fewer worms there is nobody to feed
+constexpr int newcomersSettle = 7;          ///< days after the first bedding: they live on what they had
+constexpr double leastPaperKg = 0.03;       ///< a week; less is within a handful
 constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
 constexpr double manyDays = 45.0;           ///< of food that lies there as it is eaten now; ours
 constexpr double fewDaysAgain = 30.0;
@@ -141,13 +143,14 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
     };
     if (stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) < fedLately) return;
     if (stack.forecast.feedNowKg < leastWorthGiving || !stands(stack, chance, hungryAt)) return;
+    if (daysBetween(stack.firstBedding, stack.asOf) < newcomersSettle) return;
     // The usual feeding if it will do, else what keeps them, never above the limit.
     const double give = std::min(std::max(stack.forecast.feedLowKg, usualFeedingKg(stack)), stack.forecast.feedNowKg);
     const bool asUsual = usualIsBorne(stack) && usualFeedingKg(stack) >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
     add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostFoodText(stack, give)),
         say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
-            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), foodText(stack, stack.forecast.feedLowKg), mostFoodText(stack, stack.forecast.feedNowKg)));
+            .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mostFoodText(stack, stack.forecast.feedLowKg), mostFoodText(stack, stack.forecast.feedNowKg)));
     to.back().kg = give;
     to.back().food = Food::give;
 }
@@ -159,16 +162,17 @@ void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector
     const double nitrogen = stack.forecast.usualNitrogenKg;
     if (nitrogen <= 0.0) return;
     const double ratio = carbon / nitrogen;
-    const bool low = ratio < carbonLow || (ratio < carbonFine && top.cnRatio.p50 > 0.0 && top.cnRatio.p50 < bedLow);
+    const bool low = ratio < carbonLow || (std::round(ratio) < carbonFine && top.cnRatio.p50 > 0.0 && top.cnRatio.p50 < bedLow);
     if (!low) return;
     const double paper = (carbonWanted * nitrogen - carbon) / (paperCarbon - carbonWanted * paperNitrogen) / paperDry;
+    if (paper < leastPaperKg) return;
     // Paper is bulky: where a week's does not fit, room comes first.
     const double roomL = std::max(stack.record.trayHeightCm - rimCm - top.depthCm, 0.0) / 100.0 * stack.record.areaM2 * 1000.0;
     if (paper / paperBulk * 1000.0 > roomL) return;
     add(to, stack, Code::lowCarbon, Severity::hint, top.slot, stack.asOf,
-        say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(massText(std::max(paper, 0.01))),
+        say(QT_TRANSLATE_NOOP("Advice", "Add %1 of shredded paper to each week's food")).arg(massText(paper)),
         say(QT_TRANSLATE_NOOP("Advice", "C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted")).arg(number(ratio, 0), number(top.cnRatio.p50, 0)));
-    to.back().kg = std::max(paper, 0.01);
+    to.back().kg = paper;
 }
 
 }

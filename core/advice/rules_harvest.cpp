@@ -1,6 +1,7 @@
 #include "core/advice/chance.h"
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
+#include "core/reckoning/next_look.h"
 #include "core/reckoning/overdue.h"
 
 #include <algorithm>
@@ -16,6 +17,7 @@ namespace {
 constexpr Thresholds soonAt{0.5, 0.3}; ///< of ready and turn within 14 days
 // A new tray stands alone on top for at least 60 days; later harvests are 60 to 90 days apart: common practice, no source.
 constexpr int leastDaysOnTop = 60;
+constexpr double freshFoodLies = 0.6; ///< ready with no more than this: what would withdraw it, if it lasted
 constexpr double leastOnTopCm = 1.25; ///< of castings, median: half of what fills a tray. Ours
 
 /// What the evenings before foresaw is replayed, so that it does not come and go with each feeding.
@@ -25,14 +27,46 @@ bool comesSoon(const StackReckoning& stack)
     return stands(stack, chance, soonAt, stack.forecast.readyAndTurnWithin14Days);
 }
 
-QString howReady(const TrayEstimate& bottom)
+QString howReady(const StackReckoning& stack, const TrayEstimate& bottom)
 {
-    return say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability));
+    const QString told = say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability));
+    const TrayEstimate* fed = trayToFeed(stack);
+    const bool isReady = bottom.state == TrayState::ready || bottom.state == TrayState::overdue;
+    // The tray that is fed stays ready for a week in which fresh food says otherwise.
+    return isReady && fed != nullptr && fed->batch == bottom.batch && bottom.readyProbability <= freshFoodLies ? told + say(QT_TRANSLATE_NOOP("Advice", " until the last food is eaten")) : told;
+}
+
+QString whyAdd(const StackReckoning& stack, const TrayEstimate& top)
+{
+    if (top.castingsDepthCm.p50 > stack.record.trayHeightCm)
+        return say(QT_TRANSLATE_NOOP("Advice", "by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2"))
+            .arg(lengthText(stack.record.trayHeightCm), ratio(top.feedToCast.p50));
+    return say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings, feed-to-cast %2")).arg(lengthText(top.castingsDepthCm.p50), ratio(top.feedToCast.p50));
+}
+
+/// The journal lifts the bottom tray alone; of any other it takes the castings, and its worms with them unless they are picked out.
+void takeBetween(const StackReckoning& stack, const TrayEstimate& tray, const TrayEstimate& bottom, std::vector<Advice>& to)
+{
+    add(to, stack, Code::harvestReady, Severity::due, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Take the castings of the tray in slot %1 instead: the bottom one is not ready yet")).arg(tray.slot),
+        say(QT_TRANSLATE_NOOP("Advice", "%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in"))
+            .arg(howReady(stack, tray), percent(bottom.readyProbability), days(daysBetween(*stack.turnSince, stack.asOf)), massText(tray.wormShare.p50 * stack.now.colonyKg.p50)));
+}
+
+/// Nothing but readiness is missing, and it has no day: a look decides, once a week.
+void turnWaits(const StackReckoning& stack, const TrayEstimate& bottom, std::vector<Advice>& to)
+{
+    const bool alone = stack.now.slots.size() == 1;
+    const bool looked = stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < reckoning::lookAgainAfter;
+    const QString what = looked ? (alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray's turn has come, it is not ready yet")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn has come, it is not ready yet")))
+                                : (alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray's turn has come: look for bits in it")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn has come: look for bits in it")));
+    const int since = daysBetween(*stack.turnSince, stack.asOf);
+    add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, stack.asOf, what,
+        howReady(stack, bottom) + (since > 0 ? say(QT_TRANSLATE_NOOP("Advice", "; its turn for %1")).arg(days(since)) : QString{}));
 }
 
 QString why(const StackReckoning& stack, const TrayEstimate& bottom)
 {
-    QStringList reasons{howReady(bottom)};
+    QStringList reasons{howReady(stack, bottom)};
     if (stack.turnSince && stack.readySince) {
         const int since = daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf);
         if (since > 0) reasons << say(QT_TRANSLATE_NOOP("Advice", "its turn for %1")).arg(days(since));
@@ -50,6 +84,15 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     return reasons.join(QStringLiteral("; "));
 }
 
+}
+
+const TrayEstimate* readyBetween(const StackReckoning& stack)
+{
+    const TrayEstimate* top = trayToFeed(stack);
+    if (top == nullptr || isDrying(stack) || stack.record.spareTrays > 0 || !stack.turnSince || stack.readySince) return nullptr;
+    for (const TrayEstimate& tray : stack.now.slots)
+        if (tray.slot > 1 && tray.slot < top->slot && tray.state == TrayState::ready) return &tray;
+    return nullptr;
 }
 
 bool mayBeLifted(const StackReckoning& stack)
@@ -71,13 +114,13 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
     const bool turn = stack.turnSince.has_value();
     const bool alone = stack.now.slots.size() == 1;
 
+    const QString noHurry = alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is ready, no hurry")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry"));
+
     if (turn && spare) {
         add(to, stack, Code::addTray, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Add a tray on top")),
-            say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings, feed-to-cast %2"))
-                .arg(lengthText(top->castingsDepthCm.p50), ratio(top->feedToCast.p50)));
+            whyAdd(stack, *top));
         if (ready)
-            add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
-                howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
+            add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, noHurry, howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
         return;
     }
     const QString lift = alone ? say(QT_TRANSLATE_NOOP("Advice", "Take the castings of the only tray, and its worms back into new bedding"))
@@ -88,17 +131,21 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
     } else if (ready && turn) {
         add(to, stack, Code::harvestReady, Severity::due, bottom.slot, stack.asOf, lift, why(stack, bottom));
         if (alone) to.back().food = Food::withhold;
+    } else if (const TrayEstimate* between = readyBetween(stack)) {
+        takeBetween(stack, *between, bottom, to);
+    } else if (turn && comesSoon(stack)) {
+        turnWaits(stack, bottom, to);
     } else if (!spare && comesSoon(stack)) {
         const Day on = stack.forecast.turnLikelyOn.value_or(stack.asOf + std::chrono::days{14});
         add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray can be emptied soon")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
-            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));
+            howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));
     } else if (ready && mayBeLifted(stack)) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf,
             say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready: lift it when you like")),
-            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 of castings")).arg(days(top->ageDays), lengthText(top->castingsDepthCm.p50)));
+            howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 of castings")).arg(days(top->ageDays), lengthText(castingsUnderTheRim(stack, *top))));
     } else if (ready) {
-        add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is ready, no hurry")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready, no hurry")),
-            howReady(bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));
+        add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, noHurry,
+            howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));
     }
 }
 

@@ -39,6 +39,9 @@ QString whenRange(const reckoning::Dates& dates, Day today)
 {
     if (!dates.p50) return dates.p10 ? say(QT_TRANSLATE_NOOP("Advice", "not before %1")).arg(when(*dates.p10, today)) : say(QT_TRANSLATE_NOOP("Advice", "not within a year"));
     const QString middle = when(*dates.p50, today);
+    if (!dates.p90 && dates.p10 && *dates.p10 < *dates.p50)
+        return say(QT_TRANSLATE_NOOP("Advice", "%1 (%2 at the earliest, perhaps not within a year)")).arg(middle, when(*dates.p10, today));
+    if (!dates.p90) return say(QT_TRANSLATE_NOOP("Advice", "%1 at the earliest, perhaps not within a year")).arg(middle);
     if (!dates.p10 || !dates.p90 || (*dates.p10 == *dates.p50 && *dates.p90 == *dates.p50)) return middle;
     return say(QT_TRANSLATE_NOOP("Advice", "%1 (%2 to %3)")).arg(middle, when(*dates.p10, today), when(*dates.p90, today));
 }

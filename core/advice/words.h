@@ -24,7 +24,7 @@ QString when(Day day, Day today);
 QString date(Day day, Day today);
 /// "March", with the year when it is another one than today's.
 QString month(Day day, Day today);
-/// "Sunday (Saturday to Tuesday)": the median and the 80 % range, as far as they are known.
+/// "Sunday (Saturday to Tuesday)": the median and the 80 % range, as far as they are known; an open end is said to be one.
 QString whenRange(const reckoning::Dates& dates, Day today);
 QString days(int number);
 

@@ -24,7 +24,7 @@ constexpr double withdrawAt = 0.6;
 constexpr int dailyBack = 90;        ///< days before asOf with a sample each
 /// Days for which a turn stands though its chance has fallen: fresh food undoes for some days that a tray is filled, and is then eaten. A check of
 /// a tray takes it back at once.
-constexpr int turnKeptFor = 7;
+constexpr int turnKeptFor = 7, readyKeptFor = 7;
 constexpr int settledKeptFor = 150;  ///< days: the diary's 90 and the 60 for which a value that was odd is told
 /// Ages of the snapshots, days: an entry runs again about twice its age. The last are beyond the record of anybody.
 constexpr int ages[] = {1, 2, 4, 7, 14, 30, 60, 120, 240, 480, 960, 1920, 3840, 7680, 15360};
@@ -282,9 +282,11 @@ void StackRun::noteDay(int day, StackReckoning& result)
         now_.turn = {};
         now_.turnBatch = topBatch;
     }
-    if (top >= 0) now_.turn.note(now_.members.filledProbability(top), dayAt(day), wasChecked(day) ? 0 : turnKeptFor);
+    const bool checked = wasChecked(day);
+    if (top >= 0) now_.turn.note(now_.members.filledProbability(top), dayAt(day), checked ? 0 : turnKeptFor);
+    // Likewise of the tray that is fed: fresh food undoes its readiness, and is eaten.
     for (int slot = 0; slot < now_.members.stack.trays(); ++slot)
-        now_.ready[now_.members.stack.shapes[static_cast<std::size_t>(slot)].batch].note(now_.members.readyProbability(slot), dayAt(day));
+        now_.ready[now_.members.stack.shapes[static_cast<std::size_t>(slot)].batch].note(now_.members.readyProbability(slot), dayAt(day), slot == top && !checked ? readyKeptFor : 0);
     noteTurn(dayAt(day), topBatch);
     if (!worthASample(day)) return;
     StackEstimate sample = estimate(now_.members.stack, now_.members.week, now_.members.shares(), dayAt(day), day, crew_);

@@ -3,6 +3,7 @@
 #include "core/quantity/number_text.h"
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace tierloam::reckoning {
@@ -11,7 +12,7 @@ namespace {
 
 constexpr std::size_t remembered = 5;
 
-/// One time that something was done.
+/// One time that something was done; of food and cover all of a day.
 struct Done {
     Amount amount;
     std::string material;
@@ -57,6 +58,17 @@ void remember(std::vector<Done>& latestFirst, const Done& done)
     if (latestFirst.size() < remembered) latestFirst.push_back(done);
 }
 
+/// Several portions of one day are one feeding: their sum, of the material that came last that day, in its unit. What came with it of another material
+/// is no part of the amount, since the amount is written down as of that one alone.
+void rememberDay(std::vector<Done>& latestFirst, const Done& done, const materials::Table& materials)
+{
+    if (latestFirst.empty() || latestFirst.back().day != done.day) return remember(latestFirst, done);
+    Done& day = latestFirst.back();
+    if (done.material != day.material) return;
+    if (const auto value = valueIn(day.amount.unit, done, day, materials))
+        day.amount.value = std::round((day.amount.value + *value) * 1e6) / 1e6; // 0.1 + 0.2 is 0.3 to whoever wrote it down
+}
+
 /// Of one stack's entries, the latest first.
 Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const materials::Table& materials)
 {
@@ -64,13 +76,13 @@ Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const mat
     std::vector<Day> coverDays;
     for (const journal::Entry* entry : latestFirst) {
         const Day day = entry->date.day;
-        if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) remember(feeds, {feed->food, feed->material, day});
+        if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) rememberDay(feeds, {feed->food, feed->material, day}, materials);
         if (const auto* water = std::get_if<journal::Water>(&entry->action)) remember(waters, {water->poured, {}, day});
         const auto* drain = std::get_if<journal::Drain>(&entry->action);
         if (drain && drain->volume && drain->volume->value > 0) remember(drains, {*drain->volume, {}, day});
         const auto* cover = std::get_if<journal::Cover>(&entry->action);
         if (!cover) continue;
-        remember(covers, {cover->paper.value_or(journal::defaultCoverAmount), cover->material, day});
+        rememberDay(covers, {cover->paper.value_or(journal::defaultCoverAmount), cover->material, day}, materials);
         if (feeds.size() < remembered || day >= feeds.back().day) coverDays.push_back(day);
     }
 

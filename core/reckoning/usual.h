@@ -9,7 +9,8 @@
 
 namespace tierloam::reckoning {
 
-/// The usual amounts of one stack: the median of the last five, the default where it was never done.
+/// The usual amounts of one stack: the median of the last five, the default where it was never done. Food and cover are counted by the day: what was
+/// given in several portions is one feeding.
 /// Amounts in different units are brought to the unit of the last one (food by the bulk of its material).
 struct Usual {
     Amount feed{300.0, Unit::g};

@@ -85,6 +85,14 @@ TEST(AdviceOfCare, HungryOnlyWhereFoodIsWhatIsMissing)
     const auto all = adviceFor(stack);
     ASSERT_NE(find(all, Code::hungry), nullptr);
     EXPECT_THAT(find(all, Code::hungry)->text, HasSubstr("900 g"));
+    stack.firstBedding = in(-6);
+    EXPECT_THAT(codes(stack), Not(Contains("hungry"))) << "nobody has eaten yet";
+    stack.firstBedding = in(-7);
+    EXPECT_THAT(codes(stack), Contains("hungry"));
+    StackReckoning more = stack;
+    more.forecast.feedLowKg = 0.918; // above the usual 0.9
+    EXPECT_THAT(find(adviceFor(more), Code::hungry)->text, HasSubstr("Feed 910 g"));
+    EXPECT_THAT(reasonOf(more, Code::hungry), HasSubstr("910 g a week would do")) << "the same amount, rounded alike";
     stack.record.lastFeed = in(-2); // it has yet to soften: a second click would feed them twice
     EXPECT_THAT(codes(stack), Not(Contains("hungry")));
     stack.record.lastFeed = in(-3);
@@ -143,8 +151,18 @@ TEST(AdviceOfCare, LowCarbonNamesThePaper)
     EXPECT_THAT(codes(stack), Not(Contains("low-carbon")));
     stack.now.slots[1].cnRatio = {14, 17, 20};
     EXPECT_THAT(codes(stack), Contains("low-carbon"));
+    stack.forecast.usualCarbonKg = 0.073; // 24.3
+    EXPECT_THAT(codes(stack), Contains("low-carbon"));
+    stack.forecast.usualCarbonKg = 0.0738; // 24.6, in print 25 of 25 wanted
+    EXPECT_THAT(codes(stack), Not(Contains("low-carbon")));
     stack.forecast.usualCarbonKg = 0.075; // 25
     EXPECT_THAT(codes(stack), Not(Contains("low-carbon")));
+    stack.forecast.usualCarbonKg = 0.0135;
+    stack.forecast.usualNitrogenKg = 0.0009; // 15: (0.027 − 0.0135)/0.4446 = 0.0304 kg
+    EXPECT_THAT(codes(stack), Contains("low-carbon"));
+    stack.forecast.usualCarbonKg = 0.01275;
+    stack.forecast.usualNitrogenKg = 0.00085; // 15: 0.0287 kg
+    EXPECT_THAT(codes(stack), Not(Contains("low-carbon"))) << "a handful that nobody weighs";
 }
 
 DrainCheck drained(int day, double litres, Band expected) { return {in(day), litres, expected}; }
@@ -263,6 +281,49 @@ TEST(AdviceOfCare, ALookIntoTheSumpComesBeforeADateThatIsNotKnown)
     EXPECT_THAT(codes(stack), Contains("sump-full"));
     stack.record.spigotShut = false;
     EXPECT_THAT(codes(stack), Not(Contains("sump-full")));
+}
+
+TEST(AdviceOfCare, WhenTheEarlyEndHasComeTheSumpMayBeFull)
+{
+    StackReckoning stack = calm();
+    stack.record.spigotShut = true;
+    stack.now.sumpL = {1.1, 3.6, 4.0};
+    stack.forecast.sumpFullOn = {today, in(6), in(90)};
+    // 0.97 · 4 L = 3.88 L lies 0.7 of the way from the median to the 95 %: 0.5 − 0.45 · 0.7 = 0.185.
+    Advice look = adviceFor(stack).front();
+    EXPECT_THAT(look.because, HasSubstr("it may be full already, with 19 %")) << look.because;
+    EXPECT_EQ(look.severity, Severity::due);
+    stack.now.sumpL = {1.1, 3.87, 4.0};
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::due) << "the median is not full";
+    stack.now.sumpL = {1.1, 3.9, 4.0};
+    look = adviceFor(stack).front();
+    EXPECT_EQ(look.severity, Severity::urgent);
+    EXPECT_THAT(look.because, HasSubstr("likely to be full already")) << "as it presses, so it is told";
+}
+
+/// The range of the date wanders about the seven days at which a look is due.
+TEST(AdviceOfCare, ToEmptyTheSumpStandsUntilItIsDone)
+{
+    StackReckoning stack = calm();
+    stack.record.spigotShut = true;
+    stack.now.sumpL = {2.6, 4.0, 4.0};
+    stack.forecast.sumpFullOn = {today, today, in(8)};
+    EXPECT_EQ(adviceFor(stack).front().text, "See how full the sump is");
+    const auto told = [](int from) {
+        return [from](StackEstimate& day) {
+            day.sumpL = {2.6, 4.0, 4.0};
+            day.ahead->sumpFullOn = {day.day, day.day, day.day + std::chrono::days{day.day < in(from) ? 7 : 12}};
+        };
+    };
+    since(stack, -4, told(-2));
+    EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump: it runs over") << "told four days ago";
+    stack.record.lastDrain = in(-2);
+    stack.forecast.sumpFullOn = {today, today, in(30)};
+    EXPECT_EQ(adviceFor(stack).front().text, "Drain the sump: it runs over") << "full again, and the median says so";
+    stack.record.lastDrain = in(-5);
+    since(stack, -1, [](StackEstimate& day) { day.sumpL = {0.2, 0.8, 1.6}; day.ahead->sumpFullOn = {in(20), std::nullopt, std::nullopt}; });
+    stack.now.sumpL = {2.6, 4.0, 4.0};
+    EXPECT_EQ(adviceFor(stack).front().text, "See how full the sump is") << "it clearly was not full yesterday";
 }
 
 void ahead(StackReckoning& stack, Band week, Band fortnight)
@@ -457,6 +518,13 @@ TEST(AdviceOfCare, ATrayAddedEarlyIsToldForThreeWeeks)
     stack.record.lastTrayAdded = in(-22);
     EXPECT_THAT(codes(stack), Not(Contains("too-early")));
     stack.record.lastTrayAdded = in(-10);
+    // Past both medians nothing is told that they deny, and it does not come back with a feeding: 2.5 cm with 0.61, then 0.39, then 0.24.
+    since(stack, -2, [](StackEstimate& day) { day.slots[0].castingsDepthCm = {2.2, 2.6, 3.0}; });
+    EXPECT_THAT(codes(stack), Not(Contains("too-early")));
+    since(stack, -1, [](StackEstimate& day) { day.slots[0].castingsDepthCm = {2.0, 2.4, 2.8}; });
+    EXPECT_THAT(codes(stack), Not(Contains("too-early")));
+    since(stack, -1, [](StackEstimate& day) { day.slots[0].castingsDepthCm = {1.9, 2.27, 2.67}; });
+    EXPECT_THAT(codes(stack), Contains("too-early"));
     since(stack, 0, [](StackEstimate& day) { day.slots[0].castingsDepthCm = {2.6, 3.0, 3.4}; });
     EXPECT_THAT(codes(stack), Not(Contains("too-early")));
 }

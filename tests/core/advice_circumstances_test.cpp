@@ -55,6 +55,30 @@ TEST(AdviceWhileAway, AsksForNoLookAndNoFood)
     EXPECT_THAT(codes(gone), Not(Contains("feed-due")));
 }
 
+/// Nobody feeds meanwhile, and on the return it is another question; what says that the bed lacks air now is told all the same.
+TEST(AdviceWhileAway, ThatNoFoodIsToBeGivenLapses)
+{
+    const auto lacksAir = [](StackReckoning stack, double share) {
+        stack.forecast.airLowWithin14Days = 0.6;
+        stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.0;
+        since(stack, 0, [share](StackEstimate& day) { day.slots[1].air = share; });
+        return stack;
+    };
+    const auto told = adviceFor(lacksAir(calm(), 0.9));
+    ASSERT_NE(find(told, Code::overfed), nullptr);
+    EXPECT_EQ(find(told, Code::overfed)->severity, advice::Severity::due);
+    EXPECT_EQ(find(told, Code::overfed)->food, advice::Food::withhold);
+    EXPECT_THAT(codes(lacksAir(away(-2, 9), 0.9)), Not(Contains("overfed")));
+    EXPECT_THAT(codes(lacksAir(away(-2, 9), 0.6)), Contains("overfed")) << "a concern";
+    StackReckoning only = away(-2, 9);
+    only.now.slots.resize(1);
+    only.now.slots[0].state = TrayState::ready;
+    only.readySince = only.turnSince = in(-3);
+    const auto all = adviceFor(only);
+    ASSERT_NE(find(all, Code::harvestReady), nullptr) << "it is of the castings";
+    EXPECT_EQ(find(all, Code::harvestReady)->on, in(10));
+}
+
 /// A tray lifted the day before they leave would hang in the light until they are back.
 TEST(AdviceBeforeLeaving, LiftsWaitForTheReturnAndFoodComesBefore)
 {

@@ -77,7 +77,7 @@ const std::vector<Walk>& walks()
         {"harvest-overdue", [](auto& s) { filled(s); s.now.slots[0].state = TrayState::overdue; }, [](auto& s) { s.now.slots[0].state = TrayState::working; lift(s); }},
         {"add-tray", [](auto& s) { s.record.spareTrays = 1; s.turnSince = today; }, [](auto& s) { s.record.spareTrays = 0; s.turnSince.reset(); }},
         {"too-early", [](auto& s) { s.record.lastTrayAdded = in(-3); since(s, -3, depth(1.0, 1.4, 1.8)); }, [](auto& s) { since(s, 0, depth(2.6, 3.0, 3.4)); },
-         depth(1.0, 1.4, 1.8), depth(2.2, 2.6, 3.0)}, // 2.5 cm with 0.61
+         depth(1.0, 1.4, 1.8), depth(2.0, 2.4, 2.8)}, // 2.5 cm with 0.39
         {"feed-due", [](auto& s) { s.record.lastFeed = in(-9); }, [](auto& s) { s.record.lastFeed = today; }},
         {"overfed", [](auto& s) { since(s, 0, air(0.69)); }, [](auto& s) { since(s, 0, air(0.81)); }, air(0.69), air(0.75)},
         {"hungry", [](auto& s) { since(s, 0, hunger({0.5, 0.7, 0.95})); }, [](auto& s) { since(s, 0, [](StackEstimate& day) { day.slots[1].strata.softenedCm = 2.0; }); },

@@ -1,4 +1,5 @@
 // Each code: raised when it should be, silent when not, withdrawn when settled; and no two that contradict each other.
+#include "core/advice/too_early.h"
 #include "tests/support/calm_stack.h"
 
 #include <gmock/gmock.h>
@@ -12,6 +13,7 @@ namespace {
 using namespace reckoning;
 
 using tests::codes;
+using tests::find;
 using tests::in;
 using tests::reasonOf;
 using tests::since;
@@ -120,6 +122,103 @@ TEST(Advice, AddTrayWithASpareOnTheTurn)
     EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("3.0 cm"));
     stack.turnSince.reset();
     EXPECT_THAT(codes(stack), IsEmpty());
+}
+
+TEST(Advice, NoMoreCastingsAreToldThanATrayHolds)
+{
+    StackReckoning stack = calm();
+    stack.record.spareTrays = 1;
+    stack.turnSince = today;
+    stack.now.slots[2].castingsDepthCm = {10.0, 13.1, 16.0};
+    EXPECT_THAT(reasonOf(stack, Code::addTray), HasSubstr("more castings than fit under its rim at 11.0 cm: an entry may be wrong"));
+    EXPECT_THAT(reasonOf(stack, Code::addTray), Not(HasSubstr("13.1")));
+    stack.record.spareTrays = 0;
+    stack.turnSince.reset();
+    stack.readySince = in(-3);
+    stack.now.slots[2].ageDays = 60;
+    EXPECT_THAT(reasonOf(stack, Code::readyNoHurry), HasSubstr("holds 11.0 cm of castings"));
+}
+
+/// The bottom tray lags behind: another that is ready makes the room that is wanted.
+TEST(Advice, AReadyTrayBetweenIsTakenWhereTheBottomOneIsNot)
+{
+    StackReckoning stack = calm();
+    stack.turnSince = in(-88);
+    stack.now.slots[0] = tray(1, TrayState::nearly, 0.39, 0.11);
+    stack.now.slots[1] = tray(2, TrayState::ready, 0.99, 0.04);
+    stack.forecast.readyAndTurnWithin14Days = 0.5;
+    ASSERT_THAT(codes(stack), ElementsAre("harvest-ready"));
+    const Advice told = adviceFor(stack).front();
+    EXPECT_EQ(told.slot, 2);
+    EXPECT_EQ(told.severity, Severity::due);
+    EXPECT_THAT(told.text, HasSubstr("slot 2 instead: the bottom one is not ready"));
+    EXPECT_THAT(told.because, HasSubstr("ready 99 %; the bottom tray 39 %; the turn has come for 88 day"));
+    EXPECT_THAT(told.because, HasSubstr("about 330 g of worms are in it")) << "0.3 of 1.1 kg";
+    EXPECT_EQ(stepDueToday(stack), LifeStep::take) << "the journal lifts the bottom tray alone";
+    StackReckoning other = stack;
+    other.now.slots[1].state = TrayState::nearly;
+    EXPECT_THAT(codes(other), ElementsAre("harvest-soon"));
+    other = stack;
+    other.turnSince.reset();
+    EXPECT_THAT(codes(other), Not(Contains("harvest-ready"))) << "nothing presses";
+    other = stack;
+    other.record.spareTrays = 1;
+    EXPECT_THAT(codes(other), ElementsAre("add-tray"));
+    other = stack;
+    other.now.slots[1].state = TrayState::working;
+    other.now.slots[2] = tray(3, TrayState::ready, 0.9, 0.05);
+    EXPECT_THAT(codes(other), ElementsAre("harvest-soon")) << "the tray that is fed is not taken";
+    stack.readySince = today;
+    stack.now.slots[0].state = TrayState::ready;
+    EXPECT_EQ(adviceFor(stack).front().slot, 1);
+    EXPECT_EQ(stepDueToday(stack), LifeStep::lift);
+}
+
+/// Its turn has come and readiness alone is missing: nothing comes soon, a look decides.
+TEST(Advice, ATurnThatHasComeAndWaitsForReadinessIsSaidToHaveCome)
+{
+    StackReckoning stack = calm();
+    stack.turnSince = in(-40);
+    stack.now.slots[0] = tray(1, TrayState::nearly, 0.72, 0.09);
+    stack.forecast.readyAndTurnWithin14Days = 0.8;
+    ASSERT_THAT(codes(stack), ElementsAre("harvest-soon"));
+    EXPECT_EQ(adviceFor(stack).front().text, "The bottom tray's turn has come: look for bits in it");
+    EXPECT_THAT(adviceFor(stack).front().because, HasSubstr("ready 72 %; its turn for 40 day"));
+    stack.record.lastLook = in(-6);
+    EXPECT_EQ(adviceFor(stack).front().text, "The bottom tray's turn has come, it is not ready yet") << "looked at this week";
+    stack.record.lastLook = in(-7);
+    stack.now.slots.resize(1);
+    EXPECT_EQ(find(adviceFor(stack), Code::harvestSoon)->text, "The only tray's turn has come: look for bits in it");
+    stack.turnSince.reset();
+    EXPECT_EQ(find(adviceFor(stack), Code::harvestSoon)->text, "The only tray can be emptied soon");
+}
+
+TEST(Advice, AnOnlyTrayIsReadyUntilTheLastFoodIsEaten)
+{
+    StackReckoning stack = calm();
+    stack.readySince = in(-3);
+    stack.turnSince = in(-9);
+    stack.record.spareTrays = 1;
+    stack.now.slots = {tray(1, TrayState::ready, 0.51, 0.10)};
+    EXPECT_THAT(reasonOf(stack, Code::readyNoHurry), HasSubstr("ready 51 % until the last food is eaten; a spare"));
+    EXPECT_EQ(find(adviceFor(stack), Code::readyNoHurry)->text, "The only tray is ready, no hurry");
+    stack.now.slots[0].readyProbability = 0.61;
+    EXPECT_THAT(reasonOf(stack, Code::readyNoHurry), HasSubstr("ready 61 %; a spare"));
+}
+
+TEST(Advice, ARangeWithoutItsLateEndSaysThatItIsOpen)
+{
+    StackReckoning stack = calm();
+    stack.readySince = in(-3);
+    stack.now.slots[0] = tray(1, TrayState::ready, 0.9, 0.05);
+    const auto turnAbout = [&](const Dates& on) {
+        stack.forecast.turnOn = on;
+        return reasonOf(stack, Code::readyNoHurry);
+    };
+    EXPECT_THAT(turnAbout({in(51), in(51), std::nullopt}), HasSubstr("22 June at the earliest, perhaps not within a year"));
+    EXPECT_THAT(turnAbout({in(20), in(51), std::nullopt}), HasSubstr("22 June (22 May at the earliest, perhaps not within a year)"));
+    EXPECT_THAT(turnAbout({in(20), in(51), in(90)}), HasSubstr("22 June (22 May to 31 July)"));
+    EXPECT_THAT(turnAbout({in(20), std::nullopt, std::nullopt}), HasSubstr("not before 22 May"));
 }
 
 TEST(Advice, OverdueReplacesReadyAndSaysWhatIsLost)

@@ -35,6 +35,34 @@ TEST(HouseholdUsual, IsTheMedianOfTheLastFive)
     EXPECT_EQ(usual(weekly({fed(123.4567)})).feed, (Amount{123.4567, Unit::g})) << "as typed";
 }
 
+/// A bucket in twelve portions is one feeding, and the next one is not a twelfth of it.
+TEST(HouseholdUsual, PortionsOfOneDayAreOneFeeding)
+{
+    journal::Entries burst;
+    for (int i = 0; i < 12; ++i) burst.push_back(entry(fed(150), first, "Scullery"));
+    EXPECT_EQ(usual(burst).feed, (Amount{1800, Unit::g}));
+    for (int week = 1; week <= 3; ++week)
+        for (int portion = 0; portion < 2; ++portion) burst.push_back(entry(fed(0.1 + 0.1 * portion, Unit::kg), first + std::chrono::days{7 * week}, "Scullery"));
+    EXPECT_EQ(usual(burst).feed, (Amount{0.3, Unit::kg})) << "1.8, 0.3, 0.3, 0.3 kg of four days";
+
+    journal::Entries mixed = weekly({fed(400), fed(400)});
+    mixed.push_back(entry(fed(0.9, Unit::kg, "coffee grounds"), first + std::chrono::days{14}, "Scullery"));
+    mixed.push_back(entry(fed(100), first + std::chrono::days{14}, "Scullery"));
+    mixed.push_back(entry(fed(300), first + std::chrono::days{14}, "Scullery"));
+    EXPECT_EQ(usual(mixed).feed, (Amount{400, Unit::g})) << "of the material that came last: 400, 400, 400";
+    EXPECT_EQ(usual(mixed).feedMaterial, "");
+
+    journal::Entries covered;
+    for (int i = 0; i < 4; ++i) {
+        covered.push_back(entry(fed(150), first, "Scullery"));
+        covered.push_back(entry(journal::Cover{Amount{20, Unit::g}, {}}, first, "Scullery"));
+    }
+    EXPECT_EQ(usual(covered).coverWithFeed, (Amount{80, Unit::g})) << "what goes with all of it";
+    journal::Entries watered;
+    for (int i = 0; i < 2; ++i) watered.push_back(entry(journal::Water{Amount{1, Unit::L}}, first, "Scullery"));
+    EXPECT_EQ(usual(watered).water, (Amount{1, Unit::L})) << "a can is poured at a time";
+}
+
 TEST(HouseholdUsual, IsInTheUnitOfTheLast)
 {
     EXPECT_EQ(usual(weekly({fed(200), fed(0.3, Unit::kg), fed(1, Unit::lb)})).feed, (Amount{0.661, Unit::lb})) << "300 g in lb, three digits";

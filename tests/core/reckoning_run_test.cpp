@@ -455,5 +455,28 @@ TEST(Reckon, ATurnIsNotTakenBackByAFeedingAndIsByACheck)
     EXPECT_FALSE(mill(reckon(checked.entries(), until(turn + 2))).turnSince);
 }
 
+// An only tray that is ready and goes on being fed: each feeding undoes it for some days.
+TEST(Reckon, AnOnlyTrayStaysReadyWhileAFeedingIsEatenAndNotAgainstACheck)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 130);
+    const int ready = 262;
+    for (int day = ready - 22; day <= ready; day += 11) notes.add(day, "Mill", Check{{}, Share::fromPercent(2), {}, {}}, 1);
+    const StackReckoning before = mill(reckon(notes.entries(), until(ready)));
+    ASSERT_TRUE(before.readySince) << before.now.slots.front().readyProbability;
+    Notes fed = notes;
+    fed.add(ready + 1, "Mill", Feed{{1, Unit::kg}, {}, {}});
+    const StackReckoning after = mill(reckon(fed.entries(), until(ready + 2)));
+    EXPECT_LT(after.now.slots.front().readyProbability, 0.6) << "otherwise nothing is tested";
+    EXPECT_TRUE(after.readySince);
+    EXPECT_EQ(after.now.slots.front().state, TrayState::ready);
+    Notes checked = fed;
+    checked.add(ready + 2, "Mill", Check{{}, Share::fromPercent(40), {}, {}}, 1);
+    EXPECT_FALSE(mill(reckon(checked.entries(), until(ready + 2))).readySince);
+    Notes often = fed;
+    for (int day = ready + 3; day <= ready + 9; day += 2) often.add(day, "Mill", Feed{{1, Unit::kg}, {}, {}});
+    EXPECT_FALSE(mill(reckon(often.entries(), until(ready + 10))).readySince) << "a week of it counts";
+}
+
 }
 }
