@@ -223,6 +223,7 @@ void Household::saveCopy(const QString& target, std::function<void(const QString
 
 QUndoStack* Household::undoStack() const { return d_->undo.stack(); }
 bool Household::stepUnderWay() const { return d_->stepUnderWay(); }
+QString Household::labelUnderWay() const { return d_->labelUnderWay(); }
 void Household::lookForForeignWrites() { d_->lookSoon(); }
 
 QStringList Household::finishWrites()

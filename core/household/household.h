@@ -137,9 +137,11 @@ public:
     /// Undo and redo are writes like the verbs: seen at once, answered by recorded() or failed() with a ticket of their own. A failed one
     /// leaves its step where it was; one that has become impossible takes its step off the stack.
     QUndoStack* undoStack() const;
-    /// A verb is being written whose step is not on the stack yet. Whoever offers undo and redo waits for it: else the step before it would
-    /// be taken back, and could not be done again once this one has come.
+    /// A verb is being written whose step is not on the stack yet. Whoever offers undo and redo lets what is asked for wait for it: else the step
+    /// before it would be taken back, and could not be done again once this one has come.
     bool stepUnderWay() const;
+    /// What the latest of them is called, as it will be on the stack; empty when none is under way.
+    QString labelUnderWay() const;
     /// Looks at once for what another process wrote (normally once a second and on file events).
     void lookForForeignWrites();
     /// Blocks until all verbs asked for so far are durable or failed; for closing and tests. Why some failed, each reason once, since

@@ -27,7 +27,7 @@ bool anyDiffers(const journal::Entries& standing, const journal::Entries& now)
 }
 
 /// Looks at each edit as the file then stands: runs in the writer's thread, on the journal as it then stands. `standing`: the entries that
-/// it replaces, as whoever asked for it saw them; what somebody else has made of them is not written over.
+/// it replaces or takes out, as whoever asked for it saw them; what somebody else has made of them is neither written over nor deleted.
 store::Guard guardOf(const journal::Edit& edit, const journal::Entries& standing)
 {
     return [edit, standing](const journal::Entries& now) -> std::optional<QString> {
@@ -195,16 +195,20 @@ void Household::Private::send(UnderWay underWay)
             if (underWay.again) job.settingStanding = underWay.setting->before; // what somebody chooses now counts; what is taken back does not write over others
         }
         if (underWay.entries()) {
-            journal::Entries standing;
-            for (const auto& [before, after] : underWay.again ? underWay.again->changed : underWay.step.changed)
-                standing.push_back(underWay.again && underWay.direction == Direction::undo ? after : before);
+            const UndoStep& step = underWay.again ? *underWay.again : underWay.step;
+            const bool undoing = underWay.again && underWay.direction == Direction::undo;
+            journal::Entries standing = undoing ? step.came : step.went; // those that leave
+            for (const auto& [before, after] : step.changed) standing.push_back(undoing ? after : before);
             job.edit = underWay.edit;
             job.importName = underWay.importName;
             job.logged = underWay.logged;
             job.guard = guardOf(underWay.edit, standing);
         }
     }
-    if (!underWay.again && ++ownStepsUnderWay_ == 1) Q_EMIT q_->stepUnderWayChanged();
+    if (!underWay.again) {
+        labelUnderWay_ = underWay.step.label;
+        if (++ownStepsUnderWay_ == 1) Q_EMIT q_->stepUnderWayChanged();
+    }
     writer->write(std::move(job), [this, underWay = std::move(underWay)](store::WriteAnswer answer) {
         post([this, underWay, answer = std::move(answer)] { answered(underWay, answer); });
     });

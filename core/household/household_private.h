@@ -40,6 +40,7 @@ public:
     void lookSoon();
     bool looking() const { return lookUnderWay_; }
     bool stepUnderWay() const { return ownStepsUnderWay_ > 0; }
+    QString labelUnderWay() const { return stepUnderWay() ? labelUnderWay_ : QString{}; }
 
     // Estimates (household_estimates.cpp)
     void startReckoner();
@@ -92,6 +93,7 @@ private:
     quint64 lastTicket_ = 0;
     std::uint64_t series_ = 1;
     int ownStepsUnderWay_ = 0;                  ///< writes whose step is pushed when they are durable
+    QString labelUnderWay_;                     ///< of the latest of these
     bool movedAway_ = false;
     bool lookUnderWay_ = false;
     bool lookAgain_ = false;

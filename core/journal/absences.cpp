@@ -10,16 +10,6 @@ namespace {
 
 constexpr int fedWithin = 16 * 7; ///< days
 
-/// The days that both hold; each ascending and joined.
-std::vector<AwayDays> inBoth(const std::vector<AwayDays>& one, const std::vector<AwayDays>& other)
-{
-    std::vector<AwayDays> both;
-    for (const AwayDays& a : one)
-        for (const AwayDays& b : other)
-            if (const AwayDays days{std::max(a.from, b.from), std::min(a.to, b.to)}; days.from <= days.to) both.push_back(days);
-    return both;
-}
-
 }
 
 std::optional<AwayDays> awayDaysOf(const Entry& entry)
@@ -34,15 +24,27 @@ bool isAway(Day day, const std::vector<AwayDays>& away)
     return std::any_of(away.begin(), away.end(), [day](const AwayDays& days) { return days.holds(day); });
 }
 
-std::vector<AwayDays> joined(std::vector<AwayDays> days)
+std::vector<AwayDays> merged(std::vector<AwayDays> away)
 {
-    std::sort(days.begin(), days.end(), [](const AwayDays& a, const AwayDays& b) { return a.from < b.from; });
-    std::vector<AwayDays> made;
-    for (const AwayDays& each : days) {
-        if (made.empty() || each.from > made.back().to + std::chrono::days{1}) made.push_back(each);
-        else made.back().to = std::max(made.back().to, each.to);
+    std::erase_if(away, [](const AwayDays& days) { return days.to < days.from; });
+    std::ranges::sort(away, {}, &AwayDays::from);
+    std::vector<AwayDays> apart;
+    for (const AwayDays& days : away) {
+        if (apart.empty() || daysBetween(apart.back().to, days.from) > 1) apart.push_back(days);
+        else apart.back().to = std::max(apart.back().to, days.to);
     }
-    return made;
+    return apart;
+}
+
+std::vector<AwayDays> inBoth(const std::vector<AwayDays>& one, const std::vector<AwayDays>& other)
+{
+    std::vector<AwayDays> both;
+    for (auto a = one.begin(), b = other.begin(); a != one.end() && b != other.end();) {
+        const AwayDays common{std::max(a->from, b->from), std::min(a->to, b->to)};
+        if (common.from <= common.to) both.push_back(common);
+        a->to < b->to ? ++a : ++b;
+    }
+    return both;
 }
 
 std::vector<AwayDays> absencesOf(const Entries& entries, const std::string& stack)
@@ -50,7 +52,7 @@ std::vector<AwayDays> absencesOf(const Entries& entries, const std::string& stac
     std::vector<AwayDays> all;
     for (const Entry& entry : entries)
         if (const auto days = entry.stack == stack ? awayDaysOf(entry) : std::nullopt) all.push_back(*days);
-    return joined(std::move(all));
+    return merged(std::move(all));
 }
 
 std::vector<AwayDays> absencesOfAll(const Entries& entries, Day today)
@@ -66,26 +68,38 @@ std::vector<AwayDays> absencesOfAll(const Entries& entries, Day today)
         for (const auto& [stack, days] : away) fed.insert(stack);
     std::vector<AwayDays> all;
     for (auto stack = fed.begin(); stack != fed.end(); ++stack) {
-        std::vector<AwayDays> own = joined(away[*stack]);
+        std::vector<AwayDays> own = merged(away[*stack]);
         all = stack == fed.begin() ? std::move(own) : inBoth(all, own);
     }
-    return joined(std::move(all));
+    return merged(std::move(all));
 }
 
 int daysPresentSince(Day day, Day today, const std::vector<AwayDays>& away)
 {
+    if (!std::ranges::is_sorted(away, {}, &AwayDays::from)) return daysPresentSince(day, today, merged(away)); // the journal's order is by their first day
     if (away.empty()) return daysBetween(day, today);
-    int present = 0;
-    for (Day each = day + std::chrono::days{1}; each <= today; each += std::chrono::days{1})
-        present += isAway(each, away) ? 0 : 1;
+    int present = std::max(daysBetween(day, today), 0);
+    Day counted = day; // up to here days away are taken off already
+    for (const AwayDays& days : away) {
+        const Day before = std::max(days.from - std::chrono::days{1}, counted);
+        const Day last = std::min(days.to, today);
+        if (last <= before) continue;
+        present -= daysBetween(before, last);
+        counted = last;
+    }
     return present;
 }
 
 Day startOfDaysPresent(int days, Day today, const std::vector<AwayDays>& away)
 {
-    for (Day day = today;; day -= std::chrono::days{1}) {
-        if (!isAway(day, away)) --days;
-        if (days <= 0) return day;
+    for (Day day = today;;) {
+        const auto gone = std::ranges::find_if(away, [day](const AwayDays& each) { return each.holds(day); });
+        if (gone != away.end()) {
+            day = gone->from - std::chrono::days{1};
+            continue;
+        }
+        if (--days <= 0) return day;
+        day -= std::chrono::days{1};
     }
 }
 

@@ -19,16 +19,20 @@ bool isAway(Day day, const std::vector<AwayDays>& away);
 /// The days that an entry says; nullopt when it is no "away".
 std::optional<AwayDays> awayDaysOf(const Entry& entry);
 
-/// Ascending, those that overlap or follow each other without a day between made one: 5 to 10 and 11 to 20 August are 5 to 20 August.
-std::vector<AwayDays> joined(std::vector<AwayDays> days);
+/// The same days, ascending and without overlaps; what is empty (`to` before `from`) is left out. Ranges that touch are joined: 5 to 10 and 11 to 20 August are 5 to 20 August.
+std::vector<AwayDays> merged(std::vector<AwayDays> away);
 
-/// Of one stack, joined, those to come among them.
+/// The days that are in both: each ascending and without overlaps, as `merged` makes them.
+std::vector<AwayDays> inBoth(const std::vector<AwayDays>& one, const std::vector<AwayDays>& other);
+
+/// Of one stack, merged, those to come among them.
 std::vector<AwayDays> absencesOf(const Entries& entries, const std::string& stack);
 
-/// Joined, of the days that stand under every stack that was fed in the 16 weeks up to `today`; where none was, under every stack that has any absence.
+/// Merged, of the days that stand under every stack that was fed in the 16 weeks up to `today`; where none was, under every stack that has any absence.
 std::vector<AwayDays> absencesOfAll(const Entries& entries, Day today);
 
-/// Days from `day` to `today` on which somebody was there, `day` itself left out: habits are judged by these. Absences may overlap.
+/// Days from `day` to `today` on which somebody was there, `day` itself left out: habits are judged by these. Absences may overlap and stand in
+/// any order. Costs as much as there are absences, however many years lie between the days.
 int daysPresentSince(Day day, Day today, const std::vector<AwayDays>& away);
 
 /// The earliest of the last so many days (1 or more) on which somebody was there, today among them if so.

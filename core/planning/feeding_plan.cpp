@@ -47,23 +47,6 @@ TrayWater waterOf(const reckoning::TrayEstimate& tray)
     return {water, tray.waterShare.p50 > 0.0 ? water / tray.waterShare.p50 : water};
 }
 
-/// Days on which nobody was there for any stack that is fed: their weeks tell nothing of the kitchen.
-std::vector<journal::AwayDays> nobodyThere(const journal::Entries& entries, Day today)
-{
-    std::set<std::string> fed;
-    std::map<std::string, std::vector<journal::AwayDays>> away;
-    for (const journal::Entry& entry : entries) {
-        if (std::holds_alternative<journal::Feed>(entry.action) && daysBetween(entry.date.day, today) < 2 * 7 * weeksBack) fed.insert(entry.stack);
-        if (const auto days = journal::awayDaysOf(entry)) away[entry.stack].push_back(*days);
-    }
-    std::vector<journal::AwayDays> all;
-    if (fed.empty()) return all;
-    for (const journal::AwayDays& days : away[*fed.begin()])
-        for (Day day = days.from; day <= std::min(days.to, today); day += std::chrono::days{1})
-            if (std::ranges::all_of(fed, [&](const std::string& stack) { return journal::isAway(day, away[stack]); })) all.push_back({day, day});
-    return all;
-}
-
 /// The one that the due list names too.
 const reckoning::TrayEstimate* trayToFeed(const reckoning::StackReckoning& stack)
 {
@@ -78,13 +61,19 @@ double learnedSupply(const journal::Entries& entries, const materials::Table& ta
 {
     std::vector<double> weeks(weeksBack, 0.0);
     int known = 0;
-    const std::vector<journal::AwayDays> away = nobodyThere(entries, today);
+    // Weeks in which nobody was there for any stack tell nothing of the kitchen.
+    const std::vector<journal::AwayDays> away = journal::absencesOfAll(entries, today);
+    const Day start = journal::startOfDaysPresent(7 * weeksBack, today, away);
     for (const journal::Entry& entry : entries) {
         const auto* feed = std::get_if<journal::Feed>(&entry.action);
         if (feed == nullptr || entry.date.day > today) continue;
+        if (entry.date.day < start) { // of years of feedings only the last weeks tell what the kitchen gives now
+            known = weeksBack;
+            continue;
+        }
         const int ago = journal::daysPresentSince(entry.date.day, today, away);
         known = std::max(known, std::min(ago / 7 + 1, weeksBack));
-        if (ago < 7 * weeksBack) weeks[static_cast<std::size_t>(ago / 7)] += freshKg(*feed, table);
+        weeks[static_cast<std::size_t>(ago / 7)] += freshKg(*feed, table);
     }
     if (known == 0) return 0.0;
     weeks.resize(static_cast<std::size_t>(known));

@@ -1,6 +1,7 @@
 #include "core/planning/year_courses.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 
 namespace tierloam::planning {
@@ -18,6 +19,41 @@ constexpr int pairings = 8;              ///< random meetings of members of diff
 /// What the lever gives a stack beyond its usual food, kg a week: not more than it bears.
 double moreFoodFor(const StackReckoning& stack) { return std::clamp(stack.forecast.feedHighKg - stack.present->course.care.feedKg, 0.0, leverFeedKg); }
 
+/// Adds what a stack's members give by that day to sums over stacks: member by member, each in several meetings with those of the others. `turn`: of the
+/// stack, from 1; members of another stack meet in another order each time: a stride that is odd visits all of them.
+void addLitres(std::vector<double>& sums, const YearPlan& plan, const std::vector<PlannedHarvest>& harvests, std::size_t turn, std::optional<Day> by)
+{
+    for (const PlannedHarvest& harvest : harvests) {
+        if (by && harvest.takeOn > *by) continue;
+        const std::size_t members = harvest.litresOfMember.size();
+        for (std::size_t i = 0; i < sums.size() && members > 0; ++i) {
+            const std::size_t round = i / static_cast<std::size_t>(plan.members);
+            sums[i] += harvest.litresOfMember[(i * (2 * turn + 1) + round * 37 * turn) % members];
+        }
+    }
+}
+
+}
+
+YearCastings yearCastings(const YearPlan& plan, std::string_view stack)
+{
+    const std::size_t meetings = static_cast<std::size_t>(plan.members) * pairings;
+    std::vector<double> planned(meetings, 0.0), natural(meetings, 0.0);
+    std::size_t turn = 0;
+    for (const StackYear& year : plan.stacks) {
+        ++turn;
+        if (!stack.empty() && year.stack != stack) continue;
+        addLitres(planned, plan, year.planned.harvests, turn, {});
+        addLitres(natural, plan, year.natural.harvests, turn, {});
+    }
+    std::vector<double> less(meetings);
+    std::ranges::transform(natural, planned, less.begin(), std::minus{});
+    YearCastings castings;
+    if (meetings == 0) return castings;
+    castings.less = reckoning::band(less, {});
+    castings.planned = reckoning::band(planned, {});
+    castings.natural = reckoning::band(natural, {});
+    return castings;
 }
 
 WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
@@ -33,16 +69,9 @@ WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)
     std::size_t turn = 0;
     for (const StackYear& year : plan.stacks) {
         ++turn;
-        for (const PlannedHarvest& harvest : year.planned.harvests) {
-            if (harvest.takeOn > wish.by) continue;
-            monthsServed.insert(monthOf(harvest.takeOn));
-            const std::size_t members = harvest.litresOfMember.size();
-            // Members of another stack meet in another order each time: a stride that is odd visits all of them.
-            for (std::size_t i = 0; i < sums.size() && members > 0; ++i) {
-                const std::size_t round = i / static_cast<std::size_t>(plan.members);
-                sums[i] += harvest.litresOfMember[(i * (2 * turn + 1) + round * 37 * turn) % members];
-            }
-        }
+        for (const PlannedHarvest& harvest : year.planned.harvests)
+            if (harvest.takeOn <= wish.by) monthsServed.insert(monthOf(harvest.takeOn));
+        addLitres(sums, plan, year.planned.harvests, turn, wish.by);
     }
     for (int month = monthOf(plan.from); month <= monthOf(wish.by); ++month) {
         // Of a month cut off at either end nothing is expected unless half of it is there.

@@ -5,6 +5,18 @@
 
 namespace tierloam::planning {
 
+namespace {
+
+/// Whether worms that come from another stack find a tray without this one.
+bool takesIn(journal::Standing standing, int taken)
+{
+    std::erase(standing.slots, taken);
+    if (standing.drying == taken) standing.drying.reset();
+    return standing.feedSlot().has_value();
+}
+
+}
+
 std::optional<reckoning::AnotherPast> pastWithHarvest(const journal::Entries& entries, const reckoning::StackReckoning& stack, Day day)
 {
     std::optional<journal::Entry> harvest = harvestInThePast(stack, day);
@@ -17,11 +29,14 @@ std::optional<reckoning::AnotherPast> pastWithHarvest(const journal::Entries& en
     if (then == nullptr || then->slots.empty()) return past;
     const int taken = then->slots.front();
     int place = 1; // of that tray, before each step
+    journal::Standing before = *then;
     for (const journal::Step& step : history->steps) {
         if (step.day <= day) continue;
         if (place == 0) break; // it was taken in truth too: from here on the trays are the same
         const journal::Entry& entry = entries[step.entry];
-        if (step.batch == taken) {
+        if (step.incoming) { // its slot is one of the stack that it is written under; here it falls where food would
+            if (!takesIn(before, taken)) past.without.push_back(entry.id);
+        } else if (step.batch == taken) {
             past.without.push_back(entry.id);
         } else if (entry.slot && *entry.slot > place) {
             past.without.push_back(entry.id);
@@ -29,6 +44,7 @@ std::optional<reckoning::AnotherPast> pastWithHarvest(const journal::Entries& en
             --*past.with.back().slot;
         }
         place = step.after.slotOf(taken);
+        before = step.after;
     }
     return past;
 }

@@ -9,6 +9,7 @@
 #include <optional>
 #include <stop_token>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// The coming year of all stacks: what comes by itself, which days are chosen for it, and what that costs.
@@ -58,6 +59,13 @@ reckoning::RotationWish plainWish(const reckoning::StackReckoning& stack, int me
 /// nullopt when it was stopped. Stacks that the reckoning holds without members (read from estimates) are left out.
 /// Up to 4 stacks are followed with all members that there are, up to 24 with 128 each, more with 64; beyond 24 the cost is told by the days alone.
 std::optional<YearPlan> planYear(const reckoning::Reckoning& reckoning, const YearWishes& wishes, int threads, std::stop_token stop = {});
+
+/// Castings that a plan gives in all, L, beside what the harvests would give on their own turns: of one stack, or (an empty name) of all of them.
+struct YearCastings {
+    reckoning::Band planned, natural;
+    reckoning::Band less;                                 ///< natural less planned, member by member
+};
+YearCastings yearCastings(const YearPlan& plan, std::string_view stack = {});
 
 /// A wish from the garden.
 struct GardenWish {

@@ -46,7 +46,7 @@ std::vector<journal::AwayDays> absencesOf(const journal::Entries& entries, const
     std::vector<journal::AwayDays> all;
     for (const journal::Step& step : history.steps)
         if (const auto days = journal::awayDaysOf(entries[step.entry])) all.push_back(*days);
-    return journal::joined(std::move(all));
+    return journal::merged(std::move(all));
 }
 
 /// The last weeks on which somebody was there, by which habits are judged: those away are no habit. Younger stacks have the weeks that they have lived.

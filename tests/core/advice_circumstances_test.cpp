@@ -292,7 +292,6 @@ TEST(AdviceOfLooks, TheOneThatWasToldStandsUntilAnotherIsClearlyBetter)
     EXPECT_THAT(codes(stack), Not(Contains("look-next"))) << "not worth a word any more";
     stack.nextLooks = looks(0.4, 0.5);
     stack.record.lastLook = in(-30); // what was told before it was done
-    toldOn(-7, 0.0, 0.0);
     for (StackEstimate& each : stack.history)
         if (each.day == in(-7)) each.ahead->looks.reset();
     EXPECT_EQ(look(), LookKind::left);

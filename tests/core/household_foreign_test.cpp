@@ -78,6 +78,71 @@ TEST_F(HouseholdForeign, AnEditDoesNotWriteOverWhatAnotherProgramMadeOfTheEntry)
     EXPECT_EQ(entries(), inFile());
 }
 
+/// What was looked at and found superfluous is not what stands there now.
+TEST_F(HouseholdForeign, ADeletionDoesNotWriteOverWhatAnotherProgramMadeOfTheEntry)
+{
+    auto settings = quickSettings();
+    settings.lookEvery = std::chrono::minutes{10};
+    open(settings);
+    recordNow(newStack(start));
+    const auto fed = recordNow({feed(1, today)});
+    journal::Entry theirs = entries().back();
+    theirs.action = journal::Feed{Amount{500, Unit::g}, "", {}};
+    writeFromOutside({{}, {theirs}, {}});
+    const Ticket ticket = household().remove({fed}, QStringLiteral("Delete"));
+    EXPECT_FALSE(done(ticket));
+    EXPECT_TRUE(failed_[ticket].contains(QStringLiteral("Another program has changed"))) << failed_[ticket].toStdString();
+    ASSERT_EQ(inFile().size(), 4U);
+    EXPECT_EQ(inFile().back().action, theirs.action);
+    // Once their version has been seen, it can be deleted.
+    household().lookForForeignWrites();
+    household().finishWrites();
+    ASSERT_EQ(entries(), inFile());
+    EXPECT_TRUE(done(household().remove({fed}, QStringLiteral("Delete"))));
+    EXPECT_EQ(inFile().size(), 3U);
+}
+
+TEST_F(HouseholdForeign, TakingBackAnEntryDoesNotWriteOverWhatAnotherProgramMadeOfIt)
+{
+    auto settings = quickSettings();
+    settings.lookEvery = std::chrono::minutes{10};
+    open(settings);
+    recordNow(newStack(start));
+    recordNow({feed(1, today)});
+    journal::Entry theirs = entries().back();
+    theirs.note = "theirs";
+    writeFromOutside({{}, {theirs}, {}});
+    undoNow();
+    EXPECT_EQ(failed_.size(), 1U);
+    ASSERT_EQ(inFile().size(), 4U);
+    EXPECT_EQ(inFile().back().note, "theirs");
+    household().lookForForeignWrites();
+    household().finishWrites();
+    EXPECT_EQ(entries(), inFile());
+}
+
+/// Nor is it deleted again by redo.
+TEST_F(HouseholdForeign, ADeletionDoneAgainDoesNotWriteOverWhatAnotherProgramMadeOfTheEntry)
+{
+    auto settings = quickSettings();
+    settings.lookEvery = std::chrono::minutes{10};
+    open(settings);
+    recordNow(newStack(start));
+    const auto fed = recordNow({feed(1, today)});
+    ASSERT_TRUE(done(household().remove({fed}, QStringLiteral("Delete"))));
+    undoNow();
+    redoNow();
+    undoNow();
+    ASSERT_TRUE(failed_.empty()) << "nobody else wrote";
+    journal::Entry theirs = entries().back();
+    theirs.note = "theirs";
+    writeFromOutside({{}, {theirs}, {}});
+    redoNow();
+    EXPECT_EQ(failed_.size(), 1U);
+    ASSERT_EQ(inFile().size(), 4U);
+    EXPECT_EQ(inFile().back().note, "theirs");
+}
+
 TEST_F(HouseholdForeign, StepsWhoseRowsChangedAreDroppedWithANotice)
 {
     open();

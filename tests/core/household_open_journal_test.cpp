@@ -2,7 +2,8 @@
 #include "core/household/open_journal.h"
 #include "tests/core/household_fixture.h"
 
-#include <QElapsedTimer>
+#include <ctime>
+#include <limits>
 
 namespace tierloam::household {
 
@@ -50,31 +51,35 @@ TEST(OpenJournal, TheKeptDigestIsThatOfWhatIsRecorded)
     EXPECT_TRUE(kept());
 }
 
-/// An edit of all entries is asked for in the window's thread: it may not cost the square of them. Measured against the replay of the same journal,
-/// which is paid at each edit anyhow; a search for each entry took some twenty times as long.
-TEST(OpenJournal, AnEditOfAllEntriesCostsNotMuchMoreThanTheirReplay)
+/// An edit of all entries is asked for in the window's thread: it may not cost the square of them. Four times the entries may cost four times the time
+/// and some; a search for each entry costs sixteen times.
+TEST(OpenJournal, AnEditOfAllEntriesDoesNotCostTheirSquare)
 {
-    constexpr int many = 40000;
     const Day on = day(2031, 3, 1);
-    journal::Entries entries = newStack(on);
-    for (int i = 0; i < many; ++i) entries.push_back(entry(journal::Note{}, on + std::chrono::days{i / 10}));
-    entries = numbered(entries);
-    OpenJournal::Ends ends;
-    for (const journal::Entry& each : entries) ends[each.date.day] = std::max(ends[each.date.day], each.positionInDay);
-    QElapsedTimer clock;
-    clock.start();
-    const OpenJournal open{entries, ends};
-    const auto replay = clock.restart();
-    journal::Edit edit;
-    for (auto each = entries.rbegin(); each != entries.rend(); ++each) { // the newest first, as the table shows them
-        edit.replaced.push_back(*each);
-        edit.replaced.back().note = "all";
-    }
-    const auto prepared = open.prepared(edit);
-    const auto took = clock.elapsed();
-    EXPECT_EQ(prepared.replaced.size(), entries.size());
-    EXPECT_TRUE(std::ranges::all_of(prepared.replaced, [](const journal::Entry& each) { return each.positionInDay > 0; })) << "the day stays, and so the place in it";
-    EXPECT_LE(took, 4 * replay) << "ms";
+    const auto seconds = [&](int many) {
+        journal::Entries entries = newStack(on);
+        for (int i = 0; i < many; ++i) entries.push_back(entry(journal::Note{}, on + std::chrono::days{i / 10}));
+        entries = numbered(entries);
+        OpenJournal::Ends ends;
+        for (const journal::Entry& each : entries) ends[each.date.day] = std::max(ends[each.date.day], each.positionInDay);
+        const OpenJournal open{entries, ends};
+        journal::Edit edit;
+        for (auto each = entries.rbegin(); each != entries.rend(); ++each) { // the newest first, as the table shows them
+            edit.replaced.push_back(*each);
+            edit.replaced.back().note = "all";
+        }
+        double least = std::numeric_limits<double>::max();
+        for (int again = 0; again < 5; ++again) {
+            const std::clock_t from = std::clock(); // of this process alone: the machine may be busy
+            const auto prepared = open.prepared(edit);
+            least = std::min(least, static_cast<double>(std::clock() - from) / CLOCKS_PER_SEC);
+            EXPECT_EQ(prepared.replaced.size(), entries.size());
+            EXPECT_TRUE(std::ranges::all_of(prepared.replaced, [](const journal::Entry& each) { return each.positionInDay > 0; })) << "the day stays, and so the place in it";
+        }
+        return least;
+    };
+    const double some = seconds(10'000);
+    EXPECT_LT(seconds(40'000), 9 * some);
 }
 
 /// The rows that an edit names, and no other.

@@ -1,60 +1,61 @@
-// Whose absence it is, and which days it holds.
+// Days on which nobody was there, reckoned by ranges, against looking at each day.
 #include "core/journal/absences.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <random>
+
 namespace tierloam::journal {
 namespace {
 
-const Day start{std::chrono::year{2031} / 8 / 1};
-Day on(int day) { return start + std::chrono::days{day - 1}; }
+const Day base{std::chrono::year{2031} / 1 / 1};
+Day at(int day) { return base + std::chrono::days{day}; }
 
-class Absences : public testing::Test {
-protected:
-    void away(const char* stack, int from, std::optional<int> to = {}) { add(stack, from, Event{"away", to ? std::optional{on(*to)} : std::nullopt}); }
-    void add(const char* stack, int day, Action action)
-    {
-        Entry entry;
-        entry.stack = stack;
-        entry.date.day = on(day);
-        entry.action = std::move(action);
-        entries_.push_back(entry);
+std::vector<AwayDays> drawn(std::mt19937& dice)
+{
+    std::vector<AwayDays> away(dice() % 6U);
+    for (AwayDays& days : away) {
+        days.from = at(static_cast<int>(dice() % 60U));
+        days.to = days.from + std::chrono::days{static_cast<int>(dice() % 15U) - 1}; // one in fifteen is empty
     }
-    Entries entries_;
-};
-using Days = std::vector<AwayDays>;
-
-TEST_F(Absences, ThatTouchOrOverlapAreOne)
-{
-    away("Mill", 5, 10);
-    away("Mill", 11, 20);
-    away("Mill", 12, 14);
-    away("Mill", 22);
-    EXPECT_EQ(absencesOf(entries_, "Mill"), (Days{{on(5), on(20)}, {on(22), on(22)}}));
+    return away;
 }
 
-TEST_F(Absences, AreOfTheStackTheyAreWrittenUnder)
+TEST(Absences, DaysPresentAreThoseCountedOneByOne)
 {
-    away("Mill", 5, 10);
-    away("Loft", 9, 12);
-    add("Mill", 6, Event{"moved", on(9)});
-    EXPECT_EQ(absencesOf(entries_, "Mill"), (Days{{on(5), on(10)}}));
-    EXPECT_EQ(absencesOf(entries_, "Loft"), (Days{{on(9), on(12)}}));
-    EXPECT_TRUE(absencesOf(entries_, "Shed").empty());
+    std::mt19937 dice{5};
+    for (int round = 0; round < 400; ++round) {
+        const auto away = drawn(dice);
+        for (const auto& [day, today] : {std::pair{0, 70}, std::pair{10, 40}, std::pair{25, 25}, std::pair{33, 34}}) {
+            int present = 0;
+            for (int each = day + 1; each <= today; ++each) present += isAway(at(each), away) ? 0 : 1;
+            EXPECT_EQ(daysPresentSince(at(day), at(today), away), present) << round;
+        }
+        for (const int days : {1, 7, 56}) {
+            int left = days, day = 70;
+            while (true) {
+                left -= isAway(at(day), away) ? 0 : 1;
+                if (left == 0) break;
+                --day;
+            }
+            EXPECT_EQ(startOfDaysPresent(days, at(70), away), at(day)) << round;
+        }
+    }
 }
 
-TEST_F(Absences, OfAllStacksAreThoseUnderEachThatIsFed)
+TEST(Absences, MergedAndCommonOnesHoldTheSameDays)
 {
-    away("Mill", 5, 10);
-    away("Loft", 9, 12);
-    EXPECT_EQ(absencesOfAll(entries_, on(1)), (Days{{on(9), on(10)}})) << "none is fed: those that have any";
-    add("Mill", 1, Feed{{300, Unit::g}, {}, {}});
-    EXPECT_EQ(absencesOfAll(entries_, on(1)), (Days{{on(5), on(10)}}));
-    add("Loft", 1, Feed{{300, Unit::g}, {}, {}});
-    EXPECT_EQ(absencesOfAll(entries_, on(1)), (Days{{on(9), on(10)}}));
-    add("Shed", 1, Feed{{300, Unit::g}, {}, {}});
-    EXPECT_TRUE(absencesOfAll(entries_, on(1)).empty()) << "somebody feeds the shed";
-    EXPECT_EQ(absencesOfAll(entries_, on(200)), (Days{{on(9), on(10)}})) << "nothing was fed for half a year";
+    std::mt19937 dice{7};
+    for (int round = 0; round < 400; ++round) {
+        const auto one = drawn(dice), other = drawn(dice);
+        const auto mergedOne = merged(one), both = inBoth(mergedOne, merged(other));
+        for (int day = -2; day < 80; ++day) {
+            EXPECT_EQ(isAway(at(day), mergedOne), isAway(at(day), one)) << round;
+            EXPECT_EQ(isAway(at(day), both), isAway(at(day), one) && isAway(at(day), other)) << round;
+        }
+        for (std::size_t i = 1; i < mergedOne.size(); ++i) EXPECT_GT(daysBetween(mergedOne[i - 1].to, mergedOne[i].from), 1) << "touching ones are joined";
+    }
 }
 
 }

@@ -43,6 +43,45 @@ TEST(PastHarvest, WhatWasWrittenOfTheTraysAboveIsOneSlotLower)
     EXPECT_FALSE(reckonAnotherPast(notes.entries(), alone, until(300)).reckoning);
 }
 
+/// The slot that it names is one of the stack they came from.
+TEST(PastHarvest, WormsThatCameFromAnotherStackComeAllTheSame)
+{
+    Notes notes;
+    const Bed tray{{480, Unit::g}, "corrugated cardboard shredded", {}};
+    notes.begun("Mill").fedWeekly("Mill", 2, 220, 300).add(80, "Mill", tray).add(160, "Mill", tray);
+    notes.begun("Shed").fedWeekly("Shed", 2, 220, 300).add(80, "Shed", tray);
+    notes.add(210, "Mill", Move{{100, Unit::g}, "Shed"}, 3).add(212, "Mill", Move{{50, Unit::g}, "Shed"}, 1);
+    const auto reckoning = reckon(notes.entries(), until(220));
+    const auto past = pastWithHarvest(notes.entries(), *reckoning->stack("Shed"), onDay(200));
+    ASSERT_TRUE(past);
+    EXPECT_TRUE(past->without.empty());
+    EXPECT_EQ(past->with.size(), 1u) << "the harvest alone";
+    const auto answer = reckonAnotherPast(notes.entries(), *past, until(220));
+    ASSERT_TRUE(answer.reckoning);
+    EXPECT_EQ(answer.reckoning->stack("Mill")->now.colonyKg.p50, reckoning->stack("Mill")->now.colonyKg.p50) << "what was taken from there was taken";
+    // Of the stack that they left, it is its own tray.
+    const auto other = pastWithHarvest(notes.entries(), *reckoning->stack("Mill"), onDay(200));
+    ASSERT_TRUE(other);
+    EXPECT_EQ(other->without.size(), 2u) << "one from the third tray, now the second; one from the tray that is gone";
+    ASSERT_EQ(other->with.size(), 2u);
+    EXPECT_EQ(other->with.back().slot, 2);
+}
+
+TEST(PastHarvest, WormsThatWouldFindNoTrayAreLeftOut)
+{
+    Notes notes;
+    notes.begun("Mill").fedWeekly("Mill", 2, 100, 300).begun("Shed").fedWeekly("Shed", 2, 70, 300);
+    notes.add(90, "Mill", Move{{100, Unit::g}, "Shed"}, 1);
+    const auto reckoning = reckon(notes.entries(), until(100));
+    const auto past = pastWithHarvest(notes.entries(), *reckoning->stack("Shed"), onDay(80));
+    ASSERT_TRUE(past);
+    ASSERT_EQ(past->without.size(), 1u);
+    EXPECT_TRUE(reckonAnotherPast(notes.entries(), *past, until(100)).reckoning);
+    AnotherPast alone = *past;
+    alone.without.clear();
+    EXPECT_FALSE(reckonAnotherPast(notes.entries(), alone, until(100)).reckoning);
+}
+
 TEST(PastHarvest, WhereTheTrayWasTakenLaterItsOwnLiftAndHarvestAreLeftOut)
 {
     Notes notes;

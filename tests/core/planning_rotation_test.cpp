@@ -246,6 +246,23 @@ TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
     EXPECT_LT(answerWish(*plan, {1.0, all.asOf + std::chrono::days{1}, false}).chance, 0.01);
     EXPECT_EQ(answerWish(*plan, {1.0, far, true}).chance, 0.0); // three stacks do not give something each month
 
+    // Of the whole year, beside the harvests on their turns; the difference is of the same members.
+    const YearCastings inAll = yearCastings(*plan);
+    EXPECT_EQ(inAll.planned, answerWish(*plan, {0.0, all.asOf + std::chrono::days{500}, false}).litres);
+    EXPECT_LT(inAll.planned.p05, inAll.planned.p50);
+    EXPECT_LT(inAll.planned.p50, inAll.planned.p95);
+    YearPlan onTurns = *plan;
+    for (StackYear& stack : onTurns.stacks) stack.planned = stack.natural;
+    EXPECT_EQ(yearCastings(onTurns).planned, inAll.natural);
+    EXPECT_EQ(yearCastings(onTurns).less, (reckoning::Band{}));
+    double lows = 0.0, middles = 0.0;
+    for (const StackYear& stack : plan->stacks) {
+        lows += yearCastings(*plan, stack.stack).planned.p05;
+        middles += yearCastings(*plan, stack.stack).planned.p50;
+    }
+    EXPECT_NEAR(middles, inAll.planned.p50, 0.05 * inAll.planned.p50);
+    EXPECT_LT(lows, inAll.planned.p05) << "not all stacks give little at once";
+
     // What would raise it: each lever on the same members; more patience can only add, and a tray more holds back the harvests of this year.
     const GardenWish hard{answerWish(*plan, {0.0, far, false}).litres.p95, all.asOf + std::chrono::days{300}, false};
     const auto raised = raiseWish(all, *plan, hard);

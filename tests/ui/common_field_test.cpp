@@ -202,6 +202,18 @@ TEST(DateField, StandsOnTodayUntilChanged)
     EXPECT_EQ(field.moment().value->day, may2) << "once changed it stays";
 }
 
+TEST(DateField, WhatIsProposedGoesOnWithTodayUntilItIsChanged)
+{
+    DateField field{may2};
+    field.propose(14);
+    EXPECT_EQ(field.moment().value->day, may2 + std::chrono::days{14});
+    field.setToday(may2 + std::chrono::days{1});
+    EXPECT_EQ(field.moment().value->day, may2 + std::chrono::days{15});
+    field.setMoment({may2 + std::chrono::days{20}, std::nullopt});
+    field.setToday(may2 + std::chrono::days{2});
+    EXPECT_EQ(field.moment().value->day, may2 + std::chrono::days{20});
+}
+
 TEST(DateField, ReadsDatesAsPeopleWriteThem)
 {
     for (const char16_t* text : {u"2031-05-02", u"02/05/2031", u"2 May 2031", u"today", u"Today"}) {

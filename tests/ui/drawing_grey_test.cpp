@@ -79,6 +79,29 @@ TEST(WithoutColours, EachMarkAndStateOfALaneHasAShapeOfItsOwn)
     }
 }
 
+// When a tray is ready is neither its turn nor its age: dots and a ring; what is ready already has a disc on today.
+TEST(WithoutColours, ReadinessAndTurnAreToldApart)
+{
+    using Ready = Lane::Ready;
+    const Lane::Window window{today + days{60}, today + days{90}, today + days{140}, false};
+    const std::pair<const char*, std::function<void(Lane&)>> states[] = {
+        {"nothing", [](Lane&) {}},
+        {"its turn", [&](Lane& lane) { lane.marks[0].window = window; }},
+        {"ready", [](Lane& lane) { lane.ready = Ready{today + days{60}, today + days{90}, today + days{140}, false, false, false, {}}; }},
+        {"both", [&](Lane& lane) { lane.marks[0].window = window; lane.ready = Ready{today + days{60}, today + days{90}, today + days{140}, false, false, false, {}}; }},
+        {"ready already", [](Lane& lane) { lane.ready = Ready{today, today, today, false, false, true, {}}; }},
+    };
+    for (const bool dark : {false, true})
+        for (const auto& [name, made] : states)
+            for (const auto& [other, madeToo] : states) {
+                if (name == other) continue;
+                Lanes one = year(), two = year();
+                made(one.lanes[0]);
+                madeToo(two.lanes[0]);
+                EXPECT_GE(differ(drawn(one, dark), drawn(two, dark)), 12) << name << " and " << other << (dark ? ", dark" : ", light");
+            }
+}
+
 // From right to left the key is the same one mirrored: its words beside its signs, none over another.
 TEST(LanesKey, IsMirroredFromRightToLeft)
 {

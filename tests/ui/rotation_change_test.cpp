@@ -3,13 +3,17 @@
 
 #include "ui/common/amount_field.h"
 #include "ui/common/date_field.h"
+#include "ui/common/dates.h"
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/change_words.h"
+#include "ui/rotation/gain_words.h"
+#include "ui/rotation/two_courses.h"
 
 #include <QComboBox>
 #include <QPushButton>
 
 #include <algorithm>
+#include <array>
 
 namespace tierloam::rotation {
 namespace {
@@ -91,8 +95,59 @@ TEST(ChangeWords, ADifferenceThatIsNoneIsToldAsNone)
     compared.bottomStays = true;
     compared.colonyMoreIn60Days.p50 = -0.0003;
     EXPECT_TRUE(ofPlans(compared, today).sentence.contains(QStringLiteral("as heavy as without"))) << ofPlans(compared, today).sentence.toStdString();
-    compared.colonyMoreIn60Days.p50 = -0.03;
-    EXPECT_TRUE(ofPlans(compared, today).sentence.contains(QStringLiteral("30\u00a0g lighter")));
+    compared.colonyMoreIn60Days = {-0.010, -0.0003, 0.020};
+    EXPECT_TRUE(ofPlans(compared, today).sentence.contains(QStringLiteral("as heavy as without the change (from 10\u00a0g lighter to 20\u00a0g heavier)"))) << ofPlans(compared, today).sentence.toStdString();
+    compared.colonyMoreIn60Days = {-0.05, -0.03, -0.01};
+    EXPECT_TRUE(ofPlans(compared, today).sentence.contains(QStringLiteral("the colony is 30\u00a0g (10–50) lighter"))) << ofPlans(compared, today).sentence.toStdString();
+    compared.colonyMoreIn60Days = {-0.010, 0.040, 0.090};
+    compared.readyEarlierByDays = {-1, 3, 9};
+    const QString sentence = ofPlans(compared, today).sentence;
+    EXPECT_TRUE(sentence.contains(QStringLiteral("the colony is 40\u00a0g heavier (from 10\u00a0g lighter to 90\u00a0g heavier)"))) << sentence.toStdString();
+    EXPECT_TRUE(sentence.contains(QStringLiteral("is ready %1 sooner (from %2 later to %3 sooner)").arg(ui::daysLong(3), ui::daysLong(1), ui::daysLong(9)))) << sentence.toStdString();
+}
+
+/// Every estimate shows its range: of one direction as a range, of both with a word at each end.
+TEST(GainWords, NameBothEndsWhereTheyLieInDifferentDirections)
+{
+    const QString none = QStringLiteral("no difference");
+    const auto days = [](int number) { return ui::daysLong(number); };
+    EXPECT_EQ(gainedText({9, 14, 20}, none), QStringLiteral("%1 sooner (9–20)").arg(days(14)));
+    EXPECT_EQ(gainedText({-20, -14, -9}, none), QStringLiteral("%1 later (9–20)").arg(days(14)));
+    EXPECT_EQ(gainedText({-6, -4, 0}, none), QStringLiteral("%1 later (0–6)").arg(days(4)));
+    EXPECT_EQ(gainedText({-2, 3, 5}, none), QStringLiteral("%1 sooner (from %2 later to %3 sooner)").arg(days(3), days(2), days(5)));
+    EXPECT_EQ(gainedText({-5, -3, 2}, none), QStringLiteral("%1 later (from %2 later to %3 sooner)").arg(days(3), days(5), days(2)));
+    EXPECT_EQ(gainedText({0, 0, 3}, none), QStringLiteral("no difference (up to %1 sooner)").arg(days(3)));
+    EXPECT_EQ(gainedText({-3, 0.2, 0.3}, none), QStringLiteral("no difference (up to %1 later)").arg(days(3)));
+    EXPECT_EQ(gainedText({-3, 0, 2}, none), QStringLiteral("no difference (from %1 later to %2 sooner)").arg(days(3), days(2)));
+    EXPECT_EQ(gainedText({0, 0, 0}, none), none);
+    EXPECT_EQ(gainedText({4, 4, 4}, none), QStringLiteral("%1 sooner").arg(days(4)));
+}
+
+/// What was proposed goes on with the day, what was chosen stays where it was.
+TEST_F(RotationPageTest, AfterMidnightTheProposedDaysGoOn)
+{
+    auto* card = page_->findChild<ChangeCard*>(QStringLiteral("changeCard"));
+    const auto field = [](QWidget* within, const QString& name) {
+        for (auto* each : within->findChildren<ui::DateField*>())
+            if (each->name() == name) return each;
+        return static_cast<ui::DateField*>(nullptr);
+    };
+    ui::DateField *from = field(card, QStringLiteral("From")), *to = field(card, QStringLiteral("To")), *day = field(card, QStringLiteral("Day"));
+    ui::DateField* by = field(page_->findChild<QWidget*>(QStringLiteral("wishCard")), QStringLiteral("Wished for by"));
+    ASSERT_TRUE(from && to && day && by);
+    const auto away = [&](const ui::DateField* one) { return daysBetween(today_, one->moment().value->day); };
+    const std::array before{away(from), away(to), away(day), away(by)};
+    EXPECT_EQ(before, (std::array{1, 14, -30, 180}));
+    const auto midnight = [&](int days) {
+        clock_->set(today_ + std::chrono::days{days});
+        Q_EMIT household_->changed({});
+    };
+    midnight(1);
+    EXPECT_EQ((std::array{away(from), away(to), away(day), away(by)}), (std::array{2, 15, -29, 181}));
+    to->setMoment({today_ + std::chrono::days{40}, std::nullopt});
+    by->setMoment({today_ + std::chrono::days{100}, std::nullopt});
+    midnight(2);
+    EXPECT_EQ((std::array{away(from), away(to), away(day), away(by)}), (std::array{3, 40, -28, 100}));
 }
 
 TEST_F(RotationPageTest, EveryChangeIsAnswered)

@@ -29,10 +29,11 @@ protected:
         today_ = made.asOf;
         theme_.setMode(ui::ThemeMode::light);
         theme_.apply();
+        clock_ = std::make_shared<household::FixedClock>(today_);
         household::Household::Settings settings;
         settings.createIfAbsent = true;
         settings.members = 128;
-        auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), std::make_shared<household::FixedClock>(today_), settings);
+        auto opened = household::Household::open(folder_.filePath(QStringLiteral("mill.tierloam")), clock_, settings);
         household_ = std::move(std::get<std::unique_ptr<household::Household>>(opened));
         journal::Entries entries = made.entries;
         for (journal::Entry& entry : entries) entry.id = journal::EntryId::none;
@@ -68,6 +69,7 @@ protected:
     QTemporaryDir folder_;
     ui::Theme theme_;
     Day today_{};
+    std::shared_ptr<household::FixedClock> clock_;
     std::unique_ptr<household::Household> household_;
     std::unique_ptr<RotationPage> page_;
 };

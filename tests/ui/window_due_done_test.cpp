@@ -5,8 +5,10 @@
 #include "core/store/setting_names.h"
 #include "ui/forms/action_form.h"
 #include "ui/window/due_acts.h"
+#include "ui/window/due_line.h"
 
 #include <algorithm>
+#include <set>
 
 namespace tierloam::window {
 namespace {
@@ -103,6 +105,64 @@ TEST_F(DueDone, ADeedCannotBeWrittenTwiceByASecondClick)
     EXPECT_EQ(household().undoStack()->count(), steps + 1);
     ASSERT_TRUE(current());
     EXPECT_TRUE(buttonOf(line, "dueButton")->isEnabled()) << "these estimates advise it again";
+}
+
+/// What is advised of each tray, and of what is missing in the record beside an odd value, are lines of their own.
+TEST_F(DueDone, LinesOfOneCodeAreToldApart)
+{
+    const auto wet = std::make_shared<reckoning::Reckoning>(*estimates_);
+    for (reckoning::StackReckoning& each : wet->stacks) {
+        const auto soak = [](reckoning::StackEstimate& day) {
+            for (std::size_t i = 0; i < day.slots.size(); ++i)
+                if (day.slots[i].state != reckoning::TrayState::drying) day.slots[i].waterShare = {1.3, 1.4, 1.5};
+        };
+        soak(each.now);
+        for (reckoning::StackEstimate& day : each.history) soak(day);
+    }
+    estimates_ = wet;
+    openSample();
+    ASSERT_TRUE(current());
+    std::vector<advice::Advice> two;
+    for (const advice::Advice& each : desk().due()->lines())
+        if (each.code == advice::Code::tooWet && (two.empty() || each.stack == two.front().stack)) two.push_back(each);
+    ASSERT_GE(two.size(), 2u);
+    const QString first = lineKey(two[0]), second = lineKey(two[1]);
+    EXPECT_EQ(std::ranges::count_if(buttons("dueWhy"), [&](const QPushButton* each) { return each->property("line").toString() == second; }), 1);
+    click(buttonOf(second, "dueWhy"));
+    settled();
+    EXPECT_EQ(desk().due()->findChildren<QLabel*>(QStringLiteral("dueReasons")).size(), 1) << "one is explained";
+    EXPECT_TRUE(buttonOf(second, "dueWhy")->isChecked());
+    EXPECT_FALSE(buttonOf(first, "dueWhy")->isChecked());
+    estimatesTake_ = aWhile;
+    const auto before = entries();
+    ASSERT_TRUE(dueAct(household(), two[1]));
+    click(buttonOf(second, "dueButton"));
+    settled();
+    ASSERT_GT(entries(), before);
+    EXPECT_FALSE(buttonOf(second, "dueButton")->isEnabled()) << "written down";
+    EXPECT_TRUE(buttonOf(first, "dueButton")->isEnabled()) << "of the other tray nothing was";
+}
+
+TEST(DueLineKeys, DifferBySlotEntryAndKind)
+{
+    std::vector<advice::Advice> all(7);
+    for (advice::Advice& each : all) {
+        each.stack = "Mill";
+        each.code = advice::Code::recordDisagrees;
+    }
+    all[1].slot = 1;
+    all[2].slot = 3;
+    all[3].entry = 3;
+    all[4].unwritten = advice::UnwrittenFeeding{};
+    all[5].wormsMissing = true;
+    all[6].look = reckoning::LookKind::weigh;
+    std::set<QString> keys;
+    for (const advice::Advice& each : all) keys.insert(lineKey(each));
+    EXPECT_EQ(keys.size(), all.size());
+    advice::Advice later = all[2];
+    later.on += std::chrono::days{3};
+    later.text = "with other figures";
+    EXPECT_EQ(lineKey(later), lineKey(all[2]));
 }
 
 TEST_F(DueDone, TheFirstLineIsNotDoneTwiceByItsKeys)

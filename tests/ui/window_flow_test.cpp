@@ -1,5 +1,6 @@
 #include "tests/ui/window_fixture.h"
 
+#include "ui/window/due_line.h"
 #include "ui/forms/action_form.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/stack_column.h"
@@ -88,7 +89,7 @@ TEST_F(WindowTest, DueListWritesAtOnceAndOpensFormsForTheRest)
         const std::size_t before = entries();
         QPushButton* act = nullptr;
         for (auto* each : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton"))) {
-            if (each->isVisible() && each->property("line").toString() == QString::fromStdString(line.stack) + u'/' + QString::number(static_cast<int>(line.code))) act = each;
+            if (each->isVisible() && each->property("line").toString() == lineKey(line)) act = each;
         }
         ASSERT_NE(act, nullptr) << line.text;
         EXPECT_FALSE(act->accessibleName().isEmpty());

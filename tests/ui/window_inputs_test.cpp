@@ -1,6 +1,7 @@
 // How many inputs the lines of the due list take in the window itself: a click, a key chord and a field typed into count one each.
 #include "tests/ui/window_fixture.h"
 
+#include "ui/window/due_line.h"
 #include "ui/common/formats.h"
 #include "ui/forms/action_form.h"
 #include "ui/shelf/form_host.h"
@@ -30,7 +31,7 @@ protected:
         const auto& lines = desk().due()->lines();
         const auto line = std::find_if(lines.begin(), lines.end(), [code](const advice::Advice& each) { return each.code == code; });
         ASSERT_NE(line, lines.end());
-        const QString key = QString::fromStdString(line->stack) % u'/' % QString::number(static_cast<int>(code));
+        const QString key = lineKey(*line);
         for (auto* each : desk().due()->findChildren<QPushButton*>(QString::fromLatin1(name)))
             if (each->isVisible() && each->property("line").toString() == key && (text.isEmpty() || each->text() == text)) {
                 ++inputs_;

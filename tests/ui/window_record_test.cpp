@@ -1,6 +1,7 @@
 // What the due list says of the record itself, and where its buttons lead.
 #include "tests/ui/window_fixture.h"
 
+#include "ui/window/due_line.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/entry_editor.h"
 #include "ui/forms/form_shell.h"
@@ -33,7 +34,9 @@ protected:
 
     QPushButton* lineButton(bool unwritten)
     {
-        const QString key = QStringLiteral("Scullery/%1%2").arg(static_cast<int>(advice::Code::recordDisagrees)).arg(unwritten ? QStringLiteral("/unwritten") : QString{});
+        const auto& lines = desk().due()->lines();
+        const auto line = std::ranges::find_if(lines, [&](const advice::Advice& each) { return each.stack == "Scullery" && each.code == advice::Code::recordDisagrees && each.unwritten.has_value() == unwritten; });
+        const QString key = line != lines.end() ? lineKey(*line) : QStringLiteral("nowhere");
         for (auto* each : desk().due()->findChildren<QPushButton*>(QStringLiteral("dueButton"))) {
             if (each->isVisible() && each->property("line").toString() == key) return each;
         }

@@ -76,6 +76,16 @@ TEST_F(Seasons, OfANewHouseholdAreGuessedFromWhereTheMachineIsAndTold)
     EXPECT_TRUE(household::liesSouth(QLocale::Chile));
     EXPECT_FALSE(household::liesSouth(QLocale::Germany));
     EXPECT_FALSE(household::liesSouth(QLocale::AnyTerritory));
+    // Latitudes of the largest towns, common geography: Guayaquil −2, Nairobi −1, Kinshasa −4, Brazzaville −4, Mamoudzou −13, Victoria −5, Pago Pago −14,
+    // Avarua −21, Alofi −19, Funafuti −9, Yaren −1, Kingston (Norfolk) −29, Jamestown −16, Nukunonu −9, Mata Utu −13, Adamstown −25, Papeete −18, Nouméa −22,
+    // Stanley −52, Dili −9, Jakarta −6, São Paulo −24.
+    for (const QLocale::Territory territory : {QLocale::Ecuador, QLocale::Kenya, QLocale::CongoKinshasa, QLocale::CongoBrazzaville, QLocale::Mayotte, QLocale::Seychelles, QLocale::AmericanSamoa,
+                                               QLocale::CookIslands, QLocale::Niue, QLocale::TuvaluTerritory, QLocale::NauruTerritory, QLocale::NorfolkIsland, QLocale::SaintHelena, QLocale::TokelauTerritory,
+                                               QLocale::WallisAndFutuna, QLocale::Pitcairn, QLocale::FrenchPolynesia, QLocale::NewCaledonia, QLocale::FalklandIslands, QLocale::TimorLeste, QLocale::Indonesia, QLocale::Brazil})
+        EXPECT_TRUE(household::liesSouth(territory)) << QLocale::territoryToString(territory).toStdString();
+    // Bogotá 5, Libreville 0.4, Kampala 0.3, Tarawa 1, Malé 4, São Tomé 0.3, Mogadishu 2, Singapore 1, Malabo 4.
+    for (const QLocale::Territory territory : {QLocale::Colombia, QLocale::Gabon, QLocale::Uganda, QLocale::Kiribati, QLocale::Maldives, QLocale::SaoTomeAndPrincipe, QLocale::Somalia, QLocale::Singapore, QLocale::EquatorialGuinea})
+        EXPECT_FALSE(household::liesSouth(territory)) << QLocale::territoryToString(territory).toStdString();
     ASSERT_TRUE(window_->createFile(path(QStringLiteral("new.tierloam"))));
     window_->guessSeasons(QLocale::UnitedStates);
     EXPECT_TRUE(checked(ui::ActionId::seasonsNorth));

@@ -110,9 +110,16 @@ void DateField::setToday(Day today)
     if (today == today_) return; // what is selected or may be undone stays
     const std::optional<Day> meant = typedDay(edit_->text(), today_).value;
     today_ = today;
-    if (!changed_) edit_->setText(typedDayText(today));
+    if (!changed_) edit_->setText(typedDayText(today + std::chrono::days{proposed_}));
     else if (meant && typedDay(edit_->text(), today).value != meant) edit_->setText(typedDayText(*meant)); // "yesterday" was said of another today
     showDistance();
+}
+
+void DateField::propose(int daysFromToday)
+{
+    setMoment({today_ + std::chrono::days{daysFromToday}, std::nullopt});
+    changed_ = false;
+    proposed_ = daysFromToday;
 }
 
 void DateField::setMoment(const DayAndTime& moment)

@@ -9,7 +9,7 @@ namespace tierloam::ui {
 
 class FieldEdit;
 
-/// A civil day and, when wished, a time of day. It stands on today until it is changed, also when midnight passes meanwhile.
+/// A civil day and, when wished, a time of day. It stands on today, or so many days from it, until it is changed, also when midnight passes meanwhile.
 /// Typed as the locale writes dates or as 2031-05-01; "today" and "yesterday" are understood; Up and Down go a day on and back.
 class DateField : public Field {
     Q_OBJECT
@@ -19,6 +19,8 @@ public:
 
     /// Moves "today"; the field follows while it was not changed.
     void setToday(Day today);
+    /// Stands so many days after today (negative: before), and goes on with it while it is not changed.
+    void propose(int daysFromToday);
     void setMoment(const DayAndTime& moment);
     /// Empties it, where a date may be left out.
     void clearMoment();
@@ -42,6 +44,7 @@ private:
 
     Day today_;
     bool changed_ = false;
+    int proposed_ = 0;               ///< days from today, while it is not changed
     FieldEdit* edit_ = nullptr;
     QToolButton* calendar_ = nullptr;
     QToolButton* addTime_ = nullptr;

@@ -18,6 +18,8 @@ class Words {
 constexpr double nameShare = 0.17, mostShare = 0.3; ///< of the width, for names
 constexpr double headGap = 8;         ///< between names and lanes
 constexpr double bandLess = 0.30;     ///< of a row, above and below a window's band
+constexpr double readyLow = 0.19;     ///< of a row, from its lower edge: where the line of a tray's readiness runs, beneath that band
+constexpr double readyRing = 0.17;    ///< of a row: radius of its ring
 
 double slotHeight(const Type& type) { return std::ceil(lineHeight(type.small) * 1.12); }
 double laneGap(const Type& type) { return std::ceil(lineHeight(type.small) * 0.7); }
@@ -102,6 +104,21 @@ void drawWindow(QPainter& painter, const QRectF& row, const Lane::Window& window
     if (middle >= plot.left() && middle <= plot.right()) painter.drawLine(QPointF{middle, row.top() + 1}, QPointF{middle, row.bottom() - 1});
 }
 
+/// Over the bars and beside the bands of the turns: told apart by dots and rings, not by colour alone.
+void drawReady(QPainter& painter, double from, double middle, double to, double y, double radius, const Lane::Ready& ready, const Palette& palette)
+{
+    for (const auto& [colour, width] : {std::pair{palette.panel, 2.4 * radius}, std::pair{palette.moss, 0.6 * radius}}) { // light beneath, so that it is seen on any age
+        painter.setPen(QPen{colour, width, colour == palette.panel ? Qt::SolidLine : Qt::DotLine, Qt::FlatCap});
+        painter.drawLine(QPointF{from, y}, QPointF{to, y});
+    }
+    painter.setPen(QPen{palette.moss, 0.5 * radius});
+    if (!ready.already) painter.drawLine(QPointF{from, y - radius}, QPointF{from, y + radius});
+    if (!ready.lateOpen) painter.drawLine(QPointF{to, y - radius}, QPointF{to, y + radius});
+    if (ready.middleOpen && !ready.already) return;
+    painter.setBrush(ready.already ? palette.moss : palette.panel);
+    painter.drawEllipse(QPointF{middle, y}, radius, radius);
+}
+
 }
 
 double lanesHeight(const Lanes& lanes, double width, const Type& type)
@@ -144,6 +161,25 @@ QRectF LanesLayout::markRoom(const Lanes& lanes, int lane, int mark) const
     const double x = lanes.axis.xOf(held ? *lanes.dragged : one.day, plot);
     const double size = rowHeight * 0.74;
     return {x - size / 2, row.center().y() - size / 2, size, size};
+}
+
+QRectF LanesLayout::readyRoom(const Lanes& lanes, int lane) const
+{
+    const auto& ready = lanes.lanes[static_cast<std::size_t>(lane)].ready;
+    if (!ready) return {};
+    const QRectF row = slotRoom(lanes, lane, 1);
+    const double radius = row.height() * readyRing;
+    const double today = lanes.axis.xOf(lanes.today, plot);
+    const double from = ready->already ? today : std::max(lanes.axis.xOf(ready->early, plot), today);
+    const double to = std::min(lanes.axis.xOf(ready->late, plot), plot.right());
+    return {from, row.bottom() - row.height() * readyLow - radius, std::max(to - from, 4 * radius), 2 * radius};
+}
+
+std::optional<int> LanesLayout::readyAt(const Lanes& lanes, QPointF at) const
+{
+    for (int lane = 0; lane < static_cast<int>(lanes.lanes.size()); ++lane)
+        if (const QRectF room = readyRoom(lanes, lane); !room.isEmpty() && room.adjusted(-5, -3, 5, 3).contains(at)) return lane;
+    return std::nullopt;
 }
 
 std::optional<std::pair<int, int>> LanesLayout::markAt(const Lanes& lanes, QPointF at) const
@@ -207,6 +243,10 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
         eachStay([&](const QRectF& bar, const Lane::Stay& stay) { drawStay(painter, bar, stay, palette); });
         for (const Lane::Mark& mark : lane.marks)
             if (mark.window) drawWindow(painter, layout.slotRoom(lanes, i, mark.kind == Lane::Mark::Kind::add ? lane.slots : 1), *mark.window, lanes, layout.plot, palette);
+        if (const QRectF room = layout.readyRoom(lanes, i); !room.isEmpty()) {
+            const double middle = lane.ready->already ? room.left() : std::clamp(lanes.axis.xOf(lane.ready->middle, layout.plot), room.left(), room.right());
+            drawReady(painter, room.left(), middle, room.right(), room.center().y(), room.height() / 2, *lane.ready, palette);
+        }
         eachStay([&](const QRectF& bar, const Lane::Stay& stay) { nameStay(painter, bar, stay, palette, type); });
         for (int m = 0; m < static_cast<int>(lane.marks.size()); ++m) {
             const Lane::Mark& mark = lane.marks[static_cast<std::size_t>(m)];
@@ -279,6 +319,15 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
         painter.drawLine(box.topRight(), box.bottomRight());
         painter.setPen(QPen{palette.moss, 2.2});
         painter.drawLine(QPointF{box.left() + box.width() * 0.4, box.top() - 1}, QPointF{box.left() + box.width() * 0.4, box.bottom() + 1});
+    });
+    item(sign * 2.4, Words::tr("ready: 10 %, 50 % and 90 % sure"), [&](const QRectF& box) {
+        const double radius = box.height() * 0.28;
+        drawReady(painter, box.left(), box.left() + box.width() * 0.4, box.right(), box.center().y(), radius, {}, palette);
+    });
+    item(sign, Words::tr("ready already"), [&](const QRectF& box) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(palette.moss);
+        painter.drawEllipse(box.center(), box.height() * 0.28, box.height() * 0.28);
     });
     item(2, Words::tr("today"), [&](const QRectF& box) { painter.fillRect(box, palette.brick); });
     item(sign * 2, Words::tr("in the light"), [&](const QRectF& box) {

@@ -34,6 +34,11 @@ struct Lane {
         std::optional<Window> window;
     };
     std::vector<Mark> marks;
+
+    /// When the tray at the bottom is ready, from a tenth of the chance to nine tenths: a dotted line along the lower edge, a ring on the day on which it
+    /// is even. One that is ready already has a disc on today instead, as on the shelf.
+    struct Ready { Day early{}, middle{}, late{}; bool middleOpen = false, lateOpen = false, already = false; QString words; };
+    std::optional<Ready> ready;
 };
 
 struct Lanes {
@@ -56,6 +61,9 @@ struct LanesLayout {
 
     QRectF slotRoom(const Lanes& lanes, int lane, int slot) const;
     QRectF markRoom(const Lanes& lanes, int lane, int mark) const;
+    /// Of the line that says when the bottom tray is ready; empty where there is none.
+    QRectF readyRoom(const Lanes& lanes, int lane) const;
+    std::optional<int> readyAt(const Lanes& lanes, QPointF at) const;
     std::optional<std::pair<int, int>> markAt(const Lanes& lanes, QPointF at) const;
     Day dayAt(const Lanes& lanes, double x) const;
 };

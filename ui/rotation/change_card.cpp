@@ -10,13 +10,12 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
-#include "ui/drawing/type.h"
 #include "ui/journal/entry_words.h"
 #include "ui/rotation/change_words.h"
+#include "ui/rotation/two_courses.h"
 
 #include <QGridLayout>
 #include <QLabel>
-#include <QPainter>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -46,56 +45,8 @@ bool isWeekly(const journal::Action& action) { return std::holds_alternative<jou
 
 }
 
-TwoCourses::TwoCourses(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
-{
-    setObjectName(QStringLiteral("twoCourses"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-}
-
-void TwoCourses::setCourses(const TriedChange& change, Day today)
-{
-    change_ = change;
-    today_ = today;
-    setVisible(change_.usual.size() > 1);
-    ui::setAccess(this, tr("Colony of the coming year, as usual and with the change: the figures stand in the table above"));
-    updateGeometry();
-    update();
-}
-
-QSize TwoCourses::sizeHint() const
-{
-    const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
-    return {theme_.px(320), static_cast<int>(2 * drawing::stripHeight(type, 1.0) + drawing::axisHeight(type)) + 6};
-}
-
-void TwoCourses::paintEvent(QPaintEvent*)
-{
-    if (change_.usual.size() < 2) return;
-    QPainter painter{this};
-    const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
-    drawing::TimeAxis axis;
-    axis.from = change_.usual.front().day;
-    axis.to = change_.usual.back().day;
-    double top = 0;
-    for (const auto* points : {&change_.usual, &change_.changed})
-        for (const drawing::StripPoint& point : *points) top = std::max(top, point.high);
-    const double height = drawing::stripHeight(type, 1.0);
-    double y = 0;
-    for (const auto& [points, title] : {std::pair{&change_.usual, tr("colony, as usual")}, std::pair{&change_.changed, tr("colony, with the change")}}) {
-        drawing::Strip strip;
-        strip.title = title;
-        strip.points = *points;
-        strip.top = drawing::roundTop(top);
-        strip.value = tr("up to %1").arg(ui::massText(strip.top));
-        strip.colour = theme_.palette().brick;
-        drawing::drawStrip(painter, QRectF{0.0, y, static_cast<double>(width()), height}, strip, axis, theme_.palette(), type);
-        y += height;
-    }
-    drawing::drawAxis(painter, QRectF{0.0, y + 2, static_cast<double>(width()), drawing::axisHeight(type)}, axis, theme_.palette(), type);
-}
-
 ChangeCard::ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent)
-    : Card{parent}, household_{household}, background_{background}, theme_{theme}, stack_{new ui::ChoiceField}, kind_{new ui::ChoiceField},
+    : Card{parent}, household_{household}, background_{background}, theme_{theme}, today_{household.today()}, stack_{new ui::ChoiceField}, kind_{new ui::ChoiceField},
       kg_{new ui::AmountField{ui::massUnits()}}, temperature_{new ui::TemperatureField}, from_{new ui::DateField{household.today()}}, on_{new ui::DateField{household.today()}}, to_{new ui::DateField{household.today()}},
       weeks_{new ui::CountField{1, 52}}, entry_{new ui::ChoiceField}, go_{ui::makeButton(tr("Compare"), ui::Tone::moss, this)},
       sentence_{ui::makeLabel({}, ui::TextRole::body, this, true)}, table_{new QWidget{this}}, courses_{new TwoCourses{theme, this}}
@@ -121,10 +72,9 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     from_->setName(tr("From"));
     to_->setName(tr("To"));
     on_->setName(tr("Day"));
-    const Day tomorrow = household.today() + std::chrono::days{1};
-    from_->setMoment({tomorrow, std::nullopt});
-    to_->setMoment({tomorrow + std::chrono::days{awayDays - 1}, std::nullopt});
-    on_->setMoment({household.today() - std::chrono::days{pastDays}, std::nullopt});
+    from_->propose(1);
+    to_->propose(awayDays);
+    on_->propose(-pastDays);
     weeks_->setName(tr("Weeks until it is back"));
     weeks_->setHint(weeks_->name()); // a number alone would say nothing
     weeks_->setCount(12);
@@ -156,6 +106,8 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     });
     for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, on_, weeks_, entry_}) connect(each, &ui::Field::edited, this, [this] { askAnew(); });
     connect(go_, &QPushButton::clicked, this, [this] { tryIt(); });
+    connect(&household_, &household::Household::changed, this, &ChangeCard::followDay);
+    connect(&household_, &household::Household::reckoned, this, &ChangeCard::followDay);
     showFields();
 }
 
@@ -163,6 +115,15 @@ void ChangeCard::chooseKind(Kind kind)
 {
     kind_->setValue(static_cast<int>(kind));
     showFields();
+}
+
+/// Midnight may pass while the page stands: what was proposed goes on, what was chosen stays. The answer was to days that are no longer asked for.
+void ChangeCard::followDay()
+{
+    if (today_ == household_.today()) return;
+    today_ = household_.today();
+    for (ui::DateField* each : {from_, to_, on_}) each->setToday(today_);
+    askAnew();
 }
 
 /// Another question: the answer to the one before must not stand under it.

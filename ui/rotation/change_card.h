@@ -4,8 +4,8 @@
 #include "core/planning/changes.h"
 #include "ui/common/panels.h"
 #include "ui/common/theme.h"
-#include "ui/drawing/strip.h"
 #include "ui/rotation/background.h"
+#include "ui/rotation/tried_change.h"
 
 class QGridLayout;
 class QLabel;
@@ -21,33 +21,7 @@ class TemperatureField;
 
 namespace tierloam::rotation {
 
-/// What a tried change comes to, as it is shown: rows of figures, the usual course beside the changed one.
-struct TriedChange {
-    QString sentence;
-    struct Row { QString name, usual, changed; };
-    std::vector<Row> rows;
-    std::vector<drawing::StripPoint> usual, changed; ///< colony, kg, week by week
-    std::string stack = {};          ///< that it was asked of
-    std::vector<reckoning::StackEstimate> days = {}; ///< of that stack with the change, ascending; of another past the past too
-};
-
-/// Two small charts on one axis and one scale, one above the other: as usual, and with the change.
-class TwoCourses : public QWidget {
-    Q_OBJECT
-
-public:
-    explicit TwoCourses(const ui::Theme& theme, QWidget* parent = nullptr);
-    void setCourses(const TriedChange& change, Day today);
-    QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    const ui::Theme& theme_;
-    TriedChange change_;
-    Day today_{};
-};
+class TwoCourses;
 
 /// "What if": a change of one stack beside its usual course, on the same members with the same random numbers.
 class ChangeCard : public ui::Card {
@@ -75,12 +49,14 @@ private:
     void showFields();
     void fillEntries();
     void askAnew();
+    void followDay();
     void propose();
     void show(const TriedChange& change);
 
     household::Household& household_;
     Background& background_;
     const ui::Theme& theme_;
+    Day today_{};                    ///< on which the fields stand
     ui::ChoiceField* stack_;
     ui::ChoiceField* kind_;
     ui::AmountField* kg_;

@@ -3,6 +3,7 @@
 #include "core/reckoning/overfeeding.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
+#include "ui/rotation/gain_words.h"
 
 #include <QCoreApplication>
 
@@ -37,13 +38,6 @@ std::vector<drawing::StripPoint> colonyOf(const std::vector<reckoning::StackEsti
 /// A difference that would be told as none.
 bool isNoFigure(double kg) { return ui::massText(std::abs(kg)) == ui::massText(0.0); }
 
-QString daysGained(double days)
-{
-    const int whole = static_cast<int>(std::lround(days));
-    if (whole == 0) return Words::tr("no day sooner or later");
-    return whole > 0 ? Words::tr("%1 sooner").arg(ui::daysLong(whole)) : Words::tr("%1 later").arg(ui::daysLong(-whole));
-}
-
 }
 
 void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day today)
@@ -65,16 +59,17 @@ void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day t
 TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
 {
     TriedChange made;
-    const double more = compared.colonyMoreIn60Days.p50;
-    const QString amount = ui::massText(std::abs(more));
-    const QString how = more >= 0 ? Words::tr("heavier") : Words::tr("lighter");
-    const QString sooner = daysGained(compared.readyEarlierByDays.p50);
-    if (isNoFigure(more))
+    const QString sooner = gainedText(compared.readyEarlierByDays, Words::tr("no day sooner or later"));
+    const reckoning::Band& more = compared.colonyMoreIn60Days;
+    if (const auto heavier = heavierText(more))
+        made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is %2.").arg(sooner, *heavier)
+                                             : Words::tr("With the bottom tray taken, in 60 days the colony is %1.").arg(*heavier);
+    else if (const QString range = heavierRange(more); !range.isEmpty())
+        made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).").arg(sooner, range)
+                                             : Words::tr("With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).").arg(range);
+    else
         made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.").arg(sooner)
                                              : Words::tr("With the bottom tray taken, in 60 days the colony is as heavy as without the change.");
-    else
-        made.sentence = compared.bottomStays ? Words::tr("The bottom tray is ready %1; in 60 days the colony is %2 %3.").arg(sooner, amount, how)
-                                             : Words::tr("With the bottom tray taken, in 60 days the colony is %1 %2.").arg(amount, how);
     // What makes the colony heavier in 60 days may have choked it before.
     if (compared.changed.airLowWithin14Days > std::max(reckoning::overfedChance, compared.base.airLowWithin14Days))
         made.sentence += Words::tr(" That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.").arg(ui::percentText(compared.changed.airLowWithin14Days));

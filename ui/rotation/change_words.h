@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/planning/changes.h"
-#include "ui/rotation/change_card.h"
+#include "ui/rotation/tried_change.h"
 
 namespace tierloam::rotation {
 

@@ -4,13 +4,13 @@
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 #include "ui/rotation/asked_stacks.h"
+#include "ui/rotation/gain_words.h"
 
 #include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <cmath>
 
 namespace tierloam::rotation {
 
@@ -37,8 +37,7 @@ QString orNotWithin(const reckoning::Dates& dates, Day today)
 
 QString leverText(const planning::Lever& lever)
 {
-    const int days = static_cast<int>(std::lround(lever.daysGained.p50));
-    const QString gained = days == 0 ? ClockCard::tr("no difference") : days > 0 ? ClockCard::tr("%1 sooner").arg(ui::daysLong(days)) : ClockCard::tr("%1 later").arg(ui::daysLong(-days));
+    const QString gained = gainedText(lever.daysGained, ClockCard::tr("no difference"));
     switch (lever.of) {
     case planning::Limit::cold: return ClockCard::tr("%1 warmer: %2").arg(ui::warmerText(lever.amount), gained);
     case planning::Limit::food: return ClockCard::tr("%1 more a week: %2").arg(ui::massText(lever.amount), gained);
@@ -112,10 +111,10 @@ void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
         QStringList levers{limitText(clock.limit)};
         for (const planning::Lever& lever : clock.levers) levers << leverText(lever);
         const QString first = levers.takeFirst();
-        rows->addWidget(ui::makeLabel(tr("%1 Its turn would come: %2.").arg(first, levers.join(QStringLiteral("; "))), ui::TextRole::small, body_, true));
+        rows->addWidget(ui::makeLabel(QStringList{first, tr("Its turn would come: %1.").arg(levers.join(QStringLiteral("; ")))}.join(u' '), ui::TextRole::small, body_, true));
     }
     if (const AskedStacks asked = askedStacks(of, household_.stackOrder()); asked.leavesOut())
-        rows->addWidget(ui::makeLabel(tr("Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.").arg(asked.standing).arg(AskedStacks::most), ui::TextRole::smallMuted, body_, true));
+        rows->addWidget(ui::makeLabel(tr("Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.", nullptr, static_cast<int>(asked.standing)).arg(AskedStacks::most), ui::TextRole::smallMuted, body_, true));
     if (clocks.empty()) rows->addWidget(ui::makeLabel(tr("There is no stack yet whose turn could be foreseen."), ui::TextRole::muted, body_, true));
 }
 

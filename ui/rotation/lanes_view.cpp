@@ -76,13 +76,21 @@ void LanesView::choose(std::optional<std::pair<int, int>> mark)
 void LanesView::tell()
 {
     const PlanStep* step = chosen();
-    const QString what = step ? stepText(*step, today_) : tr("no step chosen");
+    QString what = step ? stepText(*step, today_) : tr("no step chosen");
+    if (step && step->ready.isEmpty())
+        if (const auto& ready = year_.lanes.lanes[static_cast<std::size_t>(year_.lanes.chosen->first)].ready) what = QStringList{what, ready->words}.join(QStringLiteral("; "));
     ui::setAccess(this, tr("Year of %n stack(s): %1", nullptr, static_cast<int>(year_.lanes.lanes.size())).arg(what),
                   tr("Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day"));
     if (QAccessible::isActive()) {
         QAccessibleEvent changed{this, QAccessible::NameChanged};
         QAccessible::updateAccessibility(&changed);
     }
+}
+
+QString LanesView::readyText(int lane) const
+{
+    const drawing::Lane& one = year_.lanes.lanes[static_cast<std::size_t>(lane)];
+    return one.ready ? tr("%1: %2", "stack, when its bottom tray is ready").arg(one.name, one.ready->words) : QString{};
 }
 
 drawing::LanesLayout LanesView::layoutNow() const
@@ -237,6 +245,7 @@ bool LanesView::event(QEvent* event)
         const auto* help = static_cast<QHelpEvent*>(event);
         const auto under = layoutNow().markAt(year_.lanes, help->pos());
         if (under) QToolTip::showText(help->globalPos(), stepText(year_.steps[static_cast<std::size_t>(under->first)][static_cast<std::size_t>(under->second)], today_), this);
+        else if (const auto lane = layoutNow().readyAt(year_.lanes, help->pos())) QToolTip::showText(help->globalPos(), readyText(*lane), this);
         else QToolTip::hideText();
         return true;
     }

@@ -25,6 +25,8 @@ public:
     void keepChosen();
     bool canMove(const PlanStep& step) const;
     drawing::LanesLayout layoutNow() const;
+    /// What is told over the line of a stack's readiness; empty where there is none.
+    QString readyText(int lane) const;
     /// Centre of a mark, for tests that drag it.
     QPoint markCentre(int lane, int mark) const;
 

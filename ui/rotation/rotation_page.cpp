@@ -10,6 +10,8 @@
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/clock_card.h"
 #include "ui/rotation/feeding_card.h"
+#include "ui/rotation/gain_words.h"
+#include "ui/rotation/lanes_key.h"
 #include "ui/rotation/lanes_view.h"
 #include "ui/rotation/track_text.h"
 #include "ui/rotation/wish_card.h"
@@ -19,7 +21,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
-#include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTableView>
@@ -38,42 +39,6 @@ using planning::Gathering;
 const QString planQuestion = QStringLiteral("plan");
 
 constexpr ui::ActionId gatheringActions[] = {ui::ActionId::planAsTheyCome, ui::ActionId::planSpread, ui::ActionId::planGathered};
-
-/// What the lanes' signs mean, in as many lines as the width asks for.
-class LanesKey final : public QWidget {
-public:
-    LanesKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}, theme_{theme}
-    {
-        setObjectName(QStringLiteral("lanesKey"));
-        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-        connect(&theme_, &ui::Theme::changed, this, [this] { fit(); update(); });
-    }
-    int heightForWidth(int width) const override
-    {
-        QPixmap nowhere{1, 1};
-        QPainter painter{&nowhere};
-        return static_cast<int>(std::ceil(drawing::drawLanesKey(painter, QRectF{6, 0, width - 12.0, 1000}, theme_.palette(), type()))) + 2;
-    }
-    QSize sizeHint() const override { return {theme_.px(600), heightForWidth(theme_.px(900))}; }
-
-protected:
-    void resizeEvent(QResizeEvent* event) override
-    {
-        QWidget::resizeEvent(event);
-        fit();
-    }
-    void paintEvent(QPaintEvent*) override
-    {
-        QPainter painter{this};
-        drawing::drawLanesKey(painter, QRectF{rect()}.adjusted(6, 0, -6, 0), theme_.palette(), type());
-    }
-
-private:
-    /// The columns around it ask for one height only: as many rows as this width takes.
-    void fit() { setFixedHeight(heightForWidth(width())); }
-    drawing::Type type() const { return drawing::Type::from(theme_.font(ui::TextSize::body)); }
-    const ui::Theme& theme_;
-};
 
 bool anyTrayStands(const household::JournalView& journal, Day today)
 {
@@ -344,7 +309,7 @@ void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
     plan_ = std::move(plan);
     basisOrder_ = household_.stackOrder();
     const Day today = household_.today();
-    YearLanes year = yearLanes(*plan_, *household_.journal(), basisOrder_, today);
+    YearLanes year = yearLanes(*plan_, plannedOn_.get(), *household_.journal(), basisOrder_, today);
     const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, today);
     year.lanes.away = asked.away;
     steps_->setSteps(year, today);
@@ -377,19 +342,16 @@ void RotationPage::showState()
     nothing_->setText(nothing);
     nothing_->setVisible(!nothing.isEmpty());
     if (!some) return cost_->setText({});
-    double litres = 0.0;
-    double natural = 0.0;
     double lost = 0.0;
     int harvests = 0;
     for (const planning::StackYear& year : plan_->stacks) {
-        litres += year.castingsL;
-        natural += year.castingsNaturalL;
         lost += year.colonyLostKg;
         harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return !each.begun; }));
     }
-    QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(ui::volumeText(litres)),
+    const planning::YearCastings castings = planning::yearCastings(*plan_);
+    QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(volumeOfYear(castings.planned)),
                       tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
-    if (plan_->delayDays > 0 && std::abs(natural - litres) >= 0.1) parts << (natural > litres ? tr("%1 of castings less than on their turns").arg(ui::volumeText(natural - litres)) : tr("%1 of castings more than on their turns").arg(ui::volumeText(litres - natural)));
+    if (plan_->delayDays > 0 && std::abs(castings.less.p50) >= 0.1) parts << tr("on their turns they would give %1").arg(volumeOfYear(castings.natural));
     if (plan_->delayDays > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
     // What the choice weighs, so that a delay can be judged.
     const planning::HarvestWishes weighed;
@@ -409,18 +371,18 @@ void RotationPage::showChosen()
         chosen_->setText(tr("Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here."));
         return;
     }
-    QString text = stepText(*step, household_.today()) % QStringLiteral(".");
+    QStringList sentences{stepText(*step, household_.today()) % QStringLiteral(".")};
     if (step->isHarvest && plan_) {
         for (const planning::StackYear& year : plan_->stacks) {
             if (year.stack != step->stack || (year.delayDays == 0 && !pinned)) continue;
-            const double less = year.castingsNaturalL - year.castingsL;
-            text += tr(" In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).")
-                        .arg(ui::daysLong(year.delayDays), ui::volumeText(year.castingsL), ui::volumeText(year.castingsL + less), ui::massText(year.planned.colonyAtEnd.p50),
-                             ui::massText(year.natural.colonyAtEnd.p50));
+            const planning::YearCastings castings = planning::yearCastings(*plan_, year.stack);
+            sentences << tr("In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.")
+                             .arg(ui::daysLong(year.delayDays), volumeOfYear(castings.planned), volumeOfYear(castings.natural), ui::massBand(year.planned.colonyAtEnd),
+                                  ui::massBand(year.natural.colonyAtEnd));
         }
-        if (step->readyWhenLifted < 0.5) text += tr(" On that day much of the tray is likely not castings yet.");
+        if (step->readyWhenLifted < 0.5) sentences << tr("On that day much of the tray is likely not castings yet.");
     }
-    chosen_->setText(text);
+    chosen_->setText(sentences.join(u' '));
 }
 
 }

@@ -31,9 +31,10 @@ QString turnText(const reckoning::StackReckoning& stack, const reckoning::TurnNo
 
 QString harvestText(const reckoning::StackReckoning& stack, const reckoning::HarvestCheck& harvest, Day today)
 {
-    const QString lifted = harvest.liftedOn ? TrackCard::tr(", ready %1 when lifted").arg(ui::percentText(harvest.readyWhenLifted)) : QString{};
-    return TrackCard::tr("%1, %2: %3 weighed, %4 foreseen%5")
-        .arg(ui::shortDay(harvest.day, today), QString::fromStdString(stack.name), ui::massText(harvest.takenKg), ui::massBand(harvest.expectedKg), lifted);
+    const QString day = ui::shortDay(harvest.day, today), name = QString::fromStdString(stack.name);
+    const QString weighed = ui::massText(harvest.takenKg), foreseen = ui::massBand(harvest.expectedKg);
+    return harvest.liftedOn ? TrackCard::tr("%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted").arg(day, name, weighed, foreseen, ui::percentText(harvest.readyWhenLifted))
+                            : TrackCard::tr("%1, %2: %3 weighed, %4 foreseen").arg(day, name, weighed, foreseen);
 }
 
 QString careText(const std::string& stack, const advice::DiaryLine& line, Day today)
@@ -152,7 +153,7 @@ void TrackCard::tell()
     QString record = said.join(QStringLiteral("; ")) % QStringLiteral(".");
     record[0] = record[0].toUpper();
     if (const AskedStacks asked = reckoning ? askedStacks(*reckoning, household_.stackOrder()) : AskedStacks{}; asked.leavesOut() && due + told > 0)
-        record += tr(" Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.").arg(AskedStacks::most).arg(asked.standing);
+        record = QStringList{record, tr("Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.", nullptr, static_cast<int>(asked.standing)).arg(AskedStacks::most)}.join(u' ');
     record_->setText(record);
 }
 

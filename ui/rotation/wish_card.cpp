@@ -54,7 +54,7 @@ QString moreFoodText(const planning::WishRaised& raised)
 }
 
 WishCard::WishCard(household::Household& household, Background& background, QWidget* parent)
-    : Card{parent}, household_{household}, background_{background}, litres_{new ui::VolumeField}, by_{new ui::DateField{household.today()}},
+    : Card{parent}, household_{household}, background_{background}, today_{household.today()}, litres_{new ui::VolumeField}, by_{new ui::DateField{household.today()}},
       monthly_{new QCheckBox{tr("a little each month"), this}}, answer_{ui::makeLabel({}, ui::TextRole::body, this, true)},
       raised_{ui::makeLabel({}, ui::TextRole::small, this, true)}, ask_{ui::makeButton(tr("What would raise it?"), ui::Tone::plain, this)}
 {
@@ -65,7 +65,7 @@ WishCard::WishCard(household::Household& household, Background& background, QWid
     litres_->setVolume(ui::measures() == ui::Measures::us ? litres(usualWishGal * inBaseUnit(Unit::gal)) : litres(usualWishL));
     litres_->setMaximumWidth(fontMetrics().averageCharWidth() * 28);
     by_->setName(tr("Wished for by"));
-    by_->setMoment({household.today() + std::chrono::days{usualWishDays}, std::nullopt});
+    by_->propose(usualWishDays);
     by_->setMaximumWidth(fontMetrics().averageCharWidth() * 40);
     if (by_->timeButton()) by_->timeButton()->hide();
     auto* row = new QWidget{this};
@@ -82,6 +82,17 @@ WishCard::WishCard(household::Household& household, Background& background, QWid
     connect(by_, &ui::Field::edited, this, [this] { answer(); });
     connect(monthly_, &QCheckBox::toggled, this, [this] { answer(); });
     connect(ask_, &QPushButton::clicked, this, [this] { askWhatRaises(); });
+    connect(&household_, &household::Household::changed, this, &WishCard::followDay);
+    connect(&household_, &household::Household::reckoned, this, &WishCard::followDay);
+}
+
+/// Midnight may pass while the page stands: what was proposed goes on, what was chosen stays.
+void WishCard::followDay()
+{
+    if (today_ == household_.today()) return;
+    today_ = household_.today();
+    by_->setToday(today_);
+    answer();
 }
 
 void WishCard::setPlan(std::shared_ptr<const reckoning::Reckoning> basis, std::shared_ptr<const planning::YearPlan> plan)

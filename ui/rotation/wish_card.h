@@ -26,10 +26,12 @@ public:
 
 private:
     void answer();
+    void followDay();
     void askWhatRaises();
 
     household::Household& household_;
     Background& background_;
+    Day today_{};                    ///< on which the fields stand
     std::shared_ptr<const reckoning::Reckoning> basis_;
     std::shared_ptr<const planning::YearPlan> plan_;
     ui::VolumeField* litres_;

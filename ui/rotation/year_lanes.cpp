@@ -20,6 +20,7 @@ class Words {
 
 constexpr int daysBack = 30;
 constexpr int daysAhead = 365;
+constexpr double readyAt = 0.8;      ///< of the chance: from here on the due list calls it ready
 
 std::optional<Lane::Window> windowOf(const reckoning::TurnWindow& window)
 {
@@ -58,7 +59,30 @@ void pastStays(Lane& lane, const journal::StackHistory& history, Day from, Day t
 
 }
 
-YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, const household::StackOrder& order, Day today)
+std::optional<drawing::Lane::Ready> readyOf(const reckoning::StackReckoning& stack, Day today)
+{
+    if (stack.now.slots.empty() || stack.now.slots.front().state == reckoning::TrayState::drying) return std::nullopt;
+    const reckoning::TrayEstimate& tray = stack.now.slots.front();
+    const reckoning::Dates& on = tray.readyOn;
+    const Day horizon = today + std::chrono::days{daysAhead};
+    Lane::Ready ready;
+    ready.already = tray.readyProbability >= readyAt;
+    if (!ready.already && (!on.p10 || *on.p10 > horizon)) return std::nullopt;
+    ready.middleOpen = !on.p50;
+    ready.lateOpen = !on.p90 && !ready.already;
+    ready.early = ready.already ? today : *on.p10;
+    ready.middle = ready.already ? today : on.p50.value_or(horizon);
+    ready.late = std::max(on.p90.value_or(ready.already ? today : horizon), ready.early);
+    const QString chance = ui::percentText(tray.readyProbability);
+    if (ready.already) ready.words = Words::tr("tray %1 ready, %2").arg(tray.tray).arg(chance);
+    else if (const QString dates = on.p50 && *on.p50 > today ? ui::datesText(on, today) : QString{}; !dates.isEmpty())
+        ready.words = Words::tr("tray %1 ready %2; today %3", "number, dates, chance").arg(tray.tray).arg(dates, chance);
+    else if (on.p50) ready.words = Words::tr("tray %1 ready about now; today %2", "number, chance").arg(tray.tray).arg(chance);
+    else ready.words = Words::tr("tray %1 ready from %2 on; today %3", "number, day, chance").arg(tray.tray).arg(ui::shortDay(std::max(*on.p10, today), today), chance);
+    return ready;
+}
+
+YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* estimates, const household::JournalView& journal, const household::StackOrder& order, Day today)
 {
     YearLanes year;
     year.lanes.today = plan.from;
@@ -96,6 +120,11 @@ YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView
         std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
         const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on >= plan.from; });
         lane.note = next == steps.end() ? Words::tr("nothing within a year") : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
+        const reckoning::StackReckoning* known = estimates != nullptr ? estimates->stack(stack.stack) : nullptr;
+        if (known != nullptr) lane.ready = readyOf(*known, plan.from);
+        if (lane.ready)
+            for (PlanStep& step : steps)
+                if (step.isHarvest && step.batch == known->now.slots.front().batch) step.ready = lane.ready->words;
         for (const PlanStep& step : steps) lane.marks.push_back({step.kind, step.on, step.pinned, step.done, step.window});
         year.lanes.lanes.push_back(std::move(lane));
         year.steps.push_back(std::move(steps));
@@ -123,6 +152,7 @@ QString stepText(const PlanStep& step, Day today)
 {
     QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind)).arg(step.tray)};
     if (step.window) parts << Words::tr("its turn %1").arg(windowText(*step.window, today));
+    if (!step.ready.isEmpty()) parts << step.ready;
     if (step.isHarvest) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
     if (step.litres) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
     if (step.delay > 0) parts << Words::tr("%1 after its turn").arg(ui::daysLong(step.delay));

@@ -20,6 +20,7 @@ struct PlanStep {
     double readyWhenLifted = 0;
     int delay = 0;                           ///< days after its own turn; negative: before
     bool isHarvest = false;                  ///< a harvest begins with it: its day can be chosen
+    QString ready = {};                      ///< when its tray is ready; of the tray that stands at the bottom today
 };
 
 /// A plan as it is drawn, and the step behind each mark.
@@ -28,7 +29,11 @@ struct YearLanes {
     std::vector<std::vector<PlanStep>> steps; ///< by lane and mark
 };
 
-YearLanes yearLanes(const planning::YearPlan& plan, const household::JournalView& journal, const household::StackOrder& order, Day today);
+/// `estimates`: those that the plan was made of; they say when the trays at the bottom are ready. nullptr: nothing is said.
+YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* estimates, const household::JournalView& journal, const household::StackOrder& order, Day today);
+
+/// When the bottom tray of a stack is ready; nullopt: nothing stands, it is in the light, or not within the year.
+std::optional<drawing::Lane::Ready> readyOf(const reckoning::StackReckoning& stack, Day today);
 
 /// In one sentence: "12 June: lift the bottom tray (tray 2); its turn 12 Jun (2 Jun – 3 Jul); 5.2 L (4.1–6.3)".
 QString stepText(const PlanStep& step, Day today);

@@ -103,8 +103,13 @@ private:
 
 QString lineKey(const advice::Advice& advice)
 {
-    const QString key = QString::fromStdString(advice.stack) % u'/' % QString::number(static_cast<int>(advice.code));
-    return advice.unwritten ? QString{key % QStringLiteral("/unwritten")} : key;
+    QString key = QString::fromStdString(advice.stack) % u'/' % QString::number(static_cast<int>(advice.code));
+    if (advice.slot) key += QStringLiteral("/tray%1").arg(*advice.slot);
+    if (advice.entry) key += QStringLiteral("/entry%1").arg(*advice.entry);
+    if (advice.look) key += QStringLiteral("/look%1").arg(static_cast<int>(*advice.look));
+    if (advice.unwritten) key += QStringLiteral("/unwritten");
+    if (advice.wormsMissing) key += QStringLiteral("/worms");
+    return key;
 }
 
 QString DueList::actName(const advice::Advice& advice, bool drying)

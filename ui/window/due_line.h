@@ -6,7 +6,8 @@
 
 namespace tierloam::window {
 
-/// Names a line of the due list: the same one after a rebuild, with other figures. Of the record a stack can have two.
+/// Names a line of the due list: the same one after a rebuild, with other figures. A code can stand several times for one stack: once a tray, once
+/// an odd entry, of what is missing in the record, of what is to be looked at.
 QString lineKey(const advice::Advice& advice);
 
 }

@@ -142,15 +142,11 @@ bool MainWindow::take(const QString& path, bool create)
     makeDesk();
     for (auto* view : findChildren<exchange_view::JournalSheetView*>()) view->meet(*household_); // a table that was looked at without one
     if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
-    QUndoStack* undo = household_->undoStack();
-    connect(undo, &QUndoStack::indexChanged, this, &MainWindow::syncActions);
-    connect(undo, &QUndoStack::indexChanged, notices_, [this, before = undo->index()](int index) mutable {
+    followSteps();
+    connect(household_->undoStack(), &QUndoStack::indexChanged, notices_, [this, before = household_->undoStack()->index()](int index) mutable {
         if (index < before) notices_->settle(QStringLiteral("import")); // what it tells may just have been taken back
         before = index;
     });
-    connect(household_.get(), &household::Household::stepUnderWayChanged, this, &MainWindow::syncActions);
-    connect(undo, &QUndoStack::canUndoChanged, this, &MainWindow::syncActions);
-    connect(undo, &QUndoStack::canRedoChanged, this, &MainWindow::syncActions);
     connect(household_.get(), &household::Household::changed, this, [this] { setTitle(); syncActions(); });
     if (shared_ && !isDemo(household_->path())) rememberFile(settings_, household_->path());
     fillRecent();

@@ -13,6 +13,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 class QAction;
 class QMenu;
@@ -107,6 +108,12 @@ private:
     void dropHousehold();
     void leaveFields();
     void syncActions();
+    // Undo and redo, asked for also while a step is being written (main_window_undo.cpp).
+    void followSteps();
+    void undoAsked();
+    void redoAsked();
+    void stepsWritten();
+    void syncUndo();
     void setTitle();
     void startFirstStack();
     void chooseAndCreate();
@@ -155,6 +162,7 @@ private:
     QStackedWidget* body_;
     forms::Welcome* welcome_ = nullptr;
     std::unique_ptr<household::Household> household_;
+    std::optional<int> undoFrom_;    ///< undo was asked for while a step was being written: as many steps stood on the stack then
     QPointer<Desk> desk_;
     QPointer<DueNotice> dueNotice_;
     OneWindow* oneWindow_;

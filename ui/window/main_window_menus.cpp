@@ -77,8 +77,8 @@ void MainWindow::makeActions()
     on(ui::ActionId::openDemo, [this] { openDemo(); });
     on(ui::ActionId::closeWindow, [this] { close(); });
     on(ui::ActionId::quit, [this] { close(); });
-    on(ui::ActionId::undo, [this] { if (household_) household_->undoStack()->undo(); });
-    on(ui::ActionId::redo, [this] { if (household_) household_->undoStack()->redo(); });
+    on(ui::ActionId::undo, [this] { undoAsked(); });
+    on(ui::ActionId::redo, [this] { redoAsked(); });
     on(ui::ActionId::newStack, [this] { if (desk_) desk_->newStack(); });
     on(ui::ActionId::recordOther, [this] { if (desk_) desk_->recordOther(); });
     on(ui::ActionId::whatIsWrong, [this] { if (desk_) desk_->showSymptoms(); });
@@ -217,18 +217,7 @@ void MainWindow::syncActions()
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);
     action(ui::ActionId::recordOther)->setEnabled(writable && anyStackStands(*household_));
     action(ui::ActionId::importJournal)->setEnabled(!open || writable);
-    const QUndoStack* undo = open ? household_->undoStack() : nullptr;
-    const auto name = [](ui::ActionId id, const QString& what) {
-        return what.isEmpty() ? ui::actionText(id) : QStringLiteral("%1: %2").arg(ui::actionText(id), what);
-    };
-    // What was done last may not be on the stack yet: it is what people want back, not what they did before.
-    const bool saving = open && household_->stepUnderWay();
-    const auto sync = [&](ui::ActionId id, bool can, const QString& step) {
-        action(id)->setEnabled(can && !saving);
-        action(id)->setText(name(id, saving ? tr("Saving…") : can ? step : QString{}));
-    };
-    sync(ui::ActionId::undo, undo && undo->canUndo(), undo ? undo->undoText() : QString{});
-    sync(ui::ActionId::redo, undo && undo->canRedo(), undo ? undo->redoText() : QString{});
+    syncUndo();
     action(ui::ActionId::themeLight)->setChecked(theme_.mode() == ui::ThemeMode::light);
     action(ui::ActionId::themeDark)->setChecked(theme_.mode() == ui::ThemeMode::dark);
     action(ui::ActionId::themeSystem)->setChecked(theme_.mode() == ui::ThemeMode::system);

@@ -1,0 +1,70 @@
+#include "ui/rotation/gain_words.h"
+
+#include "ui/common/dates.h"
+#include "ui/common/formats.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tierloam::rotation {
+
+namespace {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(GainWords)
+};
+
+QString soonerOrLater(int days) { return days >= 0 ? Words::tr("%1 sooner").arg(ui::daysLong(days)) : Words::tr("%1 later").arg(ui::daysLong(-days)); }
+
+QString heavierOrLighter(double kg)
+{
+    const QString amount = ui::massText(std::abs(kg));
+    return kg >= 0 ? Words::tr("%1 heavier").arg(amount) : Words::tr("%1 lighter").arg(amount);
+}
+
+bool isNone(double kg) { return ui::massText(std::abs(kg)) == ui::massText(0.0); }
+
+reckoning::Band turned(const reckoning::Band& band) { return {-band.p95, -band.p50, -band.p05}; }
+
+}
+
+QString gainedText(const reckoning::Band& days, const QString& none)
+{
+    const int middle = static_cast<int>(std::lround(days.p50));
+    const int low = std::min(static_cast<int>(std::lround(days.p05)), middle), high = std::max(static_cast<int>(std::lround(days.p95)), middle);
+    const QString value = middle == 0 ? none : soonerOrLater(middle);
+    if (low == high) return value;
+    if (middle > 0 && low >= 0) return ui::withRange(value, QString::number(low), QString::number(high));
+    if (middle < 0 && high <= 0) return ui::withRange(value, QString::number(-high), QString::number(-low));
+    if (low == 0) return Words::tr("%1 (up to %2)", "no difference, 3 days sooner").arg(value, soonerOrLater(high));
+    if (high == 0) return Words::tr("%1 (up to %2)", "no difference, 3 days sooner").arg(value, soonerOrLater(low));
+    return Words::tr("%1 (from %2 to %3)", "3 days sooner, 1 day later, 9 days sooner").arg(value, soonerOrLater(low), soonerOrLater(high));
+}
+
+std::optional<QString> heavierText(const reckoning::Band& kg)
+{
+    if (isNone(kg.p50)) return std::nullopt;
+    const reckoning::Band whole{std::min(kg.p05, kg.p50), kg.p50, std::max(kg.p95, kg.p50)};
+    if (whole.p05 >= 0) return Words::tr("%1 heavier").arg(ui::massBand(whole));
+    if (whole.p95 <= 0) return Words::tr("%1 lighter").arg(ui::massBand(turned(whole)));
+    return Words::tr("%1 (from %2 to %3)", "3 days sooner, 1 day later, 9 days sooner").arg(heavierOrLighter(whole.p50), heavierOrLighter(whole.p05), heavierOrLighter(whole.p95));
+}
+
+QString volumeOfYear(const reckoning::Band& litres)
+{
+    const Unit unit = ui::measures() == ui::Measures::us ? Unit::gal : Unit::L;
+    const double size = inBaseUnit(unit);
+    if (litres.p50 < size) return ui::volumeBand(litres);
+    const int decimals = litres.p50 / size < 9.95 ? 1 : 0;
+    const auto number = [&](double value) { return ui::numberText(value / size, decimals); };
+    return ui::withRange(QString{number(litres.p50) % QChar::Nbsp % ui::unitText(unit)}, number(litres.p05), number(litres.p95));
+}
+
+QString heavierRange(const reckoning::Band& kg)
+{
+    return isNone(kg.p05) && isNone(kg.p95) ? QString{} : Words::tr("from %1 to %2", "10 g lighter, 30 g heavier").arg(heavierOrLighter(kg.p05), heavierOrLighter(kg.p95));
+}
+
+}

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/reckoning/reckoning.h"
+
+#include <QString>
+
+#include <optional>
+
+/// Differences that a change makes and sums of a year, with their 90 % range: where the range holds both directions each end names its own.
+namespace tierloam::rotation {
+
+/// "14 days sooner (9–20)", "3 days sooner (from 1 day later to 9 days sooner)". `none` stands where the middle is no whole day: "no difference".
+/// days: positive = sooner.
+QString gainedText(const reckoning::Band& days, const QString& none);
+
+/// "30 g (10–50) heavier", "30 g heavier (from 10 g lighter to 60 g heavier)"; nullopt where the middle would be told as none.
+std::optional<QString> heavierText(const reckoning::Band& kg);
+/// "from 10 g lighter to 30 g heavier"; empty where both ends would be told as none.
+QString heavierRange(const reckoning::Band& kg);
+
+/// What adds up over a year is worth two digits: "78 L (61–95)", "8.4 L (6.1–10.9)". litres
+QString volumeOfYear(const reckoning::Band& litres);
+
+}
