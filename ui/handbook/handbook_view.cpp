@@ -17,9 +17,10 @@ constexpr int widest = 760;      ///< px at 100 %: longer lines are hard to read
 
 QString sheet(const drawing::Palette& palette, const ui::Theme& theme)
 {
-    const auto points = [&](ui::TextSize size) -> QString { return QString::number(theme.font(size).pointSizeF(), 'f', 1) % QStringLiteral("pt"); };
-    return QStringLiteral("body, p, li, td, th { color: ") % palette.ink.name() % QStringLiteral("; } h1 { font-size: ") % points(ui::TextSize::title)
-        % QStringLiteral("; font-weight: bold; margin-top: 0; } h2 { font-size: ") % points(ui::TextSize::body)
+    const auto points = [&](ui::TextSize size) -> QString { return QString::number(theme.font(size).pointSizeF(), 'f', 2) % QStringLiteral("pt"); };
+    const QString plain = QStringLiteral("medium; font-size: "); // takes away the size that the viewer gives headings of its own, which would come on top
+    return QStringLiteral("body, p, li, td, th { color: ") % palette.ink.name() % QStringLiteral("; } h1 { font-size: ") % plain % points(ui::TextSize::title)
+        % QStringLiteral("; font-weight: bold; margin-top: 0; } h2 { font-size: ") % plain % points(ui::TextSize::body)
         % QStringLiteral("; font-weight: bold; margin-top: 14px; margin-bottom: 4px; } p { margin-top: 4px; margin-bottom: 6px; } li { margin-bottom: 4px; } .why { color: ") % palette.mutedInk.name()
         % QStringLiteral("; font-size: ") % points(ui::TextSize::small) % QStringLiteral("; } td, th { font-size: ") % points(ui::TextSize::small)
         % QStringLiteral("; vertical-align: top; } a { color: ") % palette.water.name() % QStringLiteral("; text-decoration: underline; }");
