@@ -3,6 +3,7 @@
 #include "app/core_calls.h"
 #include "app/languages.h"
 #include "app/opened_file.h"
+#include "core/exchange/stack_names.h"
 #include "core/household/stack_order.h"
 #include "core/store/setting_names.h"
 #include "ui/paper/labels.h"
@@ -10,7 +11,6 @@
 #include "ui/paper/sheet.h"
 
 #include <QApplication>
-#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -27,9 +27,9 @@ std::optional<std::string> stackNamed(const std::string& asked, const journal::R
 {
     const QStringList known = paper::stacksOn(replay, day);
     const QString name = QString::fromStdString(asked);
-    if (known.contains(name)) return asked;
-    const QStringList alike = known.filter(QRegularExpression{u'^' % QRegularExpression::escape(name) % u'$', QRegularExpression::CaseInsensitiveOption});
-    if (alike.size() == 1) return alike.front().toStdString();
+    std::vector<std::string> names;
+    for (const QString& each : known) names.push_back(each.toStdString());
+    if (auto meant = exchange::stackMeant(asked, names)) return meant;
     complain(known.isEmpty() ? Text::tr("--report: there is no stack on that day") : Text::tr("--report: found «%1»; allowed: %2").arg(name, known.join(QStringLiteral(", "))));
     return std::nullopt;
 }

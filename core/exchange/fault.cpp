@@ -9,7 +9,7 @@ QString columnText(Column column) { return toQString(columnNames[static_cast<std
 QString faultText(const QString& source, const Fault& fault)
 {
     const QString place = source + QLatin1Char{':'} + QString::number(fault.line);
-    const QString said = ExchangeText::tr("found «%1»; allowed: %2").arg(fault.found, fault.allowed);
+    const QString said = QStringLiteral("found «%1»; allowed: %2").arg(fault.found, fault.allowed); // never translated: scripts look for it
     if (fault.column.isEmpty()) return place + QStringLiteral(": ") + said;
     return place + QStringLiteral(": ") + fault.column + QStringLiteral(": ") + said;
 }

@@ -21,7 +21,8 @@ inline constexpr std::size_t mostFaults = 50;
 
 QString columnText(Column column);
 
-/// `SOURCE:LINE: COLUMN: found «X»; allowed: …`
+/// `SOURCE:LINE: COLUMN: found «X»; allowed: …`, the fixed form of the command line: the same in every language, but for what is allowed. The window
+/// has its own words (reasonText of sheet_import.h).
 QString faultText(const QString& source, const Fault& fault);
 
 }

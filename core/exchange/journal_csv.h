@@ -25,7 +25,8 @@ struct ReadJournal {
 /// possible; a row that makes an entry of it impossible is at fault as a whole. Own materials serve rows before and after them.
 ReadJournal readJournal(std::string_view csv, const journal::Entries& existing);
 
-/// One row without a header, cells in the order of columnNames; the fault's line is 1.
+/// One row without a header, cells in the order of columnNames; the fault's line is 1. Typed by hand, so stacks are found whatever the case of their
+/// name (stack_names.h).
 ReadJournal readRecord(std::string_view row, const journal::Entries& existing);
 
 /// The journal as CSV: header, then one row an entry, in journal order. The first `setup` of each stack carries its key.

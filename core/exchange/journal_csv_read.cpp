@@ -5,6 +5,7 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/rows_against_journal.h"
 #include "core/exchange/spreadsheet_safe.h"
+#include "core/exchange/stack_names.h"
 #include "core/exchange/text.h"
 
 #include <algorithm>
@@ -49,6 +50,22 @@ GivenRow takeApart(const csv::Record& record, const Places& places)
     for (std::size_t i = 0; i < columnCount; ++i) line.row.cells[i] = record.cells[places[i]];
     for (const Column free : {Column::stack, Column::item, Column::detail, Column::note}) line.row[free] = fromSpreadsheetSafe(line.row[free]);
     return line;
+}
+
+/// Names of stacks typed in another case, in their column and behind `to=`. A set-up keeps its own: it may be that of a new stack.
+void nameStacks(csv::Record& record, const journal::Entries& existing)
+{
+    if (record.cells.size() != columnCount) return;
+    const auto cell = [&](Column column) -> std::string& { return record.cells[static_cast<std::size_t>(column)]; };
+    if (cell(Column::action) == "setup") return;
+    std::vector<std::string> known;
+    for (const journal::StackHistory& history : journal::replay(existing).stacks) known.push_back(history.name);
+    cell(Column::stack) = stackMeant(cell(Column::stack), known).value_or(cell(Column::stack));
+    constexpr std::string_view to = "to=";
+    std::string& detail = cell(Column::detail);
+    if (cell(Column::action) != "move" || !detail.starts_with(to)) return;
+    const std::string typed = detail.substr(to.size(), detail.find(';') - to.size());
+    detail.replace(to.size(), typed.size(), stackMeant(typed, known).value_or(typed));
 }
 
 ReadJournal readRecords(const std::vector<csv::Record>& records, std::size_t first, const Places& places, const journal::Entries& existing)
@@ -101,8 +118,11 @@ ReadJournal readRecord(std::string_view row, const journal::Entries& existing)
 {
     Places places{};
     for (std::size_t i = 0; i < columnCount; ++i) places[i] = i;
-    const auto records = csv::read(row);
-    if (records.size() == 1) return readRecords(records, 0, places, existing);
+    auto records = csv::read(row);
+    if (records.size() == 1) {
+        nameStacks(records.front(), existing);
+        return readRecords(records, 0, places, existing);
+    }
     ReadJournal result;
     result.faults.push_back(wholeRow(row, ExchangeText::tr("one row")));
     return result;

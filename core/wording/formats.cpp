@@ -1,5 +1,7 @@
 #include "core/wording/formats.h"
 
+#include "core/wording/volumes.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -40,12 +42,15 @@ Shown massShown(double kg)
     return {1.0, m < 9.95 ? 1 : 0, Unit::kg};
 }
 
+/// Of OneVolumeUnit, in litres; negative where each volume has its own unit.
+thread_local double largestVolume = -1.0;
+
 Shown volumeShown(double litres)
 {
     const double v = std::abs(litres);
     if (us()) {
         const double gal = v / inBaseUnit(Unit::gal);
-        if (gal < 0.245) return {inBaseUnit(Unit::floz), 0, Unit::floz};
+        if ((largestVolume < 0.0 ? gal : largestVolume / inBaseUnit(Unit::gal)) < 0.245) return {inBaseUnit(Unit::floz), 0, Unit::floz};
         return {inBaseUnit(Unit::gal), gal < 9.95 ? 2 : 1, Unit::gal};
     }
     if (v > 0 && v < 0.0995) return {0.001, 0, Unit::mL};
@@ -57,7 +62,8 @@ Shown volumeShown(const reckoning::Band& litres)
 {
     const Shown middle = volumeShown(litres.p50);
     const Shown upper = volumeShown(litres.p95);
-    return middle.size < upper.size && litres.p95 / middle.size >= 999.5 ? upper : middle;
+    const bool us = middle.unit == Unit::floz || middle.unit == Unit::gal; // one unit by the larger end
+    return middle.size < upper.size && (us || litres.p95 / middle.size >= 999.5) ? upper : middle;
 }
 
 QString shownNumber(double value, const Shown& shown)
@@ -113,6 +119,9 @@ System systemOf(Unit unit)
 }
 
 }
+
+OneVolumeUnit::OneVolumeUnit(double largestLitres) : before_{largestVolume} { largestVolume = std::abs(largestLitres); }
+OneVolumeUnit::~OneVolumeUnit() { largestVolume = before_; }
 
 double inDigits(double value, int digits)
 {

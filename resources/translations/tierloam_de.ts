@@ -180,10 +180,6 @@
         <translation>A&amp;blassen…</translation>
     </message>
     <message>
-        <source>&amp;Cover…</source>
-        <translation>Ab&amp;decken…</translation>
-    </message>
-    <message>
         <source>F&amp;lush the sump…</source>
         <translation>Auffangschale durchs&amp;pülen…</translation>
     </message>
@@ -558,6 +554,50 @@
     <message>
         <source>Warmest in J&amp;anuary, south of the equator</source>
         <translation>Am wärmsten im J&amp;anuar, südlich des Äquators</translation>
+    </message>
+    <message>
+        <source>Do what the line says</source>
+        <translation>Tun, was die Zeile sagt</translation>
+    </message>
+    <message>
+        <source>Another amount or day…</source>
+        <translation>Andere Menge oder anderer Tag…</translation>
+    </message>
+    <message>
+        <source>Answers in their order</source>
+        <translation>Antworten der Reihe nach</translation>
+    </message>
+    <message>
+        <source>Note it as done</source>
+        <translation>Als erledigt eintragen</translation>
+    </message>
+    <message>
+        <source>Why, and what if it is left</source>
+        <translation>Warum, und was sonst geschieht</translation>
+    </message>
+    <message>
+        <source>Put it off</source>
+        <translation>Aufschieben</translation>
+    </message>
+    <message>
+        <source>Show what was put off</source>
+        <translation>Zeigen, was aufgeschoben wurde</translation>
+    </message>
+    <message>
+        <source>Feed only what is borne</source>
+        <translation>Nur füttern, was vertragen wird</translation>
+    </message>
+    <message>
+        <source>&amp;Cover with the usual</source>
+        <translation>Wie üblich ab&amp;decken</translation>
+    </message>
+    <message>
+        <source>Co&amp;ver…</source>
+        <translation>A&amp;bdecken…</translation>
+    </message>
+    <message>
+        <source>In a line of the due list</source>
+        <translation>In einer Zeile der Fälligkeitsliste</translation>
     </message>
 </context>
 <context>
@@ -1524,6 +1564,14 @@
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
         <translation>sie war nicht im Licht; etwa %1 Würmer sind darin, %2 des Bestands</translation>
     </message>
+    <message>
+        <source>Leave the stack in the cool until the bed is surely below %1</source>
+        <translation>Den Bestand im Kühlen lassen, bis das Bett sicher unter %1 liegt</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a week</source>
+        <translation>; sonst warten und in einer Woche wieder nachsehen</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1630,20 +1678,12 @@
         <translation>Eine volle Etage ist schwer.</translation>
     </message>
     <message>
-        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
-        <translation>Staub und Schimmel: Humus feucht halten, Gesicht abwenden, Maske tragen und Hände waschen. Mit Asthma oder schwacher Abwehr lass es jemand anderen tun.</translation>
-    </message>
-    <message>
         <source>Worms left in the bottom tray are normal: they go down in the light.</source>
         <translation>Würmer in der untersten Etage sind normal: im Licht gehen sie nach unten.</translation>
     </message>
     <message>
         <source>It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised.</source>
         <translation>Es ist normal, dass Kokons und einige junge Würmer mit dem Humus gehen; Humus ganz ohne Würmer lässt sich nicht versprechen.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
-        <translation>Mist: nur abgelagert und nicht von kürzlich entwurmten Tieren, denn was deren Würmer tötet, tötet auch deine. Handschuhe tragen, Hände waschen; nie Katzen- oder Hundekot, und in der Schwangerschaft oder mit schwacher Abwehr gar nicht damit umgehen.</translation>
     </message>
     <message>
         <source>Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first.</source>
@@ -1698,12 +1738,28 @@
         <translation>Eine volle Etage ist schwer: mit gebeugten Knien heben, oder in Teilen.</translation>
     </message>
     <message>
-        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
-        <translation>Staub und Schimmel: feucht halten, Maske tragen; nicht mit Asthma oder schwacher Abwehr.</translation>
+        <source>Dust of castings and compost can carry moulds and Legionella: keep it moist, your face away, wear a mask and gloves, wash your hands; cover wounds, keep tetanus vaccination up to date. With asthma or weak immunity, let someone else do it; what your doctor or health service says comes first.</source>
+        <translation>Staub von Humus und Kompost kann Schimmel und Legionellen tragen: feucht halten, Gesicht weg, Maske und Handschuhe tragen, Hände waschen; Wunden abdecken, Tetanusimpfung auf dem Stand halten. Bei Asthma oder Immunschwäche jemand anderen bitten; was Arzt oder Gesundheitsamt sagt, geht vor.</translation>
     </message>
     <message>
-        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
-        <translation>Mist: nur gereift, nicht von jüngst entwurmten Tieren; Handschuhe; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
+        <source>Dust can carry moulds and Legionella: keep it moist, mask and gloves on, tetanus vaccination up to date; not with asthma or weak immunity.</source>
+        <translation>Staub kann Schimmel und Legionellen tragen: feucht halten, Maske und Handschuhe, Tetanusimpfung aktuell; nicht bei Asthma oder Immunschwäche.</translation>
+    </message>
+    <message>
+        <source>Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first.</source>
+        <translation>Erde und Einstreu in einer Wunde können Tetanus bringen: Wunden abdecken, Handschuhe tragen, Hände waschen, Impfung auf dem Stand halten; was Arzt oder Gesundheitsamt sagt, geht vor.</translation>
+    </message>
+    <message>
+        <source>Cover wounds, wear gloves; tetanus vaccination up to date.</source>
+        <translation>Wunden abdecken, Handschuhe tragen; Tetanusimpfung aktuell.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first.</source>
+        <translation>Mist: nur abgelagerter und nicht von jüngst entwurmten Tieren, denn was deren Würmer tötet, tötet auch deine. Handschuhe tragen, Wunden abdecken, Hände waschen, Tetanusimpfung auf dem Stand halten; nie Katzen- oder Hundekot, und in der Schwangerschaft oder bei Immunschwäche gar nicht damit umgehen. Was Arzt oder Gesundheitsamt sagt, geht vor.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
+        <translation>Mist: nur abgelagerter, von nicht jüngst entwurmten Tieren; Handschuhe, Tetanusimpfung aktuell; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
     </message>
 </context>
 <context>
@@ -5159,6 +5215,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>The labels could not be drawn.</source>
         <translation>Die Etiketten konnten nicht gezeichnet werden.</translation>
     </message>
+    <message>
+        <source>%1, %2 × %3 labels of %4 × %5 in</source>
+        <translation>%1, %2 × %3 Etiketten zu %4 × %5 in</translation>
+    </message>
 </context>
 <context>
     <name>Lanes</name>
@@ -7274,10 +7334,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>bis %1</translation>
     </message>
     <message>
-        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
-        <translation>Mehr verträgt der Stapel diese Woche nicht, wie im Futterplan: darüber liegt die Wahrscheinlichkeit von zu wenig Luft oder zu warmem Bett über 5 %, oder es passt nicht hinein.</translation>
-    </message>
-    <message>
         <source>%1 One click writes down %2, with its cover.</source>
         <translation>%1 Ein Klick trägt %2 ein, mit Abdeckung.</translation>
     </message>
@@ -7285,6 +7341,34 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>no food now</source>
         <comment>beside the feeding button</comment>
         <translation>jetzt kein Futter</translation>
+    </message>
+    <message>
+        <source>The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.</source>
+        <translation>Mehr wird jetzt nicht vertragen: %1 wurden in diesen 7 Tagen gegeben, und eine Etage nimmt höchstens %2 am Tag.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
+        <translation>Mehr wird diese Woche nicht vertragen: es passt nicht unter den Rand der Etage, die gefüttert wird.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: a tray takes at most %1 a day.</source>
+        <translation>Mehr wird diese Woche nicht vertragen: eine Etage nimmt höchstens %1 am Tag.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: with more, the chance of too little air in the bed is above 5 %.</source>
+        <translation>Mehr wird diese Woche nicht vertragen: damit läge die Wahrscheinlichkeit von zu wenig Luft im Bett über 5 %.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: with more, the chance of too warm a bed is above 5 %.</source>
+        <translation>Mehr wird diese Woche nicht vertragen: damit läge die Wahrscheinlichkeit eines zu warmen Betts über 5 %.</translation>
+    </message>
+    <message>
+        <source>Cover %1</source>
+        <translation>%1 abdecken</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 over the tray being fed</source>
+        <translation>%1 %2 %3 auf die Etage, die gefüttert wird</translation>
     </message>
 </context>
 <context>
@@ -8179,6 +8263,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Beta(2, 18) as a logit-normal of the same median and 90 % range</source>
         <translation>Beta(2, 18) als Logit-Normalverteilung mit gleichem Median und gleicher 90-%-Spanne</translation>
+    </message>
+    <message>
+        <source>tetanus</source>
+        <translation>Tetanus</translation>
     </message>
 </context>
 <context>
@@ -9285,6 +9373,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Drain %1, %2</source>
         <comment>amount, stack</comment>
         <translation>%1 ablassen, %2</translation>
+    </message>
+    <message>
+        <source>Cover %1, %2</source>
+        <comment>amount, stack</comment>
+        <translation>%1 abdecken, %2</translation>
     </message>
 </context>
 <context>

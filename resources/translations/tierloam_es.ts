@@ -180,10 +180,6 @@
         <translation>Dr&amp;enar…</translation>
     </message>
     <message>
-        <source>&amp;Cover…</source>
-        <translation>&amp;Cubrir…</translation>
-    </message>
-    <message>
         <source>F&amp;lush the sump…</source>
         <translation>Enj&amp;uagar el depósito…</translation>
     </message>
@@ -558,6 +554,50 @@
     <message>
         <source>Warmest in J&amp;anuary, south of the equator</source>
         <translation>Más calor en &amp;enero, al sur del ecuador</translation>
+    </message>
+    <message>
+        <source>Do what the line says</source>
+        <translation>Hacer lo que dice la línea</translation>
+    </message>
+    <message>
+        <source>Another amount or day…</source>
+        <translation>Otra cantidad u otro día…</translation>
+    </message>
+    <message>
+        <source>Answers in their order</source>
+        <translation>Respuestas por su orden</translation>
+    </message>
+    <message>
+        <source>Note it as done</source>
+        <translation>Anotar como hecho</translation>
+    </message>
+    <message>
+        <source>Why, and what if it is left</source>
+        <translation>Por qué, y qué pasa si no</translation>
+    </message>
+    <message>
+        <source>Put it off</source>
+        <translation>Aplazar</translation>
+    </message>
+    <message>
+        <source>Show what was put off</source>
+        <translation>Mostrar lo aplazado</translation>
+    </message>
+    <message>
+        <source>Feed only what is borne</source>
+        <translation>Dar solo lo que se tolera</translation>
+    </message>
+    <message>
+        <source>&amp;Cover with the usual</source>
+        <translation>&amp;Cubierta habitual</translation>
+    </message>
+    <message>
+        <source>Co&amp;ver…</source>
+        <translation>Cu&amp;brir…</translation>
+    </message>
+    <message>
+        <source>In a line of the due list</source>
+        <translation>En una línea de la lista</translation>
     </message>
 </context>
 <context>
@@ -1524,6 +1564,14 @@
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
         <translation>no ha estado a la luz; hay en ella unos %1 de lombrices, %2 de la colonia</translation>
     </message>
+    <message>
+        <source>Leave the stack in the cool until the bed is surely below %1</source>
+        <translation>Deja la pila al fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a week</source>
+        <translation>; si no, espera y mira otra vez dentro de una semana</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1630,20 +1678,12 @@
         <translation>Una bandeja llena pesa mucho.</translation>
     </message>
     <message>
-        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
-        <translation>Polvo y mohos: mantén húmedo el humus, aparta la cara, usa mascarilla y lávate las manos. Con asma o defensas bajas, que lo haga otra persona.</translation>
-    </message>
-    <message>
         <source>Worms left in the bottom tray are normal: they go down in the light.</source>
         <translation>Es normal que queden lombrices en la bandeja inferior: bajan con la luz.</translation>
     </message>
     <message>
         <source>It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised.</source>
         <translation>Es normal que con el humus se vayan capullos y algunas lombrices jóvenes; no se puede prometer humus sin ninguna lombriz.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
-        <translation>Estiércol: solo maduro, y no de animales desparasitados hace poco, porque lo que mata a sus gusanos mata a tus lombrices. Usa guantes y lávate las manos; nunca excrementos de gato o perro, y en el embarazo o con defensas bajas no los toques.</translation>
     </message>
     <message>
         <source>Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first.</source>
@@ -1698,12 +1738,28 @@
         <translation>Una bandeja llena pesa: levantarla con las rodillas dobladas, o por partes.</translation>
     </message>
     <message>
-        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
-        <translation>Polvo y mohos: mantenerlo húmedo, usar mascarilla; no con asma o defensas bajas.</translation>
+        <source>Dust of castings and compost can carry moulds and Legionella: keep it moist, your face away, wear a mask and gloves, wash your hands; cover wounds, keep tetanus vaccination up to date. With asthma or weak immunity, let someone else do it; what your doctor or health service says comes first.</source>
+        <translation>El polvo de humus y compost puede llevar mohos y legionela: mantenlo húmedo, la cara lejos, ponte mascarilla y guantes, lávate las manos; cubre las heridas, ten al día la vacuna del tétanos. Con asma o defensas bajas, que lo haga otra persona; lo que diga tu médico o tu servicio de salud va primero.</translation>
     </message>
     <message>
-        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
-        <translation>Estiércol: solo maduro, de animales no desparasitados hace poco; guantes; nunca de gato o perro, no en el embarazo.</translation>
+        <source>Dust can carry moulds and Legionella: keep it moist, mask and gloves on, tetanus vaccination up to date; not with asthma or weak immunity.</source>
+        <translation>El polvo puede llevar mohos y legionela: mantenlo húmedo, mascarilla y guantes, vacuna del tétanos al día; no con asma o defensas bajas.</translation>
+    </message>
+    <message>
+        <source>Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first.</source>
+        <translation>La tierra y el lecho en una herida pueden traer el tétanos: cubre las heridas, ponte guantes, lávate las manos, ten la vacuna al día; lo que diga tu médico o tu servicio de salud va primero.</translation>
+    </message>
+    <message>
+        <source>Cover wounds, wear gloves; tetanus vaccination up to date.</source>
+        <translation>Cubre las heridas, ponte guantes; vacuna del tétanos al día.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first.</source>
+        <translation>Estiércol: solo envejecido y no de animales desparasitados hace poco, porque lo que mata sus gusanos mata los tuyos. Ponte guantes, cubre las heridas, lávate las manos, ten al día la vacuna del tétanos; nunca heces de gato o perro, y en el embarazo o con defensas bajas no lo toques. Lo que diga tu médico o tu servicio de salud va primero.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
+        <translation>Estiércol: solo envejecido, de animales no desparasitados hace poco; guantes, vacuna del tétanos al día; nunca heces de gato o perro, ni en el embarazo.</translation>
     </message>
 </context>
 <context>
@@ -5160,6 +5216,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>The labels could not be drawn.</source>
         <translation>No se pudieron dibujar las etiquetas.</translation>
     </message>
+    <message>
+        <source>%1, %2 × %3 labels of %4 × %5 in</source>
+        <translation>%1, %2 × %3 etiquetas de %4 × %5 in</translation>
+    </message>
 </context>
 <context>
     <name>Lanes</name>
@@ -7275,10 +7335,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>hasta %1</translation>
     </message>
     <message>
-        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
-        <translation>Lo máximo que se tolera esta semana, como en el plan de alimentación: con más, la probabilidad de poco aire o de un lecho demasiado caliente supera el 5 %, o no cabe.</translation>
-    </message>
-    <message>
         <source>%1 One click writes down %2, with its cover.</source>
         <translation>%1 Un clic anota %2, con su cobertura.</translation>
     </message>
@@ -7286,6 +7342,34 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>no food now</source>
         <comment>beside the feeding button</comment>
         <translation>sin comida ahora</translation>
+    </message>
+    <message>
+        <source>The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.</source>
+        <translation>Lo máximo que se tolera ahora: en estos 7 días se dieron %1, y una bandeja admite como máximo %2 al día.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
+        <translation>Lo máximo que se tolera esta semana: más no cabe bajo el borde de la bandeja que recibe alimento.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: a tray takes at most %1 a day.</source>
+        <translation>Lo máximo que se tolera esta semana: una bandeja admite como máximo %1 al día.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: with more, the chance of too little air in the bed is above 5 %.</source>
+        <translation>Lo máximo que se tolera esta semana: con más, la probabilidad de que falte aire en el lecho supera el 5 %.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: with more, the chance of too warm a bed is above 5 %.</source>
+        <translation>Lo máximo que se tolera esta semana: con más, la probabilidad de un lecho demasiado caliente supera el 5 %.</translation>
+    </message>
+    <message>
+        <source>Cover %1</source>
+        <translation>Cubrir %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 over the tray being fed</source>
+        <translation>%1 %2 de %3 sobre la bandeja que recibe alimento</translation>
     </message>
 </context>
 <context>
@@ -8180,6 +8264,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Beta(2, 18) as a logit-normal of the same median and 90 % range</source>
         <translation>Beta(2, 18) como logit-normal de igual mediana e intervalo del 90 %</translation>
+    </message>
+    <message>
+        <source>tetanus</source>
+        <translation>tétanos</translation>
     </message>
 </context>
 <context>
@@ -9286,6 +9374,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Drain %1, %2</source>
         <comment>amount, stack</comment>
         <translation>Drenar %1, %2</translation>
+    </message>
+    <message>
+        <source>Cover %1, %2</source>
+        <comment>amount, stack</comment>
+        <translation>Cubrir %1, %2</translation>
     </message>
 </context>
 <context>

@@ -180,10 +180,6 @@
         <translation>V&amp;idanger…</translation>
     </message>
     <message>
-        <source>&amp;Cover…</source>
-        <translation>&amp;Couvrir…</translation>
-    </message>
-    <message>
         <source>F&amp;lush the sump…</source>
         <translation>Rincer le &amp;bac…</translation>
     </message>
@@ -558,6 +554,50 @@
     <message>
         <source>Warmest in J&amp;anuary, south of the equator</source>
         <translation>Plus chaud en j&amp;anvier, au sud de l’équateur</translation>
+    </message>
+    <message>
+        <source>Do what the line says</source>
+        <translation>Faire ce que dit la ligne</translation>
+    </message>
+    <message>
+        <source>Another amount or day…</source>
+        <translation>Autre quantité ou autre jour…</translation>
+    </message>
+    <message>
+        <source>Answers in their order</source>
+        <translation>Les réponses dans leur ordre</translation>
+    </message>
+    <message>
+        <source>Note it as done</source>
+        <translation>Noter comme fait</translation>
+    </message>
+    <message>
+        <source>Why, and what if it is left</source>
+        <translation>Pourquoi, et sinon quoi</translation>
+    </message>
+    <message>
+        <source>Put it off</source>
+        <translation>Remettre à plus tard</translation>
+    </message>
+    <message>
+        <source>Show what was put off</source>
+        <translation>Montrer ce qui a été reporté</translation>
+    </message>
+    <message>
+        <source>Feed only what is borne</source>
+        <translation>Ne donner que ce qui est supporté</translation>
+    </message>
+    <message>
+        <source>&amp;Cover with the usual</source>
+        <translation>&amp;Couverture habituelle</translation>
+    </message>
+    <message>
+        <source>Co&amp;ver…</source>
+        <translation>Cou&amp;vrir…</translation>
+    </message>
+    <message>
+        <source>In a line of the due list</source>
+        <translation>Dans une ligne de la liste</translation>
     </message>
 </context>
 <context>
@@ -1524,6 +1564,14 @@
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
         <translation>il n’a pas été à la lumière&#xa0;; environ %1 de vers y sont, %2 de la colonie</translation>
     </message>
+    <message>
+        <source>Leave the stack in the cool until the bed is surely below %1</source>
+        <translation>Laisser la pile au frais jusqu’à ce que le lit soit sûrement sous %1</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a week</source>
+        <translation>; sinon attendre et regarder de nouveau dans une semaine</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1630,20 +1678,12 @@
         <translation>Un plateau plein est lourd.</translation>
     </message>
     <message>
-        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
-        <translation>Poussières et moisissures&#xa0;: garder le lombricompost humide, éloigner le visage, porter un masque et se laver les mains. Avec de l’asthme ou des défenses affaiblies, laisser faire quelqu’un d’autre.</translation>
-    </message>
-    <message>
         <source>Worms left in the bottom tray are normal: they go down in the light.</source>
         <translation>Des vers restés dans le plateau du bas, c’est normal&#xa0;: ils descendent à la lumière.</translation>
     </message>
     <message>
         <source>It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised.</source>
         <translation>Il est normal que des cocons et quelques jeunes vers partent avec le lombricompost&#xa0;; on ne peut pas le promettre sans aucun ver.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
-        <translation>Fumier&#xa0;: seulement vieilli, et pas d’animaux vermifugés récemment, car ce qui tue leurs vers tue les vôtres. Porter des gants, se laver les mains&#xa0;; jamais de déjections de chat ou de chien, et n’y pas toucher en cas de grossesse ou de défenses affaiblies.</translation>
     </message>
     <message>
         <source>Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first.</source>
@@ -1698,12 +1738,28 @@
         <translation>Un plateau plein est lourd : soulever genoux fléchis, ou en plusieurs fois.</translation>
     </message>
     <message>
-        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
-        <translation>Poussières et moisissures : garder humide, porter un masque ; pas en cas d&apos;asthme ou d&apos;immunité affaiblie.</translation>
+        <source>Dust of castings and compost can carry moulds and Legionella: keep it moist, your face away, wear a mask and gloves, wash your hands; cover wounds, keep tetanus vaccination up to date. With asthma or weak immunity, let someone else do it; what your doctor or health service says comes first.</source>
+        <translation>La poussière de lombricompost et de compost peut porter des moisissures et des légionelles&#xa0;: le garder humide, le visage éloigné, porter masque et gants, se laver les mains&#xa0;; couvrir les plaies, vaccin contre le tétanos à jour. En cas d’asthme ou d’immunité faible, laisser faire quelqu’un d’autre&#xa0;; l’avis du médecin ou des services de santé passe avant.</translation>
     </message>
     <message>
-        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
-        <translation>Fumier : seulement mûr, d&apos;animaux non vermifugés récemment ; gants ; jamais de chat ni de chien, pas pendant la grossesse.</translation>
+        <source>Dust can carry moulds and Legionella: keep it moist, mask and gloves on, tetanus vaccination up to date; not with asthma or weak immunity.</source>
+        <translation>La poussière peut porter moisissures et légionelles&#xa0;: garder humide, masque et gants, vaccin contre le tétanos à jour&#xa0;; pas en cas d’asthme ou d’immunité faible.</translation>
+    </message>
+    <message>
+        <source>Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first.</source>
+        <translation>Terre et litière dans une plaie peuvent donner le tétanos&#xa0;: couvrir les plaies, porter des gants, se laver les mains, vaccin à jour&#xa0;; l’avis du médecin ou des services de santé passe avant.</translation>
+    </message>
+    <message>
+        <source>Cover wounds, wear gloves; tetanus vaccination up to date.</source>
+        <translation>Couvrir les plaies, mettre des gants&#xa0;; vaccin contre le tétanos à jour.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first.</source>
+        <translation>Fumier&#xa0;: seulement vieilli, et pas d’animaux vermifugés depuis peu, car ce qui tue leurs vers tue les vôtres. Porter des gants, couvrir les plaies, se laver les mains, vaccin contre le tétanos à jour&#xa0;; jamais de crottes de chat ou de chien, et ne pas y toucher pendant la grossesse ou avec une immunité faible. L’avis du médecin ou des services de santé passe avant.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
+        <translation>Fumier&#xa0;: seulement vieilli, d’animaux non vermifugés depuis peu&#xa0;; gants, vaccin contre le tétanos à jour&#xa0;; jamais de crottes de chat ou de chien, pas pendant la grossesse.</translation>
     </message>
 </context>
 <context>
@@ -5159,6 +5215,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>The labels could not be drawn.</source>
         <translation>Les étiquettes n’ont pas pu être dessinées.</translation>
     </message>
+    <message>
+        <source>%1, %2 × %3 labels of %4 × %5 in</source>
+        <translation>%1, %2 × %3 étiquettes de %4 × %5 in</translation>
+    </message>
 </context>
 <context>
     <name>Lanes</name>
@@ -7274,10 +7334,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>au plus %1</translation>
     </message>
     <message>
-        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
-        <translation>Le maximum supporté cette semaine, comme dans le plan d’alimentation : au-delà, le risque de manque d’air ou de litière trop chaude dépasse 5 %, ou cela ne tient pas.</translation>
-    </message>
-    <message>
         <source>%1 One click writes down %2, with its cover.</source>
         <translation>%1 Un clic inscrit %2, avec sa couverture.</translation>
     </message>
@@ -7285,6 +7341,34 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>no food now</source>
         <comment>beside the feeding button</comment>
         <translation>rien à donner</translation>
+    </message>
+    <message>
+        <source>The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.</source>
+        <translation>Le plus qui soit supporté maintenant&#xa0;: %1 ont été donnés en ces 7 jours, et un plateau prend au plus %2 par jour.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: davantage ne tient pas sous le bord du plateau qu’on nourrit.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: a tray takes at most %1 a day.</source>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: un plateau prend au plus %1 par jour.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: with more, the chance of too little air in the bed is above 5 %.</source>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: avec plus, la probabilité de trop peu d’air dans le lit dépasse 5&#xa0;%.</translation>
+    </message>
+    <message>
+        <source>The most that is borne this week: with more, the chance of too warm a bed is above 5 %.</source>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: avec plus, la probabilité d’un lit trop chaud dépasse 5&#xa0;%.</translation>
+    </message>
+    <message>
+        <source>Cover %1</source>
+        <translation>Couvrir %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 over the tray being fed</source>
+        <translation>%1 %2 de %3 sur le plateau qu’on nourrit</translation>
     </message>
 </context>
 <context>
@@ -8179,6 +8263,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Beta(2, 18) as a logit-normal of the same median and 90 % range</source>
         <translation>Beta(2, 18) en logit-normale de même médiane et plage à 90 %</translation>
+    </message>
+    <message>
+        <source>tetanus</source>
+        <translation>tétanos</translation>
     </message>
 </context>
 <context>
@@ -9285,6 +9373,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Drain %1, %2</source>
         <comment>amount, stack</comment>
         <translation>Vidanger %1, %2</translation>
+    </message>
+    <message>
+        <source>Cover %1, %2</source>
+        <comment>amount, stack</comment>
+        <translation>Couvrir %1, %2</translation>
     </message>
 </context>
 <context>

@@ -60,6 +60,41 @@ TEST_F(Record, TellsABadRowAndLeavesNothing)
     EXPECT_EQ(exported(file_), before);
 }
 
+/// Scripts look for the form, whatever the language of the machine.
+TEST_F(Record, ABadRowIsToldInTheFixedFormInEveryLanguage)
+{
+    begin();
+    QProcessEnvironment german = bareEnvironment();
+    german.insert(QStringLiteral("LC_ALL"), QStringLiteral("de_DE.UTF-8"));
+    german.insert(QStringLiteral("LANG"), QStringLiteral("de_DE.UTF-8"));
+    const auto call = [&](const QStringList& arguments) { return runCommand(QStringLiteral(TIERLOAM_PROGRAM), arguments, folder().path(), german); };
+    const Answer answer = call({file_, QStringLiteral("--record"), QStringLiteral("2031-01-03,Mill,feed,,300,g,kitchn,,")});
+    EXPECT_EQ(answer.code, 2);
+    EXPECT_THAT(answer.err, StartsWith("row:1: item: found «kitchn»; allowed: "));
+    write("bad.csv", header + "2031-01-03,Mill,feed,,300,pints,,,\n");
+    EXPECT_THAT(call({file_, QStringLiteral("--import"), QStringLiteral("bad.csv")}).err, StartsWith("bad.csv:2: unit: found «pints»; allowed: g, kg"));
+    EXPECT_THAT(call({QStringLiteral("--help")}).err + call({QStringLiteral("--help")}).out, testing::Not(HasSubstr("prints its id once"))) << "the rest is in German";
+}
+
+/// --report finds them in the same way: see the tests of paper.
+TEST_F(Record, AStackIsFoundWhateverTheCaseOfItsName)
+{
+    begin();
+    ASSERT_EQ(record(file_, "2031-01-03,mILL,feed,,300,g,,,").code, 0);
+    EXPECT_THAT(exported(file_), HasSubstr("2031-01-03,Mill,feed"));
+    ASSERT_EQ(record(file_, "2031-01-04,mill,setup,,,,,,").code, 0) << "a new stack of its own";
+    EXPECT_THAT(exported(file_), HasSubstr("2031-01-04,mill,setup"));
+    ASSERT_EQ(record(file_, "2031-01-04,mill,bed,,900,g,newspaper shredded,,").code, 0);
+    EXPECT_THAT(exported(file_), HasSubstr("2031-01-04,mill,bed")) << "exactly, where there is one";
+    const Answer unsure = record(file_, "2031-01-05,MILL,feed,,300,g,,,");
+    EXPECT_EQ(unsure.code, 2) << "two would do";
+    EXPECT_THAT(unsure.err, StartsWith("row:1: stack: found «MILL»; allowed: a stack that has been set up: Mill, mill"));
+    ASSERT_EQ(record(file_, "2031-01-06,Barn,setup,,,,,,").code, 0);
+    ASSERT_EQ(record(file_, "2031-01-06,Barn,bed,,900,g,newspaper shredded,,").code, 0);
+    ASSERT_EQ(record(file_, "2031-01-07,Mill,move,,100,g,,to=BARN,").code, 0);
+    EXPECT_THAT(exported(file_), HasSubstr("to=Barn"));
+}
+
 TEST_F(Record, ARowOfBytesThatAreNotUtf8IsAtFaultAsAWhole)
 {
     begin();

@@ -1,4 +1,4 @@
-#include "core/household/usual.h"
+#include "core/household/usual_cover.h"
 #include "tests/core/household_fixture.h"
 
 namespace tierloam::household {
@@ -128,6 +128,21 @@ TEST(HouseholdUsual, CoverComesWithFeedWhenItUsuallyDid)
     EXPECT_TRUE(usual(entries).coverWithFeed) << "still three: weeks 2, 3 and 4";
     week(7, false);
     EXPECT_FALSE(usual(entries).coverWithFeed);
+}
+
+TEST(HouseholdUsual, ACoverOfItsOwnIsTheMedianOfTheLastFive)
+{
+    journal::Entries entries;
+    const auto covers = [&] { return usualCovers(entries, materials::Table::builtIn(), day(2032, 1, 1)); };
+    EXPECT_EQ(usualCover(covers(), "Scullery"), journal::defaultCoverAmount);
+    for (const double grams : {500.0, 500.0, 20.0, 40.0, 60.0, 25.0, 45.0}) {
+        entries.push_back(feed(300, first + std::chrono::days{static_cast<int>(2 * entries.size())})); // never on the day of a cover
+        entries.push_back(entry(journal::Cover{Amount{grams, Unit::g}, "leaves"}, entries.back().date.day + std::chrono::days{1}));
+    }
+    ASSERT_FALSE(usual(entries).coverWithFeed);
+    EXPECT_EQ(covers().at("Scullery"), (Amount{40, Unit::g}));
+    entries.push_back(entry(journal::Cover{Amount{900, Unit::g}, "leaves"}, day(2040, 1, 1)));
+    EXPECT_EQ(covers().at("Scullery"), (Amount{40, Unit::g})) << "what is to come does not count";
 }
 
 TEST(HouseholdUsual, ADrainThatGaveNothingOrOnlyTurnedTheSpigotIsNoAmount)

@@ -1,5 +1,6 @@
 // Quantities in words: each in US units as reckoned by hand, none with a metric unit, and back again.
 #include "core/wording/formats.h"
+#include "core/wording/volumes.h"
 
 #include <gtest/gtest.h>
 
@@ -66,6 +67,24 @@ const std::regex metric{"(^|[0-9 (])(kg|g|mg|L|mL|cm|mm|m²|°C)($|[ .,;:)/])"};
 TEST_F(UsWords, AreAsReckonedByHand)
 {
     for (const Case& each : cases()) EXPECT_EQ(plain(each.said()), each.us);
+}
+
+TEST_F(UsWords, VolumesThatStandTogetherHaveOneUnit)
+{
+    EXPECT_EQ(plain(volumeText(0.3)), "10 fl oz"); // 10.14
+    {
+        const OneVolumeUnit alike{4.0};
+        EXPECT_EQ(plain(volumeText(0.3)), "0.08 gal"); // 0.0793
+        EXPECT_EQ(plain(volumeText(4.0)), "1.06 gal");
+        EXPECT_EQ(plain(flowBand({0.1, 0.3, 0.5})), "0.08 gal/wk (0.03–0.13)"); // 0.0264, 0.1321
+        const OneVolumeUnit within{0.9};
+        EXPECT_EQ(plain(volumeText(1.0)), "34 fl oz") << "below a quart, 0.946 L: 33.8";
+    }
+    EXPECT_EQ(plain(volumeText(0.3)), "10 fl oz") << "each its own again";
+    EXPECT_EQ(plain(volumeBand({0.3, 0.8, 2.0})), "0.21 gal (0.08–0.53)") << "a band by its upper end";
+    setMeasures(Measures::metric);
+    const OneVolumeUnit alike{4.0};
+    EXPECT_EQ(plain(volumeText(0.06)), "60 mL") << "metric texts stay as they are";
 }
 
 TEST_F(UsWords, HoldNoMetricUnitWhileTheMetricOnesDo)

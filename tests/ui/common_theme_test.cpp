@@ -1,6 +1,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/seams.h"
 #include "ui/common/theme.h"
+#include "ui/drawing/type.h"
 
 #include <gtest/gtest.h>
 
@@ -11,6 +12,8 @@
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <set>
 
 namespace tierloam::ui {
 
@@ -45,6 +48,21 @@ TEST_F(ThemeTest, AppliesPaletteAndTextSizeToTheApplication)
     EXPECT_EQ(QApplication::palette().color(QPalette::WindowText), drawing::Palette::dark().ink);
     EXPECT_NEAR(QApplication::font().pointSizeF(), body * 1.5, 0.01);
     EXPECT_EQ(theme.px(10), 15);
+}
+
+TEST_F(ThemeTest, WhatIsPaintedAndWhatIsSetHaveTheSameThreeSizes)
+{
+    Theme theme;
+    theme.setMode(ThemeMode::light);
+    for (const int scale : {100, 150}) {
+        theme.setFontScale(scale);
+        const drawing::Type painted = drawing::Type::from(theme.font(TextSize::body));
+        EXPECT_NEAR(painted.title.pointSizeF(), theme.font(TextSize::title).pointSizeF(), 0.01);
+        EXPECT_NEAR(painted.small.pointSizeF(), theme.font(TextSize::small).pointSizeF(), 0.01);
+        std::set<QString> sizes;
+        for (auto at = QRegularExpression{QStringLiteral("font-size: ([0-9.]+pt)")}.globalMatch(qApp->styleSheet()); at.hasNext();) sizes.insert(at.next().captured(1));
+        EXPECT_EQ(sizes.size(), 2U) << "beside the body's";
+    }
 }
 
 /// The paddings of the style sheet stand around the lines of a list: what could all be in sight is.

@@ -292,6 +292,18 @@ TEST_F(FormsTest, CautionsStandAtTheWork)
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::dustAndMould));
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::wormsInBottomTray));
     EXPECT_TRUE(shell().cautions().front().text.contains(QStringLiteral("7.0\u00a0kg (6.3–7.7)"))) << "the estimated weight: " << shell().cautions().front().text.toStdString();
+    for (const FormKind kind : {FormKind::rotate, FormKind::harvest, FormKind::trayWeight}) {
+        open(kind);
+        const QList<Caution> said = shell().cautions();
+        const auto dust = std::ranges::find(said, CautionTopic::dustAndMould, &Caution::topic);
+        ASSERT_NE(dust, said.end());
+        for (const QString& told : {dust->text, dust->brief})
+            for (const char* word : {"Legionella", "tetanus vaccination", "mask", "moist", "gloves"}) EXPECT_TRUE(told.contains(QLatin1String{word})) << word << ": " << told.toStdString();
+        EXPECT_TRUE(dust->text.contains(QStringLiteral("health service says comes first")));
+    }
+    open(FormKind::bedding);
+    ASSERT_TRUE(says(shell().cautions(), CautionTopic::wounds));
+    EXPECT_TRUE(std::ranges::any_of(shell().cautions(), [](const Caution& each) { return each.text.contains(QStringLiteral("tetanus")); }));
     open(FormKind::reading);
     EXPECT_TRUE(shell().cautions().isEmpty());
     type("In the bed", "6");
@@ -319,6 +331,8 @@ TEST_F(FormsTest, ADoubtfulMaterialIsToldOnceAndNeverBlocks)
     EXPECT_FALSE(says(shell().cautions(), CautionTopic::doubtfulMaterial)) << "once";
     type("Food", "horse manure aged");
     EXPECT_TRUE(says(shell().cautions(), CautionTopic::manure));
+    const QList<Caution> said = shell().cautions();
+    EXPECT_TRUE(std::ranges::any_of(said, [](const Caution& each) { return each.topic == CautionTopic::manure && each.text.contains(QStringLiteral("tetanus")); }));
 }
 
 TEST_F(FormsTest, AHouseholdForReadingOnlySaysSoAtOnce)

@@ -7,8 +7,12 @@
 #include "ui/handbook/handbook_view.h"
 #include "ui/handbook/stages.h"
 
+#include <cmath>
+
 #include <gtest/gtest.h>
 
+#include <QTextBlock>
+#include <QTextDocument>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -63,6 +67,26 @@ TEST_F(HandbookPageTest, NarrowsItsListToWhatIsSearchedAndMarksIt)
     EXPECT_TRUE(page_->view()->textCursor().selectedText().contains(QStringLiteral("cocoon"), Qt::CaseInsensitive));
     find->clear();
     EXPECT_EQ(page_->list()->count(), all);
+}
+
+TEST_F(HandbookPageTest, ItsTextHasTheThreeSizesOfTheProgram)
+{
+    QSet<int> sizes; // hundredths of a point
+    int titles = 0;
+    for (int row = 0; row < page_->list()->count(); ++row) {
+        page_->list()->setCurrentRow(row);
+        const QTextDocument* text = page_->view()->document();
+        for (QTextBlock block = text->begin(); block.isValid(); block = block.next())
+            for (auto at = block.begin(); !at.atEnd(); ++at) {
+                const QFont font = at.fragment().charFormat().font();
+                const double size = at.fragment().charFormat().hasProperty(QTextFormat::FontPointSize) ? font.pointSizeF() : text->defaultFont().pointSizeF();
+                EXPECT_FALSE(at.fragment().charFormat().hasProperty(QTextFormat::FontSizeAdjustment)) << at.fragment().text().toStdString();
+                sizes.insert(static_cast<int>(std::lround(100.0 * size)) / 10);
+                titles += size > 1.3 * text->defaultFont().pointSizeF() ? 1 : 0;
+            }
+    }
+    EXPECT_LE(sizes.size(), 3);
+    EXPECT_GE(titles, page_->list()->count());
 }
 
 TEST_F(HandbookPageTest, DrawsTheStackAtEachStage)

@@ -1,5 +1,6 @@
 #include "tests/ui/paper_fixture.h"
 
+#include "core/wording/formats.h"
 #include "ui/common/dates.h"
 #include "ui/paper/labels.h"
 #include "ui/paper/look.h"
@@ -23,6 +24,19 @@ TEST(PaperLabels, OneForEachTrayThatStands)
     EXPECT_TRUE(labelsOf(journal::replay(tests::sampleJournal()), Day{}).empty());
     const journal::Replay replay = journal::replay(tests::sampleJournal());
     for (const Label& label : labels) EXPECT_EQ(label.bedded, replay.stack(label.stack.toStdString())->batch(label.batch).bedded) << "the day on which its bedding was laid";
+}
+
+TEST(PaperLabels, SizesAreInInchesInUsUnits)
+{
+    QStringList names;
+    for (const auto measures : {wording::Measures::metric, wording::Measures::us}) {
+        wording::setMeasures(measures);
+        names << nameOf(labelSheets().back()) << nameOf(labelSheets().front());
+    }
+    wording::setMeasures(wording::Measures::metric);
+    EXPECT_EQ(names[0], QStringLiteral("Letter, 2 × 5 labels of 101.6 × 50.8 mm"));
+    EXPECT_EQ(names[2], QStringLiteral("Letter, 2 × 5 labels of 4 × 2 in"));
+    EXPECT_EQ(names[3], QStringLiteral("A4, 3 × 8 labels of 2.76 × 1.42 in")); // 70 and 36 mm
 }
 
 TEST(PaperLabels, EachNamesStackTrayBatchAndDay)

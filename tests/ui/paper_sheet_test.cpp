@@ -62,6 +62,23 @@ TEST_F(PaperSheet, HoldsDrawingStoryChartsWhatIsDueAndCautions)
     EXPECT_FALSE(words.contains(QStringLiteral("Lean-to"))) << "another stack's words";
 }
 
+/// The limit is rounded downwards: what is usual, rounded to the nearest, must not be printed above it.
+TEST_F(PaperSheet, NothingIsPrintedAboveTheMost)
+{
+    reckoning::StackReckoning stack = tests::sampleReckoning()->stacks.front();
+    const auto printed = [&](double low, double usual, double most) {
+        stack.forecast.feedLowKg = low;
+        stack.forecast.feedUsualKg = usual;
+        stack.forecast.feedHighKg = stack.forecast.feedNowKg = most;
+        for (const QStringList& row : estimateTable(stack).rows)
+            if (row.front().startsWith(QStringLiteral("Fresh food"))) return QString{row.back()}.replace(QChar{0xA0}, u' ');
+        return QString{};
+    };
+    EXPECT_EQ(printed(0.466, 0.468, 0.469), QStringLiteral("460 g, 460 g, 460 g"));
+    EXPECT_EQ(printed(0.2, 0.6, 0.469), QStringLiteral("200 g, 460 g, 460 g"));
+    EXPECT_EQ(printed(0.2, 0.3, 1.38), QStringLiteral("200 g, 300 g, 1.3 kg"));
+}
+
 TEST_F(PaperSheet, PdfEmbedsItsFontsAndCutsNothingOff)
 {
     const QString pdf = savedPdf(sampleSheet());

@@ -74,7 +74,7 @@ TEST(ShelfBoard, IsDrawnWithoutClippingAtEverySize)
                 for (StackColumn* column : shown.board->columns()) {
                     EXPECT_TRUE(column->canvas()->labelsFit()) << percent << " " << size.width();
                     EXPECT_TRUE(column->strips()->labelsFit()) << percent << " " << size.width();
-                    for (QPushButton* button : {column->feedButton(), column->waterButton(), column->drainButton(), column->moreButton()}) {
+                    for (QPushButton* button : {column->feedButton(), column->coverButton(), column->waterButton(), column->drainButton(), column->moreButton()}) {
                         EXPECT_GE(button->width(), button->fontMetrics().horizontalAdvance(button->text()) + 4) << button->text().toStdString() << percent << " " << size.width();
                         EXPECT_LE(button->mapTo(column, QPoint{button->width(), 0}).x(), column->width()) << percent << " " << size.width();
                     }
@@ -135,7 +135,7 @@ TEST(ShelfBoard, KeysWalkStacksAndParts)
     // Tab goes on to the buttons of the same stack, then to the next stack.
     QTest::keyClick(shown.canvas(0), Qt::Key_Tab);
     EXPECT_TRUE(shown.board->columns()[0]->feedButton()->hasFocus());
-    for (int i = 0; i < 4; ++i) QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    for (int i = 0; i < 5; ++i) QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab); // feed, cover, water, drain, …
     EXPECT_TRUE(shown.canvas(1)->hasFocus());
 }
 

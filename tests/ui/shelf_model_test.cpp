@@ -3,6 +3,7 @@
 #include "ui/shelf/shelf_verdict.h"
 #include "ui/shelf/usual_acts.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <QRegularExpression>
@@ -123,6 +124,49 @@ TEST(ShelfModel, ButtonsCarryTheUsualAmount)
     EXPECT_TRUE(stack.feedTip.contains(QStringLiteral("30\u00a0g of paper")));
     EXPECT_TRUE(stack.drainTip.contains(QStringLiteral("never drunk")));
     EXPECT_TRUE(stack.canFeed && stack.canDrain);
+}
+
+TEST(ShelfModel, ACoverOfItsOwnHasItsUsualAmountAndMaterial)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    inputs.usual = [](const std::string& stack) {
+        household::Usual usual = tests::sampleUsual(stack);
+        usual.coverWithFeed.reset(); // covers do not come with feedings here
+        usual.coverMaterial = "leaves";
+        return usual;
+    };
+    inputs.usualCover = [](const std::string&) { return Amount{80, Unit::g}; };
+    const StackModel& stack = makeShelf(inputs).stacks[0];
+    EXPECT_EQ(stack.coverLabel, QStringLiteral("Cover 80\u00a0g"));
+    EXPECT_TRUE(stack.coverTip.contains(QStringLiteral("80\u00a0g of leaves"))) << stack.coverTip.toStdString();
+}
+
+TEST(ShelfModel, TheLimitNamesWhatHoldsIt)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto tipWith = [&](const std::function<void(reckoning::StackReckoning&)>& change) {
+        const auto made = changed(inputs);
+        for (reckoning::StackReckoning& stack : made->stacks) change(stack);
+        ShelfInputs with = inputs;
+        with.reckoning = made;
+        return QString{stackOf(makeShelf(with), "Scullery").limitTip}.replace(QChar{0xA0}, u' ').remove(QChar{0x2060}).toStdString();
+    };
+    const auto has = [](const char* words) { return testing::HasSubstr(words); };
+    const auto given = tipWith([](auto& stack) {
+        stack.forecast.feedHighKg = 0.8;
+        stack.forecast.feedNowKg = 0.33;
+        stack.record.fedKg = {0.0, 0.2, 0.0, 0.27, 0.0, 0.0, 0.0};
+    });
+    EXPECT_THAT(given, testing::AllOf(has("470 g were given within these 7 days"), has("at most 0.7 kg/m² a day")));
+    EXPECT_THAT(tipWith([](auto& stack) { stack.forecast.roomTopTrayFreshKg = stack.forecast.feedHighKg; }), has("does not fit under the rim"));
+    EXPECT_THAT(tipWith([](auto& stack) {
+        stack.forecast.roomTopTrayFreshKg.reset();
+        stack.record.areaM2 = stack.forecast.feedHighKg / 7.0 / 0.7 / static_cast<double>(stack.now.slots.size());
+    }), testing::AllOf(has("at most 0.7 kg/m² a day"), testing::Not(has("were given"))));
+    EXPECT_THAT(tipWith([](auto& stack) {
+        stack.forecast.roomTopTrayFreshKg.reset();
+        stack.record.areaM2 = stack.forecast.feedHighKg / 7.0 / 0.35 / static_cast<double>(stack.now.slots.size()); // half of the rate
+    }), has("too little air"));
 }
 
 TEST(ShelfModel, NoFoodIsOfferedWhereTheAdviceGivesNone)
@@ -370,6 +414,9 @@ TEST(UsualActs, FeedComesWithItsCoverAndOthersStandAlone)
     ASSERT_EQ(fed.size(), 2U);
     EXPECT_EQ(std::get<journal::Feed>(fed[0].action).food, (Amount{450, Unit::g}));
     EXPECT_EQ(std::get<journal::Cover>(fed[1].action).paper, (Amount{30, Unit::g}));
+    const journal::Entries covered = usualEntries(forms::FormKind::cover, usual, "Scullery", tests::sampleToday());
+    ASSERT_EQ(covered.size(), 1U);
+    EXPECT_EQ(std::get<journal::Cover>(covered[0].action).paper, usual.coverWithFeed);
     EXPECT_EQ(usualEntries(forms::FormKind::water, usual, "Scullery", tests::sampleToday()).size(), 1U);
     const journal::Entries drained = usualEntries(forms::FormKind::drain, usual, "Scullery", tests::sampleToday());
     EXPECT_EQ(std::get<journal::Drain>(drained.at(0).action).volume, (Amount{1.3, Unit::L}));

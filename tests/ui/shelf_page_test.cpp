@@ -192,6 +192,28 @@ TEST_F(ShelfPageTest, OneClickFeedsWithItsCoverAndIsUndone)
     EXPECT_FALSE(page_->model().stacks[0].lastLine.contains(QStringLiteral("today")));
 }
 
+TEST_F(ShelfPageTest, OneClickOrOneKeyCoversAndTheFormIsReached)
+{
+    start();
+    const std::size_t before = entries();
+    QTest::mouseClick(column("Scullery")->coverButton(), Qt::LeftButton);
+    ASSERT_EQ(entries(), before + 1);
+    ASSERT_TRUE(std::holds_alternative<journal::Cover>(last().action));
+    EXPECT_EQ(last().stack, "Scullery");
+    EXPECT_EQ(std::get<journal::Cover>(last().action).paper, household_->usual("Scullery").coverWithFeed) << "all of its covers come with feedings";
+    EXPECT_TRUE(settled());
+    EXPECT_TRUE(household_->undoStack()->undoText().contains(QStringLiteral("Scullery"))) << household_->undoStack()->undoText().toStdString();
+    column("Cellar")->canvas()->setFocus();
+    QTest::keyClick(column("Cellar")->canvas(), Qt::Key_C);
+    ASSERT_EQ(entries(), before + 2);
+    EXPECT_TRUE(std::holds_alternative<journal::Cover>(last().action));
+    EXPECT_EQ(last().stack, "Cellar");
+    QTest::keyClick(column("Cellar")->canvas(), Qt::Key_C, Qt::ShiftModifier);
+    ASSERT_TRUE(open<forms::ActionForm>());
+    EXPECT_EQ(open<forms::ActionForm>()->kind(), FormKind::cover);
+    EXPECT_EQ(entries(), before + 2);
+}
+
 TEST_F(ShelfPageTest, OneClickWatersAndDrains)
 {
     start();

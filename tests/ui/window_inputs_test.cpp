@@ -81,6 +81,10 @@ TEST_F(Inputs, FeedingWhatIsDueTakesOne)
 TEST_F(Inputs, DrainingWhatIsDueTakesOne)
 {
     openWith("Lean-to", [](auto&) {});
+    const auto* caution = desk().due()->findChild<QLabel*>(QStringLiteral("dueCaution"));
+    ASSERT_NE(caution, nullptr) << "said where it is done, not afterwards alone";
+    EXPECT_TRUE(caution->text().contains(QStringLiteral("never to drink"))) << caution->text().toStdString();
+    EXPECT_TRUE(caution->text().contains(QStringLiteral("Worms in the sump are normal")));
     clickOn("dueButton", advice::Code::sumpFull);
     ASSERT_NE(wrote<journal::Drain>(), nullptr);
     EXPECT_EQ(inputs_, 1);

@@ -2,6 +2,8 @@
 
 #include <QAction>
 #include <QCoreApplication>
+#include <QVariant>
+#include <QWidget>
 
 #include <algorithm>
 
@@ -66,13 +68,23 @@ constexpr ActionRow rows[] = {
     {ActionId::copyReport, Where::window, "copyReport", QT_TRANSLATE_NOOP("Actions", "Copy a &report"), "Ctrl+Shift+R"},
     {ActionId::about, Where::window, "about", QT_TRANSLATE_NOOP("Actions", "&About Tierloam"), "Shift+F1"},
 
+    {ActionId::dueAct, Where::due, "dueActKey", QT_TRANSLATE_NOOP("Actions", "Do what the line says"), "D"},
+    {ActionId::dueOther, Where::due, "dueOtherKey", QT_TRANSLATE_NOOP("Actions", "Another amount or day…"), "."},
+    {ActionId::dueAnswer, Where::due, "dueAnswerKey", QT_TRANSLATE_NOOP("Actions", "Answers in their order"), "1; 2; 3; 4; 5; 6; 7; 8"},
+    {ActionId::dueDone, Where::due, "dueDoneKey", QT_TRANSLATE_NOOP("Actions", "Note it as done"), "N"},
+    {ActionId::dueWhy, Where::due, "dueWhyKey", QT_TRANSLATE_NOOP("Actions", "Why, and what if it is left"), "W"},
+    {ActionId::dueLater, Where::due, "dueLaterKey", QT_TRANSLATE_NOOP("Actions", "Put it off"), "P"},
+    {ActionId::dueAgain, Where::due, "dueAgainKey", QT_TRANSLATE_NOOP("Actions", "Show what was put off"), "A"},
+
     {ActionId::feed, Where::shelf, "feed", QT_TRANSLATE_NOOP("Actions", "&Feed the usual"), "F"},
+    {ActionId::feedBorne, Where::shelf, "feedBorne", QT_TRANSLATE_NOOP("Actions", "Feed only what is borne"), "Shift+L"},
     {ActionId::feedOther, Where::shelf, "feedOther", QT_TRANSLATE_NOOP("Actions", "F&eed…"), "Shift+F"},
+    {ActionId::cover, Where::shelf, "cover", QT_TRANSLATE_NOOP("Actions", "&Cover with the usual"), "C"},
+    {ActionId::coverOther, Where::shelf, "coverOther", QT_TRANSLATE_NOOP("Actions", "Co&ver…"), "Shift+C"},
     {ActionId::water, Where::shelf, "water", QT_TRANSLATE_NOOP("Actions", "&Water the usual"), "W"},
     {ActionId::waterOther, Where::shelf, "waterOther", QT_TRANSLATE_NOOP("Actions", "W&ater…"), "Shift+W"},
     {ActionId::drain, Where::shelf, "drain", QT_TRANSLATE_NOOP("Actions", "&Drain the usual"), "D"},
     {ActionId::drainOther, Where::shelf, "drainOther", QT_TRANSLATE_NOOP("Actions", "D&rain…"), "Shift+D"},
-    {ActionId::cover, Where::shelf, "cover", QT_TRANSLATE_NOOP("Actions", "&Cover…"), "C"},
     {ActionId::flush, Where::shelf, "flush", QT_TRANSLATE_NOOP("Actions", "F&lush the sump…"), "L"},
     {ActionId::rotate, Where::shelf, "rotate", QT_TRANSLATE_NOOP("Actions", "Lift the &bottom tray to the top…"), "R"},
     {ActionId::harvest, Where::shelf, "harvest", QT_TRANSLATE_NOOP("Actions", "Take the cas&tings…"), "H"},
@@ -202,6 +214,7 @@ QString whereText(Where where)
 {
     switch (where) {
     case Where::window: return QCoreApplication::translate("Actions", "Everywhere");
+    case Where::due: return QCoreApplication::translate("Actions", "In a line of the due list");
     case Where::shelf: return QCoreApplication::translate("Actions", "On the shelf");
     case Where::trends: return QCoreApplication::translate("Actions", "On the trends page");
     case Where::journal: return QCoreApplication::translate("Actions", "In the journal");
@@ -229,6 +242,31 @@ void tellAction(QAction& action, ActionId id)
     action.setText(actionText(id));
     action.setToolTip(QCoreApplication::translate(context, "%1 (%2)").arg(actionName(id), keysText(id)));
     action.setStatusTip(actionName(id));
+}
+
+namespace {
+
+constexpr const char* actOf = "act";
+constexpr const char* whichOf = "whichKey";
+
+}
+
+void setAct(QWidget* button, ActionId id, int which)
+{
+    button->setProperty(actOf, static_cast<int>(id));
+    button->setProperty(whichOf, which);
+}
+
+QKeySequence keyOf(const QWidget& button)
+{
+    const QVariant act = button.property(actOf);
+    return act.isValid() ? actionKeys(static_cast<ActionId>(act.toInt())).value(button.property(whichOf).toInt()) : QKeySequence{};
+}
+
+QString withKeys(const QString& tip, const QWidget* button)
+{
+    const QString key = keyOf(*button).toString(QKeySequence::NativeText);
+    return key.isEmpty() ? tip : QCoreApplication::translate(context, "%1 (%2)").arg(tip, key);
 }
 
 std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> table)

@@ -10,12 +10,14 @@
 
 class QAction;
 class QObject;
+class QWidget;
 
 /// Every action of the program in one table: what it is called, its keys and where they work. The shortcuts page is made from it.
 namespace tierloam::ui {
 
-/// Where the keys of an action work. Those of the window work on every page; those of a page only while it is shown.
-enum class Where { window, shelf, trends, journal, materials, handbook, rotation, form };
+/// Where the keys of an action work. Those of the window work on every page; those of a page only while it is shown, those of the due list
+/// while one of its lines has the focus.
+enum class Where { window, due, shelf, trends, journal, materials, handbook, rotation, form };
 
 enum class ActionId {
     // window
@@ -23,8 +25,10 @@ enum class ActionId {
     undo, redo, deletedEntries, newStack, recordOther, whatIsWrong, guidedHarvest,
     pageShelf, pageTrends, pageJournal, pageMaterials, pageHandbook, pageRotation, goDue, doDue, notifyDue,
     themeLight, themeDark, themeSystem, measuresSystem, measuresMetric, measuresUs, languageSystem, languageEnglish, languageGerman, languageSpanish, languageFrench, fontLarger, fontSmaller, fontNormal, lessMotion, fullScreen, shortcuts, copyReport, about,
+    // due list: the line that has the focus
+    dueAct, dueOther, dueAnswer, dueDone, dueWhy, dueLater, dueAgain,
     // shelf: the chosen stack
-    feed, feedOther, water, waterOther, drain, drainOther, cover, flush, rotate, harvest, addTray, rebed, loosen,
+    feed, feedBorne, feedOther, cover, coverOther, water, waterOther, drain, drainOther, flush, rotate, harvest, addTray, rebed, loosen,
     check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,
     moreActs, moveStackLeft, moveStackRight, dayBack, dayForward, weekBack, weekForward, backToToday,
     // trends
@@ -67,6 +71,13 @@ QString whereText(Where where);
 QAction* makeAction(ActionId id, QObject* parent);
 /// Its text, tool tip and status tip in the present language, again after that has changed.
 void tellAction(QAction& action, ActionId id);
+
+/// Tells that a button does what that action does, so that its keys can be told beside it.
+void setAct(QWidget* button, ActionId id, int which = 0);
+/// The key of the button's action, the one of that number where the action has one for each of several; empty when it has none.
+QKeySequence keyOf(const QWidget& button);
+/// A tool tip with the key of the button's action at its end.
+QString withKeys(const QString& tip, const QWidget* button);
 
 /// Pairs whose keys would both answer in one place; empty in a sound table. `table` lets tests plant a conflict.
 std::vector<std::pair<ActionId, ActionId>> keyConflicts(std::span<const ActionRow> table);

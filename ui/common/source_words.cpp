@@ -94,6 +94,7 @@ constexpr const char* phrases[] = {
     QT_TRANSLATE_NOOP("Sources", "dewormers"),
     QT_TRANSLATE_NOOP("Sources", "cat and dog waste"),
     QT_TRANSLATE_NOOP("Sources", "tetanus and pregnancy"),
+    QT_TRANSLATE_NOOP("Sources", "tetanus"),
     QT_TRANSLATE_NOOP("Sources", "fitted within the range to measured pots"),
     QT_TRANSLATE_NOOP("Sources", "0.70 g/d fresh x M^(2/3)"),
     QT_TRANSLATE_NOOP("Sources", "0.25 to 0.5 of their mass a day, fresh"),

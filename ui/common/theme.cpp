@@ -1,6 +1,7 @@
 #include "ui/common/theme.h"
 
 #include "ui/common/seams.h"
+#include "ui/drawing/type_sizes.h"
 
 #include <QAbstractItemView>
 #include <QApplication>
@@ -110,9 +111,9 @@ const drawing::Palette& Theme::palette() const
 double pointsOf(TextSize size, double bodyPoints)
 {
     switch (size) {
-    case TextSize::small: return bodyPoints * 0.9;
+    case TextSize::small: return bodyPoints * drawing::smallSize;
     case TextSize::body: break;
-    case TextSize::title: return bodyPoints * 1.6;
+    case TextSize::title: return bodyPoints * drawing::titleSize;
     }
     return bodyPoints;
 }

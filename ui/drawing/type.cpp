@@ -1,5 +1,7 @@
 #include "ui/drawing/type.h"
 
+#include "ui/drawing/type_sizes.h"
+
 #include <QColor>
 #include <QFontMetricsF>
 #include <QGuiApplication>
@@ -50,8 +52,8 @@ double layOut(const QFont& font, const QString& text, double width, Line line)
 
 Type Type::from(const QFont& base)
 {
-    return {sized(base, 1.35, QFont::DemiBold), sized(base, 1.0, QFont::Normal), sized(base, 1.0, QFont::DemiBold),
-            sized(base, 0.9, QFont::Normal), sized(base, 0.9, QFont::DemiBold)};
+    return {sized(base, titleSize, QFont::DemiBold), sized(base, 1.0, QFont::Normal), sized(base, 1.0, QFont::DemiBold),
+            sized(base, smallSize, QFont::Normal), sized(base, smallSize, QFont::DemiBold)};
 }
 
 double textWidth(const QFont& font, const QString& text) { return std::ceil(QFontMetricsF{font}.horizontalAdvance(text)); }

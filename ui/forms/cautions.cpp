@@ -56,9 +56,17 @@ Caution lifting(const CautionFacts& facts)
 Caution dustAndMould()
 {
     return {CautionTopic::dustAndMould,
-            Cautions::tr("Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it."),
-            sourced("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella)"), false,
-            Cautions::tr("Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.")};
+            Cautions::tr("Dust of castings and compost can carry moulds and Legionella: keep it moist, your face away, wear a mask and gloves, wash your hands; cover wounds, keep tetanus vaccination up to date. With asthma or weak immunity, let someone else do it; what your doctor or health service says comes first."),
+            sourced("CDC; National Aspergillosis Centre UK (moulds); Queensland WorkSafe and New Zealand health pages (Legionella); tetanus: memory"), false,
+            Cautions::tr("Dust can carry moulds and Legionella: keep it moist, mask and gloves on, tetanus vaccination up to date; not with asthma or weak immunity.")};
+}
+
+Caution wounds()
+{
+    return {CautionTopic::wounds,
+            Cautions::tr("Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first."),
+            sourced("tetanus: memory"), false,
+            Cautions::tr("Cover wounds, wear gloves; tetanus vaccination up to date.")};
 }
 
 Caution wormsInBottomTray()
@@ -77,9 +85,9 @@ Caution cocoonsLeave()
 Caution manure()
 {
     return {CautionTopic::manure,
-            Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it."),
+            Cautions::tr("Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first."),
             sourced("dewormers: common practice, no source; cat and dog waste: Dubey et al. 2011, J. Parasitol. 97:751; tetanus and pregnancy: memory"), false,
-            Cautions::tr("Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.")};
+            Cautions::tr("Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.")};
 }
 
 Caution heater()
@@ -137,6 +145,7 @@ bool isPestOrSour(const QString& word)
 
 Caution manureCaution() { return manure(); }
 Caution leachateCaution() { return leachate(); }
+QString sumpCautionsBrief() { return leachate().brief + QLatin1Char(' ') + wormsInSump().text; }
 Caution liftingCaution(const CautionFacts& facts) { return lifting(facts); }
 Caution dustCaution() { return dustAndMould(); }
 Caution heaterCaution() { return heater(); }
@@ -157,11 +166,13 @@ QList<Caution> cautionsFor(const CautionFacts& facts)
     if (kind == FormKind::drain || kind == FormKind::flush) list.append({leachate(), wormsInSump()});
     if (isLift(kind)) list.append({lifting(facts), dustAndMould()});
     if (kind == FormKind::loosen) list.append(dustAndMould());
+    const bool ofManure = facts.material && isManure(*facts.material);
+    if ((kind == FormKind::bedding || kind == FormKind::addTray) && !ofManure) list.append(wounds()); // else manure says it
     if (kind == FormKind::rotate || kind == FormKind::trayWeight || kind == FormKind::harvest) list.append(wormsInBottomTray());
     if (kind == FormKind::rotate || kind == FormKind::harvest) list.append(cocoonsLeave());
     if (kind == FormKind::remove || kind == FormKind::retire) list.append(release());
     if (kind == FormKind::event && isPestOrSour(facts.eventWord)) list.append(remedy());
-    if (facts.material && isManure(*facts.material)) list.append(manure());
+    if (ofManure) list.append(manure());
     if (facts.material && facts.firstOfMaterial && facts.material->welcome != materials::Welcome::yes) list.append(doubtful(*facts.material));
     if (facts.cold) list.append(heater());
     return list;
@@ -170,7 +181,7 @@ QList<Caution> cautionsFor(const CautionFacts& facts)
 QList<Caution> allCautions()
 {
     QList<Caution> list = firstRunCautions();
-    list.append({lifting({}), dustAndMould(), manure(), heater(), remedy(), release(), wormsInSump(), wormsInBottomTray(), cocoonsLeave()});
+    list.append({lifting({}), dustAndMould(), wounds(), manure(), heater(), remedy(), release(), wormsInSump(), wormsInBottomTray(), cocoonsLeave()});
     return list;
 }
 

@@ -12,7 +12,7 @@ namespace tierloam::forms {
 
 /// What a caution is about; each is told at most once in a form.
 enum class CautionTopic {
-    leachate, wormsInSump, lifting, dustAndMould, wormsInBottomTray, cocoonsLeave, manure, heater, doubtfulMaterial, giving, remedy
+    leachate, wormsInSump, lifting, dustAndMould, wounds, wormsInBottomTray, cocoonsLeave, manure, heater, doubtfulMaterial, giving, remedy
 };
 
 struct Caution {
@@ -46,6 +46,7 @@ QList<Caution> firstRunCautions();
 /// For work outside a form, where the same cautions belong.
 Caution manureCaution();
 Caution leachateCaution();
+QString sumpCautionsBrief();   ///< where one click drains or flushes: what to beware of, then what is normal
 Caution liftingCaution(const CautionFacts& facts);
 Caution dustCaution();
 Caution heaterCaution();

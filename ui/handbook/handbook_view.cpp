@@ -4,7 +4,9 @@
 #include "ui/handbook/stages.h"
 
 #include <QScrollBar>
+#include <QTextBlock>
 #include <QTextCursor>
+#include <QTextDocument>
 #include <QUrl>
 
 #include <algorithm>
@@ -17,12 +19,25 @@ constexpr int widest = 760;      ///< px at 100 %: longer lines are hard to read
 
 QString sheet(const drawing::Palette& palette, const ui::Theme& theme)
 {
-    const auto points = [&](ui::TextSize size) -> QString { return QString::number(theme.font(size).pointSizeF(), 'f', 1) % QStringLiteral("pt"); };
-    return QStringLiteral("body, p, li, td, th { color: ") % palette.ink.name() % QStringLiteral("; } h1 { font-size: ") % points(ui::TextSize::title)
-        % QStringLiteral("; font-weight: bold; margin-top: 0; } h2 { font-size: ") % points(ui::TextSize::body)
-        % QStringLiteral("; font-weight: bold; margin-top: 14px; margin-bottom: 4px; } p { margin-top: 4px; margin-bottom: 6px; } li { margin-bottom: 4px; } .why { color: ") % palette.mutedInk.name()
+    const auto points = [&](ui::TextSize size) -> QString { return QString::number(theme.font(size).pointSizeF(), 'f', 2) % QStringLiteral("pt"); };
+    return QStringLiteral("body, p, li, td, th { color: ") % palette.ink.name() % QStringLiteral("; } h1 { font-weight: bold; margin-top: 0; } h2 { font-weight: bold; margin-top: 14px; margin-bottom: 4px; } p { margin-top: 4px; margin-bottom: 6px; } li { margin-bottom: 4px; } .why { color: ") % palette.mutedInk.name()
         % QStringLiteral("; font-size: ") % points(ui::TextSize::small) % QStringLiteral("; } td, th { font-size: ") % points(ui::TextSize::small)
         % QStringLiteral("; vertical-align: top; } a { color: ") % palette.water.name() % QStringLiteral("; text-decoration: underline; }");
+}
+
+/// The viewer makes headings larger by steps of its own, whatever the sheet says; they have the sizes of the program.
+void sizeHeadings(QTextDocument& document, const ui::Theme& theme)
+{
+    for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+        const int level = block.blockFormat().headingLevel();
+        if (level == 0) continue;
+        QTextCursor cursor{block};
+        cursor.setPosition(block.position() + block.length() - 1, QTextCursor::KeepAnchor);
+        QTextCharFormat format = cursor.charFormat(); // a heading holds plain words alone
+        format.clearProperty(QTextFormat::FontSizeAdjustment);
+        format.setFontPointSize(theme.font(level == 1 ? ui::TextSize::title : ui::TextSize::body).pointSizeF());
+        cursor.setCharFormat(format);
+    }
 }
 
 }
@@ -61,6 +76,7 @@ void HandbookView::render()
     document()->setDefaultStyleSheet(sheet(theme_.palette(), theme_));
     document()->setDocumentMargin(theme_.px(14));
     setHtml(html);
+    sizeHeadings(*document(), theme_);
     verticalScrollBar()->setValue(at);
     ui::setAccess(this, tr("Handbook: %1").arg(pageTitle(*page_)));
 }

@@ -10,6 +10,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace tierloam::paper {
 
@@ -70,8 +71,16 @@ LabelSheet usualLabelSheet()
 
 QString nameOf(const LabelSheet& sheet)
 {
+    const QString page = sheet.letter ? QStringLiteral("Letter") : QStringLiteral("A4"), columns = QString::number(sheet.columns), rows = QString::number(sheet.rows);
+    if (ui::measures() == ui::Measures::us) {
+        const auto inches = [](double length) {
+            const double value = std::round(length / 25.4 * 100.0) / 100.0; // sheets are sold by the hundredth of an inch
+            return ui::numberText(value, value == std::round(value) ? 0 : 2);
+        };
+        return LabelWords::tr("%1, %2 × %3 labels of %4 × %5 in").arg(page, columns, rows, inches(sheet.width), inches(sheet.height));
+    }
     const auto mm = [](double length) { return ui::numberText(length, length == static_cast<int>(length) ? 0 : 1); };
-    return LabelWords::tr("%1, %2 × %3 labels of %4 × %5 mm").arg(sheet.letter ? QStringLiteral("Letter") : QStringLiteral("A4"), QString::number(sheet.columns), QString::number(sheet.rows), mm(sheet.width), mm(sheet.height));
+    return LabelWords::tr("%1, %2 × %3 labels of %4 × %5 mm").arg(page, columns, rows, mm(sheet.width), mm(sheet.height));
 }
 
 bool paintLabel(const Label& label, QPainter& painter, const QSizeF& size)

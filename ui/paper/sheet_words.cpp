@@ -118,8 +118,10 @@ exchange::ReportTable estimateTable(const reckoning::StackReckoning& stack)
     row(SheetWords::tr("Bed temperature"), ui::temperatureBand(now.binTempC));
     const reckoning::Forecast& ahead = stack.forecast;
     const double most = advice::foodLimit(stack).kg;
+    // The limit is rounded downwards, so what lies between it and its print would be printed above it.
+    const auto atMost = [most](double kg) { return kg < ui::mostOf(most).value * inBaseUnit(ui::mostOf(most).unit) ? ui::massText(kg) : ui::mostText(most); };
     row(SheetWords::tr("Fresh food next week: least, usual, most"),
-        SheetWords::tr("%1, %2, %3").arg(ui::massText(std::min(ahead.feedLowKg, most)), ui::massText(std::min(ahead.feedUsualKg, most)), ui::mostText(most)));
+        SheetWords::tr("%1, %2, %3").arg(atMost(ahead.feedLowKg), atMost(ahead.feedUsualKg), ui::mostText(most)));
     row(SheetWords::tr("Runs into the sump next week"), ui::flowBand(ahead.drainedExpectedLPerWeek));
     row(SheetWords::tr("Top tray filled"), ui::datesText(ahead.turnOn, stack.asOf));
     if (stack.record.spigotShut) row(SheetWords::tr("Sump full, if nobody drains"), ui::datesText(ahead.sumpFullOn, stack.asOf));

@@ -1,5 +1,6 @@
 #include "ui/shelf/date_bar.h"
 
+#include "ui/common/actions.h"
 #include "ui/common/dates.h"
 #include "ui/common/panels.h"
 
@@ -27,7 +28,8 @@ DateBar::DateBar(QWidget* parent)
     ui::keepWheelOut(slider_);
     ui::setAccess(slider_, tr("Day shown"), tr("Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week."));
     ui::setAccess(today_, tr("Back to today"));
-    today_->setToolTip(tr("Back to today"));
+    ui::setAct(today_, ui::ActionId::backToToday);
+    today_->setToolTip(ui::withKeys(tr("Back to today"), today_));
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(10);

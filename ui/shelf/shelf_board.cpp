@@ -44,6 +44,7 @@ StackColumn* ShelfBoard::addColumn()
     const auto named = [column] { return QString::fromStdString(column->key()); };
     connect(column, &StackColumn::feedWanted, this, [this, named] { Q_EMIT feedWanted(named()); });
     connect(column, &StackColumn::borneWanted, this, [this, named] { Q_EMIT borneWanted(named()); });
+    connect(column, &StackColumn::coverWanted, this, [this, named] { Q_EMIT coverWanted(named()); });
     connect(column, &StackColumn::waterWanted, this, [this, named] { Q_EMIT waterWanted(named()); });
     connect(column, &StackColumn::drainWanted, this, [this, named] { Q_EMIT drainWanted(named()); });
     connect(column, &StackColumn::moreWanted, this, [this, named] { Q_EMIT moreWanted(named()); });

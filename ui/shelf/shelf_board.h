@@ -51,6 +51,7 @@ public:
 Q_SIGNALS:
     void feedWanted(const QString& stack);
     void borneWanted(const QString& stack);
+    void coverWanted(const QString& stack);
     void waterWanted(const QString& stack);
     void drainWanted(const QString& stack);
     void moreWanted(const QString& stack);

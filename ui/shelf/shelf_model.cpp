@@ -4,6 +4,7 @@
 #include "core/reckoning/overfeeding.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 #include "ui/shelf/shelf_series.h"
 #include "ui/shelf/shelf_verdict.h"
 #include "ui/shelf/shelf_words.h"
@@ -88,6 +89,21 @@ QString spokenStack(const StackModel& stack, const journal::Standing& standing)
     return sentences.join(QStringLiteral("; "));
 }
 
+/// What keeps the food of this week from being more.
+QString whyNoMore(const reckoning::StackReckoning& stack)
+{
+    const QString rate = ui::perAreaText(reckoning::mostFreshPerM2AndDay);
+    if (reckoning::asGoodAs * stack.forecast.feedNowKg < stack.forecast.feedHighKg)
+        return ShelfModelWords::tr("The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.").arg(ui::massText(advice::fedInTheWeekOf(stack, stack.asOf)), rate);
+    switch (advice::boundOf(stack)) {
+    case advice::FoodBound::room: return ShelfModelWords::tr("The most that is borne this week: more does not fit under the rim of the tray being fed.");
+    case advice::FoodBound::rate: return ShelfModelWords::tr("The most that is borne this week: a tray takes at most %1 a day.").arg(rate);
+    case advice::FoodBound::air: return ShelfModelWords::tr("The most that is borne this week: with more, the chance of too little air in the bed is above 5 %.");
+    case advice::FoodBound::warmth: return ShelfModelWords::tr("The most that is borne this week: with more, the chance of too warm a bed is above 5 %.");
+    }
+    return {};
+}
+
 void addButtons(StackModel& stack, const journal::Standing& standing, const ShelfInputs& inputs)
 {
     const household::Usual usual = inputs.usual ? inputs.usual(stack.key) : household::Usual{};
@@ -98,10 +114,12 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     else if (!standing.feedSlot()) stack.whyNot = ShelfModelWords::tr("No tray stands that takes food.");
     stack.canFeed = stack.canDrain && standing.feedSlot().has_value();
     stack.feedLabel = ShelfModelWords::tr("Feed %1").arg(feed);
+    const Amount cover = inputs.usualCover ? inputs.usualCover(stack.key) : usual.coverWithFeed.value_or(journal::defaultCoverAmount);
+    const QString paper = ui::materialText(usual.coverMaterial.empty() ? journal::defaultCover : std::string_view{usual.coverMaterial});
+    stack.coverLabel = ShelfModelWords::tr("Cover %1").arg(ui::amountText(cover));
     stack.waterLabel = ShelfModelWords::tr("Water %1").arg(ui::amountText(usual.water));
     stack.drainLabel = ShelfModelWords::tr("Drain %1").arg(ui::amountText(usual.drain));
-    const QString food = usual.feedMaterial.empty() ? QString::fromLatin1(journal::defaultFood.data(), static_cast<qsizetype>(journal::defaultFood.size()))
-                                                    : QString::fromStdString(usual.feedMaterial);
+    const QString food = ui::materialText(usual.feedMaterial.empty() ? journal::defaultFood : std::string_view{usual.feedMaterial});
     const QString today = ShelfModelWords::tr("Writes down for today, at one click:");
     stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("%1 %2 %3, and %4 of paper over it").arg(today, feed, food, ui::amountText(*usual.coverWithFeed))
                                         : ShelfModelWords::tr("%1 %2 %3").arg(today, feed, food);
@@ -113,10 +131,11 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
         stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
         stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
         stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
-                                            : ShelfModelWords::tr("The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.");
+                                            : whyNoMore(*reckoned);
         stack.feedTip += u' ' % stack.limitTip;
         if (borne) stack.limitTip = ShelfModelWords::tr("%1 One click writes down %2, with its cover.").arg(stack.limitTip, ui::amountText(*borne));
     }
+    stack.coverTip = ShelfModelWords::tr("%1 %2 of %3 over the tray being fed").arg(today, ui::amountText(cover), paper);
     stack.waterTip = ShelfModelWords::tr("%1 %2 of water into the tray being fed").arg(today, ui::amountText(usual.water));
     stack.drainTip = ShelfModelWords::tr("%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. "
                                          "A few worms in it are normal: put them back.").arg(today, ui::amountText(usual.drain));

@@ -54,11 +54,11 @@ struct StackModel {
     Verdict verdict;
     std::vector<Part> parts;         ///< the sump first, then slots from the bottom up
     QString value;                   ///< what the whole drawing says, in a few sentences
-    QString feedLabel, waterLabel, drainLabel; ///< on the buttons, with the usual amount
+    QString feedLabel, coverLabel, waterLabel, drainLabel; ///< on the buttons, with the usual amount
     QString limitLabel, limitTip;    ///< what is borne this week, as due list and feeding plan say it; empty when it is not known
     bool limitBelowUsual = false;    ///< then one click writes down what is borne
     bool usualIsMeant = true;        ///< its button stands out; not where less is borne, or nothing
-    QString feedTip, waterTip, drainTip;       ///< what one click writes down
+    QString feedTip, coverTip, waterTip, drainTip; ///< what one click writes down
     bool canFeed = false, canDrain = false;    ///< a tray stands that takes food; the stack stands today and the file can be written
     QString whyNot;                            ///< why a button cannot be pressed
     drawing::Strip processing, colony;
@@ -88,6 +88,7 @@ struct ShelfInputs {
     bool readOnly = false;           ///< nothing can be written down
     bool current = true;             ///< the reckoning has seen the whole journal
     std::function<household::Usual(const std::string&)> usual;
+    std::function<Amount(const std::string&)> usualCover; ///< of a cover that comes without food; empty: as with a feeding
     std::function<std::vector<advice::Advice>(const reckoning::StackReckoning&)> advice;
 };
 

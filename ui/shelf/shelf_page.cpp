@@ -1,6 +1,7 @@
 #include "ui/shelf/shelf_page.h"
 
 #include "core/advice/put_off.h"
+#include "core/household/usual_cover.h"
 #include "core/store/setting_names.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
@@ -77,6 +78,7 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
 
     connect(board_, &ShelfBoard::feedWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::feed); });
     connect(board_, &ShelfBoard::borneWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::feed, true); });
+    connect(board_, &ShelfBoard::coverWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::cover); });
     connect(board_, &ShelfBoard::waterWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::water); });
     connect(board_, &ShelfBoard::drainWanted, this, [this](const QString& stack) { recordUsual(stack, FormKind::drain); });
     connect(board_, &ShelfBoard::moreWanted, this, [this](const QString& stack) { openPanel(stack, std::nullopt); });
@@ -153,7 +155,7 @@ void ShelfPage::act(ui::ActionId id)
     }
     const std::optional<FormKind> kind = formOf(id);
     if (!kind) return;
-    if (isUsual(id) && !model_->past()) recordUsual(stack, *kind);
+    if (isUsual(id) && !model_->past()) recordUsual(stack, *kind, id == ui::ActionId::feedBorne);
     else openForm(stack, *kind);
 }
 
@@ -172,6 +174,9 @@ void ShelfPage::enableActions()
             action->setEnabled(standing && place >= 0 && place <= others && !household_.readOnly());
         } else if (id == ui::ActionId::moreActs) {
             action->setEnabled(standing);
+        } else if (id == ui::ActionId::feedBorne) {
+            const int place = placeOf(currentStack());
+            action->setEnabled(standing && place >= 0 && model_->stacks[static_cast<std::size_t>(place)].limitBelowUsual && !household_.readOnly());
         } else if (const std::optional<FormKind> kind = formOf(id)) {
             action->setEnabled(kinds.contains(*kind));
         }
@@ -250,6 +255,7 @@ const journal::Standing* ShelfPage::standingOf(const QString& stack) const
 void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIsBorne)
 {
     household::Usual usual = household_.usual(stack.toStdString());
+    if (kind == FormKind::cover) usual.coverWithFeed = household::usualCover(household::usualCovers(household_.journal()->entries, household_.journal()->materials, household_.today()), stack.toStdString());
     const auto reckoning = household_.reckoning();
     const auto* reckoned = reckoning ? reckoning->stack(stack.toStdString()) : nullptr;
     if (onlyWhatIsBorne && reckoned) usual.feed = borneFeeding(usual, household_.journal()->materials, advice::foodLimit(*reckoned)).value_or(usual.feed);
@@ -476,6 +482,7 @@ void ShelfPage::refreshNow()
     inputs.current = household_.reckoningIsCurrent();
     inputs.readOnly = household_.readOnly();
     inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
+    inputs.usualCover = [covers = household::usualCovers(inputs.journal->entries, inputs.journal->materials, today)](const std::string& stack) { return household::usualCover(covers, stack); };
     inputs.advice = [this, today, later = advice::putOffFrom(household_.kept(store::settingPutOff).toStdString())](const reckoning::StackReckoning& stack) {
         std::vector<advice::Advice> all = advice::adviceFor(stack);
         if (shown_ == today) std::erase_if(all, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }); // the verdict does not nag either

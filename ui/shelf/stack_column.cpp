@@ -1,5 +1,6 @@
 #include "ui/shelf/stack_column.h"
 
+#include "ui/common/actions.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/panels.h"
 #include "ui/shelf/strips_view.h"
@@ -27,16 +28,17 @@ void StackColumn::furnish()
     buttons_ = new QWidget{this};
     flow_ = new ui::FlowLayout{buttons_, 4};
     flow_->setContentsMargins(0, 0, 0, 0);
-    const auto add = [&](const char* name, ui::Tone tone, void (StackColumn::*wanted)()) {
+    const auto add = [&](const char* name, ui::ActionId act, ui::Tone tone, void (StackColumn::*wanted)()) {
         QPushButton* button = ui::makeButton({}, tone, buttons_);
         button->setObjectName(QString::fromLatin1(name));
         button->setProperty("compact", true);
+        ui::setAct(button, act);
         flow_->addWidget(button);
         connect(button, &QPushButton::clicked, this, wanted);
         return button;
     };
-    feed_ = add("feedButton", ui::Tone::moss, &StackColumn::feedWanted);
-    borne_ = add("borneButton", ui::Tone::moss, &StackColumn::borneWanted);
+    feed_ = add("feedButton", ui::ActionId::feed, ui::Tone::moss, &StackColumn::feedWanted);
+    borne_ = add("borneButton", ui::ActionId::feedBorne, ui::Tone::moss, &StackColumn::borneWanted);
     borne_->hide();
     if (!compact_) {
         limit_ = ui::makeLabel({}, ui::TextRole::smallMuted, buttons_);
@@ -44,11 +46,13 @@ void StackColumn::furnish()
         limit_->hide();
         flow_->addWidget(limit_);
     }
-    water_ = add("waterButton", ui::Tone::plain, &StackColumn::waterWanted);
-    drain_ = add("drainButton", ui::Tone::plain, &StackColumn::drainWanted);
-    more_ = add("moreButton", ui::Tone::plain, &StackColumn::moreWanted);
+    cover_ = add("coverButton", ui::ActionId::cover, ui::Tone::plain, &StackColumn::coverWanted);
+    water_ = add("waterButton", ui::ActionId::water, ui::Tone::plain, &StackColumn::waterWanted);
+    drain_ = add("drainButton", ui::ActionId::drain, ui::Tone::plain, &StackColumn::drainWanted);
+    more_ = add("moreButton", ui::ActionId::moreActs, ui::Tone::plain, &StackColumn::moreWanted);
     more_->setText(tr("…"));
     if (compact_) { // the rarer of the daily things have their keys, and stand in the panel
+        cover_->hide();
         water_->hide();
         drain_->hide();
     }
@@ -73,7 +77,7 @@ void StackColumn::fill()
     if (strips_) strips_->setStack(model_, index_);
     const auto named = [&](QPushButton* button, const QString& label, const QString& tip, bool enabled) {
         button->setText(label);
-        button->setToolTip(enabled ? tip : stack.whyNot);
+        button->setToolTip(enabled ? ui::withKeys(tip, button) : stack.whyNot);
         ui::setAccess(button, tr("%1, %2", "what a button does, and the stack").arg(label, stack.title), button->toolTip());
         button->setEnabled(enabled);
     };
@@ -87,9 +91,10 @@ void StackColumn::fill()
         ui::setAccess(limit_, stack.limitLabel, stack.limitTip);
         limit_->setVisible(!stack.limitLabel.isEmpty() && !stack.limitBelowUsual);
     }
+    named(cover_, stack.coverLabel, stack.coverTip, stack.canFeed);
     named(water_, stack.waterLabel, stack.waterTip, stack.canFeed);
     named(drain_, stack.drainLabel, stack.drainTip, stack.canDrain);
-    more_->setToolTip(tr("Everything else that can be recorded for %1").arg(stack.title));
+    more_->setToolTip(ui::withKeys(tr("Everything else that can be recorded for %1").arg(stack.title), more_));
     ui::setAccess(more_, tr("More for %1").arg(stack.title), more_->toolTip());
 }
 

@@ -46,6 +46,7 @@ public:
     StackCanvas* canvas() const { return canvas_; }
     StripsView* strips() const { return strips_; }  ///< nullptr in a compact shelf
     QPushButton* feedButton() { furnish(); return feed_; }
+    QPushButton* coverButton() { furnish(); return cover_; }
     QPushButton* waterButton() { furnish(); return water_; }
     QPushButton* drainButton() { furnish(); return drain_; }
     QPushButton* borneButton() { furnish(); return borne_; }
@@ -55,6 +56,7 @@ public:
 Q_SIGNALS:
     void feedWanted();
     void borneWanted();              ///< what is borne of the usual feeding
+    void coverWanted();
     void waterWanted();
     void drainWanted();
     void moreWanted();
@@ -74,7 +76,7 @@ private:
     VerdictBox* verdict_ = nullptr;
     QWidget* buttons_ = nullptr;
     ui::FlowLayout* flow_ = nullptr;
-    QPushButton *feed_ = nullptr, *water_ = nullptr, *drain_ = nullptr, *more_ = nullptr;
+    QPushButton *feed_ = nullptr, *cover_ = nullptr, *water_ = nullptr, *drain_ = nullptr, *more_ = nullptr;
     QPushButton* borne_ = nullptr;   ///< only while less than the usual is borne
     QLabel* limit_ = nullptr;        ///< else; nullptr in a compact shelf, where the tip says it
     StripsView* strips_ = nullptr;

@@ -22,12 +22,14 @@ std::optional<FormKind> formOf(ActionId id)
 {
     switch (id) {
     case ActionId::feed:
+    case ActionId::feedBorne:
     case ActionId::feedOther: return FormKind::feed;
     case ActionId::water:
     case ActionId::waterOther: return FormKind::water;
     case ActionId::drain:
     case ActionId::drainOther: return FormKind::drain;
-    case ActionId::cover: return FormKind::cover;
+    case ActionId::cover:
+    case ActionId::coverOther: return FormKind::cover;
     case ActionId::flush: return FormKind::flush;
     case ActionId::rotate: return FormKind::rotate;
     case ActionId::harvest: return FormKind::harvest;
@@ -51,7 +53,17 @@ std::optional<FormKind> formOf(ActionId id)
     }
 }
 
-bool isUsual(ActionId id) { return id == ActionId::feed || id == ActionId::water || id == ActionId::drain; }
+bool isUsual(ActionId id) 
+{
+    switch (id) {
+    case ActionId::feed:
+    case ActionId::feedBorne:
+    case ActionId::cover:
+    case ActionId::water:
+    case ActionId::drain: return true;
+    default: return false;
+    }
+}
 
 std::optional<int> daysMoved(ActionId id)
 {
@@ -79,6 +91,7 @@ journal::Entries usualEntries(FormKind kind, const household::Usual& usual, cons
         add(journal::Feed{usual.feed, usual.feedMaterial, {}});
         if (usual.coverWithFeed) add(journal::Cover{usual.coverWithFeed, usual.coverMaterial});
         break;
+    case FormKind::cover: add(journal::Cover{usual.coverWithFeed.value_or(journal::defaultCoverAmount), usual.coverMaterial}); break;
     case FormKind::water: add(journal::Water{usual.water}); break;
     case FormKind::drain: {
         journal::Drain drain;
@@ -104,6 +117,7 @@ QString usualLabel(FormKind kind, const household::Usual& usual, const QString& 
 {
     switch (kind) {
     case FormKind::feed: return UsualActs::tr("Feed %1, %2", "amount, stack").arg(ui::amountText(usual.feed), stack);
+    case FormKind::cover: return UsualActs::tr("Cover %1, %2", "amount, stack").arg(ui::amountText(usual.coverWithFeed.value_or(journal::defaultCoverAmount)), stack);
     case FormKind::water: return UsualActs::tr("Water %1, %2", "amount, stack").arg(ui::amountText(usual.water), stack);
     case FormKind::drain: return UsualActs::tr("Drain %1, %2", "amount, stack").arg(ui::amountText(usual.drain), stack);
     default: return stack;

@@ -18,7 +18,8 @@ bool isUsual(ui::ActionId id);
 /// Days that an action of the date slider moves, negative into the past; nullopt for the others.
 std::optional<int> daysMoved(ui::ActionId id);
 
-/// What one click on Feed, Water or Drain writes down: a feeding comes with its usual cover. Empty for every other kind.
+/// What one click on Feed, Cover, Water or Drain writes down: a feeding comes with its usual cover; a cover of its own takes its amount from
+/// `coverWithFeed` too, where the caller has put household::usualCover. Empty for every other kind.
 journal::Entries usualEntries(forms::FormKind kind, const household::Usual& usual, const std::string& stack, Day day);
 /// The limit of the feeding plan for this week where the usual feeding is above it, rounded downwards. nullopt: all of the usual is borne, or
 /// nothing is known, food is withheld, or less than 50 g is borne.

@@ -111,6 +111,7 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     for (const ui::ActionId id : {ui::ActionId::undo, ui::ActionId::whatIsWrong, ui::ActionId::recordOther, ui::ActionId::newStack}) {
         QPushButton* button = headButton(lent_.action(id), shelf_);
         button->setObjectName(QString::fromLatin1(ui::actionRow(id).name) % QStringLiteral("Button"));
+        ui::setAct(button, id);
         // Undo names its deed in the tool tip and the menu; on the button that would push the others about.
         button->setText(id == ui::ActionId::whatIsWrong ? tr("Wrong?") : ui::actionText(id).remove(u'&')); // short: four stand in a row in large letters; Alt and a letter belong to the menus
         if (id == ui::ActionId::whatIsWrong) ui::setAccess(button, ui::actionName(id));

@@ -2,8 +2,11 @@
 
 #include "core/advice/food_limit.h"
 #include "core/advice/too_early.h"
+#include "core/household/usual_cover.h"
 #include "core/journal/last_bedding.h"
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
+#include "ui/forms/cautions.h"
 #include "ui/forms/tray_lift.h"
 #include "ui/shelf/usual_acts.h"
 
@@ -97,7 +100,7 @@ private:
 
     DueAct paper(std::optional<Amount> amount)
     {
-        const Amount sheets = amount ? *amount : usual_.coverWithFeed.value_or(journal::defaultCoverAmount);
+        const Amount sheets = amount ? *amount : household::usualCover(household::usualCovers(journal_->entries, journal_->materials, today_), advice_.stack);
         return one(journal::Cover{sheets, usual_.coverMaterial}, advice_.slot, DueActs::tr("%1 of paper", "amount").arg(ui::amountText(sheets)));
     }
 
@@ -112,14 +115,21 @@ private:
     /// The usual volume stands for what was not measured; the form takes what was.
     DueAct drain() const
     {
-        return named(DueActs::tr("drain %1", "amount").arg(ui::amountText(usual_.drain)), shelf::usualEntries(forms::FormKind::drain, usual_, advice_.stack, today_));
+        return ofTheSump(named(DueActs::tr("drain %1", "amount").arg(ui::amountText(usual_.drain)), shelf::usualEntries(forms::FormKind::drain, usual_, advice_.stack, today_)));
+    }
+
+    /// What to beware of with leachate, and what is normal in it.
+    static DueAct ofTheSump(DueAct made)
+    {
+        made.caution = forms::sumpCautionsBrief();
+        return made;
     }
 
     std::optional<DueAct> flush()
     {
         const auto* last = lastOf<journal::Flush>(*journal_, advice_.stack);
         if (last == nullptr) return std::nullopt;
-        return one(journal::Flush{last->poured, {}, {}, {}}, {}, DueActs::tr("flush with %1", "amount").arg(ui::amountText(last->poured)));
+        return ofTheSump(one(journal::Flush{last->poured, {}, {}, {}}, {}, DueActs::tr("flush with %1", "amount").arg(ui::amountText(last->poured))));
     }
 
     /// Asks nothing; what the tray weighs and how it is lifted stands in the line. Taking the castings of the only tray has its form.
@@ -268,7 +278,7 @@ private:
         const auto* history = journal_->replay.stack(advice_.stack);
         const auto* last = history != nullptr ? journal::lastTrayBedding(journal_->entries, *history, today_) : nullptr;
         if (last == nullptr) return std::nullopt;
-        return one(journal::Bed{*last}, {}, DueActs::tr("tray on top, %1 of %2", "amount, bedding").arg(ui::amountText(last->bedding), QString::fromStdString(last->material)));
+        return one(journal::Bed{*last}, {}, DueActs::tr("tray on top, %1 of %2", "amount, bedding").arg(ui::amountText(last->bedding), ui::materialText(last->material)));
     }
 
     const household::Household& household_;

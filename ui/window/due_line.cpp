@@ -1,5 +1,6 @@
 #include "ui/window/due_line.h"
 
+#include "ui/common/actions.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
@@ -45,9 +46,10 @@ ui::Tone toneOf(advice::Code code, advice::Severity severity)
 }
 
 /// A small button for what is done less often than the act itself.
-QPushButton* makeQuiet(const QString& text, const QString& key, QWidget* parent)
+QPushButton* makeQuiet(const QString& text, const QString& key, ui::ActionId act, QWidget* parent, int which = 0)
 {
     auto* button = ui::makeButton(text, ui::Tone::plain, parent);
+    ui::setAct(button, act, which);
     button->setProperty("line", key);
     button->setProperty("compact", true);
     return button;
@@ -173,21 +175,22 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     const QString whole = tr("%1: %2").arg(QString::fromStdString(advice.stack), what);
     const QString atRest = whyAtRest(advice);
     const bool open = !household_.readOnly() && atRest.isEmpty();
-    auto* explain = makeQuiet(tr("Why"), key, foot);
+    auto* explain = makeQuiet(tr("Why"), key, ui::ActionId::dueWhy, foot);
     explain->setObjectName(QStringLiteral("dueWhy"));
     explain->setCheckable(true);
     explain->setChecked(explained_ == key);
-    ui::setAccess(explain, tr("Why %1").arg(whole));
+    explain->setToolTip(ui::withKeys(ui::actionName(ui::ActionId::dueWhy), explain));
+    ui::setAccess(explain, tr("Why %1").arg(whole), explain->toolTip());
     connect(explain, &QPushButton::clicked, this, [this, key](bool on) {
         explained_ = on ? key : QString{};
         rebuild();
     });
     footRow->addWidget(explain);
     const int usually = advice::usualDelay(advice.code);
-    auto* later = makeQuiet(tr("In %n day(s)", "put off by so many", usually), key, foot);
+    auto* later = makeQuiet(tr("In %n day(s)", "put off by so many", usually), key, ui::ActionId::dueLater, foot);
     later->setObjectName(QStringLiteral("dueLater"));
     later->setEnabled(open && advice.severity != advice::Severity::urgent);
-    later->setToolTip(tr("Not told again for %n day(s); for another time: right click, or the menu key", nullptr, usually));
+    later->setToolTip(ui::withKeys(tr("Not told again for %n day(s); for another time: right click, or the menu key", nullptr, usually), later));
     ui::setAccess(later, tr("Put off %1").arg(whole), later->toolTip());
     connect(later, &QPushButton::clicked, this, [this, advice, usually] { putOff(advice, usually); });
     later->setContextMenuPolicy(Qt::ActionsContextMenu);
@@ -198,19 +201,19 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     }
     footRow->addWidget(later);
     if (oneClick) {
-        auto* form = makeQuiet(tr("…", "opens the form of what is due"), key, foot);
+        auto* form = makeQuiet(tr("…", "opens the form of what is due"), key, ui::ActionId::dueOther, foot);
         form->setObjectName(QStringLiteral("dueOther"));
         form->setEnabled(open);
-        form->setToolTip(tr("Another amount or day: opens the form"));
+        form->setToolTip(ui::withKeys(tr("Another amount or day: opens the form"), form));
         ui::setAccess(form, tr("Other amount or day for %1").arg(whole), form->toolTip());
         connect(form, &QPushButton::clicked, this, [this, advice] { Q_EMIT other(advice); });
         footRow->addWidget(form);
     }
     if (const auto done = dueDone(household_, advice)) {
-        auto* noted = makeQuiet(tr("Done"), key, foot);
+        auto* noted = makeQuiet(tr("Done"), key, ui::ActionId::dueDone, foot);
         noted->setObjectName(QStringLiteral("dueDone"));
         noted->setEnabled(open);
-        noted->setToolTip(tr("Writes a note that it is done, at one click"));
+        noted->setToolTip(ui::withKeys(tr("Writes a note that it is done, at one click"), noted));
         ui::setAccess(noted, tr("Done: %1").arg(whole), noted->toolTip());
         connect(noted, &QPushButton::clicked, this, [this, advice, done = *done] { noteDone(advice, done); });
         footRow->addWidget(noted);
@@ -237,9 +240,10 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     auto* button = ui::makeButton(name, tone, line);
     button->setObjectName(QStringLiteral("dueButton"));
     button->setProperty("line", lineKey(advice));
+    ui::setAct(button, ui::ActionId::dueAct);
     const QString urgent = advice.severity == advice::Severity::urgent ? tr("Urgent. ") : QString{};
     ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), urgent + (oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when)));
-    button->setToolTip(oneClick ? tr("Writes down at one click: %1").arg(oneClick->label) : tr("%1: %2").arg(QString::fromStdString(advice.stack), what));
+    button->setToolTip(ui::withKeys(oneClick ? tr("Writes down at one click: %1").arg(oneClick->label) : tr("%1: %2").arg(QString::fromStdString(advice.stack), what), button));
     button->setMinimumWidth(theme_.px(56));
     button->setEnabled(open);
     connect(button, &QPushButton::clicked, this, [this, advice] { doIt(advice); });
@@ -255,11 +259,12 @@ QWidget* DueList::makeAnswers(const advice::Advice& advice, const QString& whole
     if (answers.empty()) return nullptr;
     auto* row = new QWidget{line};
     auto* flow = new ui::FlowLayout{row, 6};
+    int which = 0;
     for (const DueAnswer& answer : answers) {
-        auto* button = makeQuiet(answer.text, lineKey(advice), row);
+        auto* button = makeQuiet(answer.text, lineKey(advice), ui::ActionId::dueAnswer, row, which++);
         button->setObjectName(QStringLiteral("dueAnswer"));
         button->setEnabled(!household_.readOnly()); // a line at rest asks nothing
-        button->setToolTip(tr("Writes down at one click: %1").arg(answer.act.label));
+        button->setToolTip(ui::withKeys(tr("Writes down at one click: %1").arg(answer.act.label), button));
         ui::setAccess(button, tr("%1: %2", "what is asked, an answer").arg(whole, answer.text), button->toolTip());
         connect(button, &QPushButton::clicked, this, [this, key = lineKey(advice), act = answer.act] { ask(key, [&] { Q_EMIT write(act); }); });
         flow->addWidget(button);

@@ -2,10 +2,12 @@
 
 #include "core/advice/household_advice.h"
 #include "core/store/setting_names.h"
+#include "ui/common/actions.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/window/due_line.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -72,13 +74,44 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     for (QWidget* each : std::initializer_list<QWidget*>{scroll->viewport(), scroll->verticalScrollBar()}) each->installEventFilter(this);
     again_->setObjectName(QStringLiteral("dueAgain"));
     again_->setAccessibleDescription(tr("Shows what was put off"));
+    ui::setAct(again_, ui::ActionId::dueAgain);
+    again_->setToolTip(ui::withKeys(tr("Shows what was put off"), again_));
     connect(again_, &QPushButton::clicked, this, [this] { tellAll(); });
     column->addWidget(again_, 0, Qt::AlignLeading);
+
+    makeKeys();
 
     connect(&household_, &household::Household::reckoned, this, [this] { rebuild(); });
     connect(&household_, &household::Household::changed, this, [this] { rebuild(); });
     connect(&theme_, &ui::Theme::changed, this, [this] { rebuild(); });
     rebuild();
+}
+
+void DueList::makeKeys()
+{
+    for (const ui::ActionRow& row : ui::actionTable()) {
+        if (row.where != ui::Where::due) continue;
+        int which = 0;
+        for (const QKeySequence& key : ui::actionKeys(row.id)) {
+            auto* action = ui::makeAction(row.id, this);
+            action->setShortcut(key); // each answer has its own
+            action->setAutoRepeat(false); // a key held down does nothing that was not meant
+            connect(action, &QAction::triggered, this, [this, id = row.id, which] { press(id, which); });
+            addAction(action);
+            ++which;
+        }
+    }
+}
+
+/// As a click on that button of the line that has the focus.
+void DueList::press(ui::ActionId act, int which)
+{
+    const QWidget* focus = QApplication::focusWidget();
+    const auto line = std::ranges::find_if(lines_, [focus](const QWidget* each) { return each->isAncestorOf(focus); });
+    QList<QPushButton*> buttons{again_};
+    if (line != lines_.end()) buttons += (*line)->findChildren<QPushButton*>();
+    for (QPushButton* each : buttons)
+        if (each->isVisible() && each->isEnabled() && ui::keyOf(*each) == ui::actionKeys(act).value(which)) return each->click();
 }
 
 int DueList::wantedWidth() const

@@ -20,6 +20,10 @@ class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
 
+namespace tierloam::ui {
+enum class ActionId;
+}
+
 namespace tierloam::window {
 
 /// What is to be done over all stacks, grouped by stack: what, why in numbers, when, and a button that names the act. Rebuilt when a
@@ -52,6 +56,8 @@ Q_SIGNALS:
     void counted(int lines);
 
 private:
+    void makeKeys();
+    void press(ui::ActionId act, int which);
     void rebuild();
     /// What had the focus before a rebuild.
     struct Place {

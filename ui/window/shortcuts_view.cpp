@@ -64,7 +64,7 @@ ShortcutsView::ShortcutsView(QWidget* parent) : ui::View{parent}
     setObjectName(QStringLiteral("shortcutsView"));
     setAttribute(Qt::WA_DeleteOnClose);
     QVBoxLayout* column = layOut(this, tr("Keys and shortcuts"));
-    for (const ui::Where where : {ui::Where::window, ui::Where::shelf, ui::Where::trends, ui::Where::journal, ui::Where::materials, ui::Where::handbook, ui::Where::rotation, ui::Where::form}) {
+    for (const ui::Where where : {ui::Where::window, ui::Where::due, ui::Where::shelf, ui::Where::trends, ui::Where::journal, ui::Where::materials, ui::Where::handbook, ui::Where::rotation, ui::Where::form}) {
         auto* card = new ui::Card{this};
         card->column()->addWidget(ui::makeLabel(ui::whereText(where), ui::TextRole::section, card));
         auto* grid = new QGridLayout;
