@@ -33,6 +33,7 @@ struct WriteFailure {
     bool inUse = false;      ///< another program held the file for more than 5 s
     bool diskFull = false;
     bool gone = false;       ///< the file was moved or removed while it was open
+    bool logTakenAway = false; ///< another program removed the log while this was written, again and again
     bool refused = false;    ///< the guard refused the edit, or a row or setting that it names is not as it is taken to be
     QString why;
 };
@@ -144,6 +145,10 @@ public:
     QString toldWhenOpened() const;
     /// A copy under a new name, durable. Returns why there is none.
     std::optional<QString> saveCopy(const QString& target, const CopyControl& control = {}) const;
+    /// Where another program has taken the log away, goes over to the one that lies there now; every write does so by itself and is then done again.
+    void followLog();
+    /// What people must be told of a log that was taken away, once; what the file holds has to be read again then.
+    std::optional<QString> toldOfLog();
     /// PRAGMA data_version: differs when another connection has written since the last call.
     qint64 dataVersion() const;
     /// Closes and removes a file that createdNow(), or empties it when it was one of 0 bytes; for an import that failed.

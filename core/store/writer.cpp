@@ -113,6 +113,7 @@ void Writer::write(WriteJob job, std::function<void(WriteAnswer)> answer)
 {
     post([this, job = std::move(job), answer = std::move(answer)](HouseholdFile& file) {
         WriteAnswer done = perform(file, job);
+        tellOfLog(file);
         const bool written = !done.failure;
         if (!written) failedSeries_ = std::max(job.series, failedSeries_.value_or(0));
         answer(std::move(done));
@@ -194,9 +195,19 @@ void Writer::look(std::function<void(Look)> answer)
     post([this, answer = std::move(answer)](HouseholdFile& file) { answer(lookNow(file)); });
 }
 
+void Writer::tellOfLog(HouseholdFile& file)
+{
+    const auto told = file.toldOfLog();
+    if (!told) return;
+    versionSeen_ = -1; // the next look gives all that the file holds
+    tell_(*told);
+}
+
 Look Writer::lookNow(HouseholdFile& file)
 {
     Look look;
+    file.followLog();
+    tellOfLog(file);
     look.movedAway = file.movedAway();
     const qint64 version = file.dataVersion();
     if (version == versionSeen_) return look;
