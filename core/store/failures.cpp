@@ -89,7 +89,7 @@ WriteFailure goneFailure(const QString& path)
 WriteFailure logTakenAwayFailure(const QString& path)
 {
     WriteFailure failure;
-    failure.logTakenAway = true;
+    failure.inUse = true;
     failure.why = StoreText::tr("Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.").arg(path);
     return failure;
 }

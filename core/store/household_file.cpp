@@ -174,20 +174,13 @@ std::optional<WriteFailure> HouseholdFile::Private::standOnLog()
     log::note(log::What::logTakenAway, {{"opened-anew", !error}});
     if (error) return failure(*error);
     renewing = false;
+    ++renewals;
     const auto now = idsIn(connection());
     const bool whole = std::ranges::includes(now, idsBefore);
     toldOfLog = whole ? StoreText::tr("Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.").arg(path)
                       : StoreText::tr("Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups "
                                       "for what is missing.").arg(path);
     return std::nullopt;
-}
-
-void HouseholdFile::followLog() { d_->standOnLog(); }
-
-std::optional<QString> HouseholdFile::toldOfLog()
-{
-    if (d_->toldOfLog.isEmpty()) return std::nullopt;
-    return std::exchange(d_->toldOfLog, QString{});
 }
 
 /// A file that is unlinked or moved meanwhile must not take a write that is then lost with it: asked before and after. So is its log.
@@ -205,7 +198,7 @@ namespace {
 
 void logFailure(const WriteFailure& failure, qint64 milliseconds)
 {
-    log::note(log::What::writeFailed, {{"in-use", failure.inUse}, {"disk-full", failure.diskFull}, {"gone", failure.gone}, {"refused", failure.refused}, {"log", failure.logTakenAway}, {"ms", milliseconds}});
+    log::note(log::What::writeFailed, {{"in-use", failure.inUse}, {"disk-full", failure.diskFull}, {"gone", failure.gone}, {"refused", failure.refused}, {"ms", milliseconds}});
 }
 
 }
@@ -294,9 +287,11 @@ std::optional<WriteFailure> HouseholdFile::Private::writeSetting(const SettingCh
 
 qint64 HouseholdFile::dataVersion() const
 {
+    constexpr qint64 eachRenewal = qint64{1} << 32; // the number of a new connection begins anew
+    d_->standOnLog(); // where that fails, so does the next line, or what is asked beside says why
     const auto version = d_->connection().value(QStringLiteral("PRAGMA data_version"));
     const auto* value = std::get_if<QVariant>(&version);
-    return value ? value->toLongLong() : -1;
+    return value ? d_->renewals * eachRenewal + value->toLongLong() : -1;
 }
 
 void HouseholdFile::discard(std::unique_ptr<HouseholdFile> file)

@@ -29,7 +29,8 @@ public:
     }
     bool renewing = false;           ///< the connection has to be opened anew, and that failed the last time
     std::set<journal::EntryId> idsBefore; ///< live entries on the log that was taken away
-    QString toldOfLog;
+    QString toldOfLog;               ///< not yet told
+    int renewals = 0;
 
     std::optional<WriteFailure> standOnLog();
     /// Does a step that writes, and again on the log that then lies there when its own was taken away before or while it was written.
@@ -40,8 +41,7 @@ public:
         for (int tried = 1;; ++tried) {
             if (auto why = standOnLog()) return *why;
             auto done = step();
-            const WriteFailure* failure = failureIn(done);
-            if (!failure || !failure->logTakenAway || tried == tries) return done;
+            if (!failureIn(done) || !connection().logTakenAway() || tried == tries) return done;
         }
     }
     static const WriteFailure* failureIn(const std::optional<WriteFailure>& done) { return done ? &*done : nullptr; }

@@ -58,9 +58,9 @@ TEST(StoreHeldLocks, ReadingTheFileBesideDoesNotLetGoOfThem)
     readAndClose(place.path());
     ASSERT_TRUE(tests::OtherProcess::run(place.path(), QStringLiteral("SELECT count(*) FROM entries")));
     EXPECT_EQ(inodeOf(place.path() + QStringLiteral("-wal")), log) << "the other took itself for the last user and removed the log";
-    EXPECT_FALSE(file->toldOfLog());
+    EXPECT_EQ(file->toldWhenOpened(), QString{});
     EXPECT_EQ(idsOf(file->apply({.added = {feed(2)}})).size(), 1U);
-    EXPECT_FALSE(file->toldOfLog());
+    EXPECT_EQ(file->toldWhenOpened(), QString{});
     EXPECT_EQ(gramsIn(place.path()), (std::vector{1.0, 2.0}));
 }
 
@@ -108,10 +108,10 @@ TEST(StoreHeldLocks, AnEntryGoesIntoTheLogThatLiesThereNow)
     takeTheLogAway(place.path());
     ASSERT_TRUE(tests::OtherProcess::run(place.path(), QStringLiteral("INSERT INTO settings (name, value, changed_at) VALUES ('theirs', 'kept', '')")));
     EXPECT_EQ(idsOf(file->apply({.added = {feed(2)}})).size(), 1U);
-    const auto told = file->toldOfLog();
-    ASSERT_TRUE(told);
-    EXPECT_TRUE(told->contains(QStringLiteral("nothing"))) << told->toStdString();
-    EXPECT_FALSE(file->toldOfLog()) << "told once";
+    const QString told = file->toldWhenOpened();
+    ASSERT_FALSE(told.isEmpty());
+    EXPECT_TRUE(told.contains(QStringLiteral("nothing"))) << told.toStdString();
+    EXPECT_EQ(file->toldWhenOpened(), QString{}) << "told once";
     EXPECT_EQ(gramsIn(place.path()), (std::vector{1.0, 2.0}));
     EXPECT_EQ(file->setting(QStringLiteral("theirs")), QStringLiteral("kept"));
 }
@@ -130,9 +130,9 @@ TEST(StoreHeldLocks, ALogThatIsTakenAwayWithinAWriteTakesNothing)
     // The file had not been folded into: what only the log held is gone with it, and that is told.
     EXPECT_EQ(idsOf(file->apply({.added = {feed(2)}}, {}, guard)).size(), 1U);
     EXPECT_EQ(asked, 2) << "looked at again on the log that lies there now";
-    const auto told = file->toldOfLog();
-    ASSERT_TRUE(told);
-    EXPECT_FALSE(told->contains(QStringLiteral("nothing"))) << told->toStdString();
+    const QString told = file->toldWhenOpened();
+    ASSERT_FALSE(told.isEmpty());
+    EXPECT_FALSE(told.contains(QStringLiteral("nothing"))) << told.toStdString();
     EXPECT_EQ(gramsIn(place.path()), std::vector{2.0});
 }
 
@@ -145,7 +145,7 @@ TEST(StoreHeldLocks, WhoKeepsRemovingTheLogIsToldOf)
         return std::nullopt;
     };
     const auto failure = failureOf(file->apply({.added = {feed(1)}}, {}, guard));
-    EXPECT_TRUE(failure.logTakenAway);
+    EXPECT_TRUE(failure.inUse);
     EXPECT_TRUE(failure.why.contains(place.path())) << failure.why.toStdString();
     EXPECT_EQ(idsOf(file->apply({.added = {feed(2)}})).size(), 1U);
     EXPECT_EQ(gramsIn(place.path()), std::vector{2.0});

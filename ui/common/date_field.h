@@ -19,6 +19,8 @@ public:
 
     /// Moves "today"; the field follows while it was not changed.
     void setToday(Day today);
+    /// What it dates has been done: a day after today is at fault. `standing`: one that stands in the journal already and may stay.
+    void setDone(bool done, std::optional<Day> standing = std::nullopt);
     void setMoment(const DayAndTime& moment);
     /// Empties it, where a date may be left out.
     void clearMoment();
@@ -40,7 +42,11 @@ private:
     void showDistance();
     void showTime(bool shown);
 
+    Day latest() const;
+
     Day today_;
+    bool done_ = false;
+    std::optional<Day> standing_;
     bool changed_ = false;
     FieldEdit* edit_ = nullptr;
     QToolButton* calendar_ = nullptr;

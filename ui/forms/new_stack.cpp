@@ -146,6 +146,7 @@ void NewStack::Private::build(QWidget* content)
     water->setHint(tr("beyond what wets the bedding; usually empty"));
     date = grid->add(tr("Started on"), new ui::DateField{context.today});
     required(date, tr("On which day?"));
+    date->setDone(true);
 
     QObject::connect(amount, &ui::Field::edited, grid, [this] { amountTyped = !amount->isEmpty(); });
     QObject::connect(grid, &FieldGrid::edited, grid, [this] {
