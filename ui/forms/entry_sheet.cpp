@@ -11,7 +11,6 @@
 #include "ui/forms/food_room.h"
 #include "ui/forms/tray_words.h"
 
-#include <QScrollArea>
 #include <QSet>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -396,11 +395,7 @@ void EntrySheet::focusFirst()
 {
     if (asked_ == nullptr || asked_->isHidden()) return grid_->focusFirst();
     grid_->focusOn(asked_);
-    // Its place is known once the form is laid out.
-    QTimer::singleShot(0, asked_, [field = asked_] {
-        for (QWidget* each = field->parentWidget(); each != nullptr; each = each->parentWidget())
-            if (auto* area = qobject_cast<QScrollArea*>(each)) area->ensureWidgetVisible(field, 0, area->fontMetrics().height());
-    });
+    grid_->bringIntoSight(asked_);
 }
 
 void EntrySheet::askFor(reckoning::LookKind look)

@@ -295,6 +295,7 @@ void NewStack::record()
     if (const QString words = d_->name->isEmpty() ? QString{} : d_->nameProblem(); !words.isEmpty()) {
         d_->name->showProblem(words);
         d_->name->setFocus();
+        d_->grid->bringIntoSight(d_->name);
         return;
     }
     if (!sound) return;
