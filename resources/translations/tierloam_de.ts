@@ -1524,6 +1524,14 @@
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
         <translation>sie war nicht im Licht; etwa %1 Würmer sind darin, %2 des Bestands</translation>
     </message>
+    <message>
+        <source>Leave the stack in the cool until the bed is surely below %1</source>
+        <translation>Den Stapel im Kühlen lassen, bis das Bett sicher unter %1 ist</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a week</source>
+        <translation>; sonst warten und in einer Woche wieder nachsehen</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -2739,10 +2747,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Der Eintrag ist nicht mehr da.</translation>
     </message>
     <message>
-        <source>This would make a later entry impossible (%1). %2</source>
-        <translation>Das würde einen späteren Eintrag unmöglich machen (%1). %2</translation>
-    </message>
-    <message>
         <source>Later entries that now fall to another batch: %1</source>
         <translation>Spätere Einträge, die nun zu einer anderen Charge gehören: %1</translation>
     </message>
@@ -3033,6 +3037,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 ist eine Haushaltsdatei oder eine andere Datenbank und blieb, wie sie ist. Wähle einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>an amount, which is missing</source>
+        <translation>eine Menge; sie fehlt</translation>
+    </message>
+    <message>
+        <source>«%1» of %2</source>
+        <translation>«%1» vom %2</translation>
+    </message>
+    <message>
+        <source>«%1» of %2, %3</source>
+        <translation>«%1» vom %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
+        <translation>%1 wäre nicht mehr möglich: %2 Lösche oder ändere zuerst diesen Eintrag.</translation>
+    </message>
+    <message>
+        <source>today or a day before: this day has not come</source>
+        <translation>heute oder ein Tag davor: dieser Tag ist noch nicht gekommen</translation>
     </message>
 </context>
 <context>
@@ -8473,6 +8497,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Ein anderes Programm hat dies inzwischen geändert. Was es schrieb, blieb, und nichts wurde geschrieben.</translation>
     </message>
+    <message>
+        <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während dies geschrieben wurde. Nichts wurde geschrieben; schließe jenes Programm und versuche es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.</source>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war. Sie wurde neu geöffnet; nichts von dem, was aufgezeichnet wurde, fehlt.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war, und mit ihm oder aus der Datei Einträge. Sieh ins Journal, und in die Sicherungen nach dem, was fehlt.</translation>
+    </message>
 </context>
 <context>
     <name>SumpFields</name>
@@ -10128,32 +10164,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Schreibe auf, was hineinkommt und was herausläuft. Das Programm errechnet mit seiner Unsicherheit, wie es den Würmern geht, wann jede unterste Etage reif ist und was in dieser Woche fällig ist. Nichts verlässt diesen Rechner.</translation>
     </message>
     <message>
-        <source>&amp;Start my first stack…</source>
-        <translation>Meinen ersten &amp;Stapel beginnen…</translation>
-    </message>
-    <message>
         <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
         <translation>Beantworte ein paar Fragen; du erfährst, wie viel Einstreu und Wasser hineingehören. Die Aufzeichnung liegt bei deinen Dokumenten.</translation>
-    </message>
-    <message>
-        <source>Look at the &amp;demo</source>
-        <translation>Die &amp;Demo ansehen</translation>
     </message>
     <message>
         <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
         <translation>Ein von uns erfundener Haushalt mit drei Stapeln und zwei Jahren Aufzeichnung, in einer Kopie, mit der du spielen kannst.</translation>
     </message>
     <message>
-        <source>&amp;Open a household…</source>
-        <translation>Haushalt öff&amp;nen…</translation>
-    </message>
-    <message>
         <source>A file that was kept before.</source>
         <translation>Eine Datei von früher.</translation>
-    </message>
-    <message>
-        <source>&amp;Import a table…</source>
-        <translation>Tabelle &amp;importieren…</translation>
     </message>
     <message>
         <source>A journal or a list of your own as CSV, into a new household. You see what becomes of each row first.</source>
@@ -10174,6 +10194,22 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Opened lately</source>
         <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>Start my first stack…</source>
+        <translation>Meinen ersten Stapel beginnen…</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Die Demo ansehen</translation>
+    </message>
+    <message>
+        <source>Open a household…</source>
+        <translation>Haushalt öffnen…</translation>
+    </message>
+    <message>
+        <source>Import a table…</source>
+        <translation>Tabelle importieren…</translation>
     </message>
 </context>
 <context>
@@ -12737,6 +12773,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%1, in %n Tag</numerusform>
             <numerusform>%1, in %n Tagen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
+        <translation>%1 ist noch nicht gekommen. Aufgezeichnet wird, was getan ist: spätestens heute.</translation>
     </message>
 </context>
 <context>

@@ -1524,6 +1524,14 @@
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
         <translation>no ha estado a la luz; hay en ella unos %1 de lombrices, %2 de la colonia</translation>
     </message>
+    <message>
+        <source>Leave the stack in the cool until the bed is surely below %1</source>
+        <translation>Deja la pila en lo fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a week</source>
+        <translation>; si no, espera y vuelve a mirar dentro de una semana</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -2740,10 +2748,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>La anotación ya no está.</translation>
     </message>
     <message>
-        <source>This would make a later entry impossible (%1). %2</source>
-        <translation>Esto haría imposible una anotación posterior (%1). %2</translation>
-    </message>
-    <message>
         <source>Later entries that now fall to another batch: %1</source>
         <translation>Anotaciones posteriores que ahora pasan a otro lote: %1</translation>
     </message>
@@ -3034,6 +3038,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 es un archivo de hogar u otra base de datos, y quedó como estaba. Elige otro nombre.</translation>
+    </message>
+    <message>
+        <source>an amount, which is missing</source>
+        <translation>una cantidad; falta</translation>
+    </message>
+    <message>
+        <source>«%1» of %2</source>
+        <translation>«%1» del %2</translation>
+    </message>
+    <message>
+        <source>«%1» of %2, %3</source>
+        <translation>«%1» del %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
+        <translation>%1 ya no sería posible: %2 Borra o cambia primero esa entrada.</translation>
+    </message>
+    <message>
+        <source>today or a day before: this day has not come</source>
+        <translation>hoy o un día anterior: ese día aún no ha llegado</translation>
     </message>
 </context>
 <context>
@@ -8474,6 +8498,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Otro programa cambió esto entretanto. Lo que escribió se conservó, y no se escribió nada.</translation>
     </message>
+    <message>
+        <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
+        <translation>Otro programa quitó el registro de escritura de %1 mientras se escribía esto. No se escribió nada; cierra ese programa y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.</source>
+        <translation>Otro programa quitó el registro de escritura de %1 mientras el archivo estaba abierto aquí. El archivo se abrió de nuevo; no falta nada de lo anotado.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
+        <translation>Otro programa quitó el registro de escritura de %1 mientras el archivo estaba abierto aquí, y con él o del archivo, entradas. Mira el diario, y las copias de seguridad para lo que falte.</translation>
+    </message>
 </context>
 <context>
     <name>SumpFields</name>
@@ -10129,32 +10165,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Anota lo que entra y lo que sale. El programa calcula, con su incertidumbre, cómo les va a las lombrices, cuándo está lista cada bandeja inferior y qué toca esta semana. Nada sale de este equipo.</translation>
     </message>
     <message>
-        <source>&amp;Start my first stack…</source>
-        <translation>&amp;Empezar mi primera torre…</translation>
-    </message>
-    <message>
         <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
         <translation>Responde unas preguntas; se te dice cuánta cama y agua poner. Lo anotado se guarda entre tus documentos.</translation>
-    </message>
-    <message>
-        <source>Look at the &amp;demo</source>
-        <translation>Ver la &amp;demostración</translation>
     </message>
     <message>
         <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
         <translation>Un hogar inventado por nosotros, con tres torres y dos años anotados, en una copia tuya para probar.</translation>
     </message>
     <message>
-        <source>&amp;Open a household…</source>
-        <translation>&amp;Abrir un hogar…</translation>
-    </message>
-    <message>
         <source>A file that was kept before.</source>
         <translation>Un archivo guardado antes.</translation>
-    </message>
-    <message>
-        <source>&amp;Import a table…</source>
-        <translation>&amp;Importar una tabla…</translation>
     </message>
     <message>
         <source>A journal or a list of your own as CSV, into a new household. You see what becomes of each row first.</source>
@@ -10175,6 +10195,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Opened lately</source>
         <translation>Abiertos hace poco</translation>
+    </message>
+    <message>
+        <source>Start my first stack…</source>
+        <translation>Empezar mi primera torre…</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Ver la demostración</translation>
+    </message>
+    <message>
+        <source>Open a household…</source>
+        <translation>Abrir un hogar…</translation>
+    </message>
+    <message>
+        <source>Import a table…</source>
+        <translation>Importar una tabla…</translation>
     </message>
 </context>
 <context>
@@ -12738,6 +12774,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%1, dentro de %n día</numerusform>
             <numerusform>%1, dentro de %n días</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
+        <translation>%1 aún no ha llegado. Se anota lo que está hecho: hoy a más tardar.</translation>
     </message>
 </context>
 <context>

@@ -1524,6 +1524,14 @@
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
         <translation>il n’a pas été à la lumière&#xa0;; environ %1 de vers y sont, %2 de la colonie</translation>
     </message>
+    <message>
+        <source>Leave the stack in the cool until the bed is surely below %1</source>
+        <translation>Laisser la pile au frais jusqu’à ce que le lit soit sûrement en dessous de %1</translation>
+    </message>
+    <message>
+        <source>; else wait and look again in a week</source>
+        <translation>&#xa0;; sinon attendre et regarder de nouveau dans une semaine</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -2739,10 +2747,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>L’entrée n’est plus là.</translation>
     </message>
     <message>
-        <source>This would make a later entry impossible (%1). %2</source>
-        <translation>Cela rendrait impossible une entrée suivante (%1). %2</translation>
-    </message>
-    <message>
         <source>Later entries that now fall to another batch: %1</source>
         <translation>Entrées suivantes qui passent maintenant à un autre lot&#xa0;: %1</translation>
     </message>
@@ -3033,6 +3037,26 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 est un fichier de foyer ou une autre base de données, et est resté tel quel. Choisir un autre nom.</translation>
+    </message>
+    <message>
+        <source>an amount, which is missing</source>
+        <translation>une quantité&#xa0;; elle manque</translation>
+    </message>
+    <message>
+        <source>«%1» of %2</source>
+        <translation>«%1» du %2</translation>
+    </message>
+    <message>
+        <source>«%1» of %2, %3</source>
+        <translation>«%1» du %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
+        <translation>%1 ne serait plus possible&#xa0;: %2 Supprimer ou modifier d’abord cette entrée.</translation>
+    </message>
+    <message>
+        <source>today or a day before: this day has not come</source>
+        <translation>aujourd’hui ou un jour d’avant&#xa0;: ce jour n’est pas encore venu</translation>
     </message>
 </context>
 <context>
@@ -8473,6 +8497,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Un autre programme a changé cela entre-temps. Ce qu’il a écrit a été gardé, et rien n’a été écrit.</translation>
     </message>
+    <message>
+        <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
+        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que ceci s’écrivait. Rien n’a été écrit&#xa0;; fermer ce programme et réessayer.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.</source>
+        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que le fichier était ouvert ici. Le fichier a été rouvert&#xa0;; rien de ce qui a été noté ne manque.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
+        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que le fichier était ouvert ici, et des entrées avec lui ou dans le fichier. Regarder le journal, et les sauvegardes pour ce qui manque.</translation>
+    </message>
 </context>
 <context>
     <name>SumpFields</name>
@@ -10128,32 +10164,16 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Notez ce qui entre et ce qui coule. Le programme calcule, avec son incertitude, comment vont les vers, quand chaque plateau du bas est prêt et ce qui est à faire cette semaine. Rien ne quitte cette machine.</translation>
     </message>
     <message>
-        <source>&amp;Start my first stack…</source>
-        <translation>&amp;Démarrer ma première pile…</translation>
-    </message>
-    <message>
         <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
         <translation>Répondez à quelques questions&#xa0;; on vous dit combien de litière et d’eau mettre. Les notes sont conservées parmi vos documents.</translation>
-    </message>
-    <message>
-        <source>Look at the &amp;demo</source>
-        <translation>Voir la dé&amp;monstration</translation>
     </message>
     <message>
         <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
         <translation>Un foyer de notre invention avec trois piles et deux ans de notes, dans une copie à vous pour essayer.</translation>
     </message>
     <message>
-        <source>&amp;Open a household…</source>
-        <translation>&amp;Ouvrir un foyer…</translation>
-    </message>
-    <message>
         <source>A file that was kept before.</source>
         <translation>Un fichier conservé auparavant.</translation>
-    </message>
-    <message>
-        <source>&amp;Import a table…</source>
-        <translation>&amp;Importer un tableau…</translation>
     </message>
     <message>
         <source>A journal or a list of your own as CSV, into a new household. You see what becomes of each row first.</source>
@@ -10174,6 +10194,22 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Opened lately</source>
         <translation>Ouverts récemment</translation>
+    </message>
+    <message>
+        <source>Start my first stack…</source>
+        <translation>Démarrer ma première pile…</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Voir la démonstration</translation>
+    </message>
+    <message>
+        <source>Open a household…</source>
+        <translation>Ouvrir un foyer…</translation>
+    </message>
+    <message>
+        <source>Import a table…</source>
+        <translation>Importer un tableau…</translation>
     </message>
 </context>
 <context>
@@ -12737,6 +12773,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>%1, dans %n jour</numerusform>
             <numerusform>%1, dans %n jours</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
+        <translation>%1 n’est pas encore venu. On note ce qui est fait&#xa0;: aujourd’hui au plus tard.</translation>
     </message>
 </context>
 <context>
