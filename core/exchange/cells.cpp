@@ -67,7 +67,8 @@ Amount Cells::amount(bool masses, bool volumes, Zero zero)
 {
     const auto value = parseNumber(row_[Column::amount]);
     if (!value) {
-        refuse(Column::amount, ExchangeText::tr("a plain decimal with a point, such as 0.35"));
+        // Of other people's tables only an empty cell comes as far as this: what is no number in their way of writing is told by that way.
+        refuse(Column::amount, row_[Column::amount].empty() ? ExchangeText::tr("an amount, which is missing") : ExchangeText::tr("a plain decimal with a point, such as 0.35"));
         return {};
     }
     const auto unit = unitNamed(row_[Column::unit]);

@@ -4,6 +4,8 @@
 #include "core/exchange/text.h"
 #include "core/materials/table.h"
 #include "core/quantity/number_text.h"
+#include "core/wording/action_words.h"
+#include "core/wording/dates.h"
 #include "core/wording/formats.h"
 
 #include <algorithm>
@@ -48,6 +50,13 @@ QString entryText(const journal::Entry& entry)
     return text + QStringLiteral(", ") + toQString(journal::actionName(entry.action));
 }
 
+QString entryWords(const journal::Entry& entry)
+{
+    const QString what = wording::actionWord(entry.action);
+    const QString when = wording::fullDay(entry.date.day);
+    return entry.stack.empty() ? ExchangeText::tr("«%1» of %2").arg(what, when) : ExchangeText::tr("«%1» of %2, %3").arg(what, when, shown(entry.stack));
+}
+
 QString refusalText(const journal::Refusal& refusal, const journal::Entries& entries)
 {
     const QString stack = shown(refusal.stack);
@@ -56,7 +65,7 @@ QString refusalText(const journal::Refusal& refusal, const journal::Entries& ent
     case RefusalReason::stackUnknown:
         return refusal.stack.empty() ? ExchangeText::tr("The entry names no stack.") : ExchangeText::tr("%1 has never been set up.").arg(stack);
     case RefusalReason::beforeFirstSetup:
-        return ExchangeText::tr("%1 was first set up on %2; nothing can be dated before that.").arg(stack, toQString(dayText(refusal.day)));
+        return ExchangeText::tr("%1 was first set up on %2; nothing can be dated before that.").arg(stack, wording::fullDay(refusal.day));
     case RefusalReason::stackRetired:
         return ExchangeText::tr("%1 has been retired.").arg(stack);
     case RefusalReason::nameTaken:
@@ -103,7 +112,7 @@ QString editRefusalText(const journal::EditEffect& effect, const journal::Edit& 
     const bool own = refused.id == journal::EntryId::none || std::any_of(edit.added.begin(), edit.added.end(), isRefused)
         || std::any_of(edit.replaced.begin(), edit.replaced.end(), isRefused);
     if (own) return why;
-    return ExchangeText::tr("This would make a later entry impossible (%1). %2").arg(entryText(refused), why);
+    return ExchangeText::tr("%1 would not be possible any more: %2 Delete or change that entry first.").arg(entryWords(refused), why);
 }
 
 QString movedText(const journal::EditEffect& effect)
@@ -114,7 +123,7 @@ QString movedText(const journal::EditEffect& effect)
     for (const journal::Entry& entry : effect.after) {
         if (next == effect.movedToOtherBatch.end()) break;
         if (entry.id != *next) continue;
-        text += QLatin1Char{'\n'} + entryText(entry);
+        text += QLatin1Char{'\n'} + entryWords(entry);
         ++next;
     }
     return text;

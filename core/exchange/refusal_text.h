@@ -15,11 +15,15 @@ QString entryText(const journal::Entry& entry);
 /// Why the step is impossible, as a sentence for people: "Mill has no slot 5: it has 3." `entries` are those replayed.
 QString refusalText(const journal::Refusal& refusal, const journal::Entries& entries);
 
-/// Why an edit is refused: the sentence alone when the edit's own entry is at fault; else the later entry is named before it.
+/// The same for people, in the words and by the locale of the journal's page: "«Lifted» of 1 Jul 2031, Mill".
+QString entryWords(const journal::Entry& entry);
+
+/// Why an edit is refused: the sentence alone when the edit's own entry is at fault; else the entry that needs what the edit takes is named before
+/// it, and what to do.
 /// Empty when the effect holds no refusal.
 QString editRefusalText(const journal::EditEffect& effect, const journal::Edit& edit);
 
-/// "Later entries now fall to another batch: …", each on a line of its own; empty when none does.
+/// "Later entries now fall to another batch: …", each for people and on a line of its own; empty when none does.
 QString movedText(const journal::EditEffect& effect);
 
 QString warningText(const journal::Warning& warning, const journal::Entries& entries);

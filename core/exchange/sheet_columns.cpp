@@ -139,13 +139,14 @@ QString fieldText(SheetField field)
     return {};
 }
 
-std::vector<SheetColumn> recogniseColumns(const std::vector<std::string>& header)
+void recogniseMore(const std::vector<std::string>& header, std::vector<SheetColumn>& columns, const std::set<std::size_t>& kept)
 {
-    std::vector<SheetColumn> columns(header.size());
     std::array<bool, allSheetFields.size()> taken{};
+    for (const SheetColumn& column : columns)
+        if (column.field) taken[static_cast<std::size_t>(*column.field)] = true;
     const auto take = [&](std::size_t at, SheetField field, std::optional<Unit> unit) {
         bool& isTaken = taken[static_cast<std::size_t>(field)];
-        if (columns[at].field || isTaken) return;
+        if (columns[at].field || isTaken || kept.contains(at)) return;
         isTaken = true;
         columns[at] = {field, field == SheetField::amount ? unit : std::nullopt};
     };
@@ -158,6 +159,34 @@ std::vector<SheetColumn> recogniseColumns(const std::vector<std::string>& header
         for (const FieldWords& row : fieldWords)
             if (row.words.has(name) || row.words.has(comparable(header[at]))) take(at, row.field, unit);
     }
+}
+
+std::vector<SheetColumn> recogniseColumns(const std::vector<std::string>& header)
+{
+    std::vector<SheetColumn> columns(header.size());
+    recogniseMore(header, columns);
+    return columns;
+}
+
+std::vector<SheetColumn> recogniseColumns(const Sheet& sheet)
+{
+    std::vector<SheetColumn> columns = recogniseColumns(sheet.header);
+    const auto holds = [&](SheetField field) { return std::ranges::find(columns, std::optional{field}, &SheetColumn::field); };
+    const auto item = holds(SheetField::item);
+    if (item == columns.end() || holds(SheetField::action) != columns.end()) return columns;
+    const auto at = static_cast<std::size_t>(item - columns.begin());
+    constexpr int enough = 200; // rows of a table that is much the same throughout
+    int cells = 0, acts = 0;
+    for (const csv::Record& record : sheet.rows) {
+        if (at >= record.cells.size() || comparable(record.cells[at]).empty()) continue;
+        ++cells;
+        if (actionMeant(record.cells[at])) ++acts;
+        if (cells == enough) break;
+    }
+    // Not all of them have to be known: people have words of their own.
+    if (acts == 0 || acts * 2 < cells) return columns;
+    columns[at] = {SheetField::action, std::nullopt};
+    recogniseMore(sheet.header, columns);
     return columns;
 }
 

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "core/exchange/sheet.h"
 #include "core/quantity/units.h"
 
 #include <QString>
 
 #include <array>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,6 +32,12 @@ struct SheetColumn {
 /// One for each column of the header, whatever their order. The journal's own names come first; of two columns that could hold the same
 /// thing the first is taken, and the other left out.
 std::vector<SheetColumn> recogniseColumns(const std::vector<std::string>& header);
+
+/// The same with the cells looked at: where no name says what was done, "what" over words for acts does, and the material is another column's.
+std::vector<SheetColumn> recogniseColumns(const Sheet& sheet);
+
+/// Gives what no column holds to those that hold nothing and whose name says it; columns in `kept` stay as they are.
+void recogniseMore(const std::vector<std::string>& header, std::vector<SheetColumn>& columns, const std::set<std::size_t>& kept = {});
 
 /// The action that a word of the table stands for: "feed" for "Fed" or "feeding". nullopt when it stands for none.
 std::optional<std::string_view> actionMeant(std::string_view word);

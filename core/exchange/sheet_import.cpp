@@ -5,6 +5,7 @@
 #include "core/exchange/sheet_row.h"
 #include "core/exchange/spreadsheet_safe.h"
 #include "core/exchange/text.h"
+#include "core/journal/absences.h"
 
 #include <algorithm>
 #include <set>
@@ -158,6 +159,16 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
             keepOnly([&](std::size_t i) { return !leftOut[i]; });
             read = readRows(given, existing);
         }
+    }
+    const auto hasNotCome = [&](std::size_t i) { return answers.today && read.entries[i] && read.entries[i]->date.day > *answers.today && !journal::awayDaysOf(*read.entries[i]); };
+    std::vector<bool> ahead(active.size(), false);
+    for (std::size_t i = 0; i < active.size(); ++i) {
+        ahead[i] = hasNotCome(i);
+        if (ahead[i]) refuse(active[i], {0, fieldText(SheetField::date), shown(given[i].row[Column::date]), ExchangeText::tr("today or a day before: this day has not come")});
+    }
+    if (std::ranges::count(ahead, true) > 0) {
+        keepOnly([&](std::size_t i) { return !ahead[i]; });
+        read = readRows(given, existing);
     }
     // Each round takes rows out, so there are at most as many rounds as rows; a second or third is rare.
     while (std::ranges::any_of(read.faults, [](const auto& fault) { return fault.has_value(); })) {

@@ -36,6 +36,7 @@ struct SheetAnswers {
     std::string stack;                 ///< of the rows that name none
     std::string action;                ///< of the rows that say none
     std::optional<Unit> unit;          ///< of the amounts that have none
+    std::optional<Day> today;          ///< rows of later days are at fault, but for absences, which are planned; none: any day is taken
     bool leaveOutThere = true;         ///< rows that the journal holds already
     bool leaveOutTwice = false;        ///< rows that say what an earlier row of the file says
 

@@ -20,6 +20,7 @@ enum class What {
     copied, copyFailed,
     reckoned,
     readingsImported,
+    logTakenAway,                       ///< another program removed the log of a file that was open
     whats
 };
 

@@ -1,5 +1,7 @@
 #include "core/store/connection.h"
 
+#include "core/store/held_locks.h"
+
 #include <QFile>
 #include <QSqlDriver>
 #include <QSqlQuery>
@@ -42,20 +44,31 @@ QSqlError trouble(const QString& text) { return QSqlError{text, {}, QSqlError::C
 
 std::variant<std::unique_ptr<Connection>, QSqlError> Connection::open(const QString& path, Access access, std::chrono::milliseconds busyTimeout)
 {
+    holdLocks();
     std::unique_ptr<Connection> connection{new Connection{freshName()}};
     connection->path_ = path;
-    QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection->name_);
-    const bool reading = access == Access::readOnly || access == Access::immutable;
-    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeout.count())
-                               + (reading ? QStringLiteral(";QSQLITE_OPEN_READONLY") : QString{}));
-    database.setDatabaseName(uriOf(path, access));
-    if (!database.open()) return database.lastError();
-    if (const auto error = connection->secure(busyTimeout, access == Access::queryOnly)) return *error;
+    connection->access_ = access;
+    connection->busyTimeout_ = busyTimeout;
+    if (const auto error = connection->connect()) return *error;
     return connection;
 }
 
-Connection::~Connection()
+std::optional<QSqlError> Connection::connect()
 {
+    QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name_);
+    const bool reading = access_ == Access::readOnly || access_ == Access::immutable;
+    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeout_.count())
+                               + (reading ? QStringLiteral(";QSQLITE_OPEN_READONLY") : QString{}));
+    database.setDatabaseName(uriOf(path_, access_));
+    if (!database.open()) return database.lastError();
+    return secure();
+}
+
+void Connection::disconnect()
+{
+    // SQLite would fold the log that it still has open into a file that has gone on without it, and remove the log that lies there now.
+    if (logTakenAway()) sqlite3_db_config(handle_, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    handle_ = nullptr;
     {
         QSqlDatabase database = QSqlDatabase::database(name_, false);
         database.close();
@@ -63,7 +76,30 @@ Connection::~Connection()
     QSqlDatabase::removeDatabase(name_);
 }
 
-std::optional<QSqlError> Connection::secure(std::chrono::milliseconds busyTimeout, bool queryOnly)
+Connection::~Connection() { disconnect(); }
+
+std::optional<QSqlError> Connection::renew()
+{
+    disconnect();
+    auto error = connect();
+    if (error) handle_ = nullptr;
+    return error;
+}
+
+namespace {
+
+/// In place of SQLite's own: a log that was taken away is not folded into the file.
+int foldLogThatStands(void*, sqlite3* handle, const char* name, int pages)
+{
+    constexpr int pagesBeforeFolding = 1000; // as SQLite does
+    if (pages < pagesBeforeFolding || !logStands(sqlite3_db_filename(handle, name))) return SQLITE_OK;
+    sqlite3_wal_checkpoint_v2(handle, name, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr); // where it fails the log grows, and the next commit tries again
+    return SQLITE_OK;
+}
+
+}
+
+std::optional<QSqlError> Connection::secure()
 {
     const QVariant driver = database().driver()->handle();
     if (driver.isValid() && std::strcmp(driver.typeName(), "sqlite3*") == 0) handle_ = *static_cast<sqlite3* const*>(driver.data());
@@ -74,7 +110,8 @@ std::optional<QSqlError> Connection::secure(std::chrono::milliseconds busyTimeou
         return trouble(QStringLiteral("The Qt driver brings another SQLite than the system's"));
 
     sqlite3_extended_result_codes(handle_, 1);
-    sqlite3_busy_timeout(handle_, static_cast<int>(busyTimeout.count()));
+    sqlite3_busy_timeout(handle_, static_cast<int>(busyTimeout_.count()));
+    sqlite3_wal_hook(handle_, foldLogThatStands, nullptr);
     struct Setting { int which; int on; };
     for (const auto [which, on] : {Setting{SQLITE_DBCONFIG_DEFENSIVE, 1}, Setting{SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
                                    Setting{SQLITE_DBCONFIG_ENABLE_TRIGGER, 0}, Setting{SQLITE_DBCONFIG_ENABLE_VIEW, 0},
@@ -89,7 +126,7 @@ std::optional<QSqlError> Connection::secure(std::chrono::milliseconds busyTimeou
     sqlite3_limit(handle_, SQLITE_LIMIT_COLUMN, 200);
     if (const auto error = run(QStringLiteral("PRAGMA cell_size_check = ON"))) return error;
     if (const auto error = run(QStringLiteral("PRAGMA temp_store = MEMORY"))) return error;
-    if (queryOnly) return run(QStringLiteral("PRAGMA query_only = ON"));
+    if (access_ == Access::queryOnly) return run(QStringLiteral("PRAGMA query_only = ON"));
     return std::nullopt;
 }
 
@@ -113,21 +150,31 @@ std::variant<QVariant, QSqlError> Connection::value(const QString& sql) const
 Connection::Watch::Watch(const Connection& connection, std::function<bool()> goOn) : connection_{connection}, goOn_{std::move(goOn)}
 {
     constexpr int steps = 5000; // of SQLite's machine, a few milliseconds
-    sqlite3_progress_handler(connection_.handle_, steps, [](void* self) { return static_cast<Watch*>(self)->goOn_() ? 0 : 1; }, this);
+    if (connection_.handle_) sqlite3_progress_handler(connection_.handle_, steps, [](void* self) { return static_cast<Watch*>(self)->goOn_() ? 0 : 1; }, this);
 }
 
-Connection::Watch::~Watch() { sqlite3_progress_handler(connection_.handle_, 0, nullptr, nullptr); }
+Connection::Watch::~Watch()
+{
+    if (connection_.handle_) sqlite3_progress_handler(connection_.handle_, 0, nullptr, nullptr);
+}
 
-bool Connection::mayWrite() const { return sqlite3_db_readonly(handle_, "main") == 0; }
+bool Connection::mayWrite() const { return handle_ && sqlite3_db_readonly(handle_, "main") == 0; }
 
 bool Connection::movedAway() const
 {
     int moved = 0;
-    return sqlite3_file_control(handle_, "main", SQLITE_FCNTL_HAS_MOVED, &moved) == SQLITE_OK && moved != 0;
+    return handle_ && sqlite3_file_control(handle_, "main", SQLITE_FCNTL_HAS_MOVED, &moved) == SQLITE_OK && moved != 0;
+}
+
+bool Connection::logTakenAway() const
+{
+    // A file that was moved is another matter: its log may have gone with it.
+    return handle_ && !movedAway() && !logStands(sqlite3_db_filename(handle_, "main"));
 }
 
 bool Connection::beginsLikeSqlite() const
 {
+    if (!handle_) return false;
     // Read through SQLite's own handle: closing a second one would drop the locks that this process holds on the file.
     sqlite3_file* file = nullptr;
     if (sqlite3_file_control(handle_, "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK || !file || !file->pMethods) return false;
@@ -140,11 +187,11 @@ qint64 Connection::fileSize() const
 {
     sqlite3_file* file = nullptr;
     sqlite3_int64 size = 0;
-    if (sqlite3_file_control(handle_, "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK || !file || !file->pMethods) return -1;
+    if (!handle_ || sqlite3_file_control(handle_, "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK || !file || !file->pMethods) return -1;
     return file->pMethods->xFileSize(file, &size) == SQLITE_OK ? size : -1;
 }
 
-bool Connection::insideTransaction() const { return sqlite3_get_autocommit(handle_) == 0; }
+bool Connection::insideTransaction() const { return handle_ && sqlite3_get_autocommit(handle_) == 0; }
 
 long Connection::fileSystemType() const
 {

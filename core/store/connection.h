@@ -56,18 +56,28 @@ public:
 
     bool mayWrite() const;          ///< false when SQLite could only open the file for reading
     bool movedAway() const;         ///< the path no longer leads to this file
+    /// The write-ahead log was removed or replaced by another program, which took itself for the last user of the file: what was committed since,
+    /// or is now, goes nowhere. Such a log is never folded into the file. Only renew() helps.
+    bool logTakenAway() const;
+    /// Closes and opens anew, so that the log that now lies there is used. After an error nothing is open and every statement fails; it may be tried again.
+    std::optional<QSqlError> renew();
     bool beginsLikeSqlite() const;  ///< the file's first bytes are those of an SQLite file
+    bool isOpen() const { return handle_ != nullptr; } ///< false only after a renew() that failed
     bool insideTransaction() const;
     qint64 fileSize() const;        ///< bytes, without the log; -1 when it cannot be told
     long fileSystemType() const;    ///< of the file, as statfs says; 0 when it says nothing
 
 private:
     explicit Connection(QString name) : name_{std::move(name)} {}
-    std::optional<QSqlError> secure(std::chrono::milliseconds busyTimeout, bool queryOnly);
+    std::optional<QSqlError> connect();
+    std::optional<QSqlError> secure();
+    void disconnect();
 
     QString name_;
     QString path_;
-    sqlite3* handle_ = nullptr;     ///< owned by the driver
+    Access access_ = Access::readOnly;
+    std::chrono::milliseconds busyTimeout_{};
+    sqlite3* handle_ = nullptr;     ///< owned by the driver; none: not open
 };
 
 /// Makes every commit durable before it returns: a write-ahead log synced at each commit, or, where that does not work or is not wanted,

@@ -86,6 +86,14 @@ WriteFailure goneFailure(const QString& path)
     return failure;
 }
 
+WriteFailure logTakenAwayFailure(const QString& path)
+{
+    WriteFailure failure;
+    failure.inUse = true;
+    failure.why = StoreText::tr("Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.").arg(path);
+    return failure;
+}
+
 WriteFailure writeFailure(const QSqlError& error, const QString& path)
 {
     const int code = resultCode(error);

@@ -19,5 +19,6 @@ WriteFailure unconfirmedFailure(const QSqlError& error, const QString& path);
 /// Whether a failed commit leaves that open.
 bool leavesItOpen(const QSqlError& error);
 WriteFailure goneFailure(const QString& path);
+WriteFailure logTakenAwayFailure(const QString& path);
 
 }

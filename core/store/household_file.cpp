@@ -8,6 +8,9 @@
 #include <QFileInfo>
 #include <QSqlQuery>
 
+#include <algorithm>
+#include <utility>
+
 namespace tierloam::store {
 
 HouseholdFile::HouseholdFile(std::unique_ptr<Private> d) : d_{std::move(d)} {}
@@ -146,12 +149,48 @@ Written HouseholdFile::Private::write(const journal::Edit& edit, const QString& 
     return ids;
 }
 
-/// A file that is unlinked or moved meanwhile must not take a write that is then lost with it: asked before and after.
+namespace {
+
+/// The journal as a connection sees it, by ids; nothing where it cannot be read.
+std::set<journal::EntryId> idsIn(const Connection& connection)
+{
+    std::set<journal::EntryId> ids;
+    const auto read = readEntries(connection);
+    if (const auto* entries = std::get_if<journal::Entries>(&read))
+        for (const journal::Entry& entry : *entries) ids.insert(entry.id);
+    return ids;
+}
+
+}
+
+std::optional<WriteFailure> HouseholdFile::Private::standOnLog()
+{
+    if (connection().movedAway()) return goneFailure(path);
+    if (!renewing && !connection().logTakenAway()) return std::nullopt;
+    if (!renewing) idsBefore = idsIn(connection());
+    renewing = true;
+    auto error = opened.connection->renew();
+    if (!error && !opened.readOnly) error = makeDurable(connection(), logIsSafeOn(connection().fileSystemType()));
+    log::note(log::What::logTakenAway, {{"opened-anew", !error}});
+    if (error) return failure(*error);
+    renewing = false;
+    ++renewals;
+    const auto now = idsIn(connection());
+    const bool whole = std::ranges::includes(now, idsBefore);
+    toldOfLog = whole ? StoreText::tr("Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.").arg(path)
+                      : StoreText::tr("Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups "
+                                      "for what is missing.").arg(path);
+    return std::nullopt;
+}
+
+/// A file that is unlinked or moved meanwhile must not take a write that is then lost with it: asked before and after. So is its log.
 std::optional<WriteFailure> HouseholdFile::Private::commit(const Transaction& transaction) const
 {
     if (connection().movedAway()) return goneFailure(path);
+    if (connection().logTakenAway()) return logTakenAwayFailure(path);
     if (const auto error = transaction.commit()) return leavesItOpen(*error) ? unconfirmedFailure(*error, path) : failure(*error);
     if (connection().movedAway()) return goneFailure(path);
+    if (connection().logTakenAway()) return logTakenAwayFailure(path);
     return std::nullopt;
 }
 
@@ -167,7 +206,7 @@ void logFailure(const WriteFailure& failure, qint64 milliseconds)
 Written HouseholdFile::apply(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting)
 {
     const log::Since since;
-    auto written = d_->applyInOne(edit, importName, guard, setting);
+    auto written = d_->onStandingLog([&] { return d_->applyInOne(edit, importName, guard, setting); });
     if (const auto* failure = std::get_if<WriteFailure>(&written)) logFailure(*failure, since.milliseconds());
     else
         log::note(log::What::written, {{"added", static_cast<qint64>(edit.added.size())}, {"replaced", static_cast<qint64>(edit.replaced.size())},
@@ -215,11 +254,16 @@ std::variant<std::map<QString, QString>, WriteFailure> HouseholdFile::settings()
 
 std::optional<WriteFailure> HouseholdFile::setSetting(const QString& name, const QString& value, const std::optional<QString>& standing)
 {
-    if (auto failure = d_->mayNotWrite()) return failure;
-    const Transaction transaction{d_->connection()};
-    if (const auto error = transaction.begin()) return d_->failure(*error);
-    if (auto failure = d_->writeSetting({name, value, standing})) return failure;
-    return d_->commit(transaction);
+    return d_->onStandingLog([&] { return d_->setInOne({name, value, standing}); });
+}
+
+std::optional<WriteFailure> HouseholdFile::Private::setInOne(const SettingChange& change) const
+{
+    if (auto why = mayNotWrite()) return why;
+    const Transaction transaction{connection()};
+    if (const auto error = transaction.begin()) return failure(*error);
+    if (auto why = writeSetting(change)) return why;
+    return commit(transaction);
 }
 
 std::optional<WriteFailure> HouseholdFile::Private::writeSetting(const SettingChange& change) const
@@ -243,9 +287,11 @@ std::optional<WriteFailure> HouseholdFile::Private::writeSetting(const SettingCh
 
 qint64 HouseholdFile::dataVersion() const
 {
+    constexpr qint64 eachRenewal = qint64{1} << 32; // the number of a new connection begins anew
+    d_->standOnLog(); // where that fails, so does the next line, or what is asked beside says why
     const auto version = d_->connection().value(QStringLiteral("PRAGMA data_version"));
     const auto* value = std::get_if<QVariant>(&version);
-    return value ? value->toLongLong() : -1;
+    return value ? d_->renewals * eachRenewal + value->toLongLong() : -1;
 }
 
 void HouseholdFile::discard(std::unique_ptr<HouseholdFile> file)

@@ -30,7 +30,7 @@ struct OpenFailure {
 
 /// Why a write did not happen; nothing of it was written.
 struct WriteFailure {
-    bool inUse = false;      ///< another program held the file for more than 5 s
+    bool inUse = false;      ///< another program held the file for more than 5 s, or kept taking its log away
     bool diskFull = false;
     bool gone = false;       ///< the file was moved or removed while it was open
     bool refused = false;    ///< the guard refused the edit, or a row or setting that it names is not as it is taken to be
@@ -140,11 +140,11 @@ public:
     std::optional<QString> backUpIfDue(const QDateTime& now = QDateTime::currentDateTime());
     /// Before an import; nothing is done for a file without entries. Returns what people must be told.
     std::optional<QString> backUpBeforeImport(const QDateTime& now = QDateTime::currentDateTime());
-    /// What open() did that people must be told: a backup before a step of the schema that lies elsewhere. Empty: nothing.
+    /// What was done when it was opened, or anew since (a log that was taken away), that people must be told; once. Empty: nothing.
     QString toldWhenOpened() const;
     /// A copy under a new name, durable. Returns why there is none.
     std::optional<QString> saveCopy(const QString& target, const CopyControl& control = {}) const;
-    /// PRAGMA data_version: differs when another connection has written since the last call.
+    /// Differs when another connection has written since the last call (PRAGMA data_version) or taken the log away, which is followed.
     qint64 dataVersion() const;
     /// Closes and removes a file that createdNow(), or empties it when it was one of 0 bytes; for an import that failed.
     /// A file that was there before is only closed.

@@ -5,6 +5,7 @@
 #include "core/store/setting_names.h"
 
 #include <algorithm>
+#include <utility>
 
 /// What a household file does to be kept twice: backups and copies.
 namespace tierloam::store {
@@ -52,7 +53,11 @@ std::optional<QString> HouseholdFile::backUpBeforeImport(const QDateTime& now)
     return made.trouble.isEmpty() ? std::nullopt : std::optional{made.trouble};
 }
 
-QString HouseholdFile::toldWhenOpened() const { return d_->opened.told; }
+QString HouseholdFile::toldWhenOpened() const
+{
+    const QString told = std::exchange(d_->opened.told, QString{});
+    return told.isEmpty() ? std::exchange(d_->toldOfLog, QString{}) : told;
+}
 
 std::optional<QString> HouseholdFile::saveCopy(const QString& target, const CopyControl& control) const
 {

@@ -121,22 +121,30 @@ std::optional<WriteFailure> HouseholdFile::Private::loggedFollows(const journal:
 LoggedWritten HouseholdFile::applyWithReadings(const journal::Edit& edit, const LoggedJob& job, const QString& importName, const Guard& guard)
 {
     const log::Since since;
-    if (auto failure = d_->mayNotWrite()) return {*failure, {}};
-    const Transaction transaction{d_->connection()};
-    if (const auto error = transaction.begin()) return {d_->failure(*error), {}};
-    if (auto failure = d_->checkAgain(guard)) return {*failure, {}};
-    auto written = d_->write(edit, importName);
-    if (std::holds_alternative<WriteFailure>(written)) return {std::move(written), {}};
-    const auto import = d_->connection().value(QStringLiteral("SELECT max(id) FROM imports")); // the one that write() has just noted
-    if (const auto* error = std::get_if<QSqlError>(&import)) return {d_->failure(*error), {}};
     std::vector<qint64> series;
-    if (auto failure = d_->writeLogged(job, std::get<QVariant>(import).toLongLong(), series)) return {*failure, {}};
-    if (auto failure = d_->commit(transaction)) return {*failure, {}};
+    auto written = d_->onStandingLog([&] { return d_->applyReadingsInOne(edit, job, importName, guard, series); });
+    if (std::holds_alternative<WriteFailure>(written)) return {std::move(written), {}};
     std::size_t readings = 0;
     for (const LoggedSeries& added : job.add) readings += added.readings.size();
     log::note(log::What::readingsImported, {{"readings", static_cast<qint64>(readings)}, {"taken-back", static_cast<qint64>(job.remove.size())},
                                             {"brought-back", static_cast<qint64>(job.bringBack.size())}, {"ms", since.milliseconds()}});
     return {std::move(written), std::move(series)};
+}
+
+Written HouseholdFile::Private::applyReadingsInOne(const journal::Edit& edit, const LoggedJob& job, const QString& importName, const Guard& guard, std::vector<qint64>& series) const
+{
+    series.clear();
+    if (auto why = mayNotWrite()) return *why;
+    const Transaction transaction{connection()};
+    if (const auto error = transaction.begin()) return failure(*error);
+    if (auto why = checkAgain(guard)) return *why;
+    auto written = write(edit, importName);
+    if (std::holds_alternative<WriteFailure>(written)) return written;
+    const auto import = connection().value(QStringLiteral("SELECT max(id) FROM imports")); // the one that write() has just noted
+    if (const auto* error = std::get_if<QSqlError>(&import)) return failure(*error);
+    if (auto why = writeLogged(job, std::get<QVariant>(import).toLongLong(), series)) return *why;
+    if (auto why = commit(transaction)) return *why;
+    return written;
 }
 
 std::variant<LoggedDays, WriteFailure> HouseholdFile::loggedDays() const

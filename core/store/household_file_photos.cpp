@@ -31,23 +31,28 @@ std::variant<std::vector<Photo>, WriteFailure> HouseholdFile::photosOf(journal::
 
 std::variant<qint64, WriteFailure> HouseholdFile::changePhoto(const PhotoJob& job)
 {
-    if (auto failure = d_->mayNotWrite()) return *failure;
-    const Transaction transaction{d_->connection()};
-    if (const auto error = transaction.begin()) return d_->failure(*error);
+    return d_->onStandingLog([&] { return d_->changePhotoInOne(job); });
+}
+
+std::variant<qint64, WriteFailure> HouseholdFile::Private::changePhotoInOne(const PhotoJob& job) const
+{
+    if (auto why = mayNotWrite()) return *why;
+    const Transaction transaction{connection()};
+    if (const auto error = transaction.begin()) return failure(*error);
     qint64 id = job.photo.id;
     {
-        QSqlQuery query{d_->connection().database()};
+        QSqlQuery query{connection().database()};
         if (job.what == PhotoJob::What::add) {
-            const auto entry = readEntry(d_->connection(), job.photo.entry);
-            if (const auto* trouble = std::get_if<RowTrouble>(&entry)) return d_->failure(*trouble);
+            const auto entry = readEntry(connection(), job.photo.entry);
+            if (const auto* trouble = std::get_if<RowTrouble>(&entry)) return failure(*trouble);
             if (!std::get<std::optional<journal::Entry>>(entry)) {
-                WriteFailure failure;
-                failure.refused = true;
-                failure.why = StoreText::tr("The entry of this picture is not there any more. Nothing was written.");
-                return failure;
+                WriteFailure refusal;
+                refusal.refused = true;
+                refusal.why = StoreText::tr("The entry of this picture is not there any more. Nothing was written.");
+                return refusal;
             }
             if (!query.prepare(QStringLiteral("INSERT INTO photos (entry_id, media_type, width_px, height_px, caption, bytes, created_at) VALUES (?, ?, ?, ?, ?, ?, ?)")))
-                return d_->failure(query.lastError());
+                return failure(query.lastError());
             query.addBindValue(static_cast<qint64>(job.photo.entry));
             query.addBindValue(job.photo.mediaType);
             query.addBindValue(job.photo.width);
@@ -55,21 +60,21 @@ std::variant<qint64, WriteFailure> HouseholdFile::changePhoto(const PhotoJob& jo
             query.addBindValue(job.photo.caption.isNull() ? QStringLiteral("") : job.photo.caption);
             query.addBindValue(job.photo.bytes);
             query.addBindValue(now());
-            if (!query.exec()) return d_->failure(query.lastError());
+            if (!query.exec()) return failure(query.lastError());
             id = query.lastInsertId().toLongLong();
         } else {
             const bool removing = job.what == PhotoJob::What::remove;
             const QString set = removing ? QStringLiteral("'%1' WHERE deleted_at IS NULL").arg(now()) : QStringLiteral("NULL WHERE deleted_at IS NOT NULL");
-            if (!query.exec(QStringLiteral("UPDATE photos SET deleted_at = %1 AND id = %2").arg(set).arg(id))) return d_->failure(query.lastError());
+            if (!query.exec(QStringLiteral("UPDATE photos SET deleted_at = %1 AND id = %2").arg(set).arg(id))) return failure(query.lastError());
             if (query.numRowsAffected() != 1) {
-                WriteFailure failure;
-                failure.refused = true;
-                failure.why = StoreText::tr("The picture has meanwhile been changed or deleted. Nothing was written.");
-                return failure;
+                WriteFailure refusal;
+                refusal.refused = true;
+                refusal.why = StoreText::tr("The picture has meanwhile been changed or deleted. Nothing was written.");
+                return refusal;
             }
         }
     }
-    if (auto failure = d_->commit(transaction)) return *failure;
+    if (auto why = commit(transaction)) return *why;
     return id;
 }
 

@@ -66,7 +66,7 @@ std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& p
             opened->set_value(OpenFailure{failure->inUse ? OpenProblem::inUse : OpenProblem::damaged, failure->why});
             return;
         }
-        if (const QString told = file->toldWhenOpened(); !told.isEmpty()) self->tell_(told);
+        self->tellOf(*file);
         opened->set_value(std::move(std::get<Contents>(held)));
         self->run(*file);
     }};
@@ -113,6 +113,7 @@ void Writer::write(WriteJob job, std::function<void(WriteAnswer)> answer)
 {
     post([this, job = std::move(job), answer = std::move(answer)](HouseholdFile& file) {
         WriteAnswer done = perform(file, job);
+        tellOf(file);
         const bool written = !done.failure;
         if (!written) failedSeries_ = std::max(job.series, failedSeries_.value_or(0));
         answer(std::move(done));
@@ -194,11 +195,17 @@ void Writer::look(std::function<void(Look)> answer)
     post([this, answer = std::move(answer)](HouseholdFile& file) { answer(lookNow(file)); });
 }
 
+void Writer::tellOf(HouseholdFile& file)
+{
+    if (const QString told = file.toldWhenOpened(); !told.isEmpty()) tell_(told);
+}
+
 Look Writer::lookNow(HouseholdFile& file)
 {
     Look look;
     look.movedAway = file.movedAway();
     const qint64 version = file.dataVersion();
+    tellOf(file);
     if (version == versionSeen_) return look;
     auto held = contentsOf(file);
     if (auto* failure = std::get_if<WriteFailure>(&held)) {

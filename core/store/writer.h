@@ -91,6 +91,7 @@ private:
     void run(HouseholdFile& file);
     WriteAnswer perform(HouseholdFile& file, const WriteJob& job);
     Look lookNow(HouseholdFile& file);
+    void tellOf(HouseholdFile& file);
 
     QString path_;
     bool readOnly_ = false;

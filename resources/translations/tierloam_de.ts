@@ -248,7 +248,7 @@
         <translation>&amp;Notiz…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
+        <source>&amp;Change the stack's set-up…</source>
         <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
@@ -599,7 +599,11 @@
         <source>In a line of the due list</source>
         <translation>In einer Zeile der Fälligkeitsliste</translation>
     </message>
-</context>
+<message>
+        <source>&amp;Cover…</source>
+        <translation>Ab&amp;decken…</translation>
+    </message>
+    </context>
 <context>
     <name>Advice</name>
     <message>
@@ -907,7 +911,7 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); %4 je Woche würden reichen, bis zu %5 sind verträglich</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <source>Add %1 of shredded paper to each week's food</source>
         <translation>Zum Futter jeder Woche %1 zerrissenes Papier geben</translation>
     </message>
     <message>
@@ -975,7 +979,7 @@
         <translation>Die unterste Etage nach oben heben</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn comes soon</source>
+        <source>The bottom tray's turn comes soon</source>
         <translation>Die unterste Etage ist bald an der Reihe</translation>
     </message>
     <message>
@@ -1301,7 +1305,7 @@
         <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
     <message>
@@ -1722,7 +1726,7 @@
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
     <message>
-        <source>the household&apos;s own material</source>
+        <source>the household's own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
     <message>
@@ -1760,6 +1764,22 @@
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
         <translation>Mist: nur abgelagerter, von nicht jüngst entwurmten Tieren; Handschuhe, Tetanusimpfung aktuell; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
+    </message>
+<message>
+        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
+        <translation>Staub und Schimmel: Humus feucht halten, Gesicht abwenden, Maske tragen und Hände waschen. Mit Asthma oder schwacher Abwehr lass es jemand anderen tun.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
+        <translation>Mist: nur abgelagert und nicht von kürzlich entwurmten Tieren, denn was deren Würmer tötet, tötet auch deine. Handschuhe tragen, Hände waschen; nie Katzen- oder Hundekot, und in der Schwangerschaft oder mit schwacher Abwehr gar nicht damit umgehen.</translation>
+    </message>
+    <message>
+        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
+        <translation>Staub und Schimmel: feucht halten, Maske tragen; nicht mit Asthma oder schwacher Abwehr.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
+        <translation>Mist: nur gereift, nicht von jüngst entwurmten Tieren; Handschuhe; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
     </message>
 </context>
 <context>
@@ -1869,7 +1889,7 @@
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
     <message>
-        <source>take the bottom tray&apos;s castings</source>
+        <source>take the bottom tray's castings</source>
         <translation>den Humus der untersten Etage nehmen</translation>
     </message>
     <message>
@@ -1971,7 +1991,7 @@
         <translation>bereits</translation>
     </message>
     <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
     </message>
     <message>
@@ -2149,7 +2169,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2173,7 +2193,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FILE]                        öffnet das Fenster mit einer Haushaltsdatei (*.tierloam)
 tierloam --demo                        öffnet eine frische Kopie des Demo-Haushalts
 tierloam FILE --import JOURNAL.csv     fügt alle Zeilen eines Tagebuchs hinzu oder keine
-tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
+tierloam FILE --record "ROW"           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2237,7 +2257,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
 </context>
@@ -2911,7 +2931,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Wort wie smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row&apos;s own date</source>
+        <source>a day not before the row's own date</source>
         <translation>ein Tag nicht vor dem Datum der Zeile</translation>
     </message>
     <message>
@@ -3089,6 +3109,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 ist eine Haushaltsdatei oder eine andere Datenbank und blieb, wie sie ist. Wähle einen anderen Namen.</translation>
+    </message>
+<message>
+        <source>an amount, which is missing</source>
+        <translation>eine Menge; sie fehlt</translation>
+    </message>
+    <message>
+        <source>«%1» of %2</source>
+        <translation>«%1» vom %2</translation>
+    </message>
+    <message>
+        <source>«%1» of %2, %3</source>
+        <translation>«%1» vom %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
+        <translation>%1 wäre nicht mehr möglich: %2 Lösche oder ändere zuerst diesen Eintrag.</translation>
+    </message>
+    <message>
+        <source>today or a day before: this day has not come</source>
+        <translation>heute oder ein Tag davor: dieser Tag ist noch nicht gekommen</translation>
     </message>
 </context>
 <context>
@@ -3829,8 +3869,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
 <context>
     <name>Formats</name>
     <message>
-        <source>%1&#xa0;%2</source>
-        <translation>%1&#xa0;%2</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -3865,8 +3905,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4204,7 +4244,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was es nicht weiß: Fäulnis ohne Luft in einer Ecke, Milben, Vögel, ein offen gelassener Deckel. Schreibe solches als Ereignis auf.</translation>
     </message>
     <message>
-        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Die Gewohnheiten eines Haushalts ändern sich; Parameter kehren mit einer Zeitkonstante von {drift-days} zu ihren Bereichen zurück, damit alte Jahre nicht die neuen bestimmen.</translation>
     </message>
     <message>
@@ -4356,7 +4396,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteiltes Volk macht keine fertig.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
         <translation>Sieh in die oberste Etage: liegt unter dem Futter eine Fingerbreite Humus?</translation>
     </message>
     <message>
@@ -4584,7 +4624,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nahe {frost-death} sterben Würmer. Hole den Stapel herein, oder packe Seiten und Deckel ein und stelle ihn vom Boden hoch; füttere wenig, denn was nicht gefressen wird, fault, wenn es wärmer wird.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
         <translation>In einem kalten Raum dauert alles länger; die Daten des Programms wissen das, wenn du ab und zu die Temperatur des Betts aufschreibst.</translation>
     </message>
     <message>
@@ -4624,7 +4664,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Trage Etage für Etage, die schwerste zuletzt und am kürzesten, und stelle sie in derselben Reihenfolge wieder auf.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
+        <source>Write a change of place or temperature into the stack's set-up.</source>
         <translation>Trage einen anderen Ort oder eine andere Temperatur in den Aufbau des Stapels ein.</translation>
     </message>
     <message>
@@ -5842,7 +5882,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es kann Keime und Wurmeier tragen, die Menschen krank machen, und eine Wurmkiste wird nicht heiß genug, um sie zu töten.</translation>
     </message>
     <message>
-        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Was gegen die Würmer des Tiers gegeben wurde, tötet auch diese; lass Mist ablagern und frage, wann die Tiere zuletzt behandelt wurden.</translation>
     </message>
     <message>
@@ -6318,7 +6358,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Weichwerden von Papier, Pappe und Langsamerem, Faktor</translation>
     </message>
     <message>
-        <source>worms&apos; help in softening</source>
+        <source>worms' help in softening</source>
         <translation>Hilfe der Würmer beim Weichwerden</translation>
     </message>
     <message>
@@ -6370,7 +6410,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gekaufte Würmer, wahre zu eingetragener Masse</translation>
     </message>
     <message>
-        <source>household&apos;s scale, true mass to mass read</source>
+        <source>household's scale, true mass to mass read</source>
         <translation>Waage des Haushalts, wahre zu abgelesener Masse</translation>
     </message>
     <message>
@@ -6520,7 +6560,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week&apos;s food.</source>
+        <source>Here stands a bar for each week's food.</source>
         <translation>Hier steht ein Balken je Futterwoche.</translation>
     </message>
     <message>
@@ -7370,7 +7410,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 %2 of %3 over the tray being fed</source>
         <translation>%1 %2 %3 auf die Etage, die gefüttert wird</translation>
     </message>
-</context>
+<message>
+        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
+        <translation>Mehr verträgt der Stapel diese Woche nicht, wie im Futterplan: darüber liegt die Wahrscheinlichkeit von zu wenig Luft oder zu warmem Bett über 5 %, oder es passt nicht hinein.</translation>
+    </message>
+    </context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7410,7 +7454,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Hier steht ein Balken je Ablassen.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms&apos; mass.</source>
+        <source>Here grows a line of the worms' mass.</source>
         <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
@@ -7550,7 +7594,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
         <translation>Futter zu Humus %1, reif mit %2 %.</translation>
     </message>
     <message>
@@ -7610,8 +7654,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>neu</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -7756,7 +7800,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <comment>a day, how long ago, the tray's number</comment>
         <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
@@ -7913,7 +7957,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>this program&apos;s estimate</source>
+        <source>this program's estimate</source>
         <translation>die Schätzung dieses Programms</translation>
     </message>
     <message>
@@ -8133,7 +8177,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal&apos;s abstract</source>
+        <source>a journal's abstract</source>
         <translation>Zusammenfassung in einer Zeitschrift</translation>
     </message>
     <message>
@@ -8173,7 +8217,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>NIOSH-Hebegleichung</translation>
     </message>
     <message>
-        <source>the tray&apos;s weight</source>
+        <source>the tray's weight</source>
         <translation>das Gewicht der Etage</translation>
     </message>
     <message>
@@ -8561,6 +8605,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Ein anderes Programm hat dies inzwischen geändert. Was es schrieb, blieb, und nichts wurde geschrieben.</translation>
     </message>
+<message>
+        <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während dies geschrieben wurde. Nichts wurde geschrieben; schließe jenes Programm und versuche es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.</source>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war. Sie wurde neu geöffnet; nichts von dem, was aufgezeichnet wurde, fehlt.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war, und mit ihm oder aus der Datei Einträge. Sieh ins Journal, und in die Sicherungen nach dem, was fehlt.</translation>
+    </message>
 </context>
 <context>
     <name>SumpFields</name>
@@ -8700,7 +8756,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Luft in der schlechtesten Etage %1, wobei eins alles ist, was Würmer wollen</translation>
     </message>
     <message>
-        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <source>fed %1 of the worms' own mass a day, in two weeks</source>
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
@@ -9068,11 +9124,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>lebende Würmer, %1; Kreuze: gewogen</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
         <translation>des Betts, %1; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
         <translation>der gefütterten Etage, % Wasser; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
@@ -10268,6 +10324,22 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Opened lately</source>
         <translation>Zuletzt geöffnet</translation>
     </message>
+<message>
+        <source>Start my first stack…</source>
+        <translation>Meinen ersten Stapel beginnen…</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Die Demo ansehen</translation>
+    </message>
+    <message>
+        <source>Open a household…</source>
+        <translation>Haushalt öffnen…</translation>
+    </message>
+    <message>
+        <source>Import a table…</source>
+        <translation>Tabelle importieren…</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::handbook::HandbookPage</name>
@@ -10337,7 +10409,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
     <message>
@@ -12326,7 +12398,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was würde es erhöhen?</translation>
     </message>
     <message>
-        <source>The garden&apos;s wish</source>
+        <source>The garden's wish</source>
         <translation>Der Wunsch des Gartens</translation>
     </message>
     <message>
@@ -12831,6 +12903,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%1, in %n Tagen</numerusform>
         </translation>
     </message>
+<message>
+        <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
+        <translation>%1 ist noch nicht gekommen. Aufgezeichnet wird, was getan ist: spätestens heute.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::ui::FactList</name>
@@ -12929,7 +13005,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
     </message>
     <message>
@@ -13012,7 +13088,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es gibt noch keine. Eine entsteht mit der ersten Änderung jedes Tages.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
         <translation>
             <numerusform>%n Sicherungskopie. Wiederhergestellt kommt sie in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
             <numerusform>%n Sicherungskopien. Eine wiederhergestellte kommt in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
@@ -13537,7 +13613,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Kalender (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>

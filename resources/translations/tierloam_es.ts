@@ -248,7 +248,7 @@
         <translation>&amp;Nota…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
+        <source>&amp;Change the stack's set-up…</source>
         <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
@@ -599,7 +599,11 @@
         <source>In a line of the due list</source>
         <translation>En una línea de la lista</translation>
     </message>
-</context>
+<message>
+        <source>&amp;Cover…</source>
+        <translation>&amp;Cubrir…</translation>
+    </message>
+    </context>
 <context>
     <name>Advice</name>
     <message>
@@ -612,7 +616,7 @@
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare.</source>
-        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50&#xa0;% o más, y no queda ninguna bandeja libre.</translation>
+        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50 % o más, y no queda ninguna bandeja libre.</translation>
     </message>
     <message>
         <source>Nothing yet; have bedding at hand for the emptied tray.</source>
@@ -620,7 +624,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
@@ -632,7 +636,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 %, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
@@ -652,7 +656,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
+        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -684,7 +688,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -700,7 +704,7 @@
     </message>
     <message>
         <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
+        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
     </message>
     <message>
         <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
@@ -708,7 +712,7 @@
     </message>
     <message>
         <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
+        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near {frost} they die.</source>
@@ -716,7 +720,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -796,7 +800,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -907,7 +911,7 @@
         <translation>asimilan %1 de lo que necesitan (de %2 a %3); bastaría con %4 por semana, se toleran hasta %5</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <source>Add %1 of shredded paper to each week's food</source>
         <translation>Añade %1 de papel triturado al alimento de cada semana</translation>
     </message>
     <message>
@@ -928,7 +932,7 @@
     </message>
     <message>
         <source>fewer than %1 % bits</source>
-        <translation>menos de un %1&#xa0;% de trozos</translation>
+        <translation>menos de un %1 % de trozos</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits</source>
@@ -975,7 +979,7 @@
         <translation>Sube la bandeja inferior</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn comes soon</source>
+        <source>The bottom tray's turn comes soon</source>
         <translation>A la bandeja inferior le tocará pronto el turno</translation>
     </message>
     <message>
@@ -1060,7 +1064,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 mS/cm</source>
@@ -1119,7 +1123,7 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
     </message>
     <message>
         <source>; crumbled when it was squeezed</source>
@@ -1139,11 +1143,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100&#xa0;:&#xa0;1</translation>
+        <translation>más de 100 : 1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -1294,14 +1298,14 @@
     </message>
     <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos {ready}), ambas cosas al 80&#xa0;%. La inferior se retira al 60&#xa0;%; la superior, tras 7 días así, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos {ready}), ambas cosas al 80 %. La inferior se retira al 60 %; la superior, tras 7 días así, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>La bandeja superior está completa al 80 % ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60 % o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
     </message>
     <message>
@@ -1722,7 +1726,7 @@
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
     <message>
-        <source>the household&apos;s own material</source>
+        <source>the household's own material</source>
         <translation>el material propio del hogar</translation>
     </message>
     <message>
@@ -1760,6 +1764,22 @@
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
         <translation>Estiércol: solo envejecido, de animales no desparasitados hace poco; guantes, vacuna del tétanos al día; nunca heces de gato o perro, ni en el embarazo.</translation>
+    </message>
+<message>
+        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
+        <translation>Polvo y mohos: mantén húmedo el humus, aparta la cara, usa mascarilla y lávate las manos. Con asma o defensas bajas, que lo haga otra persona.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
+        <translation>Estiércol: solo maduro, y no de animales desparasitados hace poco, porque lo que mata a sus gusanos mata a tus lombrices. Usa guantes y lávate las manos; nunca excrementos de gato o perro, y en el embarazo o con defensas bajas no los toques.</translation>
+    </message>
+    <message>
+        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
+        <translation>Polvo y mohos: mantenerlo húmedo, usar mascarilla; no con asma o defensas bajas.</translation>
+    </message>
+    <message>
+        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
+        <translation>Estiércol: solo maduro, de animales no desparasitados hace poco; guantes; nunca de gato o perro, no en el embarazo.</translation>
     </message>
 </context>
 <context>
@@ -1866,10 +1886,10 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
     </message>
     <message>
-        <source>take the bottom tray&apos;s castings</source>
+        <source>take the bottom tray's castings</source>
         <translation>retirar el humus de la bandeja inferior</translation>
     </message>
     <message>
@@ -1914,7 +1934,7 @@
     </message>
     <message>
         <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
-        <translation>Retirada la bandeja inferior, en 60 días la colonia pesa %1&#xa0;%2.</translation>
+        <translation>Retirada la bandeja inferior, en 60 días la colonia pesa %1 %2.</translation>
     </message>
     <message>
         <source>from %1 on %2</source>
@@ -1971,7 +1991,7 @@
         <translation>ya</translation>
     </message>
     <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
@@ -2157,7 +2177,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2181,7 +2201,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
 tierloam --demo                        abre una copia nueva del hogar de demostración
 tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
-tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
+tierloam ARCHIVO --record "FILA"       añade una fila y escribe su id cuando está a salvo en el disco
 tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
 tierloam ARCHIVO --summary [--at FECHA]
                                        estimaciones y consejos como JSON
@@ -2238,7 +2258,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
 </context>
@@ -2709,7 +2729,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100&#xa0;%</translation>
+        <translation>una proporción de 0 a 100 %</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -2912,7 +2932,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una palabra como smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row&apos;s own date</source>
+        <source>a day not before the row's own date</source>
         <translation>un día no anterior a la fecha de la propia fila</translation>
     </message>
     <message>
@@ -3091,6 +3111,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 es un archivo de hogar u otra base de datos, y quedó como estaba. Elige otro nombre.</translation>
     </message>
+<message>
+        <source>an amount, which is missing</source>
+        <translation>una cantidad; falta</translation>
+    </message>
+    <message>
+        <source>«%1» of %2</source>
+        <translation>«%1» del %2</translation>
+    </message>
+    <message>
+        <source>«%1» of %2, %3</source>
+        <translation>«%1» del %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
+        <translation>%1 ya no sería posible: %2 Borra o cambia primero esa entrada.</translation>
+    </message>
+    <message>
+        <source>today or a day before: this day has not come</source>
+        <translation>hoy o un día anterior: ese día aún no ha llegado</translation>
+    </message>
 </context>
 <context>
     <name>FeedBody</name>
@@ -3164,7 +3204,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -3212,7 +3252,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3830,8 +3870,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1&#xa0;%2</source>
-        <translation>%1&#xa0;%2</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -3866,8 +3906,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -3879,7 +3919,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -4205,7 +4245,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo que no sabe: podredumbre sin aire en un rincón, ácaros, pájaros, una tapa que quedó abierta. Anota esas cosas como sucesos.</translation>
     </message>
     <message>
-        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Las costumbres de un hogar cambian; los parámetros vuelven a sus intervalos con una constante de tiempo de {drift-days}, para que los años viejos no manden sobre los nuevos.</translation>
     </message>
     <message>
@@ -4357,7 +4397,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>La bandeja siguiente se pone cuando la actual tiene al menos {castings-before-tray} de humus y casi todo su alimento está trabajado. No antes: las lombrices siguen al alimento, y una colonia repartida en dos bandejas no acaba ninguna.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
         <translation>Mira la bandeja superior: ¿hay un dedo de humus bajo el alimento?</translation>
     </message>
     <message>
@@ -4585,7 +4625,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Cerca de {frost-death} mueren lombrices. Mete la torre dentro, o envuelve los lados y la tapa y sepárala del suelo; alimenta poco, porque lo que no se come se pudre al templarse.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
         <translation>En un cuarto frío todo tarda más; las fechas del programa lo tienen en cuenta si anotas de vez en cuando la temperatura del lecho.</translation>
     </message>
     <message>
@@ -4625,7 +4665,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Llévala bandeja a bandeja, la más pesada al final y por el camino más corto, y apílalas en el mismo orden.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
+        <source>Write a change of place or temperature into the stack's set-up.</source>
         <translation>Anota el cambio de lugar o de temperatura en los datos de la torre.</translation>
     </message>
     <message>
@@ -4939,7 +4979,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1&#xa0;%</translation>
+        <translation>nitrógeno %1 %</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -5241,7 +5281,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
+        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -5347,7 +5387,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90&#xa0;%</translation>
+        <translation>Intervalo del 90 %</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -5407,7 +5447,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
+        <translation>Dentro de su intervalo del 90 %</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -5843,7 +5883,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Puede llevar gérmenes y huevos de parásitos que enferman a las personas, y una vermicompostera no se calienta lo bastante para matarlos.</translation>
     </message>
     <message>
-        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Lo que se dio contra los parásitos del animal mata también a las lombrices; deja madurar el estiércol y pregunta cuándo se trató a los animales por última vez.</translation>
     </message>
     <message>
@@ -6319,7 +6359,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ablandamiento de papel, cartón y más lentos, escala</translation>
     </message>
     <message>
-        <source>worms&apos; help in softening</source>
+        <source>worms' help in softening</source>
         <translation>ayuda de las lombrices al ablandamiento</translation>
     </message>
     <message>
@@ -6371,7 +6411,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices compradas, masa real frente a la anotada</translation>
     </message>
     <message>
-        <source>household&apos;s scale, true mass to mass read</source>
+        <source>household's scale, true mass to mass read</source>
         <translation>báscula del hogar, masa real frente a la leída</translation>
     </message>
     <message>
@@ -6521,7 +6561,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week&apos;s food.</source>
+        <source>Here stands a bar for each week's food.</source>
         <translation>Aquí habrá una barra por semana de comida.</translation>
     </message>
     <message>
@@ -7371,7 +7411,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 %2 of %3 over the tray being fed</source>
         <translation>%1 %2 de %3 sobre la bandeja que recibe alimento</translation>
     </message>
-</context>
+<message>
+        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
+        <translation>Lo máximo que se tolera esta semana, como en el plan de alimentación: con más, la probabilidad de poco aire o de un lecho demasiado caliente supera el 5 %, o no cabe.</translation>
+    </message>
+    </context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7411,7 +7455,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aquí habrá una barra por drenaje.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms&apos; mass.</source>
+        <source>Here grows a line of the worms' mass.</source>
         <translation>Aquí crecerá la línea de su masa.</translation>
     </message>
 </context>
@@ -7551,8 +7595,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
-        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <translation>Alimento/humus %1, lista con %2 %.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -7611,8 +7655,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -7831,7 +7875,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <comment>a day, how long ago, the tray's number</comment>
         <translation>%1, hace %2; bandeja %3</translation>
     </message>
     <message>
@@ -7914,7 +7958,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una regla de este programa</translation>
     </message>
     <message>
-        <source>this program&apos;s estimate</source>
+        <source>this program's estimate</source>
         <translation>la estimación de este programa</translation>
     </message>
     <message>
@@ -8134,7 +8178,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>según el tiempo de eclosión de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal&apos;s abstract</source>
+        <source>a journal's abstract</source>
         <translation>resumen en una revista</translation>
     </message>
     <message>
@@ -8174,7 +8218,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ecuación de levantamiento NIOSH</translation>
     </message>
     <message>
-        <source>the tray&apos;s weight</source>
+        <source>the tray's weight</source>
         <translation>el peso de la bandeja</translation>
     </message>
     <message>
@@ -8562,6 +8606,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Otro programa cambió esto entretanto. Lo que escribió se conservó, y no se escribió nada.</translation>
     </message>
+<message>
+        <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
+        <translation>Otro programa quitó el registro de escritura de %1 mientras se escribía esto. No se escribió nada; cierra ese programa y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.</source>
+        <translation>Otro programa quitó el registro de escritura de %1 mientras el archivo estaba abierto aquí. El archivo se abrió de nuevo; no falta nada de lo anotado.</translation>
+    </message>
+    <message>
+        <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
+        <translation>Otro programa quitó el registro de escritura de %1 mientras el archivo estaba abierto aquí, y con él o del archivo, entradas. Mira el diario, y las copias de seguridad para lo que falte.</translation>
+    </message>
 </context>
 <context>
     <name>SumpFields</name>
@@ -8686,7 +8742,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -8701,7 +8757,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aire en la peor bandeja %1, donde uno es todo lo que quieren las lombrices</translation>
     </message>
     <message>
-        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <source>fed %1 of the worms' own mass a day, in two weeks</source>
         <translation>aporte de %1 de la masa de las lombrices al día, en dos semanas</translation>
     </message>
     <message>
@@ -9069,11 +9125,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices vivas, %1; cruces: pesadas</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
         <translation>del lecho, %1; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
         <translation>de la bandeja que recibe alimento, % de agua; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
@@ -9517,7 +9573,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80&#xa0;%</translation>
+        <translation>Su turno, intervalo del 80 %</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -10269,6 +10325,22 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Opened lately</source>
         <translation>Abiertos hace poco</translation>
     </message>
+<message>
+        <source>Start my first stack…</source>
+        <translation>Empezar mi primera torre…</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Ver la demostración</translation>
+    </message>
+    <message>
+        <source>Open a household…</source>
+        <translation>Abrir un hogar…</translation>
+    </message>
+    <message>
+        <source>Import a table…</source>
+        <translation>Importar una tabla…</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::handbook::HandbookPage</name>
@@ -10323,7 +10395,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -10338,7 +10410,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
         <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
     </message>
     <message>
@@ -10950,7 +11022,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11134,7 +11206,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
+        <translation>estimada, con su intervalo del 90 %</translation>
     </message>
     <message>
         <source>published values</source>
@@ -11203,7 +11275,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -11211,7 +11283,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -11278,7 +11350,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -11426,7 +11498,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -11434,7 +11506,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -12327,7 +12399,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Qué la aumentaría?</translation>
     </message>
     <message>
-        <source>The garden&apos;s wish</source>
+        <source>The garden's wish</source>
         <translation>El deseo del jardín</translation>
     </message>
     <message>
@@ -12605,7 +12677,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90&#xa0;%</translation>
+        <translation>estimación y su intervalo del 90 %</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -12832,6 +12904,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%1, dentro de %n días</numerusform>
         </translation>
     </message>
+<message>
+        <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
+        <translation>%1 aún no ha llegado. Se anota lo que está hecho: hoy a más tardar.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::ui::FactList</name>
@@ -12930,7 +13006,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
     </message>
     <message>
@@ -13013,7 +13089,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
         <translation>
             <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
             <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
@@ -13538,7 +13614,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Calendarios (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
         <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
     </message>
     <message>

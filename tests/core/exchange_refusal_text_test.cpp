@@ -58,7 +58,8 @@ TEST(RefusalText, OfAnEditNamesTheLaterEntryOnlyWhenItIsNotTheEditsOwn)
     edit.deleted = {EntryId{3}};
     EditEffect effect = applyEdit(twoTrays(), edit);
     EXPECT_EQ(editRefusalText(effect, edit).toStdString(),
-              "This would make a later entry impossible (2031-07-01, Mill, rotate). A rotation needs two trays or more; trays of Mill that stand then: 1.");
+              "«Lifted» of 1 Jul 2031, Mill would not be possible any more: A rotation needs two trays or more; trays of Mill that stand then: 1. "
+              "Delete or change that entry first.");
 
     Edit own;
     Entry feed = twoTrays()[3];
@@ -80,7 +81,7 @@ TEST(RefusalText, ListsWhatMoves)
     Entries entries = twoTrays();
     entries.pop_back();
     const EditEffect effect = applyEdit(entries, edit);
-    EXPECT_EQ(movedText(effect).toStdString(), "Later entries that now fall to another batch: 1\n2031-03-01, Mill, feed");
+    EXPECT_EQ(movedText(effect).toStdString(), "Later entries that now fall to another batch: 1\n«Fed» of 1 Mar 2031, Mill");
     EXPECT_TRUE(movedText(EditEffect{}).isEmpty());
 }
 

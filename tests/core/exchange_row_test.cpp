@@ -170,7 +170,7 @@ INSTANTIATE_TEST_SUITE_P(
         BadRow{"2031-05-01,Mill,Feed,,300,g,,,", "action: found «Feed»"}, BadRow{"2031-05-01,Mill,feed,0,300,g,,,", "slot: found «0»; allowed: a whole number from 1 (bottom), or nothing"},
         BadRow{"2031-05-01,Mill,feed,top,300,g,,,", "slot: found «top»"}, BadRow{"2031-05-01,Mill,feed,-1,300,g,,,", "slot: "}, BadRow{"2031-05-01,Mill,feed,1.5,300,g,,,", "slot: "},
         BadRow{"2031-05-01,Mill,feed,99999999999999999999,300,g,,,", "slot: "}, BadRow{"2031-05-01,Mill,drain,1,1,L,,,", "slot: found «1»; allowed: nothing (drain is of the whole stack)"},
-        BadRow{"2031-05-01,Mill,feed,,,g,,,", "amount: found «»; allowed: a plain decimal with a point"}, BadRow{"2031-05-01,Mill,feed,,300,,,,", "unit: found «»; allowed: g, kg, oz, lb, mL, L, cup, gal, floz"},
+        BadRow{"2031-05-01,Mill,feed,,,g,,,", "amount: found «»; allowed: an amount, which is missing"}, BadRow{"2031-05-01,Mill,feed,,300,,,,", "unit: found «»; allowed: g, kg, oz, lb, mL, L, cup, gal, floz"},
         BadRow{"2031-05-01,Mill,feed,,3e2,g,,,", "amount: found «3e2»"}, BadRow{"2031-05-01,Mill,feed,,-3,g,,,", "amount: found «-3»; allowed: above 0, at most 1000 kg"},
         BadRow{"2031-05-01,Mill,feed,,+3,g,,,", "amount: "}, BadRow{"2031-05-01,Mill,feed,,nan,g,,,", "amount: "}, BadRow{"2031-05-01,Mill,feed,, 3,g,,,", "amount: "},
         BadRow{"2031-05-01,Mill,feed,,0,g,,,", "amount: found «0»; allowed: above 0, at most 1000 kg"}, BadRow{"2031-05-01,Mill,feed,,1000.1,kg,,,", "amount: "},

@@ -235,4 +235,55 @@ TEST(SheetImport, WhateverTheBytesEveryRowHasOneFate)
     EXPECT_LT(faults, rows);
 }
 
+// Whatever lies ahead has not been done; only an absence is planned.
+TEST(SheetImport, RowsOfDaysThatHaveNotComeAreAtFault)
+{
+    const Sheet sheet = sheetOf("date,stack,action,amount,unit,item,detail\n2031-05-01,Mill,feed,300,g,,\n2031-05-02,Mill,feed,310,g,,\n"
+                                "2032-05-01,Mill,feed,320,g,,\n2031-06-01,Mill,event,,,away,until=2031-06-14\n");
+    SheetAnswers answers = answersFor(sheet);
+    EXPECT_EQ(planImport(sheet, answers, mill()).count(RowFate::fault), 0U) << "without a day to hold them to";
+    answers.today = parseDay("2031-05-01");
+    const SheetPlan plan = planImport(sheet, answers, mill());
+    EXPECT_THAT(plan.fates, ElementsAre(RowFate::added, RowFate::fault, RowFate::fault, RowFate::added));
+    EXPECT_THAT(reasonsOf(plan), ElementsAre(testing::HasSubstr("3: date: found «2031-05-02»; allowed: today or a day before"), testing::HasSubstr("4: date")));
+}
+
+TEST(SheetImport, WhatWasDoneIsFoundByTheCellsWhereItsColumnIsCalledWhat)
+{
+    const Sheet sheet = sheetOf("Day;Bin;What;Weight;Unit;Material\n1.5.2031;Mill;fed;300;g;coffee grounds\n2.5.2031;Mill;emptied out;;;\n3.5.2031;Mill;watered;500;mL;\n");
+    const auto columns = recogniseColumns(sheet);
+    EXPECT_EQ(columns[2].field, SheetField::action);
+    EXPECT_EQ(columns[5].field, SheetField::item);
+    const Sheet foods = sheetOf("Day;Bin;What;Weight;Unit\n1.5.2031;Mill;coffee grounds;300;g\n2.5.2031;Mill;banana peel;200;g\n");
+    EXPECT_EQ(recogniseColumns(foods)[2].field, SheetField::item) << "its cells are no acts";
+    const Sheet both = sheetOf("Day;Bin;Action;What;Weight;Unit\n1.5.2031;Mill;fed;scraps;300;g\n");
+    EXPECT_EQ(recogniseColumns(both)[2].field, SheetField::action);
+    EXPECT_EQ(recogniseColumns(both)[3].field, SheetField::item) << "what was done has its own column";
+}
+
+TEST(SheetImport, AFieldThatComesFreeIsTheNextColumnsOfThatName)
+{
+    const std::vector<std::string> header{"Day", "What", "Material", "Food"};
+    auto columns = recogniseColumns(header);
+    ASSERT_EQ(columns[1].field, SheetField::item);
+    ASSERT_EQ(columns[2].field, std::nullopt);
+    columns[1].field = SheetField::action;
+    auto kept = columns;
+    recogniseMore(header, columns, {1});
+    EXPECT_EQ(columns[1].field, SheetField::action);
+    EXPECT_EQ(columns[2].field, SheetField::item);
+    recogniseMore(header, kept, {1, 2});
+    EXPECT_EQ(kept[2].field, std::nullopt) << "left out by hand";
+    EXPECT_EQ(kept[3].field, SheetField::item);
+}
+
+TEST(SheetImport, AnAmountThatIsMissingIsToldAsMissing)
+{
+    const Sheet sheet = sheetOf("date;stack;action;amount;unit\n1.5.2031;Mill;feed;0,5;kg\n2.5.2031;Mill;feed;;kg\n13.5.2031;Mill;feed;x1;kg\n");
+    const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
+    ASSERT_EQ(plan.faults.size(), 2U);
+    EXPECT_THAT(reasonsOf(plan)[0], testing::AllOf(testing::HasSubstr("missing"), testing::Not(testing::HasSubstr("point"))));
+    EXPECT_THAT(reasonsOf(plan)[1], testing::HasSubstr("comma")) << "one way of writing in one file";
+}
+
 }

@@ -68,7 +68,7 @@ TEST_F(AccessTest, WhatIsWrittenStandsOffWhatItStandsOn)
                 if (each->window() != root || !each->isVisible() || !each->isEnabled() || words.trimmed().size() < 3) continue;
                 QString kind = QString::fromLatin1(each->metaObject()->className());
                 for (const QWidget* up = each; up && up != root; up = up->parentWidget())
-                    for (const char* property : {"role", "tone", "railButton", "card", "failure", "notice", "due", "rail", "compact"})
+                    for (const char* property : {"role", "tone", "railButton", "card", "failure", "notice", "done", "due", "rail", "compact"})
                         if (up->property(property).isValid()) kind += u' ' % QString::fromLatin1(property) % up->property(property).toString();
                 if (button && button->isChecked()) kind += QStringLiteral(" checked");
                 const QRect place = wordsPlace(root, each);

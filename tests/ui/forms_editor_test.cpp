@@ -5,6 +5,8 @@
 
 #include "core/materials/bedding.h"
 
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 
 /// The editor of entries, the guided first stack and the first-run page.
@@ -387,6 +389,30 @@ TEST(WelcomePage, ThreeWaysInEachByItsButton)
     EXPECT_EQ(card->visibleRegion().boundingRect(), card->rect()) << "cautions in full without scrolling at 1000 by 640";
     EXPECT_GE(firstRunCautions().size(), 4);
     for (const Caution& each : firstRunCautions()) EXPECT_FALSE(each.source.isEmpty());
+}
+
+// The day stands last and out of sight: the form scrolls to it and to what is wrong with it.
+TEST_F(NewStackTest, WhatIsWrongIsScrolledTo)
+{
+    start();
+    type("Name", "Shed");
+    type("Started on", "31.11.2026");
+    field("Name")->focusProxy()->setFocus();
+    window().resize(window().width(), 420);
+    auto* area = window().findChild<QScrollArea*>();
+    ASSERT_TRUE(area);
+    for (int i = 0; i < 5; ++i) QCoreApplication::processEvents();
+    area->verticalScrollBar()->setValue(0);
+    ui::Field* date = field("Started on");
+    const auto inSight = [&] { return area->viewport()->rect().contains(QRect{date->mapTo(area->viewport(), QPoint{}), date->size()}); };
+    ASSERT_FALSE(inSight()) << "else there is nothing to scroll";
+    pressEnter();
+    EXPECT_TRUE(QTest::qWaitFor(inSight, 2000));
+    EXPECT_FALSE(date->shownProblem().isEmpty());
+    EXPECT_TRUE(date->isAncestorOf(QApplication::focusWidget()));
+    type("Started on", "2199-01-01");
+    pressEnter();
+    EXPECT_TRUE(date->shownProblem().contains(QStringLiteral("has not come")));
 }
 
 }

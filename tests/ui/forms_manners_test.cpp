@@ -391,4 +391,49 @@ TEST(MaterialField, CompletesOffersTheNearestAndRefusesTheUnknown)
     EXPECT_EQ(field.edit()->accessibleName(), u"Food");
 }
 
+// What is recorded has been done. An absence alone is planned.
+TEST_F(FormsTest, ADayThatHasNotComeIsRefusedAtTheField)
+{
+    open(FormKind::feed);
+    const auto before = entries().size();
+    type("Date", "2199-01-01");
+    pressEnter();
+    EXPECT_TRUE(field("Date")->shownProblem().contains(QStringLiteral("has not come"))) << problems().toStdString();
+    EXPECT_FALSE(finished());
+    EXPECT_EQ(entries().size(), before);
+    type("Date", "today");
+    EXPECT_TRUE(field("Date")->shownProblem().isEmpty());
+    EXPECT_EQ(record().size(), 1U);
+}
+
+TEST_F(FormsTest, AnAbsenceMayLieAheadAndNoOtherEventMay)
+{
+    open(FormKind::event);
+    type("What", "away");
+    type("Date", "2199-01-01");
+    type("Until", "2199-01-14");
+    EXPECT_TRUE(field("Date")->problem().isEmpty()) << field("Date")->problem().toStdString();
+    type("What", "smell");
+    EXPECT_FALSE(field("Date")->problem().isEmpty());
+    type("What", "away");
+    EXPECT_EQ(record().size(), 1U);
+}
+
+TEST_F(FormsTest, AnEntryThatStandsAheadCanStillBeEdited)
+{
+    journal::Entry ahead = entries().back();
+    ahead.id = journal::EntryId::none;
+    ahead.action = journal::Note{};
+    ahead.slot.reset();
+    ahead.note = "come in by the command line";
+    ahead.date.day = household().today() + std::chrono::days{30};
+    household().recordAll({ahead}, QStringLiteral("ahead"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return entries().back().note == ahead.note && household().journal()->pending.empty(); }, 5000));
+    edit(entries().back().id);
+    type("Note", "changed");
+    EXPECT_TRUE(field("Date")->problem().isEmpty());
+    type("Date", "2199-01-01");
+    EXPECT_FALSE(field("Date")->problem().isEmpty());
+}
+
 }

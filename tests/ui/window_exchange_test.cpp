@@ -2,6 +2,7 @@
 
 #include "core/exchange/journal_csv.h"
 
+#include <QRegularExpression>
 #include <QCheckBox>
 #include <QElapsedTimer>
 #include <QTableView>
@@ -246,6 +247,46 @@ TEST_F(ExchangeTest, AHundredThousandReadingsComeInWhileTheWindowLives)
     for (const auto& day : household().logged()->at("Scullery")) readings += day.readings;
     EXPECT_EQ(readings, 100'000) << "thinned for display, not lost";
     EXPECT_EQ(entries(), before + 70);
+}
+
+TEST_F(ExchangeTest, WhatWaitsForAnAnswerCannotBeImportedYet)
+{
+    openSample();
+    write(path(QStringLiteral("half.csv")), "day;what was done;bin;how much;unit\n3/4/2031;fed;Scullery;211;g\n;note;Scullery;;\n2031-04-05;fed;Scullery;215;g\n");
+    JournalSheetView* view = importing("half.csv");
+    ASSERT_FALSE(view->plan()->entries.empty()) << "else there is nothing that could be imported too early";
+    auto* import = view->findChild<QPushButton*>(QStringLiteral("sheetImport"));
+    EXPECT_FALSE(import->isEnabled());
+    EXPECT_FALSE(import->text().contains(QRegularExpression{QStringLiteral("\\d")})) << import->text().toStdString();
+    choose(view, "askOrder", 1);
+    EXPECT_TRUE(canImport(view, "sheetImport"));
+    view->close();
+}
+
+TEST_F(ExchangeTest, AFieldThatComesFreeGoesToTheColumnThatNamesIt)
+{
+    openSample();
+    write(path(QStringLiteral("what.csv")), "date,stack,What,amount,unit,Material\n2031-04-05,Scullery,let off,300,g,coffee grounds\n");
+    JournalSheetView* view = importing("what.csv");
+    auto* what = view->findChild<QComboBox*>(QStringLiteral("column2"));
+    auto* material = view->findChild<QComboBox*>(QStringLiteral("column5"));
+    ASSERT_TRUE(what && material);
+    ASSERT_FALSE(material->currentData().isValid());
+    what->setCurrentIndex(what->findData(static_cast<int>(exchange::SheetField::action)));
+    Q_EMIT what->activated(what->currentIndex());
+    EXPECT_EQ(material->currentData().toInt(), static_cast<int>(exchange::SheetField::item));
+    EXPECT_TRUE(material->currentData().isValid());
+    view->close();
+}
+
+TEST_F(ExchangeTest, RowsOfNextYearAreAtFault)
+{
+    openSample();
+    write(path(QStringLiteral("ahead.csv")), "date,stack,action,amount,unit\n2198-04-05,Scullery,feed,300,g\n");
+    JournalSheetView* view = importing("ahead.csv");
+    EXPECT_EQ(view->plan()->count(exchange::RowFate::fault), 1U);
+    EXPECT_TRUE(view->plan()->entries.empty());
+    view->close();
 }
 
 }

@@ -1,5 +1,7 @@
 #include "ui/common/actions.h"
 
+#include "ui/common/popup_keys.h"
+
 #include <QAction>
 #include <QCoreApplication>
 #include <QVariant>
@@ -228,6 +230,7 @@ QString whereText(Where where)
 
 QAction* makeAction(ActionId id, QObject* parent)
 {
+    keepKeysInPopups();
     const ActionRow& row = actionRow(id);
     auto* action = new QAction{parent};
     action->setObjectName(QString::fromLatin1(row.name));

@@ -12,6 +12,8 @@
 #include <QVBoxLayout>
 #include <QWidgetAction>
 
+#include <algorithm>
+
 namespace tierloam::ui {
 
 namespace {
@@ -156,7 +158,22 @@ bool DateField::isEmpty() const
 
 QString DateField::problemOfValue() const
 {
-    return moment().problem;
+    const Typed<DayAndTime> typed = moment();
+    if (!typed.value || typed.value->day <= latest()) return typed.problem;
+    return tr("%1 has not come yet. What is recorded has been done: today at the latest.").arg(typedDayText(typed.value->day));
+}
+
+void DateField::setDone(bool done, std::optional<Day> standing)
+{
+    done_ = done;
+    standing_ = standing;
+    if (!shownProblem().isEmpty()) check();
+}
+
+Day DateField::latest() const
+{
+    const Day last = civilDay(QDate{lastYear, 12, 31});
+    return done_ ? std::max(today_, standing_.value_or(today_)) : last;
 }
 
 void DateField::nameEditors(const QString& name)
@@ -183,7 +200,7 @@ void DateField::stepDays(int days)
 {
     const Typed<Day> day = typedDay(edit_->text(), today_);
     const Day next = day.value.value_or(today_) + std::chrono::days{day.value ? days : 0};
-    if (!withinBounds(qDate(next))) return;
+    if (!withinBounds(qDate(next)) || next > std::max(latest(), day.value.value_or(today_))) return;
     changed_ = true;
     edit_->selectAll(); // insert, not setText: what was typed can be brought back by undo
     edit_->insert(typedDayText(next));
@@ -197,7 +214,7 @@ void DateField::openCalendar()
     auto* action = new QWidgetAction{&menu};
     auto* calendar = new QCalendarWidget;
     calendar->setMinimumDate(QDate{firstYear, 1, 1});
-    calendar->setMaximumDate(QDate{lastYear, 12, 31});
+    calendar->setMaximumDate(qDate(latest()));
     calendar->setSelectedDate(qDate(typedDay(edit_->text(), today_).value.value_or(today_)));
     calendar->setAccessibleName(tr("Calendar"));
     calendar->setVerticalHeaderFormat(QCalendarWidget::NoVerticalHeader);

@@ -21,6 +21,8 @@ public:
     void setToday(Day today);
     /// Stands so many days after today (negative: before), and goes on with it while it is not changed.
     void propose(int daysFromToday);
+    /// What it dates has been done: a day after today is at fault. `standing`: one that stands in the journal already and may stay.
+    void setDone(bool done, std::optional<Day> standing = std::nullopt);
     void setMoment(const DayAndTime& moment);
     /// Empties it, where a date may be left out.
     void clearMoment();
@@ -42,7 +44,11 @@ private:
     void showDistance();
     void showTime(bool shown);
 
+    Day latest() const;
+
     Day today_;
+    bool done_ = false;
+    std::optional<Day> standing_;
     bool changed_ = false;
     int proposed_ = 0;               ///< days from today, while it is not changed
     FieldEdit* edit_ = nullptr;

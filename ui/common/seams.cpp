@@ -2,7 +2,6 @@
 
 #include "ui/common/file_dialog.h"
 
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHash>
 #include <QInputDialog>
@@ -41,7 +40,7 @@ QString SystemDialogs::text(QWidget* parent, const QString& title, const QString
 
 QString SystemDialogs::fileToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter)
 {
-    QFileDialog dialog{parent, title, folder, filter};
+    FileDialog dialog{parent, title, folder, filter};
     dialog.setFileMode(QFileDialog::ExistingFile);
     fitFileDialog(dialog);
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString{};
@@ -49,7 +48,7 @@ QString SystemDialogs::fileToOpen(QWidget* parent, const QString& title, const Q
 
 QString SystemDialogs::folder(QWidget* parent, const QString& title, const QString& before)
 {
-    QFileDialog dialog{parent, title, before};
+    FileDialog dialog{parent, title, before};
     dialog.setFileMode(QFileDialog::Directory);
     dialog.setOption(QFileDialog::ShowDirsOnly);
     fitFileDialog(dialog);
@@ -58,7 +57,7 @@ QString SystemDialogs::folder(QWidget* parent, const QString& title, const QStri
 
 QString SystemDialogs::fileToSave(QWidget* parent, const QString& title, const QString& proposed, const QString& filter, const QString& suffix)
 {
-    QFileDialog dialog{parent, title, proposed, filter};
+    FileDialog dialog{parent, title, proposed, filter};
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setFileMode(QFileDialog::AnyFile);
     dialog.setDefaultSuffix(suffix); // before the question about replacing, so that the question is about the right file

@@ -132,6 +132,7 @@ QPushButton[railButton="true"][tight="true"]:focus, QPushButton[railButton="true
 QPushButton[railButton="true"]:hover { color: @ink; background: @ground; }
 QPushButton[railButton="true"]:checked { background: @panel; color: @ink; font-weight: bold; border: none; border-left: 4px solid @moss; padding: 11px 12px; }
 QPushButton[railButton="true"]:focus, QPushButton[railButton="true"]:checked:focus { background: @panel; color: @ink; border: 2hair solid @moss; border-left: 4px solid @moss; padding: 9px 10px 9px 12px; }
+QFrame[done="true"] { background: @panel; border: 1hair solid @line; border-radius: 8px; }
 QFrame[notice="true"] { background: @amberSoft; border: 1hair solid @amber; border-radius: 8px; }
 QFrame[failure="true"] { background: @brickSoft; border: 1hair solid @brick; border-radius: 8px; }
 QSplitter::handle { background: @line; }

@@ -49,8 +49,8 @@ bool looksLikeReadings(const exchange::Sheet& sheet, const exchange::SheetQuesti
 
 }
 
-JournalSheetView::JournalSheetView(QString path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent)
-    : ui::View{parent}, path_{std::move(path)}, household_{household}, hadHousehold_{household != nullptr}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
+JournalSheetView::JournalSheetView(QString path, household::Household* household, std::function<Day()> today, ui::Dialogs& dialogs, QWidget* parent)
+    : ui::View{parent}, path_{std::move(path)}, household_{household}, hadHousehold_{household != nullptr}, today_{std::move(today)}, dialogs_{dialogs}, aside_{new Aside{this}}, model_{new SheetPreview{this}}
 {
     setObjectName(QStringLiteral("journalSheetView"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -229,7 +229,8 @@ void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
     QString line = tr("%n row(s), %1.", nullptr, static_cast<int>(sheet_->rows.size())).arg(exchange::encodingText(sheet_->encoding));
     if (!sheet_->separatorIsSure) line = tr("%1 What parts the cells is not certain: look at the columns below.").arg(line);
     file_->setText(line);
-    columns_ = exchange::recogniseColumns(sheet_->header);
+    columns_ = exchange::recogniseColumns(*sheet_);
+    chosen_.clear();
     plan_.reset();
     model_->setSheet(sheet_);
     placeColumnLists();
@@ -248,7 +249,6 @@ void JournalSheetView::placeColumnLists()
         list->setObjectName(QStringLiteral("column%1").arg(at));
         list->addItem(tr("nothing, left out"));
         for (const SheetField field : exchange::allSheetFields) list->addItem(exchange::fieldText(field), static_cast<int>(field));
-        list->setCurrentIndex(columns_[at].field ? list->findData(static_cast<int>(*columns_[at].field)) : 0);
         ui::setAccess(list, tr("Column «%1» holds").arg(QString::fromStdString(sheet_->header[at])));
         connect(list, &QComboBox::activated, this, [this, at, list] {
             const QVariant value = list->currentData();
@@ -257,14 +257,24 @@ void JournalSheetView::placeColumnLists()
             for (std::size_t other = 0; other < columns_.size() && field; ++other) {
                 if (other == at || columns_[other].field != field) continue;
                 columns_[other] = {};
-                if (auto* before = table_->findChild<QComboBox*>(QStringLiteral("column%1").arg(other))) before->setCurrentIndex(0);
             }
             columns_[at].field = field;
+            // What this column held before may be what another one's name says.
+            chosen_.insert(at);
+            exchange::recogniseMore(sheet_->header, columns_, chosen_);
+            showColumns();
             columnsChanged();
         });
         table_->setIndexWidget(model_->index(0, static_cast<int>(at) + SheetPreview::ownColumns), list);
     }
+    showColumns();
     table_->setRowHeight(0, fontMetrics().height() * 2 + 4);
+}
+
+void JournalSheetView::showColumns()
+{
+    for (std::size_t at = 0; at < columns_.size(); ++at)
+        if (auto* list = table_->findChild<QComboBox*>(QStringLiteral("column%1").arg(at))) list->setCurrentIndex(columns_[at].field ? list->findData(static_cast<int>(*columns_[at].field)) : 0);
 }
 
 void JournalSheetView::columnsChanged()
@@ -306,6 +316,7 @@ exchange::SheetAnswers JournalSheetView::answers() const
 {
     exchange::SheetAnswers answers;
     answers.columns = columns_;
+    answers.today = today_();
     answers.decimal = box_->decimal();
     answers.order = box_->order();
     answers.century = box_->century();
@@ -367,8 +378,8 @@ void JournalSheetView::say()
         return;
     }
     const bool ready = plan_ && !aside_->busy();
-    import_->setEnabled(ready && added > 0 && (!household_ || !household_->readOnly()));
-    import_->setText(added > 0 ? tr("&Import %n entry(ies)", nullptr, added) : tr("&Import"));
+    import_->setEnabled(ready && added > 0 && !unanswered() && (!household_ || !household_->readOnly()));
+    import_->setText(added > 0 && !unanswered() ? tr("&Import %n entry(ies)", nullptr, added) : tr("&Import"));
     if (!refusal_.isEmpty()) {
         summary_->setText(refusal_);
     } else if (!sheet_) {
@@ -439,7 +450,7 @@ bool JournalSheetView::unanswered() const
 
 void JournalSheetView::import()
 {
-    if (!plan_ || aside_->busy() || plan_->entries.empty() || (hadHousehold_ && !household_)) return;
+    if (!plan_ || aside_->busy() || plan_->entries.empty() || unanswered() || (hadHousehold_ && !household_)) return;
     import_->setEnabled(false); // until it is answered
     QStringList warnings;
     for (const journal::Warning& warning : plan_->warnings) warnings << exchange::warningText(warning, plan_->after);

@@ -8,6 +8,9 @@
 
 #include <QPointer>
 
+#include <functional>
+#include <set>
+
 class QCheckBox;
 class QComboBox;
 class QLabel;
@@ -31,7 +34,8 @@ class JournalSheetView : public ui::View {
 
 public:
     /// `household`: none while none is open; the window makes one when entries are wanted.
-    JournalSheetView(QString path, household::Household* household, ui::Dialogs& dialogs, QWidget* parent = nullptr);
+    /// `today`: rows of later days are at fault, since what a journal holds has been done.
+    JournalSheetView(QString path, household::Household* household, std::function<Day()> today, ui::Dialogs& dialogs, QWidget* parent = nullptr);
     ~JournalSheetView() override;
 
     const exchange::SheetPlan* plan() const { return plan_.get(); }
@@ -54,6 +58,7 @@ private:
     void followHousehold();
     void take(std::variant<exchange::Sheet, QString> read);
     void placeColumnLists();
+    void showColumns();
     void columnsChanged();
     void ask();
     void replan();
@@ -69,10 +74,12 @@ private:
     QString path_;
     QPointer<household::Household> household_;
     bool hadHousehold_;
+    std::function<Day()> today_;
     ui::Dialogs& dialogs_;
     std::shared_ptr<const exchange::Sheet> sheet_;
     std::shared_ptr<const exchange::SheetPlan> plan_;
     std::vector<exchange::SheetColumn> columns_;
+    std::set<std::size_t> chosen_;   ///< columns that people have said the content of
     exchange::SheetQuestions questions_;
     bool loading_ = false;           ///< the file is being read, perhaps once more
     bool imported_ = false;

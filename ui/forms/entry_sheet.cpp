@@ -11,7 +11,6 @@
 #include "ui/forms/food_room.h"
 #include "ui/forms/tray_words.h"
 
-#include <QScrollArea>
 #include <QSet>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -129,6 +128,7 @@ void EntrySheet::build()
         date_->setMoment(edited_->date);
         note_->setText(QString::fromStdString(edited_->note));
     }
+    sayWhatIsDone();
     setContent(content);
     setTitle(formName(kind_));
     refreshTrays();
@@ -183,6 +183,12 @@ void EntrySheet::followDay()
     for (ui::DateField* each : dates) each->setToday(context_.today);
 }
 
+/// Being away is planned; everything else that is recorded has been done.
+void EntrySheet::sayWhatIsDone()
+{
+    date_->setDone(body_->eventWord() != QLatin1StringView{"away"}, edited_ ? std::optional{edited_->date.day} : std::nullopt);
+}
+
 bool EntrySheet::rebase(const journal::Entry& now)
 {
     const journal::Entry before = *edited_;
@@ -202,6 +208,7 @@ bool EntrySheet::rebase(const journal::Entry& now)
     if (follows(before.date, typed.date, now.date)) date_->setMoment(now.date);
     if (follows(before.note, typed.note, now.note)) note_->setText(QString::fromStdString(now.note));
     const bool otherSlot = follows(before.slot, typed.slot, now.slot);
+    sayWhatIsDone();
     if (otherSlot) clickedSlot_ = now.slot;
     if (otherSlot && slot_) slot_->clearChoices(); // refreshTrays() then takes the one that is given
     refreshTrays();
@@ -213,6 +220,7 @@ bool EntrySheet::rebase(const journal::Entry& now)
 void EntrySheet::propose(const journal::Action& action)
 {
     body_->fill(action);
+    sayWhatIsDone();
     refreshCautions();
     lookAhead();
 }
@@ -271,6 +279,7 @@ void EntrySheet::refreshCautions()
 void EntrySheet::noteEdited()
 {
     touched_ = true;
+    sayWhatIsDone();
     if (!problem().isEmpty()) setProblem(body_->wholeProblem());
     refreshCautions();
     ahead_.start(pauseMs);
@@ -386,11 +395,7 @@ void EntrySheet::focusFirst()
 {
     if (asked_ == nullptr || asked_->isHidden()) return grid_->focusFirst();
     grid_->focusOn(asked_);
-    // Its place is known once the form is laid out.
-    QTimer::singleShot(0, asked_, [field = asked_] {
-        for (QWidget* each = field->parentWidget(); each != nullptr; each = each->parentWidget())
-            if (auto* area = qobject_cast<QScrollArea*>(each)) area->ensureWidgetVisible(field, 0, area->fontMetrics().height());
-    });
+    grid_->bringIntoSight(asked_);
 }
 
 void EntrySheet::askFor(reckoning::LookKind look)

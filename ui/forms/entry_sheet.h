@@ -50,6 +50,7 @@ private:
     void build();
     void refreshTrays();
     void followDay();
+    void sayWhatIsDone();
     void refreshCautions();
     void noteEdited();
     journal::Entry entryWith(const journal::Action& action) const;

@@ -5,7 +5,9 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QShowEvent>
+#include <QTimer>
 
 namespace tierloam::forms {
 
@@ -73,8 +75,19 @@ bool FieldGrid::check()
         if (field->isHidden() || field->check() || first) continue;
         first = field;
     }
-    if (first) first->setFocus();
+    if (first) {
+        first->setFocus();
+        bringIntoSight(first);
+    }
     return first == nullptr;
+}
+
+void FieldGrid::bringIntoSight(ui::Field* field)
+{
+    QTimer::singleShot(0, field, [field] {
+        for (QWidget* each = field->parentWidget(); each != nullptr; each = each->parentWidget())
+            if (auto* area = qobject_cast<QScrollArea*>(each)) area->ensureWidgetVisible(field, 0, area->fontMetrics().height());
+    });
 }
 
 void FieldGrid::focusFirst()

@@ -33,6 +33,8 @@ public:
     bool check();
     void focusFirst();
     void focusOn(ui::Field* field);
+    /// Scrolls to it and to the words beneath it, once the form is laid out with them.
+    void bringIntoSight(ui::Field* field);
     QList<ui::Field*> fields() const { return fields_; }
 
 Q_SIGNALS:

@@ -146,6 +146,7 @@ void NewStack::Private::build(QWidget* content)
     water->setHint(tr("beyond what wets the bedding; usually empty"));
     date = grid->add(tr("Started on"), new ui::DateField{context.today});
     required(date, tr("On which day?"));
+    date->setDone(true);
 
     QObject::connect(amount, &ui::Field::edited, grid, [this] { amountTyped = !amount->isEmpty(); });
     QObject::connect(grid, &FieldGrid::edited, grid, [this] {
@@ -294,6 +295,7 @@ void NewStack::record()
     if (const QString words = d_->name->isEmpty() ? QString{} : d_->nameProblem(); !words.isEmpty()) {
         d_->name->showProblem(words);
         d_->name->setFocus();
+        d_->grid->bringIntoSight(d_->name);
         return;
     }
     if (!sound) return;

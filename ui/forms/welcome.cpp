@@ -57,12 +57,12 @@ Welcome::Welcome(QWidget* parent) : QWidget{parent}
 
     auto* ways = new ui::Card{middle};
     column->addWidget(ways);
-    auto* start = addWay(ways->column(), tr("&Start my first stack…"), tr("Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents."),
+    auto* start = addWay(ways->column(), tr("Start my first stack…"), tr("Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents."),
                          ui::Tone::moss, "startFirstStack");
-    auto* demo = addWay(ways->column(), tr("Look at the &demo"), tr("A household of our own invention with three stacks and two years of record, in a copy that is yours to play with."), ui::Tone::plain,
+    auto* demo = addWay(ways->column(), tr("Look at the demo"), tr("A household of our own invention with three stacks and two years of record, in a copy that is yours to play with."), ui::Tone::plain,
                         "openDemo");
-    auto* open = addWay(ways->column(), tr("&Open a household…"), tr("A file that was kept before."), ui::Tone::plain, "openFile");
-    auto* import = addWay(ways->column(), tr("&Import a table…"), tr("A journal or a list of your own as CSV, into a new household. You see what becomes of each row first."), ui::Tone::plain, "importJournal");
+    auto* open = addWay(ways->column(), tr("Open a household…"), tr("A file that was kept before."), ui::Tone::plain, "openFile");
+    auto* import = addWay(ways->column(), tr("Import a table…"), tr("A journal or a list of your own as CSV, into a new household. You see what becomes of each row first."), ui::Tone::plain, "importJournal");
     connect(start, &QPushButton::clicked, this, &Welcome::startFirstStack);
     connect(demo, &QPushButton::clicked, this, &Welcome::openDemo);
     connect(open, &QPushButton::clicked, this, &Welcome::openFile);

@@ -240,7 +240,7 @@ void MainWindow::startFirstStack()
     QString path = folder.filePath(tr("My worm bins") % QStringLiteral(".tierloam"));
     for (int n = 2; QFileInfo::exists(path) && !untouched(path); ++n) path = folder.filePath(tr("My worm bins %1").arg(n) % QStringLiteral(".tierloam"));
     if (!(QFileInfo::exists(path) ? openFile(path) : createFile(path))) return;
-    notices_->show(Notices::Kind::notice, tr("Your household is kept in %1.").arg(QDir::toNativeSeparators(path)));
+    notices_->show(Notices::Kind::done, tr("Your household is kept in %1.").arg(QDir::toNativeSeparators(path)));
     desk_->newStack();
 }
 

@@ -30,7 +30,7 @@ bool MainWindow::exportCalendar(const QString& ics)
         notices_->show(Notices::Kind::failure, *why, QStringLiteral("export"));
         return false;
     }
-    notices_->show(Notices::Kind::notice, tr("%n event(s) were written to %1.", nullptr, static_cast<int>(events.size())).arg(QDir::toNativeSeparators(ics)), QStringLiteral("export"));
+    notices_->show(Notices::Kind::done, tr("%n event(s) were written to %1.", nullptr, static_cast<int>(events.size())).arg(QDir::toNativeSeparators(ics)), QStringLiteral("export"));
     return true;
 }
 

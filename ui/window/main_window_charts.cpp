@@ -49,7 +49,7 @@ void MainWindow::saveTrends(const QString& kind)
         why = exchange::writeWholeFile(path, trends::seenCsv(seen));
     }
     if (why) notices_->show(Notices::Kind::failure, *why, QStringLiteral("export"));
-    else notices_->show(Notices::Kind::notice, tr("What the charts show was written to %1.").arg(QDir::toNativeSeparators(path)), QStringLiteral("export"));
+    else notices_->show(Notices::Kind::done, tr("What the charts show was written to %1.").arg(QDir::toNativeSeparators(path)), QStringLiteral("export"));
 }
 
 void MainWindow::printTrends()
@@ -68,7 +68,7 @@ void MainWindow::printTrends()
     }
     const int pages = paper::paintSheet(paper::chartsSheet(desk_->trends()->seen(), household_->today(), version_), painter, printer);
     painter.end();
-    notices_->show(Notices::Kind::notice, tr("%n page(s) went to the printer.", nullptr, pages), QStringLiteral("export"));
+    notices_->show(Notices::Kind::done, tr("%n page(s) went to the printer.", nullptr, pages), QStringLiteral("export"));
 }
 
 }

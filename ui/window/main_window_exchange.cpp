@@ -13,7 +13,7 @@ namespace tierloam::window {
 
 void MainWindow::importFile(const QString& csv)
 {
-    auto* view = new exchange_view::JournalSheetView{csv, household_.get(), dialogs_, this};
+    auto* view = new exchange_view::JournalSheetView{csv, household_.get(), [clock = clock_] { return clock->today(); }, dialogs_, this};
     connect(view, &exchange_view::JournalSheetView::importWanted, this,
             [this, csv, view](const journal::Entries& entries, const QStringList& warnings) { addImported(csv, entries, warnings, view); });
     connect(view, &exchange_view::JournalSheetView::readingsWanted, this, [this, csv] { importReadings(csv); });
@@ -38,7 +38,7 @@ void MainWindow::addImported(const QString& csv, const journal::Entries& entries
     auto* once = new QObject{household_.get()};
     connect(household_.get(), &household::Household::recorded, once, [this, ticket, once, count, file, view = QPointer{view}](household::Ticket done) {
         if (done != ticket) return;
-        notices_->show(Notices::Kind::notice, tr("%n entry(ies) imported from %1.", nullptr, count).arg(file.fileName()), QStringLiteral("import"));
+        notices_->show(Notices::Kind::done, tr("%n entry(ies) imported from %1.", nullptr, count).arg(file.fileName()), QStringLiteral("import"));
         if (view) view->written();
         once->deleteLater();
     });
@@ -56,7 +56,7 @@ void MainWindow::importReadings(const QString& csv)
         return;
     }
     auto* view = new exchange_view::ReadingsView{csv, *household_, dialogs_, this};
-    connect(view, &exchange_view::ReadingsView::imported, this, [this](const QString& words) { notices_->show(Notices::Kind::notice, words, QStringLiteral("import")); });
+    connect(view, &exchange_view::ReadingsView::imported, this, [this](const QString& words) { notices_->show(Notices::Kind::done, words, QStringLiteral("import")); });
     view->show();
 }
 
@@ -68,7 +68,7 @@ bool MainWindow::exportFile(const QString& csv)
         notices_->show(Notices::Kind::failure, *why, QStringLiteral("export"));
         return false;
     }
-    notices_->show(Notices::Kind::notice, tr("The journal was written to %1.").arg(QDir::toNativeSeparators(csv)), QStringLiteral("export"));
+    notices_->show(Notices::Kind::done, tr("The journal was written to %1.").arg(QDir::toNativeSeparators(csv)), QStringLiteral("export"));
     return true;
 }
 

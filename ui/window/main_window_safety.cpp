@@ -33,7 +33,7 @@ void MainWindow::saveCopy()
     household_->saveCopy(target, [window = QPointer{this}, target, bar = QPointer{shown}](const QString& why) {
         delete bar;
         if (!window) return;
-        if (why.isEmpty()) window->notices()->show(Notices::Kind::notice, tr("A copy was written to %1.").arg(QDir::toNativeSeparators(target)), QStringLiteral("copy"));
+        if (why.isEmpty()) window->notices()->show(Notices::Kind::done, tr("A copy was written to %1.").arg(QDir::toNativeSeparators(target)), QStringLiteral("copy"));
         else window->notices()->show(Notices::Kind::failure, why, QStringLiteral("copy"));
     }, control);
 }
@@ -49,7 +49,7 @@ void MainWindow::showBackups(const QString& path)
     auto* view = new BackupsView{path, own ? household_->backupFolder() : QString{}, dialogs_, this};
     connect(view, &BackupsView::restored, this, [this](const QString& newFile) {
         if (openFile(newFile))
-            notices_->show(Notices::Kind::notice, tr("The backup was restored to %1, which is open now. The file before it was not changed.").arg(QDir::toNativeSeparators(newFile)),
+            notices_->show(Notices::Kind::done, tr("The backup was restored to %1, which is open now. The file before it was not changed.").arg(QDir::toNativeSeparators(newFile)),
                            QStringLiteral("open"));
     });
     view->show();
@@ -64,7 +64,7 @@ void MainWindow::chooseBackupFolder()
     // The household's own folder means: beside the file.
     const bool beside = QFileInfo{folder}.canonicalFilePath() == QFileInfo{QFileInfo{household_->path()}.absolutePath()}.canonicalFilePath();
     household_->keepBackupsIn(beside ? QString{} : folder);
-    notices_->show(Notices::Kind::notice, tr("Backups will be kept in %1.").arg(QDir::toNativeSeparators(household_->backupsLieIn())), QStringLiteral("backups"));
+    notices_->show(Notices::Kind::done, tr("Backups will be kept in %1.").arg(QDir::toNativeSeparators(household_->backupsLieIn())), QStringLiteral("backups"));
 }
 
 /// Beside what cannot be opened there may be backups: they are shown at once, since that is what is wanted next.

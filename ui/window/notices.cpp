@@ -5,7 +5,10 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <chrono>
 
 namespace tierloam::window {
 
@@ -23,8 +26,9 @@ void Notices::show(Kind kind, const QString& text, const QString& key)
     if (!key.isEmpty()) settle(key);
     while (frames_.size() >= most) dismiss(frames_.front());
     auto* frame = new QFrame{this};
-    frame->setObjectName(kind == Kind::failure ? QStringLiteral("failure") : QStringLiteral("notice"));
-    frame->setProperty(kind == Kind::failure ? "failure" : "notice", true);
+    const char* sort = kind == Kind::failure ? "failure" : kind == Kind::done ? "done" : "notice";
+    frame->setObjectName(QLatin1StringView{sort});
+    frame->setProperty(sort, true);
     frame->setProperty("key", key);
     auto* row = new QHBoxLayout{frame};
     row->setContentsMargins(12, 7, 8, 7);
@@ -40,6 +44,16 @@ void Notices::show(Kind kind, const QString& text, const QString& key)
     rows_->addWidget(frame);
     frames_ << frame;
     QWidget::show();
+    if (kind == Kind::done) letGo(frame);
+}
+
+/// Not while it is being read: under the pointer, or with the focus in it.
+void Notices::letGo(QFrame* frame)
+{
+    QTimer::singleShot(std::chrono::seconds{secondsDone}, frame, [this, frame] {
+        if (frame->underMouse() || (focusWidget() && frame->isAncestorOf(focusWidget()) && focusWidget()->hasFocus())) letGo(frame);
+        else if (frames_.contains(frame)) dismiss(frame);
+    });
 }
 
 void Notices::dismiss(QFrame* frame)

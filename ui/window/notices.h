@@ -7,12 +7,13 @@ class QVBoxLayout;
 
 namespace tierloam::window {
 
-/// Messages above the page. They stay until they are dismissed or settled; nothing that went wrong vanishes by itself.
+/// Messages above the page. What went well goes by itself after a while; what people should know, or what went wrong, stays until it is dismissed
+/// or settled.
 class Notices : public QWidget {
     Q_OBJECT
 
 public:
-    enum class Kind { notice, failure };
+    enum class Kind { done, notice, failure };
 
     explicit Notices(QWidget* parent = nullptr);
     /// The same text is not shown twice. `key` names what it is about, so that settle() can take it away once it is put right.
@@ -23,8 +24,10 @@ public:
 
 private:
     void dismiss(QFrame* frame);
+    void letGo(QFrame* frame);
 
     static constexpr int most = 4;
+    static constexpr int secondsDone = 10; ///< that what went well is told
     QVBoxLayout* rows_;
     QList<QFrame*> frames_;          ///< oldest first
 };

@@ -1,0 +1,9 @@
+#pragma once
+
+namespace tierloam::ui {
+
+/// While a menu or a list is open over the window, keys are its own: the letter underlined in it, and nothing of the page below, whose widget
+/// keeps the focus and whose single letters would write into the journal. Done once for the program; an action of the table sees to it.
+void keepKeysInPopups();
+
+}
