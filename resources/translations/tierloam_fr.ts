@@ -1754,8 +1754,8 @@
         <translation>Couvrir les plaies, mettre des gants&#xa0;; vaccin contre le tétanos à jour.</translation>
     </message>
     <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first.</source>
-        <translation>Fumier&#xa0;: seulement vieilli, et pas d’animaux vermifugés depuis peu, car ce qui tue leurs vers tue les vôtres. Porter des gants, couvrir les plaies, se laver les mains, vaccin contre le tétanos à jour&#xa0;; jamais de crottes de chat ou de chien, et ne pas y toucher pendant la grossesse ou avec une immunité faible. L’avis du médecin ou des services de santé passe avant.</translation>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <translation>Fumier&#xa0;: seulement vieilli, pas d’animaux vermifugés depuis peu&#xa0;: ce qui tue leurs vers tue les vôtres. Gants, plaies couvertes, vaccin contre le tétanos à jour, mains lavées&#xa0;; jamais de crottes de chat ou de chien&#xa0;; ni enceinte, ni avec une immunité faible.</translation>
     </message>
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
