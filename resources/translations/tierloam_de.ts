@@ -1758,8 +1758,8 @@
         <translation>Wunden abdecken, Handschuhe tragen; Tetanusimpfung aktuell.</translation>
     </message>
     <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first.</source>
-        <translation>Mist: nur abgelagerter und nicht von jüngst entwurmten Tieren, denn was deren Würmer tötet, tötet auch deine. Handschuhe tragen, Wunden abdecken, Hände waschen, Tetanusimpfung auf dem Stand halten; nie Katzen- oder Hundekot, und in der Schwangerschaft oder bei Immunschwäche gar nicht damit umgehen. Was Arzt oder Gesundheitsamt sagt, geht vor.</translation>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <translation>Mist: nur abgelagerter, nicht von jüngst entwurmten Tieren: was deren Würmer tötet, tötet auch deine. Handschuhe, Wunden abdecken, Tetanusimpfung aktuell, Hände waschen; nie Katzen- oder Hundekot; Schwangere und Immunschwache bleiben fern.</translation>
     </message>
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>

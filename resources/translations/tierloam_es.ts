@@ -1758,8 +1758,8 @@
         <translation>Cubre las heridas, ponte guantes; vacuna del tétanos al día.</translation>
     </message>
     <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, cover wounds, wash your hands, keep tetanus vaccination up to date; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it. What your doctor or health service says comes first.</source>
-        <translation>Estiércol: solo envejecido y no de animales desparasitados hace poco, porque lo que mata sus gusanos mata los tuyos. Ponte guantes, cubre las heridas, lávate las manos, ten al día la vacuna del tétanos; nunca heces de gato o perro, y en el embarazo o con defensas bajas no lo toques. Lo que diga tu médico o tu servicio de salud va primero.</translation>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <translation>Estiércol: solo envejecido, no de animales desparasitados hace poco: lo que mata sus gusanos mata los tuyos. Guantes, heridas cubiertas, vacuna del tétanos al día, manos lavadas; nunca heces de gato o perro; ni en el embarazo ni con defensas bajas.</translation>
     </message>
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>

@@ -1781,7 +1781,11 @@
         <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
         <translation>Fumier : seulement mûr, d'animaux non vermifugés récemment ; gants ; jamais de chat ni de chien, pas pendant la grossesse.</translation>
     </message>
-</context>
+<message>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <translation>Fumier : seulement vieilli, pas d’animaux vermifugés depuis peu : ce qui tue leurs vers tue les vôtres. Gants, plaies couvertes, vaccin contre le tétanos à jour, mains lavées ; jamais de crottes de chat ou de chien ; ni enceinte, ni avec une immunité faible.</translation>
+    </message>
+    </context>
 <context>
     <name>ChangeWords</name>
     <message>

@@ -34,7 +34,7 @@ QString essence(Topic topic)
     case Topic::leachate: return QStringLiteral("never to drink");
     case Topic::lifting: return QStringLiteral("knees bent");
     case Topic::manure: return QStringLiteral("Manure: only aged");
-    case Topic::dustAndMould: return QStringLiteral("Dust and moulds");
+    case Topic::dustAndMould: return QStringLiteral("moulds and Legionella");
     case Topic::doubtfulMaterial: return QStringLiteral("only a little");
     default: return QStringLiteral("no essence");
     }

@@ -3,13 +3,13 @@
 #include "core/guide/figures.h"
 #include "core/materials/table.h"
 #include "core/model/parameters.h"
-#include "core/wording/volumes.h"
 #include "ui/common/dates.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/common/material_words.h"
 #include "ui/common/source_words.h"
+#include "ui/common/volumes.h"
 #include "ui/forms/cautions.h"
 #include "ui/handbook/symptom_words.h"
 
@@ -132,7 +132,7 @@ MadeList trackRecord(const PageFacts& facts)
         if (!stack.drains.empty()) {
             const auto within = std::ranges::count_if(stack.drains, [](const reckoning::DrainCheck& each) { return each.litres >= each.expected.p05 && each.litres <= each.expected.p95; });
             const auto& last = stack.drains.back();
-            const wording::OneVolumeUnit alike{std::max(last.litres, last.expected.p95)};
+            const ui::OneVolumeUnit alike{std::max(last.litres, last.expected.p95)};
             list.rows.append(QStringList{name, Lists::tr("drainings"), Lists::tr("%1 of %2").arg(QString::number(within), QString::number(stack.drains.size())),
                                          Lists::tr("%1, %2").arg(ui::volumeText(last.litres), ui::volumeBand(last.expected))});
         }

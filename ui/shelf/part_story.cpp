@@ -2,8 +2,8 @@
 
 #include "core/advice/too_early.h"
 #include "core/household/batch_story.h"
-#include "core/wording/volumes.h"
 #include "ui/common/formats.h"
+#include "ui/common/volumes.h"
 #include "ui/forms/form_kind.h"
 #include "ui/forms/tray_lift.h"
 #include "ui/shelf/shelf_series.h"
@@ -191,7 +191,7 @@ PartStory sumpStory(const StoryInputs& inputs)
     const double capacity = inputs.standing.settings.sump.base();
     const reckoning::StackEstimate* estimate = !inputs.reckoning ? nullptr : inputs.shown < inputs.today ? inputs.reckoning->on(inputs.shown) : &inputs.reckoning->now;
 
-    const wording::OneVolumeUnit alike{capacity}; // level, drains and the sump itself stand side by side
+    const ui::OneVolumeUnit alike{capacity}; // level, drains and the sump itself stand side by side
     drawing::Strip level;
     level.title = PartStories::tr("level");
     level.top = capacity * 1.1;

@@ -1,8 +1,8 @@
 #include "ui/shelf/shelf_words.h"
 
-#include "core/wording/volumes.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
+#include "ui/common/volumes.h"
 #include "ui/drawing/ring.h"
 
 #include <QCoreApplication>
@@ -155,7 +155,7 @@ Part sumpPart(const SumpFacts& sump)
         part.value = ShelfWords::tr("holds up to %1; %2; estimating").arg(ui::volumeText(sump.capacityL), spigot);
         part.notes << ShelfWords::tr("The estimates are being made.");
     } else {
-        const wording::OneVolumeUnit alike{std::max(sump.capacityL, sump.estimate->sumpL.p95)};
+        const ui::OneVolumeUnit alike{std::max(sump.capacityL, sump.estimate->sumpL.p95)};
         part.value = ShelfWords::tr("%1 in it, room for %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot);
         add(ShelfWords::tr("In it"), ShelfWords::tr("%1, of %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot));
         if (sump.fullOn && sump.spigot == journal::Spigot::shut) add(ShelfWords::tr("Full about"), ui::datesText(*sump.fullOn, sump.today));

@@ -1,8 +1,8 @@
 #include "ui/trends/trend_table.h"
 
-#include "core/wording/volumes.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
+#include "ui/common/volumes.h"
 #include "ui/trends/trend_words.h"
 
 #include <algorithm>
@@ -79,7 +79,7 @@ QString TrendTable::estimateText(const Point* point) const
 
 QString TrendTable::text(const Series& series, Column column, Day day) const
 {
-    const wording::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
+    const ui::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
     switch (column) {
     case Column::measured: {
         QStringList parts;

@@ -1,7 +1,7 @@
 #include "ui/trends/trend_words.h"
 
-#include "core/wording/volumes.h"
 #include "ui/common/formats.h"
+#include "ui/common/volumes.h"
 
 #include <QCoreApplication>
 
@@ -200,7 +200,7 @@ QString yieldSentence(const Series& series, const Period& period, bool reckoned)
 
 QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned)
 {
-    const wording::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
+    const ui::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
     if (measure == Measure::yield) return yieldSentence(series, period, reckoned);
     if (series.past.empty() && series.bars.empty() && series.logged.empty() && series.totals.empty()) return nothingYet(measure, reckoned);
     QStringList parts;
@@ -250,7 +250,7 @@ QString sentenceOf(Measure measure, const Series& series, const Period& period, 
 
 QString readoutOf(Measure measure, const Series& series, Day day, Day today)
 {
-    const wording::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
+    const ui::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
     QStringList parts;
     if (measure == Measure::drainage) {
         if (const Bar* bar = series.barAt(day)) parts << TrendWords::tr("drained %1").arg(barText(bar->perWeek));
