@@ -1717,26 +1717,6 @@
         <translation>ni antes ni después</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 antes</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 después</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready %1; in 60 days the colony is %2 %3.</source>
-        <translation>Fecha en que la bandeja inferior está lista: %1; en 60 días la colonia pesa %2 %3.</translation>
-    </message>
-    <message>
-        <source>heavier</source>
-        <translation>más</translation>
-    </message>
-    <message>
-        <source>lighter</source>
-        <translation>menos</translation>
-    </message>
-    <message>
         <source>bottom tray ready</source>
         <translation>bandeja inferior lista</translation>
     </message>
@@ -1857,10 +1837,6 @@
         <translation>colonia</translation>
     </message>
     <message>
-        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
-        <translation>Retirada la bandeja inferior, en 60 días la colonia pesa %1&#xa0;%2.</translation>
-    </message>
-    <message>
         <source>from %1 on %2</source>
         <comment>day, amount of food a week</comment>
         <translation>desde el %1, %2</translation>
@@ -1937,6 +1913,22 @@
     <message>
         <source>Without that entry the colony would be what it is today, %1.</source>
         <translation>Sin esa anotación la colonia sería la de hoy, %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
+        <translation>La bandeja inferior está lista %1; en 60 días la colonia pesa %2.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1.</source>
+        <translation>Con la bandeja inferior retirada, en 60 días la colonia pesa %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).</source>
+        <translation>La bandeja inferior está lista %1; en 60 días la colonia pesa lo mismo que sin el cambio (%2).</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
+        <translation>Con la bandeja inferior retirada, en 60 días la colonia pesa lo mismo que sin el cambio (%1).</translation>
     </message>
 </context>
 <context>
@@ -3875,6 +3867,40 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>GainWords</name>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 antes</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 después</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 más</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 menos</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <comment>no difference, 3 days sooner</comment>
+        <translation>%1 (hasta %2)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
+        <translation>%1 (de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <comment>10 g lighter, 30 g heavier</comment>
+        <translation>de %1 a %2</translation>
+    </message>
+</context>
+<context>
     <name>Handbook</name>
     <message>
         <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
@@ -5202,6 +5228,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>day chosen by hand</source>
         <translation>día elegido a mano</translation>
+    </message>
+    <message>
+        <source>ready: 10 %, 50 % and 90 % sure</source>
+        <translation>lista: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
+    </message>
+    <message>
+        <source>ready already</source>
+        <translation>ya lista</translation>
     </message>
 </context>
 <context>
@@ -9434,6 +9468,25 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 before its turn</source>
         <translation>%1 antes de su turno</translation>
     </message>
+    <message>
+        <source>tray %1 ready, %2</source>
+        <translation>bandeja %1 lista, %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready %2; today %3</source>
+        <comment>number, dates, chance</comment>
+        <translation>bandeja %1 lista: %2; hoy %3</translation>
+    </message>
+    <message>
+        <source>tray %1 ready about now; today %2</source>
+        <comment>number, chance</comment>
+        <translation>bandeja %1 lista más o menos ahora; hoy %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready from %2 on; today %3</source>
+        <comment>number, day, chance</comment>
+        <translation>bandeja %1 lista a partir del %2; hoy %3</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -11807,14 +11860,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>sin diferencia</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 antes</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 después</translation>
-    </message>
-    <message>
         <source>%1 warmer: %2</source>
         <translation>%1 más: %2</translation>
     </message>
@@ -11855,10 +11900,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>no antes de un año</translation>
     </message>
     <message>
-        <source>%1 Its turn would come: %2.</source>
-        <translation>%1 Su turno llegaría: %2.</translation>
-    </message>
-    <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Aún no hay ninguna torre cuyo turno se pueda prever.</translation>
     </message>
@@ -11895,8 +11936,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>humus a la luz, se toma hacia el %1; el siguiente turno, %2</translation>
     </message>
     <message>
-        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
-        <translation>De %1 pilas estas son las %2 primeras de la estantería: prever cada una lleva un rato.</translation>
+        <source>Its turn would come: %1.</source>
+        <translation>Su turno llegaría: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
+        <translation>
+            <numerusform>De %n torre estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
+            <numerusform>De %n torres estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -12003,6 +12051,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
         <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana; Intro la mantiene en su día</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, when its bottom tray is ready</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::RotationPage</name>
@@ -12065,14 +12118,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aplazadas %1 en total</translation>
     </message>
     <message>
-        <source>%1 of castings less than on their turns</source>
-        <translation>%1 de humus menos que en sus turnos</translation>
-    </message>
-    <message>
-        <source>%1 of castings more than on their turns</source>
-        <translation>%1 de humus más que en sus turnos</translation>
-    </message>
-    <message>
         <source>waiting costs %1 of worms</source>
         <translation>la espera cuesta %1 de lombrices</translation>
     </message>
@@ -12091,14 +12136,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
         <translation>Elige un paso con el ratón o las flechas. Una cosecha se mueve arrastrándola, o con Mayús y las flechas; aquí se muestra lo que cuesta.</translation>
-    </message>
-    <message>
-        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
-        <translation> En esta torre: cosechas %1 después en total, %2 de humus en el año (%3 en sus turnos), colonia al final %4 (%5).</translation>
-    </message>
-    <message>
-        <source> On that day much of the tray is likely not castings yet.</source>
-        <translation> Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
@@ -12124,6 +12161,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>two harvests close together count as %1 of delay</source>
         <translation>dos cosechas muy juntas cuentan como %1 de retraso</translation>
     </message>
+    <message>
+        <source>on their turns they would give %1</source>
+        <translation>en sus turnos darían %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
+        <translation>En esta torre: cosechas %1 después en total; humus en el año %2, en sus turnos %3; colonia al final %4, normalmente %5.</translation>
+    </message>
+    <message>
+        <source>On that day much of the tray is likely not castings yet.</source>
+        <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12146,14 +12195,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1, %2: advised to %3; taken back after %4</source>
         <translation>%1, %2: se aconsejó %3; retirado a los %4</translation>
-    </message>
-    <message>
-        <source>, ready %1 when lifted</source>
-        <translation>, lista %1 al subirla</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
-        <translation>%1, %2: %3 pesados, %4 previstos%5</translation>
     </message>
     <message>
         <source>Diary of advice</source>
@@ -12200,8 +12241,19 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>otros consejos en ese tiempo: %1, seguidos: %2</translation>
     </message>
     <message>
-        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
-        <translation> Las raciones y demás consejos se cuentan de las %1 primeras de %2 pilas de la estantería.</translation>
+        <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
+        <translation>%1, %2: %3 pesados, %4 previstos, lista %5 al subirla</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen</source>
+        <translation>%1, %2: %3 pesados, %4 previstos</translation>
+    </message>
+    <message numerus="yes">
+        <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
+        <translation>
+            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torre de la estantería.</numerusform>
+            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torres de la estantería.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -13590,10 +13642,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 sigue abierto: lo último anotado no se pudo escribir y no está en él. Anótalo de nuevo, o continúa otra vez sin ello.</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Guardando…</translation>
     </message>
 </context>
 <context>

@@ -1717,26 +1717,6 @@
         <translation>ni plus tôt ni plus tard</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 plus tôt</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 plus tard</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready %1; in 60 days the colony is %2 %3.</source>
-        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est %2 %3.</translation>
-    </message>
-    <message>
-        <source>heavier</source>
-        <translation>plus lourde</translation>
-    </message>
-    <message>
-        <source>lighter</source>
-        <translation>plus légère</translation>
-    </message>
-    <message>
         <source>bottom tray ready</source>
         <translation>plateau du bas prêt</translation>
     </message>
@@ -1857,10 +1837,6 @@
         <translation>colonie</translation>
     </message>
     <message>
-        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
-        <translation>Le plateau du bas pris, dans 60 jours la colonie est %1&#xa0;%2.</translation>
-    </message>
-    <message>
         <source>from %1 on %2</source>
         <comment>day, amount of food a week</comment>
         <translation>à partir du %1, %2</translation>
@@ -1937,6 +1913,22 @@
     <message>
         <source>Without that entry the colony would be what it is today, %1.</source>
         <translation>Sans cette entrée la colonie serait ce qu’elle est aujourd’hui, %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
+        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est %2.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1.</source>
+        <translation>Le plateau du bas prélevé, dans 60 jours la colonie est %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).</source>
+        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est aussi lourde que sans le changement (%2).</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
+        <translation>Le plateau du bas prélevé, dans 60 jours la colonie est aussi lourde que sans le changement (%1).</translation>
     </message>
 </context>
 <context>
@@ -3874,6 +3866,40 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>GainWords</name>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 plus tôt</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 plus tard</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 plus lourde</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 plus légère</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <comment>no difference, 3 days sooner</comment>
+        <translation>%1 (jusqu’à %2)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
+        <translation>%1 (de %2 à %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <comment>10 g lighter, 30 g heavier</comment>
+        <translation>de %1 à %2</translation>
+    </message>
+</context>
+<context>
     <name>Handbook</name>
     <message>
         <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
@@ -5201,6 +5227,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>day chosen by hand</source>
         <translation>jour choisi à la main</translation>
+    </message>
+    <message>
+        <source>ready: 10 %, 50 % and 90 % sure</source>
+        <translation>prêt&#xa0;: sûr à 10&#xa0;%, 50&#xa0;% et 90&#xa0;%</translation>
+    </message>
+    <message>
+        <source>ready already</source>
+        <translation>déjà prêt</translation>
     </message>
 </context>
 <context>
@@ -9433,6 +9467,25 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 before its turn</source>
         <translation>%1 avant son tour</translation>
     </message>
+    <message>
+        <source>tray %1 ready, %2</source>
+        <translation>plateau %1 prêt, %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready %2; today %3</source>
+        <comment>number, dates, chance</comment>
+        <translation>plateau %1 prêt&#xa0;: %2&#xa0;; aujourd’hui %3</translation>
+    </message>
+    <message>
+        <source>tray %1 ready about now; today %2</source>
+        <comment>number, chance</comment>
+        <translation>plateau %1 prêt à peu près maintenant&#xa0;; aujourd’hui %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready from %2 on; today %3</source>
+        <comment>number, day, chance</comment>
+        <translation>plateau %1 prêt à partir du %2&#xa0;; aujourd’hui %3</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -11806,14 +11859,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>aucune différence</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 plus tôt</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 plus tard</translation>
-    </message>
-    <message>
         <source>%1 warmer: %2</source>
         <translation>%1 de plus&#xa0;: %2</translation>
     </message>
@@ -11854,10 +11899,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>pas avant un an</translation>
     </message>
     <message>
-        <source>%1 Its turn would come: %2.</source>
-        <translation>%1 Son tour viendrait&#xa0;: %2.</translation>
-    </message>
-    <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
     </message>
@@ -11894,8 +11935,15 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>lombricompost à la lumière, pris vers le %1&#xa0;; le tour suivant %2</translation>
     </message>
     <message>
-        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
-        <translation>Sur %1 piles voici les %2 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</translation>
+        <source>Its turn would come: %1.</source>
+        <translation>Son tour viendrait&#xa0;: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
+        <translation>
+            <numerusform>Sur %n pile voici les %1 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</numerusform>
+            <numerusform>Sur %n piles voici les %1 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -12002,6 +12050,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
         <translation>Les flèches choisissent une étape ou une autre pile&#xa0;; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine&#xa0;; Entrée la garde à son jour</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, when its bottom tray is ready</comment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::RotationPage</name>
@@ -12064,14 +12117,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>report de %1 en tout</translation>
     </message>
     <message>
-        <source>%1 of castings less than on their turns</source>
-        <translation>%1 de lombricompost en moins qu’à leurs tours</translation>
-    </message>
-    <message>
-        <source>%1 of castings more than on their turns</source>
-        <translation>%1 de lombricompost en plus qu’à leurs tours</translation>
-    </message>
-    <message>
         <source>waiting costs %1 of worms</source>
         <translation>l’attente coûte %1 de vers</translation>
     </message>
@@ -12090,14 +12135,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
         <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches&#xa0;; ce que cela coûte est montré ici.</translation>
-    </message>
-    <message>
-        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
-        <translation> Dans cette pile&#xa0;: récoltes %1 plus tard en tout, %2 de lombricompost dans l’année (%3 à leurs tours), colonie à la fin %4 (%5).</translation>
-    </message>
-    <message>
-        <source> On that day much of the tray is likely not castings yet.</source>
-        <translation> Ce jour-là, une grande part du plateau n’est sans doute pas encore lombricompost.</translation>
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
@@ -12123,6 +12160,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>two harvests close together count as %1 of delay</source>
         <translation>deux récoltes rapprochées comptent comme %1 de retard</translation>
     </message>
+    <message>
+        <source>on their turns they would give %1</source>
+        <translation>à leurs tours elles donneraient %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
+        <translation>Dans cette pile&#xa0;: récoltes %1 plus tard en tout&#xa0;; lombricompost dans l’année %2, à leurs tours %3&#xa0;; colonie à la fin %4, d’habitude %5.</translation>
+    </message>
+    <message>
+        <source>On that day much of the tray is likely not castings yet.</source>
+        <translation>Ce jour-là, une grande part du plateau n’est sans doute pas encore du lombricompost.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12145,14 +12194,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1, %2: advised to %3; taken back after %4</source>
         <translation>%1, %2, conseillé&#xa0;: %3&#xa0;; retiré après %4</translation>
-    </message>
-    <message>
-        <source>, ready %1 when lifted</source>
-        <translation>, prêt %1 à la montée</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
-        <translation>%1, %2&#xa0;: %3 pesés, %4 prévus%5</translation>
     </message>
     <message>
         <source>Diary of advice</source>
@@ -12199,8 +12240,19 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>autres conseils dans ce temps&#xa0;: %1, suivis&#xa0;: %2</translation>
     </message>
     <message>
-        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
-        <translation> Les repas et autres conseils sont comptés des %1 premières piles sur %2 de l’étagère.</translation>
+        <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
+        <translation>%1, %2&#xa0;: %3 pesés, %4 prévus, prêt %5 à la montée</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen</source>
+        <translation>%1, %2&#xa0;: %3 pesés, %4 prévus</translation>
+    </message>
+    <message numerus="yes">
+        <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
+        <translation>
+            <numerusform>Les repas et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
+            <numerusform>Les repas et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -13589,10 +13641,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 reste ouvert&#xa0;: ce qui a été noté en dernier n’a pas pu être écrit et n’y est pas. Notez-le de nouveau, ou continuez encore une fois sans cela.</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Enregistrement…</translation>
     </message>
 </context>
 <context>
