@@ -1793,26 +1793,6 @@
         <translation>keinen Tag früher oder später</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 früher</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 später</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready %1; in 60 days the colony is %2 %3.</source>
-        <translation>Die unterste Etage ist %1 reif; in 60 Tagen ist das Volk %2 %3.</translation>
-    </message>
-    <message>
-        <source>heavier</source>
-        <translation>schwerer</translation>
-    </message>
-    <message>
-        <source>lighter</source>
-        <translation>leichter</translation>
-    </message>
-    <message>
         <source>bottom tray ready</source>
         <translation>unterste Etage reif</translation>
     </message>
@@ -1933,10 +1913,6 @@
         <translation>Volk</translation>
     </message>
     <message>
-        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
-        <translation>Ist die unterste Etage genommen, ist das Volk in 60 Tagen %1 %2.</translation>
-    </message>
-    <message>
         <source>from %1 on %2</source>
         <comment>day, amount of food a week</comment>
         <translation>ab %1 %2</translation>
@@ -2013,6 +1989,22 @@
     <message>
         <source>Without that entry the colony would be what it is today, %1.</source>
         <translation>Ohne diesen Eintrag wäre der Bestand so, wie er heute ist, %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
+        <translation>Die unterste Etage ist %1 reif; in 60 Tagen ist der Bestand %2.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1.</source>
+        <translation>Ist die unterste Etage genommen, ist der Bestand in 60 Tagen %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).</source>
+        <translation>Die unterste Etage ist %1 reif; in 60 Tagen ist der Bestand so schwer wie ohne die Änderung (%2).</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
+        <translation>Ist die unterste Etage genommen, ist der Bestand in 60 Tagen so schwer wie ohne die Änderung (%1).</translation>
     </message>
 </context>
 <context>
@@ -3970,6 +3962,40 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>GainWords</name>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 später</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 schwerer</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 leichter</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <comment>no difference, 3 days sooner</comment>
+        <translation>%1 (bis zu %2)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
+        <translation>%1 (von %2 bis %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <comment>10 g lighter, 30 g heavier</comment>
+        <translation>von %1 bis %2</translation>
+    </message>
+</context>
+<context>
     <name>Handbook</name>
     <message>
         <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
@@ -5301,6 +5327,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>day chosen by hand</source>
         <translation>Tag von Hand gewählt</translation>
+    </message>
+    <message>
+        <source>ready: 10 %, 50 % and 90 % sure</source>
+        <translation>reif: zu 10 %, 50 % und 90 % sicher</translation>
+    </message>
+    <message>
+        <source>ready already</source>
+        <translation>schon reif</translation>
     </message>
 </context>
 <context>
@@ -9582,6 +9616,25 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 before its turn</source>
         <translation>%1 vor ihrer Reihe</translation>
     </message>
+    <message>
+        <source>tray %1 ready, %2</source>
+        <translation>Etage %1 reif, %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready %2; today %3</source>
+        <comment>number, dates, chance</comment>
+        <translation>Etage %1 reif: %2; heute %3</translation>
+    </message>
+    <message>
+        <source>tray %1 ready about now; today %2</source>
+        <comment>number, chance</comment>
+        <translation>Etage %1 etwa jetzt reif; heute %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready from %2 on; today %3</source>
+        <comment>number, day, chance</comment>
+        <translation>Etage %1 reif ab %2; heute %3</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -11995,14 +12048,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>kein Unterschied</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 früher</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 später</translation>
-    </message>
-    <message>
         <source>%1 warmer: %2</source>
         <translation>%1 wärmer: %2</translation>
     </message>
@@ -12043,10 +12088,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nicht innerhalb eines Jahres</translation>
     </message>
     <message>
-        <source>%1 Its turn would come: %2.</source>
-        <translation>%1 An die Reihe käme sie: %2.</translation>
-    </message>
-    <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Es gibt noch keinen Stapel, dessen Reihe sich voraussehen ließe.</translation>
     </message>
@@ -12059,8 +12100,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Humus im Licht, entnommen etwa %1; danach an der Reihe %2</translation>
     </message>
     <message>
-        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
-        <translation>Von %1 Stapeln sind dies die ersten %2 im Regal: jeder braucht eine Weile, um vorausgesehen zu werden.</translation>
+        <source>Its turn would come: %1.</source>
+        <translation>An die Reihe käme sie: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
+        <translation>
+            <numerusform>Von %n Stapel sind dies die ersten %1 im Regal: jeder braucht eine Weile, um vorausgesehen zu werden.</numerusform>
+            <numerusform>Von %n Stapeln sind dies die ersten %1 im Regal: jeder braucht eine Weile, um vorausgesehen zu werden.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -12167,6 +12215,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
         <translation>Pfeiltasten wählen einen Schritt oder einen anderen Stapel; Umschalt mit Links oder Rechts verschiebt eine Ernte um einen Tag, Strg und Umschalt um eine Woche; Eingabe hält sie an ihrem Tag</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>stack, when its bottom tray is ready</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::RotationPage</name>
@@ -12229,14 +12282,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>zusammen um %1 aufgeschoben</translation>
     </message>
     <message>
-        <source>%1 of castings less than on their turns</source>
-        <translation>%1 Humus weniger als an ihrer Reihe</translation>
-    </message>
-    <message>
-        <source>%1 of castings more than on their turns</source>
-        <translation>%1 Humus mehr als an ihrer Reihe</translation>
-    </message>
-    <message>
         <source>waiting costs %1 of worms</source>
         <translation>das Warten kostet %1 Würmer</translation>
     </message>
@@ -12255,14 +12300,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
         <translation>Wähle einen Schritt mit der Maus oder den Pfeiltasten. Eine Ernte wird durch Ziehen verschoben oder mit Umschalt und den Pfeiltasten; was das kostet, steht hier.</translation>
-    </message>
-    <message>
-        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
-        <translation> In diesem Stapel: Ernten zusammen %1 später, %2 Humus im Jahr (%3 an ihrer Reihe), Volk am Ende %4 (%5).</translation>
-    </message>
-    <message>
-        <source> On that day much of the tray is likely not castings yet.</source>
-        <translation> An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
@@ -12288,6 +12325,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>two harvests close together count as %1 of delay</source>
         <translation>zwei Ernten dicht beieinander zählen wie %1 Verzug</translation>
     </message>
+    <message>
+        <source>on their turns they would give %1</source>
+        <translation>an ihrer Reihe gäben sie %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
+        <translation>In diesem Stapel: Ernten zusammen %1 später; Humus im Jahr %2, an ihrer Reihe %3; Bestand am Ende %4, sonst %5.</translation>
+    </message>
+    <message>
+        <source>On that day much of the tray is likely not castings yet.</source>
+        <translation>An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12310,14 +12359,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1, %2: advised to %3; taken back after %4</source>
         <translation>%1, %2: geraten: %3; zurückgenommen nach %4</translation>
-    </message>
-    <message>
-        <source>, ready %1 when lifted</source>
-        <translation>, beim Heben reif %1</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
-        <translation>%1, %2: %3 gewogen, %4 vorausgesehen%5</translation>
     </message>
     <message>
         <source>Diary of advice</source>
@@ -12364,8 +12405,19 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>andere Ratschläge in dieser Zeit: %1, befolgt: %2</translation>
     </message>
     <message>
-        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
-        <translation> Fütterungen und andere Ratschläge sind von den ersten %1 von %2 Stapeln im Regal gezählt.</translation>
+        <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
+        <translation>%1, %2: %3 gewogen, %4 vorausgesehen, beim Heben reif %5</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen</source>
+        <translation>%1, %2: %3 gewogen, %4 vorausgesehen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
+        <translation>
+            <numerusform>Fütterungen und andere Ratschläge sind von den ersten %1 von %n Stapel im Regal gezählt.</numerusform>
+            <numerusform>Fütterungen und andere Ratschläge sind von den ersten %1 von %n Stapeln im Regal gezählt.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -13758,10 +13810,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht speichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
-    </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Wird gespeichert …</translation>
     </message>
 </context>
 <context>

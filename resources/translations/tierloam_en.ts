@@ -375,6 +375,16 @@
         </message>
     </context>
     <context>
+        <name>tierloam::rotation::ClockCard</name>
+        <message numerus="yes">
+            <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
+            <translation>
+                <numerusform>Of %n stack these are the first %1 on the shelf: each takes a while to foresee.</numerusform>
+                <numerusform>Of %n stacks these are the first %1 on the shelf: each takes a while to foresee.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>tierloam::rotation::LanesView</name>
         <message numerus="yes">
             <source>Year of %n stack(s): %1</source>
@@ -398,6 +408,16 @@
             <translation>
                 <numerusform>on %n day</numerusform>
                 <numerusform>on %n days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::rotation::TrackCard</name>
+        <message numerus="yes">
+            <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
+            <translation>
+                <numerusform>Feedings and other advice are counted of the first %1 of %n stack on the shelf.</numerusform>
+                <numerusform>Feedings and other advice are counted of the first %1 of %n stacks on the shelf.</numerusform>
             </translation>
         </message>
     </context>

@@ -2014,6 +2014,22 @@
         <source>Without that entry the colony would be what it is today, %1.</source>
         <translation>Sin esa anotación la colonia sería la de hoy, %1.</translation>
     </message>
+<message>
+        <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
+        <translation>La bandeja inferior está lista %1; en 60 días la colonia pesa %2.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1.</source>
+        <translation>Con la bandeja inferior retirada, en 60 días la colonia pesa %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).</source>
+        <translation>La bandeja inferior está lista %1; en 60 días la colonia pesa lo mismo que sin el cambio (%2).</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
+        <translation>Con la bandeja inferior retirada, en 60 días la colonia pesa lo mismo que sin el cambio (%1).</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -5302,6 +5318,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>day chosen by hand</source>
         <translation>día elegido a mano</translation>
+    </message>
+<message>
+        <source>ready: 10 %, 50 % and 90 % sure</source>
+        <translation>lista: con 10 %, 50 % y 90 % de certeza</translation>
+    </message>
+    <message>
+        <source>ready already</source>
+        <translation>ya lista</translation>
     </message>
 </context>
 <context>
@@ -9583,6 +9607,25 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 before its turn</source>
         <translation>%1 antes de su turno</translation>
     </message>
+<message>
+        <source>tray %1 ready, %2</source>
+        <translation>bandeja %1 lista, %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready %2; today %3</source>
+        <comment>number, dates, chance</comment>
+        <translation>bandeja %1 lista: %2; hoy %3</translation>
+    </message>
+    <message>
+        <source>tray %1 ready about now; today %2</source>
+        <comment>number, chance</comment>
+        <translation>bandeja %1 lista más o menos ahora; hoy %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready from %2 on; today %3</source>
+        <comment>number, day, chance</comment>
+        <translation>bandeja %1 lista a partir del %2; hoy %3</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12063,6 +12106,17 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
         <translation>De %1 pilas estas son las %2 primeras de la estantería: prever cada una lleva un rato.</translation>
     </message>
+<message>
+        <source>Its turn would come: %1.</source>
+        <translation>Su turno llegaría: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
+        <translation>
+            <numerusform>De %n torre estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
+            <numerusform>De %n torres estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::FeedingCard</name>
@@ -12167,6 +12221,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
         <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana; Intro la mantiene en su día</translation>
+    </message>
+<message>
+        <source>%1: %2</source>
+        <comment>stack, when its bottom tray is ready</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -12289,6 +12348,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>two harvests close together count as %1 of delay</source>
         <translation>dos cosechas muy juntas cuentan como %1 de retraso</translation>
     </message>
+<message>
+        <source>on their turns they would give %1</source>
+        <translation>en sus turnos darían %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
+        <translation>En esta torre: cosechas %1 después en total; humus en el año %2, en sus turnos %3; colonia al final %4, normalmente %5.</translation>
+    </message>
+    <message>
+        <source>On that day much of the tray is likely not castings yet.</source>
+        <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12367,6 +12438,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
         <translation> Las raciones y demás consejos se cuentan de las %1 primeras de %2 pilas de la estantería.</translation>
+    </message>
+<message>
+        <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
+        <translation>%1, %2: %3 pesados, %4 previstos, lista %5 al subirla</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen</source>
+        <translation>%1, %2: %3 pesados, %4 previstos</translation>
+    </message>
+    <message numerus="yes">
+        <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
+        <translation>
+            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torre de la estantería.</numerusform>
+            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torres de la estantería.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -13863,6 +13949,40 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
+    </message>
+</context>
+<context>
+    <name>GainWords</name>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 antes</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 después</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 más</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 menos</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <comment>no difference, 3 days sooner</comment>
+        <translation>%1 (hasta %2)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
+        <translation>%1 (de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <comment>10 g lighter, 30 g heavier</comment>
+        <translation>de %1 a %2</translation>
     </message>
 </context>
 </TS>

@@ -2018,6 +2018,22 @@
         <source>Without that entry the colony would be what it is today, %1.</source>
         <translation>Sans cette entrée la colonie serait ce qu’elle est aujourd’hui, %1.</translation>
     </message>
+<message>
+        <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
+        <translation>Le plateau du bas est prêt %1 ; dans 60 jours la colonie est %2.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is %1.</source>
+        <translation>Le plateau du bas prélevé, dans 60 jours la colonie est %1.</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).</source>
+        <translation>Le plateau du bas est prêt %1 ; dans 60 jours la colonie est aussi lourde que sans le changement (%2).</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
+        <translation>Le plateau du bas prélevé, dans 60 jours la colonie est aussi lourde que sans le changement (%1).</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -5305,6 +5321,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>day chosen by hand</source>
         <translation>jour choisi à la main</translation>
+    </message>
+<message>
+        <source>ready: 10 %, 50 % and 90 % sure</source>
+        <translation>prêt : sûr à 10 %, 50 % et 90 %</translation>
+    </message>
+    <message>
+        <source>ready already</source>
+        <translation>déjà prêt</translation>
     </message>
 </context>
 <context>
@@ -9586,6 +9610,25 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>%1 before its turn</source>
         <translation>%1 avant son tour</translation>
     </message>
+<message>
+        <source>tray %1 ready, %2</source>
+        <translation>plateau %1 prêt, %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready %2; today %3</source>
+        <comment>number, dates, chance</comment>
+        <translation>plateau %1 prêt : %2 ; aujourd’hui %3</translation>
+    </message>
+    <message>
+        <source>tray %1 ready about now; today %2</source>
+        <comment>number, chance</comment>
+        <translation>plateau %1 prêt à peu près maintenant ; aujourd’hui %2</translation>
+    </message>
+    <message>
+        <source>tray %1 ready from %2 on; today %3</source>
+        <comment>number, day, chance</comment>
+        <translation>plateau %1 prêt à partir du %2 ; aujourd’hui %3</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12066,6 +12109,17 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
         <translation>Sur %1 piles voici les %2 premières de l’étagère : chacune prend un moment à prévoir.</translation>
     </message>
+<message>
+        <source>Its turn would come: %1.</source>
+        <translation>Son tour viendrait : %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
+        <translation>
+            <numerusform>Sur %n pile voici les %1 premières de l’étagère : chacune prend un moment à prévoir.</numerusform>
+            <numerusform>Sur %n piles voici les %1 premières de l’étagère : chacune prend un moment à prévoir.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::FeedingCard</name>
@@ -12170,6 +12224,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
         <translation>Les flèches choisissent une étape ou une autre pile ; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine ; Entrée la garde à son jour</translation>
+    </message>
+<message>
+        <source>%1: %2</source>
+        <comment>stack, when its bottom tray is ready</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -12292,6 +12351,18 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>two harvests close together count as %1 of delay</source>
         <translation>deux récoltes rapprochées comptent comme %1 de retard</translation>
     </message>
+<message>
+        <source>on their turns they would give %1</source>
+        <translation>à leurs tours elles donneraient %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
+        <translation>Dans cette pile : récoltes %1 plus tard en tout ; lombricompost dans l’année %2, à leurs tours %3 ; colonie à la fin %4, d’habitude %5.</translation>
+    </message>
+    <message>
+        <source>On that day much of the tray is likely not castings yet.</source>
+        <translation>Ce jour-là, une grande part du plateau n’est sans doute pas encore du lombricompost.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::TrackCard</name>
@@ -12370,6 +12441,21 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
         <translation> Les repas et autres conseils sont comptés des %1 premières piles sur %2 de l’étagère.</translation>
+    </message>
+<message>
+        <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
+        <translation>%1, %2 : %3 pesés, %4 prévus, prêt %5 à la montée</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 weighed, %4 foreseen</source>
+        <translation>%1, %2 : %3 pesés, %4 prévus</translation>
+    </message>
+    <message numerus="yes">
+        <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
+        <translation>
+            <numerusform>Les repas et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
+            <numerusform>Les repas et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -13866,6 +13952,40 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
+    </message>
+</context>
+<context>
+    <name>GainWords</name>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 plus tôt</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 plus tard</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 plus lourde</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 plus légère</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <comment>no difference, 3 days sooner</comment>
+        <translation>%1 (jusqu’à %2)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
+        <translation>%1 (de %2 à %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <comment>10 g lighter, 30 g heavier</comment>
+        <translation>de %1 à %2</translation>
     </message>
 </context>
 </TS>

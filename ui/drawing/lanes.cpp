@@ -18,8 +18,8 @@ class Words {
 constexpr double nameShare = 0.17, mostShare = 0.3; ///< of the width, for names
 constexpr double headGap = 8;         ///< between names and lanes
 constexpr double bandLess = 0.30;     ///< of a row, above and below a window's band
-constexpr double readyLow = 0.19;     ///< of a row, from its lower edge: where the line of a tray's readiness runs, beneath that band
-constexpr double readyRing = 0.17;    ///< of a row: radius of its ring
+constexpr double readyLow = 0.22;     ///< of a row, from its lower edge: where the line of a tray's readiness runs, beneath that band
+constexpr double readyRing = 0.22;    ///< of a row: radius of its ring
 
 double slotHeight(const Type& type) { return std::ceil(lineHeight(type.small) * 1.12); }
 double laneGap(const Type& type) { return std::ceil(lineHeight(type.small) * 0.7); }
@@ -107,7 +107,7 @@ void drawWindow(QPainter& painter, const QRectF& row, const Lane::Window& window
 /// Over the bars and beside the bands of the turns: told apart by dots and rings, not by colour alone.
 void drawReady(QPainter& painter, double from, double middle, double to, double y, double radius, const Lane::Ready& ready, const Palette& palette)
 {
-    for (const auto& [colour, width] : {std::pair{palette.panel, 2.4 * radius}, std::pair{palette.moss, 0.6 * radius}}) { // light beneath, so that it is seen on any age
+    for (const auto& [colour, width] : {std::pair{palette.panel, 1.5 * radius}, std::pair{palette.moss, 0.6 * radius}}) { // light beneath, so that it is seen on any age
         painter.setPen(QPen{colour, width, colour == palette.panel ? Qt::SolidLine : Qt::DotLine, Qt::FlatCap});
         painter.drawLine(QPointF{from, y}, QPointF{to, y});
     }
@@ -244,7 +244,8 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
         for (const Lane::Mark& mark : lane.marks)
             if (mark.window) drawWindow(painter, layout.slotRoom(lanes, i, mark.kind == Lane::Mark::Kind::add ? lane.slots : 1), *mark.window, lanes, layout.plot, palette);
         if (const QRectF room = layout.readyRoom(lanes, i); !room.isEmpty()) {
-            const double middle = lane.ready->already ? room.left() : std::clamp(lanes.axis.xOf(lane.ready->middle, layout.plot), room.left(), room.right());
+            // What is ready stands beside the line of today, not beneath it.
+            const double middle = lane.ready->already ? room.left() + room.height() / 2 + 2 : std::clamp(lanes.axis.xOf(lane.ready->middle, layout.plot), room.left(), room.right());
             drawReady(painter, room.left(), middle, room.right(), room.center().y(), room.height() / 2, *lane.ready, palette);
         }
         eachStay([&](const QRectF& bar, const Lane::Stay& stay) { nameStay(painter, bar, stay, palette, type); });

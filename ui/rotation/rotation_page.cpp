@@ -351,7 +351,7 @@ void RotationPage::showState()
     const planning::YearCastings castings = planning::yearCastings(*plan_);
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(volumeOfYear(castings.planned)),
                       tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
-    if (plan_->delayDays > 0 && std::abs(castings.less.p50) >= 0.1) parts << tr("on their turns they would give %1").arg(volumeOfYear(castings.natural));
+    if (plan_->delayDays > 0 && volumeOfYear(castings.natural) != volumeOfYear(castings.planned)) parts << tr("on their turns they would give %1").arg(volumeOfYear(castings.natural));
     if (plan_->delayDays > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
     // What the choice weighs, so that a delay can be judged.
     const planning::HarvestWishes weighed;
