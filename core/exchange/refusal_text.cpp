@@ -115,7 +115,7 @@ QString editRefusalText(const journal::EditEffect& effect, const journal::Edit& 
     return ExchangeText::tr("%1 would not be possible any more: %2 Delete or change that entry first.").arg(entryWords(refused), why);
 }
 
-QString movedText(const journal::EditEffect& effect)
+QString movedText(const journal::EditEffect& effect, QString (*named)(const journal::Entry&))
 {
     if (effect.movedToOtherBatch.empty()) return {};
     QString text = ExchangeText::tr("Later entries that now fall to another batch: %1").arg(effect.movedToOtherBatch.size());
@@ -123,7 +123,7 @@ QString movedText(const journal::EditEffect& effect)
     for (const journal::Entry& entry : effect.after) {
         if (next == effect.movedToOtherBatch.end()) break;
         if (entry.id != *next) continue;
-        text += QLatin1Char{'\n'} + entryWords(entry);
+        text += QLatin1Char{'\n'} + named(entry);
         ++next;
     }
     return text;

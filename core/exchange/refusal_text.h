@@ -23,8 +23,8 @@ QString entryWords(const journal::Entry& entry);
 /// Empty when the effect holds no refusal.
 QString editRefusalText(const journal::EditEffect& effect, const journal::Edit& edit);
 
-/// "Later entries now fall to another batch: …", each for people and on a line of its own; empty when none does.
-QString movedText(const journal::EditEffect& effect);
+/// "Later entries now fall to another batch: …", each on a line of its own; empty when none does.
+QString movedText(const journal::EditEffect& effect, QString (*named)(const journal::Entry&) = entryText);
 
 QString warningText(const journal::Warning& warning, const journal::Entries& entries);
 

@@ -61,6 +61,7 @@ QString HouseholdFile::toldWhenOpened() const
 
 std::optional<QString> HouseholdFile::saveCopy(const QString& target, const CopyControl& control) const
 {
+    d_->standOnLog(); // where that fails, the copy fails too and says why
     const Connection& connection = d_->connection();
     if (readOnly()) connection.run(QStringLiteral("PRAGMA query_only = OFF")); // which stands in the way of writing into the copy too
     const log::Since since;

@@ -81,7 +81,8 @@ TEST(RefusalText, ListsWhatMoves)
     Entries entries = twoTrays();
     entries.pop_back();
     const EditEffect effect = applyEdit(entries, edit);
-    EXPECT_EQ(movedText(effect).toStdString(), "Later entries that now fall to another batch: 1\n«Fed» of 1 Mar 2031, Mill");
+    EXPECT_EQ(movedText(effect).toStdString(), "Later entries that now fall to another batch: 1\n2031-03-01, Mill, feed");
+    EXPECT_EQ(movedText(effect, entryWords).toStdString(), "Later entries that now fall to another batch: 1\n«Fed» of 1 Mar 2031, Mill");
     EXPECT_TRUE(movedText(EditEffect{}).isEmpty());
 }
 

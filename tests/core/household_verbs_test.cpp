@@ -86,7 +86,7 @@ TEST_F(HouseholdVerbs, AnEditThatMakesALaterEntryIllegalNamesIt)
     const auto bed = std::ranges::find_if(household().journal()->entries, [](const auto& one) { return std::holds_alternative<journal::Bed>(one.action); })->id;
     const Ticket ticket = household().remove({bed}, QStringLiteral("Delete"));
     EXPECT_FALSE(done(ticket));
-    EXPECT_TRUE(failed_[ticket].contains(QStringLiteral("stock")) || failed_[ticket].contains(QStringLiteral("feed"))) << failed_[ticket].toStdString();
+    EXPECT_TRUE(failed_[ticket].contains(QStringLiteral("Worms put in")) || failed_[ticket].contains(QStringLiteral("«Fed»"))) << failed_[ticket].toStdString();
     EXPECT_EQ(inFile().size(), 4U);
 }
 

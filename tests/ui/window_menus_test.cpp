@@ -32,9 +32,15 @@ protected:
         QTest::keyClick(window_.get(), static_cast<Qt::Key>(letterOf(menu->title()).toUpper().unicode()), Qt::AltModifier);
         return QApplication::activePopupWidget() == menu ? menu : nullptr;
     }
-    static void closeMenus()
+    /// By keys, as people do; the bar itself lets go of the keys with the second Esc. The stack has the focus again.
+    void closeMenus()
     {
-        while (QWidget* popup = QApplication::activePopupWidget()) popup->close();
+        for (int most = 5; most > 0 && QApplication::activePopupWidget(); --most) QTest::keyClick(QApplication::activePopupWidget(), Qt::Key_Escape);
+        EXPECT_FALSE(QApplication::activePopupWidget());
+        if (qobject_cast<QMenuBar*>(QApplication::focusWidget())) QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+        settle();
+        QApplication::setActiveWindow(window_.get());
+        desk().shelf()->board()->columns()[0]->canvas()->setFocus(Qt::TabFocusReason);
     }
 };
 
@@ -72,10 +78,10 @@ TEST_F(WindowMenus, TheLetterOfAnEntryFiresItAndNothingOfThePage)
     desk().shelf()->board()->columns()[0]->canvas()->setFocus(Qt::TabFocusReason);
     const std::size_t before = entries();
     int fired = 0, tried = 0;
-    for (const ui::ActionId id : {ui::ActionId::fullScreen, ui::ActionId::fontLarger, ui::ActionId::fontSmaller, ui::ActionId::fontNormal, ui::ActionId::themeDark, ui::ActionId::themeLight,
-                                  ui::ActionId::lessMotion}) {
-        auto* each = window_->findChild<QAction*>(QString::fromLatin1(ui::actionRow(id).name));
-        ASSERT_TRUE(each && each->isEnabled());
+    const QList<QAction*> entriesOfMenu = menuNamed(ui::ActionId::fullScreen)->actions();
+    for (QAction* each : entriesOfMenu) {
+        if (each == window_->action(ui::ActionId::doDue) || each == window_->action(ui::ActionId::notifyDue)) continue; // which record, and ask the desktop
+        if (each->isSeparator() || each->menu() || !each->isEnabled() || each->text().isEmpty() || each->isChecked()) continue;
         ASSERT_TRUE(open(ui::ActionId::fullScreen));
         const QChar letter = letterOf(each->text());
         ASSERT_FALSE(letter.isNull());
@@ -90,6 +96,7 @@ TEST_F(WindowMenus, TheLetterOfAnEntryFiresItAndNothingOfThePage)
         if (window_->isFullScreen() != full) press("F11");
         press("Ctrl+1");
     }
+    EXPECT_GT(tried, 3);
     EXPECT_EQ(entries(), before) << "and nothing was recorded beside";
 }
 
@@ -100,11 +107,9 @@ TEST_F(WindowMenus, LettersOfThePageWorkAgainOnceTheMenuIsClosed)
     desk().shelf()->board()->columns()[0]->canvas()->setFocus(Qt::TabFocusReason);
     const std::size_t before = entries();
     ASSERT_TRUE(open(ui::ActionId::fullScreen));
-    QTest::keyClick(QApplication::activePopupWidget(), Qt::Key_Escape);
     closeMenus();
-    desk().shelf()->board()->columns()[0]->canvas()->setFocus(Qt::TabFocusReason);
-    QTest::keyClick(desk().shelf()->board()->columns()[0]->canvas(), Qt::Key_F);
-    EXPECT_TRUE(written(before + 1));
+    press("F");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return entries() > before && household().journal()->pending.empty(); }, patience));
 }
 
 // What went well is told calmly and goes; what went wrong, or should be known, stays.

@@ -359,7 +359,7 @@ QString EntrySheet::effectText(const journal::EditEffect& effect, const journal:
         if (step) lines.append(stepText(*history, *step, entry));
     }
     lines.append(standText());
-    lines.append(exchange::movedText(effect));
+    lines.append(exchange::movedText(effect, exchange::entryWords));
     lines.removeAll(QString{});
     return lines.join(QLatin1Char('\n'));
 }
