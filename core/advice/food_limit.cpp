@@ -85,8 +85,10 @@ FoodBound boundOf(const reckoning::StackReckoning& stack)
 FoodLimit foodLimit(const reckoning::StackReckoning& stack, const std::vector<Advice>& said)
 {
     const auto none = std::find_if(said.begin(), said.end(), [](const Advice& each) { return each.food == Food::withhold; });
-    if (none == said.end()) return {stack.forecast.feedNowKg, foodLimitOn(stack, stack.asOf + std::chrono::days{7}), mostOfFood(stack, stack.forecast.feedNowKg), {}};
-    return {0.0, 0.0, mostOfFood(stack, 0.0), plain(say(QT_TRANSLATE_NOOP("Advice", "%1: %2")).arg(QString::fromStdString(none->text), QString::fromStdString(none->because)))};
+    const double now = stack.forecast.feedNowKg;
+    const auto keeps = usualFeedingKg(stack) > 0.0 ? std::nullopt : std::optional{mostOfFood(stack, keepsThemKg(stack, now))};
+    if (none == said.end()) return {now, foodLimitOn(stack, stack.asOf + std::chrono::days{7}), mostOfFood(stack, now), keeps, {}};
+    return {0.0, 0.0, mostOfFood(stack, 0.0), {}, plain(say(QT_TRANSLATE_NOOP("Advice", "%1: %2")).arg(QString::fromStdString(none->text), QString::fromStdString(none->because)))};
 }
 
 FoodLimit foodLimit(const reckoning::StackReckoning& stack) { return foodLimit(stack, adviceFor(stack)); }
@@ -96,6 +98,8 @@ double usualFeedingKg(const reckoning::StackReckoning& stack)
     constexpr int usualFor = 56; // days, as the habits of core/reckoning/care.h
     return stack.record.lastFeed && daysBetween(*stack.record.lastFeed, stack.asOf) <= usualFor ? stack.record.usualFeedKg : 0.0;
 }
+
+double keepsThemKg(const reckoning::StackReckoning& stack, double limitKg) { return std::min(std::max(stack.forecast.feedLowKg, reckoning::leastWorthGiving), limitKg); }
 
 double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day)
 {

@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/advice/advice.h"
+#include "core/reckoning/overfeeding.h"
 
+#include <optional>
 #include <vector>
 
 /// The one limit of food: shelf, feeding plan, sheet and summary ask it, so that none of them names food that the advice withholds. What a click may
@@ -12,8 +14,11 @@ struct FoodLimit {
     double kg = 0;                   ///< fresh, of the food that is given most, as things stand today; 0 where any piece of advice says to give none
     double weekKg = 0;               ///< the same within the coming seven days, when what was given before counts no longer
     Amount most{};                   ///< the same as it is measured out, rounded downwards
+    std::optional<Amount> keeps;     ///< what keeps the worms, within the limit, where no feeding is usual: never fed, or not for 8 weeks
     std::string withheld;            ///< what that piece says, and why; empty: nothing is withheld
     bool isWithheld() const { return !withheld.empty(); }
+    /// The days to come take clearly more than today, which bears what the last ones got.
+    bool isSoonMore() const { return weekKg > kg + reckoning::leastWorthGiving; }
 };
 
 /// That much of a stack's usual food as its people measure it: by volume where the usual amount is one, in steps of a measuring cup, else by mass. Rounded
@@ -29,6 +34,8 @@ FoodBound boundOf(const reckoning::StackReckoning& stack);
 
 /// One usual feeding, kg fresh; 0 where none was given for 8 weeks: what was usual for the colony of then may be far too much for that of now.
 double usualFeedingKg(const reckoning::StackReckoning& stack);
+/// What keeps the worms for a week, at least what is worth giving, within that limit, kg: where no feeding is usual.
+double keepsThemKg(const reckoning::StackReckoning& stack, double limitKg);
 /// What of the last days' food still counts on that day within 7, kg.
 double fedInTheWeekOf(const reckoning::StackReckoning& stack, Day day);
 /// The limit by the estimates on a day to come, kg: the days that lie a week back by then no longer count.

@@ -171,6 +171,10 @@ std::optional<Advice> liftTooEarly(const StackReckoning& stack)
                     say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2; the top tray filled %3"))
                         .arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability), percent(stack.turnProbability)));
     }
+    if (bottom.feedToCast.p50 <= model::readyRatio)
+        return made(stack, bottom.slot, later(bottom.readyOn, stack.turnSince ? bottom.readyOn : stack.forecast.turnOn),
+                    say(QT_TRANSLATE_NOOP("Advice", "Too early to lift: that it is ready is not sure enough yet")),
+                    say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2 of the 80 % that are asked for")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));
     return made(stack, bottom.slot, later(bottom.readyOn, stack.turnSince ? bottom.readyOn : stack.forecast.turnOn),
                 say(QT_TRANSLATE_NOOP("Advice", "Too early to lift: much of it is not castings yet")),
                 say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1 of at most 0.10, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));

@@ -111,10 +111,12 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     const double limit = foodLimitOn(stack, std::max(due, stack.asOf));
     const double usualKg = usualFeedingKg(stack);
     const bool borne = reckoning::isBorne(usualKg, limit);
-    const double amount = borne ? usualKg : usualKg > 0.0 ? limit : std::min(std::max(stack.forecast.feedLowKg, leastWorthGiving), limit);
+    const double amount = borne ? usualKg : usualKg > 0.0 ? limit : keepsThemKg(stack, limit);
     if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed && since >= stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
+        : stack.record.lastFeed && usualKg <= 0.0
+        ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago; in the tray %2 not yet eaten, dry")).arg(days(daysBetween(since, stack.asOf)), massText(top.unprocessedDryKg.p50))
         : stack.record.lastFeed
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))

@@ -248,7 +248,7 @@
         <translation>&amp;Notiz…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack's set-up…</source>
+        <source>&amp;Change the stack&apos;s set-up…</source>
         <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
@@ -599,11 +599,7 @@
         <source>In a line of the due list</source>
         <translation>In einer Zeile der Fälligkeitsliste</translation>
     </message>
-<message>
-        <source>&amp;Cover…</source>
-        <translation>Ab&amp;decken…</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>Advice</name>
     <message>
@@ -613,10 +609,6 @@
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
         <translation>Nichts geht verloren: der Humus hält sich, wo er ist.</translation>
-    </message>
-    <message>
-        <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare.</source>
-        <translation>Dass die unterste Etage innerhalb von 14 Tagen reif und an der Reihe ist, hat eine Chance von mindestens 50 %, und keine Etage ist frei.</translation>
     </message>
     <message>
         <source>Nothing yet; have bedding at hand for the emptied tray.</source>
@@ -665,10 +657,6 @@
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
         <translation>Futter liegt am Deckel an, und die Etagen darüber können nicht aufliegen.</translation>
-    </message>
-    <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18.</source>
-        <translation>Was in 8 Wochen gegeben wurde, samt Abdeckung, hat ein C:N unter 20; bis 25, wenn das des Betts unter 18 liegt.</translation>
     </message>
     <message>
         <source>Nitrogen is lost as ammonia, which smells and burns worms.</source>
@@ -911,7 +899,7 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); %4 je Woche würden reichen, bis zu %5 sind verträglich</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week's food</source>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
         <translation>Zum Futter jeder Woche %1 zerrissenes Papier geben</translation>
     </message>
     <message>
@@ -979,7 +967,7 @@
         <translation>Die unterste Etage nach oben heben</translation>
     </message>
     <message>
-        <source>The bottom tray's turn comes soon</source>
+        <source>The bottom tray&apos;s turn comes soon</source>
         <translation>Die unterste Etage ist bald an der Reihe</translation>
     </message>
     <message>
@@ -1193,10 +1181,6 @@
         <translation>; das engt den Termin um weniger als einen Tag ein, für %1 min Arbeit</translation>
     </message>
     <message>
-        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
-        <translation>gefüllt: %1; Humus nach der Schätzung %2, gewünscht %3; mit mehr als dem ist sie an der Reihe</translation>
-    </message>
-    <message>
         <source>Measure how deep the castings lie in the top tray</source>
         <translation>Messen, wie tief der Humus in der obersten Etage liegt</translation>
     </message>
@@ -1277,10 +1261,6 @@
         <translation>Nachsehen, wie voll die Auffangschale ist</translation>
     </message>
     <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day</source>
-        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; in einem von zehn Fällen ist sie voll: %4; ein Blick verrät den Tag</translation>
-    </message>
-    <message>
         <source>standing in the sump</source>
         <translation>Stand in der Auffangschale</translation>
     </message>
@@ -1297,15 +1277,11 @@
         <translation>in die Etage unter der neuen, die früh kam: %1</translation>
     </message>
     <message>
-        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check.</source>
-        <translation>Die oberste Etage ist gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens {ready}), beides mit 80 %. Die unterste wird bei 60 % zurückgenommen; die oberste nach 7 Tagen damit, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
-    </message>
-    <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
         <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
-        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
     <message>
@@ -1323,10 +1299,6 @@
     <message>
         <source>bed %1 now; below %2: %3</source>
         <translation>Bett jetzt %1; unter %2: %3</translation>
-    </message>
-    <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
-        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; wahrscheinlich ist sie schon voll</translation>
     </message>
     <message>
         <source>A tray is in the light: take its castings first</source>
@@ -1576,6 +1548,98 @@
         <source>; else wait and look again in a week</source>
         <translation>; sonst warten und in einer Woche wieder nachsehen</translation>
     </message>
+    <message>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
+        <translation>Die oberste Etage ist gefüllt ({filled} Humus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens {ready}), beides mit 80 %. Die unterste wird bei 60 % zurückgenommen; die oberste nach 7 Tagen damit, da frisches Futter bis dahin gefressen ist, oder durch Nachsehen. Wo eine Etage dazwischen reif ist und die unterste nicht, wird deren Humus genommen.</translation>
+    </message>
+    <message>
+        <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing.</source>
+        <translation>Die Wahrscheinlichkeit, dass die unterste Etage binnen 14 Tagen reif ist und an der Reihe, ist mindestens 50 %, und keine Etage ist frei. Wo sie schon an der Reihe ist, fehlt nur die Reife.</translation>
+    </message>
+    <message>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for.</source>
+        <translation>Was in 8 Wochen gegeben wurde, samt Abdeckung, hat ein C:N unter 20; bis 25, wenn das des Betts unter 18 liegt. Weniger als 30 g Papier je Woche werden nicht verlangt.</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; sie ist wahrscheinlich schon voll; dann leeren, sonst sagt der Stand den Tag</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day</source>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; sie kann schon voll sein, mit %4; dann leeren, sonst sagt der Stand den Tag</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; mit einer von zehn Möglichkeiten ist sie bis %4 voll; ist sie fast voll, leeren, sonst sagt der Stand den Tag</translation>
+    </message>
+    <message>
+        <source>Too early to lift: that it is ready is not sure enough yet</source>
+        <translation>Zu früh zum Heben: dass sie reif ist, ist noch nicht sicher genug</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2 of the 80 % that are asked for</source>
+        <translation>Futter zu Humus %1, reif mit %2, gefragt sind 80 %</translation>
+    </message>
+    <message>
+        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
+        <translation>das halbe Gewicht der Würmer am Tag ist das Höchste, und sie wiegen etwa %1</translation>
+    </message>
+    <message>
+        <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
+        <translation>zuletzt gefüttert: vor %1; in der Etage %2 noch nicht gefressen, trocken</translation>
+    </message>
+    <message>
+        <source> until the last food is eaten</source>
+        <translation> bis das letzte Futter gefressen ist</translation>
+    </message>
+    <message>
+        <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
+        <translation>nach den Aufzeichnungen hält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: ein Eintrag kann falsch sein; Futter zu Humus %2</translation>
+    </message>
+    <message>
+        <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
+        <translation>Stattdessen den Humus der Etage auf Platz %1 nehmen: die unterste ist noch nicht reif</translation>
+    </message>
+    <message>
+        <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
+        <translation>%1; die unterste Etage %2; an der Reihe: %3 lang; etwa %4 Würmer sind darin: in die oberste Etage setzen und als eingesetzt aufschreiben</translation>
+    </message>
+    <message>
+        <source>The only tray&apos;s turn has come, it is not ready yet</source>
+        <translation>Die einzige Etage ist an der Reihe, aber noch nicht reif</translation>
+    </message>
+    <message>
+        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
+        <translation>Die unterste Etage ist an der Reihe, aber noch nicht reif</translation>
+    </message>
+    <message>
+        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <translation>Die einzige Etage ist an der Reihe: nach Resten darin sehen</translation>
+    </message>
+    <message>
+        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <translation>Die unterste Etage ist an der Reihe: nach Resten darin sehen</translation>
+    </message>
+    <message>
+        <source>; its turn for %1</source>
+        <translation>; an der Reihe: %1</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
+        <translation>gefüllt: %1; Humus nach der Schätzung %2, gewünscht %3; mit mehr ist sie an der Reihe; mit weniger wie bisher weiter und in einer Woche wieder nachsehen</translation>
+    </message>
+    <message>
+        <source>; if it crumbles, pour %1, else nothing for two weeks</source>
+        <translation>; krümelt sie, %1 gießen, sonst zwei Wochen lang nichts</translation>
+    </message>
+    <message>
+        <source>%1 (%2 at the earliest, perhaps not within a year)</source>
+        <translation>%1 (frühestens %2, vielleicht nicht binnen eines Jahres)</translation>
+    </message>
+    <message>
+        <source>%1 at the earliest, perhaps not within a year</source>
+        <translation>frühestens %1, vielleicht nicht binnen eines Jahres</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1726,7 +1790,7 @@
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
     <message>
-        <source>the household's own material</source>
+        <source>the household&apos;s own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
     <message>
@@ -1764,22 +1828,6 @@
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
         <translation>Mist: nur abgelagerter, von nicht jüngst entwurmten Tieren; Handschuhe, Tetanusimpfung aktuell; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
-    </message>
-<message>
-        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
-        <translation>Staub und Schimmel: Humus feucht halten, Gesicht abwenden, Maske tragen und Hände waschen. Mit Asthma oder schwacher Abwehr lass es jemand anderen tun.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
-        <translation>Mist: nur abgelagert und nicht von kürzlich entwurmten Tieren, denn was deren Würmer tötet, tötet auch deine. Handschuhe tragen, Hände waschen; nie Katzen- oder Hundekot, und in der Schwangerschaft oder mit schwacher Abwehr gar nicht damit umgehen.</translation>
-    </message>
-    <message>
-        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
-        <translation>Staub und Schimmel: feucht halten, Maske tragen; nicht mit Asthma oder schwacher Abwehr.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
-        <translation>Mist: nur gereift, nicht von jüngst entwurmten Tieren; Handschuhe; nie Katzen- oder Hundekot, nicht in der Schwangerschaft.</translation>
     </message>
 </context>
 <context>
@@ -1869,7 +1917,7 @@
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
     <message>
-        <source>take the bottom tray's castings</source>
+        <source>take the bottom tray&apos;s castings</source>
         <translation>den Humus der untersten Etage nehmen</translation>
     </message>
     <message>
@@ -1887,10 +1935,6 @@
     <message>
         <source>The shortest way back: %1. It processes %2 again about %3.</source>
         <translation>Der kürzeste Weg zurück: %1. Etwa %3 verarbeitet er wieder %2.</translation>
-    </message>
-    <message>
-        <source>None of harvest, new tray and more food brings it back to %1 within half a year; put worms in.</source>
-        <translation>Weder Ernte noch neue Etage noch mehr Futter bringen ihn innerhalb eines halben Jahres auf %1 zurück; setze Würmer ein.</translation>
     </message>
     <message>
         <source>back at its former rate</source>
@@ -1967,7 +2011,7 @@
         <translation>bereits</translation>
     </message>
     <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
     </message>
     <message>
@@ -2005,6 +2049,18 @@
     <message>
         <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
         <translation>Ist die unterste Etage genommen, ist der Bestand in 60 Tagen so schwer wie ohne die Änderung (%1).</translation>
+    </message>
+    <message>
+        <source>put %1 of worms in</source>
+        <translation>%1 Würmer einsetzen</translation>
+    </message>
+    <message>
+        <source>None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.</source>
+        <translation>Weder Ernte noch neue Etage noch mehr Futter bringen ihn allein zurück. Mit Würmern geht es: %1. Etwa %3 verarbeitet er wieder %2.</translation>
+    </message>
+    <message>
+        <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
+        <translation>Weder Ernte noch neue Etage noch mehr Futter bringen ihn binnen eines halben Jahres auf %1 zurück, auch %2 Würmer nicht: das Bett neu beginnen.</translation>
     </message>
 </context>
 <context>
@@ -2161,7 +2217,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2185,7 +2241,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FILE]                        öffnet das Fenster mit einer Haushaltsdatei (*.tierloam)
 tierloam --demo                        öffnet eine frische Kopie des Demo-Haushalts
 tierloam FILE --import JOURNAL.csv     fügt alle Zeilen eines Tagebuchs hinzu oder keine
-tierloam FILE --record "ROW"           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
+tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2249,7 +2305,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
 </context>
@@ -2807,10 +2863,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Der Eintrag ist nicht mehr da.</translation>
     </message>
     <message>
-        <source>This would make a later entry impossible (%1). %2</source>
-        <translation>Das würde einen späteren Eintrag unmöglich machen (%1). %2</translation>
-    </message>
-    <message>
         <source>Later entries that now fall to another batch: %1</source>
         <translation>Spätere Einträge, die nun zu einer anderen Charge gehören: %1</translation>
     </message>
@@ -2923,7 +2975,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Wort wie smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row's own date</source>
+        <source>a day not before the row&apos;s own date</source>
         <translation>ein Tag nicht vor dem Datum der Zeile</translation>
     </message>
     <message>
@@ -3102,7 +3154,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 ist eine Haushaltsdatei oder eine andere Datenbank und blieb, wie sie ist. Wähle einen anderen Namen.</translation>
     </message>
-<message>
+    <message>
         <source>an amount, which is missing</source>
         <translation>eine Menge; sie fehlt</translation>
     </message>
@@ -3861,8 +3913,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -3897,8 +3949,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4270,7 +4322,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was es nicht weiß: Fäulnis ohne Luft in einer Ecke, Milben, Vögel, ein offen gelassener Deckel. Schreibe solches als Ereignis auf.</translation>
     </message>
     <message>
-        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Die Gewohnheiten eines Haushalts ändern sich; Parameter kehren mit einer Zeitkonstante von {drift-days} zu ihren Bereichen zurück, damit alte Jahre nicht die neuen bestimmen.</translation>
     </message>
     <message>
@@ -4422,7 +4474,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteiltes Volk macht keine fertig.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
         <translation>Sieh in die oberste Etage: liegt unter dem Futter eine Fingerbreite Humus?</translation>
     </message>
     <message>
@@ -4650,7 +4702,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nahe {frost-death} sterben Würmer. Hole den Stapel herein, oder packe Seiten und Deckel ein und stelle ihn vom Boden hoch; füttere wenig, denn was nicht gefressen wird, fault, wenn es wärmer wird.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
         <translation>In einem kalten Raum dauert alles länger; die Daten des Programms wissen das, wenn du ab und zu die Temperatur des Betts aufschreibst.</translation>
     </message>
     <message>
@@ -4690,7 +4742,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Trage Etage für Etage, die schwerste zuletzt und am kürzesten, und stelle sie in derselben Reihenfolge wieder auf.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack's set-up.</source>
+        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
         <translation>Trage einen anderen Ort oder eine andere Temperatur in den Aufbau des Stapels ein.</translation>
     </message>
     <message>
@@ -5916,7 +5968,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es kann Keime und Wurmeier tragen, die Menschen krank machen, und eine Wurmkiste wird nicht heiß genug, um sie zu töten.</translation>
     </message>
     <message>
-        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Was gegen die Würmer des Tiers gegeben wurde, tötet auch diese; lass Mist ablagern und frage, wann die Tiere zuletzt behandelt wurden.</translation>
     </message>
     <message>
@@ -6392,7 +6444,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Weichwerden von Papier, Pappe und Langsamerem, Faktor</translation>
     </message>
     <message>
-        <source>worms' help in softening</source>
+        <source>worms&apos; help in softening</source>
         <translation>Hilfe der Würmer beim Weichwerden</translation>
     </message>
     <message>
@@ -6444,7 +6496,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gekaufte Würmer, wahre zu eingetragener Masse</translation>
     </message>
     <message>
-        <source>household's scale, true mass to mass read</source>
+        <source>household&apos;s scale, true mass to mass read</source>
         <translation>Waage des Haushalts, wahre zu abgelesener Masse</translation>
     </message>
     <message>
@@ -6594,7 +6646,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week's food.</source>
+        <source>Here stands a bar for each week&apos;s food.</source>
         <translation>Hier steht ein Balken je Futterwoche.</translation>
     </message>
     <message>
@@ -7417,10 +7469,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>jetzt kein Futter</translation>
     </message>
     <message>
-        <source>The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.</source>
-        <translation>Mehr wird jetzt nicht vertragen: %1 wurden in diesen 7 Tagen gegeben, und eine Etage nimmt höchstens %2 am Tag.</translation>
-    </message>
-    <message>
         <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
         <translation>Mehr wird diese Woche nicht vertragen: es passt nicht unter den Rand der Etage, die gefüttert wird.</translation>
     </message>
@@ -7444,11 +7492,20 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 %2 of %3 over the tray being fed</source>
         <translation>%1 %2 %3 auf die Etage, die gefüttert wird</translation>
     </message>
-<message>
-        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
-        <translation>Mehr verträgt der Stapel diese Woche nicht, wie im Futterplan: darüber liegt die Wahrscheinlichkeit von zu wenig Luft oder zu warmem Bett über 5 %, oder es passt nicht hinein.</translation>
+    <message>
+        <source>The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.</source>
+        <translation>Das Höchste, was heute vertragen wird: %1 wurden in diesen 7 Tagen gegeben, und %2 ist das Höchste in je sieben.</translation>
     </message>
-    </context>
+    <message>
+        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
+    </message>
+    <message>
+        <source>today at most %1</source>
+        <comment>food that is borne</comment>
+        <translation>heute höchstens %1</translation>
+    </message>
+</context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7488,7 +7545,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Hier steht ein Balken je Ablassen.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms' mass.</source>
+        <source>Here grows a line of the worms&apos; mass.</source>
         <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
@@ -7628,7 +7685,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
         <translation>Futter zu Humus %1, reif mit %2 %.</translation>
     </message>
     <message>
@@ -7679,6 +7736,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>No worms in it</source>
         <translation>Keine Würmer darin</translation>
     </message>
+    <message>
+        <source>Tray in slot %1 is ready</source>
+        <translation>Etage auf Platz %1 ist reif</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -7688,8 +7749,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>neu</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -7834,7 +7895,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray's number</comment>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
         <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
@@ -7991,7 +8052,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>this program's estimate</source>
+        <source>this program&apos;s estimate</source>
         <translation>die Schätzung dieses Programms</translation>
     </message>
     <message>
@@ -8211,7 +8272,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal's abstract</source>
+        <source>a journal&apos;s abstract</source>
         <translation>Zusammenfassung in einer Zeitschrift</translation>
     </message>
     <message>
@@ -8251,7 +8312,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>NIOSH-Hebegleichung</translation>
     </message>
     <message>
-        <source>the tray's weight</source>
+        <source>the tray&apos;s weight</source>
         <translation>das Gewicht der Etage</translation>
     </message>
     <message>
@@ -8639,7 +8700,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Ein anderes Programm hat dies inzwischen geändert. Was es schrieb, blieb, und nichts wurde geschrieben.</translation>
     </message>
-<message>
+    <message>
         <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
         <translation>Ein anderes Programm hat das Log von %1 entfernt, während dies geschrieben wurde. Nichts wurde geschrieben; schließe jenes Programm und versuche es noch einmal.</translation>
     </message>
@@ -8790,7 +8851,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Luft in der schlechtesten Etage %1, wobei eins alles ist, was Würmer wollen</translation>
     </message>
     <message>
-        <source>fed %1 of the worms' own mass a day, in two weeks</source>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
@@ -9158,11 +9219,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>lebende Würmer, %1; Kreuze: gewogen</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>des Betts, %1; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>der gefütterten Etage, % Wasser; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
@@ -10330,32 +10391,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Schreibe auf, was hineinkommt und was herausläuft. Das Programm errechnet mit seiner Unsicherheit, wie es den Würmern geht, wann jede unterste Etage reif ist und was in dieser Woche fällig ist. Nichts verlässt diesen Rechner.</translation>
     </message>
     <message>
-        <source>&amp;Start my first stack…</source>
-        <translation>Meinen ersten &amp;Stapel beginnen…</translation>
-    </message>
-    <message>
         <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
         <translation>Beantworte ein paar Fragen; du erfährst, wie viel Einstreu und Wasser hineingehören. Die Aufzeichnung liegt bei deinen Dokumenten.</translation>
-    </message>
-    <message>
-        <source>Look at the &amp;demo</source>
-        <translation>Die &amp;Demo ansehen</translation>
     </message>
     <message>
         <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
         <translation>Ein von uns erfundener Haushalt mit drei Stapeln und zwei Jahren Aufzeichnung, in einer Kopie, mit der du spielen kannst.</translation>
     </message>
     <message>
-        <source>&amp;Open a household…</source>
-        <translation>Haushalt öff&amp;nen…</translation>
-    </message>
-    <message>
         <source>A file that was kept before.</source>
         <translation>Eine Datei von früher.</translation>
-    </message>
-    <message>
-        <source>&amp;Import a table…</source>
-        <translation>Tabelle &amp;importieren…</translation>
     </message>
     <message>
         <source>A journal or a list of your own as CSV, into a new household. You see what becomes of each row first.</source>
@@ -10377,7 +10422,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Opened lately</source>
         <translation>Zuletzt geöffnet</translation>
     </message>
-<message>
+    <message>
         <source>Start my first stack…</source>
         <translation>Meinen ersten Stapel beginnen…</translation>
     </message>
@@ -10462,7 +10507,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
     <message>
@@ -12134,24 +12179,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>überall</translation>
     </message>
     <message>
-        <source>%1 of shredded paper</source>
-        <translation>%1 zerrissenes Papier</translation>
-    </message>
-    <message>
         <source>%1 of water</source>
         <translation>%1 Wasser</translation>
     </message>
     <message>
         <source>its usual cover</source>
         <translation>die übliche Abdeckung</translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation> und </translation>
-    </message>
-    <message>
-        <source> and no water</source>
-        <translation> und kein Wasser</translation>
     </message>
     <message>
         <source>Feeding this week</source>
@@ -12186,16 +12219,33 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>er verträgt in dieser Woche %1</translation>
     </message>
     <message>
-        <source>tray %1, %2; with %3. At most %4</source>
-        <translation>Etage %1, %2; mit %3. Höchstens %4</translation>
-    </message>
-    <message>
         <source>No stack takes food yet.</source>
         <translation>Noch nimmt kein Stapel Futter auf.</translation>
     </message>
     <message>
         <source>%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
         <translation>%1 mehr, als die Stapel vertragen, wie sie jetzt stehen: heb es auf, bis sie gefressen haben, friere es für eine Woche mit weniger ein, oder gib es auf einen Komposthaufen. Trotzdem gefüttert wird es warm und riecht.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>amount and material of a cover</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>no water</source>
+        <translation>kein Wasser</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>tray %1, %2; with it: %3. At most %4</source>
+        <translation>Etage %1, %2; dazu: %3. Höchstens %4</translation>
+    </message>
+    <message>
+        <source>all of it from %1 on, since the days before count; tray %2, %3; with it: %4. At most %5</source>
+        <translation>alles erst ab %1, da die Tage davor zählen; Etage %2, %3; dazu: %4. Höchstens %5</translation>
     </message>
 </context>
 <context>
@@ -12450,7 +12500,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was würde es erhöhen?</translation>
     </message>
     <message>
-        <source>The garden's wish</source>
+        <source>The garden&apos;s wish</source>
         <translation>Der Wunsch des Gartens</translation>
     </message>
     <message>
@@ -12955,7 +13005,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%1, in %n Tagen</numerusform>
         </translation>
     </message>
-<message>
+    <message>
         <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
         <translation>%1 ist noch nicht gekommen. Aufgezeichnet wird, was getan ist: spätestens heute.</translation>
     </message>
@@ -13057,7 +13107,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
     </message>
     <message>
@@ -13140,7 +13190,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es gibt noch keine. Eine entsteht mit der ersten Änderung jedes Tages.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
         <translation>
             <numerusform>%n Sicherungskopie. Wiederhergestellt kommt sie in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
             <numerusform>%n Sicherungskopien. Eine wiederhergestellte kommt in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
@@ -13491,6 +13541,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>The estimates are being made anew: they do not know the latest entries yet.</source>
         <translation>Die Schätzungen werden neu gemacht: sie kennen die letzten Einträge noch nicht.</translation>
     </message>
+    <message>
+        <source>From %1 on: today %2 is the most, for what was given these days.</source>
+        <translation>Ab %1: heute ist %2 das Höchste, wegen des in diesen Tagen Gegebenen.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -13665,7 +13719,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Kalender (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>

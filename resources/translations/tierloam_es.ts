@@ -248,7 +248,7 @@
         <translation>&amp;Nota…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack's set-up…</source>
+        <source>&amp;Change the stack&apos;s set-up…</source>
         <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
@@ -599,11 +599,7 @@
         <source>In a line of the due list</source>
         <translation>En una línea de la lista</translation>
     </message>
-<message>
-        <source>&amp;Cover…</source>
-        <translation>&amp;Cubrir…</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>Advice</name>
     <message>
@@ -615,16 +611,12 @@
         <translation>No se pierde nada: el humus se conserva donde está.</translation>
     </message>
     <message>
-        <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare.</source>
-        <translation>La probabilidad de que la bandeja inferior esté lista y le toque el turno en 14 días es del 50 % o más, y no queda ninguna bandeja libre.</translation>
-    </message>
-    <message>
         <source>Nothing yet; have bedding at hand for the emptied tray.</source>
         <translation>Nada por ahora; ten cama a mano para la bandeja que se vacíe.</translation>
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
@@ -636,7 +628,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 %, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
@@ -656,7 +648,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
+        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -665,10 +657,6 @@
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
         <translation>El alimento toca la tapa y las bandejas de arriba no pueden apoyarse.</translation>
-    </message>
-    <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18.</source>
-        <translation>Lo aportado en 8 semanas, cubierta incluida, tiene una C:N menor de 20; hasta 25 si la del lecho es menor de 18.</translation>
     </message>
     <message>
         <source>Nitrogen is lost as ammonia, which smells and burns worms.</source>
@@ -688,7 +676,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -704,7 +692,7 @@
     </message>
     <message>
         <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
+        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
@@ -712,7 +700,7 @@
     </message>
     <message>
         <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
+        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near {frost} they die.</source>
@@ -720,7 +708,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -800,7 +788,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -911,7 +899,7 @@
         <translation>asimilan %1 de lo que necesitan (de %2 a %3); bastaría con %4 por semana, se toleran hasta %5</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week's food</source>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
         <translation>Añade %1 de papel triturado al alimento de cada semana</translation>
     </message>
     <message>
@@ -932,7 +920,7 @@
     </message>
     <message>
         <source>fewer than %1 % bits</source>
-        <translation>menos de un %1 % de trozos</translation>
+        <translation>menos de un %1&#xa0;% de trozos</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits</source>
@@ -979,7 +967,7 @@
         <translation>Sube la bandeja inferior</translation>
     </message>
     <message>
-        <source>The bottom tray's turn comes soon</source>
+        <source>The bottom tray&apos;s turn comes soon</source>
         <translation>A la bandeja inferior le tocará pronto el turno</translation>
     </message>
     <message>
@@ -1064,7 +1052,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 mS/cm</source>
@@ -1123,7 +1111,7 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
     </message>
     <message>
         <source>; crumbled when it was squeezed</source>
@@ -1143,11 +1131,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100 : 1</translation>
+        <translation>más de 100&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -1191,10 +1179,6 @@
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
         <translation>; estrecha la fecha menos de un día por %1 min de trabajo</translation>
-    </message>
-    <message>
-        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come</source>
-        <translation>llena: %1; humus según la estimación %2, se quieren %3; con más que eso, ha llegado su turno</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1277,10 +1261,6 @@
         <translation>Mira cuánto hay en el depósito</translation>
     </message>
     <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4: a look tells the day</source>
-        <translation>según la estimación hay en él de %1 a %2 de %3; en uno de cada diez casos se llena: %4; una mirada dice el día</translation>
-    </message>
-    <message>
         <source>standing in the sump</source>
         <translation>nivel del depósito</translation>
     </message>
@@ -1297,15 +1277,11 @@
         <translation>en la bandeja bajo la nueva, que llegó pronto: %1</translation>
     </message>
     <message>
-        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo), no queda ninguna bandeja libre y la inferior está lista (alimento/humus 0,10 como máximo, al menos {ready}), ambas cosas al 80 %. La inferior se retira al 60 %; la superior, tras 7 días así, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
-    </message>
-    <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa al 80 % ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60 % o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
-        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
     </message>
     <message>
@@ -1323,10 +1299,6 @@
     <message>
         <source>bed %1 now; below %2: %3</source>
         <translation>lecho a %1 ahora; por debajo de %2: %3</translation>
-    </message>
-    <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already</source>
-        <translation>según la estimación contiene de %1 a %2 de %3; probablemente ya esté lleno</translation>
     </message>
     <message>
         <source>A tray is in the light: take its castings first</source>
@@ -1576,6 +1548,98 @@
         <source>; else wait and look again in a week</source>
         <translation>; si no, espera y mira otra vez dentro de una semana</translation>
     </message>
+    <message>
+        <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
+        <translation>La bandeja superior está llena ({filled} de humus, relación comida-humus de 0,60 como máximo), no queda ninguna libre y la inferior está lista (relación de 0,10 como máximo, al menos {ready}), ambas al 80 %. La inferior se retira al 60 %; la superior tras 7 días así, cuando la comida fresca ya se ha comido, o por una revisión. Donde una bandeja intermedia está lista y la inferior no, se retira el humus de aquella.</translation>
+    </message>
+    <message>
+        <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing.</source>
+        <translation>La probabilidad de que la bandeja inferior esté lista y le llegue el turno en 14 días es de al menos el 50 %, y no queda ninguna libre. Donde el turno ya ha llegado, solo falta que esté lista.</translation>
+    </message>
+    <message>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for.</source>
+        <translation>Lo dado en 8 semanas, cobertura incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de 30 g de papel por semana.</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
+        <translation>según la estimación contiene de %1 a %2 de %3; probablemente ya está lleno; si es así, vacíalo, si no el nivel dice el día</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day</source>
+        <translation>según la estimación contiene de %1 a %2 de %3; puede estar ya lleno, con %4; si es así, vacíalo, si no el nivel dice el día</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
+        <translation>según la estimación contiene de %1 a %2 de %3; con una probabilidad de diez está lleno para %4; si le falta poco, vacíalo, si no el nivel dice el día</translation>
+    </message>
+    <message>
+        <source>Too early to lift: that it is ready is not sure enough yet</source>
+        <translation>Demasiado pronto para subirla: aún no es bastante seguro que esté lista</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2 of the 80 % that are asked for</source>
+        <translation>relación %1, lista al %2, se pide el 80 %</translation>
+    </message>
+    <message>
+        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
+        <translation>la mitad del peso de las lombrices al día es el máximo, y pesan unos %1</translation>
+    </message>
+    <message>
+        <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
+        <translation>última comida hace %1; en la bandeja %2 aún sin comer, en seco</translation>
+    </message>
+    <message>
+        <source> until the last food is eaten</source>
+        <translation> hasta que se coma la última comida</translation>
+    </message>
+    <message>
+        <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
+        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: puede haber una anotación errónea; relación %2</translation>
+    </message>
+    <message>
+        <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
+        <translation>Retira en su lugar el humus de la bandeja del puesto %1: la inferior aún no está lista</translation>
+    </message>
+    <message>
+        <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
+        <translation>%1; la bandeja inferior %2; el turno llegó hace %3; hay dentro unos %4 de lombrices: ponlas en la bandeja superior y anótalas como puestas</translation>
+    </message>
+    <message>
+        <source>The only tray&apos;s turn has come, it is not ready yet</source>
+        <translation>Ha llegado el turno de la única bandeja, aún no está lista</translation>
+    </message>
+    <message>
+        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
+        <translation>Ha llegado el turno de la bandeja inferior, aún no está lista</translation>
+    </message>
+    <message>
+        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <translation>Ha llegado el turno de la única bandeja: busca restos en ella</translation>
+    </message>
+    <message>
+        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <translation>Ha llegado el turno de la bandeja inferior: busca restos en ella</translation>
+    </message>
+    <message>
+        <source>; its turn for %1</source>
+        <translation>; su turno desde hace %1</translation>
+    </message>
+    <message>
+        <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
+        <translation>llena: %1; humus según la estimación %2, se quieren %3; con más, ha llegado el turno; con menos, sigue igual y mira de nuevo en una semana</translation>
+    </message>
+    <message>
+        <source>; if it crumbles, pour %1, else nothing for two weeks</source>
+        <translation>; si se desmenuza, vierte %1, si no nada en dos semanas</translation>
+    </message>
+    <message>
+        <source>%1 (%2 at the earliest, perhaps not within a year)</source>
+        <translation>%1 (como pronto %2, quizá no en un año)</translation>
+    </message>
+    <message>
+        <source>%1 at the earliest, perhaps not within a year</source>
+        <translation>como pronto %1, quizá no en un año</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1726,7 +1790,7 @@
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
     <message>
-        <source>the household's own material</source>
+        <source>the household&apos;s own material</source>
         <translation>el material propio del hogar</translation>
     </message>
     <message>
@@ -1765,22 +1829,6 @@
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
         <translation>Estiércol: solo envejecido, de animales no desparasitados hace poco; guantes, vacuna del tétanos al día; nunca heces de gato o perro, ni en el embarazo.</translation>
     </message>
-<message>
-        <source>Dust and moulds: keep castings moist, your face away, wear a mask and wash your hands. With asthma or weak immunity, let someone else do it.</source>
-        <translation>Polvo y mohos: mantén húmedo el humus, aparta la cara, usa mascarilla y lávate las manos. Con asma o defensas bajas, que lo haga otra persona.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, and not from animals wormed lately, for what kills their worms kills yours. Wear gloves, wash your hands; never cat or dog waste, and in pregnancy or with weak immunity have no dealings with it.</source>
-        <translation>Estiércol: solo maduro, y no de animales desparasitados hace poco, porque lo que mata a sus gusanos mata a tus lombrices. Usa guantes y lávate las manos; nunca excrementos de gato o perro, y en el embarazo o con defensas bajas no los toques.</translation>
-    </message>
-    <message>
-        <source>Dust and moulds: keep it moist, wear a mask; not with asthma or weak immunity.</source>
-        <translation>Polvo y mohos: mantenerlo húmedo, usar mascarilla; no con asma o defensas bajas.</translation>
-    </message>
-    <message>
-        <source>Manure: only aged, of animals not wormed lately; gloves; never cat or dog waste, not in pregnancy.</source>
-        <translation>Estiércol: solo maduro, de animales no desparasitados hace poco; guantes; nunca de gato o perro, no en el embarazo.</translation>
-    </message>
 </context>
 <context>
     <name>ChangeWords</name>
@@ -1791,26 +1839,6 @@
     <message>
         <source>no day sooner or later</source>
         <translation>ni antes ni después</translation>
-    </message>
-    <message>
-        <source>%1 sooner</source>
-        <translation>%1 antes</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 después</translation>
-    </message>
-    <message>
-        <source>The bottom tray is ready %1; in 60 days the colony is %2 %3.</source>
-        <translation>Fecha en que la bandeja inferior está lista: %1; en 60 días la colonia pesa %2 %3.</translation>
-    </message>
-    <message>
-        <source>heavier</source>
-        <translation>más</translation>
-    </message>
-    <message>
-        <source>lighter</source>
-        <translation>menos</translation>
     </message>
     <message>
         <source>bottom tray ready</source>
@@ -1886,10 +1914,10 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
     </message>
     <message>
-        <source>take the bottom tray's castings</source>
+        <source>take the bottom tray&apos;s castings</source>
         <translation>retirar el humus de la bandeja inferior</translation>
     </message>
     <message>
@@ -1907,10 +1935,6 @@
     <message>
         <source>The shortest way back: %1. It processes %2 again about %3.</source>
         <translation>El camino más corto de vuelta: %1. Vuelve a procesar %2 hacia el %3.</translation>
-    </message>
-    <message>
-        <source>None of harvest, new tray and more food brings it back to %1 within half a year; put worms in.</source>
-        <translation>Ni cosechar, ni una bandeja nueva, ni más alimento la devuelven a %1 en medio año; mete lombrices.</translation>
     </message>
     <message>
         <source>back at its former rate</source>
@@ -1931,10 +1955,6 @@
     <message>
         <source>colony</source>
         <translation>colonia</translation>
-    </message>
-    <message>
-        <source>With the bottom tray taken, in 60 days the colony is %1 %2.</source>
-        <translation>Retirada la bandeja inferior, en 60 días la colonia pesa %1 %2.</translation>
     </message>
     <message>
         <source>from %1 on %2</source>
@@ -1991,7 +2011,7 @@
         <translation>ya</translation>
     </message>
     <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
@@ -2014,7 +2034,7 @@
         <source>Without that entry the colony would be what it is today, %1.</source>
         <translation>Sin esa anotación la colonia sería la de hoy, %1.</translation>
     </message>
-<message>
+    <message>
         <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
         <translation>La bandeja inferior está lista %1; en 60 días la colonia pesa %2.</translation>
     </message>
@@ -2029,6 +2049,18 @@
     <message>
         <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
         <translation>Con la bandeja inferior retirada, en 60 días la colonia pesa lo mismo que sin el cambio (%1).</translation>
+    </message>
+    <message>
+        <source>put %1 of worms in</source>
+        <translation>pon %1 de lombrices</translation>
+    </message>
+    <message>
+        <source>None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.</source>
+        <translation>Ni la cosecha, ni una bandeja nueva, ni más comida bastan por sí solas. Con lombrices sí: %1. Vuelve a procesar %2 hacia %3.</translation>
+    </message>
+    <message>
+        <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
+        <translation>Ni la cosecha, ni una bandeja nueva, ni más comida la devuelven a %1 en medio año, ni tampoco %2 de lombrices: empieza su lecho de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -2193,7 +2225,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2217,7 +2249,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
 tierloam --demo                        abre una copia nueva del hogar de demostración
 tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
-tierloam ARCHIVO --record "FILA"       añade una fila y escribe su id cuando está a salvo en el disco
+tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
 tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
 tierloam ARCHIVO --summary [--at FECHA]
                                        estimaciones y consejos como JSON
@@ -2274,7 +2306,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
 </context>
@@ -2745,7 +2777,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100 %</translation>
+        <translation>una proporción de 0 a 100&#xa0;%</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -2830,10 +2862,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>The entry is not there any more.</source>
         <translation>La anotación ya no está.</translation>
-    </message>
-    <message>
-        <source>This would make a later entry impossible (%1). %2</source>
-        <translation>Esto haría imposible una anotación posterior (%1). %2</translation>
     </message>
     <message>
         <source>Later entries that now fall to another batch: %1</source>
@@ -2948,7 +2976,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una palabra como smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row's own date</source>
+        <source>a day not before the row&apos;s own date</source>
         <translation>un día no anterior a la fecha de la propia fila</translation>
     </message>
     <message>
@@ -3127,7 +3155,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 is a household file or another database, and was left as it is. Choose another name.</source>
         <translation>%1 es un archivo de hogar u otra base de datos, y quedó como estaba. Elige otro nombre.</translation>
     </message>
-<message>
+    <message>
         <source>an amount, which is missing</source>
         <translation>una cantidad; falta</translation>
     </message>
@@ -3220,7 +3248,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -3268,7 +3296,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3886,8 +3914,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -3922,8 +3950,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -3935,7 +3963,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -3984,6 +4012,40 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>g/d</source>
         <translation>g/d</translation>
+    </message>
+</context>
+<context>
+    <name>GainWords</name>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 antes</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 después</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 más</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 menos</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <comment>no difference, 3 days sooner</comment>
+        <translation>%1 (hasta %2)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2 to %3)</source>
+        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
+        <translation>%1 (de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <comment>10 g lighter, 30 g heavier</comment>
+        <translation>de %1 a %2</translation>
     </message>
 </context>
 <context>
@@ -4261,7 +4323,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo que no sabe: podredumbre sin aire en un rincón, ácaros, pájaros, una tapa que quedó abierta. Anota esas cosas como sucesos.</translation>
     </message>
     <message>
-        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Las costumbres de un hogar cambian; los parámetros vuelven a sus intervalos con una constante de tiempo de {drift-days}, para que los años viejos no manden sobre los nuevos.</translation>
     </message>
     <message>
@@ -4413,7 +4475,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>La bandeja siguiente se pone cuando la actual tiene al menos {castings-before-tray} de humus y casi todo su alimento está trabajado. No antes: las lombrices siguen al alimento, y una colonia repartida en dos bandejas no acaba ninguna.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
         <translation>Mira la bandeja superior: ¿hay un dedo de humus bajo el alimento?</translation>
     </message>
     <message>
@@ -4641,7 +4703,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Cerca de {frost-death} mueren lombrices. Mete la torre dentro, o envuelve los lados y la tapa y sepárala del suelo; alimenta poco, porque lo que no se come se pudre al templarse.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
         <translation>En un cuarto frío todo tarda más; las fechas del programa lo tienen en cuenta si anotas de vez en cuando la temperatura del lecho.</translation>
     </message>
     <message>
@@ -4681,7 +4743,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Llévala bandeja a bandeja, la más pesada al final y por el camino más corto, y apílalas en el mismo orden.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack's set-up.</source>
+        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
         <translation>Anota el cambio de lugar o de temperatura en los datos de la torre.</translation>
     </message>
     <message>
@@ -4995,7 +5057,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1 %</translation>
+        <translation>nitrógeno %1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -5297,7 +5359,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
+        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -5319,9 +5381,9 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>day chosen by hand</source>
         <translation>día elegido a mano</translation>
     </message>
-<message>
+    <message>
         <source>ready: 10 %, 50 % and 90 % sure</source>
-        <translation>lista: con 10 %, 50 % y 90 % de certeza</translation>
+        <translation>lista: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
     </message>
     <message>
         <source>ready already</source>
@@ -5411,7 +5473,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90 %</translation>
+        <translation>Intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -5471,7 +5533,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90 %</translation>
+        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -5907,7 +5969,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Puede llevar gérmenes y huevos de parásitos que enferman a las personas, y una vermicompostera no se calienta lo bastante para matarlos.</translation>
     </message>
     <message>
-        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Lo que se dio contra los parásitos del animal mata también a las lombrices; deja madurar el estiércol y pregunta cuándo se trató a los animales por última vez.</translation>
     </message>
     <message>
@@ -6383,7 +6445,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ablandamiento de papel, cartón y más lentos, escala</translation>
     </message>
     <message>
-        <source>worms' help in softening</source>
+        <source>worms&apos; help in softening</source>
         <translation>ayuda de las lombrices al ablandamiento</translation>
     </message>
     <message>
@@ -6435,7 +6497,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices compradas, masa real frente a la anotada</translation>
     </message>
     <message>
-        <source>household's scale, true mass to mass read</source>
+        <source>household&apos;s scale, true mass to mass read</source>
         <translation>báscula del hogar, masa real frente a la leída</translation>
     </message>
     <message>
@@ -6585,7 +6647,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week's food.</source>
+        <source>Here stands a bar for each week&apos;s food.</source>
         <translation>Aquí habrá una barra por semana de comida.</translation>
     </message>
     <message>
@@ -7408,10 +7470,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>sin comida ahora</translation>
     </message>
     <message>
-        <source>The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.</source>
-        <translation>Lo máximo que se tolera ahora: en estos 7 días se dieron %1, y una bandeja admite como máximo %2 al día.</translation>
-    </message>
-    <message>
         <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
         <translation>Lo máximo que se tolera esta semana: más no cabe bajo el borde de la bandeja que recibe alimento.</translation>
     </message>
@@ -7435,11 +7493,20 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 %2 of %3 over the tray being fed</source>
         <translation>%1 %2 de %3 sobre la bandeja que recibe alimento</translation>
     </message>
-<message>
-        <source>The most that is borne this week, as in the feeding plan: with more, the chance of too little air or too warm a bed is above 5 %, or it does not fit.</source>
-        <translation>Lo máximo que se tolera esta semana, como en el plan de alimentación: con más, la probabilidad de poco aire o de un lecho demasiado caliente supera el 5 %, o no cabe.</translation>
+    <message>
+        <source>The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.</source>
+        <translation>Lo máximo que se tolera hoy: en estos 7 días se dieron %1, y %2 es lo máximo en siete.</translation>
     </message>
-    </context>
+    <message>
+        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
+    </message>
+    <message>
+        <source>today at most %1</source>
+        <comment>food that is borne</comment>
+        <translation>hoy como máximo %1</translation>
+    </message>
+</context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7479,7 +7546,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aquí habrá una barra por drenaje.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms' mass.</source>
+        <source>Here grows a line of the worms&apos; mass.</source>
         <translation>Aquí crecerá la línea de su masa.</translation>
     </message>
 </context>
@@ -7619,8 +7686,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
-        <translation>Alimento/humus %1, lista con %2 %.</translation>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -7670,6 +7737,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>No worms in it</source>
         <translation>Sin lombrices</translation>
     </message>
+    <message>
+        <source>Tray in slot %1 is ready</source>
+        <translation>Bandeja del puesto %1 lista</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -7679,8 +7750,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -7899,7 +7970,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray's number</comment>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
         <translation>%1, hace %2; bandeja %3</translation>
     </message>
     <message>
@@ -7982,7 +8053,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una regla de este programa</translation>
     </message>
     <message>
-        <source>this program's estimate</source>
+        <source>this program&apos;s estimate</source>
         <translation>la estimación de este programa</translation>
     </message>
     <message>
@@ -8202,7 +8273,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>según el tiempo de eclosión de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal's abstract</source>
+        <source>a journal&apos;s abstract</source>
         <translation>resumen en una revista</translation>
     </message>
     <message>
@@ -8242,7 +8313,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ecuación de levantamiento NIOSH</translation>
     </message>
     <message>
-        <source>the tray's weight</source>
+        <source>the tray&apos;s weight</source>
         <translation>el peso de la bandeja</translation>
     </message>
     <message>
@@ -8630,7 +8701,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Another program has changed this meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Otro programa cambió esto entretanto. Lo que escribió se conservó, y no se escribió nada.</translation>
     </message>
-<message>
+    <message>
         <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
         <translation>Otro programa quitó el registro de escritura de %1 mientras se escribía esto. No se escribió nada; cierra ese programa y vuelve a intentarlo.</translation>
     </message>
@@ -8766,7 +8837,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -8781,7 +8852,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aire en la peor bandeja %1, donde uno es todo lo que quieren las lombrices</translation>
     </message>
     <message>
-        <source>fed %1 of the worms' own mass a day, in two weeks</source>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
         <translation>aporte de %1 de la masa de las lombrices al día, en dos semanas</translation>
     </message>
     <message>
@@ -9149,11 +9220,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices vivas, %1; cruces: pesadas</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>del lecho, %1; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>de la bandeja que recibe alimento, % de agua; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
@@ -9597,7 +9668,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80 %</translation>
+        <translation>Su turno, intervalo del 80&#xa0;%</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -9607,7 +9678,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 before its turn</source>
         <translation>%1 antes de su turno</translation>
     </message>
-<message>
+    <message>
         <source>tray %1 ready, %2</source>
         <translation>bandeja %1 lista, %2</translation>
     </message>
@@ -10321,32 +10392,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Anota lo que entra y lo que sale. El programa calcula, con su incertidumbre, cómo les va a las lombrices, cuándo está lista cada bandeja inferior y qué toca esta semana. Nada sale de este equipo.</translation>
     </message>
     <message>
-        <source>&amp;Start my first stack…</source>
-        <translation>&amp;Empezar mi primera torre…</translation>
-    </message>
-    <message>
         <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
         <translation>Responde unas preguntas; se te dice cuánta cama y agua poner. Lo anotado se guarda entre tus documentos.</translation>
-    </message>
-    <message>
-        <source>Look at the &amp;demo</source>
-        <translation>Ver la &amp;demostración</translation>
     </message>
     <message>
         <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
         <translation>Un hogar inventado por nosotros, con tres torres y dos años anotados, en una copia tuya para probar.</translation>
     </message>
     <message>
-        <source>&amp;Open a household…</source>
-        <translation>&amp;Abrir un hogar…</translation>
-    </message>
-    <message>
         <source>A file that was kept before.</source>
         <translation>Un archivo guardado antes.</translation>
-    </message>
-    <message>
-        <source>&amp;Import a table…</source>
-        <translation>&amp;Importar una tabla…</translation>
     </message>
     <message>
         <source>A journal or a list of your own as CSV, into a new household. You see what becomes of each row first.</source>
@@ -10368,7 +10423,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Opened lately</source>
         <translation>Abiertos hace poco</translation>
     </message>
-<message>
+    <message>
         <source>Start my first stack…</source>
         <translation>Empezar mi primera torre…</translation>
     </message>
@@ -10438,7 +10493,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -10453,7 +10508,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
     </message>
     <message>
@@ -11065,7 +11120,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11249,7 +11304,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90 %</translation>
+        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>published values</source>
@@ -11318,7 +11373,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -11326,7 +11381,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -11393,7 +11448,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -11541,7 +11596,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -11549,7 +11604,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -12015,14 +12070,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>sin diferencia</translation>
     </message>
     <message>
-        <source>%1 sooner</source>
-        <translation>%1 antes</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 después</translation>
-    </message>
-    <message>
         <source>%1 warmer: %2</source>
         <translation>%1 más: %2</translation>
     </message>
@@ -12063,10 +12110,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>no antes de un año</translation>
     </message>
     <message>
-        <source>%1 Its turn would come: %2.</source>
-        <translation>%1 Su turno llegaría: %2.</translation>
-    </message>
-    <message>
         <source>There is no stack yet whose turn could be foreseen.</source>
         <translation>Aún no hay ninguna torre cuyo turno se pueda prever.</translation>
     </message>
@@ -12103,10 +12146,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>humus a la luz, se toma hacia el %1; el siguiente turno, %2</translation>
     </message>
     <message>
-        <source>Of %1 stacks these are the first %2 on the shelf: each takes a while to foresee.</source>
-        <translation>De %1 pilas estas son las %2 primeras de la estantería: prever cada una lleva un rato.</translation>
-    </message>
-<message>
         <source>Its turn would come: %1.</source>
         <translation>Su turno llegaría: %1.</translation>
     </message>
@@ -12141,24 +12180,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>por todas partes</translation>
     </message>
     <message>
-        <source>%1 of shredded paper</source>
-        <translation>%1 de papel triturado</translation>
-    </message>
-    <message>
         <source>%1 of water</source>
         <translation>%1 de agua</translation>
     </message>
     <message>
         <source>its usual cover</source>
         <translation>su cubierta habitual</translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation> y </translation>
-    </message>
-    <message>
-        <source> and no water</source>
-        <translation> y sin agua</translation>
     </message>
     <message>
         <source>Feeding this week</source>
@@ -12193,16 +12220,33 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>tolera %1 esta semana</translation>
     </message>
     <message>
-        <source>tray %1, %2; with %3. At most %4</source>
-        <translation>bandeja %1, %2; con %3. Como máximo %4</translation>
-    </message>
-    <message>
         <source>No stack takes food yet.</source>
         <translation>Ninguna torre admite alimento aún.</translation>
     </message>
     <message>
         <source>%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
         <translation>%1 más de lo que toleran las torres tal como están: guárdalo hasta que hayan comido, congélalo para una semana con menos o échalo a un montón de compost. Si se da igualmente, se calienta y huele.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>amount and material of a cover</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>no water</source>
+        <translation>sin agua</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>tray %1, %2; with it: %3. At most %4</source>
+        <translation>bandeja %1, %2; con ello: %3. Como máximo %4</translation>
+    </message>
+    <message>
+        <source>all of it from %1 on, since the days before count; tray %2, %3; with it: %4. At most %5</source>
+        <translation>todo a partir de %1, pues los días anteriores cuentan; bandeja %2, %3; con ello: %4. Como máximo %5</translation>
     </message>
 </context>
 <context>
@@ -12222,7 +12266,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
         <translation>Las flechas eligen un paso u otra torre; Mayús con Izquierda o Derecha mueve una cosecha un día; Ctrl y Mayús, una semana; Intro la mantiene en su día</translation>
     </message>
-<message>
+    <message>
         <source>%1: %2</source>
         <comment>stack, when its bottom tray is ready</comment>
         <translation>%1: %2</translation>
@@ -12289,14 +12333,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aplazadas %1 en total</translation>
     </message>
     <message>
-        <source>%1 of castings less than on their turns</source>
-        <translation>%1 de humus menos que en sus turnos</translation>
-    </message>
-    <message>
-        <source>%1 of castings more than on their turns</source>
-        <translation>%1 de humus más que en sus turnos</translation>
-    </message>
-    <message>
         <source>waiting costs %1 of worms</source>
         <translation>la espera cuesta %1 de lombrices</translation>
     </message>
@@ -12315,14 +12351,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
         <translation>Elige un paso con el ratón o las flechas. Una cosecha se mueve arrastrándola, o con Mayús y las flechas; aquí se muestra lo que cuesta.</translation>
-    </message>
-    <message>
-        <source> In this stack: harvests %1 later in all, %2 of castings in the year (%3 on their turns), colony at its end %4 (%5).</source>
-        <translation> En esta torre: cosechas %1 después en total, %2 de humus en el año (%3 en sus turnos), colonia al final %4 (%5).</translation>
-    </message>
-    <message>
-        <source> On that day much of the tray is likely not castings yet.</source>
-        <translation> Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
@@ -12348,7 +12376,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>two harvests close together count as %1 of delay</source>
         <translation>dos cosechas muy juntas cuentan como %1 de retraso</translation>
     </message>
-<message>
+    <message>
         <source>on their turns they would give %1</source>
         <translation>en sus turnos darían %1</translation>
     </message>
@@ -12382,14 +12410,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1, %2: advised to %3; taken back after %4</source>
         <translation>%1, %2: se aconsejó %3; retirado a los %4</translation>
-    </message>
-    <message>
-        <source>, ready %1 when lifted</source>
-        <translation>, lista %1 al subirla</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 weighed, %4 foreseen%5</source>
-        <translation>%1, %2: %3 pesados, %4 previstos%5</translation>
     </message>
     <message>
         <source>Diary of advice</source>
@@ -12436,10 +12456,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>otros consejos en ese tiempo: %1, seguidos: %2</translation>
     </message>
     <message>
-        <source> Feedings and other advice are counted of the first %1 of %2 stacks on the shelf.</source>
-        <translation> Las raciones y demás consejos se cuentan de las %1 primeras de %2 pilas de la estantería.</translation>
-    </message>
-<message>
         <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
         <translation>%1, %2: %3 pesados, %4 previstos, lista %5 al subirla</translation>
     </message>
@@ -12485,7 +12501,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Qué la aumentaría?</translation>
     </message>
     <message>
-        <source>The garden's wish</source>
+        <source>The garden&apos;s wish</source>
         <translation>El deseo del jardín</translation>
     </message>
     <message>
@@ -12763,7 +12779,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90 %</translation>
+        <translation>estimación y su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -12990,7 +13006,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>%1, dentro de %n días</numerusform>
         </translation>
     </message>
-<message>
+    <message>
         <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
         <translation>%1 aún no ha llegado. Se anota lo que está hecho: hoy a más tardar.</translation>
     </message>
@@ -13092,7 +13108,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
     </message>
     <message>
@@ -13175,7 +13191,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
         <translation>
             <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
             <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
@@ -13526,6 +13542,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>The estimates are being made anew: they do not know the latest entries yet.</source>
         <translation>Las estimaciones se están rehaciendo: aún no conocen las últimas anotaciones.</translation>
     </message>
+    <message>
+        <source>From %1 on: today %2 is the most, for what was given these days.</source>
+        <translation>A partir de %1: hoy %2 es lo máximo, por lo dado estos días.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -13700,7 +13720,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Calendarios (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
         <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
     </message>
     <message>
@@ -13846,10 +13866,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 sigue abierto: lo último anotado no se pudo escribir y no está en él. Anótalo de nuevo, o continúa otra vez sin ello.</translation>
     </message>
-    <message>
-        <source>Saving…</source>
-        <translation>Guardando…</translation>
-    </message>
 </context>
 <context>
     <name>tierloam::window::Notices</name>
@@ -13949,40 +13965,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
-    </message>
-</context>
-<context>
-    <name>GainWords</name>
-    <message>
-        <source>%1 sooner</source>
-        <translation>%1 antes</translation>
-    </message>
-    <message>
-        <source>%1 later</source>
-        <translation>%1 después</translation>
-    </message>
-    <message>
-        <source>%1 heavier</source>
-        <translation>%1 más</translation>
-    </message>
-    <message>
-        <source>%1 lighter</source>
-        <translation>%1 menos</translation>
-    </message>
-    <message>
-        <source>%1 (up to %2)</source>
-        <comment>no difference, 3 days sooner</comment>
-        <translation>%1 (hasta %2)</translation>
-    </message>
-    <message>
-        <source>%1 (from %2 to %3)</source>
-        <comment>3 days sooner, 1 day later, 9 days sooner</comment>
-        <translation>%1 (de %2 a %3)</translation>
-    </message>
-    <message>
-        <source>from %1 to %2</source>
-        <comment>10 g lighter, 30 g heavier</comment>
-        <translation>de %1 a %2</translation>
     </message>
 </context>
 </TS>

@@ -373,7 +373,9 @@ QString EntrySheet::earlyText() const
         : kind_ == FormKind::rotate              ? std::optional{advice::LifeStep::lift}
         : kind_ == FormKind::harvest             ? std::optional{advice::LifeStep::take}
                                                  : std::nullopt;
-    const auto early = step ? advice::tooEarly(*stack, *step) : std::nullopt;
+    const journal::Standing* standing = context_.standing(day());
+    const bool between = kind_ == FormKind::harvest && slot().value_or(1) > 1 && standing != nullptr && standing->dryingSlot() != slot();
+    const auto early = step && !between ? advice::tooEarly(*stack, *step) : std::nullopt;
     return early ? tr("%1: %2.").arg(QString::fromStdString(early->text), QString::fromStdString(early->because)) : QString{};
 }
 

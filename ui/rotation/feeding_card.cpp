@@ -4,6 +4,7 @@
 #include "core/store/setting_names.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 
 #include <QApplication>
 #include <QGridLayout>

@@ -94,10 +94,11 @@ QString whyNoMore(const reckoning::StackReckoning& stack)
 {
     const QString rate = ui::perAreaText(reckoning::mostFreshPerM2AndDay);
     if (reckoning::asGoodAs * stack.forecast.feedNowKg < stack.forecast.feedHighKg)
-        return ShelfModelWords::tr("The most that is borne now: %1 were given within these 7 days, and a tray takes at most %2 a day.").arg(ui::massText(advice::fedInTheWeekOf(stack, stack.asOf)), rate);
+        return ShelfModelWords::tr("The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.").arg(ui::massText(advice::fedInTheWeekOf(stack, stack.asOf)), ui::mostText(advice::fedInTheWeekOf(stack, stack.asOf) + stack.forecast.feedNowKg));
     switch (advice::boundOf(stack)) {
     case advice::FoodBound::room: return ShelfModelWords::tr("The most that is borne this week: more does not fit under the rim of the tray being fed.");
     case advice::FoodBound::rate: return ShelfModelWords::tr("The most that is borne this week: a tray takes at most %1 a day.").arg(rate);
+    case advice::FoodBound::worms: return ShelfModelWords::tr("The most that is borne this week: half of the worms' weight a day, and they are about %1.").arg(ui::massText(stack.now.colonyKg.p50));
     case advice::FoodBound::air: return ShelfModelWords::tr("The most that is borne this week: with more, the chance of too little air in the bed is above 5 %.");
     case advice::FoodBound::warmth: return ShelfModelWords::tr("The most that is borne this week: with more, the chance of too warm a bed is above 5 %.");
     }
@@ -129,7 +130,8 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
         const auto borne = borneFeeding(usual, inputs.journal->materials, limit);
         stack.limitBelowUsual = borne.has_value();
         stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
-        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
+        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : limit.isSoonMore() ? ShelfModelWords::tr("today at most %1", "food that is borne").arg(ui::amountText(limit.most))
+            : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
         stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
                                             : whyNoMore(*reckoned);
         stack.feedTip += u' ' % stack.limitTip;

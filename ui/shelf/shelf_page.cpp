@@ -1,6 +1,7 @@
 #include "ui/shelf/shelf_page.h"
 
 #include "core/advice/put_off.h"
+#include "core/advice/too_early.h"
 #include "core/household/usual_cover.h"
 #include "core/store/setting_names.h"
 #include "ui/common/formats.h"
@@ -259,8 +260,12 @@ void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIs
     const auto reckoning = household_.reckoning();
     const auto* reckoned = reckoning ? reckoning->stack(stack.toStdString()) : nullptr;
     if (onlyWhatIsBorne && reckoned) usual.feed = borneFeeding(usual, household_.journal()->materials, advice::foodLimit(*reckoned)).value_or(usual.feed);
-    const journal::Entries entries = usualEntries(kind, usual, stack.toStdString(), household_.today());
+    journal::Entries entries = usualEntries(kind, usual, stack.toStdString(), household_.today());
     const journal::Standing* standing = standingOf(stack);
+    // Into the tray that the due list and the plan name, where a tray on top came too early.
+    if (kind == FormKind::feed && reckoned && standing)
+        if (const auto slot = advice::slotForFood(*reckoned); slot && slot != standing->feedSlot())
+            for (journal::Entry& entry : entries) entry.slot = slot;
     if (entries.empty() || !standing || model_->past()) {
         openForm(stack, kind);
         return;

@@ -40,7 +40,9 @@ Verdict ofAdvice(const advice::Advice& advice)
     const QString reason = why.isEmpty() ? sentence(advice.text) : ShelfVerdict::tr("%1 %2", "what to do, and why").arg(sentence(advice.text), why);
     if (advice.look) return said(Sign::question, Tone::plain, ShelfVerdict::tr("A look would tell"), reason);
     switch (advice.code) {
-    case Code::harvestReady: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Bottom tray is ready"), reason, wormsBelow());
+    case Code::harvestReady:
+        if (advice.slot.value_or(1) > 1) return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Tray in slot %1 is ready").arg(*advice.slot), reason);
+        return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Bottom tray is ready"), reason, wormsBelow());
     case Code::readyNoHurry: return said(Sign::ready, Tone::moss, ShelfVerdict::tr("Ready, no hurry"), reason, wormsBelow());
     case Code::harvestSoon: return said(Sign::soon, Tone::amber, ShelfVerdict::tr("Ready soon"), reason, wormsBelow());
     case Code::harvestOverdue: return said(Sign::danger, Tone::brick, ShelfVerdict::tr("Harvest is overdue"), reason, wormsBelow());
@@ -75,7 +77,7 @@ Verdict drying(const VerdictFacts& facts)
     const bool known = facts.dryingWormsLeft >= 0;
     const QString share = ui::percentText(std::clamp(facts.dryingWormsLeft, 0.0, 1.0));
     const QString left = known ? ShelfVerdict::tr("About %1 of its worms are still in it.").arg(share) : QString{};
-    const bool done = known && facts.dryingWormsLeft <= 0.06;
+    const bool done = std::any_of(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& each) { return each.code == Code::dryingDone || each.code == Code::dryingLong; });
     const QString act = done ? ShelfVerdict::tr("Take the castings.") : ShelfVerdict::tr("Leave it in the light; most worms go down in 2 to 7 days.");
     const QString state = done ? ShelfVerdict::tr("Light-drying is done, day %1") : ShelfVerdict::tr("Light-drying, day %1");
     return said(Sign::light, Tone::amber, state.arg(facts.dryingDays), left.isEmpty() ? act : ShelfVerdict::tr("%1 %2").arg(left, act), ShelfVerdict::tr("Cocoons and some young always stay in the castings."));
@@ -122,7 +124,7 @@ Verdict verdictOf(const VerdictFacts& facts)
                     ShelfVerdict::tr("The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray."));
     if (pressing != facts.advice.end()) return ofAdvice(*pressing);
     // What is odd in the record and what a look would tell stand in the due list; they do not hide for weeks how the stack is.
-    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [](const advice::Advice& a) { return (a.code != Code::recordDisagrees || a.wormsMissing) && a.code != Code::lookNext && a.code != Code::lowCarbon; });
+    const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [&](const advice::Advice& a) { return (a.code != Code::recordDisagrees || a.wormsMissing) && a.code != Code::lookNext && a.code != Code::lowCarbon && !(a.code == Code::feedDue && a.on > facts.today); });
     if (first != facts.advice.end()) return ofAdvice(*first);
     return byState(facts);
 }

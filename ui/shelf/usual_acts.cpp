@@ -107,6 +107,7 @@ journal::Entries usualEntries(FormKind kind, const household::Usual& usual, cons
 std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const advice::FoodLimit& limit)
 {
     if (limit.kg < reckoning::leastWorthGiving) return std::nullopt;
+    if (limit.keeps) return limit.keeps; // what was usual months ago, or never, is no measure of the worms of today
     const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
     const auto usually = food != nullptr ? materials::freshMass(usual.feed, *food) : std::nullopt;
     if (!usually || reckoning::isBorne(usually->base(), limit.kg)) return std::nullopt;

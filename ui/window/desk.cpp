@@ -357,7 +357,10 @@ void Desk::openFormFor(const advice::Advice& advice)
     case Code::trayFull: open(FormKind::check, advice.slot); return;
     case Code::harvestReady:
     case Code::readyNoHurry:
-    case Code::harvestOverdue: open(drying ? FormKind::harvest : FormKind::rotate, std::nullopt); return;
+    case Code::harvestOverdue:
+        if (advice.slot.value_or(1) > 1) open(FormKind::harvest, advice.slot);
+        else open(drying ? FormKind::harvest : FormKind::rotate, std::nullopt);
+        return;
     }
 }
 

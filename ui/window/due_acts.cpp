@@ -58,7 +58,7 @@ public:
         case Code::addTray: return tray();
         case Code::harvestReady:
         case Code::harvestOverdue:
-        case Code::readyNoHurry: return drying ? std::nullopt : lift();
+        case Code::readyNoHurry: return drying || advice_.slot.value_or(1) > 1 ? std::nullopt : lift();
         default: return std::nullopt; // something is to be read, weighed or decided
         }
     }

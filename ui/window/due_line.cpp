@@ -120,7 +120,7 @@ QString DueList::actName(const advice::Advice& advice, bool drying)
     switch (advice.code) {
     case advice::Code::harvestReady:
     case advice::Code::readyNoHurry:
-    case advice::Code::harvestOverdue: return drying ? tr("Take") : tr("Lift");
+    case advice::Code::harvestOverdue: return drying || advice.slot.value_or(1) > 1 ? tr("Take") : tr("Lift");
     case advice::Code::harvestSoon:
     case advice::Code::lookNext: return tr("Look");
     case advice::Code::addTray: return tr("Add");

@@ -1,5 +1,6 @@
 #include "ui/window/due_list.h"
 
+#include "core/advice/food_limit.h"
 #include "core/advice/household_advice.h"
 #include "core/store/setting_names.h"
 #include "ui/common/actions.h"
@@ -288,6 +289,13 @@ void DueList::doIt(const advice::Advice& advice)
 QString DueList::whyAtRest(const advice::Advice& advice) const
 {
     if (done_.contains(lineKey(advice))) return tr("Written down. The estimates are being made anew.");
+    // Food that is due tomorrow, when what was given a week before counts no longer.
+    if (const auto current = household_.reckoning(); current && advice.code == advice::Code::feedDue && advice.on > household_.today()) {
+        const auto* stack = current->stack(advice.stack);
+        const advice::FoodLimit limit = stack != nullptr ? advice::foodLimit(*stack) : advice::FoodLimit{};
+        if (stack != nullptr && !reckoning::isBorne(advice.kg, limit.kg))
+            return tr("From %1 on: today %2 is the most, for what was given these days.").arg(ui::shortDay(advice.on, household_.today()), ui::amountText(limit.most));
+    }
     // Those that were kept from an earlier day: what was written down since may be the very thing.
     const auto reckoning = household_.reckoning();
     const auto journal = household_.journal();
