@@ -115,7 +115,8 @@ double foodLimitOn(const reckoning::StackReckoning& stack, Day day)
     const double freed = fedInTheWeekOf(stack, stack.asOf) - counts;
     if (freed <= 0.0) return stack.forecast.feedNowKg;
     // What was given above the rate is not freed with the rest of its day.
-    return std::clamp(std::min(stack.forecast.feedNowKg + freed, mostByRate(stack) - counts), stack.forecast.feedNowKg, stack.forecast.feedHighKg);
+    const double then = std::min(stack.forecast.feedNowKg + freed, mostByRate(stack) - counts);
+    return std::min(std::max(then, stack.forecast.feedNowKg), stack.forecast.feedHighKg);
 }
 
 Day bearsFrom(const reckoning::StackReckoning& stack, double kg)

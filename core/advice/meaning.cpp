@@ -43,7 +43,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits."),
                 QT_TRANSLATE_NOOP("Advice", "Food lies against the lid, and the trays above cannot rest on it.")};
     case Code::lowCarbon:
-        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for."),
+        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for."),
                 QT_TRANSLATE_NOOP("Advice", "Nitrogen is lost as ammonia, which smells and burns worms.")};
     case Code::tooWet:
         return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %."),
@@ -89,7 +89,7 @@ Meaning meaningOf(Code code)
 std::string withThresholds(QString text)
 {
     const std::pair<const char*, QString> all[] = {
-        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)}, {"{few}", massText(fewWorms)},
+        {"{filled}", wording::lengthMeant(model::filledDepth)}, {"{ready}", wording::lengthMeant(model::readyDepth)}, {"{rim}", wording::lengthMeant(1.0)}, {"{least}", massText(0.05)}, {"{few}", massText(fewWorms)}, {"{paper}", massText(leastPaperKg)},
         {"{much}", wording::volumePerArea(muchPerM2)},    {"{much-less}", wording::volumePerArea(muchLessPerM2)}, {"{hot}", temperatureText(hotAbove)}, {"{deadly}", temperatureText(33.0)},
         {"{deadlier}", temperatureText(35.0)},       {"{cold}", temperatureText(coldBelow)},          {"{frost}", temperatureText(0.0)}};
     for (const auto& [key, value] : all) text.replace(QLatin1StringView{key}, value);

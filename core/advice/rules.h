@@ -15,6 +15,7 @@ namespace tierloam::advice {
 inline constexpr double hotAbove = reckoning::overfedWarmth;
 inline constexpr double coldBelow = 5.0;
 inline constexpr double fewWorms = 0.005; // kg: a dozen grown ones, which eat nothing worth giving. Ours
+inline constexpr double leastPaperKg = 0.03; // a week; less is within a handful. Ours
 // Litres a week and m² of tray; common practice, no source.
 inline constexpr double muchPerM2 = 12.0;
 inline constexpr double muchLessPerM2 = 9.0;

@@ -27,7 +27,6 @@ constexpr double softenedEnough = 0.50;     ///< … and with so much for certai
 constexpr double tooColdToEat = 8.0;        ///< °C
 constexpr double leastColonyKg = 0.02;      ///< with fewer worms there is nobody to feed
 constexpr int newcomersSettle = 7;          ///< days after the first bedding: they live on what they had
-constexpr double leastPaperKg = 0.03;       ///< a week; less is within a handful
 constexpr int fedLately = 3;                ///< days in which the first of a feeding has softened; until then nobody knows that more is wanted
 constexpr double manyDays = 45.0;           ///< of food that lies there as it is eaten now; ours
 constexpr double fewDaysAgain = 30.0;

@@ -1557,8 +1557,8 @@
         <translation>Die Wahrscheinlichkeit, dass die unterste Etage binnen 14 Tagen reif ist und an der Reihe, ist mindestens 50 %, und keine Etage ist frei. Wo sie schon an der Reihe ist, fehlt nur die Reife.</translation>
     </message>
     <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for.</source>
-        <translation>Was in 8 Wochen gegeben wurde, samt Abdeckung, hat ein C:N unter 20; bis 25, wenn das des Betts unter 18 liegt. Weniger als 30 g Papier je Woche werden nicht verlangt.</translation>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
+        <translation>Was in 8 Wochen gegeben wurde, samt Abdeckung, hat ein C:N unter 20; bis 25, wenn das des Betts unter 18 liegt. Weniger als {paper} Papier je Woche werden nicht verlangt.</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
@@ -1822,7 +1822,7 @@
         <translation>Wunden abdecken, Handschuhe tragen; Tetanusimpfung aktuell.</translation>
     </message>
     <message>
-        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Wear gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
         <translation>Mist: nur abgelagerter, nicht von jüngst entwurmten Tieren: was deren Würmer tötet, tötet auch deine. Handschuhe, Wunden abdecken, Tetanusimpfung aktuell, Hände waschen; nie Katzen- oder Hundekot; Schwangere und Immunschwache bleiben fern.</translation>
     </message>
     <message>
@@ -7486,7 +7486,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Cover %1</source>
-        <translation>%1 abdecken</translation>
+        <translation>%1 Decke</translation>
     </message>
     <message>
         <source>%1 %2 of %3 over the tray being fed</source>
@@ -7501,9 +7501,9 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
-        <source>today at most %1</source>
-        <comment>food that is borne</comment>
-        <translation>heute höchstens %1</translation>
+        <source>today %1</source>
+        <comment>food that is borne at most</comment>
+        <translation>heute %1</translation>
     </message>
 </context>
 <context>

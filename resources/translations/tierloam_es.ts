@@ -1557,8 +1557,8 @@
         <translation>La probabilidad de que la bandeja inferior esté lista y le llegue el turno en 14 días es de al menos el 50 %, y no queda ninguna libre. Donde el turno ya ha llegado, solo falta que esté lista.</translation>
     </message>
     <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for.</source>
-        <translation>Lo dado en 8 semanas, cobertura incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de 30 g de papel por semana.</translation>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
+        <translation>Lo dado en 8 semanas, cobertura incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de {paper} de papel por semana.</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
@@ -1822,7 +1822,7 @@
         <translation>Cubre las heridas, ponte guantes; vacuna del tétanos al día.</translation>
     </message>
     <message>
-        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Wear gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
         <translation>Estiércol: solo envejecido, no de animales desparasitados hace poco: lo que mata sus gusanos mata los tuyos. Guantes, heridas cubiertas, vacuna del tétanos al día, manos lavadas; nunca heces de gato o perro; ni en el embarazo ni con defensas bajas.</translation>
     </message>
     <message>
@@ -7502,9 +7502,9 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
     </message>
     <message>
-        <source>today at most %1</source>
-        <comment>food that is borne</comment>
-        <translation>hoy como máximo %1</translation>
+        <source>today %1</source>
+        <comment>food that is borne at most</comment>
+        <translation>hoy %1</translation>
     </message>
 </context>
 <context>

@@ -1557,8 +1557,8 @@
         <translation>La probabilité que le plateau du bas soit prêt et que son tour vienne en 14 jours est d’au moins 50 %, et aucun plateau n’est libre. Là où son tour est déjà venu, il ne manque plus que la maturité.</translation>
     </message>
     <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than 30 g of paper a week is not asked for.</source>
-        <translation>Ce qui a été donné en 8 semaines, couverture comprise, a un C:N sous 20&#xa0;; jusqu’à 25 si celui du lit est sous 18. Moins de 30 g de papier par semaine ne sont pas demandés.</translation>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
+        <translation>Ce qui a été donné en 8 semaines, couverture comprise, a un C:N sous 20&#xa0;; jusqu’à 25 si celui du lit est sous 18. Moins de {paper} de papier par semaine ne sont pas demandés.</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
@@ -1826,7 +1826,7 @@
         <translation>Fumier&#xa0;: seulement vieilli, d’animaux non vermifugés depuis peu&#xa0;; gants, vaccin contre le tétanos à jour&#xa0;; jamais de crottes de chat ou de chien, pas pendant la grossesse.</translation>
     </message>
     <message>
-        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
+        <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Wear gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
         <translation>Fumier&#xa0;: seulement vieilli, pas d’animaux vermifugés depuis peu&#xa0;: ce qui tue leurs vers tue les vôtres. Gants, plaies couvertes, vaccin contre le tétanos à jour, mains lavées&#xa0;; jamais de crottes de chat ou de chien&#xa0;; ni enceinte, ni avec une immunité faible.</translation>
     </message>
 </context>
@@ -7501,9 +7501,9 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Le maximum supporté cette semaine&#xa0;: la moitié du poids des vers par jour, et ils pèsent environ %1.</translation>
     </message>
     <message>
-        <source>today at most %1</source>
-        <comment>food that is borne</comment>
-        <translation>aujourd’hui au plus %1</translation>
+        <source>today %1</source>
+        <comment>food that is borne at most</comment>
+        <translation>auj. %1</translation>
     </message>
 </context>
 <context>

@@ -158,6 +158,7 @@ StackReckoning stackReckoning(const StackSpec& spec, std::size_t index)
     stack.forecast.feedHighKg = stack.forecast.feedNowKg = spec.feedGrams / 400;
     stack.record.lastEntry = sampleToday() - days{1};
     stack.record.lastFeed = sampleToday() - days{4};
+    stack.record.usualFeedKg = spec.feedGrams / 1000;
     stack.record.spigotShut = spec.spigot == journal::Spigot::shut;
     stack.record.daysDrying = spec.dryingDays;
     stack.record.spareTrays = 3 - static_cast<int>(spec.trays.size());

@@ -93,7 +93,8 @@ TEST_F(AccessTest, EveryActionStandsInTheWindowWithTheKeysOfTheTable)
         settle();
     }
     for (const QAction* action : window_->findChildren<QAction*>())
-        if (!action->shortcuts().isEmpty()) there[action->objectName()] = action->shortcuts();
+        for (const QKeySequence& keys : action->shortcuts())
+            if (!there[action->objectName()].contains(keys)) there[action->objectName()] << keys; // answers of one line have a key each
     for (const ui::ActionRow& row : ui::actionTable()) {
         if (row.where == ui::Where::form) continue; // a form answers to them itself: tests of forms
         const auto found = there.find(QString::fromLatin1(row.name));

@@ -29,9 +29,9 @@ protected:
     }
     QPushButton* of(const char* name, advice::Code code, int which = 0)
     {
-        const QString end = u'/' % QString::number(static_cast<int>(code));
+        const QString of = u'/' % QString::number(static_cast<int>(code)); // the tray follows, where it is of one
         for (auto* each : desk().due()->findChildren<QPushButton*>(QString::fromLatin1(name)))
-            if (each->isVisible() && each->property("line").toString().endsWith(end) && which-- == 0) return each;
+            if (each->isVisible() && QString{each->property("line").toString() % u'/'}.contains(QString{of % u'/'}) && which-- == 0) return each;
         return nullptr;
     }
     /// Puts the focus on "Why" of that line, or of its second.

@@ -130,7 +130,7 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
         const auto borne = borneFeeding(usual, inputs.journal->materials, limit);
         stack.limitBelowUsual = borne.has_value();
         stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
-        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : limit.isSoonMore() ? ShelfModelWords::tr("today at most %1", "food that is borne").arg(ui::amountText(limit.most))
+        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : limit.isSoonMore() ? ShelfModelWords::tr("today %1", "food that is borne at most").arg(ui::amountText(limit.most))
             : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
         stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
                                             : whyNoMore(*reckoned);
