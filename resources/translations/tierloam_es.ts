@@ -7397,7 +7397,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Feed %1</source>
-        <translation>Alimentar %1</translation>
+        <translation>Dar %1</translation>
     </message>
     <message>
         <source>Water %1</source>
@@ -7458,7 +7458,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>at most %1</source>
         <comment>food that is borne this week</comment>
-        <translation>hasta %1</translation>
+        <translation>máx. %1</translation>
     </message>
     <message>
         <source>%1 One click writes down %2, with its cover.</source>

@@ -7396,7 +7396,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Feed %1</source>
-        <translation>Nourrir %1</translation>
+        <translation>Repas %1</translation>
     </message>
     <message>
         <source>Water %1</source>
@@ -7457,7 +7457,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>at most %1</source>
         <comment>food that is borne this week</comment>
-        <translation>au plus %1</translation>
+        <translation>max. %1</translation>
     </message>
     <message>
         <source>%1 One click writes down %2, with its cover.</source>
