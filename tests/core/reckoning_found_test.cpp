@@ -8,7 +8,12 @@
 namespace tierloam::reckoning {
 namespace {
 
-StackReckoning at(const Notes& notes, int day) { return reckon(notes.entries(), until(day))->stacks.front(); }
+StackReckoning at(const Notes& notes, int day)
+{
+    Options options = until(day);
+    options.members = 256; // the ends of bands are asked
+    return reckon(notes.entries(), options)->stacks.front();
+}
 
 Check depthOf(double centimetres)
 {
