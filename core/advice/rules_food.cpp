@@ -148,7 +148,8 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
     const bool asUsual = usualIsBorne(stack) && usualFeedingKg(stack) >= stack.forecast.feedLowKg;
     if (give < leastWorthGiving) return;
     add(to, stack, Code::hungry, Severity::due, slotForFood(stack), stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed %1: the worms live on their reserves")).arg(asUsual ? wording::amountText(stack.record.usualFeed) : mostFoodText(stack, give)),
-        say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
+        (stack.forecast.feedLowKg < stack.forecast.feedHighKg ? say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne"))
+                                                              : say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need (%2 to %3); more than %4 a week would be wanted, and only %5 can be borne")))
             .arg(percent(stack.now.ration.p50), percent(stack.now.ration.p05), percent(stack.now.ration.p95), mostFoodText(stack, stack.forecast.feedLowKg), mostFoodText(stack, stack.forecast.feedNowKg)));
     to.back().kg = give;
     to.back().food = Food::give;

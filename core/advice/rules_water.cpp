@@ -30,12 +30,20 @@ constexpr double crumblesBelow = 0.45; ///< of field capacity: what crumbles in 
 constexpr double leastDepthCm = 1.0; ///< a floor of bedding dries and wets with every breath
 constexpr double wateredTo = 0.95;   ///< of field capacity
 constexpr double leastPour = 0.1;    ///< L
+constexpr double mostPourPerM2 = 12.5; ///< L at once: 2 L on a tray of 0.16 m²; more runs through a dry bed
 
 /// What brings a tray with that share of field capacity to `wateredTo`, in steps of a kitchen jug, so that it does not change with every day.
 Amount pourWanting(const TrayEstimate& tray, double share)
 {
     if (tray.waterShare.p50 <= 0.0) return wording::volumeAmount(leastPour);
     return wording::volumeAmount(std::max(waterKg(tray) / tray.waterShare.p50 * (wateredTo - share), leastPour));
+}
+
+/// Of that what goes in at once.
+Amount pourAtOnce(const StackReckoning& stack, const Amount& wanting)
+{
+    const double most = mostPourPerM2 * stack.record.areaM2;
+    return wanting.value * inBaseUnit(wanting.unit) <= most ? wanting : wording::volumeAmount(most);
 }
 
 bool squeezed(const StackReckoning& stack, int value)
@@ -80,6 +88,16 @@ bool mayAskForSqueeze(const StackReckoning& stack)
 
 bool isVague(const reckoning::Band& share) { return share.p95 - share.p05 > vagueFrom; }
 
+/// Dry beyond doubt on one of the evenings before, and nothing poured or felt since: that its range is wider today makes it no wetter.
+bool wasClear(const StackReckoning& stack, int batch, const ChanceOn& dry)
+{
+    const Day known = std::max(stack.record.lastMoistureLook, stack.record.lastWater).value_or(stack.firstBedding);
+    return std::any_of(stack.history.begin(), stack.history.end(), [&](const StackEstimate& day) {
+        const TrayEstimate* at = day.day > known && daysBetween(day.day, stack.asOf) <= lookAgainAfter ? trayOfBatch(day, batch) : nullptr;
+        return at != nullptr && !isVague(at->waterShare) && dry(day).value_or(0.0) >= dryAt.raise;
+    });
+}
+
 /// How fast a bed dries is known to a factor of two before anybody has felt it, and a dry top tray starves the colony with food all round.
 void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double chance, Severity severity, std::vector<Advice>& to)
 {
@@ -87,7 +105,7 @@ void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double 
         severity == Severity::hint ? say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed: it may be dry"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed, and water it if it crumbles: it is probably dry")),
         howWet(tray) + say(QT_TRANSLATE_NOOP("Advice", "; too dry within a week with %1")).arg(percent(chance))
-            + say(QT_TRANSLATE_NOOP("Advice", "; if it crumbles, pour %1, else nothing for two weeks")).arg(wording::amountText(pourWanting(tray, crumblesBelow))));
+            + say(QT_TRANSLATE_NOOP("Advice", "; if it crumbles, pour %1, else nothing for two weeks")).arg(wording::amountText(pourAtOnce(stack, pourWanting(tray, crumblesBelow)))));
     to.back().look = reckoning::LookKind::squeeze;
 }
 
@@ -111,17 +129,18 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, std::vector<A
     if (measured != nullptr && (wateredSince(stack, measured->day) || shareOf(measured->value, tray) >= dryBelow)) measured = nullptr;
     const bool read = crumbled || measured != nullptr;
     const bool dry = stands(stack, chance, dryAt, now);
-    if (!read && (!dry || isVague(tray.waterShare))) {
+    if (!read && (!dry || (isVague(tray.waterShare) && !wasClear(stack, tray.batch, onDay)))) {
         const bool ask = mayAskForSqueeze(stack);
         if (ask && (dry || stands(stack, chance, lookAt, now))) squeezeFirst(stack, tray, *now, dry ? Severity::due : Severity::hint, to);
         if (ask || !dry) return;
     }
     const double share = std::min({tray.waterShare.p50, crumbled ? crumblesBelow : tray.waterShare.p50, measured != nullptr ? shareOf(measured->value, tray) : tray.waterShare.p50});
-    const Amount pour = pourWanting(tray, share);
+    const Amount wanting = pourWanting(tray, share), pour = pourAtOnce(stack, wanting);
     const Severity severity = onDay(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
     if (crumbled) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
     if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));
+    if (!(pour == wanting)) reason += say(QT_TRANSLATE_NOOP("Advice", "; in all %1 are wanting: more at once runs through")).arg(wording::amountText(wanting));
     add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(wording::amountText(pour)), reason);
     to.back().litres = pour.value * inBaseUnit(pour.unit);
 }

@@ -1640,6 +1640,14 @@
         <source>%1 at the earliest, perhaps not within a year</source>
         <translation>frühestens %1, vielleicht nicht binnen eines Jahres</translation>
     </message>
+    <message>
+        <source>they assimilate %1 of what they need (%2 to %3); more than %4 a week would be wanted, and only %5 can be borne</source>
+        <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); mehr als %4 je Woche wären nötig, und nur %5 werden vertragen</translation>
+    </message>
+    <message>
+        <source>; in all %1 are wanting: more at once runs through</source>
+        <translation>; im Ganzen fehlen %1: mehr auf einmal läuft durch</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -6523,10 +6531,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Futter, frisch, je Woche</translation>
     </message>
     <message>
-        <source>at most %1</source>
-        <translation>höchstens %1</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>keine</translation>
     </message>
@@ -6664,6 +6668,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Here rises a line of its level.</source>
         <translation>Hier steigt die Linie des Stands.</translation>
+    </message>
+    <message>
+        <source>highest %1</source>
+        <translation>höchstes %1</translation>
     </message>
 </context>
 <context>
@@ -9507,6 +9515,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>oz/d</source>
         <translation>oz/d</translation>
     </message>
+    <message>
+        <source>As on %1, and between %2 and %3 since.</source>
+        <translation>Wie am %1, dazwischen %2 bis %3.</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -12154,6 +12166,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>Von %n Stapel sind dies die ersten %1 im Regal: jeder braucht eine Weile, um vorausgesehen zu werden.</numerusform>
             <numerusform>Von %n Stapeln sind dies die ersten %1 im Regal: jeder braucht eine Weile, um vorausgesehen zu werden.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
+        <translation>Nach allem, was bekannt ist, hat er kaum Würmer: nur Würmer bringen ihn voran.</translation>
     </message>
 </context>
 <context>

@@ -1640,6 +1640,14 @@
         <source>%1 at the earliest, perhaps not within a year</source>
         <translation>como pronto %1, quizá no en un año</translation>
     </message>
+    <message>
+        <source>they assimilate %1 of what they need (%2 to %3); more than %4 a week would be wanted, and only %5 can be borne</source>
+        <translation>asimilan %1 de lo que necesitan (%2 a %3); harían falta más de %4 por semana, y solo se toleran %5</translation>
+    </message>
+    <message>
+        <source>; in all %1 are wanting: more at once runs through</source>
+        <translation>; en total faltan %1: más de una vez se escurre</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -6524,10 +6532,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>alimento fresco por semana</translation>
     </message>
     <message>
-        <source>at most %1</source>
-        <translation>como máximo %1</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>nada</translation>
     </message>
@@ -6665,6 +6669,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Here rises a line of its level.</source>
         <translation>Aquí subirá la línea del nivel.</translation>
+    </message>
+    <message>
+        <source>highest %1</source>
+        <translation>máximo %1</translation>
     </message>
 </context>
 <context>
@@ -9508,6 +9516,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>oz/d</source>
         <translation>oz/d</translation>
     </message>
+    <message>
+        <source>As on %1, and between %2 and %3 since.</source>
+        <translation>Como el %1, y entre %2 y %3 desde entonces.</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -12155,6 +12167,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>De %n torre estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
             <numerusform>De %n torres estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
+        <translation>Por lo que se sabe apenas tiene lombrices: solo lombrices la hacen avanzar.</translation>
     </message>
 </context>
 <context>

@@ -1640,6 +1640,14 @@
         <source>%1 at the earliest, perhaps not within a year</source>
         <translation>au plus tôt %1, peut-être pas d’ici un an</translation>
     </message>
+    <message>
+        <source>they assimilate %1 of what they need (%2 to %3); more than %4 a week would be wanted, and only %5 can be borne</source>
+        <translation>ils assimilent %1 de ce qu’il leur faut (%2 à %3)&#xa0;; il faudrait plus de %4 par semaine, et seuls %5 sont supportés</translation>
+    </message>
+    <message>
+        <source>; in all %1 are wanting: more at once runs through</source>
+        <translation>&#xa0;; il manque %1 en tout&#xa0;: davantage d’un coup ne fait que traverser</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -6523,10 +6531,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>nourriture fraîche par semaine</translation>
     </message>
     <message>
-        <source>at most %1</source>
-        <translation>au plus %1</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>rien</translation>
     </message>
@@ -6664,6 +6668,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Here rises a line of its level.</source>
         <translation>Ici montera la courbe du niveau.</translation>
+    </message>
+    <message>
+        <source>highest %1</source>
+        <translation>maximum %1</translation>
     </message>
 </context>
 <context>
@@ -9507,6 +9515,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>oz/d</source>
         <translation>oz/j</translation>
     </message>
+    <message>
+        <source>As on %1, and between %2 and %3 since.</source>
+        <translation>Comme le %1, et entre %2 et %3 depuis.</translation>
+    </message>
 </context>
 <context>
     <name>UsualActs</name>
@@ -12154,6 +12166,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>Sur %n pile voici les %1 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</numerusform>
             <numerusform>Sur %n piles voici les %1 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
+        <translation>D’après ce qu’on sait, il n’y a presque pas de vers&#xa0;: seuls des vers la font avancer.</translation>
     </message>
 </context>
 <context>

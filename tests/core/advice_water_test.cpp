@@ -38,6 +38,36 @@ TEST(AdviceOfWater, TooDryNamesTheWaterThatIsWanting)
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
 }
 
+TEST(AdviceOfWater, MoreThanGoesInAtOnceIsPouredBitByBit)
+{
+    StackReckoning stack = calm();
+    since(stack, 0, [](StackEstimate& day) { day.slots[1].waterShare = {0.3, 0.4, 0.5}; day.slots[1].moisturePct = {55, 70, 75}; day.slots[1].weightKg = {9, 10, 11}; });
+    const auto all = adviceFor(stack);
+    const Advice* dry = find(all, Code::tooDry);
+    ASSERT_NE(dry, nullptr);
+    EXPECT_DOUBLE_EQ(dry->litres, 2.0);
+    EXPECT_THAT(dry->because, HasSubstr("are wanting: more at once runs through"));
+}
+
+TEST(AdviceOfWater, WhatWasClearlyDryIsNotAskedForAgainWhereItsRangeWidens)
+{
+    const Band wide{0.3, 0.55, 0.75}, narrow{0.45, 0.55, 0.65};
+    const auto asks = [](const StackReckoning& stack) {
+        const auto all = adviceFor(stack);
+        const Advice* dry = find(all, Code::tooDry);
+        EXPECT_NE(dry, nullptr);
+        return dry != nullptr && dry->look.has_value();
+    };
+    StackReckoning stack = calm();
+    since(stack, -5, [&](StackEstimate& day) { day.slots[1].waterShare = wide; });
+    EXPECT_TRUE(asks(stack)) << "a squeeze first";
+    since(stack, -5, [&](StackEstimate& day) { day.slots[1].waterShare = narrow; });
+    since(stack, -2, [&](StackEstimate& day) { day.slots[1].waterShare = wide; });
+    EXPECT_FALSE(asks(stack));
+    stack.record.lastMoistureLook = in(-20); // of long before: nothing was felt since
+    EXPECT_FALSE(asks(stack));
+}
+
 TEST(AdviceOfWater, TooDryStaysUntilItIsSettledAndDoesNotFlicker)
 {
     StackReckoning stack = calm();
@@ -69,6 +99,7 @@ TEST(AdviceOfWater, TooDryIsToldWithinTheWeekBeforeAndBySqueezing)
 TEST(AdviceOfWater, LitresAreThoseOfWhatWasReadWhereTheEstimateDoubtsIt)
 {
     StackReckoning stack = calm(); // holds 0.97 of some 4 to 5 L by the estimate
+    stack.record.areaM2 = 0.3; // and takes 3.75 L at once
     stack.record.lastSqueeze = in(-1);
     stack.record.squeeze = 1;
     const auto litres = [&] {

@@ -16,6 +16,8 @@ namespace tierloam::rotation {
 
 namespace {
 
+constexpr double noWormsKg = 0.005; ///< as the advice asks for worms below it
+
 QString limitText(planning::Limit limit)
 {
     switch (limit) {
@@ -107,6 +109,10 @@ void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
         const QString date = clock.takenOn ? tr("castings in the light, taken about %1; the next turn %2").arg(ui::shortDay(*clock.takenOn, today_), orNotWithin(clock.turn, today_))
             : !clock.has ? orNotWithin(clock.turn, today_) : told ? tr("its turn has come") : tr("its turn is about now; it is told as due once it is 80 % sure");
         rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date), ui::TextRole::strong, body_, true));
+        if (known != nullptr && known->now.colonyKg.p50 < noWormsKg) {
+            rows->addWidget(ui::makeLabel(tr("By what is known it has hardly any worms: nothing but worms brings it on."), ui::TextRole::small, body_, true));
+            continue;
+        }
         if (clock.levers.empty()) continue;
         QStringList levers{limitText(clock.limit)};
         for (const planning::Lever& lever : clock.levers) levers << leverText(lever);

@@ -45,7 +45,7 @@ void addFood(PartStory& story, const StoryInputs& inputs, const journal::Batch& 
     }
     story.bars.top = drawing::roundTop(top);
     story.bars.title = PartStories::tr("food, fresh, a week");
-    story.bars.value = told.feedings ? PartStories::tr("at most %1").arg(ui::massText(top)) : PartStories::tr("none");
+    story.bars.value = told.feedings ? PartStories::tr("highest %1").arg(ui::massText(top)) : PartStories::tr("none");
     QStringList put;
     if (told.feedings) put << PartStories::tr("%1 of food in %2", "an amount; so many feedings").arg(ui::massText(told.fedKg), PartStories::tr("%n feeding(s)", nullptr, told.feedings));
     if (told.beddingKg > 0) put << PartStories::tr("%1 of bedding").arg(ui::massText(told.beddingKg));
@@ -203,7 +203,7 @@ PartStory sumpStory(const StoryInputs& inputs)
     for (const auto& bar : story.bars.bars) top = std::max({top, bar.measured.value_or(0), bar.expected.value_or(0)});
     story.bars.top = drawing::roundTop(top);
     story.bars.title = PartStories::tr("drained a week; mark: expected");
-    story.bars.value = story.bars.bars.empty() ? PartStories::tr("none") : PartStories::tr("at most %1").arg(ui::volumeText(top));
+    story.bars.value = story.bars.bars.empty() ? PartStories::tr("none") : PartStories::tr("highest %1").arg(ui::volumeText(top));
 
     QStringList last;
     for (auto step = inputs.history.steps.rbegin(); step != inputs.history.steps.rend() && last.size() < 4; ++step) {

@@ -23,10 +23,16 @@ QString moveOf(Measure measure, const Series& series, const Period& period)
     const Point& first = series.past.front();
     const Point& last = series.past.back();
     const double change = last.band.p50 - first.band.p50;
-    if (std::abs(change) < 0.08 * std::max(std::abs(first.band.p50), leastTop(measure) * 0.1)) {
+    const auto told = [measure](double value) { return valueText(measure, {value, value, value}); };
+    const double small = 0.08 * std::max(std::abs(first.band.p50), leastTop(measure) * 0.1);
+    if (std::abs(change) < small) {
+        // As much as at the beginning, and something else in between: that it held would be untrue.
+        const auto [low, high] = std::ranges::minmax_element(series.past, {}, [](const Point& point) { return point.band.p50; });
+        if (high->band.p50 - low->band.p50 > 4.0 * small)
+            return TrendWords::tr("As on %1, and between %2 and %3 since.").arg(ui::shortDay(first.day, period.today), told(low->band.p50), told(high->band.p50));
         return TrendWords::tr("It has held since %1.").arg(ui::shortDay(first.day, period.today));
     }
-    const QString was = valueText(measure, {first.band.p50, first.band.p50, first.band.p50});
+    const QString was = told(first.band.p50);
     return (change > 0 ? TrendWords::tr("Up from %1 on %2.") : TrendWords::tr("Down from %1 on %2.")).arg(was, ui::shortDay(first.day, period.today));
 }
 
