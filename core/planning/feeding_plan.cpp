@@ -62,15 +62,18 @@ double learnedSupply(const journal::Entries& entries, const materials::Table& ta
     int known = 0;
     // Weeks in which nobody was there for any stack tell nothing of the kitchen.
     const std::vector<journal::AwayDays> away = journal::absencesOfAll(entries, today);
-    const Day start = journal::startOfDaysPresent(7 * weeksBack, today, away);
+    // Weeks end with the last feeding: one that has only begun, on the eve of the next, is no week without food.
+    const auto last = std::find_if(entries.rbegin(), entries.rend(), [today](const journal::Entry& entry) { return entry.date.day <= today && std::holds_alternative<journal::Feed>(entry.action); });
+    const Day end = last != entries.rend() && journal::daysPresentSince(last->date.day, today, away) < 2 * 7 ? last->date.day : today;
+    const Day start = journal::startOfDaysPresent(7 * weeksBack, end, away);
     for (const journal::Entry& entry : entries) {
         const auto* feed = std::get_if<journal::Feed>(&entry.action);
-        if (feed == nullptr || entry.date.day > today) continue;
+        if (feed == nullptr || entry.date.day > end) continue;
         if (entry.date.day < start) { // of years of feedings only the last weeks tell what the kitchen gives now
             known = weeksBack;
             continue;
         }
-        const int ago = journal::daysPresentSince(entry.date.day, today, away);
+        const int ago = journal::daysPresentSince(entry.date.day, end, away);
         known = std::max(known, std::min(ago / 7 + 1, weeksBack));
         weeks[static_cast<std::size_t>(ago / 7)] += freshKg(*feed, table);
     }

@@ -31,7 +31,7 @@ struct FeedingPlan {
     double leftOver = 0;                 ///< kg that no stack can bear this week
 };
 
-/// What the kitchen gives in a week, kg fresh: the median of the last eight whole weeks over all stacks; weeks without a feeding count as 0,
+/// What the kitchen gives in a week, kg fresh: the median of the eight weeks up to the last feeding over all stacks; weeks without a feeding count as 0,
 /// weeks before the first feeding are left out.
 double learnedSupply(const journal::Entries& entries, const materials::Table& table, Day today);
 

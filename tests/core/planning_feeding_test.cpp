@@ -142,6 +142,8 @@ TEST(FeedingPlan, LearnsTheKitchensSupplyAndTheSide)
     // Weeks ago: 0 → 900 g over two stacks, 1 → 300, 2 → none, 3 → 600. The median of four.
     const journal::Entries entries{fed(23, "Mill", 600, Side::left), fed(9, "Mill", 300, Side::right), fed(3, "Mill", 400), fed(1, "Shed", 500, Side::all)};
     EXPECT_NEAR(learnedSupply(entries, table, today), 0.45, 1e-9);
+    EXPECT_NEAR(learnedSupply({fed(14, "Mill", 200), fed(7, "Mill", 200)}, table, today), 0.2, 1e-9) << "the day on which the next is due";
+    EXPECT_NEAR(learnedSupply({fed(27, "Mill", 200), fed(20, "Mill", 200)}, table, today), 0.1, 1e-9) << "and two weeks without any";
     EXPECT_EQ(nextSide(entries, "Mill", today), Side::left);
     EXPECT_EQ(nextSide(entries, "Shed", today), Side::all);
     EXPECT_EQ(nextSide(entries, "Barn", today), Side::left);
@@ -174,10 +176,14 @@ double supplyDayByDay(const journal::Entries& entries, Day today)
     for (Day day = today; daysBetween(day, today) < 220; day -= std::chrono::days{1}) present.push_back(present.back() + (somebody(day) ? 1 : 0));
     std::vector<double> weeks(8, 0.0);
     std::size_t known = 0;
+    int sinceLast = 1000;
+    for (const journal::Entry& entry : entries)
+        if (std::holds_alternative<journal::Feed>(entry.action)) sinceLast = std::min(sinceLast, present[static_cast<std::size_t>(daysBetween(entry.date.day, today))]);
+    if (sinceLast >= 14) sinceLast = 0; // else weeks end with the last feeding
     for (const journal::Entry& entry : entries) {
         const auto* feed = std::get_if<journal::Feed>(&entry.action);
         if (!feed) continue;
-        const auto ago = static_cast<std::size_t>(present[static_cast<std::size_t>(daysBetween(entry.date.day, today))]);
+        const auto ago = static_cast<std::size_t>(present[static_cast<std::size_t>(daysBetween(entry.date.day, today))] - sinceLast);
         known = std::max(known, std::min<std::size_t>(ago / 7 + 1, 8));
         if (ago < 56) weeks[ago / 7] += feed->food.value / 1000.0;
     }
