@@ -4853,6 +4853,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
         <translation>Würmer wachsen am schnellsten bei etwa {growth-best}. Ein Bett von {comfortable} ist warm genug und lässt Spielraum für die Wärme einer Fütterung. Unter {coldest} wachsen sie kaum, bei {hottest} gar nicht.</translation>
     </message>
+    <message>
+        <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
+        <translation>Ein Stapel, der schon lange arbeitet: seine Würmer und die Einstreu jeder Etage aufschreiben, dann am ersten Tag in jede Etage sehen und notieren, wie tief der Humus liegt und wie viele Reste darin sind. Was dort liegt, gilt dann, wie es gefunden wurde.</translation>
+    </message>
 </context>
 <context>
     <name>HandbookHtml</name>

@@ -4854,6 +4854,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
         <translation>Las lombrices crecen más rápido cerca de {growth-best}. Un lecho a {comfortable} es bastante cálido, y deja margen para el calor de una ración. Por debajo de {coldest} apenas crecen, y a {hottest} nada.</translation>
     </message>
+    <message>
+        <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
+        <translation>Una torre que lleva tiempo trabajando: anota sus lombrices y la cama de cada bandeja, luego mira en cada una el primer día y apunta qué grosor tiene el humus y cuántos restos hay. Lo que hay se toma entonces tal como se encontró.</translation>
+    </message>
 </context>
 <context>
     <name>HandbookHtml</name>

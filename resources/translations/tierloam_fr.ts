@@ -4853,6 +4853,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
         <translation>Les vers grandissent le plus vite vers {growth-best}. Un lit à {comfortable} est assez chaud, et laisse de la marge pour la chaleur d’un repas. Sous {coldest} ils ne grandissent guère, à {hottest} plus du tout.</translation>
     </message>
+    <message>
+        <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
+        <translation>Une pile qui travaille depuis longtemps&#xa0;: noter ses vers et la litière de chaque plateau, puis regarder dans chacun le premier jour et noter l’épaisseur du lombricompost et la part de restes. Ce qui s’y trouve est alors pris tel quel.</translation>
+    </message>
 </context>
 <context>
     <name>HandbookHtml</name>

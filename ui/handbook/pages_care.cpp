@@ -29,6 +29,7 @@ constexpr Block start[] = {
     {step, QT_TRANSLATE_NOOP("Handbook", "Lay bedding {bedding-depth} deep, wetted like a wrung-out sponge. [[bedding|How much that is]].")},
     {step, QT_TRANSLATE_NOOP("Handbook", "Put in {stock} of composting worms. They go down by themselves when it is light.")},
     {step, QT_TRANSLATE_NOOP("Handbook", "Feed a little after a day or two, under paper. Close the lid.")},
+    {paragraph, QT_TRANSLATE_NOOP("Handbook", "A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.")},
     {why, QT_TRANSLATE_NOOP("Handbook", "A small stock is no mistake. Everything takes longer: the first tray stays alone for {first-tray-alone}, and with few worms nearer to the end of that.")},
     {heading, QT_TRANSLATE_NOOP("Handbook", "The first weeks")},
     {point, QT_TRANSLATE_NOOP("Handbook", "Some worms climb the walls in the first nights. Leave a light on and the lid closed; they settle.")},
