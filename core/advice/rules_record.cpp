@@ -13,6 +13,7 @@ using reckoning::UnwrittenGuess;
 
 namespace {
 
+constexpr int undoneWithin = 14;  ///< days
 constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what was read
 constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
 constexpr std::size_t daysNamed = 5;
@@ -94,12 +95,24 @@ bool outside(const Disagreement& odd)
     return odd.value > odd.expected.p95 || (odd.value < odd.expected.p05 && !saysAtLeast(odd.kind));
 }
 
+/// One odd value draws the members to it, and then the next one that is right is odd to them: where that says what was expected before the first, the
+/// first is the one that was wrong.
+const Disagreement* atFault(const Disagreement& latest, const std::vector<Disagreement>& all)
+{
+    const auto first = std::find_if(all.begin(), all.end(), [&](const Disagreement& each) {
+        return each.kind == latest.kind && each.batch == latest.batch && each.entry != latest.entry && each.day <= latest.day && daysBetween(each.day, latest.day) <= undoneWithin && outside(each)
+            && latest.value >= each.expected.p05 && latest.value <= each.expected.p95;
+    });
+    return first == all.end() ? &latest : &*first;
+}
+
 /// The latest alone: a later one was weighed by members that had taken the earlier in already.
 void disagreement(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const auto& all = stack.disagreements;
-    const auto latest = std::find_if(all.rbegin(), all.rend(), outside);
-    if (latest == all.rend() || daysBetween(latest->day, stack.asOf) > disagreesFor) return;
+    const auto last = std::find_if(all.rbegin(), all.rend(), outside);
+    if (last == all.rend() || daysBetween(last->day, stack.asOf) > disagreesFor) return;
+    const Disagreement* const latest = atFault(*last, all);
     // The same litres are told already, with what to do about them.
     const bool told = std::any_of(to.begin(), to.end(), [](const Advice& each) { return each.code == Code::drainageLow || each.code == Code::drainageHigh; });
     if (told && latest->kind == LookKind::drain) return;

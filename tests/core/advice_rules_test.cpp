@@ -406,6 +406,25 @@ TEST(Advice, ADisagreementIsReplacedByALaterOneAndForgottenAfterSixtyDays)
     EXPECT_THAT(codes(stack), IsEmpty());
 }
 
+std::optional<std::int64_t> entryOf(const StackReckoning& stack)
+{
+    const auto all = adviceFor(stack);
+    const Advice* told = tests::find(all, Code::recordDisagrees);
+    return told != nullptr ? told->entry : std::nullopt;
+}
+
+TEST(Advice, AValueThatAgreesWithWhatWasExpectedBeforeAnOddOneClearsItself)
+{
+    StackReckoning stack = calm();
+    stack.disagreements = {odd(-6, LookKind::bedTemperature, 35, {17, 19, 22}, 0, 3), odd(-5, LookKind::bedTemperature, 20.5, {33, 35, 37}, 0, 4)};
+    EXPECT_EQ(entryOf(stack), 3) << "the members had followed the wrong one";
+    stack.disagreements.back().value = 28.0; // neither
+    EXPECT_EQ(entryOf(stack), 4);
+    stack.disagreements.back().value = 20.5;
+    stack.disagreements.front().day = in(-20); // long before
+    EXPECT_EQ(entryOf(stack), 4);
+}
+
 TEST(Advice, AValueWithinWhatWasExpectedIsNotCalledOdd)
 {
     StackReckoning stack = calm();
