@@ -104,6 +104,8 @@ bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::ve
     const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? near(day.ahead->turnLikelyOn, day.day) : std::nullopt; };
     if (stack.turnSince || !stands(stack, before, {1.0, 0.0}, near(stack.forecast.turnLikelyOn, stack.asOf).value_or(0.0))) return false;
     if (stack.record.spareTrays <= 0 && !stack.readySince) return false;
+    // Deep enough beyond doubt, where food alone is what is in question: a ruler tells nothing of it.
+    if (stack.turnLook && daysSaved(stack.forecast.turnOn, stack.asOf, stack.turnLook->cut) < leastSaved) return false;
     QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week"))
                       .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));
     if (stack.turnLook) why += worth(stack.forecast.turnOn, stack, stack.turnLook->cut, stack.turnLook->minutes);

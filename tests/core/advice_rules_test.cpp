@@ -105,6 +105,18 @@ TEST(Advice, LookNextSaysWhatFollowsFromEitherOutcomeAndIsWithdrawnByALook)
     EXPECT_THAT(codes(stack), Not(Contains("look-next")));
 }
 
+TEST(Advice, ARulerIsNotAskedForWhereItTellsNextToNothing)
+{
+    StackReckoning stack = calm();
+    stack.record.spareTrays = 1;
+    stack.forecast.turnLikelyOn = in(5);
+    stack.forecast.turnOn = {in(2), in(5), in(32)};
+    stack.turnLook = LookChoice{LookKind::depth, 2, 3.0, 0.5}; // 9 of the 30 days
+    EXPECT_THAT(codes(stack), Contains("look-next"));
+    stack.turnLook->cut = 0.1; // a day and a half
+    EXPECT_THAT(codes(stack), Not(Contains("look-next")));
+}
+
 TEST(Advice, WhileATrayDriesNoOtherIsLifted)
 {
     StackReckoning stack = readyAndTurn();
