@@ -2,6 +2,7 @@
 #include "core/advice/rules.h"
 #include "core/advice/words.h"
 #include "core/reckoning/drained.h"
+#include "core/wording/volumes.h"
 
 #include <algorithm>
 
@@ -48,6 +49,7 @@ const reckoning::DrainCheck* twice(const StackReckoning& stack, reckoning::Drain
 QString drainedText(const StackReckoning& stack, const reckoning::DrainCheck& last)
 {
     const reckoning::DrainCheck& before = stack.drains[stack.drains.size() - 2];
+    const wording::OneVolumeUnit alike{std::max({last.litres, last.expected.p95, before.litres, before.expected.p95})};
     return say(QT_TRANSLATE_NOOP("Advice", "%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected"))
         .arg(date(last.day, stack.asOf), volumeText(last.litres), volumeText(last.expected.p05), volumeText(last.expected.p95), date(before.day, stack.asOf),
              volumeText(before.litres), volumeText(before.expected.p05), volumeText(before.expected.p95));
@@ -75,6 +77,7 @@ void drainageHigh(const StackReckoning& stack, std::vector<Advice>& to)
     const auto before = [&](const reckoning::StackEstimate& day) { return day.ahead ? std::optional{much(day.ahead->drainedLPerWeek)} : std::nullopt; };
     // Of what is flushed through on purpose nothing is said: water poured has to be the greater part.
     if (stack.record.waterLPerWeek < 0.5 * expected || !stands(stack, before, {1.0, 0.0}, much(stack.forecast.drainedExpectedLPerWeek))) return;
+    const wording::OneVolumeUnit alike{std::max(expected, stack.record.waterLPerWeek)};
     add(to, stack, Code::drainageHigh, Severity::hint, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Water less: much runs through")),
         say(QT_TRANSLATE_NOOP("Advice", "%1 a week runs into the sump; %2 a week are poured")).arg(volumeText(expected), volumeText(stack.record.waterLPerWeek)));
 }
@@ -126,6 +129,7 @@ double chanceFullAlready(const StackReckoning& stack)
 QString whyLook(const StackReckoning& stack)
 {
     const reckoning::Dates& on = stack.forecast.sumpFullOn;
+    const wording::OneVolumeUnit alike{stack.record.sumpCapacityL};
     const QString low = volumeText(stack.now.sumpL.p05), high = volumeText(stack.now.sumpL.p95), capacity = volumeText(stack.record.sumpCapacityL);
     if (isFull(stack, stack.now.sumpL) || (on.p50 && *on.p50 <= stack.asOf))
         return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day")).arg(low, high, capacity);
@@ -186,6 +190,7 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
         to.back().on = std::max(stack.asOf, *levelKnownOn(stack.record) + std::chrono::days{lookAgainAfter});
         return;
     }
+    const wording::OneVolumeUnit alike{capacity};
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volumeText(level), volumeText(capacity));
     if (fullNow) {
         add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),

@@ -85,6 +85,22 @@ TEST_F(Units, AdviceAndItsRulesFollowTheMeasuresChosen)
     EXPECT_THAT(ruleOf(Code::drainageHigh), ::testing::HasSubstr("more than 0.29 gal/sq ft a week"));
 }
 
+/// Figures that are to be compared stand in one unit.
+TEST_F(Units, TheSumpIsToldInOne)
+{
+    wording::setMeasures(wording::Measures::us);
+    reckoning::StackReckoning stack = busy();
+    stack.record.spigotShut = true;
+    stack.record.sumpCapacityL = 4.0;
+    stack.now.sumpL = {0.2, 2.0, 3.9};
+    stack.forecast.sumpFullOn = {stack.asOf + std::chrono::days{5}, stack.asOf + std::chrono::days{20}, stack.asOf + std::chrono::days{90}};
+    const auto all = adviceFor(stack);
+    const auto told = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::sumpFull; });
+    ASSERT_NE(told, all.end());
+    EXPECT_THAT(told->because, ::testing::HasSubstr("gal"));
+    EXPECT_THAT(told->because, ::testing::Not(::testing::HasSubstr("fl oz")));
+}
+
 TEST_F(Units, ThresholdsKeepTheirDigits)
 {
     EXPECT_THAT(ruleOf(Code::harvestReady), ::testing::AllOf(::testing::HasSubstr("(2.5 cm of castings"), ::testing::HasSubstr("at least 1.25 cm)")));
