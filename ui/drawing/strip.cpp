@@ -146,7 +146,6 @@ bool drawNothing(QPainter& painter, const QRectF& plot, double until, const QStr
 {
     if (text.isEmpty()) return true;
     const double line = lineHeight(type.small);
-    if (plot.height() < 0.9 * line) return true; // a form leaves the shelf hardly any: words across the axis say less than none
     QRectF room{plot.left() + 2, plot.top(), std::min(until, plot.right()) - plot.left() - 8, plot.height()};
     const double height = wrappedHeight(type.small, text, room.width());
     if (height <= line || height > plot.height()) {
