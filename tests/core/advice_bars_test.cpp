@@ -79,7 +79,7 @@ TEST(AdviceBars, HarvestReadyAndSumpFullAgainstTheDrawnTruth)
     std::printf("%d households, %d days each: harvest-ready right %d, wrong %d, missed %d; precision %.2f, recall %.2f; sump-full %d of %d within 3 days\n", count, 3,
                 figures.harvest.right, figures.harvest.wrong, figures.harvest.missed, figures.precision(), figures.recall(), figures.sumpsWithin, figures.sumps);
     EXPECT_LE(figures.harvest.wrong + figures.harvest.missed, 3 * count / 2); // at worst every other look
-    EXPECT_LT(figures.harvest.missed, figures.harvest.positives()) << "one that is never told";
+    if (figures.harvest.positives() > 0) { EXPECT_LT(figures.harvest.missed, figures.harvest.positives()) << "one that is never told"; }
     if (count < 48) return; // few cases bound no more
     EXPECT_GT(figures.harvest.positives(), 20);
     EXPECT_GE(figures.precision(), 0.8);
