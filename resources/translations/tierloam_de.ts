@@ -615,10 +615,6 @@
         <translation>Noch nichts; halte Einstreu für die geleerte Etage bereit.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder das Volk fällt in 60 Tagen ohne Ernte auf 85 % oder weniger.</translation>
-    </message>
-    <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Für Futter ist kein Platz, und das Volk schrumpft weiter.</translation>
     </message>
@@ -1421,10 +1417,6 @@
         <translation>Seit drei Tagen liegt das Wasser mit 80 % über 1,1 dessen, was die Etage hält, oder es lief beim Drücken, oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 60 %.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, oder nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war.</translation>
-    </message>
-    <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
         <translation>Die Etage wird zu früh oder zu spät gehoben; Futter bekommt niemand.</translation>
     </message>
@@ -1647,6 +1639,50 @@
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
         <translation>; im Ganzen fehlen %1: mehr auf einmal läuft durch</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
+        <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war, oder die Hälfte dessen, was binnen 120 Tagen da war (zurückgenommen bei 0,6).</translation>
+    </message>
+    <message>
+        <source>colony %1; on %2 it was %3</source>
+        <translation>Bestand %1; am %2 waren es %3</translation>
+    </message>
+    <message>
+        <source>; they assimilate %1 of what they need</source>
+        <translation>; sie nehmen %1 dessen auf, was sie brauchen</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms: the colony dwindles</source>
+        <translation>Nachsehen, ob wenige, einige oder viele Würmer da sind: der Bestand schwindet</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until castings are taken</source>
+        <translation>Die oberste Etage füllt sich: weniger füttern, bis Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until castings are taken</source>
+        <translation>Die oberste Etage ist voll: kein Futter passt, bis Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until castings are taken</source>
+        <translation>Die oberste Etage ist voll: weniger füttern, bis Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+    </message>
+    <message>
+        <source>Squeeze another handful of the bed: two readings deny each other</source>
+        <translation>Noch eine Handvoll des Betts drücken: zwei Messungen widersprechen sich</translation>
     </message>
 </context>
 <context>

@@ -615,10 +615,6 @@
         <translation>Nada por ahora; ten cama a mano para la bandeja que se vacíe.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
-    </message>
-    <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>No hay sitio para el alimento y la colonia sigue menguando.</translation>
     </message>
@@ -1421,10 +1417,6 @@
         <translation>Desde hace tres días el agua supera 1,1 de lo que retiene la bandeja, al 80 %, o corrió al apretar, o lo dice la humedad leída, en 5 días. Se retira al 60 %.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, o tras frío o calor menos de un décimo de lo que hubo en 60 días.</translation>
-    </message>
-    <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
         <translation>La bandeja se sube demasiado pronto o tarde; se da comida para nadie.</translation>
     </message>
@@ -1647,6 +1639,50 @@
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
         <translation>; en total faltan %1: más de una vez se escurre</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
+        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, tras frío o calor menos de un décimo de lo que hubo en 60 días, o la mitad de lo que hubo en 120 (se retira en 0,6).</translation>
+    </message>
+    <message>
+        <source>colony %1; on %2 it was %3</source>
+        <translation>colonia %1; el %2 era de %3</translation>
+    </message>
+    <message>
+        <source>; they assimilate %1 of what they need</source>
+        <translation>; asimilan %1 de lo que necesitan</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms: the colony dwindles</source>
+        <translation>Mira si hay pocas, algunas o muchas lombrices: la colonia mengua</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until castings are taken</source>
+        <translation>La bandeja superior se llena: da menos comida hasta retirar humus</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until castings are taken</source>
+        <translation>La bandeja superior está llena: no cabe comida hasta retirar humus</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until castings are taken</source>
+        <translation>La bandeja superior está llena: da menos comida hasta retirar humus</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>se desmenuzó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>chorreó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+    </message>
+    <message>
+        <source>Squeeze another handful of the bed: two readings deny each other</source>
+        <translation>Aprieta otro puñado del lecho: dos lecturas se contradicen</translation>
     </message>
 </context>
 <context>

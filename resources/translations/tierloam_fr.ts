@@ -615,10 +615,6 @@
         <translation>Rien pour l’instant&#xa0;; ayez de la litière sous la main pour le plateau vidé.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte.</translation>
-    </message>
-    <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Il n’y a plus de place pour la nourriture, et la colonie continue de diminuer.</translation>
     </message>
@@ -1421,10 +1417,6 @@
         <translation>Depuis trois jours l’eau dépasse 1,1 de ce que tient le plateau, à 80 %, ou elle a coulé à la pression, ou l’humidité relevée le dit, dans les 5 jours. Retiré à 60 %.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, ou après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours.</translation>
-    </message>
-    <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
         <translation>Le plateau est monté trop tôt ou trop tard&#xa0;; la nourriture n’est pour personne.</translation>
     </message>
@@ -1647,6 +1639,50 @@
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
         <translation>&#xa0;; il manque %1 en tout&#xa0;: davantage d’un coup ne fait que traverser</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
+        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte, et non faute de nourriture.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
+        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours, ou la moitié de ce qu’il y avait en 120 (retiré à 0,6).</translation>
+    </message>
+    <message>
+        <source>colony %1; on %2 it was %3</source>
+        <translation>colonie %1&#xa0;; le %2 elle était de %3</translation>
+    </message>
+    <message>
+        <source>; they assimilate %1 of what they need</source>
+        <translation>&#xa0;; ils assimilent %1 de ce qu’il leur faut</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms: the colony dwindles</source>
+        <translation>Regarder s’il y a peu, quelques ou beaucoup de vers&#xa0;: la colonie dépérit</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until castings are taken</source>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’au prélèvement</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until castings are taken</source>
+        <translation>Le plateau du haut est plein&#xa0;: rien ne tient avant un prélèvement</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until castings are taken</source>
+        <translation>Le plateau du haut est plein&#xa0;: nourrir moins jusqu’au prélèvement</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>elle s’est émiettée en la pressant, et l’humidité lue est de %1&#xa0;%&#xa0;; %2</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>elle a coulé en la pressant, et l’humidité lue est de %1&#xa0;%&#xa0;; %2</translation>
+    </message>
+    <message>
+        <source>Squeeze another handful of the bed: two readings deny each other</source>
+        <translation>Presser une autre poignée du lit&#xa0;: deux mesures se contredisent</translation>
     </message>
 </context>
 <context>
