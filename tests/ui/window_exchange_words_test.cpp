@@ -49,7 +49,7 @@ TEST_F(ExchangeWords, AreAskedOnceEachBeforeAnythingIsWrittenAndRememberedForThe
     click(button("sheetImport", view));
     ASSERT_TRUE(written(before + 2));
     // The next month's table asks only what is new in it.
-    write(path(QStringLiteral("next.csv")), "day,bin,what was done,amount,unit\n2031-05-05,the big one,tipped in,215,g\n2031-05-06,Scullery,hosed,500,mL\n2031-05-06,Scullery,rained,,\n");
+    write(path(QStringLiteral("next.csv")), "day,bin,what was done,amount,unit\n2031-04-25,the big one,tipped in,215,g\n2031-04-26,Scullery,hosed,500,mL\n2031-04-26,Scullery,rained,,\n");
     view = importing("next.csv");
     ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QComboBox*>(QStringLiteral("askActionWord2")) != nullptr; }, patience));
     EXPECT_EQ(chosen(view, "askStackWord0"), QStringLiteral("means Scullery"));
@@ -69,7 +69,7 @@ TEST_F(ExchangeWords, ANameCanBeANewStackAndAllElseBeLeftOutByTheKeyboard)
 {
     openSample();
     const std::size_t before = entries();
-    write(path(QStringLiteral("diary.csv")), "day,bin,action,amount,unit\n2031-05-01,Attic,feed,211,g\n2031-05-02,Barn,feed,213,g\n2031-05-03,Cellar,feed,215,g\n");
+    write(path(QStringLiteral("diary.csv")), "day,bin,action,amount,unit\n2031-05-01,Attic,feed,211,g\n2031-05-02,Barn,feed,213,g\n2031-05-03,Loft,feed,215,g\n");
     JournalSheetView* view = importing("diary.csv");
     ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QComboBox*>(QStringLiteral("askStackWord2")) != nullptr; }, patience));
     chooseText(view, "askStackWord0", QStringLiteral("is a new stack"));
