@@ -85,12 +85,12 @@ SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& c
     DateWitness dates;
     ActionWordsMet actions;
     for (const csv::Record& record : sheet.rows) {
-        if (record.problem != csv::Problem::none || isLeftOut(cells, record, words)) continue;
+        if (record.problem != csv::Problem::none) continue;
+        const std::string_view said = cells.of(record, SheetField::action);
+        const auto action = actions.meant(said, words);
+        if (isLeftOut(cells, record, words, action)) continue;
         dates.hear(cells.of(record, SheetField::date), record.line);
         cells.eachNumber(record, [&](std::string_view number) { decimals.hear(number, record.line); });
-        const std::string_view said = cells.of(record, SheetField::action);
-        auto action = said.empty() ? std::nullopt : actions.meant(said);
-        if (const auto answered = action || said.empty() ? words.actions.end() : words.actions.find(comparable(said)); answered != words.actions.end()) action = actions.meant(*answered->second);
         questions.action = questions.action || said.empty();
         questions.stack = questions.stack || (cells.of(record, SheetField::stack).empty() && action != std::string_view{"material"});
         const auto amount = cells.amount(record);

@@ -60,7 +60,7 @@ SheetCells::Amount SheetCells::amount(const csv::Record& record) const
     return amount;
 }
 
-bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words)
+bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action)
 {
     const auto leaves = [&](SheetField field, const WordAnswers::Meant& meant) {
         if (meant.empty()) return false;
@@ -68,7 +68,7 @@ bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAns
         const auto found = said.empty() ? meant.end() : meant.find(comparable(said));
         return found != meant.end() && !found->second;
     };
-    return leaves(SheetField::action, words.actions) || leaves(SheetField::stack, words.stacks);
+    return leaves(SheetField::action, words.actions) || leaves(SheetField::stack, words.stacks) || (takesMaterial(action) && leaves(SheetField::item, words.materials));
 }
 
 SheetRows::SheetRows(const Sheet& sheet, const SheetAnswers& answers, const SheetQuestions& questions, StackNames names)
@@ -110,7 +110,9 @@ std::string SheetRows::stackOf(std::string_view written) const
 std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
 {
     const csv::Record& record = sheet_.rows[index];
-    if (isLeftOut(cells_, record, answers_.words)) return LeftOut{};
+    const std::string_view said = cells_.of(record, SheetField::action);
+    const auto action = actions_.meant(said.empty() ? std::string_view{answers_.action} : said, answers_.words);
+    if (isLeftOut(cells_, record, answers_.words, action)) return LeftOut{};
     if (record.cells.size() > sheet_.header.size() && std::ranges::any_of(record.cells.begin() + static_cast<std::ptrdiff_t>(sheet_.header.size()), record.cells.end(), [](const std::string& cell) { return !trimmed(cell).empty(); }))
         return Fault{0, {}, shown(record.raw), ExchangeText::tr("%1 cells, as the first row has; there are %2").arg(QString::number(sheet_.header.size()), QString::number(record.cells.size()))};
     Row row;
@@ -124,13 +126,6 @@ std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
     if (!moment) return fault(SheetField::date, time.empty() ? std::string{date} : std::string{date} + ' ' + std::string{time}, ExchangeText::tr("a date from 1900 to 2199, such as 2031-05-01 or 2031-05-01 18:30"));
     row[Column::date] = dayAndTimeText(*moment);
 
-    const std::string_view said = cells_.of(record, SheetField::action);
-    auto action = actions_.meant(said.empty() ? std::string_view{answers_.action} : said);
-    bool isOwnWord = false;            // which says more than the action that it was said to mean
-    if (const auto answered = action || said.empty() ? answers_.words.actions.end() : answers_.words.actions.find(comparable(said)); answered != answers_.words.actions.end()) {
-        action = actions_.meant(*answered->second);
-        isOwnWord = true;
-    }
     if (!action) return fault(SheetField::action, said, Cells::joined(journal::actionNames));
     row[Column::action] = *action;
     if (const std::string_view stack = cells_.of(record, SheetField::stack); !stack.empty()) row[Column::stack] = *action == "material" ? std::string{stack} : stackOf(stack);
@@ -154,6 +149,8 @@ std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
         return fault(SheetField::amount, cells_.of(record, SheetField::amount), ExchangeText::tr("a number, such as 0.35"));
     }
     row[Column::item] = cells_.of(record, SheetField::item);
+    if (takesMaterial(action) && !answers_.words.materials.empty())
+        if (const auto answered = answers_.words.materials.find(comparable(row[Column::item])); answered != answers_.words.materials.end() && answered->second) row[Column::item] = *answered->second;
     const std::string_view detail = cells_.of(record, SheetField::detail);
     if (!decimalKnown_) {
         DecimalWitness openDetail;
@@ -162,6 +159,7 @@ std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
     }
     row[Column::detail] = detailOf(detail);
     row[Column::note] = cells_.asItIs(record, SheetField::note);
+    const bool isOwnWord = !said.empty() && !actions_.meant(said); // which says more than the action that it was said to mean
     if (isOwnWord && *action == "event" && row[Column::item].empty()) row[Column::item] = said;
     if (isOwnWord && *action == "note" && row[Column::note].empty()) row[Column::note] = said;
     return row;

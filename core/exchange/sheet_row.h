@@ -44,7 +44,7 @@ private:
 };
 
 /// Whether people left out the rows of one of its words.
-bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words);
+bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action);
 
 /// Rows of the sheet as rows of the journal's format: dates, numbers, units and actions in its words.
 class SheetRows {

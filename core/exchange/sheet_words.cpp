@@ -69,6 +69,16 @@ std::optional<std::string_view> ActionWordsMet::meant(std::string_view word)
     return at->second;
 }
 
+std::optional<std::string_view> ActionWordsMet::meant(std::string_view word, const WordAnswers& answers)
+{
+    const auto known = meant(word);
+    if (known || word.empty() || answers.actions.empty()) return known;
+    const auto answered = answers.actions.find(comparable(word));
+    return answered != answers.actions.end() && answered->second ? meant(*answered->second) : std::nullopt;
+}
+
+bool takesMaterial(std::optional<std::string_view> action) { return action == std::string_view{"feed"} || action == std::string_view{"bed"} || action == std::string_view{"cover"}; }
+
 void StackNames::add(const std::string& name)
 {
     if (!exact_.insert(name).second) return;
@@ -98,14 +108,18 @@ StackNames stackNamesOf(const Sheet& sheet, const std::vector<SheetColumn>& colu
     return names;
 }
 
-OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns, const journal::Entries& existing)
+OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns, const WordAnswers& answers, std::string_view actionWhereNone, const journal::Entries& existing)
 {
     OpenWords open;
     const StackNames names = stackNamesOf(sheet, columns, existing);
     const SheetCells cells{columns};
     ActionWordsMet known;
-    Met stacks{open.stacks}, actions{open.actions};
-    std::unordered_map<std::string, bool> knownNames;
+    Met stacks{open.stacks}, actions{open.actions}, items{open.materials};
+    std::unordered_map<std::string, bool> knownNames, knownItems;
+    const materials::Table table = materials::Table::withOwn(existing);
+    std::set<std::string> own; // which the table brings itself
+    for (const csv::Record& record : sheet.rows)
+        if (record.problem == csv::Problem::none && known.meant(cells.of(record, SheetField::action)) == std::string_view{"material"}) own.insert(comparable(cells.of(record, SheetField::item)));
     for (const csv::Record& record : sheet.rows) {
         if (record.problem != csv::Problem::none) continue;
         const std::string_view said = cells.of(record, SheetField::action);
@@ -116,6 +130,15 @@ OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& column
         const auto [at, isNew] = knownNames.try_emplace(std::string{stack}, false);
         if (isNew) at->second = names.meant(stack).has_value();
         if (!at->second) stacks.hear(stack, record.line);
+    }
+    for (const csv::Record& record : sheet.rows) {
+        const std::string_view item = cells.of(record, SheetField::item);
+        if (record.problem != csv::Problem::none || item.empty()) continue;
+        const std::string_view said = cells.of(record, SheetField::action);
+        if (!takesMaterial(known.meant(said.empty() ? actionWhereNone : said, answers))) continue;
+        const auto [at, isNew] = knownItems.try_emplace(std::string{item}, false);
+        if (isNew) at->second = table.find(item) != nullptr || own.contains(comparable(item));
+        if (!at->second) items.hear(item, record.line);
     }
     return open;
 }
@@ -151,14 +174,15 @@ QString wordsName(const std::vector<std::string>& header)
 
 QString wordsText(const WordAnswers& answers)
 {
-    const QJsonObject all{{QStringLiteral("stacks"), meantAsJson(answers.stacks)}, {QStringLiteral("actions"), meantAsJson(answers.actions)}};
+    const QJsonObject all{{QStringLiteral("stacks"), meantAsJson(answers.stacks)}, {QStringLiteral("actions"), meantAsJson(answers.actions)}, {QStringLiteral("materials"), meantAsJson(answers.materials)}};
     return QString::fromUtf8(QJsonDocument{all}.toJson(QJsonDocument::Compact));
 }
 
 WordAnswers wordsFrom(const QString& text)
 {
     const QJsonObject all = QJsonDocument::fromJson(text.toUtf8()).object();
-    return {meantFrom(all.value(QStringLiteral("stacks")).toObject()), meantFrom(all.value(QStringLiteral("actions")).toObject()), {}};
+    const auto meant = [&](QLatin1StringView name) { return meantFrom(all.value(name).toObject()); };
+    return {meant(QLatin1StringView{"stacks"}), meant(QLatin1StringView{"actions"}), meant(QLatin1StringView{"materials"}), {}};
 }
 
 }

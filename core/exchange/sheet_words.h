@@ -16,8 +16,8 @@
 #include <unordered_map>
 #include <vector>
 
-/// Words of somebody's table that the program does not know by itself: names of stacks that are none of the household's, and words for acts.
-/// Each is asked once, whatever the number of its rows, and never guessed.
+/// Words of somebody's table that the program does not know by itself: names of stacks that are none of the household's, words for acts and
+/// for what was fed or laid. Each is asked once, whatever the number of its rows, and never guessed.
 namespace tierloam::exchange {
 
 /// What people say such words mean, by their comparable() spelling. No meaning: the rows that say it are left out.
@@ -26,6 +26,7 @@ struct WordAnswers {
 
     Meant stacks;                      ///< the name of a stack
     Meant actions;                     ///< the journal's name of an action
+    Meant materials;                   ///< the table's name of a material
     std::set<std::string> newStacks;   ///< those of the stacks that the import is to begin
     bool operator==(const WordAnswers&) const = default;
 };
@@ -40,21 +41,28 @@ struct OpenWord {
 
 /// In the order of the file.
 struct OpenWords {
-    std::vector<OpenWord> stacks, actions;
+    std::vector<OpenWord> stacks, actions, materials;
     bool operator==(const OpenWords&) const = default;
 };
 
-/// Names of stacks that neither stand in the journal nor are set up by the table itself, and words that stand for no action.
-OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns, const journal::Entries& existing);
+/// Names of stacks that neither stand in the journal nor are set up by the table itself, words that stand for no action, and those that name
+/// no material where one is fed, laid or covered with. What is answered already stays in it; it shows which rows take a material.
+OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns, const WordAnswers& answers, std::string_view actionWhereNone, const journal::Entries& existing);
 
 /// actionMeant() for many rows with few words.
 class ActionWordsMet {
 public:
+    /// What the word means by itself.
     std::optional<std::string_view> meant(std::string_view word);
+    /// The same, or what people said of it.
+    std::optional<std::string_view> meant(std::string_view word, const WordAnswers& answers);
 
 private:
     std::unordered_map<std::string, std::optional<std::string_view>> met_;
 };
+
+/// Whether the item of such a row is a material of the table.
+bool takesMaterial(std::optional<std::string_view> action);
 
 /// Names of stacks as they may be written: exactly, or the only one that is comparable.
 class StackNames {

@@ -58,11 +58,11 @@ const std::string table = "date,stack,action,amount,unit,note\n"
 TEST(SheetWords, EachUnknownWordIsAskedOnceWithWhereItStands)
 {
     const Sheet sheet = sheetOf(table);
-    const OpenWords open = openWordsOf(sheet, recogniseColumns(sheet.header), mill());
+    const OpenWords open = openWordsOf(sheet, recogniseColumns(sheet.header), {}, {}, mill());
     EXPECT_THAT(open.stacks, ElementsAre(OpenWord{"the big one", "the big one", 2, 2}, OpenWord{"attic", "Attic", 5, 2})) << "«mill» is the only stack that is spelled like it";
     EXPECT_THAT(open.actions, ElementsAre(OpenWord{"tipped in", "tipped in", 2, 3}, OpenWord{"rained", "rained", 6, 1}));
     const Sheet own = sheetOf("date,stack,action\n2031-03-01,Attic,bed\n2031-03-01,Attic,set up\n2031-03-02,,material\n");
-    const OpenWords none = openWordsOf(own, recogniseColumns(own.header), mill());
+    const OpenWords none = openWordsOf(own, recogniseColumns(own.header), {}, {}, mill());
     EXPECT_THAT(none.stacks, IsEmpty()) << "the table sets it up itself";
     EXPECT_THAT(none.actions, IsEmpty());
 }
@@ -153,15 +153,36 @@ TEST(SheetWords, AnOwnWordStaysWhereItSaysMoreThanItsAction)
                 ElementsAre("2031-03-09|Mill|event||||fruit gnats||", "2031-03-10|Mill|note||||||phoned the neighbour", "2031-03-11|Mill|note||||||twice"));
 }
 
+TEST(SheetWords, WhatWasFedIsAskedWhereTheRowsTakeAMaterial)
+{
+    const Sheet sheet = sheetOf("date,stack,action,amount,unit,item\n2031-03-01,Mill,tipped in,300,g,veg peels\n2031-03-02,Mill,feed,310,g,Veg_peels\n2031-03-03,Mill,feed,320,g,pebbles\n"
+                                "2031-03-04,Mill,event,,,veg peels\n2031-03-05,,material,,,own stuff\n2031-03-05,Mill,feed,300,g,Own stuff\n2031-03-06,Mill,feed,330,g,Coffee grounds\n");
+    SheetAnswers answers = answersFor(sheet);
+    const auto asked = [&] { return openWordsOf(sheet, answers.columns, answers.words, {}, mill()).materials; };
+    EXPECT_THAT(asked(), ElementsAre(OpenWord{"veg peels", "Veg_peels", 3, 1}, OpenWord{"pebbles", "pebbles", 4, 1}));
+    answers.words.actions = {{"tipped in", "feed"}};
+    EXPECT_THAT(asked(), ElementsAre(OpenWord{"veg peels", "veg peels", 2, 2}, OpenWord{"pebbles", "pebbles", 4, 1})) << "it is a feeding, as is known now";
+    answers.words.materials = {{"veg peels", "kitchen mix"}, {"pebbles", std::nullopt}};
+    const SheetPlan plan = planImport(sheet, answers, mill());
+    EXPECT_THAT(rowsOf(plan), testing::IsSupersetOf({"2031-03-01|Mill|feed||300|g|kitchen mix||", "2031-03-02|Mill|feed||310|g|kitchen mix||", "2031-03-04|Mill|event||||veg peels||"}));
+    EXPECT_EQ(plan.fates[2], RowFate::unwanted);
+    const Sheet plain = sheetOf("date,stack,food,grams\n2031-03-01,Mill,veg peels,300\n");
+    const auto columns = recogniseColumns(plain.header);
+    EXPECT_THAT(openWordsOf(plain, columns, {}, {}, mill()).materials, IsEmpty());
+    EXPECT_EQ(openWordsOf(plain, columns, {}, "feed", mill()).materials.size(), 1U) << "once it is said what was done";
+}
+
 TEST(SheetWords, AnswersAreKeptAsText)
 {
     WordAnswers words;
     words.stacks = {{"the «big» one", "Mill"}, {"attic", std::nullopt}};
     words.actions = {{"tipped in", "feed"}};
+    words.materials = {{"veg peels", "kitchen mix"}};
     words.newStacks = {"Mill"};
     WordAnswers kept = wordsFrom(wordsText(words));
     EXPECT_EQ(kept.stacks, words.stacks);
     EXPECT_EQ(kept.actions, words.actions);
+    EXPECT_EQ(kept.materials, words.materials);
     EXPECT_TRUE(kept.newStacks.empty());
     EXPECT_EQ(wordsFrom(QStringLiteral("[3")), WordAnswers{});
     EXPECT_EQ(wordsName({"Date", "Bin"}), wordsName({" date ", "bin:"}));

@@ -38,8 +38,8 @@ TEST_F(ExchangeWords, AreAskedOnceEachBeforeAnythingIsWrittenAndRememberedForThe
     EXPECT_TRUE(first->accessibleName().contains(QStringLiteral("«the big one»"))) << first->accessibleName().toStdString();
     EXPECT_TRUE(first->accessibleDescription().contains(QStringLiteral("line 2"))) << first->accessibleDescription().toStdString();
     EXPECT_TRUE(first->hasFocus()) << "that is where people go on";
-    chooseText(view, "askStackWord0", QStringLiteral("means Scullery"));
-    chooseText(view, "askActionWord0", QStringLiteral("means: Fed"));
+    chooseText(view, "askStackWord0", QStringLiteral("Scullery"));
+    chooseText(view, "askActionWord0", QStringLiteral("Fed"));
     EXPECT_FALSE(button("sheetImport", view)->isEnabled()) << "one word is open";
     chooseText(view, "askActionWord1", QStringLiteral("leave out"));
     ASSERT_TRUE(canImport(view, "sheetImport")) << text(view, "sheetSummary").toStdString();
@@ -52,11 +52,11 @@ TEST_F(ExchangeWords, AreAskedOnceEachBeforeAnythingIsWrittenAndRememberedForThe
     write(path(QStringLiteral("next.csv")), "day,bin,what was done,amount,unit\n2031-04-25,the big one,tipped in,215,g\n2031-04-26,Scullery,hosed,500,mL\n2031-04-26,Scullery,rained,,\n");
     view = importing("next.csv");
     ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QComboBox*>(QStringLiteral("askActionWord2")) != nullptr; }, patience));
-    EXPECT_EQ(chosen(view, "askStackWord0"), QStringLiteral("means Scullery"));
-    EXPECT_EQ(chosen(view, "askActionWord0"), QStringLiteral("means: Fed"));
+    EXPECT_EQ(chosen(view, "askStackWord0"), QStringLiteral("Scullery"));
+    EXPECT_EQ(chosen(view, "askActionWord0"), QStringLiteral("Fed"));
     EXPECT_EQ(chosen(view, "askActionWord1"), QStringLiteral("Please choose"));
     EXPECT_EQ(chosen(view, "askActionWord2"), QStringLiteral("leave out"));
-    chooseText(view, "askActionWord1", QStringLiteral("means: Watered"));
+    chooseText(view, "askActionWord1", QStringLiteral("Watered"));
     ASSERT_TRUE(canImport(view, "sheetImport"));
     ASSERT_TRUE(planned(view, 2));
     click(button("sheetImport", view));
@@ -72,7 +72,7 @@ TEST_F(ExchangeWords, ANameCanBeANewStackAndAllElseBeLeftOutByTheKeyboard)
     write(path(QStringLiteral("diary.csv")), "day,bin,action,amount,unit\n2031-05-01,Attic,feed,211,g\n2031-05-02,Barn,feed,213,g\n2031-05-03,Loft,feed,215,g\n");
     JournalSheetView* view = importing("diary.csv");
     ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QComboBox*>(QStringLiteral("askStackWord2")) != nullptr; }, patience));
-    chooseText(view, "askStackWord0", QStringLiteral("is a new stack"));
+    chooseText(view, "askStackWord0", QStringLiteral("a new stack"));
     EXPECT_TRUE(view->findChild<QLabel*>(QStringLiteral("newStackWords"))->isVisible());
     QPushButton* rest = button("leaveOutRest", view);
     rest->setFocus(Qt::TabFocusReason);
@@ -89,6 +89,29 @@ TEST_F(ExchangeWords, ANameCanBeANewStackAndAllElseBeLeftOutByTheKeyboard)
     ASSERT_NE(attic, nullptr);
     EXPECT_EQ(attic->on(*parseDay("2031-05-01"))->trays(), 1);
     EXPECT_EQ(household().journal()->replay.stack("Barn"), nullptr);
+}
+
+TEST_F(ExchangeWords, WhatWasFedIsAskedOnceItIsKnownToBeAFeeding)
+{
+    openSample();
+    write(path(QStringLiteral("diary.csv")), "day,bin,action,amount,unit,what of\n2031-05-01,Scullery,tipped in,211,g,veg peels\n2031-05-02,Scullery,tipped in,213,g,coffee grounds\n");
+    JournalSheetView* view = importing("diary.csv");
+    auto* column = view->findChild<QComboBox*>(QStringLiteral("column5"));
+    column->setCurrentIndex(column->findData(static_cast<int>(exchange::SheetField::item)));
+    Q_EMIT column->activated(column->currentIndex());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QComboBox*>(QStringLiteral("askActionWord0")) != nullptr; }, patience));
+    EXPECT_EQ(view->findChild<QComboBox*>(QStringLiteral("askMaterialWord0")), nullptr);
+    view->findChild<QComboBox*>(QStringLiteral("askActionWord0"))->setFocus(Qt::TabFocusReason);
+    chooseText(view, "askActionWord0", QStringLiteral("Fed"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return view->findChild<QComboBox*>(QStringLiteral("askMaterialWord0")) != nullptr; }, patience));
+    settle();
+    EXPECT_EQ(chosen(view, "askActionWord0"), QStringLiteral("Fed"));
+    EXPECT_TRUE(view->findChild<QComboBox*>(QStringLiteral("askActionWord0"))->hasFocus()) << "one question more does not carry people away";
+    EXPECT_FALSE(button("sheetImport", view)->isEnabled());
+    chooseText(view, "askMaterialWord0", QStringLiteral("kitchen mix"));
+    ASSERT_TRUE(planned(view, 2));
+    ASSERT_TRUE(canImport(view, "sheetImport"));
+    view->close();
 }
 
 TEST_F(ExchangeWords, AColumnFullOfOtherThingsIsSaidToBeOne)

@@ -304,7 +304,7 @@ QStringList JournalSheetView::stackNames(bool retiredToo) const
 
 void JournalSheetView::askWords(const exchange::OpenWords& words)
 {
-    words_->ask(words, stackNames(true));
+    words_->ask(words, stackNames(true), household_ ? household_->journal()->materials : materials::Table::builtIn());
     if (household_ && !std::exchange(remembered_, true)) words_->answer(exchange::wordsFrom(household_->remembered(exchange::wordsName(sheet_->header))));
 }
 
@@ -317,6 +317,7 @@ void JournalSheetView::rememberWords()
     // What an earlier file with these columns asked besides stays answered.
     now.stacks.merge(all.stacks);
     now.actions.merge(all.actions);
+    now.materials.merge(all.materials);
     const QString text = exchange::wordsText(now);
     if (text != household_->remembered(name)) household_->remember(name, text, tr("Remember the words of %1").arg(QFileInfo{path_}.fileName()));
 }
@@ -382,7 +383,7 @@ void JournalSheetView::replan()
     };
     aside_->run([this, sheet = sheet_, answers = answers(), existing](const std::stop_token& stop) -> Aside::Answer {
         auto looked = std::make_shared<Looked>();
-        looked->words = exchange::openWordsOf(*sheet, answers.columns, existing);
+        looked->words = exchange::openWordsOf(*sheet, answers.columns, answers.words, answers.action, existing);
         looked->questions = exchange::questionsOf(*sheet, answers.columns, answers.words);
         looked->plan = std::make_shared<const exchange::SheetPlan>(exchange::planImport(*sheet, answers, existing, stop));
         return [this, sheet, answers, looked] {

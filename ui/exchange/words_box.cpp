@@ -4,7 +4,7 @@
 #include "core/journal/names.h"
 #include "core/wording/action_words.h"
 #include "ui/common/field_edit.h"
-#include "ui/common/formats.h"
+#include "ui/common/material_names.h"
 #include "ui/common/panels.h"
 
 #include <QGridLayout>
@@ -41,62 +41,74 @@ WordsBox::WordsBox(QWidget* parent) : QWidget{parent}
     sayMore();
 }
 
-void WordsBox::ask(const exchange::OpenWords& words, const QStringList& stacks)
+void WordsBox::ask(const exchange::OpenWords& words, const QStringList& stacks, const materials::Table& table)
 {
-    if (words == words_ && stacks == stacks_) return; // nobody loses the list that he is in
+    Answers ofStacks, ofMaterials;
+    for (const QString& each : stacks) ofStacks.emplace_back(each, QString{stands % each});
+    for (const materials::Material& each : table.rows()) ofMaterials.emplace_back(ui::materialText(each.name), QString{stands % text(each.name)});
+    std::ranges::sort(ofMaterials, [](const auto& a, const auto& b) { return QString::localeAwareCompare(a.first, b.first) < 0; });
+    if (words == words_ && ofStacks == stacks_ && ofMaterials == materials_) return; // nobody loses the list that he is in
     const exchange::WordAnswers before = answers();
+    const QWidget* focused = window()->focusWidget();
+    const QString held = focused && body_ && body_->isAncestorOf(focused) ? focused->objectName() : QString{};
     words_ = words;
-    stacks_ = stacks;
+    stacks_ = std::move(ofStacks);
+    materials_ = std::move(ofMaterials);
     asked_.clear();
     delete body_;
     body_ = nullptr;
-    if (!words.stacks.empty() || !words.actions.empty()) {
+    if (!words.stacks.empty() || !words.actions.empty() || !words.materials.empty()) {
         body_ = new QWidget{this};
         grid_ = new QGridLayout{body_};
         grid_->setContentsMargins(0, 0, 0, 0);
         grid_->setHorizontalSpacing(12);
         grid_->setVerticalSpacing(4);
         grid_->setColumnStretch(2, 1);
-        addSection(tr("These names are none of the stacks here. Which stacks are they?"), words.stacks, true, stacks);
-        addSection(tr("What was done is not clear from these words. What do they mean?"), words.actions, false, stacks);
+        addSection(Sort::stack, words.stacks, stacks_);
+        Answers actions;
+        for (std::size_t i = 0; i < std::size(journal::actionNames); ++i) {
+            const std::string_view each = journal::actionNames[i];
+            // These need details that a word does not bring.
+            if (each == "setup" || each == "material" || each == "routine" || each == "lid" || each == "move") continue;
+            actions.emplace_back(wording::actionWord(i), QString{stands % QString::fromLatin1(each.data(), static_cast<qsizetype>(each.size()))});
+        }
+        addSection(Sort::action, words.actions, actions);
+        addSection(Sort::material, words.materials, materials_);
+        for (const Asked& asked : asked_)
+            if (const auto* named = asked.sort == Sort::material ? ui::materialTyped(table, text(asked.word.word)) : nullptr) choose(asked, std::string{named->name});
         static_cast<QVBoxLayout*>(layout())->insertWidget(0, body_);
         answer(before);
+        // A word more or less does not take the focus from the list that was answered.
+        if (auto* again = held.isEmpty() ? nullptr : body_->findChild<QWidget*>(held)) again->setFocus(Qt::OtherFocusReason);
     }
     sayMore();
 }
 
-void WordsBox::addSection(const QString& heading, const std::vector<exchange::OpenWord>& words, bool isStack, const QStringList& stacks)
+void WordsBox::addSection(Sort sort, const std::vector<exchange::OpenWord>& words, const Answers& answers)
 {
     if (words.empty()) return;
-    grid_->addWidget(ui::makeLabel(heading, ui::TextRole::strong, body_, true), grid_->rowCount(), 0, 1, 3);
+    const auto of = [sort](const QString& stack, const QString& action, const QString& material) { return sort == Sort::stack ? stack : sort == Sort::action ? action : material; };
+    const auto addWide = [this](const QString& said, ui::TextRole role) { grid_->addWidget(ui::makeLabel(said, role, body_, true), grid_->rowCount(), 0, 1, 3); };
+    addWide(of(tr("These names are none of the stacks here. Which stacks are they?"), tr("What was done is not clear from these words. What do they mean?"),
+               tr("These are none of the materials here. Which come nearest?")), ui::TextRole::strong);
     if (words.size() > mostWords) {
-        auto* many = ui::makeLabel(isStack ? tr("There are %1 of them. Does another column hold the stack? Only the first %2 are asked here; the rows of the others are at fault.").arg(QString::number(words.size()), QString::number(mostWords))
-                                           : tr("There are %1 of them. Does another column hold what was done? Only the first %2 are asked here; the rows of the others are at fault.").arg(QString::number(words.size()), QString::number(mostWords)),
-                                   ui::TextRole::body, body_, true);
-        grid_->addWidget(many, grid_->rowCount(), 0, 1, 3);
+        addWide(of(tr("There are %1 of them. Does another column hold the stack?"), tr("There are %1 of them. Does another column hold what was done?"), tr("There are %1 of them. Does another column hold the material?"))
+                        .arg(words.size()) % QLatin1Char{' '} % tr("Only the first %1 are asked here; the rows of the others are at fault.").arg(mostWords),
+                ui::TextRole::body);
     }
     for (std::size_t at = 0; at < std::min(words.size(), mostWords); ++at) {
         const exchange::OpenWord& word = words[at];
         const QString name = tr("«%1»").arg(text(word.word).left(60).simplified());
         const QString where = word.rows == 1 ? tr("line %1").arg(word.line) : tr("%n row(s), the first in line %1", nullptr, static_cast<int>(word.rows)).arg(word.line);
         auto* list = new ui::FieldCombo{body_};
-        list->setObjectName((isStack ? QStringLiteral("askStackWord%1") : QStringLiteral("askActionWord%1")).arg(at));
+        list->setObjectName(of(QStringLiteral("askStackWord%1"), QStringLiteral("askActionWord%1"), QStringLiteral("askMaterialWord%1")).arg(at));
         list->addItem(tr("Please choose"));
-        if (isStack) {
-            for (const QString& each : stacks) list->addItem(tr("means %1").arg(each), QString{stands % each});
-            if (journal::isStackName(word.word)) list->addItem(tr("is a new stack"), QString{isNew % text(word.word)});
-        } else {
-            for (std::size_t i = 0; i < std::size(journal::actionNames); ++i) {
-                const std::string_view each = journal::actionNames[i];
-                // These need details that a word does not bring.
-                if (each == "setup" || each == "material" || each == "routine" || each == "lid" || each == "move") continue;
-                list->addItem(tr("means: %1").arg(wording::actionWord(i)), QString{stands % QString::fromLatin1(each.data(), static_cast<qsizetype>(each.size()))});
-            }
-        }
+        for (const auto& [said, means] : answers) list->addItem(said, means); // nothing before it, so that its first letters find it
+        if (sort == Sort::stack && journal::isStackName(word.word)) list->addItem(tr("a new stack"), QString{isNew % text(word.word)});
         list->addItem(tr("leave out"), QString{leftOut});
         auto* label = ui::makeLabel(name, ui::TextRole::body, body_, true);
         label->setBuddy(list);
-        ui::setAccess(list, isStack ? tr("Stack that %1 means").arg(name) : tr("What %1 means").arg(name), where);
+        ui::setAccess(list, of(tr("Stack that %1 means"), tr("What %1 means"), tr("Material that %1 means")).arg(name), where);
         const int row = grid_->rowCount();
         grid_->addWidget(label, row, 0);
         grid_->addWidget(list, row, 1);
@@ -105,7 +117,7 @@ void WordsBox::addSection(const QString& heading, const std::vector<exchange::Op
             sayMore();
             Q_EMIT answered();
         });
-        asked_.push_back({word, isStack, list});
+        asked_.push_back({word, sort, list});
     }
 }
 
@@ -120,7 +132,7 @@ void WordsBox::choose(const Asked& asked, const std::optional<std::string>& mean
 void WordsBox::answer(const exchange::WordAnswers& remembered)
 {
     for (const Asked& asked : asked_) {
-        const auto& meant = asked.isStack ? remembered.stacks : remembered.actions;
+        const auto& meant = asked.sort == Sort::stack ? remembered.stacks : asked.sort == Sort::action ? remembered.actions : remembered.materials;
         if (const auto found = meant.find(asked.word.key); found != meant.end()) choose(asked, found->second);
     }
     sayMore();
@@ -132,7 +144,7 @@ exchange::WordAnswers WordsBox::answers() const
     for (const Asked& asked : asked_) {
         const QString said = asked.list->currentData().toString();
         if (said.isEmpty()) continue;
-        auto& meant = asked.isStack ? made.stacks : made.actions;
+        auto& meant = asked.sort == Sort::stack ? made.stacks : asked.sort == Sort::action ? made.actions : made.materials;
         const std::string name = said.mid(1).toStdString();
         meant[asked.word.key] = said.front() == leftOut ? std::nullopt : std::optional{name};
         if (said.front() == isNew) made.newStacks.insert(name);

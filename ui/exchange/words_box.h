@@ -1,10 +1,12 @@
 #pragma once
 
 #include "core/exchange/sheet_words.h"
+#include "core/materials/table.h"
 
-#include <QStringList>
+#include <QString>
 #include <QWidget>
 
+#include <utility>
 #include <vector>
 
 class QComboBox;
@@ -14,8 +16,8 @@ class QPushButton;
 
 namespace tierloam::exchange_view {
 
-/// What words of a file mean that the program does not know: names of stacks and words for what was done, a list of answers beside each.
-/// All of them stand there at once; the lines go on with Tab like any other list.
+/// What words of a file mean that the program does not know: names of stacks, words for what was done and for what was fed, a list of answers
+/// beside each. All of them stand there at once; the lines go on with Tab like any other list.
 class WordsBox : public QWidget {
     Q_OBJECT
 
@@ -25,8 +27,8 @@ public:
 
     explicit WordsBox(QWidget* parent = nullptr);
 
-    /// `stacks`: those of the household, in their order. Answers stay as long as their word is asked and they can still be given.
-    void ask(const exchange::OpenWords& words, const QStringList& stacks);
+    /// `stacks`: those of the household, in their order. A material's name in the language of the window is answered by itself. Answers stay as long as their word is asked and they can still be given.
+    void ask(const exchange::OpenWords& words, const QStringList& stacks, const materials::Table& table);
     /// Fills in what is remembered, where it can be answered so.
     void answer(const exchange::WordAnswers& remembered);
 
@@ -41,12 +43,14 @@ Q_SIGNALS:
     void answered();
 
 private:
+    enum class Sort { stack, action, material };
     struct Asked {
         exchange::OpenWord word;
-        bool isStack = false;
+        Sort sort{};
         QComboBox* list = nullptr;
     };
-    void addSection(const QString& heading, const std::vector<exchange::OpenWord>& words, bool isStack, const QStringList& stacks);
+    using Answers = std::vector<std::pair<QString, QString>>; ///< words and data
+    void addSection(Sort sort, const std::vector<exchange::OpenWord>& words, const Answers& answers);
     void choose(const Asked& asked, const std::optional<std::string>& meaning);
     void leaveOutTheRest();
     void sayMore();
@@ -57,7 +61,7 @@ private:
     QPushButton* rest_;
     std::vector<Asked> asked_;
     exchange::OpenWords words_;
-    QStringList stacks_;
+    Answers stacks_, materials_;
 };
 
 }
