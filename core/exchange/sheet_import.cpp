@@ -165,7 +165,9 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
         given.resize(to);
     };
 
+    if (stop.stop_requested()) return {};
     RowsRead read = readRows(given, existing);
+    if (stop.stop_requested()) return {};
     {
         Repeats repeats{existing};
         std::vector<bool> leftOut(active.size(), false);

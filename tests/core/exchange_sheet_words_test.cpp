@@ -5,6 +5,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <chrono>
+
 // Words of somebody's table that the program does not know: asked once each, answered by a stack or an action of ours, by a new stack, or
 // by leaving their rows out. Our own inventions throughout.
 namespace tierloam::exchange {
@@ -170,6 +172,18 @@ TEST(SheetWords, WhatWasFedIsAskedWhereTheRowsTakeAMaterial)
     const auto columns = recogniseColumns(plain.header);
     EXPECT_THAT(openWordsOf(plain, columns, {}, {}, mill()).materials, IsEmpty());
     EXPECT_EQ(openWordsOf(plain, columns, {}, "feed", mill()).materials.size(), 1U) << "once it is said what was done";
+}
+
+// What is allowed is looked up once for all of them: looked up for each, it took the square of their number.
+TEST(SheetWords, ManyRowsAtFaultAreLookedAtInTime)
+{
+    std::string rows = "date,stack,action,amount,unit\n";
+    for (int i = 0; i < 20'000; ++i) rows += i % 2 ? "2031-03-01,Nowhere,feed,300,g\n" : "2030-03-01,Mill,feed,300,g\n";
+    const Sheet sheet = sheetOf(rows);
+    const auto begin = std::chrono::steady_clock::now();
+    const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
+    EXPECT_EQ(plan.count(RowFate::fault), 20'000U);
+    EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds{20}) << "found: 2 s, without optimisation";
 }
 
 TEST(SheetWords, AnswersAreKeptAsText)

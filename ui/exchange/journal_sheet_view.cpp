@@ -158,13 +158,13 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     saveFaults_->setObjectName(QStringLiteral("saveFaults"));
     readings_ = ui::makeButton(tr("These are &readings of a logger…"), ui::Tone::plain, this);
     readings_->setObjectName(QStringLiteral("toReadings"));
-    readings_->hide();
     auto* close = ui::makeButton(tr("Close"), ui::Tone::plain, this);
     buttons->addButton(import_, QDialogButtonBox::ActionRole);
     buttons->addButton(saveFaults_, QDialogButtonBox::ActionRole);
     buttons->addButton(readings_, QDialogButtonBox::ActionRole);
     buttons->addButton(close, QDialogButtonBox::RejectRole);
     rows->addWidget(buttons);
+    readings_->hide(); // the box shows what is put into it
 
     connect(separator_, &QComboBox::activated, this, [this] { load(static_cast<char>(separator_->currentData().toInt())); });
     connect(box_, &QuestionsBox::answered, this, &JournalSheetView::replan);
