@@ -174,6 +174,27 @@ TEST(SheetWords, WhatWasFedIsAskedWhereTheRowsTakeAMaterial)
     EXPECT_EQ(openWordsOf(plain, columns, {}, "feed", mill()).materials.size(), 1U) << "once it is said what was done";
 }
 
+TEST(SheetWords, TheSameTableAgainAddsNothing)
+{
+    const Sheet sheet = sheetOf("date,stack,action,amount,unit,item\n2031-03-01,the big one,tipped in,300,g,veg peels\n2031-03-02,Attic,tipped in,310,g,\n2031-03-03,Attic,phoned,,,\n");
+    SheetAnswers answers = answersFor(sheet);
+    answers.words.stacks = {{"the big one", "Mill"}, {"attic", "Attic"}};
+    answers.words.actions = {{"tipped in", "feed"}, {"phoned", "note"}};
+    answers.words.materials = {{"veg peels", "kitchen mix"}};
+    answers.words.newStacks = {"Attic"};
+    const SheetPlan first = planImport(sheet, answers, mill());
+    EXPECT_EQ(first.entries.size(), 5U);
+    // By then the new stack stands, and is not asked.
+    const OpenWords open = openWordsOf(sheet, answers.columns, answers.words, {}, first.after);
+    ASSERT_EQ(open.stacks.size(), 1U);
+    EXPECT_EQ(open.stacks.front().word, "the big one");
+    answers.words.stacks.erase("attic");
+    answers.words.newStacks.clear();
+    const SheetPlan again = planImport(sheet, answers, first.after);
+    EXPECT_THAT(again.entries, IsEmpty());
+    EXPECT_EQ(again.count(RowFate::there), 3U);
+}
+
 // What is allowed is looked up once for all of them: looked up for each, it took the square of their number.
 TEST(SheetWords, ManyRowsAtFaultAreLookedAtInTime)
 {

@@ -213,16 +213,20 @@ void JournalSheetView::load(std::optional<char> separator)
 {
     loading_ = true;
     aside_->run([this, path = path_, separator](const std::stop_token&) -> Aside::Answer {
-        auto read = std::make_shared<std::variant<exchange::Sheet, QString>>(exchange::readSheetFile(path, separator));
-        return [this, read] { take(std::move(*read)); };
+        auto loaded = std::make_shared<Loaded>(exchange::readSheetFile(path, separator));
+        if (const auto* sheet = std::get_if<exchange::Sheet>(&loaded->read)) {
+            loaded->columns = exchange::recogniseColumns(*sheet);
+            loaded->questions = exchange::questionsOf(*sheet, loaded->columns);
+        }
+        return [this, loaded] { take(std::move(*loaded)); };
     });
     say(); // that it is being read, not that it failed
 }
 
-void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
+void JournalSheetView::take(Loaded loaded)
 {
     loading_ = false;
-    if (const auto* why = std::get_if<QString>(&read)) {
+    if (const auto* why = std::get_if<QString>(&loaded.read)) {
         file_->setText(*why);
         sheet_.reset();
         plan_.reset();
@@ -231,18 +235,20 @@ void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
         say();
         return;
     }
-    sheet_ = std::make_shared<const exchange::Sheet>(std::move(std::get<exchange::Sheet>(read)));
+    sheet_ = std::make_shared<const exchange::Sheet>(std::move(std::get<exchange::Sheet>(loaded.read)));
     const QSignalBlocker quiet{separator_};
     separator_->setCurrentIndex(separator_->findData(static_cast<int>(sheet_->separator)));
     QString line = tr("%n row(s), %1.", nullptr, static_cast<int>(sheet_->rows.size())).arg(exchange::encodingText(sheet_->encoding));
     if (!sheet_->separatorIsSure) line = tr("%1 What parts the cells is not certain: look at the columns below.").arg(line);
     file_->setText(line);
-    columns_ = exchange::recogniseColumns(*sheet_);
+    columns_ = std::move(loaded.columns);
+    questions_ = std::move(loaded.questions);
     chosen_.clear();
     plan_.reset();
     model_->setSheet(sheet_);
     placeColumnLists();
-    columnsChanged();
+    ask();
+    replan();
     table_->resizeColumnsToContents();
     const int letter = fontMetrics().averageCharWidth();
     table_->setColumnWidth(0, letter * leastFate);

@@ -57,7 +57,13 @@ protected:
 private:
     void load(std::optional<char> separator);
     void followHousehold();
-    void take(std::variant<exchange::Sheet, QString> read);
+    /// A file that was read, and what there is to ask of it: a long one is gone through beside the window.
+    struct Loaded {
+        std::variant<exchange::Sheet, QString> read;
+        std::vector<exchange::SheetColumn> columns;
+        exchange::SheetQuestions questions;
+    };
+    void take(Loaded loaded);
     void placeColumnLists();
     void showColumns();
     void askWords(const exchange::OpenWords& words);
