@@ -3218,6 +3218,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>today or a day before: this day has not come</source>
         <translation>heute oder ein Tag davor: dieser Tag ist noch nicht gekommen</translation>
     </message>
+    <message>
+        <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
+        <translation>Als üblich angenommen, da die eingelesene Tabelle es nicht sagt; bitte berichtigen, was anders war</translation>
+    </message>
 </context>
 <context>
     <name>FeedBody</name>
@@ -6369,6 +6373,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Ein Name darf kein Semikolon enthalten.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Würmer sind mehr, als eine Etage dieser Fläche tragen kann, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+    <message>
+        <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Futter sind mehr, als die ganze Etage fasst, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+    <message>
+        <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
+        <translation>%1 Einstreu lägen %2 hoch in einer Etage, die %3 hoch ist. Stimmt die Menge, stimmt die Einheit?</translation>
     </message>
 </context>
 <context>
@@ -9940,6 +9956,32 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Nothing will be added.</source>
         <translation>Nichts wird hinzugefügt.</translation>
     </message>
+    <message>
+        <source>Remember the words of %1</source>
+        <translation>Die Wörter von %1 merken</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Ein neuer Stapel, „%1“</translation>
+    </message>
+    <message>
+        <source>Rows left out as answered (%1)</source>
+        <translation>Zeilen, wie geantwortet weggelassen (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n davon beginnt einen neuen Stapel.</numerusform>
+            <numerusform>%n davon beginnen einen neuen Stapel.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n Zeile wie geantwortet weggelassen.</numerusform>
+            <numerusform>%n Zeilen wie geantwortet weggelassen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>
@@ -10176,6 +10218,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 Choose the stack again to try once more.</source>
         <translation>%1 Wähle den Stapel noch einmal, um es wieder zu versuchen.</translation>
     </message>
+    <message>
+        <source>%1 There are more; the first %2 are in it.</source>
+        <translation>%1 Es gibt mehr; die ersten %2 stehen darin.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::SheetPreview</name>
@@ -10206,6 +10252,88 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>What becomes of it</source>
         <translation>Was daraus wird</translation>
+    </message>
+    <message>
+        <source>left out as answered</source>
+        <translation>wie geantwortet weggelassen</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::WordsBox</name>
+    <message>
+        <source>Leave out all that is &amp;not answered</source>
+        <translation>Alles &amp;nicht Beantwortete weglassen</translation>
+    </message>
+    <message>
+        <source>These names are none of the stacks here. Which stacks are they?</source>
+        <translation>Diese Namen trägt hier kein Stapel. Welche Stapel sind gemeint?</translation>
+    </message>
+    <message>
+        <source>What was done is not clear from these words. What do they mean?</source>
+        <translation>Was getan wurde, ist aus diesen Wörtern nicht klar. Was bedeuten sie?</translation>
+    </message>
+    <message>
+        <source>These are none of the materials here. Which come nearest?</source>
+        <translation>Dies sind keine der Materialien hier. Welche kommen am nächsten?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the stack?</source>
+        <translation>Es sind %1. Steht der Stapel in einer anderen Spalte?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold what was done?</source>
+        <translation>Es sind %1. Steht in einer anderen Spalte, was getan wurde?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the material?</source>
+        <translation>Es sind %1. Steht das Material in einer anderen Spalte?</translation>
+    </message>
+    <message>
+        <source>Only the first %1 are asked here; the rows of the others are at fault.</source>
+        <translation>Nur die ersten %1 werden hier gefragt; die Zeilen der anderen sind fehlerhaft.</translation>
+    </message>
+    <message>
+        <source>«%1»</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), the first in line %1</source>
+        <translation>
+            <numerusform>%n Zeile, die erste: %1</numerusform>
+            <numerusform>%n Zeilen, die erste: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>Bitte wählen</translation>
+    </message>
+    <message>
+        <source>a new stack</source>
+        <translation>ein neuer Stapel</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>Stack that %1 means</source>
+        <translation>Stapel, den %1 meint</translation>
+    </message>
+    <message>
+        <source>What %1 means</source>
+        <translation>Was %1 bedeutet</translation>
+    </message>
+    <message>
+        <source>Material that %1 means</source>
+        <translation>Material, das %1 meint</translation>
+    </message>
+    <message>
+        <source>A new stack is set up with the usual sizes on the day of its first row, with the usual bedding where no row lays any. Look at those entries afterwards; worms that no row puts in have to be recorded too.</source>
+        <translation>Ein neuer Stapel wird am Tag seiner ersten Zeile mit den üblichen Maßen aufgestellt, mit der üblichen Einstreu, wo keine Zeile eine einlegt. Sieh diese Einträge danach an; Würmer, die keine Zeile einsetzt, sind noch einzutragen.</translation>
     </message>
 </context>
 <context>
@@ -10396,6 +10524,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Record</source>
         <translation>Eintragen</translation>
     </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>Bitte nachsehen: %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::NewStack</name>
@@ -10430,6 +10562,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1: new stack</source>
         <translation>%1: neuer Stapel</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet. If it is meant so, press «%1» once more.</source>
+        <translation>Noch ist nichts eingetragen. Wenn es so gemeint ist, „%1“ noch einmal drücken.</translation>
     </message>
 </context>
 <context>

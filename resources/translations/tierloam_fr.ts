@@ -3218,6 +3218,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>today or a day before: this day has not come</source>
         <translation>aujourd’hui ou un jour d’avant&#xa0;: ce jour n’est pas encore venu</translation>
     </message>
+    <message>
+        <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
+        <translation>Pris comme d’habitude, le tableau importé ne le disant pas&#xa0;; corriger ce qui était autrement</translation>
+    </message>
 </context>
 <context>
     <name>FeedBody</name>
@@ -6369,6 +6373,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Un nom ne peut pas contenir de point-virgule.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de vers, c’est plus que ce qu’un plateau de cette surface peut porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de nourriture, c’est plus que ce que contient tout le plateau, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
+        <translation>%1 de litière auraient %2 d’épaisseur dans un plateau haut de %3. La quantité et l’unité sont-elles justes&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -9940,6 +9956,32 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Nothing will be added.</source>
         <translation>Rien ne sera ajouté.</translation>
     </message>
+    <message>
+        <source>Remember the words of %1</source>
+        <translation>Retenir les mots de %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Une nouvelle pile, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Rows left out as answered (%1)</source>
+        <translation>Lignes laissées de côté selon la réponse (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n d’entre elles commence une nouvelle pile.</numerusform>
+            <numerusform>%n d’entre elles commencent une nouvelle pile.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
+            <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>
@@ -10176,6 +10218,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 Choose the stack again to try once more.</source>
         <translation>%1 Choisir la pile une nouvelle fois pour réessayer.</translation>
     </message>
+    <message>
+        <source>%1 There are more; the first %2 are in it.</source>
+        <translation>%1 Il y en a davantage&#xa0;; les %2 premières y sont.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::SheetPreview</name>
@@ -10206,6 +10252,88 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>What becomes of it</source>
         <translation>Ce qu’elle devient</translation>
+    </message>
+    <message>
+        <source>left out as answered</source>
+        <translation>laissée de côté selon la réponse</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::WordsBox</name>
+    <message>
+        <source>Leave out all that is &amp;not answered</source>
+        <translation>Laisser de côté ce qui est sa&amp;ns réponse</translation>
+    </message>
+    <message>
+        <source>These names are none of the stacks here. Which stacks are they?</source>
+        <translation>Aucune pile ne porte ces noms ici. Quelles piles sont-ce&#xa0;?</translation>
+    </message>
+    <message>
+        <source>What was done is not clear from these words. What do they mean?</source>
+        <translation>Ces mots ne disent pas clairement ce qui a été fait. Que veulent-ils dire&#xa0;?</translation>
+    </message>
+    <message>
+        <source>These are none of the materials here. Which come nearest?</source>
+        <translation>Ce ne sont pas des matières connues ici. Lesquelles s’en rapprochent le plus&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the stack?</source>
+        <translation>Il y en a %1. La pile est-elle dans une autre colonne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold what was done?</source>
+        <translation>Il y en a %1. Ce qui a été fait est-il dans une autre colonne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the material?</source>
+        <translation>Il y en a %1. La matière est-elle dans une autre colonne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Only the first %1 are asked here; the rows of the others are at fault.</source>
+        <translation>Seuls les %1 premiers sont demandés ici&#xa0;; les lignes des autres sont en faute.</translation>
+    </message>
+    <message>
+        <source>«%1»</source>
+        <translation>«&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), the first in line %1</source>
+        <translation>
+            <numerusform>%n ligne, la première&#xa0;: %1</numerusform>
+            <numerusform>%n lignes, la première&#xa0;: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>a new stack</source>
+        <translation>une nouvelle pile</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>laisser de côté</translation>
+    </message>
+    <message>
+        <source>Stack that %1 means</source>
+        <translation>Pile que désigne %1</translation>
+    </message>
+    <message>
+        <source>What %1 means</source>
+        <translation>Ce que veut dire %1</translation>
+    </message>
+    <message>
+        <source>Material that %1 means</source>
+        <translation>Matière que désigne %1</translation>
+    </message>
+    <message>
+        <source>A new stack is set up with the usual sizes on the day of its first row, with the usual bedding where no row lays any. Look at those entries afterwards; worms that no row puts in have to be recorded too.</source>
+        <translation>Une nouvelle pile est installée aux mesures habituelles le jour de sa première ligne, avec la litière habituelle si aucune ligne n’en met. Revoir ces entrées ensuite&#xa0;; les vers qu’aucune ligne ne met sont encore à noter.</translation>
     </message>
 </context>
 <context>
@@ -10396,6 +10524,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Record</source>
         <translation>Noter</translation>
     </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>À revoir&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::NewStack</name>
@@ -10430,6 +10562,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1: new stack</source>
         <translation>%1&#xa0;: nouvelle pile</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet. If it is meant so, press «%1» once more.</source>
+        <translation>Rien n’est encore noté. Si c’est bien ce qui est voulu, appuyer encore une fois sur «&#xa0;%1&#xa0;».</translation>
     </message>
 </context>
 <context>
