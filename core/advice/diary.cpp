@@ -57,12 +57,15 @@ bool reads(const Advice& advice, const journal::Entry& entry, const journal::Ste
     return std::any_of(looks.begin(), looks.end(), [&](const reckoning::Look& look) { return look.kind == advice.look && (!advice.slot || look.slot + 1 == *advice.slot); });
 }
 
-/// Somewhere else, or with another usual temperature, than before: a reading changes nothing.
-bool movesIt(const journal::Step& step, const journal::Standing* before)
+/// To a place that swings less with the season, or with a usual temperature further in the direction wanted (+1: warmer): a reading changes nothing.
+bool movesIt(const journal::Step& step, const journal::Standing* before, int direction)
 {
     if (before == nullptr) return false;
     const journal::StackSettings &was = before->settings, &is = step.after.settings;
-    return was.place != is.place || was.temp.base() != is.temp.base();
+    const auto shelter = [](journal::Place place) { return place == journal::Place::indoors ? 2 : place == journal::Place::garage ? 1 : 0; };
+    if (shelter(is.place) < shelter(was.place)) return false;
+    const double warmer = direction * (is.temp.base() - was.temp.base());
+    return warmer > 0.0 || (warmer == 0.0 && is.place != was.place) || shelter(is.place) > shelter(was.place);
 }
 
 /// Whether the entry does what was advised.
@@ -81,8 +84,8 @@ bool does(const Advice& advice, const journal::Entry& entry, const journal::Step
     case Code::tooDry: return isOneOf<Water>(entry.action) || (advice.look && reads(advice, entry, step));
     case Code::drainageLow: return isOneOf<Drain, Flush, Water>(entry.action);
     case Code::drainageHigh: return isOneOf<Drain, Flush>(entry.action);
-    case Code::heat:
-    case Code::cold: return isOneOf<Setup>(entry.action) && movesIt(step, before);
+    case Code::heat: return isOneOf<Setup>(entry.action) && movesIt(step, before, -1);
+    case Code::cold: return isOneOf<Setup>(entry.action) && movesIt(step, before, 1);
     case Code::dryingDone:
     case Code::dryingLong: return isOneOf<Harvest>(entry.action);
     case Code::recordDisagrees: return advice.wormsMissing && isOneOf<Stock, Move>(entry.action); // an odd value: doneOn is when it was settled

@@ -45,6 +45,9 @@ const reckoning::TrayEstimate* readyBetween(const reckoning::StackReckoning& sta
 /// Fewer worms than food is worth giving for.
 bool hasHardlyAWorm(const reckoning::StackReckoning& stack);
 
+/// The latest entry of the last 60 days by which a stack was given what it cannot hold or carry; nullptr: none.
+const reckoning::Oversized* oversizedOf(const reckoning::StackReckoning& stack, reckoning::Oversized::What what);
+
 /// Takes out what another piece of advice forbids.
 void settleContradictions(std::vector<Advice>& all);
 

@@ -67,7 +67,8 @@ bool hasDwindled(const StackReckoning& stack)
 /// In half of the members not a single worm: none were ever written down, or all were moved, taken out or have died.
 void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    const bool ever = std::any_of(stack.history.begin(), stack.history.end(), [](const auto& each) { return each.colonyKg.p50 >= oneWorm; });
+    if (oversizedOf(stack, reckoning::Oversized::What::worms) != nullptr) return; // that entry is told
+    const bool ever = stack.record.lastStocked || std::any_of(stack.history.begin(), stack.history.end(), [](const auto& each) { return each.colonyKg.p50 >= oneWorm; });
     add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Put worms in once the bedding has stood for a day, or write down how many are in it")),
         ever ? say(QT_TRANSLATE_NOOP("Advice", "none are left by what is known"))

@@ -78,8 +78,11 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     const double free = top != nullptr ? stack.record.trayHeightCm - top->depthCm : stack.record.trayHeightCm;
     const bool full = overdue && free <= reckoning::rimAgainCm;
     if (full) reasons << say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to %1 under its rim")).arg(lengthText(std::max(free, 0.0)));
+    const double bed = stack.now.binTempC.p50;
+    const bool tooCold = stack.now.binTempC != reckoning::Band{} && bed < coldBelow;
+    if (tooCold) reasons << say(QT_TRANSLATE_NOOP("Advice", "at %1 worms hardly leave the light: bring it in first, or wait until it is warmer")).arg(temperatureText(bed));
     const bool waitsLong = stack.turnSince && stack.readySince && daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf) >= reckoning::overdueAfter;
-    if (now > 0.0 && !reckoning::wantsFood(stack) && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
+    if (now > 0.0 && !reckoning::wantsFood(stack) && !reckoning::isOutOfSeason(stack) && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
         reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(massText(now), massText(then));
     return reasons.join(QStringLiteral("; "));
 }

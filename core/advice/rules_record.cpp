@@ -17,6 +17,7 @@ constexpr int undoneWithin = 14;  ///< days
 constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what was read
 constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
 constexpr std::size_t daysNamed = 5;
+constexpr double heapedOver = 1.25; ///< of the tray's height: no lid closes over it, and a nought too many is likelier. Ours
 constexpr int silentAfter = 21;   ///< days without an entry …
 constexpr double silentGaps = 3;  ///< … or so many usual gaps between feedings, whichever is longer; ours
 
@@ -124,6 +125,22 @@ void disagreement(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().entry = latest->entry;
 }
 
+/// What no tray holds and no colony's trays carry: all that is said of the stack rests on it.
+void oversized(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    using What = reckoning::Oversized::What;
+    for (const What what : {What::matter, What::worms}) {
+        const reckoning::Oversized* over = oversizedOf(stack, what);
+        if (over == nullptr) continue;
+        const QString why = what == What::matter
+            ? say(QT_TRANSLATE_NOOP("Advice", "by it the tray in slot %1 is filled to %2, and it is %3 high")).arg(over->slot).arg(lengthText(over->comesTo), lengthText(stack.record.trayHeightCm))
+            : say(QT_TRANSLATE_NOOP("Advice", "%1 of worms were put in; these trays carry %2 at most")).arg(massRead(over->comesTo), massText(over->most));
+        add(to, stack, Code::recordDisagrees, Severity::concern, std::nullopt, stack.asOf,
+            say(QT_TRANSLATE_NOOP("Advice", "Check the entry of %1: it may be a slip of the pen")).arg(date(over->day, stack.asOf)), why);
+        to.back().entry = over->entry;
+    }
+}
+
 QString daysText(const std::vector<Day>& days, Day today)
 {
     if (days.size() > daysNamed) return say(QT_TRANSLATE_NOOP("Advice", "between %1 and %2")).arg(date(days.front(), today), date(days.back(), today));
@@ -165,10 +182,20 @@ void staleRecord(const StackReckoning& stack, std::vector<Advice>& to)
 
 }
 
+const reckoning::Oversized* oversizedOf(const StackReckoning& stack, reckoning::Oversized::What what)
+{
+    const auto& all = stack.oversized;
+    const auto told = std::find_if(all.rbegin(), all.rend(), [&](const reckoning::Oversized& each) {
+        return each.what == what && daysBetween(each.day, stack.asOf) <= disagreesFor && (what == reckoning::Oversized::What::worms || each.comesTo > heapedOver * stack.record.trayHeightCm);
+    });
+    return told == all.rend() ? nullptr : &*told;
+}
+
 /// What of the record does not fit the rest of it. The estimates have weighed it already; only who kept the record can set it right.
 void rulesOfRecord(const StackReckoning& stack, std::vector<Advice>& to)
 {
     staleRecord(stack, to);
+    oversized(stack, to);
     disagreement(stack, to);
     unwritten(stack, to);
 }

@@ -35,8 +35,11 @@ QString month(Day day, Day today)
     return first.year() == wording::qDate(today).year() ? name : say(QT_TRANSLATE_NOOP("Advice", "%1 %2")).arg(name).arg(first.year());
 }
 
-QString whenRange(const reckoning::Dates& dates, Day today)
+QString whenRange(const reckoning::Dates& all, Day today)
 {
+    // Of what may be so already the range begins today: a day that has passed reads as one of next year.
+    const auto fromToday = [today](const std::optional<Day>& day) { return day ? std::optional{std::max(*day, today)} : std::nullopt; };
+    const reckoning::Dates dates{fromToday(all.p10), fromToday(all.p50), fromToday(all.p90)};
     if (!dates.p50) return dates.p10 ? say(QT_TRANSLATE_NOOP("Advice", "not before %1")).arg(when(*dates.p10, today)) : say(QT_TRANSLATE_NOOP("Advice", "not within a year"));
     const QString middle = when(*dates.p50, today);
     if (!dates.p90 && dates.p10 && *dates.p10 < *dates.p50)

@@ -162,7 +162,7 @@ std::vector<Row> rowsThatBegin(const std::string& stack, std::span<const Row> ro
     made.push_back(begins);
     made.back()[Column::action] = "bed";
     made.back()[Column::amount] = std::to_string(static_cast<int>(std::round(laid.base() * 100.0) * 10.0)); // whole tens of grams
-    made.back()[Column::unit] = "g";
+    made.back()[Column::unit] = std::string{"g"};
     made.back()[Column::item] = materials::usualBedding;
     return made;
 }

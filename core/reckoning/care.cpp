@@ -244,6 +244,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
                 record.moistureReadPct = reading->moisture->percent();
             }
         }
+        if (std::holds_alternative<journal::Stock>(entry.action) || step.incoming) record.lastStocked = day;
         if (isLook(entry.action)) record.lastLook = day;
         if (isWormLook(entry.action)) record.lastWormLook = day;
     }

@@ -1,5 +1,6 @@
 #include "core/reckoning/deeds.h"
 
+#include "core/model/crowding.h"
 #include "core/model/elementary.h"
 #include "core/model/measures.h"
 #include "core/model/random.h"
@@ -47,11 +48,21 @@ double volumeOf(const Amount& amount) { return amount.volume().value_or(Volume{}
 
 std::string nameOr(const std::string& name, std::string_view otherwise) { return name.empty() ? std::string{otherwise} : name; }
 
-bool beyondRoom(const Ensemble& stack, int slot)
+std::optional<Oversized> beyondRoom(const Ensemble& stack, int slot)
 {
-    int beyond = 0;
-    for (int i = 0; i < stack.members(); ++i) beyond += room(MemberOf{stack, i}, slot) < 0.0 ? 1 : 0;
-    return 2 * beyond > stack.members();
+    std::vector<double> over(static_cast<std::size_t>(stack.members())); // m³
+    for (int i = 0; i < stack.members(); ++i) over[static_cast<std::size_t>(i)] = -room(MemberOf{stack, i}, slot);
+    const auto middle = over.begin() + static_cast<std::ptrdiff_t>(over.size() / 2);
+    std::nth_element(over.begin(), middle, over.end());
+    if (*middle <= 0.0) return std::nullopt;
+    const double most = 100.0 * stack.height - 1.0;
+    return Oversized{Oversized::What::matter, 0, {}, slot + 1, most + 100.0 * *middle / stack.area, most};
+}
+
+std::optional<Oversized> tooManyWorms(const Ensemble& stack, double kg)
+{
+    const double most = mostWorms(squareMetres(stack.area * std::max(stack.trays(), 1))).base();
+    return kg > most ? std::optional{Oversized{Oversized::What::worms, 0, {}, 0, kg, most}} : std::nullopt;
 }
 
 }
@@ -65,16 +76,16 @@ std::optional<Deeds::Portion> Deeds::portion(const std::string& material, const 
     return Portion{Substance::of(*found), fresh->base(), kindOf(amount.unit) == UnitKind::volume};
 }
 
-bool Deeds::perform(Ensemble& stack, const journal::Step& step, const journal::StackHistory& history, int day, int number) const
+std::optional<Oversized> Deeds::perform(Ensemble& stack, const journal::Step& step, const journal::StackHistory& history, int day, int number) const
 {
     const journal::Entry& entry = entries_[step.entry];
     const int slot = step.slot ? *step.slot - 1 : -1;
-    bool full = false;
+    std::optional<Oversized> over;
     const auto put = [&](const std::optional<Portion>& given, bool isFeeding) {
         if (!given || slot < 0) return;
         addMatter(stack, slot, given->what, trueFresh(stack, *given, day, number),
                   isFeeding ? trueDryShare(stack, given->what.dryShare, day, number) : same(stack, given->what.dryShare), std::nullopt, isFeeding);
-        full = beyondRoom(stack, slot);
+        over = beyondRoom(stack, slot);
     };
 
     if (const auto* setup = std::get_if<journal::Setup>(&entry.action); setup != nullptr) {
@@ -84,14 +95,17 @@ bool Deeds::perform(Ensemble& stack, const journal::Step& step, const journal::S
         stack.sumpCapacity = now.sump.base();
     } else if (const auto* stocked = std::get_if<journal::Stock>(&entry.action)) {
         const int into = slot >= 0 ? slot : stack.topToFeed();
-        if (into >= 0) stock(stack, into, massOf(stocked->worms), stocked->count, true);
+        if (into >= 0) {
+            stock(stack, into, massOf(stocked->worms), stocked->count, true);
+            over = tooManyWorms(stack, massOf(stocked->worms));
+        }
     } else if (const auto* bed = std::get_if<journal::Bed>(&entry.action)) {
         if (slot >= stack.trays() && step.batch) addTray(stack, *step.batch, history.batch(*step.batch).tray, day);
         const std::optional<Portion> given = portion(bed->material, bed->bedding);
         if (given && slot >= 0) {
             const double water = bed->moisture ? bed->moisture->fraction() / std::max(1.0 - bed->moisture->fraction(), 0.01) : laidWetness * given->what.held;
             addMatter(stack, slot, given->what, trueFresh(stack, *given, day, number), same(stack, given->what.dryShare), water, false);
-            full = beyondRoom(stack, slot);
+            over = beyondRoom(stack, slot);
         }
     } else if (const auto* feed = std::get_if<journal::Feed>(&entry.action)) {
         put(portion(nameOr(feed->material, journal::defaultFood), feed->food), true);
@@ -115,10 +129,11 @@ bool Deeds::perform(Ensemble& stack, const journal::Step& step, const journal::S
             takeWorms(stack, massOf(moved->worms));
         } else if (stack.topToFeed() >= 0) {
             stock(stack, stack.topToFeed(), massOf(moved->worms), std::nullopt, false);
+            over = tooManyWorms(stack, massOf(moved->worms));
         }
     }
     for (TrayShape& shape : stack.shapes) shape.drying = step.after.drying == shape.batch;
-    return full;
+    return over;
 }
 
 std::vector<char> Deeds::giveWithinRoom(Ensemble& stack, int slot, const Substance& what, double kg, bool isFeeding)

@@ -3,6 +3,7 @@
 #include "core/journal/replay.h"
 #include "core/materials/table.h"
 #include "core/model/acts.h"
+#include "core/reckoning/reckoning.h"
 
 #include <optional>
 #include <vector>
@@ -16,9 +17,9 @@ class Deeds {
 public:
     Deeds(const journal::Entries& entries, const materials::Table& materials) : entries_{entries}, materials_{materials} {}
 
-    /// `number` counts the entries of the day, so that each has random numbers of its own. Returns whether the median member holds more
-    /// than fits under the rim less 1 cm after it.
-    bool perform(model::Ensemble& stack, const journal::Step& step, const journal::StackHistory& history, int day, int number) const;
+    /// `number` counts the entries of the day, so that each has random numbers of its own. Returns what of it was
+    /// too much, entry and day left open: the median member holds more than fits under the rim less 1 cm after it, or more worms were put in than its trays carry.
+    std::optional<Oversized> perform(model::Ensemble& stack, const journal::Step& step, const journal::StackHistory& history, int day, int number) const;
 
     /// Food or paper of the base case: `kg` fresh a member, cut to the room of each; returns the members for which it did not all fit.
     static std::vector<char> giveWithinRoom(model::Ensemble& stack, int slot, const model::Substance& what, double kg, bool isFeeding);

@@ -77,9 +77,9 @@ template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, nextFrom, nextUntil, squeezed,
-           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, wormLook, usual, usualKg, fedLastWeek] = of;
+           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         nextFrom, nextUntil, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, wormLook, usual, usualKg, fedLastWeek);
+         nextFrom, nextUntil, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek);
 }
 
 template <class Archive>
@@ -101,6 +101,13 @@ void pass(Archive& archive, TurnNote& of)
 {
     auto& [what, batch, from, to, done] = of;
     each(archive, what, batch, from, to, done);
+}
+
+template <class Archive>
+void pass(Archive& archive, Oversized& of)
+{
+    auto& [what, entry, day, slot, comesTo, most] = of;
+    each(archive, what, entry, day, slot, comesTo, most);
 }
 
 template <class Archive>
@@ -134,9 +141,9 @@ void pass(Archive& archive, BitsRule& of)
 template <class Archive>
 void pass(Archive& archive, StackReckoning& of)
 {
-    auto& [name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, settled, unwritten, drains,
+    auto& [name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, oversized, disagreements, settled, unwritten, drains,
            harvests, turns, nextLooks, turnLook, bitsRule, effectiveSize, retired, present, snapshots] = of;
-    each(archive, name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, flags, disagreements, settled, unwritten,
+    each(archive, name, digest, firstBedding, asOf, now, history, forecast, record, turnProbability, turnSince, readySince, oversized, disagreements, settled, unwritten,
          drains, harvests, turns, nextLooks, turnLook, bitsRule, effectiveSize, retired);
     static_cast<void>(present); // the members stay out
     static_cast<void>(snapshots);

@@ -142,8 +142,8 @@ void pass(Archive& archive, RunState::Lifted& of)
 template <class Archive>
 void pass(Archive& archive, RunState& of)
 {
-    auto& [day, members, ready, turn, turnBatch, steps, water, cover, around, flags, odd, settled, drains, harvests, turns, lifted] = of;
-    each(archive, day, members, ready, turn, turnBatch, steps, water, cover, around, flags, odd, settled, drains, harvests, turns, lifted);
+    auto& [day, members, ready, turn, turnBatch, steps, water, cover, around, oversized, odd, settled, drains, harvests, turns, lifted] = of;
+    each(archive, day, members, ready, turn, turnBatch, steps, water, cover, around, oversized, odd, settled, drains, harvests, turns, lifted);
 }
 
 template <class Archive>

@@ -1,5 +1,7 @@
 #include "core/reckoning/overdue.h"
 
+#include "core/reckoning/overfeeding.h"
+
 #include <algorithm>
 
 namespace tierloam::reckoning {
@@ -13,6 +15,8 @@ constexpr double clearlyTo = 0.82, clearlyFrom = 0.95;
 constexpr int unfedFor = 14;                 ///< days, or two usual gaps
 constexpr double farLess = 0.8;              ///< of what keeps the colony; ours
 constexpr int replayed = 60;                 ///< days
+constexpr int declineWithin = 60;            ///< days ahead
+constexpr double tooCold = 5.0;              ///< °C, as advice has it
 
 }
 
@@ -22,6 +26,14 @@ bool wantsFood(const StackReckoning& stack)
     const int unfed = record.lastFeed ? daysBetween(*record.lastFeed, stack.now.day) : 0;
     if (unfed > std::max(unfedFor, static_cast<int>(2.0 * record.medianFeedGapDays))) return true;
     return stack.forecast.feedGivenKg < farLess * stack.forecast.feedLowKg; // one meal after a famine ends none
+}
+
+bool isOutOfSeason(const StackReckoning& stack)
+{
+    const auto kills = [](const StackEstimate& day) { return day.binTempC != Band{} && (day.binTempC.p50 < tooCold || day.binTempC.p50 > overfedWarmth); };
+    return kills(stack.now) || std::any_of(stack.forecast.days.begin(), stack.forecast.days.end(), [&](const StackEstimate& week) {
+        return daysBetween(stack.now.day, week.day) <= declineWithin && kills(week);
+    });
 }
 
 bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
@@ -46,7 +58,7 @@ bool isOverdueEarly(const StackReckoning& result, double colonyIn60Days)
     const double now = result.now.colonyKg.p50;
     const double kept = now > 0.0 ? colonyIn60Days / now : 1.0;
     declines = isOfReady(result.now) && (declines ? kept <= clearlyFrom : kept <= clearlyTo);
-    return (declines && !wantsFood(result)) || full;
+    return (declines && !wantsFood(result) && !isOutOfSeason(result)) || full;
 }
 
 }

@@ -154,6 +154,7 @@ struct Record {
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
     std::optional<Day> lastMoistureRead;
     double moistureReadPct = 0;      ///< wet basis, as read then
+    std::optional<Day> lastStocked;  ///< worms were put in, as newcomers or from another stack
     std::optional<Day> lastWormLook; ///< worms were seen, weighed or counted
     Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)
     double usualFeedKg = 0;          ///< the same fresh; 0: never fed
@@ -204,6 +205,18 @@ struct Disagreement {
     bool operator==(const Disagreement&) const = default;
 };
 
+/// An entry that puts more into a stack than it can hold or carry. It is kept as it was written.
+struct Oversized {
+    enum class What { matter, worms };
+    What what{};
+    std::int64_t entry = 0;             ///< id of the entry
+    Day day{};
+    int slot = 0;                       ///< 1 = bottom; of worms 0
+    double comesTo = 0;                 ///< cm that the tray is filled to, median; kg of worms that were put in
+    double most = 0;                    ///< cm under its rim less 1 cm; kg that its trays carry (core/model/crowding.h)
+    bool operator==(const Oversized&) const = default;
+};
+
 /// Usual feedings that are not in the journal and yet seem to have been given.
 struct UnwrittenGuess {
     Day from{}, to{};                   ///< the usual days that have no entry, first and last
@@ -230,7 +243,7 @@ struct StackReckoning {
     double turnProbability = 0;         ///< the top tray is filled now
     std::optional<Day> turnSince;       ///< since when it has been raised (0.8, withdrawn at 0.6)
     std::optional<Day> readySince;      ///< the bottom tray likewise
-    std::vector<std::string> flags;     ///< codes of what is odd in the record, e.g. "beyond-room"
+    std::vector<Oversized> oversized;        ///< in order of the journal
     std::vector<Disagreement> disagreements; ///< in order of the journal, those not settled
     std::vector<Disagreement> settled;       ///< of the last 150 days, for the diary
     std::vector<UnwrittenGuess> unwritten;   ///< of the last half year, by month

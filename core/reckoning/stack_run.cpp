@@ -134,7 +134,11 @@ void StackRun::entriesOf(int day)
         settings = step.after.settings;
         now_.surroundings.spigot = step.after.spigot;
         now_.surroundings.lidOn = step.after.lidOn;
-        if (deeds_.perform(now_.members.stack, step, history_, day, number)) now_.flags.push_back("beyond-room:" + dayText(dayAt(day)));
+        if (auto over = deeds_.perform(now_.members.stack, step, history_, day, number)) {
+            over->entry = static_cast<std::int64_t>(entries_[step.entry].id);
+            over->day = dayAt(day);
+            now_.oversized.push_back(*over);
+        }
         emptied(action);
         now_.members.forgetBatchesGone();
     }
@@ -387,7 +391,7 @@ bool StackRun::run(StackReckoning& result, std::stop_token stop, const StackReck
     }
     result.now = result.history.back();
     result.retired = standing()->retired;
-    result.flags = now_.flags;
+    result.oversized = now_.oversized;
     result.disagreements = now_.disagreements;
     std::erase_if(now_.settled, [&](const Disagreement& each) { return daysBetween(*each.settledOn, options_.asOf) > settledKeptFor; });
     result.settled = now_.settled;

@@ -42,7 +42,7 @@ struct RunState {
     std::size_t stepsDone = 0;
     std::optional<Habit> waterHabit, coverHabit;
     Surroundings surroundings;
-    std::vector<std::string> flags;
+    std::vector<Oversized> oversized;
     std::vector<Disagreement> disagreements;
     std::vector<Disagreement> settled;       ///< in order of the days on which they were
     std::vector<DrainCheck> drains;

@@ -11,6 +11,7 @@ namespace tierloam::reckoning {
 namespace {
 
 constexpr std::size_t remembered = 5;
+constexpr int habitKept = 56;     ///< days, as the habits of care.h
 
 /// One time that something was done; of food and cover all of a day.
 struct Done {
@@ -62,7 +63,9 @@ void remember(std::vector<Done>& latestFirst, const Done& done)
 /// is no part of the amount, since the amount is written down as of that one alone.
 void rememberDay(std::vector<Done>& latestFirst, const Done& done, const materials::Table& materials)
 {
-    if (latestFirst.empty() || latestFirst.back().day != done.day) return remember(latestFirst, done);
+    if (latestFirst.empty()) return remember(latestFirst, done);
+    if (daysBetween(done.day, latestFirst.back().day) > habitKept) return; // what was given before so long a gap is no habit any more
+    if (latestFirst.back().day != done.day) return remember(latestFirst, done);
     Done& day = latestFirst.back();
     if (done.material != day.material) return;
     if (const auto value = valueIn(day.amount.unit, done, day, materials))

@@ -6,6 +6,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace tierloam::advice {
@@ -112,6 +113,43 @@ TEST(AdviceOfTheColony, OneThatDwindlesIsTold)
     falling(0.0, 1.0);
     colony(stack, -60, 0.4); // taken out on one day
     EXPECT_EQ(find(adviceFor(stack), Code::lookNext), nullptr);
+}
+
+/// What no colony's trays carry is told before worms are asked for that were put in the day before.
+TEST(AdviceOfTheColony, ASlipOfThePenIsNamedAndNotTheWormsItKilled)
+{
+    StackReckoning stack = calm();
+    stack.history.clear();
+    stack.now.colonyKg = {};
+    ASSERT_NE(find(adviceFor(stack), Code::recordDisagrees), nullptr);
+    EXPECT_THAT(find(adviceFor(stack), Code::recordDisagrees)->because, HasSubstr("none are written down"));
+    stack.record.lastStocked = in(-3);
+    EXPECT_THAT(find(adviceFor(stack), Code::recordDisagrees)->because, HasSubstr("none are left by what is known"));
+    stack.oversized = {{Oversized::What::worms, 12, in(-3), 0, 40.0, 0.8}};
+    const auto all = adviceFor(stack);
+    EXPECT_EQ(std::count_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::recordDisagrees; }), 1);
+    const Advice* told = find(all, Code::recordDisagrees);
+    ASSERT_NE(told, nullptr);
+    EXPECT_EQ(told->entry, 12);
+    EXPECT_FALSE(told->wormsMissing);
+    EXPECT_EQ(told->severity, Severity::concern);
+    EXPECT_THAT(told->because, HasSubstr("40.00 kg of worms were put in"));
+    stack.oversized.front().day = in(-61); // nobody remembers
+    EXPECT_TRUE(find(adviceFor(stack), Code::recordDisagrees)->wormsMissing);
+}
+
+TEST(AdviceOfTheColony, AHeapThatNoLidClosesOverIsToldWithItsEntry)
+{
+    StackReckoning stack = calm();
+    const double high = stack.record.trayHeightCm;
+    stack.oversized = {{Oversized::What::matter, 12, in(-3), 2, 1.26 * high, high - 1.0}, {Oversized::What::matter, 13, in(-2), 2, 1.2 * high, high - 1.0}};
+    const auto all = adviceFor(stack);
+    const Advice* told = find(all, Code::recordDisagrees);
+    ASSERT_NE(told, nullptr);
+    EXPECT_EQ(told->entry, 12);
+    EXPECT_THAT(told->because, HasSubstr("slot 2"));
+    stack.oversized.front().comesTo = 1.24 * high;
+    EXPECT_EQ(find(adviceFor(stack), Code::recordDisagrees), nullptr);
 }
 
 TEST(AdviceOfTheColony, ColdTellsTheLossAsHeatDoes)

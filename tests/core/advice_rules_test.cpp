@@ -231,6 +231,8 @@ TEST(Advice, ARangeWithoutItsLateEndSaysThatItIsOpen)
     EXPECT_THAT(turnAbout({in(20), in(51), std::nullopt}), HasSubstr("22 June (22 May at the earliest, perhaps not within a year)"));
     EXPECT_THAT(turnAbout({in(20), in(51), in(90)}), HasSubstr("22 June (22 May to 31 July)"));
     EXPECT_THAT(turnAbout({in(20), std::nullopt, std::nullopt}), HasSubstr("not before 22 May"));
+    EXPECT_THAT(turnAbout({in(-40), in(51), in(90)}), HasSubstr("22 June (today to 31 July)")) << "a day that has passed would read as one of next year";
+    EXPECT_THAT(turnAbout({in(-40), in(51), std::nullopt}), HasSubstr("22 June (today at the earliest"));
 }
 
 TEST(Advice, OverdueReplacesReadyAndSaysWhatIsLost)
@@ -247,6 +249,11 @@ TEST(Advice, OverdueReplacesReadyAndSaysWhatIsLost)
     EXPECT_THAT(advice.because, HasSubstr("1.1 kg to 800 g"));
     stack.record.lastFeed = in(-15);
     EXPECT_THAT(reasonOf(stack, Code::harvestOverdue), Not(HasSubstr("800 g"))) << "that is hunger, which no lift ends";
+    stack.record.lastFeed = in(-3);
+    EXPECT_THAT(reasonOf(stack, Code::harvestOverdue), Not(HasSubstr("hardly leave the light")));
+    stack.now.binTempC = {3, 4, 5};
+    EXPECT_THAT(reasonOf(stack, Code::harvestOverdue), Not(HasSubstr("800 g"))) << "nor cold";
+    EXPECT_THAT(reasonOf(stack, Code::harvestOverdue), HasSubstr("worms hardly leave the light"));
 }
 
 TEST(Advice, HarvestSoonFromEvenChances)

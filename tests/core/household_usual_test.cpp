@@ -35,6 +35,18 @@ TEST(HouseholdUsual, IsTheMedianOfTheLastFive)
     EXPECT_EQ(usual(weekly({fed(123.4567)})).feed, (Amount{123.4567, Unit::g})) << "as typed";
 }
 
+/// What was given eight months ago is no habit of a stack that got a handful today.
+TEST(HouseholdUsual, WhatWasGivenBeforeALongGapIsForgotten)
+{
+    journal::Entries entries = weekly({fed(400), fed(400), fed(400)});
+    entries.push_back(entry(fed(50), first + std::chrono::days{14 + 56}, "Scullery"));
+    EXPECT_EQ(usual(entries).feed, (Amount{400, Unit::g})) << "eight weeks: a summer away";
+    entries.back().date.day = first + std::chrono::days{14 + 57};
+    EXPECT_EQ(usual(entries).feed, (Amount{50, Unit::g}));
+    entries.push_back(entry(fed(70), first + std::chrono::days{14 + 64}, "Scullery"));
+    EXPECT_EQ(usual(entries).feed, (Amount{60, Unit::g}));
+}
+
 /// A bucket in twelve portions is one feeding, and the next one is not a twelfth of it.
 TEST(HouseholdUsual, PortionsOfOneDayAreOneFeeding)
 {

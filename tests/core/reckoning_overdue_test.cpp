@@ -13,7 +13,7 @@ const Day today{std::chrono::year{2031} / 5 / 2};
 struct Past { double kept, depthCm; TrayState bottom = TrayState::ready; int batch = 1; };
 
 /// The last days, today's last; of it the colony is a kilogram.
-bool overdueAfter(const std::vector<Past>& days, std::optional<double> todaysKept = {}, int fedAgo = 3, double givenKg = 0.9, double keepsKg = 0.3)
+bool overdueAfter(const std::vector<Past>& days, std::optional<double> todaysKept = {}, int fedAgo = 3, double givenKg = 0.9, double keepsKg = 0.3, double bedIn50DaysC = 18)
 {
     StackReckoning stack;
     stack.record.trayHeightCm = 11;
@@ -32,6 +32,13 @@ bool overdueAfter(const std::vector<Past>& days, std::optional<double> todaysKep
         stack.history.push_back(day);
     }
     stack.now = stack.history.back();
+    stack.now.binTempC = {16, 18, 20};
+    for (const int ahead : {50, 70}) {
+        StackEstimate week;
+        week.day = today + std::chrono::days{ahead};
+        week.binTempC = ahead == 50 ? Band{bedIn50DaysC - 2, bedIn50DaysC, bedIn50DaysC + 2} : Band{0, 2, 4};
+        stack.forecast.days.push_back(week);
+    }
     if (todaysKept) stack.now.ahead->colonyKeptIn60Days.reset(); // the weekly look was on another day
     return isOverdueEarly(stack, todaysKept.value_or(days.back().kept));
 }
@@ -57,6 +64,14 @@ TEST(OverdueEarly, NotOfAColonyThatFallsForWantOfFood)
     EXPECT_TRUE(overdueAfter({{0.8, 6}}, {}, 14));
     EXPECT_FALSE(overdueAfter({{0.8, 6}}, {}, 15));
     EXPECT_TRUE(overdueAfter({{0.8, 10.5}}, {}, 40)) << "a full tray is one all the same";
+}
+
+TEST(OverdueEarly, NotOfAColonyThatFallsInTheColdOrTheHeat)
+{
+    EXPECT_TRUE(overdueAfter({{0.8, 6}}, {}, 3, 0.9, 0.3, 5.5)) << "in 70 days it is colder: too far off to count";
+    EXPECT_FALSE(overdueAfter({{0.8, 6}}, {}, 3, 0.9, 0.3, 4.5));
+    EXPECT_FALSE(overdueAfter({{0.8, 6}}, {}, 3, 0.9, 0.3, 31));
+    EXPECT_TRUE(overdueAfter({{0.8, 10.5}}, {}, 3, 0.9, 0.3, 4.5)) << "a full tray is one all the same";
 }
 
 TEST(OverdueEarly, WhenTheTopTrayIsFullAndUntilItHasSunk)

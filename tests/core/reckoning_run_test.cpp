@@ -357,8 +357,13 @@ TEST(Reckon, EntryBeyondTheRoomIsKeptAndFlagged)
     Notes notes;
     notes.begun("Mill").add(5, "Mill", Feed{{15, Unit::kg}, {}, {}});
     const StackReckoning stack = mill(reckon(notes.entries(), until(6)));
-    ASSERT_EQ(stack.flags.size(), 1u);
-    EXPECT_EQ(stack.flags[0], "beyond-room:" + dayText(onDay(5)));
+    ASSERT_EQ(stack.oversized.size(), 1u);
+    EXPECT_EQ(stack.oversized[0].what, Oversized::What::matter);
+    EXPECT_EQ(stack.oversized[0].day, onDay(5));
+    EXPECT_EQ(stack.oversized[0].slot, 1);
+    EXPECT_EQ(notes.entries()[static_cast<std::size_t>(stack.oversized[0].entry) - 1].date.day, onDay(5));
+    EXPECT_GT(stack.oversized[0].comesTo, 18.0); // 15 kg are some 20 to 30 L on 0.16 m²
+    EXPECT_LT(stack.oversized[0].comesTo, 40.0);
     EXPECT_GT(stack.now.slots[0].inputDryKg.p50, 2.0);
 }
 

@@ -94,6 +94,28 @@ TEST(Surprise, AHotBedStaysHotUntilItIsReadAgainOrMoved)
     EXPECT_LT(at(moved, 76).now.binTempC.p50, 21.0);
 }
 
+TEST(Surprise, MoreWormsThanTheTraysCarryAreTakenInAndSaidToBeMany)
+{
+    Notes notes;
+    notes.begun("Mill").begun("Loft");
+    notes.add(5, "Mill", journal::Stock{{40000, Unit::g}, {}, {}});
+    const auto both = reckon(notes.entries(), until(6))->stacks;
+    for (const StackReckoning& stack : both) {
+        if (stack.name != "Mill") { EXPECT_TRUE(stack.oversized.empty()); continue; }
+        ASSERT_EQ(stack.oversized.size(), 1u);
+        EXPECT_EQ(stack.oversized[0].what, Oversized::What::worms);
+        EXPECT_DOUBLE_EQ(stack.oversized[0].comesTo, 40.0);
+        EXPECT_DOUBLE_EQ(stack.oversized[0].most, 5.0 * 0.16) << "the upper end of crowding, one tray";
+        EXPECT_EQ(stack.record.lastStocked, onDay(5));
+    }
+    Notes moved;
+    moved.begun("Mill").begun("Loft").add(20, "Mill", journal::Move{{5, Unit::kg}, "Loft"});
+    for (const StackReckoning& stack : reckon(moved.entries(), until(21))->stacks) {
+        EXPECT_EQ(stack.oversized.size(), stack.name == "Loft" ? 1u : 0u) << "it is told where they came to …";
+        EXPECT_EQ(stack.disagreements.empty(), stack.name == "Loft") << "… and where they cannot have been";
+    }
+}
+
 TEST(Surprise, WormsThatAreFoundWhereNoneWereLeftAreThere)
 {
     Notes notes;

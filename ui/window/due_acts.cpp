@@ -4,6 +4,7 @@
 #include "core/advice/too_early.h"
 #include "core/household/usual_cover.h"
 #include "core/journal/last_bedding.h"
+#include "core/reckoning/next_look.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/forms/cautions.h"
@@ -145,13 +146,22 @@ private:
     }
 
 public:
+    /// Of a bottom tray that is not ready by now and was not looked into this week.
+    bool bitsWouldTell() const
+    {
+        const auto reckoned = household_.reckoning();
+        const auto* stack = reckoned ? reckoned->stack(advice_.stack) : nullptr;
+        if (stack == nullptr) return true;
+        return !stack->readySince && (!stack->record.lastLook || daysBetween(*stack->record.lastLook, today_) >= reckoning::lookAgainAfter);
+    }
+
     std::vector<DueAnswer> answers() const
     {
         using reckoning::LookKind;
         std::vector<DueAnswer> all;
         if (standing_ == nullptr) return all;
         const auto look = lookOf(advice_);
-        if (!look) return all;
+        if (!look || (advice_.code == Code::harvestSoon && !bitsWouldTell())) return all;
         const auto check = [&](const QString& text, journal::Check made) {
             all.push_back({text, one(std::move(made), slotOf(*look), DueActs::tr("%1: %2", "what was looked for, what was seen").arg(asked(*look), text))});
         };
