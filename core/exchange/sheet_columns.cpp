@@ -209,6 +209,20 @@ std::optional<std::string_view> actionMeant(std::string_view word)
     return std::nullopt;
 }
 
+std::unordered_map<std::string, std::string_view> actionWordTable()
+{
+    std::unordered_map<std::string, std::string_view> table;
+    for (const std::string_view name : journal::actionNames) table.emplace(name, name);
+    const auto add = [&](const QString& words, std::string_view action) {
+        for (const QString& word : words.split(QLatin1Char{'|'})) table.emplace(word.toStdString(), action);
+    };
+    for (const ActionWords& row : actionWords) {
+        add(QString::fromUtf8(row.words.words), row.action);
+        add(QCoreApplication::translate(context, row.words.words), row.action);
+    }
+    return table;
+}
+
 std::optional<Unit> unitMeant(std::string_view word)
 {
     if (const auto exact = unitNamed(word)) return exact;

@@ -11,6 +11,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 /// Which column of somebody's table holds what, and which of our words theirs stand for. The words are tables that translators extend:
@@ -42,6 +43,9 @@ void recogniseMore(const std::vector<std::string>& header, std::vector<SheetColu
 
 /// The action that a word of the table stands for: "feed" for "Fed" or "feeding". nullopt when it stands for none.
 std::optional<std::string_view> actionMeant(std::string_view word);
+
+/// All such words by their comparable() spelling, for who asks of many.
+std::unordered_map<std::string, std::string_view> actionWordTable();
 
 /// "g", "Grams", "lbs": any spelling in use.
 std::optional<Unit> unitMeant(std::string_view word);

@@ -103,6 +103,7 @@ std::string SheetRows::detailOf(std::string_view detail) const
 
 std::string SheetRows::stackOf(std::string_view written) const
 {
+    if (answers_.words.stacks.empty()) return names_.meant(written).value_or(std::string{written});
     if (const auto answered = answers_.words.stacks.find(comparable(written)); answered != answers_.words.stacks.end() && answered->second) return *answered->second;
     return names_.meant(written).value_or(std::string{written});
 }

@@ -64,8 +64,10 @@ WordAnswers::Meant meantFrom(const QJsonObject& held)
 
 std::optional<std::string_view> ActionWordsMet::meant(std::string_view word)
 {
+    if (word.empty()) return std::nullopt;
     const auto [at, isNew] = met_.try_emplace(std::string{word});
-    if (isNew) at->second = actionMeant(word);
+    if (!isNew) return at->second;
+    if (const auto found = table_.find(comparable(word)); found != table_.end()) at->second = found->second;
     return at->second;
 }
 

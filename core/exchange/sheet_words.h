@@ -58,7 +58,8 @@ public:
     std::optional<std::string_view> meant(std::string_view word, const WordAnswers& answers);
 
 private:
-    std::unordered_map<std::string, std::optional<std::string_view>> met_;
+    std::unordered_map<std::string, std::string_view> table_ = actionWordTable();
+    std::unordered_map<std::string, std::optional<std::string_view>> met_; ///< as they were written
 };
 
 /// Whether the item of such a row is a material of the table.

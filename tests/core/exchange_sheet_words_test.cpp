@@ -69,6 +69,13 @@ TEST(SheetWords, EachUnknownWordIsAskedOnceWithWhereItStands)
     EXPECT_THAT(none.actions, IsEmpty());
 }
 
+TEST(SheetWords, ManyOfThemMeanWhatEachOfThemMeans)
+{
+    ActionWordsMet met;
+    for (const std::string_view name : journal::actionNames) EXPECT_EQ(met.meant(name), actionMeant(name));
+    for (const std::string_view word : {"Fed", "worms_put in:", " Scraps ", "rained", "", "|", "feed|fed"}) EXPECT_EQ(met.meant(word), actionMeant(word)) << word;
+}
+
 TEST(SheetWords, WithoutAnAnswerTheRowsAreAtFault)
 {
     const Sheet sheet = sheetOf(table);
