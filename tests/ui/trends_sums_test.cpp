@@ -2,6 +2,7 @@
 #include "core/exchange/csv.h"
 #include "ui/trends/plot_layer.h"
 #include "ui/trends/trend_csv.h"
+#include "ui/trends/trend_sentence.h"
 #include "ui/trends/trend_table.h"
 #include "ui/trends/trend_words.h"
 

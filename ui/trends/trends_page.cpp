@@ -198,11 +198,17 @@ void TrendsPage::buildMenu()
 
 void TrendsPage::syncControls()
 {
-    for (std::size_t i = 0; i < ranges_.size(); ++i) ranges_[i]->setChecked(allRanges[i] == range_);
+    syncZoom();
     togetherButton_->setChecked(together_);
     tableButton_->setChecked(table_);
     sumButton_->setChecked(sums_.drainageAddedUp);
     yearButton_->setChecked(sums_.yieldByYear);
+}
+
+/// A range is lit while all of it is shown.
+void TrendsPage::syncZoom()
+{
+    for (std::size_t i = 0; i < ranges_.size(); ++i) ranges_[i]->setChecked(allRanges[i] == range_ && !zoomed_);
     wholeButton_->setEnabled(zoomed_);
 }
 
@@ -247,7 +253,7 @@ void TrendsPage::move(double share)
 void TrendsPage::showView()
 {
     frame_->stop();
-    wholeButton_->setEnabled(zoomed_);
+    syncZoom();
     for (MeasureSection* section : sections_) section->setView(view_);
     if (cursor_ && (*cursor_ < view_.from || *cursor_ > view_.until)) setCursor(std::clamp(*cursor_, view_.from, view_.until));
     telling_->start();
@@ -528,7 +534,7 @@ void TrendsPage::refresh()
     }
     if (filled_ < sections_.size()) filling_->start();
     else fill_ = nullptr;
-    wholeButton_->setEnabled(zoomed_);
+    syncZoom();
     placeControls();
     shareHeight();
 }

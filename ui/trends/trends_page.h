@@ -88,6 +88,7 @@ private:
     void refreshStacks(const QStringList& names);
     void buildControls();
     void syncControls();
+    void syncZoom();
     void shareHeight();
     void placeControls();
     void buildMenu();
