@@ -2,8 +2,11 @@
 #include "tests/ui/language_fixture.h"
 
 #include "tests/support/pictures.h"
+#include "ui/common/field_edit.h"
+#include "ui/common/material_field.h"
 #include "ui/materials/materials_model.h"
 #include "ui/materials/materials_page.h"
+#include "ui/materials/mix_bench.h"
 
 #include <QLineEdit>
 #include <QStyle>
@@ -86,6 +89,9 @@ TEST_P(WindowNames, AreReadWhole)
     if (at.scale == 100) {
         EXPECT_LE(moisture, table().viewport()->width()) << "welcome, C:N and moisture are in sight beside them";
     }
+    const auto* field = desk().materials()->mix()->findChildren<ui::MaterialField*>().front();
+    ASSERT_FALSE(field->edit()->text().isEmpty());
+    EXPECT_LE(field->edit()->fontMetrics().horizontalAdvance(field->edit()->text()) + 8, field->edit()->width()) << "and in the mix";
     // In another order each row has the height of its own name; and so when some are found.
     table().sortByColumn(MaterialsModel::name, Qt::DescendingOrder);
     settled();

@@ -1,5 +1,6 @@
 #include "ui/trends/measure_section.h"
 
+#include "ui/common/dates.h"
 #include "ui/common/flow_layout.h"
 #include "ui/trends/line_key.h"
 #include "ui/trends/readout_line.h"
@@ -258,7 +259,10 @@ void MeasureSection::tellReadouts()
     const auto textOf = [this](const Series& series) {
         if (cursor_) return readoutOf(measure_, series, *cursor_, contents_.period.today);
         if (series.past.empty()) return QString{};
-        if (view_.until < view_.today || view_.from > view_.today) return readoutOf(measure_, series, view_.until, view_.today); // its last day, not today
+        if (view_.until < view_.today || view_.from > view_.today) { // its last day, not today
+            const Point* last = series.totals.empty() ? series.at(view_.until) : nullptr;
+            return last ? tr("%1: %2").arg(ui::shortDay(view_.until, view_.today), valueText(measure_, last->band)) : readoutOf(measure_, series, view_.until, view_.today);
+        }
         return series.totals.empty() ? valueText(measure_, series.past.back().band) : readoutOf(measure_, series, contents_.period.today, contents_.period.today);
     };
     const auto tell = [&](ReadoutLine* line, const Series& whole, const Series& shown) { line->setText(textOf(cursor_ ? shown : whole)); };
