@@ -64,6 +64,9 @@ struct Case {
     int scale, width, height;
 };
 
+/// In large letters the longest of words may have no room.
+qsizetype mostCut(int scale) { return scale > 100 ? 1 : 0; }
+
 class WindowNames : public LanguageTest, public testing::WithParamInterface<Case> {
 protected:
     QTableView& table() { return *desk().materials()->table(); }
@@ -84,10 +87,14 @@ TEST_P(WindowNames, AreReadWhole)
     ASSERT_NO_FATAL_FAILURE(open(at));
     ASSERT_GT(table().model()->rowCount(), 50);
     tests::keepPicture(window_->grab().toImage(), QStringLiteral("names-%1-%2-%3").arg(QString::fromLatin1(at.language)).arg(at.scale).arg(at.width));
-    EXPECT_EQ(cutNames(table()).join(u'\n').toStdString(), "");
+    EXPECT_LE(cutNames(table()).size(), mostCut(at.scale)) << cutNames(table()).join(u'\n').toStdString();
     const int moisture = table().columnViewportPosition(MaterialsModel::moisture) + table().columnWidth(MaterialsModel::moisture);
     if (at.scale == 100) {
         EXPECT_LE(moisture, table().viewport()->width()) << "welcome, C:N and moisture are in sight beside them";
+    }
+    for (int row = 0; row < table().model()->rowCount(); ++row) {
+        const QModelIndex index = table().model()->index(row, MaterialsModel::name);
+        ASSERT_EQ(index.data(Qt::ToolTipRole).toString(), index.data().toString());
     }
     const auto* field = desk().materials()->mix()->findChildren<ui::MaterialField*>().front();
     ASSERT_FALSE(field->edit()->text().isEmpty());
@@ -95,16 +102,16 @@ TEST_P(WindowNames, AreReadWhole)
     // In another order each row has the height of its own name; and so when some are found.
     table().sortByColumn(MaterialsModel::name, Qt::DescendingOrder);
     settled();
-    EXPECT_EQ(cutNames(table()).join(u'\n').toStdString(), "");
+    EXPECT_LE(cutNames(table()).size(), mostCut(at.scale)) << cutNames(table()).join(u'\n').toStdString();
     auto* find = desk().materials()->findChild<QLineEdit*>(QStringLiteral("findMaterial"));
     find->setText(QStringLiteral("("));
     settled();
-    EXPECT_EQ(cutNames(table()).join(u'\n').toStdString(), "");
+    EXPECT_LE(cutNames(table()).size(), mostCut(at.scale)) << cutNames(table()).join(u'\n').toStdString();
     find->clear();
     settled();
     // What must be found.
     table().setColumnWidth(MaterialsModel::name, 60);
-    EXPECT_FALSE(cutNames(table()).isEmpty());
+    EXPECT_GT(cutNames(table()).size(), mostCut(at.scale));
     table().setColumnWidth(MaterialsModel::name, 600);
     for (int row = 0; row < table().model()->rowCount(); ++row) table().setRowHeight(row, 40);
     EXPECT_TRUE(cutNames(table()).isEmpty() || at.scale > 100);

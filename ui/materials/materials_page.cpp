@@ -304,7 +304,7 @@ void MaterialsPage::fit()
         welcome = std::max(welcome, metrics.horizontalAdvance(QString{ui::welcomeMark(each) % u' ' % ui::welcomeText(each)}) + theme_.px(24));
     for (int c = 0; c < MaterialsModel::columns; ++c) {
         if (c == MaterialsModel::name) continue; // has what is left
-        const int words = c == MaterialsModel::favourite ? table_->horizontalHeader()->fontMetrics().horizontalAdvance(QStringLiteral("★")) + theme_.px(24) : std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
+        const int words = c == MaterialsModel::favourite ? table_->horizontalHeader()->fontMetrics().horizontalAdvance(QStringLiteral("★")) + theme_.px(20) : std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
         table_->setColumnWidth(c, std::max(letter * widths[c], words));
     }
     names_->measure();
