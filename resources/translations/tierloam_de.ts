@@ -12877,6 +12877,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::trends::StackChips</name>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Stapel %1 zeigen</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::trends::TrendTable</name>
     <message>
         <source>%1 (today)</source>
@@ -12928,10 +12935,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Show %1</source>
         <translation>%1 zeigen</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Stapel %1 zeigen</translation>
     </message>
     <message>
         <source>Charts stand here once there is a stack.</source>

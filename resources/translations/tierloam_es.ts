@@ -12878,6 +12878,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::trends::StackChips</name>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Mostrar la torre %1</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::trends::TrendTable</name>
     <message>
         <source>%1 (today)</source>
@@ -12929,10 +12936,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Show %1</source>
         <translation>Mostrar %1</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Mostrar la torre %1</translation>
     </message>
     <message>
         <source>Charts stand here once there is a stack.</source>

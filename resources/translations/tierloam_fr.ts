@@ -12877,6 +12877,13 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>tierloam::trends::StackChips</name>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Montrer la pile %1</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::trends::TrendTable</name>
     <message>
         <source>%1 (today)</source>
@@ -12928,10 +12935,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Show %1</source>
         <translation>Montrer %1</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Montrer la pile %1</translation>
     </message>
     <message>
         <source>Charts stand here once there is a stack.</source>
