@@ -84,6 +84,7 @@ void ShelfBoard::layColumns()
         rows.gap = 4;
         if (std::ranges::none_of(model_->stacks, &saysWhatWillStand)) leastStrips = std::ceil(StripsView::heightFor(font(), drawing::pressedStrip));
     }
+    if (around() + smallest > view_.height()) rows.gap = 2; // a last few pixels, in the language of the longest words
     const double others = around();
     const double spare = std::max(0.0, view_.height() - others - smallest - 2); // heights are rounded upwards
     rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));
