@@ -1,6 +1,6 @@
 #include "core/wording/formats.h"
 
-#include "core/wording/volumes.h"
+#include "core/wording/shown_unit.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -22,49 +22,6 @@ bool rightToLeft = false;
 QString ofOneDirection(const QString& text) { return rightToLeft ? QString{QChar{0x2066} % text % QChar{0x2069}} : text; }
 
 bool us() { return chosen == Measures::us; }
-
-/// A unit that a value is shown in, how large one of it is in the base unit, and how many decimals it is worth.
-struct Shown {
-    double size;
-    int decimals;
-    Unit unit;
-};
-
-Shown massShown(double kg)
-{
-    const double m = std::abs(kg);
-    if (us()) {
-        const double lb = m / inBaseUnit(Unit::lb);
-        if (lb < 0.995) return {inBaseUnit(Unit::oz), m / inBaseUnit(Unit::oz) < 9.95 ? 1 : 0, Unit::oz};
-        return {inBaseUnit(Unit::lb), lb < 99.5 ? 1 : 0, Unit::lb};
-    }
-    if (m < 0.995) return {0.001, 0, Unit::g};
-    return {1.0, m < 9.95 ? 1 : 0, Unit::kg};
-}
-
-/// Of OneVolumeUnit, in litres; negative where each volume has its own unit.
-thread_local double largestVolume = -1.0;
-
-Shown volumeShown(double litres)
-{
-    const double v = std::abs(litres);
-    if (us()) {
-        const double gal = v / inBaseUnit(Unit::gal);
-        if ((largestVolume < 0.0 ? gal : largestVolume / inBaseUnit(Unit::gal)) < 0.245) return {inBaseUnit(Unit::floz), 0, Unit::floz};
-        return {inBaseUnit(Unit::gal), gal < 9.95 ? 2 : 1, Unit::gal};
-    }
-    if (v > 0 && v < 0.0995) return {0.001, 0, Unit::mL};
-    return {1.0, v < 99.5 ? 1 : 0, Unit::L};
-}
-
-/// Of a band with its median near nothing: the unit of its upper end, or that end would have four digits.
-Shown volumeShown(const reckoning::Band& litres)
-{
-    const Shown middle = volumeShown(litres.p50);
-    const Shown upper = volumeShown(litres.p95);
-    const bool us = middle.unit == Unit::floz || middle.unit == Unit::gal; // one unit by the larger end
-    return middle.size < upper.size && (us || litres.p95 / middle.size >= 999.5) ? upper : middle;
-}
 
 QString shownNumber(double value, const Shown& shown)
 {
@@ -119,9 +76,6 @@ System systemOf(Unit unit)
 }
 
 }
-
-OneVolumeUnit::OneVolumeUnit(double largestLitres) : before_{largestVolume} { largestVolume = std::abs(largestLitres); }
-OneVolumeUnit::~OneVolumeUnit() { largestVolume = before_; }
 
 double inDigits(double value, int digits)
 {

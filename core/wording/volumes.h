@@ -2,8 +2,8 @@
 
 namespace tierloam::wording {
 
-/// While it lives every volume and flow of this thread is told in one unit, so that the figures of one sentence, axis or band can be compared: in US
-/// units fluid ounces where the largest of them is below a quart, else gallons. Metric texts stay as they are. The innermost one holds.
+/// While it lives every volume and flow of this thread is told in one unit, so that the figures of one sentence, axis or band can be compared: litres
+/// where the largest of them is told so, else millilitres; in US units fluid ounces where it is below a quart, else gallons. The innermost one holds.
 class OneVolumeUnit {
 public:
     explicit OneVolumeUnit(double largestLitres);

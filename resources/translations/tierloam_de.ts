@@ -7471,26 +7471,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ablassen</translation>
     </message>
     <message>
-        <source>Writes down for today, at one click:</source>
-        <translation>Trägt für heute mit einem Klick ein:</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3, and %4 of paper over it</source>
-        <translation>%1 %2 %3 und %4 Papier darüber</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 %2 of water into the tray being fed</source>
-        <translation>%1 %2 Wasser in die Etage, die gefüttert wird</translation>
-    </message>
-    <message>
-        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
-        <translation>%1 %2 abgelassen. Nicht für roh gegessene Blätter, nie trinken; Hände waschen. Ein paar Würmer darin sind normal: setze sie zurück.</translation>
-    </message>
-    <message>
         <source>saving…</source>
         <translation>wird gesichert…</translation>
     </message>
@@ -7553,10 +7533,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 Decke</translation>
     </message>
     <message>
-        <source>%1 %2 of %3 over the tray being fed</source>
-        <translation>%1 %2 %3 auf die Etage, die gefüttert wird</translation>
-    </message>
-    <message>
         <source>The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.</source>
         <translation>Das Höchste, was heute vertragen wird: %1 wurden in diesen 7 Tagen gegeben, und %2 ist das Höchste in je sieben.</translation>
     </message>
@@ -7568,6 +7544,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>today %1</source>
         <comment>food that is borne at most</comment>
         <translation>heute %1</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
+        <translation>Trägt für heute mit einem Klick ein: %1 %2 und %3 Papier darüber</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 %2</source>
+        <translation>Trägt für heute mit einem Klick ein: %1 %2</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 of %2 over the tray being fed</source>
+        <translation>Trägt für heute mit einem Klick ein: %1 %2 auf die Etage, die gefüttert wird</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 of water into the tray being fed</source>
+        <translation>Trägt für heute mit einem Klick ein: %1 Wasser in die Etage, die gefüttert wird</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
+        <translation>Trägt für heute mit einem Klick ein: %1 abgelassen. Nicht für roh gegessene Blätter, nie trinken; Hände waschen. Ein paar Würmer darin sind normal: setze sie zurück.</translation>
     </message>
 </context>
 <context>
@@ -9574,6 +9570,73 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>As on %1, and between %2 and %3 since.</source>
         <translation>Wie am %1, dazwischen %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>As on %1, and between %2 and %3 in the meantime.</source>
+        <translation>Wie am %1, dazwischen %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>It had held since %1.</source>
+        <translation>Seit dem %1 war es gleich geblieben.</translation>
+    </message>
+    <message>
+        <source>It was ready, more likely than not.</source>
+        <translation>Sie war eher reif als nicht.</translation>
+    </message>
+    <message>
+        <source>It was not ready then, more likely than not.</source>
+        <translation>Sie war damals eher noch nicht reif.</translation>
+    </message>
+    <message>
+        <source>On %1 the worms ate %2 of dry matter.</source>
+        <translation>Am %1 fraßen die Würmer %2 Trockenmasse.</translation>
+    </message>
+    <message>
+        <source>To be expected on %1: %2.</source>
+        <translation>Zu erwarten am %1: %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the worms weighed %2.</source>
+        <translation>Am %1 wogen die Würmer %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the bed was at %2.</source>
+        <translation>Am %1 hatte das Bett %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the tray that was fed held %2 of water.</source>
+        <translation>Am %1 hielt die gefütterte Etage %2 Wasser.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray on %1: %2. A tray is ready at %3.</source>
+        <translation>Der untersten Etage am %1: %2. Reif ist eine Etage bei %3.</translation>
+    </message>
+    <message>
+        <source>Nothing had been drained until then.</source>
+        <translation>Bis dahin war nichts abgelassen worden.</translation>
+    </message>
+    <message>
+        <source>Drained %1 in all from %2 to %3.</source>
+        <translation>Im Ganzen abgelassen: %1 vom %2 bis %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Drained %1 in %n week(s) to %2.</source>
+        <translation>
+            <numerusform>Abgelassen: %1 in %n Woche bis zum %2.</numerusform>
+            <numerusform>Abgelassen: %1 in %n Wochen bis zum %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No castings were taken from %1 to %2.</source>
+        <translation>Vom %1 bis %2 wurde kein Humus genommen.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 there is nothing to show.</source>
+        <translation>Vom %1 bis %2 gibt es nichts zu zeigen.</translation>
+    </message>
+    <message>
+        <source>Forecast for %1: %2.</source>
+        <translation>Voraussicht für den %1: %2.</translation>
     </message>
 </context>
 <context>
@@ -12990,6 +13053,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>tierloam::trends::StackChips</name>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Stapel %1 zeigen</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::trends::TrendTable</name>
     <message>
         <source>%1 (today)</source>
@@ -13041,10 +13111,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Show %1</source>
         <translation>%1 zeigen</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Stapel %1 zeigen</translation>
     </message>
     <message>
         <source>Charts stand here once there is a stack.</source>
@@ -13703,10 +13769,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Up and Down go from line to line, Home and End to the first and the last one</source>
         <translation>Auf und Ab gehen von Zeile zu Zeile, Pos1 und Ende zur ersten und zur letzten</translation>
     </message>
-    <message>
-        <source>Urgent. </source>
-        <translation>Dringend. </translation>
-    </message>
     <message numerus="yes">
         <source>In %n day(s)</source>
         <comment>put off by so many</comment>
@@ -13740,6 +13802,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>From %1 on: today %2 is the most, for what was given these days.</source>
         <translation>Ab %1: heute ist %2 das Höchste, wegen des in diesen Tagen Gegebenen.</translation>
+    </message>
+    <message>
+        <source>Urgent. %1</source>
+        <translation>Dringend. %1</translation>
     </message>
 </context>
 <context>
@@ -14146,10 +14212,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Tasten und Kürzel</translation>
     </message>
     <message>
-        <source> or </source>
-        <translation> oder </translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -14160,6 +14222,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab und Umschalt+Tab gehen von einem zum nächsten. Im Regal gehen die Pfeiltasten von Stapel zu Stapel und von Etage zu Etage, und Eingabe öffnet, was den Fokus hat. In einem Diagramm gehen Links und Rechts um einen Tag, mit Strg um eine Woche. Esc verlässt ein Formular.</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <comment>two keys that do the same</comment>
+        <translation>%1 oder %2</translation>
     </message>
 </context>
 </TS>

@@ -184,6 +184,13 @@
                 <numerusform>%n harvests measured by volume: marked, without a bar.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>Drained %1 in %n week(s) to %2.</source>
+            <translation>
+                <numerusform>Drained %1 in %n week to %2.</numerusform>
+                <numerusform>Drained %1 in %n weeks to %2.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::exchange_view::JournalSheetView</name>

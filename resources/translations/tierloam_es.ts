@@ -7472,26 +7472,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Drenar %1</translation>
     </message>
     <message>
-        <source>Writes down for today, at one click:</source>
-        <translation>Anota para hoy, con un clic:</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3, and %4 of paper over it</source>
-        <translation>%1 %2 %3, y %4 de papel encima</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 %2 of water into the tray being fed</source>
-        <translation>%1 %2 de agua en la bandeja que recibe alimento</translation>
-    </message>
-    <message>
-        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
-        <translation>%1 %2 drenados. No en hojas que se comen crudas, nunca para beber; lávate las manos. Es normal que haya unas pocas lombrices: devuélvelas.</translation>
-    </message>
-    <message>
         <source>saving…</source>
         <translation>guardando…</translation>
     </message>
@@ -7554,10 +7534,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Cubrir %1</translation>
     </message>
     <message>
-        <source>%1 %2 of %3 over the tray being fed</source>
-        <translation>%1 %2 de %3 sobre la bandeja que recibe alimento</translation>
-    </message>
-    <message>
         <source>The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.</source>
         <translation>Lo máximo que se tolera hoy: en estos 7 días se dieron %1, y %2 es lo máximo en siete.</translation>
     </message>
@@ -7569,6 +7545,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>today %1</source>
         <comment>food that is borne at most</comment>
         <translation>hoy %1</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
+        <translation>Anota para hoy, con un clic: %1 %2, y %3 de papel encima</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 %2</source>
+        <translation>Anota para hoy, con un clic: %1 %2</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 of %2 over the tray being fed</source>
+        <translation>Anota para hoy, con un clic: %1 de %2 sobre la bandeja que recibe alimento</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 of water into the tray being fed</source>
+        <translation>Anota para hoy, con un clic: %1 de agua en la bandeja que recibe alimento</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
+        <translation>Anota para hoy, con un clic: %1 drenados. No en hojas que se comen crudas, nunca para beber; lávate las manos. Es normal que haya unas pocas lombrices: devuélvelas.</translation>
     </message>
 </context>
 <context>
@@ -9575,6 +9571,73 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>As on %1, and between %2 and %3 since.</source>
         <translation>Como el %1, y entre %2 y %3 desde entonces.</translation>
+    </message>
+    <message>
+        <source>As on %1, and between %2 and %3 in the meantime.</source>
+        <translation>Como el %1, y entre %2 y %3 entretanto.</translation>
+    </message>
+    <message>
+        <source>It had held since %1.</source>
+        <translation>Se había mantenido desde el %1.</translation>
+    </message>
+    <message>
+        <source>It was ready, more likely than not.</source>
+        <translation>Estaba lista, más probablemente que no.</translation>
+    </message>
+    <message>
+        <source>It was not ready then, more likely than not.</source>
+        <translation>Aún no estaba lista, más probablemente que sí.</translation>
+    </message>
+    <message>
+        <source>On %1 the worms ate %2 of dry matter.</source>
+        <translation>El %1 las lombrices comían %2 de materia seca.</translation>
+    </message>
+    <message>
+        <source>To be expected on %1: %2.</source>
+        <translation>De esperar el %1: %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the worms weighed %2.</source>
+        <translation>El %1 las lombrices pesaban %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the bed was at %2.</source>
+        <translation>El %1 el lecho estaba a %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the tray that was fed held %2 of water.</source>
+        <translation>El %1 la bandeja que recibía alimento tenía %2 de agua.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray on %1: %2. A tray is ready at %3.</source>
+        <translation>De la bandeja inferior el %1: %2. Una bandeja está lista a %3.</translation>
+    </message>
+    <message>
+        <source>Nothing had been drained until then.</source>
+        <translation>Hasta entonces no se había drenado nada.</translation>
+    </message>
+    <message>
+        <source>Drained %1 in all from %2 to %3.</source>
+        <translation>Drenado en total: %1 del %2 al %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Drained %1 in %n week(s) to %2.</source>
+        <translation>
+            <numerusform>Drenado: %1 en %n semana hasta el %2.</numerusform>
+            <numerusform>Drenado: %1 en %n semanas hasta el %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No castings were taken from %1 to %2.</source>
+        <translation>No se retiró humus del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 there is nothing to show.</source>
+        <translation>Del %1 al %2 no hay nada que mostrar.</translation>
+    </message>
+    <message>
+        <source>Forecast for %1: %2.</source>
+        <translation>Previsión para el %1: %2.</translation>
     </message>
 </context>
 <context>
@@ -12991,6 +13054,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>tierloam::trends::StackChips</name>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Mostrar la torre %1</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::trends::TrendTable</name>
     <message>
         <source>%1 (today)</source>
@@ -13042,10 +13112,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Show %1</source>
         <translation>Mostrar %1</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Mostrar la torre %1</translation>
     </message>
     <message>
         <source>Charts stand here once there is a stack.</source>
@@ -13704,10 +13770,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Up and Down go from line to line, Home and End to the first and the last one</source>
         <translation>Arriba y Abajo van de línea en línea, Inicio y Fin a la primera y a la última</translation>
     </message>
-    <message>
-        <source>Urgent. </source>
-        <translation>Urgente. </translation>
-    </message>
     <message numerus="yes">
         <source>In %n day(s)</source>
         <comment>put off by so many</comment>
@@ -13741,6 +13803,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>From %1 on: today %2 is the most, for what was given these days.</source>
         <translation>A partir de %1: hoy %2 es lo máximo, por lo dado estos días.</translation>
+    </message>
+    <message>
+        <source>Urgent. %1</source>
+        <translation>Urgente. %1</translation>
     </message>
 </context>
 <context>
@@ -14147,10 +14213,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Teclas y atajos</translation>
     </message>
     <message>
-        <source> or </source>
-        <translation> o </translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -14161,6 +14223,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab y Mayús+Tab van de una cosa a la siguiente. En el estante, las flechas van de torre en torre y de bandeja en bandeja, e Intro abre lo que tiene el foco. En un gráfico, Izquierda y Derecha avanzan un día; con Ctrl, una semana. Esc sale de un formulario.</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <comment>two keys that do the same</comment>
+        <translation>%1 o %2</translation>
     </message>
 </context>
 </TS>

@@ -7471,26 +7471,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Vidanger %1</translation>
     </message>
     <message>
-        <source>Writes down for today, at one click:</source>
-        <translation>Note pour aujourd’hui, d’un clic&#xa0;:</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3, and %4 of paper over it</source>
-        <translation>%1 %2 %3, et %4 de papier par-dessus</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 %2 of water into the tray being fed</source>
-        <translation>%1 %2 d’eau dans le plateau qu’on nourrit</translation>
-    </message>
-    <message>
-        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
-        <translation>%1 %2 vidangés. Pas sur des feuilles mangées crues, jamais à boire&#xa0;; se laver les mains. Quelques vers dedans, c’est normal&#xa0;: les remettre.</translation>
-    </message>
-    <message>
         <source>saving…</source>
         <translation>enregistrement…</translation>
     </message>
@@ -7553,10 +7533,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Couvrir %1</translation>
     </message>
     <message>
-        <source>%1 %2 of %3 over the tray being fed</source>
-        <translation>%1 %2 de %3 sur le plateau qu’on nourrit</translation>
-    </message>
-    <message>
         <source>The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.</source>
         <translation>Le maximum supporté aujourd’hui&#xa0;: %1 ont été donnés ces 7 jours, et %2 est le maximum sur sept.</translation>
     </message>
@@ -7568,6 +7544,26 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>today %1</source>
         <comment>food that is borne at most</comment>
         <translation>auj. %1</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 %2, et %3 de papier par-dessus</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 %2</source>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 %2</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 of %2 over the tray being fed</source>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 de %2 sur le plateau qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 of water into the tray being fed</source>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 d’eau dans le plateau qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 vidangés. Pas sur des feuilles mangées crues, jamais à boire&#xa0;; se laver les mains. Quelques vers dedans, c’est normal&#xa0;: les remettre.</translation>
     </message>
 </context>
 <context>
@@ -9574,6 +9570,73 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>As on %1, and between %2 and %3 since.</source>
         <translation>Comme le %1, et entre %2 et %3 depuis.</translation>
+    </message>
+    <message>
+        <source>As on %1, and between %2 and %3 in the meantime.</source>
+        <translation>Comme le %1, et entre %2 et %3 dans l’intervalle.</translation>
+    </message>
+    <message>
+        <source>It had held since %1.</source>
+        <translation>C’était stable depuis le %1.</translation>
+    </message>
+    <message>
+        <source>It was ready, more likely than not.</source>
+        <translation>Il était prêt, plus probablement que non.</translation>
+    </message>
+    <message>
+        <source>It was not ready then, more likely than not.</source>
+        <translation>Il n’était pas encore prêt, plus probablement que si.</translation>
+    </message>
+    <message>
+        <source>On %1 the worms ate %2 of dry matter.</source>
+        <translation>Le %1, les vers mangeaient %2 de matière sèche.</translation>
+    </message>
+    <message>
+        <source>To be expected on %1: %2.</source>
+        <translation>À attendre le %1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the worms weighed %2.</source>
+        <translation>Le %1, les vers pesaient %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the bed was at %2.</source>
+        <translation>Le %1, le lit était à %2.</translation>
+    </message>
+    <message>
+        <source>On %1 the tray that was fed held %2 of water.</source>
+        <translation>Le %1, le plateau nourri contenait %2 d’eau.</translation>
+    </message>
+    <message>
+        <source>Of the bottom tray on %1: %2. A tray is ready at %3.</source>
+        <translation>Du plateau du bas le %1&#xa0;: %2. Un plateau est prêt à %3.</translation>
+    </message>
+    <message>
+        <source>Nothing had been drained until then.</source>
+        <translation>Rien n’avait encore été vidangé.</translation>
+    </message>
+    <message>
+        <source>Drained %1 in all from %2 to %3.</source>
+        <translation>Vidangé en tout&#xa0;: %1 du %2 au %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Drained %1 in %n week(s) to %2.</source>
+        <translation>
+            <numerusform>Vidangé&#xa0;: %1 en %n semaine jusqu’au %2.</numerusform>
+            <numerusform>Vidangé&#xa0;: %1 en %n semaines jusqu’au %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No castings were taken from %1 to %2.</source>
+        <translation>Aucun lombricompost n’a été prélevé du %1 au %2.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 there is nothing to show.</source>
+        <translation>Du %1 au %2, il n’y a rien à montrer.</translation>
+    </message>
+    <message>
+        <source>Forecast for %1: %2.</source>
+        <translation>Prévision pour le %1&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -12990,6 +13053,13 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>tierloam::trends::StackChips</name>
+    <message>
+        <source>Show stack %1</source>
+        <translation>Montrer la pile %1</translation>
+    </message>
+</context>
+<context>
     <name>tierloam::trends::TrendTable</name>
     <message>
         <source>%1 (today)</source>
@@ -13041,10 +13111,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Show %1</source>
         <translation>Montrer %1</translation>
-    </message>
-    <message>
-        <source>Show stack %1</source>
-        <translation>Montrer la pile %1</translation>
     </message>
     <message>
         <source>Charts stand here once there is a stack.</source>
@@ -13703,10 +13769,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Up and Down go from line to line, Home and End to the first and the last one</source>
         <translation>Haut et Bas vont de ligne en ligne, Début et Fin à la première et à la dernière</translation>
     </message>
-    <message>
-        <source>Urgent. </source>
-        <translation>Urgent. </translation>
-    </message>
     <message numerus="yes">
         <source>In %n day(s)</source>
         <comment>put off by so many</comment>
@@ -13740,6 +13802,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>From %1 on: today %2 is the most, for what was given these days.</source>
         <translation>À partir de %1&#xa0;: aujourd’hui %2 est le maximum, vu ce qui a été donné ces jours-ci.</translation>
+    </message>
+    <message>
+        <source>Urgent. %1</source>
+        <translation>Urgent. %1</translation>
     </message>
 </context>
 <context>
@@ -14146,10 +14212,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Touches et raccourcis</translation>
     </message>
     <message>
-        <source> or </source>
-        <translation> ou </translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
     </message>
@@ -14160,6 +14222,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Tab and Shift+Tab go from one thing to the next. On the shelf the arrow keys walk from stack to stack and from tray to tray, and Enter opens what has the focus. On a chart Left and Right walk by a day, with Ctrl by a week. Esc leaves a form.</source>
         <translation>Tab et Maj+Tab passent d’une chose à la suivante. Sur l’étagère, les flèches vont de pile en pile et de plateau en plateau, et Entrée ouvre ce qui a le focus. Sur un graphique, Gauche et Droite avancent d’un jour, avec Ctrl d’une semaine. Échap quitte un formulaire.</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <comment>two keys that do the same</comment>
+        <translation>%1 ou %2</translation>
     </message>
 </context>
 </TS>

@@ -1,5 +1,6 @@
 // Quantities in words: each in US units as reckoned by hand, none with a metric unit, and back again.
 #include "core/wording/formats.h"
+#include "core/wording/masses.h"
 #include "core/wording/volumes.h"
 
 #include <gtest/gtest.h>
@@ -83,8 +84,31 @@ TEST_F(UsWords, VolumesThatStandTogetherHaveOneUnit)
     EXPECT_EQ(plain(volumeText(0.3)), "10 fl oz") << "each its own again";
     EXPECT_EQ(plain(volumeBand({0.3, 0.8, 2.0})), "0.21 gal (0.08–0.53)") << "a band by its upper end";
     setMeasures(Measures::metric);
+    EXPECT_EQ(plain(volumeText(0.06)), "60 mL");
     const OneVolumeUnit alike{4.0};
-    EXPECT_EQ(plain(volumeText(0.06)), "60 mL") << "metric texts stay as they are";
+    EXPECT_EQ(plain(volumeText(0.06)), "0.06 L");
+    EXPECT_EQ(plain(flowBand({0.02, 0.06, 0.4})), "0.06 L/wk (0.02–0.40)");
+    EXPECT_EQ(plain(volumeText(1.2)), "1.2 L");
+    const OneVolumeUnit little{0.08};
+    EXPECT_EQ(plain(volumeBand({0.02, 0.06, 0.12})), "60 mL (20–120)");
+}
+
+TEST_F(UsWords, MassesThatStandTogetherHaveOneUnit)
+{
+    EXPECT_EQ(plain(massText(0.25)), "8.8 oz"); // 8.818
+    {
+        const OneMassUnit alike{1.2};
+        EXPECT_EQ(plain(massBand({0.2, 0.25, 0.5})), "0.55 lb (0.44–1.10)"); // 0.5512, 0.4409, 1.1023
+        EXPECT_EQ(plain(massText(1.2)), "2.6 lb");                           // 2.6455
+        const OneMassUnit within{0.3};
+        EXPECT_EQ(plain(massText(0.5)), "18 oz"); // 17.637
+    }
+    EXPECT_EQ(plain(massText(0.25)), "8.8 oz") << "each its own again";
+    setMeasures(Measures::metric);
+    EXPECT_EQ(plain(massText(0.25)), "250 g");
+    const OneMassUnit alike{1.2};
+    EXPECT_EQ(plain(massText(0.25)), "0.25 kg");
+    EXPECT_EQ(plain(massText(1.2)), "1.2 kg");
 }
 
 TEST_F(UsWords, HoldNoMetricUnitWhileTheMetricOnesDo)

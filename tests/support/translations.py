@@ -2,7 +2,7 @@
 """Holds every translation to its source text:  translations.py FOLDER [--against-sources]
 
 Finished, not empty, the same placeholders, figures' keys, links and tags, as many mnemonics and line breaks, the same end (full stop, colon, ellipsis …), all
-plural forms. With --against-sources also that no text of the sources is missing (lupdate; for what may lag behind a day's work).
+plural forms; and no piece of a sentence, which other languages join in another way. With --against-sources also that no text of the sources is missing (lupdate; for what may lag behind a day's work).
 """
 import pathlib
 import re
@@ -15,6 +15,8 @@ import xml.etree.ElementTree as ET
 PLACES = re.compile(r"%L?\d+|%L?n|\{[a-z0-9-]+\}|\[\[[a-z0-9-]+\||</?[a-z][^>]*>")
 FORMS = 2  # of a plural, in each of the languages there are
 END = re.compile(r"(…|\.|:|\?|!)?$")
+JOINT = re.compile(r"[,;·]? ")  # what stands between the parts of a list
+JOINED_YET = {"Advice", "ChangeWords", "SheetWords", "tierloam::rotation::WishCard"}  # pieces of sentences still stand there: none is to come
 HEADERS = re.compile(r"^[^.]*\|")  # words by which a column is known: each language has its own
 
 
@@ -51,6 +53,8 @@ def faults_in(path):
         source = message.findtext("source") or ""
         translation = message.find("translation")
         where = f"{path.name}: {context}: «{source[:60]}»"
+        if (source[:1] == " " or source[-1:] == " ") and not JOINT.fullmatch(source) and context not in JOINED_YET:
+            yield f"{where}: a piece of a sentence; give translators the whole"
         if translation is None or translation.get("type") == "unfinished":
             yield f"{where}: unfinished"
             continue

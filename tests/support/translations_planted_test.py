@@ -21,6 +21,8 @@ PLANTED = [
     ("<numerusform>%n di %1.</numerusform>", ""),
     ("%n di %1.", "%n di."),
     ("une di %1.", ""),
+    ("<source>%n tray", "<source> %n tray"),
+    (" of %1.</source>", " of %1. </source>"),
 ]
 
 

@@ -39,6 +39,27 @@ TEST(SampleHousehold, IsLegalAndAgreesWithItsJournal)
         }
 }
 
+TEST(ShelfModel, FiguresUnderAllStacksHaveOneUnit)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    auto young = changed(inputs); // one that has hardly begun beside two grown ones
+    young->stacks[1].now.colonyKg = {0.2, 0.25, 0.3};
+    young->stacks[1].now.drainedLPerWeek = {0.02, 0.06, 0.09};
+    inputs.reckoning = young;
+    const auto unit = [](const QString& value) { return value.section(QChar{0xA0}, 1).remove(QChar{0x2060}).toStdString(); };
+    for (const auto& [measures, mass, flow] : {std::tuple{wording::Measures::metric, "kg", "L/wk"}, {wording::Measures::us, "lb", "gal/wk"}}) {
+        wording::setMeasures(measures);
+        const ShelfModel shelf = makeShelf(inputs);
+        ASSERT_EQ(shelf.stacks.size(), 3U);
+        for (const StackModel& stack : shelf.stacks) {
+            EXPECT_EQ(unit(stack.colony.value), mass) << stack.key;
+            EXPECT_EQ(unit(stack.drained.value), flow) << stack.key;
+            EXPECT_TRUE(stack.line.contains(stack.colony.value)) << stack.line.toStdString() << ": the line above the stack tells the same";
+        }
+    }
+    wording::setMeasures(wording::Measures::metric);
+}
+
 TEST(ShelfModel, SaysARateAndItsRangeInOneUnit)
 {
     const auto numbers = [](const QString& range) {

@@ -1,6 +1,7 @@
 #include "tests/support/pictures.h"
 #include "tests/support/sample_reckoning.h"
-#include "ui/trends/plot_layer.h"
+#include "ui/trends/plot_frame.h"
+#include "ui/trends/series_pens.h"
 #include "ui/trends/trend_chart.h"
 #include "ui/trends/trend_table.h"
 #include "ui/trends/trend_words.h"

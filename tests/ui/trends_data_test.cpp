@@ -1,6 +1,7 @@
 #include "tests/support/sample_reckoning.h"
 #include "ui/trends/time_ticks.h"
 #include "ui/trends/trend_data.h"
+#include "ui/trends/trend_sentence.h"
 #include "ui/trends/trend_words.h"
 
 #include <gtest/gtest.h>
@@ -236,6 +237,46 @@ TEST(TrendWords, SentenceSaysValueRangeAndMovement)
     const Period period{day(2031, 1, 1), day(2031, 5, 2), day(2031, 6, 1)};
     const std::string text = sentenceOf(Measure::processing, series, period, true).remove(QChar{0x2060}).replace(QChar{0xA0}, u' ').toStdString();
     EXPECT_EQ(text, "The worms eat 31 g/d (24–39) of dry matter. Up from 20 g/d on 1 Jan.");
+}
+
+TEST(TrendWords, ATimeThatHasGoneByIsToldAsSuch)
+{
+    const Day today = day(2031, 5, 2);
+    const Period gone{day(2031, 1, 1), today, day(2031, 2, 10)};
+    Series series;
+    series.past = {{day(2030, 12, 28), {1, 2, 3}}, {day(2031, 1, 4), {10, 20, 30}}, {day(2031, 2, 8), {24, 31, 39}}, {day(2031, 2, 15), {80, 90, 99}}};
+    series.changed = {{today, {1, 1, 1}}, {today + days{7}, {2, 2, 2}}};
+    const auto told = [&](Measure measure, const Period& view) {
+        return sentenceOf(measure, series, view, true).remove(QChar{0x2060}).replace(QChar{0xA0}, u' ').toStdString();
+    };
+    EXPECT_EQ(told(Measure::processing, gone), "On 8 Feb the worms ate 31 g/d (24–39) of dry matter. Up from 20 g/d on 4 Jan.") << "nothing of the points beyond the edges";
+    for (const Measure measure : allMeasures) {
+        if (measure == Measure::yield) continue;
+        const std::string sentence = told(measure, gone);
+        EXPECT_NE(sentence.find("8 Feb"), std::string::npos) << sentence;
+        for (const char* now : {"worms eat", "worms weigh ", "bed is", "holds", "It is ready", "has held", " since", "orecast", "With the change"}) EXPECT_EQ(sentence.find(now), std::string::npos) << sentence;
+    }
+    series.bars = {{day(2031, 1, 27), 7, 0.5}, {day(2031, 2, 3), 7, 1.5}};
+    EXPECT_EQ(told(Measure::drainage, gone).substr(0, 39), "Drained 2.0 L in 2 week(s) to 9 Feb. To");
+    series.bars.clear();
+    series.totals = {{day(2030, 6, 1), 1.0}, {day(2031, 2, 1), 4.0}, {day(2031, 4, 1), 9.0}};
+    EXPECT_EQ(told(Measure::drainage, gone).substr(0, 45), "Drained 4.0 L in all from 1 Jun 2030 to 10 Fe");
+}
+
+TEST(TrendWords, DaysToComeAreForeseen)
+{
+    const Day today = day(2031, 5, 2);
+    Series series;
+    series.past = {{day(2031, 1, 4), {10, 20, 30}}, {today, {24, 31, 39}}};
+    series.ahead = {series.past.back(), {today + days{10}, {20, 33, 45}}, {today + days{40}, {20, 34, 50}}};
+    const std::string text = sentenceOf(Measure::processing, series, {today + days{3}, today, today + days{20}}, true).remove(QChar{0x2060}).replace(QChar{0xA0}, u' ').toStdString();
+    EXPECT_EQ(text, "Forecast for 12 May: 33 g/d (20–45).");
+}
+
+TEST(TrendWords, AnEmptyTimeAmongOthersSaysSo)
+{
+    const Period view{day(2031, 1, 1), day(2031, 5, 2), day(2031, 2, 10)};
+    EXPECT_EQ(nothingThen(Measure::yield, view), QStringLiteral("No castings were taken from 1 Jan to 10 Feb."));
 }
 
 }

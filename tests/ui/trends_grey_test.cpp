@@ -2,6 +2,7 @@
 #include "tests/support/sample_reckoning.h"
 #include "ui/trends/dense_ink.h"
 #include "ui/trends/line_key.h"
+#include "ui/trends/mark_sign.h"
 #include "ui/trends/plot_layer.h"
 #include "ui/trends/trend_words.h"
 

@@ -228,6 +228,47 @@ TEST_F(TrendsPageTest, ARangeIsShownWholeAndATableFollowsTheZoom)
     EXPECT_EQ(page_->view(), page_->period());
 }
 
+TEST_F(TrendsPageTest, ARangeIsLitWhileAllOfItIsShown)
+{
+    open();
+    page_->setRange(Range::days90);
+    auto* button = page_->findChild<QPushButton*>(QStringLiteral("range90"));
+    ASSERT_NE(button, nullptr);
+    EXPECT_TRUE(button->isChecked());
+    wheel(*first(), placeOf(*first(), 0.3), {0, 120});
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !button->isChecked(); }, patience)) << "other days are shown than the button says";
+    page_->showWhole();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return button->isChecked(); }, patience));
+    wheel(*first(), placeOf(*first(), 0.3), {0, 120});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !button->isChecked(); }, patience));
+    QTest::mouseClick(button, Qt::LeftButton);
+    EXPECT_TRUE(button->isChecked()) << "and a click shows its range again";
+    EXPECT_EQ(page_->view(), page_->period());
+}
+
+TEST_F(TrendsPageTest, WordsFollowTheDaysThatAreShown)
+{
+    open();
+    const Day today = tests::sampleToday(), from = today - days{200}, until = today - days{120};
+    const auto colony = [this] { return page_->seen().measures[2].charts.front().sentence; };
+    const auto readout = [this] {
+        for (const auto* line : page_->findChildren<ReadoutLine*>())
+            if (line->isVisibleTo(page_.get())) return line->text();
+        return QString{};
+    };
+    page_->setView(today - days{60}, page_->period().until);
+    ASSERT_TRUE(shown());
+    EXPECT_TRUE(colony().startsWith(QStringLiteral("The worms weigh"))) << colony().toStdString();
+    page_->setView(from, until);
+    ASSERT_TRUE(shown());
+    EXPECT_TRUE(colony().startsWith(QStringLiteral("On "))) << colony().toStdString();
+    EXPECT_TRUE(colony().contains(QStringLiteral("the worms weighed"))) << colony().toStdString();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return readout().startsWith(ui::shortDay(until, today)); }, patience)) << readout().toStdString();
+    page_->setView(today + days{1}, page_->period().until);
+    ASSERT_TRUE(shown());
+    EXPECT_TRUE(colony().startsWith(QStringLiteral("From "))) << colony().toStdString() << ": the sample foresees no colony";
+}
+
 TEST_F(TrendsPageTest, WhatIsKeptIsAskedForByKeyAndMenu)
 {
     open();

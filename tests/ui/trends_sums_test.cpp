@@ -1,7 +1,8 @@
 // What is summed and marked: drained in all, castings by harvest and year, drains outside what was expected, and the axis of feed-to-cast.
 #include "core/exchange/csv.h"
-#include "ui/trends/plot_layer.h"
+#include "ui/trends/plot_frame.h"
 #include "ui/trends/trend_csv.h"
+#include "ui/trends/trend_sentence.h"
 #include "ui/trends/trend_table.h"
 #include "ui/trends/trend_words.h"
 

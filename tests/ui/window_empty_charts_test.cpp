@@ -14,6 +14,7 @@
 #include "ui/shelf/strips_view.h"
 #include "ui/trends/measure_section.h"
 #include "ui/trends/trend_chart.h"
+#include "ui/trends/trend_sentence.h"
 #include "ui/trends/trend_words.h"
 
 #include <QImage>
@@ -165,6 +166,49 @@ protected:
 
     int charts_ = 0;                 ///< met in the last walk, those of trends left out
 };
+
+TEST_F(EmptyCharts, WordsStandAboveTheAxisWhereAFormLeavesLittleRoom)
+{
+    estimates_ = nullptr;
+    make();
+    ASSERT_TRUE(window_->createFile(path(QStringLiteral("first.tierloam"))));
+    show({1000, 640});
+    journal::Entries entries;
+    for (journal::Entry entry : tests::sampleJournal()) {
+        if (!std::holds_alternative<journal::Setup>(entry.action) && !std::holds_alternative<journal::Bed>(entry.action) && !std::holds_alternative<journal::Stock>(entry.action)) continue;
+        if (entry.stack != "Scullery" || (!entries.empty() && entries.size() > 2)) continue;
+        entry.id = journal::EntryId::none;
+        entry.date.day = today_;
+        entries.push_back(entry);
+    }
+    ASSERT_GE(entries.size(), 2U);
+    household().recordAll(entries, QStringLiteral("first day"));
+    ASSERT_TRUE(written(static_cast<int>(entries.size())));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household().reckoningIsCurrent() && household().reckoning(); }, patience));
+    desk().showPage(Desk::Page::shelf);
+    for (const bool open : {false, true}) {
+        if (open) {
+            ASSERT_TRUE(desk().shelf()->openForm(QStringLiteral("Scullery"), forms::FormKind::feed));
+        }
+        settled();
+        auto* strips = desk().shelf()->board()->columns().front()->strips();
+        ASSERT_FALSE(desk().shelf()->model().stacks.front().processing.nothing.isEmpty());
+        const QImage picture = strips->grab().toImage();
+        const drawing::Type type = drawing::Type::from(strips->font());
+        const double height = std::floor((strips->height() - drawing::axisHeight(type)) / 3 - 4);
+        EXPECT_TRUE(strips->labelsFit());
+        for (int each = 0; each < 3; ++each) {
+            const QRectF plot = drawing::plotOf({1, each * (height + 4), strips->width() - 2.0, height}, type);
+            int above = 0, below = 0;
+            for (int x = 3; x < strips->width() - 3; ++x) {
+                for (int y = static_cast<int>(plot.top()) + 1; y < static_cast<int>(plot.bottom()) - 1; ++y) above += test::contrast(picture.pixelColor(x, y), palette().ground) >= 2.0;
+                for (int y = static_cast<int>(plot.bottom()) + 2; y <= static_cast<int>(plot.bottom()) + 3; ++y) below += test::contrast(picture.pixelColor(x, y), palette().ground) >= 2.0;
+            }
+            EXPECT_GT(above, 100) << each << ": the words";
+            EXPECT_LE(below, each < 2 ? 0 : 10) << each << (open ? ": words cross the axis with the form open" : ": words cross the axis"); // the ticks of the time axis
+        }
+    }
+}
 
 TEST_F(EmptyCharts, AHouseholdWithNothingSaysOnEachPageWhatWillStandThere)
 {

@@ -9,12 +9,11 @@
 #include "ui/forms/action_form.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/entry_editor.h"
-#include "ui/materials/bedding_bench.h"
-#include "ui/materials/castings_bench.h"
-#include "ui/materials/leachate_bench.h"
+#include "ui/materials/bench.h"
 #include "ui/materials/material_card.h"
 #include "ui/materials/materials_model.h"
 #include "ui/materials/mix_bench.h"
+#include "ui/materials/name_column.h"
 
 #include <QAction>
 #include <QEvent>
@@ -32,25 +31,9 @@ namespace tierloam::materials_page {
 namespace {
 
 constexpr auto favouritesKey = "materials/favourites";
-constexpr int leastNameLetters = 15, mostNameLetters = 27;
 constexpr int besideAtLeast = 820;  ///< px at 100 %: below it the sums stand under the table
 constexpr int sumsAtEase = 640;     ///< px at 100 % beyond which the sums gain nothing by being wider
-constexpr int sumsAtLeast = 370;    ///< px at 100 % that the sums beside the table are left, the page's margins included
-constexpr ui::ActionId sumActions[] = {ui::ActionId::sumMix, ui::ActionId::sumBedding, ui::ActionId::sumCastings, ui::ActionId::sumLeachate};
-
-/// A stack of widgets that is as high as the one shown, so that a short sum leaves no empty page under it.
-class ShownAlone final : public QStackedWidget {
-public:
-    using QStackedWidget::QStackedWidget;
-    bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override
-    {
-        const QWidget* shown = currentWidget();
-        return shown ? std::max(shown->heightForWidth(width), shown->minimumSizeHint().height()) : 0;
-    }
-    QSize sizeHint() const override { return currentWidget() ? currentWidget()->sizeHint() : QSize{}; }
-    QSize minimumSizeHint() const override { return {currentWidget() ? currentWidget()->minimumSizeHint().width() : 0, 0}; }
-};
+constexpr int sumsAtLeast = 362;    ///< px at 100 % that the sums beside the table are left, the page's margins included
 
 }
 
@@ -133,6 +116,7 @@ void MaterialsPage::buildTable()
     table_->setModel(filter_);
     table_->viewport()->installEventFilter(this);
     ui::setUpRowTable(*table_);
+    names_ = new NameColumn{*table_, *filter_};
     table_->sortByColumn(MaterialsModel::name, Qt::AscendingOrder);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     ui::setAccess(table_, tr("Materials"), tr("Enter puts the chosen material into the mix"));
@@ -155,64 +139,6 @@ void MaterialsPage::buildTable()
     connect(card_, &MaterialCard::editWanted, this, &MaterialsPage::editMaterial);
 }
 
-void MaterialsPage::buildSums()
-{
-    auto* column = new QVBoxLayout{right_};
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(8);
-    formBox_ = new ui::Card{right_, ui::Tone::moss};
-    formBox_->hide();
-    column->addWidget(formBox_);
-    auto* choices = new QWidget{right_};
-    auto* flow = new ui::FlowLayout{choices, 6};
-    sums_ = new ShownAlone{right_};
-    for (std::size_t i = 0; i < std::size(sumActions); ++i) {
-        QAction* action = ui::makeAction(sumActions[i], this);
-        addAction(action);
-        auto* button = ui::makeButton(ui::actionName(sumActions[i]), ui::Tone::plain, choices);
-        button->setCheckable(true);
-        button->setObjectName(QString::fromLatin1(ui::actionRow(sumActions[i]).name));
-        button->setToolTip(action->toolTip());
-        const auto show = [this, i] { showSum(static_cast<Sum>(i)); };
-        connect(action, &QAction::triggered, this, show);
-        connect(button, &QPushButton::clicked, this, show);
-        flow->addWidget(button);
-        sumButtons_.push_back(button);
-    }
-    column->addWidget(choices);
-    auto* card = new ui::Card{right_};
-    card->column()->addWidget(sums_);
-    column->addWidget(card);
-    column->addStretch(1);
-    showSum(Sum::mix);
-}
-
-Bench* MaterialsPage::bench(Sum sum)
-{
-    build();
-    Bench*& made = benches_[static_cast<std::size_t>(sum)];
-    if (made) return made;
-    switch (sum) {
-    case Sum::mix: made = new MixBench{household_, theme_}; break;
-    case Sum::bedding: {
-        auto* bedding = new BeddingBench{household_, theme_};
-        connect(bedding, &BeddingBench::trayWanted, this, &MaterialsPage::trayWanted);
-        made = bedding;
-        break;
-    }
-    case Sum::castings: made = new CastingsBench{household_, theme_}; break;
-    case Sum::leachate: made = new LeachateBench{household_, theme_}; break;
-    }
-    sums_->addWidget(made);
-    connect(made, &Bench::cautionsChanged, this, &MaterialsPage::tellCautions);
-    return made;
-}
-
-MixBench* MaterialsPage::mix() { return static_cast<MixBench*>(bench(Sum::mix)); }
-BeddingBench* MaterialsPage::bedding() { return static_cast<BeddingBench*>(bench(Sum::bedding)); }
-CastingsBench* MaterialsPage::castings() { return static_cast<CastingsBench*>(bench(Sum::castings)); }
-LeachateBench* MaterialsPage::leachate() { return static_cast<LeachateBench*>(bench(Sum::leachate)); }
-
 void MaterialsPage::buildActions()
 {
     const auto on = [this](ui::ActionId id, QWidget* where, auto act) {
@@ -228,30 +154,6 @@ void MaterialsPage::buildActions()
     on(ui::ActionId::mixMaterial, table_, [this] { showSum(Sum::mix); if (!chosen().isEmpty()) mix()->add(chosen()); });
     on(ui::ActionId::editMaterial, table_, [this] { editMaterial(); });
     findChild<QPushButton*>(QStringLiteral("newMaterialButton"))->setToolTip(make->toolTip());
-}
-
-void MaterialsPage::showSum(Sum sum)
-{
-    sums_->setCurrentWidget(bench(sum));
-    for (std::size_t i = 0; i < sumButtons_.size(); ++i) sumButtons_[i]->setChecked(i == static_cast<std::size_t>(sum));
-    sums_->updateGeometry();
-    tellCautions();
-    // Where the sums stand under the table, one that is asked for by its keys would change out of sight.
-    if (isVisible() && sides_->direction() == QBoxLayout::TopToBottom) QMetaObject::invokeMethod(this, &MaterialsPage::bringSumIntoSight, Qt::QueuedConnection);
-}
-
-void MaterialsPage::bringSumIntoSight()
-{
-    const QWidget* choices = sumButtons_.front()->parentWidget();
-    const int top = choices->mapTo(body_, QPoint{}).y(), bottom = top + choices->height() + sums_->height();
-    scroll_->ensureVisible(0, bottom, 0, 0);
-    scroll_->ensureVisible(0, top, 0, 0);
-}
-
-MaterialsPage::Sum MaterialsPage::sum() const
-{
-    const auto shown = std::ranges::find(benches_, sums_ ? sums_->currentWidget() : nullptr);
-    return shown == benches_.end() ? Sum::mix : static_cast<Sum>(shown - benches_.begin());
 }
 
 QStringList MaterialsPage::favourites() const { return settings_.value(QString::fromLatin1(favouritesKey)).toStringList(); }
@@ -396,33 +298,34 @@ void MaterialsPage::fit()
     table_->verticalHeader()->setDefaultSectionSize(metrics.height() + theme_.px(12));
     table_->setMinimumHeight(theme_.px(beside ? 300 : 260));
     const int letter = metrics.averageCharWidth();
-    const int widths[] = {4, mostNameLetters, 11, 6, 8, 11, 12, 10, 28, 9};
+    const int widths[] = {4, 0, 11, 6, 8, 11, 12, 10, 28, 9};
     int welcome = 0; // its three words must be read whole in every language, as each header must
     for (const auto each : {materials::Welcome::yes, materials::Welcome::aLittle, materials::Welcome::no})
         welcome = std::max(welcome, metrics.horizontalAdvance(QString{ui::welcomeMark(each) % u' ' % ui::welcomeText(each)}) + theme_.px(24));
     for (int c = 0; c < MaterialsModel::columns; ++c) {
-        const int words = c == MaterialsModel::favourite ? 0 : std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
+        if (c == MaterialsModel::name) continue; // has what is left
+        const int words = c == MaterialsModel::favourite ? table_->horizontalHeader()->fontMetrics().horizontalAdvance(QStringLiteral("★")) + theme_.px(20) : std::max(table_->horizontalHeader()->sectionSizeHint(c), c == MaterialsModel::welcome ? welcome : 0);
         table_->setColumnWidth(c, std::max(letter * widths[c], words));
     }
+    names_->measure();
     giveNameTheRest();
     tellCautions();
 }
 
 /// Name, welcome, C:N and moisture are seen without scrolling, even if the sums beside them must be narrower, which wrap better than a table does: names have
-/// what they need before the sums have more than their least. Only then long names give way, which the card below and the tool tip say in full.
+/// what they need before the sums have more than their least. Only then long names go on over a second line.
 void MaterialsPage::giveNameTheRest()
 {
-    const int letter = table_->fontMetrics().averageCharWidth(), shown = table_->viewport()->width();
-    int others = 0;
+    const int shown = table_->viewport()->width();
+    int others = 0, all = names_->whole();
     for (const int c : {MaterialsModel::favourite, MaterialsModel::welcome, MaterialsModel::ratio, MaterialsModel::moisture}) others += table_->columnWidth(c);
-    const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
-    int all = letter * mostNameLetters;
     for (int c = 0; c < MaterialsModel::columns; ++c) all += c == MaterialsModel::name ? 0 : table_->columnWidth(c);
+    const bool beside = sides_->direction() == QBoxLayout::LeftToRight;
     const int aroundTable = table_->width() - shown;
-    const int needed = std::min(others + letter * mostNameLetters + aroundTable, width() - theme_.px(sumsAtLeast));
+    const int needed = std::max(std::min(others + names_->whole() + aroundTable, width() - theme_.px(sumsAtLeast)), others + names_->least() + aroundTable);
     const int whole = std::min(all + aroundTable, width() - theme_.px(sumsAtEase)); // in a wide window the sums leave the table what they do not need
     left_->setMinimumWidth(beside ? std::max(needed, whole) : 0);
-    table_->setColumnWidth(MaterialsModel::name, std::clamp(shown - others, letter * leastNameLetters, letter * mostNameLetters));
+    names_->setRoom(shown - others, table_->verticalHeader()->defaultSectionSize());
 }
 
 bool MaterialsPage::eventFilter(QObject* watched, QEvent* event)

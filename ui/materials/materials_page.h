@@ -35,6 +35,7 @@ class MaterialCard;
 class MaterialsFilter;
 class MaterialsModel;
 class MixBench;
+class NameColumn;
 
 /// The materials page: the table with search and favourites, all that is known of the chosen material, own materials, and beside it the sums:
 /// mix, bedding, use of castings, use of leachate. Own materials are entries of the journal; favourites are kept on this machine.
@@ -108,6 +109,7 @@ private:
     ui::FieldEdit* words_ = nullptr;
     ui::FieldCombo* show_ = nullptr;
     QTableView* table_ = nullptr;
+    NameColumn* names_ = nullptr;
     MaterialCard* card_ = nullptr;
     QWidget* formBox_ = nullptr;
     QWidget* form_ = nullptr;

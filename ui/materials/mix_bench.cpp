@@ -126,13 +126,14 @@ MixBench::Line& MixBench::newLine()
     return lines_.back();
 }
 
-/// Long names are read whole where there is room; in a narrow page a line of the mix stays one line.
+/// Names are read whole: where a line has no room for the rest beside them, that goes on beneath.
 void MixBench::fitLines()
 {
     const bool roomy = width() >= theme_.px(480);
+    const int most = roomy ? theme_.px(260) : std::min(theme_.px(260), std::max(theme_.px(140), width() - column_->contentsMargins().left() - column_->contentsMargins().right()));
     for (const Line& line : lines_) {
-        line.material->setMaximumWidth(theme_.px(roomy ? 260 : 166));
-        line.material->setMinimumWidth(theme_.px(roomy ? 240 : 140));
+        line.material->setMaximumWidth(most);
+        line.material->setMinimumWidth(roomy ? theme_.px(240) : most);
     }
 }
 

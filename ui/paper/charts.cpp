@@ -6,7 +6,7 @@
 #include "ui/paper/page_flow.h"
 #include "ui/paper/sheet_figures.h"
 #include "ui/trends/chart_picture.h"
-#include "ui/trends/plot_layer.h"
+#include "ui/trends/series_pens.h"
 #include "ui/trends/trend_words.h"
 
 #include <QCoreApplication>

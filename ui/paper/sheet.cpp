@@ -9,6 +9,7 @@
 #include "ui/paper/page_flow.h"
 #include "ui/paper/sheet_figures.h"
 #include "ui/paper/sheet_words.h"
+#include "ui/trends/trend_sentence.h"
 #include "ui/trends/trend_words.h"
 
 #include <QCoreApplication>

@@ -5,7 +5,7 @@
 #include "ui/paper/look.h"
 #include "ui/shelf/story_charts.h"
 #include "ui/trends/chart_picture.h"
-#include "ui/trends/plot_layer.h"
+#include "ui/trends/mark_sign.h"
 #include "ui/trends/trend_words.h"
 
 #include <QGuiApplication>

@@ -224,6 +224,7 @@ void ShelfBoard::lay()
     if (columns_.empty()) layEmpty();
     else if (compact_) layGrid();
     else layColumns();
+    Q_EMIT laid();
 }
 
 void ShelfBoard::paintEvent(QPaintEvent*)

@@ -37,6 +37,7 @@ public:
     void showPart(const QRect& seen);
     /// Where the legend stands on the board; null while no stack does.
     QRectF legend() const { return legend_; }
+    drawing::LegendForm legendForm() const { return legendForm_; }
     /// Where a dragged stack would be put; null while none is dragged.
     QRect dropMark() const;
 
@@ -61,6 +62,8 @@ Q_SIGNALS:
     void placeWanted(const QString& stack, int place);
     /// A stack is being dragged over this place of the board.
     void dragMoved(const QPoint& at);
+    /// Everything has its place, the legend too.
+    void laid();
     /// This column should be brought into view.
     void columnWalked(QWidget* column);
 

@@ -13,6 +13,12 @@ namespace {
 
 constexpr int margin = 18, columnGap = 12;
 constexpr double topSpace = 4;
+/// Words stand in one of its small charts and need a line of their own, or they would cross its axis.
+bool saysWhatWillStand(const StackModel& stack)
+{
+    return !(stack.processing.nothing.isEmpty() && stack.drained.nothing.isEmpty() && stack.colony.nothing.isEmpty());
+}
+
 constexpr double widestGain = 2, tallestGain = 2.2; ///< of a compact stack over the smallest that can be read
 
 }
@@ -76,8 +82,9 @@ void ShelfBoard::layColumns()
     }
     if (around() + smallest > view_.height()) {
         rows.gap = 4;
-        leastStrips = std::ceil(StripsView::heightFor(font(), drawing::pressedStrip));
+        if (std::ranges::none_of(model_->stacks, &saysWhatWillStand)) leastStrips = std::ceil(StripsView::heightFor(font(), drawing::pressedStrip));
     }
+    if (around() + smallest > view_.height()) rows.gap = 2; // a last few pixels, in the language of the longest words
     const double others = around();
     const double spare = std::max(0.0, view_.height() - others - smallest - 2); // heights are rounded upwards
     rows.strips = static_cast<int>(std::min(mostStrips, leastStrips + spare * 0.2));

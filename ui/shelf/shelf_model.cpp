@@ -121,9 +121,8 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     stack.waterLabel = ShelfModelWords::tr("Water %1").arg(ui::amountText(usual.water));
     stack.drainLabel = ShelfModelWords::tr("Drain %1").arg(ui::amountText(usual.drain));
     const QString food = ui::materialText(usual.feedMaterial.empty() ? journal::defaultFood : std::string_view{usual.feedMaterial});
-    const QString today = ShelfModelWords::tr("Writes down for today, at one click:");
-    stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("%1 %2 %3, and %4 of paper over it").arg(today, feed, food, ui::amountText(*usual.coverWithFeed))
-                                        : ShelfModelWords::tr("%1 %2 %3").arg(today, feed, food);
+    stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("Writes down for today, at one click: %1 %2, and %3 of paper over it").arg(feed, food, ui::amountText(*usual.coverWithFeed))
+                                        : ShelfModelWords::tr("Writes down for today, at one click: %1 %2").arg(feed, food);
     const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(stack.key) : nullptr;
     if (reckoned && stack.canFeed && !reckoned->now.slots.empty()) {
         const advice::FoodLimit limit = advice::foodLimit(*reckoned);
@@ -137,10 +136,10 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
         stack.feedTip += u' ' % stack.limitTip;
         if (borne) stack.limitTip = ShelfModelWords::tr("%1 One click writes down %2, with its cover.").arg(stack.limitTip, ui::amountText(*borne));
     }
-    stack.coverTip = ShelfModelWords::tr("%1 %2 of %3 over the tray being fed").arg(today, ui::amountText(cover), paper);
-    stack.waterTip = ShelfModelWords::tr("%1 %2 of water into the tray being fed").arg(today, ui::amountText(usual.water));
-    stack.drainTip = ShelfModelWords::tr("%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. "
-                                         "A few worms in it are normal: put them back.").arg(today, ui::amountText(usual.drain));
+    stack.coverTip = ShelfModelWords::tr("Writes down for today, at one click: %1 of %2 over the tray being fed").arg(ui::amountText(cover), paper);
+    stack.waterTip = ShelfModelWords::tr("Writes down for today, at one click: %1 of water into the tray being fed").arg(ui::amountText(usual.water));
+    stack.drainTip = ShelfModelWords::tr("Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. "
+                                         "A few worms in it are normal: put them back.").arg(ui::amountText(usual.drain));
 }
 
 /// A word at the end of the title: what is going on with the data.
@@ -156,11 +155,32 @@ QString flagOf(const ShelfInputs& inputs, const std::string& name, const reckoni
     return {};
 }
 
-StackModel makeStack(const ShelfInputs& inputs, const journal::StackHistory& history, const journal::Standing& standing, const drawing::TimeAxis& axis)
+/// What is known of that stack on the day shown; nullptr when nothing is.
+const reckoning::StackEstimate* estimateOf(const ShelfInputs& inputs, const std::string& stack)
+{
+    const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(stack) : nullptr;
+    return !reckoned ? nullptr : inputs.shown < inputs.today ? reckoned->on(inputs.shown) : &reckoned->now;
+}
+
+/// The largest of what is told under every stack.
+Largest largestOf(const ShelfInputs& inputs)
+{
+    Largest largest;
+    for (const journal::StackHistory& history : inputs.journal->replay.stacks) {
+        const journal::Standing* standing = history.on(inputs.shown);
+        const reckoning::StackEstimate* estimate = standing && !standing->retired ? estimateOf(inputs, history.name) : nullptr;
+        if (!estimate) continue;
+        largest.colonyKg = std::max(largest.colonyKg, estimate->colonyKg.p50);
+        largest.drainedLPerWeek = std::max({largest.drainedLPerWeek, estimate->drainedLPerWeek.p50, estimate->drainedLPerWeek.p95 / 10.0}); // an upper end has three digits at most
+    }
+    return largest;
+}
+
+StackModel makeStack(const ShelfInputs& inputs, const Largest& largest, const journal::StackHistory& history, const journal::Standing& standing, const drawing::TimeAxis& axis)
 {
     const bool past = inputs.shown < inputs.today;
     const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(history.name) : nullptr;
-    const reckoning::StackEstimate* estimate = !reckoned ? nullptr : past ? reckoned->on(inputs.shown) : &reckoned->now;
+    const reckoning::StackEstimate* estimate = estimateOf(inputs, history.name);
 
     StackModel stack;
     stack.key = history.name;
@@ -169,7 +189,7 @@ StackModel makeStack(const ShelfInputs& inputs, const journal::StackHistory& his
     stack.picture.trayAreaM2 = standing.settings.area.base();
     stack.picture.stand = standing.settings.stand;
     stack.picture.lidOn = standing.lidOn;
-    stack.line = standing.slots.empty() ? ShelfModelWords::tr("no tray stands") : colonyLine(estimate);
+    stack.line = standing.slots.empty() ? ShelfModelWords::tr("no tray stands") : colonyLine(estimate, largest.colonyKg);
     stack.lastLine = lastLine(inputs.journal->entries, history, inputs.shown, inputs.today);
 
     SumpFacts sump;
@@ -205,7 +225,7 @@ StackModel makeStack(const ShelfInputs& inputs, const journal::StackHistory& his
     stack.flag = flagOf(inputs, history.name, estimate, verdict.silentDays);
     stack.value = spokenStack(stack, standing);
     addButtons(stack, standing, inputs);
-    addStrips(stack, inputs.journal->entries, history, reckoned, estimate, axis);
+    addStrips(stack, inputs.journal->entries, history, reckoned, estimate, axis, largest);
     return stack;
 }
 
@@ -220,6 +240,7 @@ ShelfModel makeShelf(const ShelfInputs& inputs)
     shelf.first = inputs.today;
     shelf.axis = stripAxis(inputs.today, shelf.shown);
     bool anyBatch = false;
+    const Largest largest = largestOf(inputs);
     for (const journal::StackHistory& history : household::inOrder(inputs.journal->replay.stacks, inputs.order)) {
         shelf.first = std::min(shelf.first, history.firstBedding.value_or(history.firstSetup));
         const journal::Standing* standing = history.on(shelf.shown);
@@ -229,7 +250,7 @@ ShelfModel makeShelf(const ShelfInputs& inputs)
             continue;
         }
         anyBatch = anyBatch || !standing->slots.empty();
-        shelf.stacks.push_back(makeStack(inputs, history, *standing, shelf.axis));
+        shelf.stacks.push_back(makeStack(inputs, largest, history, *standing, shelf.axis));
     }
     shelf.retiredOnly = shelf.retiredOnly && shelf.stacks.empty();
     shelf.estimating = anyBatch && !inputs.reckoning;

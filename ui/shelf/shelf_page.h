@@ -27,6 +27,7 @@ namespace tierloam::shelf {
 
 class DateBar;
 class FormHost;
+class LegendBar;
 class ShelfBoard;
 class StackColumn;
 
@@ -122,6 +123,7 @@ private:
     QLabel* failureText_;
     QScrollArea* scroll_;
     ShelfBoard* board_;
+    LegendBar* legend_;
     FormHost* host_;
     DateBar* dates_;
     QTimer* seen_; ///< one for all that comes into view until the event loop is back

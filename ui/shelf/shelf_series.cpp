@@ -1,6 +1,7 @@
 #include "ui/shelf/shelf_series.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/volumes.h"
 
 #include <QCoreApplication>
 
@@ -66,8 +67,10 @@ drawing::TimeAxis stripAxis(Day today, Day shown)
 }
 
 void addStrips(StackModel& stack, const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning, const reckoning::StackEstimate* onShown,
-               const drawing::TimeAxis& axis)
+               const drawing::TimeAxis& axis, const Largest& largest)
 {
+    const ui::OneMassUnit masses{largest.colonyKg};
+    const ui::OneVolumeUnit volumes{largest.drainedLPerWeek};
     stack.processing.title = ShelfStrips::tr("processing, dry");
     stack.drained = weeklyDrains(entries, history, reckoning, axis.from, axis.to);
     stack.drained.title = ShelfStrips::tr("drained");

@@ -7,9 +7,15 @@ namespace tierloam::shelf {
 /// The time that the small charts of all stacks show: `stripDays` back from today, or around a day that lies before that.
 drawing::TimeAxis stripAxis(Day today, Day shown);
 
+/// The largest of what stands as a figure under the stacks on the day shown: by it all of them have one unit, so that they can be compared.
+struct Largest {
+    double colonyKg = 0;
+    double drainedLPerWeek = 0;
+};
+
 /// Fills processing, drained and colony of one stack; `reckoning` may be null: the strips then hold only what was measured.
 void addStrips(StackModel& stack, const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning,
-               const reckoning::StackEstimate* onShown, const drawing::TimeAxis& axis);
+               const reckoning::StackEstimate* onShown, const drawing::TimeAxis& axis, const Largest& largest);
 
 /// Litres that an entry says were taken from the sump; nullopt when it says nothing of it.
 std::optional<double> drainedBy(const journal::Entry& entry);

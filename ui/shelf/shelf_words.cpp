@@ -168,8 +168,9 @@ Part sumpPart(const SumpFacts& sump)
     return part;
 }
 
-QString colonyLine(const reckoning::StackEstimate* estimate)
+QString colonyLine(const reckoning::StackEstimate* estimate, double largestKg)
 {
+    const ui::OneMassUnit alike{largestKg};
     if (!estimate) return ShelfWords::tr("estimating…");
     return ShelfWords::tr("colony %1 · %2").arg(ui::massBand(estimate->colonyKg), ui::temperatureText(estimate->binTempC.p50));
 }

@@ -39,8 +39,8 @@ QString sumpLabel(const SumpFacts& sump);
 QStringList sumpLabels(const SumpFacts& sump);
 Part sumpPart(const SumpFacts& sump);
 
-/// "colony 1.1 kg (0.9–1.4) · 21 °C"; "estimating…" without an estimate.
-QString colonyLine(const reckoning::StackEstimate* estimate);
+/// "colony 1.1 kg (0.9–1.4) · 21 °C", in the unit of the largest colony beside it; "estimating…" without an estimate.
+QString colonyLine(const reckoning::StackEstimate* estimate, double largestKg);
 /// "fed 450 g today · drained 27 Apr"; empty when neither was ever done up to that day.
 QString lastLine(const journal::Entries& entries, const journal::StackHistory& history, Day shown, Day today);
 

@@ -2,7 +2,8 @@
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/panels.h"
-#include "ui/trends/plot_layer.h"
+#include "ui/trends/mark_sign.h"
+#include "ui/trends/series_pens.h"
 #include "ui/trends/trend_words.h"
 
 #include <QHBoxLayout>

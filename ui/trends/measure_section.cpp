@@ -1,9 +1,11 @@
 #include "ui/trends/measure_section.h"
 
+#include "ui/common/dates.h"
 #include "ui/common/flow_layout.h"
 #include "ui/trends/line_key.h"
 #include "ui/trends/readout_line.h"
 #include "ui/trends/trend_chart.h"
+#include "ui/trends/trend_sentence.h"
 #include "ui/trends/trend_table.h"
 #include "ui/trends/trend_words.h"
 
@@ -190,7 +192,11 @@ std::vector<SeenChart> MeasureSection::seen() const
     std::vector<Series> series = seenSeries();
     const Ends ends = endsOf(measure_, series);
     QStringList sentences;
-    for (const Series& each : series) sentences << sentenceOf(measure_, each, view_, contents_.reckoned);
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        const Series& all = contents_.series[i];
+        const bool gone = series[i].empty() && series[i].marks.empty() && !(all.empty() && all.marks.empty());
+        sentences << (gone ? nothingThen(measure_, view_) : sentenceOf(measure_, series[i], view_, contents_.reckoned));
+    }
     std::vector<SeenChart> all;
     if (contents_.together && !series.empty()) {
         for (std::size_t i = 0; i < series.size(); ++i) sentences[static_cast<qsizetype>(i)] = tr("%1: %2").arg(series[i].stack, sentences[static_cast<qsizetype>(i)]);
@@ -253,6 +259,10 @@ void MeasureSection::tellReadouts()
     const auto textOf = [this](const Series& series) {
         if (cursor_) return readoutOf(measure_, series, *cursor_, contents_.period.today);
         if (series.past.empty()) return QString{};
+        if (view_.until < view_.today || view_.from > view_.today) { // its last day, not today
+            const Point* last = series.totals.empty() ? series.at(view_.until) : nullptr;
+            return last ? tr("%1: %2").arg(ui::shortDay(view_.until, view_.today), valueText(measure_, last->band)) : readoutOf(measure_, series, view_.until, view_.today);
+        }
         return series.totals.empty() ? valueText(measure_, series.past.back().band) : readoutOf(measure_, series, contents_.period.today, contents_.period.today);
     };
     const auto tell = [&](ReadoutLine* line, const Series& whole, const Series& shown) { line->setText(textOf(cursor_ ? shown : whole)); };

@@ -1,6 +1,8 @@
 #include "ui/trends/plot_layer.h"
 
 #include "ui/trends/dense_ink.h"
+#include "ui/trends/mark_sign.h"
+#include "ui/trends/series_pens.h"
 #include "ui/trends/trend_words.h"
 
 #include <QFontMetricsF>
@@ -13,145 +15,6 @@
 #include <span>
 
 namespace tierloam::trends {
-
-namespace {
-
-QColor markColour(MarkKind kind, const drawing::Palette& p)
-{
-    switch (kind) {
-    case MarkKind::feed: return p.moss;
-    case MarkKind::turn:
-    case MarkKind::harvest: return p.amber;
-    case MarkKind::worms:
-    case MarkKind::weighing: return p.brick;
-    case MarkKind::reading:
-    case MarkKind::event: return p.ink;
-    case MarkKind::drainLow:
-    case MarkKind::drainHigh: return p.brick;
-    case MarkKind::water: // over the bars of drained water
-    case MarkKind::bedding: return p.outline;
-    }
-    return p.outline;
-}
-
-/// What is often done on one day (lifted, taken, bedded anew) stands below each other along the top, not over each other.
-int laneOf(MarkKind kind)
-{
-    switch (kind) {
-    case MarkKind::harvest: return 1;
-    case MarkKind::bedding: return 2;
-    case MarkKind::event: return 3;
-    case MarkKind::drainHigh: return 1;
-    default: return 0;
-    }
-}
-
-bool frequent(MarkKind kind)
-{
-    return kind == MarkKind::feed || kind == MarkKind::water;
-}
-
-}
-
-QPen penOf(int place, const drawing::Palette& p, double width)
-{
-    const QColor colours[] = {p.moss, p.brick, p.water, p.amber, p.ink};
-    // Ten ways to be broken, then the same ones wider: who sees no colours tells thirty stacks apart.
-    constexpr Qt::PenStyle styles[] = {Qt::SolidLine, Qt::DashLine, Qt::DashDotLine, Qt::DotLine};
-    static const QList<qreal> dashes[] = {{1, 2, 1, 2, 1, 7}, {10, 3}, {3, 2, 3, 7}, {10, 3, 1, 3, 1, 3, 1, 3}, {1, 6}, {3, 7}};
-    QPen pen{colours[place % 5], width * (1.0 + 1.2 * (place / 10)), styles[place % 10 % 4], Qt::RoundCap, Qt::RoundJoin};
-    if (place % 10 >= 4) {
-        pen.setDashPattern(dashes[place % 10 - 4]);
-        pen.setCapStyle(Qt::FlatCap);
-    }
-    pen.setCosmetic(true);
-    return pen;
-}
-
-QBrush fillOf(int place, const QColor& colour)
-{
-    constexpr Qt::BrushStyle styles[] = {Qt::SolidPattern, Qt::BDiagPattern, Qt::Dense5Pattern, Qt::HorPattern, Qt::DiagCrossPattern, Qt::FDiagPattern, Qt::VerPattern, Qt::CrossPattern};
-    return {colour, styles[place % 8]};
-}
-
-void paintSign(QPainter& painter, MarkKind kind, QPointF c, double size, const drawing::Palette& palette)
-{
-    const QColor colour = markColour(kind, palette);
-    const double r = size / 2;
-    painter.save();
-    painter.setPen(QPen{colour, std::max(1.0, size / 6)});
-    painter.setBrush(Qt::NoBrush);
-    switch (kind) {
-    case MarkKind::feed: painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r}); break;
-    case MarkKind::water: // a stroke that ends in a drop
-        painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r});
-        painter.setBrush(colour);
-        painter.drawEllipse(QPointF{c.x(), c.y() + r * 0.35}, r * 0.5, r * 0.5);
-        break;
-    case MarkKind::bedding:
-        painter.setBrush(palette.panel);
-        painter.drawPolygon(QPolygonF{{c.x(), c.y() - r}, {c.x() + r, c.y() + r}, {c.x() - r, c.y() + r}});
-        break;
-    case MarkKind::turn:
-        painter.setBrush(palette.panel);
-        painter.drawPolygon(QPolygonF{{c.x(), c.y() - r}, {c.x() + r, c.y()}, {c.x(), c.y() + r}, {c.x() - r, c.y()}});
-        break;
-    case MarkKind::harvest: painter.fillRect(QRectF{c.x() - r, c.y() - r, size, size}, colour); break;
-    case MarkKind::worms:
-        painter.setBrush(palette.panel);
-        painter.drawEllipse(c, r, r);
-        break;
-    case MarkKind::reading:
-        painter.drawLine(QPointF{c.x() - r, c.y()}, QPointF{c.x() + r, c.y()});
-        painter.drawLine(QPointF{c.x(), c.y() - r}, QPointF{c.x(), c.y() + r});
-        break;
-    case MarkKind::weighing:
-        painter.drawLine(QPointF{c.x() - r, c.y() - r}, QPointF{c.x() + r, c.y() + r});
-        painter.drawLine(QPointF{c.x() - r, c.y() + r}, QPointF{c.x() + r, c.y() - r});
-        break;
-    case MarkKind::event: // a flag
-        painter.drawLine(QPointF{c.x() - r * 0.6, c.y() - r}, QPointF{c.x() - r * 0.6, c.y() + r});
-        painter.setBrush(colour);
-        painter.drawPolygon(QPolygonF{{c.x() - r * 0.6, c.y() - r}, {c.x() + r, c.y() - r * 0.5}, {c.x() - r * 0.6, c.y()}});
-        break;
-    case MarkKind::drainLow: // a filled triangle, down for too little, up for too much
-        painter.setBrush(colour);
-        painter.drawPolygon(QPolygonF{{c.x() - r, c.y() - r}, {c.x() + r, c.y() - r}, {c.x(), c.y() + r}});
-        break;
-    case MarkKind::drainHigh:
-        painter.setBrush(colour);
-        painter.drawPolygon(QPolygonF{{c.x() - r, c.y() + r}, {c.x() + r, c.y() + r}, {c.x(), c.y() - r}});
-        break;
-    }
-    painter.restore();
-}
-
-double Frame::y(double value) const
-{
-    const double share = log ? std::log10(std::max(value, bottom / 2) / bottom) / std::log10(top / bottom) : (value - bottom) / (top - bottom);
-    return area.bottom() - std::min(share, 10.0) * area.height();
-}
-
-Day Frame::dayAt(double x) const
-{
-    const double day = from + (x - area.left()) / std::max(1.0, area.width()) * (until - from);
-    return Day{std::chrono::days{static_cast<int>(std::floor(std::clamp(day, from, until) + 0.5))}};
-}
-
-QPen changedPen(const QColor& colour, double scale)
-{
-    QPen pen{colour, 2.2 * scale, Qt::CustomDashLine, Qt::FlatCap, Qt::RoundJoin};
-    pen.setDashPattern({1.0, 1.2});
-    pen.setCosmetic(true);
-    return pen;
-}
-
-QBrush changedBrush(const QColor& colour)
-{
-    QColor faint = colour;
-    faint.setAlphaF(0.5f);
-    return {faint, Qt::BDiagPattern};
-}
 
 PlotLayer::PlotLayer(QGraphicsItem* parent) : QGraphicsItem{parent}
 {
@@ -235,64 +98,6 @@ void PlotLayer::paintAll(DenseInk& ink) const
     for (const Series& series : series_) paintLines(ink, series);
     for (const Series& series : series_) paintMarks(painter, series);
     painter.restore();
-}
-
-Crosshair::Crosshair(QGraphicsItem* parent) : QGraphicsItem{parent}
-{
-    setZValue(20);
-}
-
-void Crosshair::setLook(const drawing::Palette& palette)
-{
-    palette_ = palette;
-    update();
-}
-
-void Crosshair::setFrame(const Frame& frame)
-{
-    prepareGeometryChange();
-    frame_ = frame;
-}
-
-void Crosshair::setDay(std::optional<Day> day)
-{
-    if (day == day_) return;
-    prepareGeometryChange();
-    day_ = day;
-}
-
-void Crosshair::setSpan(std::optional<std::pair<double, double>> x)
-{
-    prepareGeometryChange();
-    span_ = x;
-}
-
-QRectF Crosshair::boundingRect() const
-{
-    QRectF box;
-    if (day_) box = QRectF{frame_.x(*day_) - 1, frame_.area.top(), 2, frame_.area.height()};
-    if (span_) box |= QRectF{QPointF{std::min(span_->first, span_->second), frame_.area.top()}, QPointF{std::max(span_->first, span_->second), frame_.area.bottom()}}.adjusted(-1, 0, 1, 0);
-    return box & frame_.area.adjusted(-1, 0, 1, 0);
-}
-
-void Crosshair::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*)
-{
-    painter->setRenderHint(QPainter::Antialiasing, false);
-    if (span_) {
-        QColor fill = palette_.moss;
-        fill.setAlphaF(0.18f);
-        const QRectF box = QRectF{QPointF{std::min(span_->first, span_->second), frame_.area.top()}, QPointF{std::max(span_->first, span_->second), frame_.area.bottom()}} & frame_.area;
-        painter->fillRect(box, fill);
-        painter->setPen(QPen{palette_.moss, 1});
-        painter->drawLine(box.topLeft(), box.bottomLeft());
-        painter->drawLine(box.topRight(), box.bottomRight());
-    }
-    if (day_) {
-        const double x = frame_.x(*day_);
-        if (x < frame_.area.left() - 0.5 || x > frame_.area.right() + 0.5) return;
-        painter->setPen(QPen{palette_.ink, 1});
-        painter->drawLine(QPointF{x, frame_.area.top()}, QPointF{x, frame_.area.bottom()});
-    }
 }
 
 void PlotLayer::paintForecastShade(QPainter& painter) const
@@ -496,14 +301,14 @@ void PlotLayer::paintMarks(QPainter& painter, const Series& series) const
     const double size = 8 * scale_;
     const QRectF& area = frame_.area;
     for (const Mark& mark : series.marks) {
-        if (!frequent(mark.kind) || grouped_) continue; // in one chart together the small ticks of several stacks could not be told apart
+        if (!isFrequent(mark.kind) || grouped_) continue; // in one chart together the small ticks of several stacks could not be told apart
         paintSign(painter, mark.kind, {frame_.x(mark.day), area.bottom() - size / 2}, size * 0.7, palette_);
     }
     std::set<MarkKind> told;
     painter.setFont(small_);
     const QFontMetricsF metrics{small_};
     for (auto mark = series.marks.rbegin(); mark != series.marks.rend(); ++mark) {
-        if (frequent(mark->kind)) continue;
+        if (isFrequent(mark->kind)) continue;
         QPointF centre{frame_.x(mark->day), mark->value ? frame_.y(*mark->value) : area.top() + size * (0.7 + 1.15 * laneOf(mark->kind))};
         paintSign(painter, mark->kind, centre, size, palette_);
         const QString words = markWords(mark->kind);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/common/theme.h"
+#include "ui/trends/crosshair.h"
 #include "ui/trends/plot_layer.h"
 #include "ui/trends/trend_data.h"
 

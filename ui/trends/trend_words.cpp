@@ -16,53 +16,6 @@ struct TrendWords {
     Q_DECLARE_TR_FUNCTIONS(TrendWords)
 };
 
-/// How the median moved over the past that is shown; small moves are not worth a word.
-QString moveOf(Measure measure, const Series& series, const Period& period)
-{
-    if (series.past.size() < 2) return {};
-    const Point& first = series.past.front();
-    const Point& last = series.past.back();
-    const double change = last.band.p50 - first.band.p50;
-    const auto told = [measure](double value) { return valueText(measure, {value, value, value}); };
-    const double small = 0.08 * std::max(std::abs(first.band.p50), leastTop(measure) * 0.1);
-    if (std::abs(change) < small) {
-        // As much as at the beginning, and something else in between: that it held would be untrue.
-        const auto [low, high] = std::ranges::minmax_element(series.past, {}, [](const Point& point) { return point.band.p50; });
-        if (high->band.p50 - low->band.p50 > 4.0 * small)
-            return TrendWords::tr("As on %1, and between %2 and %3 since.").arg(ui::shortDay(first.day, period.today), told(low->band.p50), told(high->band.p50));
-        return TrendWords::tr("It has held since %1.").arg(ui::shortDay(first.day, period.today));
-    }
-    const QString was = told(first.band.p50);
-    return (change > 0 ? TrendWords::tr("Up from %1 on %2.") : TrendWords::tr("Down from %1 on %2.")).arg(was, ui::shortDay(first.day, period.today));
-}
-
-/// A value that was read, not estimated.
-QString readText(Measure measure, double value) { return measure == Measure::temperature ? ui::temperatureText(value) : ui::percentText(value / 100.0); }
-
-/// When the bottom tray is likely ready, under usual care.
-QString readySentence(const Series& series, const Period& period)
-{
-    if (series.past.back().band.p50 <= readyAtRatio) return TrendWords::tr("It is ready, more likely than not.");
-    for (const Point& point : series.ahead)
-        if (point.band.p50 <= readyAtRatio) return TrendWords::tr("The forecast reaches it about %1.").arg(ui::shortDay(point.day, period.today));
-    return TrendWords::tr("The forecast that is shown does not reach it.");
-}
-
-QString nothingYet(Measure measure, bool reckoned)
-{
-    if (!reckoned) return TrendWords::tr("The estimates are being made.");
-    switch (measure) {
-    case Measure::processing: return TrendWords::tr("Here stands what the worms eat each day, from the first bedding on.");
-    case Measure::drainage: return TrendWords::tr("Here stand the litres you drain each week, as bars, and what is to be expected, from the first bedding on.");
-    case Measure::colony: return TrendWords::tr("Here stands the mass of the worms, from the first bedding on.");
-    case Measure::temperature: return TrendWords::tr("Here stands the temperature of the bed, from the first bedding on, and what was read.");
-    case Measure::moisture: return TrendWords::tr("Here stands the moisture of the tray that is fed, from the first bedding on, and what was read.");
-    case Measure::feedToCast: return TrendWords::tr("Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.");
-    case Measure::yield: return TrendWords::tr("Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.");
-    }
-    return {};
-}
-
 }
 
 QString measureName(Measure measure)
@@ -154,6 +107,8 @@ QString valueText(Measure measure, const reckoning::Band& band)
     return {};
 }
 
+QString readText(Measure measure, double value) { return measure == Measure::temperature ? ui::temperatureText(value) : ui::percentText(value / 100.0); }
+
 QString loggedText(Measure measure, const Logged& span)
 {
     return TrendWords::tr("read %1 to %2, mean %3").arg(readText(measure, span.low), readText(measure, span.high), readText(measure, span.mean));
@@ -176,82 +131,6 @@ QString yieldText(const Yield& yield)
 QString yieldTime(const Yield& yield, Day today)
 {
     return yield.ofYear() ? QString::number(static_cast<int>(std::chrono::year_month_day{yield.from}.year())) : ui::shortDay(yield.from, today);
-}
-
-namespace {
-
-QString yieldSentence(const Series& series, const Period& period, bool reckoned)
-{
-    QStringList parts;
-    double kg = 0;
-    int harvests = 0, within = 0, checked = 0;
-    for (const Yield& each : series.yields) {
-        kg += each.kg;
-        harvests += each.harvests;
-        if (!each.expected) continue;
-        ++checked;
-        within += each.checkedKg >= each.expected->p05 && each.checkedKg <= each.expected->p95;
-    }
-    if (harvests == 0 && series.marks.empty()) return nothingYet(Measure::yield, reckoned);
-    if (harvests > 0) {
-        parts << TrendWords::tr("%1 of castings in %n harvest(s).", nullptr, harvests).arg(ui::massText(kg));
-        parts << TrendWords::tr("%1: %2.").arg(yieldTime(series.yields.back(), period.today), yieldText(series.yields.back()));
-        if (checked > 1) parts << TrendWords::tr("%1 of %2 bars lie within what was expected.").arg(within).arg(checked);
-    }
-    if (!series.marks.empty()) parts << TrendWords::tr("%n harvest(s) measured by volume: marked, without a bar.", nullptr, static_cast<int>(series.marks.size()));
-    return parts.join(u' ');
-}
-
-}
-
-QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned)
-{
-    const ui::OneVolumeUnit asTheAxis{leastTop(Measure::drainage)};
-    if (measure == Measure::yield) return yieldSentence(series, period, reckoned);
-    if (series.past.empty() && series.bars.empty() && series.logged.empty() && series.totals.empty()) return nothingYet(measure, reckoned);
-    QStringList parts;
-    if (!series.totals.empty()) {
-        parts << TrendWords::tr("Drained %1 in all since %2.").arg(ui::volumeText(series.totals.back().litres), ui::shortDay(series.totals.front().day, period.today));
-    } else if (measure == Measure::drainage && !series.bars.empty()) {
-        double sum = 0;
-        int weeks = 0;
-        for (auto bar = series.bars.rbegin(); bar != series.bars.rend() && weeks < 4; ++bar) {
-            sum += bar->perWeek * bar->days / 7.0;
-            weeks += bar->days / 7;
-        }
-        parts << TrendWords::tr("Drained %1 in %n week(s).", nullptr, weeks).arg(ui::volumeText(sum));
-    } else if (measure == Measure::drainage) {
-        parts << TrendWords::tr("Nothing was drained in this time.");
-    }
-    if (!series.past.empty()) {
-        const bool added = !series.totals.empty();
-        const QString now = added ? ui::volumeBand(series.past.back().band) : valueText(measure, series.past.back().band);
-        switch (measure) {
-        case Measure::processing: parts << TrendWords::tr("The worms eat %1 of dry matter.").arg(now); break;
-        case Measure::drainage: parts << TrendWords::tr("To be expected: %1.").arg(now); break;
-        case Measure::colony: parts << TrendWords::tr("The worms weigh %1.").arg(now); break;
-        case Measure::temperature: parts << TrendWords::tr("The bed is at %1.").arg(now); break;
-        case Measure::moisture: parts << TrendWords::tr("The tray that is fed holds %1 of water.").arg(now); break;
-        case Measure::feedToCast: parts << TrendWords::tr("Of the bottom tray: %1. It is ready at %2.").arg(now, ui::ratioText(readyAtRatio)); break;
-        case Measure::yield: break;
-        }
-        if (measure == Measure::feedToCast) parts << readySentence(series, period);
-        else if (measure != Measure::drainage) parts << moveOf(measure, series, period);
-    }
-    for (const MarkKind kind : {MarkKind::drainLow, MarkKind::drainHigh}) {
-        const auto last = std::find_if(series.marks.rbegin(), series.marks.rend(), [kind](const Mark& mark) { return mark.kind == kind; });
-        if (last != series.marks.rend()) parts << TrendWords::tr("On %1: %2.").arg(ui::shortDay(last->day, period.today), markName(kind));
-    }
-    if (const Point* then = series.changed.empty() ? nullptr : &series.changed.back()) {
-        parts << TrendWords::tr("With the change: %1 on %2.").arg(series.totals.empty() ? valueText(measure, then->band) : ui::volumeBand(then->band), ui::shortDay(then->day, period.today));
-    }
-    if (!series.logged.empty()) {
-        const auto low = std::ranges::min_element(series.logged, {}, &Logged::low);
-        const auto high = std::ranges::max_element(series.logged, {}, &Logged::high);
-        parts << TrendWords::tr("A logger read %1 at the lowest, %2 at the highest.").arg(readText(measure, low->low), readText(measure, high->high));
-    }
-    parts.removeAll(QString{});
-    return ui::oneStop(parts.join(u' '));
 }
 
 QString readoutOf(Measure measure, const Series& series, Day day, Day today)

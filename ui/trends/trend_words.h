@@ -4,7 +4,7 @@
 
 #include <QString>
 
-/// The trends in words: headings, values, and the sentence that says what a chart shows.
+/// The trends in words: headings, units, values and marks.
 namespace tierloam::trends {
 
 /// "Processing rate", "Drainage", "Colony".
@@ -33,8 +33,8 @@ QString yieldText(const Yield& yield);
 /// "2031" or a day.
 QString yieldTime(const Yield& yield, Day today);
 QString loggedText(Measure measure, const Logged& span);
-/// One sentence on one stack's chart; when there is nothing to draw, what will appear there and when.
-QString sentenceOf(Measure measure, const Series& series, const Period& period, bool reckoned);
+/// A value that was read, not estimated: °C or % moisture.
+QString readText(Measure measure, double value);
 /// The state of the chart on one day, for the crosshair.
 QString readoutOf(Measure measure, const Series& series, Day day, Day today);
 QString markName(MarkKind kind);

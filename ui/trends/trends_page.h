@@ -4,13 +4,13 @@
 #include "ui/common/actions.h"
 #include "ui/common/theme.h"
 #include "ui/rotation/background.h"
+#include "ui/trends/shown_days.h"
 #include "ui/trends/trend_seen.h"
 
 #include <QWidget>
 
 #include <functional>
 #include <memory>
-#include <set>
 #include <vector>
 
 class QLabel;
@@ -33,6 +33,7 @@ namespace tierloam::trends {
 
 class MeasureSection;
 class SignKey;
+class StackChips;
 
 /// The trends page: every measure of the chosen stacks over 30 days to all, with bands, entries as marks and the forecast; side by side or
 /// together, as charts or as tables. All charts show the same days: those of the range, or fewer when one has zoomed. A change that is tried
@@ -56,8 +57,8 @@ public:
     void refreshNow();
 
     /// The days that the charts show, and those of the range.
-    const Period& view() const { return view_; }
-    const Period& period() const { return whole_; }
+    const Period& view() const { return days_.view(); }
+    const Period& period() const { return days_.whole(); }
     /// Held within the range and to a week at least.
     void setView(Day from, Day until);
     void showWhole();
@@ -85,9 +86,9 @@ private:
     void fillRest(bool all);
     /// The card in which a change is tried; made when it is first opened.
     rotation::ChangeCard& changeCard();
-    void refreshStacks(const QStringList& names);
     void buildControls();
     void syncControls();
+    void syncZoom();
     void shareHeight();
     void placeControls();
     void buildMenu();
@@ -106,9 +107,7 @@ private:
     bool together_ = false;
     bool table_ = false;
     bool stale_ = true;
-    Period whole_;
-    Period view_;
-    bool zoomed_ = false;            ///< else the view follows the range
+    ShownDays days_;
     Sums sums_;
     std::optional<Day> cursor_;
     QTimer* frame_;                  ///< the view is drawn once for all that was asked since
@@ -118,8 +117,6 @@ private:
     std::function<void(std::size_t)> fill_; ///< a section, with the values of the last refresh
     std::size_t filled_ = 0;         ///< sections, from the top
     std::shared_ptr<const reckoning::Reckoning> basis_; ///< of the change that is tried
-    std::set<QString> hidden_;       ///< stacks that were taken out; a new stack is shown
-    QStringList known_;
 
     ui::PageHead* head_;
     QWidget* controls_;
@@ -136,7 +133,7 @@ private:
     QPushButton* saveButton_ = nullptr;
     rotation::Background background_;
     rotation::ChangeCard* change_ = nullptr; ///< none until it is first opened
-    QWidget* chips_;
+    StackChips* chips_;
     QScrollArea* scroll_;
     SignKey* key_ = nullptr;
     std::vector<MeasureSection*> sections_;

@@ -241,8 +241,8 @@ QWidget* DueList::makeLine(const advice::Advice& advice, int trays, bool drying)
     button->setObjectName(QStringLiteral("dueButton"));
     button->setProperty("line", lineKey(advice));
     ui::setAct(button, ui::ActionId::dueAct);
-    const QString urgent = advice.severity == advice::Severity::urgent ? tr("Urgent. ") : QString{};
-    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), urgent + (oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when)));
+    const QString told = oneClick ? tr("%1 %2. Writes down at one click: %3").arg(why, when, oneClick->label) : tr("%1 %2").arg(why, when);
+    ui::setAccess(button, tr("%1: %2").arg(QString::fromStdString(advice.stack), what), advice.severity == advice::Severity::urgent ? tr("Urgent. %1").arg(told) : told);
     button->setToolTip(ui::withKeys(oneClick ? tr("Writes down at one click: %1").arg(oneClick->label) : tr("%1: %2").arg(QString::fromStdString(advice.stack), what), button));
     button->setMinimumWidth(theme_.px(56));
     button->setEnabled(open);

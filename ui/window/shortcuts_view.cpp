@@ -73,10 +73,13 @@ ShortcutsView::ShortcutsView(QWidget* parent) : ui::View{parent}
         int row = 0;
         for (const ui::ActionRow& action : ui::actionTable()) {
             if (action.where != where) continue;
-            QStringList keys;
-            for (const QKeySequence& key : ui::actionKeys(action.id)) keys << key.toString(QKeySequence::NativeText);
+            QString keys;
+            for (const QKeySequence& each : ui::actionKeys(action.id)) {
+                const QString key = each.toString(QKeySequence::NativeText);
+                keys = keys.isEmpty() ? key : tr("%1 or %2", "two keys that do the same").arg(keys, key);
+            }
             auto* name = ui::makeLabel(ui::actionName(action.id), ui::TextRole::body, card, true);
-            auto* key = ui::makeLabel(keys.join(tr(" or ")), ui::TextRole::strong, card, true);
+            auto* key = ui::makeLabel(keys, ui::TextRole::strong, card, true);
             ui::setAccess(key, tr("%1: %2").arg(ui::actionName(action.id), key->text()));
             grid->addWidget(name, row, 0);
             grid->addWidget(key, row, 1);
