@@ -200,7 +200,6 @@ StackYear yearOf(const std::string& stack, RotationCourse natural, RotationCours
     year.delayDays = delayOf(planned, natural);
     year.castingsL = castingsOf(planned);
     year.castingsNaturalL = castingsOf(natural);
-    year.colonyLostKg = natural.colonyAtEnd.p50 - planned.colonyAtEnd.p50;
     year.natural = std::move(natural);
     year.planned = std::move(planned);
     return year;

@@ -34,7 +34,6 @@ struct StackYear {
     std::vector<bool> pinned;                             ///< by harvest of `planned`
     int delayDays = 0;                                    ///< of the harvests that come in both courses, together
     double castingsL = 0, castingsNaturalL = 0;           ///< medians summed over the year
-    double colonyLostKg = 0;                              ///< median at the end of the year, natural less planned
 };
 
 struct YearPlan {
@@ -66,6 +65,10 @@ struct YearCastings {
     reckoning::Band less;                                 ///< natural less planned, member by member
 };
 YearCastings yearCastings(const YearPlan& plan, std::string_view stack = {});
+
+/// Worms that waiting costs, kg at the end of the year in all stacks: natural less planned, member by member; negative: waiting leaves more. Nought where
+/// the cost is told by the days alone.
+reckoning::Band colonyLost(const YearPlan& plan);
 
 /// A wish from the garden.
 struct GardenWish {

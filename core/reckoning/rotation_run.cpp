@@ -77,7 +77,8 @@ public:
         if (!made_.harvests.empty() && made_.harvests.back().takeOn == Day{} && !wish_.nextStepOnly) made_.harvests.pop_back(); // lifted within the year, taken after it
         std::vector<double> colonies(static_cast<std::size_t>(stack.members()));
         for (int i = 0; i < stack.members(); ++i) colonies[static_cast<std::size_t>(i)] = colony(MemberOf{stack, i});
-        made_.colonyAtEnd = band(colonies, {});
+        made_.colonyAtEnd = band(std::vector<double>{colonies}, {});
+        made_.colonyOfMember = std::move(colonies);
         return std::move(made_);
     }
 

@@ -43,7 +43,8 @@ struct RotationCourse {
     std::vector<PlannedTray> trays;
     std::vector<PlannedHarvest> harvests;
     std::vector<TrayStay> stays;
-    Band colonyAtEnd;
+    std::vector<double> colonyOfMember; ///< kg at the end
+    Band colonyAtEnd;                ///< of these
 };
 
 /// Whether one of the spans, both days included, holds the day.
