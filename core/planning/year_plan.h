@@ -51,7 +51,12 @@ bool isPlanned(const reckoning::StackReckoning& stack);
 /// How many members of each stack a plan of so many stacks follows.
 int yearMembers(std::size_t stacks);
 
-/// A stack's year as it comes: what the due list calls due today is today.
+/// When the next tray is added or lifted, by all members: the one date that the due list, the clock and the year tell. With a tray spare, or with a bottom tray
+/// that is ready, when the top one is filled; else when both hold, member by member. nullopt where it is due today, where half of the members have it already
+/// though it is not called due, and while a tray is in the light. `moreTrays`: beside those that the stack owns.
+std::optional<reckoning::Dates> nextTurn(const reckoning::StackReckoning& stack, int moreTrays = 0);
+
+/// A stack's year as it comes: what the due list calls due today is today, and the next turn is nextTurn.
 reckoning::RotationWish plainWish(const reckoning::StackReckoning& stack, int members);
 
 /// Begins today: a step that the due list calls due today stands on today, if today is a welcome day; what it does not is from tomorrow on.
