@@ -239,8 +239,8 @@ int yearMembers(std::size_t stacks) { return stacks <= householdOfFew ? allMembe
 
 namespace {
 
-/// Of a stack of which nothing is due today.
-std::optional<reckoning::Dates> turnAhead(const StackReckoning& stack, int moreTrays)
+/// Of a stack of which nothing is due today; its middle may be past.
+std::optional<reckoning::Dates> turnOf(const StackReckoning& stack, int moreTrays)
 {
     if (!stack.present || stack.record.dryingSince || stack.now.slots.empty()) return std::nullopt;
     const reckoning::Population& members = stack.present->members;
@@ -259,14 +259,31 @@ std::optional<reckoning::Dates> turnAhead(const StackReckoning& stack, int moreT
         for (std::size_t i = 0; i < both.size(); ++i) both[i] = std::max(both[i], filled[i]);
         turn = reckoning::dates(both, members.shares(), stack.firstBedding, daysBetween(stack.firstBedding, stack.asOf) + reckoning::outlookDays);
     }
-    return turn.p50 && *turn.p50 <= stack.asOf ? std::nullopt : std::optional{turn};
+    return turn;
 }
 
+/// A tray between whose castings are to be taken turns nothing.
+bool isTurnToday(const std::optional<advice::LifeStep>& due) { return due == advice::LifeStep::addTray || due == advice::LifeStep::lift; }
+
+bool isPast(const StackReckoning& stack, const reckoning::Dates& turn) { return turn.p50 && *turn.p50 <= stack.asOf; }
+
+std::optional<reckoning::Dates> turnAhead(const StackReckoning& stack, int moreTrays)
+{
+    const auto turn = turnOf(stack, moreTrays);
+    return turn && !isPast(stack, *turn) ? turn : std::nullopt;
+}
+
+}
+
+bool turnHangs(const StackReckoning& stack)
+{
+    const auto turn = isTurnToday(advice::stepDueToday(stack)) ? std::nullopt : turnOf(stack, 0);
+    return turn && isPast(stack, *turn);
 }
 
 std::optional<reckoning::Dates> nextTurn(const StackReckoning& stack, int moreTrays)
 {
-    return advice::stepDueToday(stack) ? std::nullopt : turnAhead(stack, moreTrays);
+    return isTurnToday(advice::stepDueToday(stack)) ? std::nullopt : turnAhead(stack, moreTrays);
 }
 
 RotationWish plainWish(const StackReckoning& stack, int members)
@@ -275,9 +292,9 @@ RotationWish plainWish(const StackReckoning& stack, int members)
     wish.members = members;
     wish.dryingSoFar = stack.record.daysDrying;
     const std::optional<advice::LifeStep> due = advice::stepDueToday(stack);
-    wish.turnToday = due == advice::LifeStep::addTray || due == advice::LifeStep::lift;
+    wish.turnToday = isTurnToday(due);
     wish.takeToday = due == advice::LifeStep::take;
-    if (!due) wish.firstTurn = turnAhead(stack, 0);
+    if (!wish.turnToday) wish.firstTurn = turnAhead(stack, 0);
     return wish;
 }
 

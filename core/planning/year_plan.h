@@ -56,6 +56,9 @@ int yearMembers(std::size_t stacks);
 /// though it is not called due, and while a tray is in the light. `moreTrays`: beside those that the stack owns.
 std::optional<reckoning::Dates> nextTurn(const reckoning::StackReckoning& stack, int moreTrays = 0);
 
+/// Half of the members have the next turn already, but it is not called due: the year waits until it is surer, which a look may settle at once.
+bool turnHangs(const reckoning::StackReckoning& stack);
+
 /// A stack's year as it comes: what the due list calls due today is today, and the next turn is nextTurn.
 reckoning::RotationWish plainWish(const reckoning::StackReckoning& stack, int members);
 

@@ -119,8 +119,9 @@ YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* 
         }
         std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
         const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on >= plan.from; });
-        lane.note = next == steps.end() ? Words::tr("nothing within a year") : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
         const reckoning::StackReckoning* known = estimates != nullptr ? estimates->stack(stack.stack) : nullptr;
+        lane.note = next == steps.end() ? (known != nullptr && planning::turnHangs(*known) ? Words::tr("its turn is not sure; a look decides") : Words::tr("nothing within a year"))
+                                                        : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
         if (known != nullptr) lane.ready = readyOf(*known, plan.from);
         if (lane.ready)
             for (PlanStep& step : steps)
