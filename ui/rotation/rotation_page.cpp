@@ -208,11 +208,13 @@ void RotationPage::setWishes(const planning::YearWishes& wishes, const QString& 
 
 void RotationPage::pin(const std::string& stack, int batch, std::optional<Day> on)
 {
+    const QString before = household_.kept(store::settingYearWishes);
     planning::YearWishes now = wishes();
     if (on) now.pinned[stack][batch] = *on;
     else now.pinned[stack].erase(batch);
     if (now.pinned[stack].empty()) now.pinned.erase(stack);
     setWishes(now, on ? tr("Pin a harvest") : tr("Let a harvest come on its turn"));
+    if (plan_ && household_.kept(store::settingYearWishes) == before) take(plan_); // no new plan comes: what was moved goes back to where it stood
 }
 
 void RotationPage::showEvent(QShowEvent* event)

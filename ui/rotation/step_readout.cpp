@@ -2,6 +2,7 @@
 
 #include "ui/common/actions.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -21,7 +22,7 @@ constexpr int leastLines = 2;         ///< … but so many lines, however low it
 
 StepReadout::StepReadout(QWidget* parent)
     : Card{parent}, text_{ui::makeLabel({}, ui::TextRole::body, nullptr, true)}, pin_{ui::makeButton(tr("Keep this day"), ui::Tone::plain, this)},
-      unpin_{ui::makeButton(ui::actionName(ui::ActionId::unpinHarvest), ui::Tone::plain, this)}, scroll_{new QScrollArea{this}}
+      unpin_{ui::makeButton(ui::actionName(ui::ActionId::unpinHarvest), ui::Tone::plain, this)}, scroll_{new QScrollArea{this}}, row_{new QHBoxLayout}
 {
     setObjectName(QStringLiteral("stepReadout"));
     ui::setAccess(this, tr("The chosen step"));
@@ -38,11 +39,10 @@ StepReadout::StepReadout(QWidget* parent)
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     ui::setAccess(scroll_, tr("The chosen step"));
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    auto* row = new QHBoxLayout;
-    row->addWidget(scroll_, 1);
-    row->addWidget(pin_, 0, Qt::AlignTop);
-    row->addWidget(unpin_, 0, Qt::AlignTop);
-    column()->addLayout(row);
+    row_->addWidget(scroll_, 1);
+    row_->addWidget(pin_, 0, Qt::AlignTop);
+    row_->addWidget(unpin_, 0, Qt::AlignTop);
+    column()->addLayout(row_);
 }
 
 void StepReadout::setText(const QString& text)
@@ -56,7 +56,7 @@ void StepReadout::setText(const QString& text)
 void StepReadout::fit(int pageHeight)
 {
     pageHeight_ = pageHeight;
-    if (const auto* inside = column()->itemAt(0)->layout()) const_cast<QLayout*>(inside)->activate(); // buttons that came or went
+    row_->activate(); // buttons may have come or gone
     const int wide = std::max(scroll_->width(), 1);
     const int whole = text_->heightForWidth(wide);
     const int most = std::max(pageHeight / mostShare, leastLines * fontMetrics().lineSpacing());
@@ -70,6 +70,14 @@ void StepReadout::resizeEvent(QResizeEvent* event)
 {
     Card::resizeEvent(event);
     fit(pageHeight_);
+}
+
+/// A button beside the text came or went, or the letters are of another size.
+bool StepReadout::event(QEvent* event)
+{
+    const bool answered = Card::event(event);
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::FontChange) fit(pageHeight_);
+    return answered;
 }
 
 }

@@ -2,6 +2,7 @@
 
 #include "ui/common/panels.h"
 
+class QHBoxLayout;
 class QScrollArea;
 
 namespace tierloam::rotation {
@@ -21,12 +22,14 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     QLabel* text_;
     QPushButton* pin_;
     QPushButton* unpin_;
     QScrollArea* scroll_;
+    QHBoxLayout* row_;
     int pageHeight_ = 0;
 };
 
