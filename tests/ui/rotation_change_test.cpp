@@ -148,7 +148,7 @@ TEST(ChangeWords, AnotherStackStandsBesideTheOldOne)
     EXPECT_EQ(made.another.size(), 3U);
     young.boughtKg = 0.1;
     EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.contains(QStringLiteral("spare only 200\u00a0g within 12 week")));
-    another.share = 0.0;
+    another.share = another.give.share = 0.0;
     EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.startsWith(QStringLiteral("None")));
 }
 
