@@ -2123,6 +2123,11 @@
         <comment>amounts a week</comment>
         <translation>aportar %1</translation>
     </message>
+    <message>
+        <source>%1, later up to %2</source>
+        <comment>amounts of food a week</comment>
+        <translation>%1, después hasta %2</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>

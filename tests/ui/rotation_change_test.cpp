@@ -145,6 +145,7 @@ TEST(ChangeWords, AnotherStackStandsBesideTheOldOne)
     EXPECT_EQ(row("back at its rate").changed, ui::datesText(another.backOn, today));
     EXPECT_TRUE(row("colony in 60 days").another.contains(QStringLiteral("(300–500)"))) << row("colony in 60 days").another.toStdString();
     EXPECT_TRUE(row("worms at the beginning").changed.startsWith(QStringLiteral("700\u00a0g")));
+    EXPECT_EQ(row("food a week").another, QStringLiteral("400\u00a0g, later up to 600\u00a0g")) << "each step stands in the sentence";
     EXPECT_EQ(made.another.size(), 3U);
     young.boughtKg = 0.1;
     EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.contains(QStringLiteral("spare only 200\u00a0g within 12 week")));

@@ -130,7 +130,7 @@ TriedChange ofAnotherStack(const planning::AnotherStack& another, const reckonin
     const double stays = 1.0 - another.share;
     const QString food = ui::massText(stack.present->course.care.feedKg);
     made.rows = {{Words::tr("worms at the beginning"), ui::massBand(colony), ui::massBand({stays * colony.p05, stays * colony.p50, stays * colony.p95}), ui::massText(young.wormsKg)},
-                 {Words::tr("food a week"), food, food, amountsText(young.feed, today)},
+                 {Words::tr("food a week"), food, food, young.feed.size() < 2 ? amountsText(young.feed, today) : Words::tr("%1, later up to %2", "amounts of food a week").arg(ui::massText(young.feed.front().kgPerWeek), ui::massText(young.feed.back().kgPerWeek))},
                  {Words::tr("back at its rate"), Words::tr("–"), orNever(another.backOn, today)}};
     return made;
 }

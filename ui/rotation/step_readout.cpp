@@ -34,6 +34,7 @@ StepReadout::StepReadout(QWidget* parent)
     ui::setAct(unpin_, ui::ActionId::unpinHarvest);
     unpin_->setToolTip(ui::withKeys(ui::actionName(ui::ActionId::unpinHarvest), unpin_));
     scroll_->setWidget(text_);
+    for (QWidget* each : {static_cast<QWidget*>(text_), scroll_->viewport()}) each->setAutoFillBackground(false); // the card's own ground
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
