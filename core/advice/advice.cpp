@@ -92,20 +92,23 @@ bool feedBefore(const reckoning::StackReckoning& stack, Advice& food, Day day)
 /// Days that nobody will be there are known before: a tray is not lifted that would hang in the light meanwhile, and food comes before they leave or after the return.
 void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
 {
-    const auto& from = stack.record.nextAwayFrom;
-    if (!from || isAway(stack.record, stack.asOf)) return;
-    const Day last = *from - std::chrono::days{1}, back = *stack.record.nextAwayUntil + std::chrono::days{1};
-    const QString gone = say(QT_TRANSLATE_NOOP("Advice", "; nobody is there: %1")).arg(wording::dayRange(*from, *stack.record.nextAwayUntil, stack.asOf));
+    const std::vector<std::pair<Day, Day>> ahead = awaysAhead(stack.record);
+    if (ahead.empty() || isAway(stack.record, stack.asOf)) return;
     for (Advice& each : all) {
         const bool lifts = each.code == Code::harvestReady || each.code == Code::harvestOverdue;
-        const bool wouldHang = lifts && daysBetween(stack.asOf, *from) < longestDrying && daysBetween(*from, back) > leastAwayToWait && each.on < back;
-        const bool meanwhile = each.on >= *from && each.on < back;
-        const bool early = each.food == Food::give && each.on == last && feedingFallsWithin(stack, *from, back);
-        if (wouldHang) each.on = back;
-        else if (meanwhile && each.food == Food::give) each.on = feedBefore(stack, each, std::max(last, stack.asOf)) ? std::max(last, stack.asOf) : back;
-        else if (meanwhile && each.severity < Severity::concern) each.on = back;
-        else if (!early) continue;
-        each.because += gone.toStdString();
+        QStringList gone;
+        for (const auto& [from, to] : ahead) { // what waits for the return from one may fall into the next
+            const Day last = std::max(from - std::chrono::days{1}, stack.asOf), back = to + std::chrono::days{1};
+            const bool wouldHang = lifts && daysBetween(std::max(each.on, stack.asOf), from) < longestDrying && daysBetween(from, back) > leastAwayToWait && each.on < back;
+            const bool meanwhile = each.on >= from && each.on < back;
+            const bool early = each.food == Food::give && each.on == from - std::chrono::days{1} && feedingFallsWithin(stack, from, back);
+            if (wouldHang) each.on = back;
+            else if (meanwhile && each.food == Food::give) each.on = feedBefore(stack, each, last) ? last : back;
+            else if (meanwhile && each.severity < Severity::concern) each.on = back;
+            else if (!early) continue;
+            gone << wording::dayRange(from, to, stack.asOf);
+        }
+        if (!gone.isEmpty()) each.because += say(QT_TRANSLATE_NOOP("Advice", "; nobody is there: %1")).arg(gone.join(say(QT_TRANSLATE_NOOP("Advice", ", ")))).toStdString();
     }
 }
 

@@ -7,6 +7,8 @@
 #include <QString>
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 /// The rules by theme; each appends what holds now. See DEVELOPERS.md for the table of codes.
 namespace tierloam::advice {
@@ -54,6 +56,15 @@ void settleContradictions(std::vector<Advice>& all);
 inline bool isAway(const reckoning::Record& record, Day day)
 {
     return record.awayFrom && record.awayUntil && day >= *record.awayFrom && day <= *record.awayUntil;
+}
+
+/// The absences that have not begun, ascending, both days included; somebody is there between them.
+inline std::vector<std::pair<Day, Day>> awaysAhead(const reckoning::Record& record)
+{
+    if (!record.nextAwayFrom || !record.nextAwayUntil) return {};
+    std::vector<std::pair<Day, Day>> ahead{{*record.nextAwayFrom, *record.nextAwayUntil}};
+    ahead.insert(ahead.end(), record.laterAway.begin(), record.laterAway.end());
+    return ahead;
 }
 
 inline QString say(const char* text) { return QCoreApplication::translate("Advice", text); }

@@ -103,9 +103,9 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     const int gap = std::max(1, static_cast<int>(std::lround(stack.record.medianFeedGapDays)));
     const Day usually = stack.record.lastFeed ? since + std::chrono::days{gap} : since;
     // What falls due while nobody is there is given the day before they leave.
-    const auto& leave = stack.record.nextAwayFrom;
-    const bool meanwhile = leave && usually >= *leave && usually <= stack.record.nextAwayUntil;
-    const Day due = meanwhile ? *leave - std::chrono::days{1} : usually;
+    const auto ahead = awaysAhead(stack.record);
+    const auto leave = std::find_if(ahead.begin(), ahead.end(), [&](const auto& away) { return usually >= away.first && usually <= away.second; });
+    const Day due = leave != ahead.end() ? leave->first - std::chrono::days{1} : usually;
     // One usual feeding, the same that the shelf's button writes down, within what 5 % of the members at most do not bear this week and what fits. Where
     // nothing is usual yet it is what keeps the worms: the most that is borne is much for a new bed.
     const double limit = foodLimitOn(stack, std::max(due, stack.asOf));

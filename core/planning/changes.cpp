@@ -2,6 +2,7 @@
 
 #include "core/advice/chance.h"
 #include "core/advice/food_limit.h"
+#include "core/planning/feeding_ramp.h"
 #include "core/reckoning/overfeeding.h"
 #include "core/reckoning/rotation_run.h"
 #include "core/reckoning/tray_contents.h"
@@ -22,20 +23,10 @@ constexpr int halvings = 6;
 constexpr double mostGiven = 0.9;        ///< of a colony
 constexpr double likelyFull = 0.2;
 constexpr double dryBelow = 0.65, wateredTo = 0.95; ///< of what the tray holds
-constexpr std::size_t rampWeeks = 4;     ///< from one step of a feeding ramp to the next
-constexpr double rampStep = 1.1;         ///< of the amount before: less is not worth another habit
-constexpr double mostShortOfAir = 0.05;  ///< of the members
 constexpr double leftToEat = 0.72;       ///< of dry matter: the rest is respired while it softens (core/model/parameters.cpp)
 constexpr int wayBackDays = 182;
 constexpr double wormsTried[] = {0.1, 0.25, 0.5, WayBack::mostWormsKg}; ///< kg
 constexpr double behind = 0.7, back = 0.9; ///< of the best week of the last year
-
-/// Share of the members that are short of air within the first fortnight.
-double shortOfAir(const Outlook& outlook)
-{
-    const auto lacking = std::count_if(outlook.leastAir.begin(), outlook.leastAir.end(), [](double air) { return air < overfedAir; });
-    return outlook.leastAir.empty() ? 0.0 : static_cast<double>(lacking) / static_cast<double>(outlook.leastAir.size());
-}
 
 }
 
@@ -162,30 +153,6 @@ ChangedPlan planOf(const WayBack& way, Day tomorrow)
     if (way.newTray) plan.trayAddedOn = tomorrow;
     plan.ramp = way.feed;
     return plan;
-}
-
-namespace {
-
-/// What can be borne follows the colony, which is what eats it: every four weeks a step as it has grown, within the most that the trays' area takes.
-std::vector<ChangedPlan::FeedFrom> rampOf(const Outlook& outlook, Day tomorrow, double colonyNow, double high, double most)
-{
-    std::vector<ChangedPlan::FeedFrom> ramp{{tomorrow, high}};
-    for (std::size_t week = rampWeeks - 1; week < outlook.days.size(); week += rampWeeks) {
-        const double kg = std::min(high * outlook.days[week].colonyKg.p50 / std::max(colonyNow, 1e-6), most);
-        if (kg >= ramp.back().kgPerWeek * rampStep) ramp.push_back({outlook.days[week].day + std::chrono::days{1}, kg});
-    }
-    return ramp;
-}
-
-/// As the feeding plan asks for the first fortnight; later by the medians.
-bool hasAir(const Outlook& outlook)
-{
-    if (shortOfAir(outlook) > mostShortOfAir) return false;
-    return std::all_of(outlook.days.begin(), outlook.days.end(), [](const StackEstimate& week) {
-        return std::all_of(week.slots.begin(), week.slots.end(), [](const TrayEstimate& tray) { return tray.air >= overfedAir; });
-    });
-}
-
 }
 
 std::optional<WayBack> shortestWayBack(const StackReckoning& stack, int threads, std::stop_token stop)

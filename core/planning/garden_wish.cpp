@@ -19,18 +19,22 @@ constexpr int pairings = 8;              ///< random meetings of members of diff
 /// What the lever gives a stack beyond its usual food, kg a week: not more than it bears.
 double moreFoodFor(const StackReckoning& stack) { return std::clamp(stack.forecast.feedHighKg - stack.present->course.care.feedKg, 0.0, leverFeedKg); }
 
-/// Adds what a stack's members give by that day to sums over stacks: member by member, each in several meetings with those of the others. `turn`: of the
+/// Adds a figure of a stack's members to sums over stacks: member by member, each in several meetings with those of the others. `turn`: of the
 /// stack, from 1; members of another stack meet in another order each time: a stride that is odd visits all of them.
+void addMembers(std::vector<double>& sums, const YearPlan& plan, const std::vector<double>& ofMember, std::size_t turn, double sign = 1.0)
+{
+    const std::size_t members = ofMember.size();
+    for (std::size_t i = 0; i < sums.size() && members > 0; ++i) {
+        const std::size_t round = i / static_cast<std::size_t>(plan.members);
+        sums[i] += sign * ofMember[(i * (2 * turn + 1) + round * 37 * turn) % members];
+    }
+}
+
+/// What they give by that day.
 void addLitres(std::vector<double>& sums, const YearPlan& plan, const std::vector<PlannedHarvest>& harvests, std::size_t turn, std::optional<Day> by)
 {
-    for (const PlannedHarvest& harvest : harvests) {
-        if (by && harvest.takeOn > *by) continue;
-        const std::size_t members = harvest.litresOfMember.size();
-        for (std::size_t i = 0; i < sums.size() && members > 0; ++i) {
-            const std::size_t round = i / static_cast<std::size_t>(plan.members);
-            sums[i] += harvest.litresOfMember[(i * (2 * turn + 1) + round * 37 * turn) % members];
-        }
-    }
+    for (const PlannedHarvest& harvest : harvests)
+        if (!by || harvest.takeOn <= *by) addMembers(sums, plan, harvest.litresOfMember, turn);
 }
 
 }
@@ -54,6 +58,18 @@ YearCastings yearCastings(const YearPlan& plan, std::string_view stack)
     castings.planned = reckoning::band(planned, {});
     castings.natural = reckoning::band(natural, {});
     return castings;
+}
+
+reckoning::Band colonyLost(const YearPlan& plan)
+{
+    std::vector<double> lost(static_cast<std::size_t>(plan.members) * pairings, 0.0);
+    std::size_t turn = 0;
+    for (const StackYear& year : plan.stacks) {
+        ++turn;
+        addMembers(lost, plan, year.natural.colonyOfMember, turn);
+        addMembers(lost, plan, year.planned.colonyOfMember, turn, -1.0);
+    }
+    return lost.empty() ? reckoning::Band{} : reckoning::band(lost, {});
 }
 
 WishAnswer answerWish(const YearPlan& plan, const GardenWish& wish)

@@ -98,14 +98,18 @@ public:
         away_ = wishes.away;
         away_.insert(away_.end(), own_.begin(), own_.end());
         if (trial.change) plain_.change = trial.change(stack);
+        isChanged_ = static_cast<bool>(trial.change);
         if (trial.moreTrays == 0) return;
         changed_ = *stack.present;
         changed_->course.surroundings.settings.trays += trial.moreTrays;
         present_ = &*changed_;
+        plain_.firstTurn = nextTurn(stack, trial.moreTrays);
     }
 
     bool runNatural(Crew& crew, const std::stop_token& stop)
     {
+        if (isChanged_ && plain_.firstTurn && !plain_.firstTurn->p50) plain_.firstTurn.reset(); // a change may bring it into the year
+        if (isChanged_ && plain_.firstTurn && !moveFirstTurn(crew, stop)) return false;
         const auto course = run(plain_, crew, stop);
         if (!course) return false;
         natural = held = *course;
@@ -170,6 +174,27 @@ public:
     RotationCourse held;             ///< with the pins and the days away
 
 private:
+    /// What a change does to the first turn is told by the members followed, with it and without it; the turn itself by all of them.
+    bool moveFirstTurn(Crew& crew, const std::stop_token& stop)
+    {
+        RotationWish wish = plain_;
+        wish.firstTurn.reset();
+        wish.nextStepOnly = true;
+        wish.windows = false;
+        const auto with = run(wish, crew, stop);
+        wish.change = {};
+        const auto without = run(wish, crew, stop);
+        if (!with || !without) return false;
+        const Day beyond = today_ + std::chrono::days{wish.ahead + 1};
+        const auto first = [&](const RotationCourse& course) {
+            if (!course.trays.empty()) return course.trays.front().on;
+            return course.harvests.empty() ? beyond : course.harvests.back().liftOn;
+        };
+        const auto by = first(*with) - first(*without);
+        for (std::optional<Day>* edge : {&plain_.firstTurn->p10, &plain_.firstTurn->p50, &plain_.firstTurn->p90})
+            if (*edge) **edge = std::max(**edge + by, today_ + std::chrono::days{1});
+        return true;
+    }
     std::optional<RotationCourse> run(const RotationWish& wish, Crew& crew, const std::stop_token& stop) const { return reckoning::runRotation(*present_, wish, crew, stop); }
 
     const YearWishes& wishes_;
@@ -178,6 +203,7 @@ private:
     const reckoning::Present* present_;
     std::optional<reckoning::Present> changed_;
     RotationWish plain_;
+    bool isChanged_ = false;
     std::vector<std::pair<Day, Day>> own_, away_; ///< days on which nobody is there for this stack alone, and at all
 };
 
@@ -200,7 +226,6 @@ StackYear yearOf(const std::string& stack, RotationCourse natural, RotationCours
     year.delayDays = delayOf(planned, natural);
     year.castingsL = castingsOf(planned);
     year.castingsNaturalL = castingsOf(natural);
-    year.colonyLostKg = natural.colonyAtEnd.p50 - planned.colonyAtEnd.p50;
     year.natural = std::move(natural);
     year.planned = std::move(planned);
     return year;
@@ -212,14 +237,64 @@ bool isPlanned(const StackReckoning& stack) { return !stack.retired && stack.pre
 
 int yearMembers(std::size_t stacks) { return stacks <= householdOfFew ? allMembers : stacks <= fewStacks ? membersOfFew : membersOfMany; }
 
+namespace {
+
+/// Of a stack of which nothing is due today; its middle may be past.
+std::optional<reckoning::Dates> turnOf(const StackReckoning& stack, int moreTrays)
+{
+    if (!stack.present || stack.record.dryingSince || stack.now.slots.empty()) return std::nullopt;
+    const reckoning::Population& members = stack.present->members;
+    const int top = members.stack.topToFeed();
+    if (top < 0) return std::nullopt;
+    const reckoning::TrayEstimate& bottom = stack.now.slots.front();
+    const bool ready = stack.readySince || bottom.state == reckoning::TrayState::ready || bottom.state == reckoning::TrayState::overdue;
+    reckoning::Dates turn;
+    if (stack.record.spareTrays + moreTrays > 0 || (ready && !stack.turnSince)) {
+        turn = stack.forecast.turnOn;
+    } else if (stack.turnSince) {
+        turn = bottom.readyOn;
+    } else {
+        const std::vector<int>& filled = stack.present->base.firsts.at(members.stack.shapes[static_cast<std::size_t>(top)].batch).filled;
+        std::vector<int> both = stack.present->base.firsts.at(members.stack.shapes.front().batch).ready;
+        for (std::size_t i = 0; i < both.size(); ++i) both[i] = std::max(both[i], filled[i]);
+        turn = reckoning::dates(both, members.shares(), stack.firstBedding, daysBetween(stack.firstBedding, stack.asOf) + reckoning::outlookDays);
+    }
+    return turn;
+}
+
+/// A tray between whose castings are to be taken turns nothing.
+bool isTurnToday(const std::optional<advice::LifeStep>& due) { return due == advice::LifeStep::addTray || due == advice::LifeStep::lift; }
+
+bool isPast(const StackReckoning& stack, const reckoning::Dates& turn) { return turn.p50 && *turn.p50 <= stack.asOf; }
+
+std::optional<reckoning::Dates> turnAhead(const StackReckoning& stack, int moreTrays)
+{
+    const auto turn = turnOf(stack, moreTrays);
+    return turn && !isPast(stack, *turn) ? turn : std::nullopt;
+}
+
+}
+
+bool turnHangs(const StackReckoning& stack)
+{
+    const auto turn = isTurnToday(advice::stepDueToday(stack)) ? std::nullopt : turnOf(stack, 0);
+    return turn && isPast(stack, *turn);
+}
+
+std::optional<reckoning::Dates> nextTurn(const StackReckoning& stack, int moreTrays)
+{
+    return isTurnToday(advice::stepDueToday(stack)) ? std::nullopt : turnAhead(stack, moreTrays);
+}
+
 RotationWish plainWish(const StackReckoning& stack, int members)
 {
     RotationWish wish;
     wish.members = members;
     wish.dryingSoFar = stack.record.daysDrying;
     const std::optional<advice::LifeStep> due = advice::stepDueToday(stack);
-    wish.turnToday = due == advice::LifeStep::addTray || due == advice::LifeStep::lift;
+    wish.turnToday = isTurnToday(due);
     wish.takeToday = due == advice::LifeStep::take;
+    if (!wish.turnToday) wish.firstTurn = turnAhead(stack, 0);
     return wish;
 }
 

@@ -34,7 +34,6 @@ struct StackYear {
     std::vector<bool> pinned;                             ///< by harvest of `planned`
     int delayDays = 0;                                    ///< of the harvests that come in both courses, together
     double castingsL = 0, castingsNaturalL = 0;           ///< medians summed over the year
-    double colonyLostKg = 0;                              ///< median at the end of the year, natural less planned
 };
 
 struct YearPlan {
@@ -52,7 +51,15 @@ bool isPlanned(const reckoning::StackReckoning& stack);
 /// How many members of each stack a plan of so many stacks follows.
 int yearMembers(std::size_t stacks);
 
-/// A stack's year as it comes: what the due list calls due today is today.
+/// When the next tray is added or lifted, by all members: the one date that the due list, the clock and the year tell. With a tray spare, or with a bottom tray
+/// that is ready, when the top one is filled; else when both hold, member by member. nullopt where it is due today, where half of the members have it already
+/// though it is not called due, and while a tray is in the light. `moreTrays`: beside those that the stack owns.
+std::optional<reckoning::Dates> nextTurn(const reckoning::StackReckoning& stack, int moreTrays = 0);
+
+/// Half of the members have the next turn already, but it is not called due: the year waits until it is surer, which a look may settle at once.
+bool turnHangs(const reckoning::StackReckoning& stack);
+
+/// A stack's year as it comes: what the due list calls due today is today, and the next turn is nextTurn.
 reckoning::RotationWish plainWish(const reckoning::StackReckoning& stack, int members);
 
 /// Begins today: a step that the due list calls due today stands on today, if today is a welcome day; what it does not is from tomorrow on.
@@ -66,6 +73,10 @@ struct YearCastings {
     reckoning::Band less;                                 ///< natural less planned, member by member
 };
 YearCastings yearCastings(const YearPlan& plan, std::string_view stack = {});
+
+/// Worms that waiting costs, kg at the end of the year in all stacks: natural less planned, member by member; negative: waiting leaves more. Nought where
+/// the cost is told by the days alone.
+reckoning::Band colonyLost(const YearPlan& plan);
 
 /// A wish from the garden.
 struct GardenWish {

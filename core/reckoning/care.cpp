@@ -93,14 +93,17 @@ bool isWormLook(const journal::Action& action)
 void noteAbsences(Record& record, const std::vector<journal::AwayDays>& away, Day asOf)
 {
     record.awayFrom = record.awayUntil = record.nextAwayFrom = record.nextAwayUntil = std::nullopt;
+    record.laterAway.clear();
     for (const journal::AwayDays& days : away) { // ascending
-        if (days.from > asOf) {
+        if (days.from <= asOf) {
+            record.awayFrom = days.from;
+            record.awayUntil = days.to;
+        } else if (!record.nextAwayFrom) {
             record.nextAwayFrom = days.from;
             record.nextAwayUntil = days.to;
-            return;
+        } else {
+            record.laterAway.emplace_back(days.from, days.to);
         }
-        record.awayFrom = days.from;
-        record.awayUntil = days.to;
     }
 }
 

@@ -76,10 +76,10 @@ void pass(Archive& archive, Forecast& of)
 template <class Archive>
 void pass(Archive& archive, Record& of)
 {
-    auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, nextFrom, nextUntil, squeezed,
+    auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, nextFrom, nextUntil, laterAway, squeezed,
            squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         nextFrom, nextUntil, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek);
+         nextFrom, nextUntil, laterAway, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek);
 }
 
 template <class Archive>

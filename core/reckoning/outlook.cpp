@@ -85,7 +85,7 @@ DayForcing Surroundings::on(int day) const
     return forcing;
 }
 
-std::optional<Outlook> lookAhead(Population members, const Course& course, const ChangedPlan& plan, Crew& crew, std::stop_token stop, int ahead, bool sampled)
+std::optional<Outlook> lookAhead(Population members, const Course& course, const ChangedPlan& plan, Crew& crew, std::stop_token stop, int ahead, bool sampled, WeeklyRates* rates)
 {
     Surroundings around = course.surroundings;
     if (plan.usualTemperature) around.settings.temp = celsius(*plan.usualTemperature);
@@ -140,7 +140,14 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
         if (const int top = stack.topToFeed(); step == 7 && top >= 0) out.topWaterIn7Days = perMember(stack, [top](const MemberOf& m) { return waterShare(m, top); });
         if (step == 14) out.bedIn14Days = perMember(stack, [](const MemberOf& m) { return m.block.stack.bed[m.lane]; });
         if (step == declineAfter) out.colonyIn60Days = perMember(stack, colony);
-        if (sampled && step % 7 == 0) out.days.push_back(estimate(stack, members.week, members.shares(), day, number, crew));
+        if (sampled && step % 7 == 0) {
+            out.days.push_back(estimate(stack, members.week, members.shares(), day, number, crew));
+            if (rates != nullptr) {
+                std::vector<double>& eaten = rates->emplace_back();
+                const int over = members.week.gain(PastWeek::ingested, 7, eaten);
+                for (double& kg : eaten) kg /= std::max(over, 1);
+            }
+        }
     }
     out.colonyAtEnd = perMember(stack, colony);
     out.firsts = std::move(members.firsts);

@@ -71,9 +71,12 @@ struct Outlook {
 
 inline constexpr int outlookDays = 365;
 
-/// nullopt when it was stopped. `ahead` days, weekly estimates only if `sampled`.
+/// What each member eats, kg of dry matter a day, mean of each week ahead: by week, and there by member.
+using WeeklyRates = std::vector<std::vector<double>>;
+
+/// nullopt when it was stopped. `ahead` days; weekly estimates, and `rates` where they are asked for, only if `sampled`.
 std::optional<Outlook> lookAhead(Population members, const Course& course, const ChangedPlan& plan, Crew& crew, std::stop_token stop,
-                                 int ahead = outlookDays, bool sampled = true);
+                                 int ahead = outlookDays, bool sampled = true, WeeklyRates* rates = nullptr);
 
 /// The stack as it stands at the end of a run, kept for questions about what would be.
 struct Present {

@@ -7,6 +7,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// What the reckoning hands over: plain immutable values, shared between threads by shared_ptr<const Reckoning>.
@@ -145,6 +146,7 @@ struct Record {
     std::optional<Day> dryingSince;
     std::optional<Day> awayFrom, awayUntil; ///< of the stack's latest absence that has begun, both days included; those that follow each other are one
     std::optional<Day> nextAwayFrom, nextAwayUntil; ///< of the next one that is written down and has not begun, likewise
+    std::vector<std::pair<Day, Day>> laterAway; ///< those after it, ascending, with at least a day between on which somebody is there
     std::optional<Day> lastSqueeze;
     int squeeze = 0;                 ///< 1 to 5, as read then
     std::optional<Day> lastBedRead;

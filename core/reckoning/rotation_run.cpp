@@ -10,7 +10,6 @@ using namespace model;
 
 namespace {
 
-constexpr int hangsFor = 60;             ///< days for which a turn that half of the members have waits to be called due
 constexpr int lateWithin = 120;          ///< days beyond which nine tenths are no longer waited for
 constexpr double castingsKgPerL = 0.182; ///< dry matter as castings lie (model/measures)
 
@@ -77,7 +76,8 @@ public:
         if (!made_.harvests.empty() && made_.harvests.back().takeOn == Day{} && !wish_.nextStepOnly) made_.harvests.pop_back(); // lifted within the year, taken after it
         std::vector<double> colonies(static_cast<std::size_t>(stack.members()));
         for (int i = 0; i < stack.members(); ++i) colonies[static_cast<std::size_t>(i)] = colony(MemberOf{stack, i});
-        made_.colonyAtEnd = band(colonies, {});
+        made_.colonyAtEnd = band(std::vector<double>{colonies}, {});
+        made_.colonyOfMember = std::move(colonies);
         return std::move(made_);
     }
 
@@ -105,9 +105,15 @@ private:
     }
 
     /// Half of the members have it. Where they had it when the year began, and it has not been called due, the due list waits until it is surer, and so does
-    /// the year, for two months at most: some trays hang between.
-    bool hasTurn(int day) const { return turn_.middle && (!hangs() || turn_.sure || day >= course_.today + hangsFor); }
+    /// the year, however long: some trays hang between, and a look decides.
+    bool hasTurn(int day) const
+    {
+        if (const Dates* told = toldTurn()) return told->p50 && at(day) >= *told->p50;
+        return turn_.middle && (!hangs() || turn_.sure);
+    }
     bool hangs() const { return turn_.middle && *turn_.middle <= course_.today && !wish_.turnToday; }
+    /// Of the first step alone: what comes after it nobody else tells.
+    const Dates* toldTurn() const { return wish_.firstTurn && !hasStepped() ? &*wish_.firstTurn : nullptr; }
 
     /// A tray on its turn; a lift on its wished day, or else on its turn.
     bool due(int day) const
@@ -141,6 +147,10 @@ private:
     /// The edges that are not known yet are found on a copy to which nothing is done.
     TurnWindow window(int day, bool bottomToo)
     {
+        if (const Dates* told = toldTurn(); told && !(wish_.turnToday && day == course_.today)) {
+            const Day horizon = at(course_.today + wish_.ahead + 1);
+            return {std::max(told->p50.value_or(horizon), at(course_.today + 1)), told->p10, told->p90};
+        }
         Turn turn = turn_;
         const auto known = [&] { return wish_.windows ? turn.late.has_value() : turn.middle.has_value(); };
         const bool hung = hangs();

@@ -14,7 +14,7 @@ namespace tierloam::reckoning {
 /// A step that falls due in the year, and how sure its day is.
 struct TurnWindow {
     Day natural{};                   ///< half of the members have it, all steps before it taken as planned; tomorrow at the earliest, unless it is due today. Of one
-                                     ///< that half of them have already and that is not called due: 80 in 100 have it, or two months are over
+                                     ///< that half of them have already and that is not called due: 80 in 100 have it
     std::optional<Day> early, late;  ///< a tenth, nine tenths; `late` is looked for 120 days beyond, nullopt: later than that
 };
 
@@ -43,7 +43,8 @@ struct RotationCourse {
     std::vector<PlannedTray> trays;
     std::vector<PlannedHarvest> harvests;
     std::vector<TrayStay> stays;
-    Band colonyAtEnd;
+    std::vector<double> colonyOfMember; ///< kg at the end
+    Band colonyAtEnd;                ///< of these
 };
 
 /// Whether one of the spans, both days included, holds the day.
@@ -59,6 +60,8 @@ struct RotationWish {
     int daysDrying = usualDryingDays;
     int dryingSoFar = 0;             ///< days, of a tray that is in the light today
     bool turnToday = false;          ///< what the stack's turn asks for (a tray, a lift) is due today: the first day of the year is today itself
+    std::optional<Dates> firstTurn;  ///< of the first tray added or lifted, as it is told elsewhere of more members; p50 lies ahead, or it is not within the year. nullopt: by
+                                     ///< the members followed
     bool takeToday = false;          ///< the tray in the light is to be taken today
     int members = 128;               ///< a multiple of 64; a systematic choice of those that there are
     int ahead = outlookDays;

@@ -599,6 +599,30 @@
         <source>In a line of the due list</source>
         <translation>In einer Zeile der Fälligkeitsliste</translation>
     </message>
+    <message>
+        <source>Compare the change with the usual course</source>
+        <translation>Die Änderung mit dem üblichen Verlauf vergleichen</translation>
+    </message>
+    <message>
+        <source>Another material in the mix</source>
+        <translation>Ein weiteres Material in der Mischung</translation>
+    </message>
+    <message>
+        <source>Days of the week for harvests, Monday first</source>
+        <translation>Wochentage für Ernten, Montag zuerst</translation>
+    </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Diesen Tag halten</translation>
+    </message>
+    <message>
+        <source>A little each month</source>
+        <translation>Jeden Monat ein wenig</translation>
+    </message>
+    <message>
+        <source>What would raise it?</source>
+        <translation>Was würde es erhöhen?</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1905,14 +1929,6 @@
         <translation>Volk in einem Jahr</translation>
     </message>
     <message>
-        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
-        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das zu wenig: gib ihm mehr Wochen, oder kaufe den Rest.</translation>
-    </message>
-    <message>
-        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das genug: lege in seiner ersten Etage Einstreu ein und setze die Würmer dorthin um.</translation>
-    </message>
-    <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
         <translation> Setze sie nie in die freie Natur aus, und halte dich an örtliche Regeln zu Arten und Verkauf.</translation>
     </message>
@@ -1967,10 +1983,6 @@
     <message>
         <source>lay a new tray</source>
         <translation>eine neue Etage auflegen</translation>
-    </message>
-    <message>
-        <source>feed %1 a week</source>
-        <translation>%1 je Woche füttern</translation>
     </message>
     <message>
         <source>not within half a year</source>
@@ -2105,6 +2117,52 @@
     <message>
         <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
         <translation>Weder Ernte noch neue Etage noch mehr Futter bringen ihn binnen eines halben Jahres auf %1 zurück, auch %2 Würmer nicht: das Bett neu beginnen.</translation>
+    </message>
+    <message>
+        <source>%1 a week</source>
+        <comment>amount of food</comment>
+        <translation>%1 je Woche</translation>
+    </message>
+    <message>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <translation>In die erste Etage des neuen Stapels %1 Einstreu legen, %2 Würmer einsetzen und ihm %3 geben.</translation>
+    </message>
+    <message numerus="yes">
+        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform> Dieser Stapel kann binnen %n Woche nur %1 entbehren: gib ihm mehr Wochen, oder kaufe den Rest.</numerusform>
+            <numerusform> Dieser Stapel kann binnen %n Wochen nur %1 entbehren: gib ihm mehr Wochen, oder kaufe den Rest.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation> Seine erste Etage ist voll und die nächste fällig: %1. Der Humus der ersten ist reif: %2. Dieser Stapel verarbeitet wieder so viel wie jetzt: %3.</translation>
+    </message>
+    <message>
+        <source>worms at the beginning</source>
+        <translation>Würmer zu Beginn</translation>
+    </message>
+    <message>
+        <source>food a week</source>
+        <translation>Futter je Woche</translation>
+    </message>
+    <message>
+        <source>back at its rate</source>
+        <translation>wieder so schnell wie jetzt</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amounts a week</comment>
+        <translation>%1 füttern</translation>
+    </message>
+    <message>
+        <source>%1, later up to %2</source>
+        <comment>amounts of food a week</comment>
+        <translation>%1, später bis %2</translation>
     </message>
 </context>
 <context>
@@ -4093,6 +4151,29 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>from %1 to %2</source>
         <comment>10 g lighter, 30 g heavier</comment>
         <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms</source>
+        <translation>das Warten kostet %1 Würmer</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>das Warten lässt %1 mehr Würmer</translation>
+    </message>
+    <message>
+        <source>from %1 more to %2 fewer</source>
+        <comment>amounts of worms</comment>
+        <translation>von %1 mehr bis %2 weniger</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms (%2)</source>
+        <comment>amount, range in words</comment>
+        <translation>das Warten kostet %1 Würmer (%2)</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms (%2)</source>
+        <comment>amount, range in words</comment>
+        <translation>das Warten lässt %1 mehr Würmer (%2)</translation>
     </message>
 </context>
 <context>
@@ -9827,6 +9908,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>number, day, chance</comment>
         <translation>Etage %1 reif ab %2; heute %3</translation>
     </message>
+    <message>
+        <source>its turn is not sure; a look decides</source>
+        <translation>ob sie an der Reihe ist, ist nicht sicher; Nachsehen entscheidet</translation>
+    </message>
+    <message>
+        <source>being reckoned…</source>
+        <translation>wird gerechnet …</translation>
+    </message>
+    <message>
+        <source>what follows from it is being reckoned</source>
+        <translation>was daraus folgt, wird gerechnet</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12316,6 +12409,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
         <translation>Beide gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie an der Reihe sind.</translation>
     </message>
+    <message>
+        <source>the new stack</source>
+        <translation>der neue Stapel</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
+        <translation>Alle gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie an der Reihe sind. Der neue Stapel bekommt seine zweite Etage, wenn die erste voll ist.</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -12529,6 +12634,23 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>stack, when its bottom tray is ready</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>nobody is there: %1</source>
+        <translation>niemand ist da: %1</translation>
+    </message>
+    <message>
+        <source>nobody is there for this stack: %1</source>
+        <translation>für diesen Stapel ist niemand da: %1</translation>
+    </message>
+    <message>
+        <source>%1: nobody is there for it, %2</source>
+        <comment>stack, days</comment>
+        <translation>%1: niemand ist dafür da, %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::RotationPage</name>
@@ -12591,14 +12713,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>zusammen um %1 aufgeschoben</translation>
     </message>
     <message>
-        <source>waiting costs %1 of worms</source>
-        <translation>das Warten kostet %1 Würmer</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>das Warten lässt %1 mehr Würmer</translation>
-    </message>
-    <message>
         <source>no better choice of days exists</source>
         <translation>es gibt keine bessere Wahl der Tage</translation>
     </message>
@@ -12613,18 +12727,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
         <translation>Sobald ein Stapel steht, erscheint hier sein kommendes Jahr: wann jede Etage reif ist, hinzukommt, gehoben und genommen wird, was in dieser Woche zu füttern ist, was die nächste Reihe vorzöge und was eine Änderung bewirkte.</translation>
-    </message>
-    <message>
-        <source>Keep this day</source>
-        <translation>Diesen Tag halten</translation>
-    </message>
-    <message>
-        <source>Keep the chosen harvest on its day</source>
-        <translation>Die gewählte Ernte an ihrem Tag halten</translation>
-    </message>
-    <message>
-        <source>Enter does the same in the lanes</source>
-        <translation>Die Eingabetaste tut in den Bahnen dasselbe</translation>
     </message>
     <message>
         <source>a day of lifting saved counts as %1 of delay</source>
@@ -12645,6 +12747,25 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::StepReadout</name>
+    <message>
+        <source>Keep this day</source>
+        <translation>Diesen Tag halten</translation>
+    </message>
+    <message>
+        <source>The chosen step</source>
+        <translation>Der gewählte Schritt</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Die gewählte Ernte an ihrem Tag halten</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Die Eingabetaste tut in den Bahnen dasselbe</translation>
     </message>
 </context>
 <context>
@@ -12746,6 +12867,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>up to %1</source>
         <translation>bis zu %1</translation>
+    </message>
+    <message>
+        <source>Colony of the coming year, as usual, with the change, and of the new stack: the figures stand in the table above</source>
+        <translation>Volk des kommenden Jahres, wie üblich, mit der Änderung, und das des neuen Stapels: die Zahlen stehen in der Tabelle darüber</translation>
+    </message>
+    <message>
+        <source>colony, the new stack</source>
+        <translation>Volk, der neue Stapel</translation>
     </message>
 </context>
 <context>

@@ -41,6 +41,13 @@
                 <numerusform>Up to %1 of worms can go (%2 of the colony); within %n weeks the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+            <translation>
+                <numerusform> This stack can spare only %1 within %n week: give it more weeks, or buy the rest.</numerusform>
+                <numerusform> This stack can spare only %1 within %n weeks: give it more weeks, or buy the rest.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>Dates</name>

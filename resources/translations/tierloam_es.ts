@@ -599,6 +599,30 @@
         <source>In a line of the due list</source>
         <translation>En una línea de la lista</translation>
     </message>
+    <message>
+        <source>Compare the change with the usual course</source>
+        <translation>Comparar el cambio con el curso habitual</translation>
+    </message>
+    <message>
+        <source>Another material in the mix</source>
+        <translation>Otro material en la mezcla</translation>
+    </message>
+    <message>
+        <source>Days of the week for harvests, Monday first</source>
+        <translation>Días de la semana para las cosechas, el lunes primero</translation>
+    </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Mantener este día</translation>
+    </message>
+    <message>
+        <source>A little each month</source>
+        <translation>Un poco cada mes</translation>
+    </message>
+    <message>
+        <source>What would raise it?</source>
+        <translation>¿Qué la aumentaría?</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1905,14 +1929,6 @@
         <translation>colonia en un año</translation>
     </message>
     <message>
-        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
-        <translation> Es poco para otra torre, que empieza con %1 a %2: dale más semanas o compra el resto.</translation>
-    </message>
-    <message>
-        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Basta para otra torre, que empieza con %1 a %2: pon cama en su primera bandeja y pasa allí las lombrices.</translation>
-    </message>
-    <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
         <translation> No las sueltes nunca en la naturaleza y respeta las normas locales sobre especies y venta.</translation>
     </message>
@@ -1967,10 +1983,6 @@
     <message>
         <source>lay a new tray</source>
         <translation>poner una bandeja nueva</translation>
-    </message>
-    <message>
-        <source>feed %1 a week</source>
-        <translation>aportar %1 por semana</translation>
     </message>
     <message>
         <source>not within half a year</source>
@@ -2105,6 +2117,52 @@
     <message>
         <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
         <translation>Ni la cosecha, ni una bandeja nueva, ni más comida la devuelven a %1 en medio año, ni tampoco %2 de lombrices: empieza su lecho de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1 a week</source>
+        <comment>amount of food</comment>
+        <translation>%1 por semana</translation>
+    </message>
+    <message>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <translation>Pon %1 de cama en la primera bandeja de la torre nueva, mete %2 de lombrices y dale %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform> Esta torre solo puede ceder %1 en %n semana: dale más semanas, o compra el resto.</numerusform>
+            <numerusform> Esta torre solo puede ceder %1 en %n semanas: dale más semanas, o compra el resto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation> Su primera bandeja está llena y toca la siguiente: %1. El humus de la primera está listo: %2. Esta torre recupera su ritmo: %3.</translation>
+    </message>
+    <message>
+        <source>worms at the beginning</source>
+        <translation>lombrices al comienzo</translation>
+    </message>
+    <message>
+        <source>food a week</source>
+        <translation>alimento por semana</translation>
+    </message>
+    <message>
+        <source>back at its rate</source>
+        <translation>ritmo recuperado</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amounts a week</comment>
+        <translation>aportar %1</translation>
+    </message>
+    <message>
+        <source>%1, later up to %2</source>
+        <comment>amounts of food a week</comment>
+        <translation>%1, después hasta %2</translation>
     </message>
 </context>
 <context>
@@ -4094,6 +4152,29 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>from %1 to %2</source>
         <comment>10 g lighter, 30 g heavier</comment>
         <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms</source>
+        <translation>la espera cuesta %1 de lombrices</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>la espera deja %1 más de lombrices</translation>
+    </message>
+    <message>
+        <source>from %1 more to %2 fewer</source>
+        <comment>amounts of worms</comment>
+        <translation>de %1 más a %2 menos</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms (%2)</source>
+        <comment>amount, range in words</comment>
+        <translation>la espera cuesta %1 de lombrices (%2)</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms (%2)</source>
+        <comment>amount, range in words</comment>
+        <translation>la espera deja %1 más de lombrices (%2)</translation>
     </message>
 </context>
 <context>
@@ -9828,6 +9909,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>number, day, chance</comment>
         <translation>bandeja %1 lista a partir del %2; hoy %3</translation>
     </message>
+    <message>
+        <source>its turn is not sure; a look decides</source>
+        <translation>su turno no es seguro; una revisión decide</translation>
+    </message>
+    <message>
+        <source>being reckoned…</source>
+        <translation>calculándose…</translation>
+    </message>
+    <message>
+        <source>what follows from it is being reckoned</source>
+        <translation>lo que resulta de ello se está calculando</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12317,6 +12410,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
         <translation>Ambas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca.</translation>
     </message>
+    <message>
+        <source>the new stack</source>
+        <translation>la torre nueva</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
+        <translation>Todas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca. La torre nueva recibe su segunda bandeja cuando la primera está llena.</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -12530,6 +12635,23 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>stack, when its bottom tray is ready</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>nobody is there: %1</source>
+        <translation>no hay nadie: %1</translation>
+    </message>
+    <message>
+        <source>nobody is there for this stack: %1</source>
+        <translation>no hay nadie para esta torre: %1</translation>
+    </message>
+    <message>
+        <source>%1: nobody is there for it, %2</source>
+        <comment>stack, days</comment>
+        <translation>%1: no hay nadie para ella, %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::RotationPage</name>
@@ -12592,14 +12714,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aplazadas %1 en total</translation>
     </message>
     <message>
-        <source>waiting costs %1 of worms</source>
-        <translation>la espera cuesta %1 de lombrices</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>la espera deja %1 más de lombrices</translation>
-    </message>
-    <message>
         <source>no better choice of days exists</source>
         <translation>no hay mejor elección de días</translation>
     </message>
@@ -12614,18 +12728,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
         <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se levanta y se toma, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
-    </message>
-    <message>
-        <source>Keep this day</source>
-        <translation>Mantener este día</translation>
-    </message>
-    <message>
-        <source>Keep the chosen harvest on its day</source>
-        <translation>Mantener la cosecha elegida en su día</translation>
-    </message>
-    <message>
-        <source>Enter does the same in the lanes</source>
-        <translation>Intro hace lo mismo en los carriles</translation>
     </message>
     <message>
         <source>a day of lifting saved counts as %1 of delay</source>
@@ -12646,6 +12748,25 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::StepReadout</name>
+    <message>
+        <source>Keep this day</source>
+        <translation>Mantener este día</translation>
+    </message>
+    <message>
+        <source>The chosen step</source>
+        <translation>El paso elegido</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Mantener la cosecha elegida en su día</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Intro hace lo mismo en los carriles</translation>
     </message>
 </context>
 <context>
@@ -12747,6 +12868,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>up to %1</source>
         <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>Colony of the coming year, as usual, with the change, and of the new stack: the figures stand in the table above</source>
+        <translation>Colonia del próximo año, como siempre, con el cambio, y la de la torre nueva: las cifras están en la tabla de arriba</translation>
+    </message>
+    <message>
+        <source>colony, the new stack</source>
+        <translation>colonia, la torre nueva</translation>
     </message>
 </context>
 <context>

@@ -599,6 +599,30 @@
         <source>In a line of the due list</source>
         <translation>Dans une ligne de la liste</translation>
     </message>
+    <message>
+        <source>Compare the change with the usual course</source>
+        <translation>Comparer le changement au cours habituel</translation>
+    </message>
+    <message>
+        <source>Another material in the mix</source>
+        <translation>Une autre matière dans le mélange</translation>
+    </message>
+    <message>
+        <source>Days of the week for harvests, Monday first</source>
+        <translation>Jours de la semaine pour les récoltes, lundi d’abord</translation>
+    </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Garder ce jour</translation>
+    </message>
+    <message>
+        <source>A little each month</source>
+        <translation>Un peu chaque mois</translation>
+    </message>
+    <message>
+        <source>What would raise it?</source>
+        <translation>Qu’est-ce qui l’augmenterait&#xa0;?</translation>
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -1905,14 +1929,6 @@
         <translation>colonie dans un an</translation>
     </message>
     <message>
-        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
-        <translation> C’est trop peu pour une autre pile, qui commence avec %1 à %2&#xa0;: donnez-lui plus de semaines, ou achetez le reste.</translation>
-    </message>
-    <message>
-        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Cela suffit pour une autre pile, qui commence avec %1 à %2&#xa0;: posez de la litière dans son premier plateau et passez-y les vers.</translation>
-    </message>
-    <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
         <translation> Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
     </message>
@@ -1967,10 +1983,6 @@
     <message>
         <source>lay a new tray</source>
         <translation>poser un nouveau plateau</translation>
-    </message>
-    <message>
-        <source>feed %1 a week</source>
-        <translation>donner %1 par semaine</translation>
     </message>
     <message>
         <source>not within half a year</source>
@@ -2105,6 +2117,52 @@
     <message>
         <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
         <translation>Ni prélèvement, ni nouveau plateau, ni plus de nourriture ne la ramènent à %1 en six mois, pas plus que %2 de vers&#xa0;: refaire son lit.</translation>
+    </message>
+    <message>
+        <source>%1 a week</source>
+        <comment>amount of food</comment>
+        <translation>%1 par semaine</translation>
+    </message>
+    <message>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <translation>Mettre %1 de litière dans le premier plateau de la nouvelle pile, y mettre %2 de vers, et lui donner %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform> Cette pile ne peut céder que %1 en %n semaine&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
+            <numerusform> Cette pile ne peut céder que %1 en %n semaines&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation> Son premier plateau est plein, et le suivant à poser&#xa0;: %1. Le lombricompost du premier est prêt&#xa0;: %2. Cette pile a retrouvé son rythme&#xa0;: %3.</translation>
+    </message>
+    <message>
+        <source>worms at the beginning</source>
+        <translation>vers au début</translation>
+    </message>
+    <message>
+        <source>food a week</source>
+        <translation>nourriture par semaine</translation>
+    </message>
+    <message>
+        <source>back at its rate</source>
+        <translation>rythme retrouvé</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <comment>amounts a week</comment>
+        <translation>donner %1</translation>
+    </message>
+    <message>
+        <source>%1, later up to %2</source>
+        <comment>amounts of food a week</comment>
+        <translation>%1, plus tard jusqu’à %2</translation>
     </message>
 </context>
 <context>
@@ -4093,6 +4151,29 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>from %1 to %2</source>
         <comment>10 g lighter, 30 g heavier</comment>
         <translation>de %1 à %2</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms</source>
+        <translation>l’attente coûte %1 de vers</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>l’attente laisse %1 de vers en plus</translation>
+    </message>
+    <message>
+        <source>from %1 more to %2 fewer</source>
+        <comment>amounts of worms</comment>
+        <translation>de %1 en plus à %2 en moins</translation>
+    </message>
+    <message>
+        <source>waiting costs %1 of worms (%2)</source>
+        <comment>amount, range in words</comment>
+        <translation>l’attente coûte %1 de vers (%2)</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms (%2)</source>
+        <comment>amount, range in words</comment>
+        <translation>l’attente laisse %1 de vers en plus (%2)</translation>
     </message>
 </context>
 <context>
@@ -9827,6 +9908,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <comment>number, day, chance</comment>
         <translation>plateau %1 prêt à partir du %2&#xa0;; aujourd’hui %3</translation>
     </message>
+    <message>
+        <source>its turn is not sure; a look decides</source>
+        <translation>son tour n’est pas sûr&#xa0;; un contrôle décide</translation>
+    </message>
+    <message>
+        <source>being reckoned…</source>
+        <translation>en cours de calcul…</translation>
+    </message>
+    <message>
+        <source>what follows from it is being reckoned</source>
+        <translation>ce qui en découle est en cours de calcul</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12316,6 +12409,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
         <translation>Les deux continuent sans monter de plateau&#xa0;; le plan de l’année les monte à leur tour.</translation>
     </message>
+    <message>
+        <source>the new stack</source>
+        <translation>la nouvelle pile</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
+        <translation>Toutes continuent sans monter de plateau&#xa0;; le plan de l’année les monte à leur tour. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -12529,6 +12634,23 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <comment>stack, when its bottom tray is ready</comment>
         <translation>%1&#xa0;: %2</translation>
     </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>nobody is there: %1</source>
+        <translation>personne n’est là&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>nobody is there for this stack: %1</source>
+        <translation>personne n’est là pour cette pile&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1: nobody is there for it, %2</source>
+        <comment>stack, days</comment>
+        <translation>%1&#xa0;: personne n’est là pour elle, %2</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::RotationPage</name>
@@ -12591,14 +12713,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>report de %1 en tout</translation>
     </message>
     <message>
-        <source>waiting costs %1 of worms</source>
-        <translation>l’attente coûte %1 de vers</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>l’attente laisse %1 de vers en plus</translation>
-    </message>
-    <message>
         <source>no better choice of days exists</source>
         <translation>il n’existe pas de meilleur choix de jours</translation>
     </message>
@@ -12613,18 +12727,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
         <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, levé et pris, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
-    </message>
-    <message>
-        <source>Keep this day</source>
-        <translation>Garder ce jour</translation>
-    </message>
-    <message>
-        <source>Keep the chosen harvest on its day</source>
-        <translation>Garder la récolte choisie à son jour</translation>
-    </message>
-    <message>
-        <source>Enter does the same in the lanes</source>
-        <translation>Entrée fait de même dans les pistes</translation>
     </message>
     <message>
         <source>a day of lifting saved counts as %1 of delay</source>
@@ -12645,6 +12747,25 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ce jour-là, une grande part du plateau n’est sans doute pas encore du lombricompost.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::rotation::StepReadout</name>
+    <message>
+        <source>Keep this day</source>
+        <translation>Garder ce jour</translation>
+    </message>
+    <message>
+        <source>The chosen step</source>
+        <translation>L’étape choisie</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Garder la récolte choisie à son jour</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Entrée fait de même dans les pistes</translation>
     </message>
 </context>
 <context>
@@ -12746,6 +12867,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>up to %1</source>
         <translation>jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>Colony of the coming year, as usual, with the change, and of the new stack: the figures stand in the table above</source>
+        <translation>Colonie de l’année à venir, comme d’habitude, avec le changement, et celle de la nouvelle pile&#xa0;: les chiffres sont dans le tableau ci-dessus</translation>
+    </message>
+    <message>
+        <source>colony, the new stack</source>
+        <translation>colonie, la nouvelle pile</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 // What is advised where things stand otherwise than usual: nobody at home, one tray only, much given already, litres that tell two stories.
 #include "core/advice/household_advice.h"
+#include "core/wording/dates.h"
 
 #include "tests/support/calm_stack.h"
 
@@ -116,6 +117,21 @@ TEST(AdviceBeforeLeaving, LiftsWaitForTheReturnAndFoodComesBefore)
     stack.record.nextAwayFrom = in(8); // the castings are taken by then
     stack.record.nextAwayUntil = in(20);
     EXPECT_EQ(find(adviceFor(stack), Code::harvestReady)->on, in(0));
+    // More than one absence: two days are no matter, the fortnight after them is; and the day of the return may lie on the eve of the next.
+    stack.record.nextAwayFrom = in(1);
+    stack.record.nextAwayUntil = in(2);
+    stack.record.laterAway = {{in(5), in(18)}};
+    EXPECT_EQ(find(adviceFor(stack), Code::harvestReady)->on, in(19));
+    EXPECT_THAT(find(adviceFor(stack), Code::harvestReady)->because, HasSubstr(wording::dayRange(in(5), in(18), stack.asOf).toStdString()));
+    stack.record.nextAwayUntil = in(14);
+    stack.record.laterAway = {{in(17), in(30)}, {in(60), in(70)}};
+    EXPECT_EQ(find(adviceFor(stack), Code::harvestReady)->on, in(31)) << "it would hang through the second one";
+    // What is due in the second is given on the day before that, not before the first.
+    stack.record.nextAwayFrom = stack.record.nextAwayUntil = in(1);
+    stack.record.laterAway = {{in(3), in(12)}};
+    stack.record.lastFeed = in(-3);
+    ASSERT_NE(find(adviceFor(stack), Code::feedDue), nullptr);
+    EXPECT_EQ(find(adviceFor(stack), Code::feedDue)->on, in(2));
 }
 
 StackReckoning onlyTray()

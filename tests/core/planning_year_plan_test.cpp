@@ -1,4 +1,5 @@
 // The year's plan around what people wish: pinned days, days away, chosen weekdays; and the stack that owns one tray.
+#include "core/advice/too_early.h"
 #include "core/planning/turn_clock.h"
 #include "core/planning/year_plan.h"
 #include "core/reckoning/reckon.h"
@@ -92,6 +93,48 @@ TEST(YearPlan, SaysOfTheNextTurnWhatTheClockSays)
         }
     }
     EXPECT_GT(compared, 2);
+}
+
+/// One date of the next turn: the plan follows fewer members than the due list speaks of, and says what that says.
+TEST(YearPlan, SaysOfTheNextTurnWhatTheDueListSays)
+{
+    reckoning::Reckoning all;
+    for (int number = 0; all.stacks.size() < 6 && number < 60; ++number) {
+        auto stack = *tests::reckonHousehold(tests::makeHousehold(0x70a7e, number, {}, {}, 330), 256).stack;
+        if (stack.now.slots.size() < 2 || stack.record.dryingSince || !nextTurn(stack) || !nextTurn(stack)->p50) continue;
+        stack.name = "Stack " + std::to_string(number);
+        all.asOf = stack.asOf;
+        all.stacks.push_back(std::move(stack));
+    }
+    ASSERT_EQ(all.stacks.size(), 6U);
+    const auto plan = planYear(all, {}, 2);
+    ASSERT_LT(plan->members, 256) << "of fewer members, which alone would say other days";
+    int told = 0, apart = 0;
+    for (const reckoning::StackReckoning& stack : all.stacks) {
+        const reckoning::Dates turn = *nextTurn(stack);
+        const StackYear& year = of(*plan, stack.name);
+        const bool spare = stack.record.spareTrays > 0;
+        ASSERT_FALSE(spare ? year.planned.trays.empty() : year.planned.harvests.empty());
+        const reckoning::TurnWindow& window = spare ? year.planned.trays.front().window : year.planned.harvests.front().window;
+        EXPECT_EQ(window.natural, turn.p50) << stack.name;
+        EXPECT_EQ(window.early, turn.p10) << stack.name;
+        EXPECT_EQ(window.late, turn.p90) << stack.name;
+        EXPECT_EQ(spare ? year.planned.trays.front().on : year.planned.harvests.front().liftOn, turn.p50) << stack.name;
+        EXPECT_EQ(turnClock(stack, 1, {}, all.stacks.size())->turn, turn) << stack.name;
+        if (const auto early = advice::tooEarly(stack, spare ? advice::LifeStep::addTray : advice::LifeStep::lift); early && (spare || stack.readySince)) {
+            EXPECT_EQ(early->on, turn.p50) << stack.name << ": " << early->because;
+            ++told;
+        }
+        reckoning::RotationWish own = plainWish(stack, plan->members);
+        own.firstTurn.reset();
+        own.nextStepOnly = true;
+        reckoning::Crew alone{1};
+        const auto course = reckoning::runRotation(*stack.present, own, alone);
+        const Day otherwise = course->trays.empty() ? course->harvests.empty() ? Day{} : course->harvests.front().liftOn : course->trays.front().on;
+        apart += otherwise != turn.p50 ? 1 : 0;
+    }
+    EXPECT_GT(told, 0) << "the advice names the day of at least one";
+    EXPECT_GT(apart, 0) << "or nothing was mended";
 }
 
 /// Half a year away is no lever that more food or warmth could be credited with undoing.

@@ -227,11 +227,15 @@ TEST(Surprise, DaysAwayThatAreToComeAreKnown)
     away.what = "away";
     away.until = onDay(80);
     notes.add(70, "Mill", away);
+    away.until = onDay(95);
+    notes.add(90, "Mill", away);
     const StackReckoning before = at(notes, 62), during = at(notes, 72);
+    EXPECT_EQ(before.record.laterAway, (std::vector{std::pair{onDay(90), onDay(95)}}));
+    EXPECT_TRUE(during.record.laterAway.empty());
     EXPECT_EQ(before.record.nextAwayFrom, onDay(70));
     EXPECT_EQ(before.record.nextAwayUntil, onDay(80));
     EXPECT_FALSE(before.record.awayFrom);
-    EXPECT_FALSE(during.record.nextAwayFrom);
+    EXPECT_EQ(during.record.nextAwayFrom, onDay(90));
     EXPECT_EQ(during.record.awayFrom, onDay(70));
 }
 

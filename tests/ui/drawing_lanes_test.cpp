@@ -99,4 +99,41 @@ TEST(NamesOfLanes, PlantedCutsAreFound)
     EXPECT_FALSE(cutNames(lanes, whole, QSize{size.width(), size.height() / 2}, type).isEmpty());
 }
 
+/// An absence of one stack is shaded in its lane, over the bars that fill it, and in no other.
+TEST(DaysAway, OfOneStackAreDrawnInItsLaneAlone)
+{
+    const Type type = Type::from(QFont{});
+    Lanes lanes = year();
+    const QSize size{900, 400};
+    const auto drawn = [&] {
+        QImage image = blank(size);
+        QPainter painter{&image};
+        drawLanes(painter, lanes, layOutLanes(lanes, QRectF{QPointF{}, size}, type), Palette::light(), type);
+        return image;
+    };
+    const QImage before = drawn();
+    const auto away = std::pair{today + days{30}, today + days{60}};
+    lanes.lanes[2].away = {away};
+    const QImage after = drawn();
+    const LanesLayout layout = layOutLanes(lanes, QRectF{QPointF{}, size}, type);
+    const QRectF room = layout.awayRoom(lanes, away, 2);
+    ASSERT_FALSE(room.isEmpty());
+    EXPECT_NEAR(room.width(), layout.plot.width() * 31 / 365, 1.0);
+    EXPECT_NEAR(room.height(), 2 * layout.rowHeight, 0.5);
+    qsizetype within = 0, without = 0, overTheBar = 0;
+    const QRectF bar = layout.slotRoom(lanes, 2, 1).adjusted(0, 3, 0, -3);
+    for (int y = 0; y < size.height(); ++y)
+        for (int x = 0; x < size.width(); ++x) {
+            if (before.pixel(x, y) == after.pixel(x, y)) continue;
+            const QPointF at{x + 0.5, y + 0.5};
+            ++(room.adjusted(-1, -1, 1, 1).contains(at) ? within : without);
+            overTheBar += room.contains(at) && bar.contains(at) ? 1 : 0;
+        }
+    EXPECT_GT(within, 100);
+    EXPECT_GT(overTheBar, 50) << "a bar must not hide it";
+    EXPECT_EQ(without, 0);
+    EXPECT_EQ(layout.laneAt(room.center()), 2);
+    EXPECT_TRUE(layout.awayRoom(lanes, {today + days{400}, today + days{410}}, 2).isEmpty()) << "beyond the axis";
+}
+
 }

@@ -106,6 +106,53 @@ TEST(ChangeWords, ADifferenceThatIsNoneIsToldAsNone)
     EXPECT_TRUE(sentence.contains(QStringLiteral("is ready %1 sooner (from %2 later to %3 sooner)").arg(ui::daysLong(3), ui::daysLong(1), ui::daysLong(9)))) << sentence.toStdString();
 }
 
+/// The new stack's course stands beside the old one's, with the day on which that is back.
+TEST(ChangeWords, AnotherStackStandsBesideTheOldOne)
+{
+    const Day today{std::chrono::year{2031} / 5 / 2};
+    const auto in = [today](int days) { return today + std::chrono::days{days}; };
+    reckoning::StackReckoning stack;
+    stack.now.colonyKg = {0.8, 1.0, 1.2};
+    auto present = std::make_shared<reckoning::Present>();
+    present->course.care.feedKg = 1.5;
+    stack.present = present;
+    planning::AnotherStack another;
+    another.share = 0.3;
+    another.give.share = 0.3;
+    another.backOn = {in(14), in(28), in(56)};
+    planning::NewStack& young = another.young;
+    young.wormsKg = 0.3;
+    young.beddingKg = 0.48;
+    young.feed = {{in(1), 0.4}, {in(29), 0.6}};
+    young.secondTray = {in(60), in(80), in(100)};
+    young.firstReady = {in(120), in(150), in(200)};
+    young.colonyIn60Days = {0.3, 0.4, 0.5};
+    young.colonyInAYear = {0.5, 0.7, 0.9};
+    young.days.resize(3);
+    TriedChange made = ofAnotherStack(another, stack, 12, today);
+    addCourse(made, {}, today);
+    addNewStack(made, young, today);
+    for (const reckoning::Dates& dates : {young.secondTray, young.firstReady, another.backOn}) EXPECT_TRUE(made.sentence.contains(ui::datesText(dates, today))) << made.sentence.toStdString();
+    EXPECT_TRUE(made.sentence.contains(QStringLiteral("480\u00a0g of bedding"))) << made.sentence.toStdString();
+    EXPECT_TRUE(made.sentence.contains(QStringLiteral("300\u00a0g of worms")));
+    EXPECT_TRUE(made.sentence.contains(QStringLiteral("400\u00a0g a week, from %1 on 600\u00a0g").arg(ui::shortDay(in(29), today)))) << made.sentence.toStdString();
+    EXPECT_FALSE(made.sentence.contains(QStringLiteral("buy the rest")));
+    const auto row = [&](const char* name) {
+        return *std::find_if(made.rows.begin(), made.rows.end(), [&](const TriedChange::Row& each) { return each.name == QString::fromLatin1(name); });
+    };
+    EXPECT_EQ(row("bottom tray ready").another, ui::datesText(young.firstReady, today));
+    EXPECT_EQ(row("top tray filled").another, ui::datesText(young.secondTray, today));
+    EXPECT_EQ(row("back at its rate").changed, ui::datesText(another.backOn, today));
+    EXPECT_TRUE(row("colony in 60 days").another.contains(QStringLiteral("(300–500)"))) << row("colony in 60 days").another.toStdString();
+    EXPECT_TRUE(row("worms at the beginning").changed.startsWith(QStringLiteral("700\u00a0g")));
+    EXPECT_EQ(row("food a week").another, QStringLiteral("400\u00a0g, later up to 600\u00a0g")) << "each step stands in the sentence";
+    EXPECT_EQ(made.another.size(), 3U);
+    young.boughtKg = 0.1;
+    EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.contains(QStringLiteral("spare only 200\u00a0g within 12 week")));
+    another.share = another.give.share = 0.0;
+    EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.startsWith(QStringLiteral("None")));
+}
+
 /// Every estimate shows its range: of one direction as a range, of both with a word at each end.
 TEST(GainWords, NameBothEndsWhereTheyLieInDifferentDirections)
 {

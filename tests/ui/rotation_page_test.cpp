@@ -14,6 +14,7 @@
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/change_words.h"
 #include "ui/rotation/clock_card.h"
+#include "ui/rotation/gain_words.h"
 #include "ui/rotation/track_text.h"
 #include "ui/rotation/wish_card.h"
 
@@ -104,6 +105,33 @@ TEST_F(RotationPageTest, AHarvestIsMovedByKeysKeptAndTakenBackByUndo)
     EXPECT_EQ(page_->lanes()->chosen()->on, before.on);
 }
 
+/// What waiting costs comes with its range, of the members that bear it.
+TEST_F(RotationPageTest, WhatWaitingCostsHasItsRange)
+{
+    const auto lift = firstLift();
+    ASSERT_TRUE(lift);
+    page_->lanes()->choose(lift);
+    page_->lanes()->moveChosen(150);
+    ASSERT_TRUE(planned([](const planning::YearPlan& plan) { return plan.delayDays > 100; }));
+    const auto lost = planning::colonyLost(*page_->plan());
+    ASSERT_LT(lost.p05, lost.p95);
+    ASSERT_GE(std::abs(lost.p50), 0.01) << "chosen so that there is something to tell";
+    const auto words = waitingText(lost);
+    ASSERT_TRUE(words);
+    EXPECT_TRUE(text("planCost").contains(*words)) << text("planCost").toStdString();
+    static const QRegularExpression range{QStringLiteral("\\(.*\\)")};
+    EXPECT_TRUE(words->contains(range)) << words->toStdString();
+}
+
+TEST(WaitingText, SaysBothEndsWhereTheyLieInDifferentDirections)
+{
+    EXPECT_EQ(waitingText({0.01, 0.03, 0.05}), QStringLiteral("waiting costs 30\u00a0g (10–50) of worms"));
+    EXPECT_EQ(waitingText({-0.05, -0.03, -0.01}), QStringLiteral("waiting leaves 30\u00a0g (10–50) more of worms"));
+    EXPECT_EQ(waitingText({-0.01, 0.03, 0.06}), QStringLiteral("waiting costs 30\u00a0g of worms (from 10\u00a0g more to 60\u00a0g fewer)"));
+    EXPECT_EQ(waitingText({-0.06, -0.03, 0.01}), QStringLiteral("waiting leaves 30\u00a0g more of worms (from 60\u00a0g more to 10\u00a0g fewer)"));
+    EXPECT_FALSE(waitingText({-0.02, 0.004, 0.02}));
+}
+
 TEST_F(RotationPageTest, AHarvestIsDraggedToAnotherDay)
 {
     const auto lift = firstLift();
@@ -170,6 +198,55 @@ TEST_F(RotationPageTest, TheLanesSayWhenTheBottomTrayIsReady)
     EXPECT_TRUE(lanes->accessibleName().contains(ready->words)) << lanes->accessibleName().toStdString();
     QTest::keyClick(lanes, Qt::Key_End);
     EXPECT_TRUE(lanes->accessibleName().contains(ready->words)) << lanes->accessibleName().toStdString();
+}
+
+/// Where nobody is there for one stack alone it is drawn in its lane, told over it, in the line beneath, and to who listens.
+TEST_F(RotationPageTest, AStacksOwnAbsenceStandsInItsLane)
+{
+    const std::string name = household_->reckoning()->stacks.front().name;
+    // Another stack that is fed is not written as left alone: the days are of the first one.
+    journal::Entry begun;
+    begun.stack = "Loft";
+    begun.date.day = today_ - std::chrono::days{20};
+    begun.action = journal::Setup{};
+    journal::Entry bed = begun;
+    bed.slot = 1;
+    bed.action = journal::Bed{{480, Unit::g}, "corrugated cardboard shredded", {}};
+    journal::Entry worms = bed;
+    worms.action = journal::Stock{{400, Unit::g}, {}};
+    journal::Entry fed = bed;
+    fed.date.day = today_ - std::chrono::days{3};
+    fed.action = journal::Feed{{200, Unit::g}, {}, {}};
+    journal::Entry away;
+    away.stack = name;
+    away.date.day = today_ + std::chrono::days{40};
+    away.action = journal::Event{"away", today_ + std::chrono::days{54}};
+    household_->recordAll({begun, bed, worms, fed, away}, QStringLiteral("away"));
+    household_->finishWrites();
+    const auto days = std::pair{today_ + std::chrono::days{40}, today_ + std::chrono::days{54}};
+    LanesView* lanes = page_->lanes();
+    const auto lane = [&](const std::string& stack) {
+        const auto& all = lanes->year().lanes.lanes;
+        return static_cast<int>(std::find_if(all.begin(), all.end(), [&](const auto& each) { return each.name.toStdString() == stack; }) - all.begin());
+    };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return lanes->year().lanes.lanes.size() == 2 && !lanes->year().lanes.lanes[static_cast<std::size_t>(lane(name))].away.empty(); }, patience));
+    EXPECT_TRUE(lanes->year().lanes.away.empty());
+    const int here = lane(name), there = lane("Loft");
+    EXPECT_EQ(lanes->year().lanes.lanes[static_cast<std::size_t>(here)].away, (std::vector{days}));
+    EXPECT_TRUE(lanes->year().lanes.lanes[static_cast<std::size_t>(there)].away.empty());
+    const QString range = ui::dayRange(days.first, days.second, today_);
+    EXPECT_EQ(lanes->awayText(here), QStringLiteral("nobody is there for this stack: %1").arg(range));
+    EXPECT_TRUE(lanes->awayText(there).isEmpty());
+    const auto layout = lanes->layoutNow();
+    const QRectF room = layout.awayRoom(lanes->year().lanes, days, here);
+    EXPECT_EQ(lanes->awayTextAt(room.center()), QStringLiteral("%1: nobody is there for it, %2").arg(QString::fromStdString(name), range));
+    EXPECT_TRUE(lanes->awayTextAt({room.center().x(), layout.slotRoom(lanes->year().lanes, there, 1).center().y()}).isEmpty());
+    ASSERT_FALSE(lanes->year().steps[static_cast<std::size_t>(here)].empty());
+    lanes->choose(std::pair{here, 0});
+    EXPECT_TRUE(lanes->accessibleName().contains(range)) << lanes->accessibleName().toStdString();
+    EXPECT_TRUE(text("chosenStep").contains(QStringLiteral("Nobody is there for this stack: %1.").arg(range))) << text("chosenStep").toStdString();
+    lanes->choose(std::pair{there, 0});
+    EXPECT_FALSE(text("chosenStep").contains(range));
 }
 
 TEST(YearLanes, AStepPinnedBeforeItsTurnSaysSo)

@@ -32,16 +32,16 @@ enum class ActionId {
     check, weighWorms, countWorms, weighTray, reading, stockWorms, removeWorms, moveWorms, routine, event, note, changeStack, retire,
     moreActs, moveStackLeft, moveStackRight, dayBack, dayForward, weekBack, weekForward, backToToday,
     // trends
-    range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable, sumDrainage, yieldByYear, tryChange,
+    range30, range90, rangeYear, range2Years, rangeAll, chartsTogether, showTable, sumDrainage, yieldByYear, tryChange, compareOnTrends,
     zoomIn, zoomOut, zoomWhole, moveEarlier, moveLater, savePng, saveSvg, savePdf, saveFigures, printCharts,
     // journal
     find, editEntry, duplicateEntry, recordInRow, editTogether, photos, chooseColumns, deleteEntry, clearFilters,
     // materials
-    findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, sumMix, sumBedding, sumCastings, sumLeachate,
+    findMaterial, newMaterial, editMaterial, favouriteMaterial, mixMaterial, anotherInMix, sumMix, sumBedding, sumCastings, sumLeachate,
     // handbook
     findInHandbook, handbookBack, handbookOn, handbookStart,
     // rotation
-    planAsTheyCome, planSpread, planGathered, unpinHarvest, stepsAsTable,
+    planAsTheyCome, planSpread, planGathered, harvestDays, keepHarvest, unpinHarvest, stepsAsTable, wishMonthly, raiseWish, compareChange,
     // forms
     saveForm, closeForm
 };

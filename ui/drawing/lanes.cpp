@@ -182,6 +182,29 @@ std::optional<int> LanesLayout::readyAt(const Lanes& lanes, QPointF at) const
     return std::nullopt;
 }
 
+QRectF LanesLayout::awayRoom(const Lanes& lanes, const std::pair<Day, Day>& away) const
+{
+    const double from = std::max(lanes.axis.xOf(away.first, plot), plot.left());
+    const double to = std::min(lanes.axis.xOf(away.second + std::chrono::days{1}, plot), plot.right());
+    const double bottom = rows.empty() ? axisRoom.bottom() : rows.back().bottom();
+    return to > from ? QRectF{QPointF{from, axisRoom.bottom()}, QPointF{to, bottom}} : QRectF{};
+}
+
+QRectF LanesLayout::awayRoom(const Lanes& lanes, const std::pair<Day, Day>& away, int lane) const
+{
+    QRectF room = awayRoom(lanes, away);
+    if (room.isEmpty()) return room;
+    room.setTop(slotRoom(lanes, lane, lanes.lanes[static_cast<std::size_t>(lane)].slots).top());
+    room.setBottom(slotRoom(lanes, lane, 1).bottom());
+    return room;
+}
+
+std::optional<int> LanesLayout::laneAt(QPointF at) const
+{
+    const auto row = std::find_if(rows.begin(), rows.end(), [at](const QRectF& each) { return each.top() <= at.y() && at.y() < each.bottom(); });
+    return row != rows.end() ? std::optional{static_cast<int>(row - rows.begin())} : std::nullopt;
+}
+
 std::optional<std::pair<int, int>> LanesLayout::markAt(const Lanes& lanes, QPointF at) const
 {
     for (int lane = 0; lane < static_cast<int>(lanes.lanes.size()); ++lane)
@@ -214,12 +237,10 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
     painter.setRenderHint(QPainter::Antialiasing);
     drawAxis(painter, layout.axisRoom, lanes.axis, palette, type);
     const double bottom = layout.rows.empty() ? layout.axisRoom.bottom() : layout.rows.back().bottom();
-    for (const auto& [from, to] : lanes.away) {
-        const QRectF gone{QPointF{std::max(lanes.axis.xOf(from, layout.plot), layout.plot.left()), layout.axisRoom.bottom()},
-                          QPointF{std::min(lanes.axis.xOf(to + std::chrono::days{1}, layout.plot), layout.plot.right()), bottom}};
-        if (gone.width() <= 0) continue;
-        shadeAway(painter, gone, palette);
-    }
+    const auto shade = [&](const QRectF& gone) {
+        if (!gone.isEmpty()) shadeAway(painter, gone, palette);
+    };
+    for (const auto& away : lanes.away) shade(layout.awayRoom(lanes, away));
     painter.setPen(QPen{palette.line, 1});
     for (const TimeAxis::Tick& tick : lanes.axis.ticks(layout.plot.width(), type.small)) {
         const double x = lanes.axis.xOf(tick.day, layout.plot);
@@ -241,6 +262,7 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
             }
         };
         eachStay([&](const QRectF& bar, const Lane::Stay& stay) { drawStay(painter, bar, stay, palette); });
+        for (const auto& away : lane.away) shade(layout.awayRoom(lanes, away, i)); // over the bars, which fill the lane
         for (const Lane::Mark& mark : lane.marks)
             if (mark.window) drawWindow(painter, layout.slotRoom(lanes, i, mark.kind == Lane::Mark::Kind::add ? lane.slots : 1), *mark.window, lanes, layout.plot, palette);
         if (const QRectF room = layout.readyRoom(lanes, i); !room.isEmpty()) {
@@ -255,9 +277,9 @@ void drawLanes(QPainter& painter, const Lanes& lanes, const LanesLayout& layout,
             const QRectF box = layout.markRoom(lanes, i, m);
             const bool chosen = lanes.chosen == std::pair{i, m};
             painter.setPen(QPen{palette.panel, 3.4, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
-            painter.setBrush(markColour(mark.kind, palette));
+            painter.setBrush(mark.pending ? palette.panel : markColour(mark.kind, palette));
             painter.drawPolygon(markShape(mark.kind, box));
-            painter.setPen(QPen{palette.ink, 1.1, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
+            painter.setPen(mark.pending ? QPen{palette.ink, 1.6, Qt::DotLine, Qt::FlatCap, Qt::MiterJoin} : QPen{palette.ink, 1.1, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
             painter.drawPolygon(markShape(mark.kind, box));
             if (mark.pinned) { // a pin through it
                 painter.setPen(QPen{palette.ink, 2});

@@ -32,6 +32,7 @@ struct Lane {
         bool pinned = false;
         bool done = false;            ///< begun before today: cannot be moved
         std::optional<Window> window;
+        bool pending = false;         ///< moved, and what follows from it is still being reckoned: hollow and dashed
     };
     std::vector<Mark> marks;
 
@@ -39,13 +40,15 @@ struct Lane {
     /// is even. One that is ready already has a disc on today instead, as on the shelf.
     struct Ready { Day early{}, middle{}, late{}; bool middleOpen = false, lateOpen = false, already = false; QString words; };
     std::optional<Ready> ready;
+
+    std::vector<std::pair<Day, Day>> away; ///< nobody is there for this stack alone, both included
 };
 
 struct Lanes {
     TimeAxis axis;
     Day today{};
     std::vector<Lane> lanes;
-    std::vector<std::pair<Day, Day>> away;   ///< both included
+    std::vector<std::pair<Day, Day>> away;   ///< for all stacks, both included
     std::optional<std::pair<int, int>> chosen; ///< lane and mark
     std::optional<Day> dragged;       ///< where the chosen mark is held while it is dragged
     bool focused = false;
@@ -64,6 +67,11 @@ struct LanesLayout {
     /// Of the line that says when the bottom tray is ready; empty where there is none.
     QRectF readyRoom(const Lanes& lanes, int lane) const;
     std::optional<int> readyAt(const Lanes& lanes, QPointF at) const;
+    /// Where days on which nobody is there are shaded: in all lanes, or in that of one stack alone. Empty outside the axis.
+    QRectF awayRoom(const Lanes& lanes, const std::pair<Day, Day>& away) const;
+    QRectF awayRoom(const Lanes& lanes, const std::pair<Day, Day>& away, int lane) const;
+    /// The lane at that height.
+    std::optional<int> laneAt(QPointF at) const;
     std::optional<std::pair<int, int>> markAt(const Lanes& lanes, QPointF at) const;
     Day dayAt(const Lanes& lanes, double x) const;
 };

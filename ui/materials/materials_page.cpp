@@ -152,6 +152,10 @@ void MaterialsPage::buildActions()
     // Letters and Return mean something else in fields, so they work in the table only.
     on(ui::ActionId::favouriteMaterial, table_, [this] { toggleFavourite(); });
     on(ui::ActionId::mixMaterial, table_, [this] { showSum(Sum::mix); if (!chosen().isEmpty()) mix()->add(chosen()); });
+    on(ui::ActionId::anotherInMix, this, [this] {
+        showSum(Sum::mix);
+        mix()->findChild<QPushButton*>(QStringLiteral("moreMaterial"))->click();
+    });
     on(ui::ActionId::editMaterial, table_, [this] { editMaterial(); });
     findChild<QPushButton*>(QStringLiteral("newMaterialButton"))->setToolTip(make->toolTip());
 }

@@ -1,6 +1,7 @@
 #include "ui/materials/mix_bench.h"
 
 #include "core/guide/figures.h"
+#include "ui/common/actions.h"
 #include "ui/common/material_names.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/fact_list.h"
@@ -60,6 +61,8 @@ MixBench::MixBench(household::Household& household, const ui::Theme& theme, QWid
     auto* more = ui::makeButton(tr("+ another material"), ui::Tone::plain, this);
     more->setObjectName(QStringLiteral("moreMaterial"));
     ui::setAccess(more, tr("Another material in the mix"));
+    ui::setAct(more, ui::ActionId::anotherInMix);
+    more->setToolTip(ui::withKeys(ui::actionName(ui::ActionId::anotherInMix), more));
     connect(more, &QPushButton::clicked, this, [this] {
         newLine().material->list()->setFocus();
         reckon();

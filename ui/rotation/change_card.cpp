@@ -10,6 +10,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
+#include "ui/common/toggle.h"
 #include "ui/journal/entry_words.h"
 #include "ui/rotation/change_words.h"
 #include "ui/rotation/two_courses.h"
@@ -110,6 +111,8 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     connect(&household_, &household::Household::reckoned, this, &ChangeCard::followDay);
     showFields();
 }
+
+void ChangeCard::giveKeys(ui::ActionId compare, QWidget* page) { ui::giveKeys(go_, compare, page); }
 
 void ChangeCard::chooseKind(Kind kind)
 {
@@ -270,10 +273,17 @@ void ChangeCard::tryIt()
                 follow(planning::planOf(*leave, from, to));
             }
             break;
-        case Kind::giveAway:
         case Kind::anotherStack:
+            if (const auto another = planning::startAnother(stack, 7 * weeks, 1, stop)) {
+                made = ofAnotherStack(*another, stack, weeks, today);
+                if (another->share <= 0.0) break;
+                follow(planning::planOf(*another, next));
+                addNewStack(*made, another->young, today);
+            }
+            break;
+        case Kind::giveAway:
             if (const auto give = planning::mostToGiveAway(stack, 7 * weeks, 1, stop)) {
-                made = ofGiveAway(*give, weeks, kind == Kind::anotherStack);
+                made = ofGiveAway(*give, weeks);
                 reckoning::ChangedPlan given;
                 if (give->share > 0.0) given.split = reckoning::ChangedPlan::Split{next, give->share};
                 if (given.split) follow(given);
@@ -291,7 +301,7 @@ void ChangeCard::tryIt()
             if (kind == Kind::anotherPast) past.without = {without};
             else if (auto harvested = planning::pastWithHarvest(journal->entries, stack, on)) past = std::move(*harvested);
             else {
-                made = TriedChange{tr("Nothing stood there on that day, or it is not past yet."), {}, {}, {}};
+                made = TriedChange{.sentence = tr("Nothing stood there on that day, or it is not past yet.")};
                 break;
             }
             reckoning::Options options;
@@ -304,13 +314,13 @@ void ChangeCard::tryIt()
             const auto* other = answer.reckoning ? answer.reckoning->stack(name) : nullptr;
             if (other != nullptr) made = ofAnotherPast(stack, *other, today, kind == Kind::pastHarvest ? std::optional{on} : std::nullopt);
             else if (!stop.stop_requested())
-                made = TriedChange{kind == Kind::anotherPast ? tr("It cannot have been so: later entries rest on that one.") : tr("It cannot have been so: later entries rest on that tray."), {}, {}, {}};
+                made = TriedChange{.sentence = kind == Kind::anotherPast ? tr("It cannot have been so: later entries rest on that one.") : tr("It cannot have been so: later entries rest on that tray.")};
             break;
         }
         }
         if (stop.stop_requested()) return {};
         if (made) made->stack = name;
-        return [this, question, made = made.value_or(TriedChange{tr("The estimates hold no members to ask; wait until they are made anew."), {}, {}, {}})] {
+        return [this, question, made = made.value_or(TriedChange{.sentence = tr("The estimates hold no members to ask; wait until they are made anew.")})] {
             if (question != question_) return;
             show(made);
         };
@@ -342,14 +352,16 @@ void ChangeCard::show(const TriedChange& change)
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(14);
     grid->setVerticalSpacing(2);
-    for (const int column : {1, 2, 3}) grid->setColumnStretch(column, 1); // the last is empty: what belongs together stays side by side
+    for (const int column : {1, 2, 3}) grid->setColumnStretch(column, 1); // the last is empty where no other stack begins: what belongs together stays side by side
+    const bool begins = std::ranges::any_of(change.rows, [](const TriedChange::Row& each) { return !each.another.isEmpty(); });
     if (!change.rows.empty()) {
         grid->addWidget(ui::makeLabel(tr("as usual"), ui::TextRole::smallMuted, table_), 0, 1);
         grid->addWidget(ui::makeLabel(tr("with the change"), ui::TextRole::smallMuted, table_), 0, 2);
+        if (begins) grid->addWidget(ui::makeLabel(tr("the new stack"), ui::TextRole::smallMuted, table_), 0, 3);
     }
     int row = 1;
     if (!change.usual.empty()) {
-        auto* note = ui::makeLabel(tr("Both go on without lifting a tray; the plan of the year lifts them on their turns."), ui::TextRole::smallMuted, table_, true);
+        auto* note = ui::makeLabel(begins ? tr("All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.") : tr("Both go on without lifting a tray; the plan of the year lifts them on their turns."), ui::TextRole::smallMuted, table_, true);
         grid->addWidget(note, static_cast<int>(change.rows.size()) + 1, 0, 1, 4);
     }
     for (const TriedChange::Row& each : change.rows) {
@@ -358,6 +370,7 @@ void ChangeCard::show(const TriedChange& change)
         auto* changed = ui::makeLabel(each.changed, ui::TextRole::small, table_, true);
         ui::setRole(changed, ui::TextRole::strong);
         grid->addWidget(changed, row, 2);
+        if (begins) grid->addWidget(ui::makeLabel(each.another.isEmpty() ? tr("–") : each.another, ui::TextRole::small, table_, true), row, 3);
         ++row;
     }
     if (withCourses_) courses_->setCourses(change, household_.today());

@@ -2,6 +2,7 @@
 
 #include "core/household/household.h"
 #include "core/planning/changes.h"
+#include "ui/common/actions.h"
 #include "ui/common/panels.h"
 #include "ui/common/theme.h"
 #include "ui/rotation/background.h"
@@ -32,6 +33,8 @@ public:
 
     ChangeCard(household::Household& household, Background& background, const ui::Theme& theme, QWidget* parent = nullptr);
     void refresh();
+    /// The keys of that action compare, wherever the focus is on the page.
+    void giveKeys(ui::ActionId compare, QWidget* page);
     void chooseKind(Kind kind);
     bool daysCanBe(Kind kind);
     void tryIt();

@@ -35,6 +35,18 @@ std::vector<drawing::StripPoint> colonyOf(const std::vector<reckoning::StackEsti
     return points;
 }
 
+QString neverRelease() { return Words::tr(" Never release them into wild land, and keep to local rules on species and sale."); }
+
+/// "200 g a week, from 3 Mar on 260 g"
+QString amountsText(const std::vector<reckoning::ChangedPlan::FeedFrom>& feed, Day today)
+{
+    QStringList amounts;
+    for (const auto& step : feed)
+        amounts << (amounts.isEmpty() ? Words::tr("%1 a week", "amount of food").arg(ui::massText(step.kgPerWeek))
+                                      : Words::tr("from %1 on %2", "day, amount of food a week").arg(ui::shortDay(step.from, today), ui::massText(step.kgPerWeek)));
+    return amounts.join(Words::tr(", "));
+}
+
 /// A difference that would be told as none.
 bool isNoFigure(double kg) { return ui::massText(std::abs(kg)) == ui::massText(0.0); }
 
@@ -85,7 +97,7 @@ void addWhatIsInTheWay(TriedChange& to, const reckoning::StackReckoning& stack, 
     if (plan.trayAddedOn && stack.record.spareTrays <= 0) to.sentence += Words::tr(" All its trays stand: it takes one more than there are.");
 }
 
-TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack)
+TriedChange ofGiveAway(const planning::GiveAway& give, int weeks)
 {
     TriedChange made;
     if (give.share <= 0.0) {
@@ -97,16 +109,43 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnothe
         ? Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.", nullptr, weeks).arg(ui::massText(give.kg), ui::percentText(give.share))
         : Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.", nullptr, weeks)
               .arg(ui::massText(give.kg), ui::percentText(give.share));
-    if (forAnotherStack) {
-        // 0.11 to 0.45 kg for a first tray: common practice, no source.
-        const QString enough = give.kg < 0.11 ? Words::tr(" That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.")
-                                              : Words::tr(" That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.");
-        made.sentence += enough.arg(ui::massText(0.11), ui::massText(0.45));
-    }
-    made.sentence += Words::tr(" Never release them into wild land, and keep to local rules on species and sale.");
+    made.sentence += neverRelease();
     made.rows = {{Words::tr("processing, dry, by then"), ui::rateText(give.processingUsual), ui::rateText(give.processingThen)},
                  {Words::tr("colony by then"), ui::massText(give.colonyUsual), ui::massText(give.colonyThen)}};
     return made;
+}
+
+TriedChange ofAnotherStack(const planning::AnotherStack& another, const reckoning::StackReckoning& stack, int weeks, Day today)
+{
+    if (another.share <= 0.0) return ofGiveAway(another.give, weeks);
+    const planning::NewStack& young = another.young;
+    TriedChange made;
+    made.sentence = Words::tr("Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.").arg(ui::massText(young.beddingKg), ui::massText(young.wormsKg), amountsText(young.feed, today));
+    if (young.boughtKg > 0.0)
+        made.sentence += Words::tr(" This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.", nullptr, weeks).arg(ui::massText(young.wormsKg - young.boughtKg));
+    made.sentence += Words::tr(" Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.")
+                         .arg(orNever(young.secondTray, today), orNever(young.firstReady, today), orNever(another.backOn, today));
+    made.sentence += neverRelease();
+    const reckoning::Band& colony = stack.now.colonyKg;
+    const double stays = 1.0 - another.share;
+    const QString food = ui::massText(stack.present->course.care.feedKg);
+    made.rows = {{Words::tr("worms at the beginning"), ui::massBand(colony), ui::massBand({stays * colony.p05, stays * colony.p50, stays * colony.p95}), ui::massText(young.wormsKg)},
+                 {Words::tr("food a week"), food, food, young.feed.size() < 2 ? amountsText(young.feed, today) : Words::tr("%1, later up to %2", "amounts of food a week").arg(ui::massText(young.feed.front().kgPerWeek), ui::massText(young.feed.back().kgPerWeek))},
+                 {Words::tr("back at its rate"), Words::tr("–"), orNever(another.backOn, today)}};
+    return made;
+}
+
+void addNewStack(TriedChange& to, const planning::NewStack& young, Day today)
+{
+    const std::pair<QString, QString> figures[] = {{Words::tr("bottom tray ready"), orNever(young.firstReady, today)},
+                                                   {Words::tr("top tray filled"), orNever(young.secondTray, today)},
+                                                   {Words::tr("air below 0.7 within 14 days"), ui::percentText(young.airLowWithin14Days)},
+                                                   {Words::tr("colony in 60 days"), ui::massBand(young.colonyIn60Days)},
+                                                   {Words::tr("colony in a year"), ui::massBand(young.colonyInAYear)}};
+    for (const auto& [name, text] : figures)
+        for (TriedChange::Row& row : to.rows)
+            if (row.name == name) row.another = text;
+    to.another = colonyOf(young.days);
 }
 
 TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day today)
@@ -137,9 +176,7 @@ TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoni
     if (way->wormsKg > 0.0) todo << Words::tr("put %1 of worms in").arg(ui::massText(way->wormsKg));
     if (way->harvest) todo << Words::tr("take the bottom tray's castings");
     if (way->newTray) todo << Words::tr("lay a new tray");
-    QStringList amounts;
-    for (const auto& step : way->feed) amounts << (amounts.isEmpty() ? Words::tr("feed %1 a week").arg(ui::massText(step.kgPerWeek)) : Words::tr("from %1 on %2", "day, amount of food a week").arg(ui::shortDay(step.from, today), ui::massText(step.kgPerWeek)));
-    todo << amounts.join(Words::tr(", "));
+    if (!way->feed.empty()) todo << Words::tr("feed %1", "amounts a week").arg(amountsText(way->feed, today));
     const QString date = way->on ? ui::shortDay(*way->on, today) : Words::tr("not within half a year");
     made.sentence = way->on && way->wormsKg > 0.0 ? Words::tr("None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
         : way->on           ? Words::tr("The shortest way back: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planning/another_stack.h"
 #include "core/planning/changes.h"
 #include "ui/rotation/tried_change.h"
 
@@ -11,7 +12,11 @@ void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day t
 TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today);
 /// What the plan asks for and the stack has not: room for the food, a tray that is spare.
 void addWhatIsInTheWay(TriedChange& to, const reckoning::StackReckoning& stack, const reckoning::ChangedPlan& plan);
-TriedChange ofGiveAway(const planning::GiveAway& give, int weeks, bool forAnotherStack);
+TriedChange ofGiveAway(const planning::GiveAway& give, int weeks);
+/// The new stack, and when the old one is back; the old one's course is added by addCourse. Where none can go the sentence is that of ofGiveAway.
+TriedChange ofAnotherStack(const planning::AnotherStack& another, const reckoning::StackReckoning& stack, int weeks, Day today);
+/// The new stack's figures beside those that addCourse has put there.
+void addNewStack(TriedChange& to, const planning::NewStack& young, Day today);
 TriedChange ofAbsence(const planning::Absence& leave, Day from, Day to, Day today);
 /// nullopt: the stack is not behind.
 TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoning::StackReckoning& stack, Day today);

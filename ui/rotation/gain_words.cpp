@@ -52,6 +52,18 @@ std::optional<QString> heavierText(const reckoning::Band& kg)
     return Words::tr("%1 (from %2 to %3)", "3 days sooner, 1 day later, 9 days sooner").arg(heavierOrLighter(whole.p50), heavierOrLighter(whole.p05), heavierOrLighter(whole.p95));
 }
 
+std::optional<QString> waitingText(const reckoning::Band& kg)
+{
+    constexpr double worthSaying = 0.01; ///< kg
+    if (std::abs(kg.p50) < worthSaying) return std::nullopt;
+    const reckoning::Band whole{std::min(kg.p05, kg.p50), kg.p50, std::max(kg.p95, kg.p50)};
+    if (whole.p05 >= 0) return Words::tr("waiting costs %1 of worms").arg(ui::massBand(whole));
+    if (whole.p95 <= 0) return Words::tr("waiting leaves %1 more of worms").arg(ui::massBand(turned(whole)));
+    const QString range = Words::tr("from %1 more to %2 fewer", "amounts of worms").arg(ui::massText(-whole.p05), ui::massText(whole.p95));
+    return whole.p50 > 0 ? Words::tr("waiting costs %1 of worms (%2)", "amount, range in words").arg(ui::massText(whole.p50), range)
+                         : Words::tr("waiting leaves %1 more of worms (%2)", "amount, range in words").arg(ui::massText(-whole.p50), range);
+}
+
 QString volumeOfYear(const reckoning::Band& litres)
 {
     const Unit unit = ui::measures() == ui::Measures::us ? Unit::gal : Unit::L;

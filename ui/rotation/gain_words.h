@@ -18,6 +18,10 @@ std::optional<QString> heavierText(const reckoning::Band& kg);
 /// "from 10 g lighter to 30 g heavier"; empty where both ends would be told as none.
 QString heavierRange(const reckoning::Band& kg);
 
+/// "waiting costs 30 g (10–50) of worms", "waiting costs 30 g of worms (from 10 g more to 60 g fewer)", "waiting leaves …"; nullopt below 10 g.
+/// kg: positive = fewer worms.
+std::optional<QString> waitingText(const reckoning::Band& kg);
+
 /// What adds up over a year is worth two digits: "78 L (61–95)", "8.4 L (6.1–10.9)". litres
 QString volumeOfYear(const reckoning::Band& litres);
 

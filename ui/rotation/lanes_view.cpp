@@ -79,6 +79,7 @@ void LanesView::tell()
     QString what = step ? stepText(*step, today_) : tr("no step chosen");
     if (step && step->ready.isEmpty())
         if (const auto& ready = year_.lanes.lanes[static_cast<std::size_t>(year_.lanes.chosen->first)].ready) what = QStringList{what, ready->words}.join(QStringLiteral("; "));
+    if (const QString away = step ? awayText(year_.lanes.chosen->first) : QString{}; !away.isEmpty()) what = QStringList{what, away}.join(QStringLiteral("; "));
     ui::setAccess(this, tr("Year of %n stack(s): %1", nullptr, static_cast<int>(year_.lanes.lanes.size())).arg(what),
                   tr("Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day"));
     if (QAccessible::isActive()) {
@@ -91,6 +92,33 @@ QString LanesView::readyText(int lane) const
 {
     const drawing::Lane& one = year_.lanes.lanes[static_cast<std::size_t>(lane)];
     return one.ready ? tr("%1: %2", "stack, when its bottom tray is ready").arg(one.name, one.ready->words) : QString{};
+}
+
+QString LanesView::awayText(int lane) const
+{
+    const auto spans = [this](const std::vector<std::pair<Day, Day>>& away) {
+        QStringList days;
+        for (const auto& [from, to] : away)
+            if (to >= year_.lanes.today && from <= year_.lanes.axis.to) days << ui::dayRange(from, to, today_);
+        return days.join(tr(", "));
+    };
+    QStringList parts;
+    if (const QString all = spans(year_.lanes.away); !all.isEmpty()) parts << tr("nobody is there: %1").arg(all);
+    if (const QString own = spans(year_.lanes.lanes[static_cast<std::size_t>(lane)].away); !own.isEmpty()) parts << tr("nobody is there for this stack: %1").arg(own);
+    return parts.join(QStringLiteral("; "));
+}
+
+QString LanesView::awayTextAt(QPointF at) const
+{
+    const auto layout = layoutNow();
+    const auto lane = layout.laneAt(at);
+    if (!lane) return {};
+    const drawing::Lane& one = year_.lanes.lanes[static_cast<std::size_t>(*lane)];
+    for (const auto& away : one.away)
+        if (layout.awayRoom(year_.lanes, away, *lane).contains(at)) return tr("%1: nobody is there for it, %2", "stack, days").arg(one.name, ui::dayRange(away.first, away.second, today_));
+    for (const auto& away : year_.lanes.away)
+        if (layout.awayRoom(year_.lanes, away).contains(at)) return tr("nobody is there: %1").arg(ui::dayRange(away.first, away.second, today_));
+    return {};
 }
 
 drawing::LanesLayout LanesView::layoutNow() const
@@ -155,7 +183,17 @@ void LanesView::moveChosen(int days)
     const PlanStep* step = chosen();
     if (!step || !canMove(*step)) return;
     const Day on = std::clamp(step->on + std::chrono::days{days}, year_.lanes.today, year_.lanes.axis.to);
-    if (on != step->on) Q_EMIT moved(PlanStep{*step}, on);
+    if (on != step->on) moveTo(on);
+}
+
+void LanesView::moveTo(Day on)
+{
+    const PlanStep before = *chosen();
+    moveStep(year_, *year_.lanes.chosen, on);
+    update();
+    tell();
+    Q_EMIT chosenChanged();
+    Q_EMIT moved(before, on);
 }
 
 void LanesView::keepChosen()
@@ -221,7 +259,7 @@ void LanesView::mouseReleaseEvent(QMouseEvent*)
     year_.lanes.dragged.reset();
     update();
     const PlanStep* step = chosen();
-    if (to && step && *to != step->on) Q_EMIT moved(PlanStep{*step}, *to);
+    if (to && step && *to != step->on) moveTo(*to);
 }
 
 void LanesView::focusInEvent(QFocusEvent* event)
@@ -246,6 +284,7 @@ bool LanesView::event(QEvent* event)
         const auto under = layoutNow().markAt(year_.lanes, help->pos());
         if (under) QToolTip::showText(help->globalPos(), stepText(year_.steps[static_cast<std::size_t>(under->first)][static_cast<std::size_t>(under->second)], today_), this);
         else if (const auto lane = layoutNow().readyAt(year_.lanes, help->pos())) QToolTip::showText(help->globalPos(), readyText(*lane), this);
+        else if (const QString away = awayTextAt(help->pos()); !away.isEmpty()) QToolTip::showText(help->globalPos(), away, this);
         else QToolTip::hideText();
         return true;
     }

@@ -27,6 +27,10 @@ public:
     drawing::LanesLayout layoutNow() const;
     /// What is told over the line of a stack's readiness; empty where there is none.
     QString readyText(int lane) const;
+    /// The days ahead on which nobody is there for that lane's stack, those of it alone called so; empty where there are none.
+    QString awayText(int lane) const;
+    /// What is told over days on which nobody is there; empty elsewhere.
+    QString awayTextAt(QPointF at) const;
     /// Centre of a mark, for tests that drag it.
     QPoint markCentre(int lane, int mark) const;
 
@@ -37,7 +41,7 @@ public:
 
 Q_SIGNALS:
     void chosenChanged();
-    /// A harvest is to be lifted on that day.
+    /// A harvest is to be lifted on that day. It stands there already, as being reckoned, until setYear() shows the plan that holds it.
     void moved(const tierloam::rotation::PlanStep& step, tierloam::Day on);
 
 protected:
@@ -52,6 +56,7 @@ protected:
 
 private:
     void tell();
+    void moveTo(Day on);
     void step(int by);
     void changeLane(int by);
 

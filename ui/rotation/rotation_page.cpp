@@ -13,6 +13,7 @@
 #include "ui/rotation/gain_words.h"
 #include "ui/rotation/lanes_key.h"
 #include "ui/rotation/lanes_view.h"
+#include "ui/rotation/step_readout.h"
 #include "ui/rotation/track_text.h"
 #include "ui/rotation/wish_card.h"
 
@@ -51,14 +52,14 @@ bool anyTrayStands(const household::JournalView& journal, Day today)
 }
 
 RotationPage::RotationPage(household::Household& household, const ui::Theme& theme, QWidget* parent)
-    : QWidget{parent}, household_{household}, theme_{theme}, head_{new ui::PageHead{this}}, controls_{new QWidget{this}}, cost_{nullptr}, chosen_{nullptr}, nothing_{nullptr},
+    : QWidget{parent}, household_{household}, theme_{theme}, head_{new ui::PageHead{this}}, controls_{new QWidget{this}}, cost_{nullptr}, nothing_{nullptr},
       lanes_{nullptr}, key_{nullptr}, steps_{new StepTable{this}}, table_{nullptr}, feeding_{nullptr}, clock_{nullptr}, wish_{nullptr}, change_{nullptr}, content_{new QWidget}
 {
     setObjectName(QStringLiteral("rotationPage"));
     setProperty("page", true);
     ui::setAccess(this, tr("Rotation"));
     auto* rows = new QVBoxLayout{this};
-    rows->setContentsMargins(18, 14, 10, 0);
+    rows->setContentsMargins(18, 14, 10, 6);
     rows->setSpacing(8);
     head_->setTitle(tr("Rotation"));
     rows->addWidget(head_);
@@ -72,6 +73,9 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     nothing_ = ui::makeLabel({}, ui::TextRole::muted, content_, true);
     column->addWidget(nothing_);
     auto* card = new ui::Card{content_};
+    cost_ = ui::makeLabel({}, ui::TextRole::small, card, true);
+    cost_->setObjectName(QStringLiteral("planCost"));
+    card->column()->addWidget(cost_);
     lanes_ = new LanesView{theme_, card};
     card->column()->addWidget(lanes_);
     key_ = new LanesKey{theme_, card};
@@ -87,25 +91,6 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     table_->hide();
     ui::setAccess(table_, tr("Steps of the coming year"));
     card->column()->addWidget(table_);
-    auto* line = new QWidget{card};
-    auto* lineRow = new QGridLayout{line};
-    lineRow->setContentsMargins(4, 0, 4, 2);
-    chosen_ = ui::makeLabel({}, ui::TextRole::body, line, true);
-    chosen_->setObjectName(QStringLiteral("chosenStep"));
-    unpin_ = ui::makeButton(ui::actionName(ui::ActionId::unpinHarvest), ui::Tone::plain, line);
-    unpin_->setObjectName(QStringLiteral("unpin"));
-    pin_ = ui::makeButton(tr("Keep this day"), ui::Tone::plain, line);
-    pin_->setObjectName(QStringLiteral("pin"));
-    ui::setAccess(pin_, tr("Keep the chosen harvest on its day"), tr("Enter does the same in the lanes"));
-    pin_->setToolTip(tr("Enter does the same in the lanes"));
-    lineRow->addWidget(chosen_, 0, 0);
-    lineRow->addWidget(pin_, 0, 1, Qt::AlignTop);
-    lineRow->addWidget(unpin_, 0, 2, Qt::AlignTop);
-    lineRow->setColumnStretch(0, 1);
-    card->column()->addWidget(line);
-    cost_ = ui::makeLabel({}, ui::TextRole::small, card, true);
-    cost_->setObjectName(QStringLiteral("planCost"));
-    card->column()->addWidget(cost_);
     column->addWidget(card);
 
     auto* below = new QGridLayout;
@@ -113,7 +98,9 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     feeding_ = new FeedingCard{household_, content_};
     clock_ = new ClockCard{household_, background_, content_};
     wish_ = new WishCard{household_, background_, content_};
+    wish_->giveKeys(this);
     change_ = new ChangeCard{household_, background_, theme_, content_};
+    change_->giveKeys(ui::ActionId::compareChange, this);
     below->addWidget(feeding_, 0, 0);
     below->addWidget(clock_, 0, 1);
     below->addWidget(wish_, 1, 0);
@@ -132,16 +119,21 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
     rows->addWidget(scroll, 1);
+    readout_ = new StepReadout{this};
+    ui::giveKeys(readout_->pin(), ui::ActionId::keepHarvest, this);
+    rows->addWidget(readout_);
 
     connect(lanes_, &LanesView::chosenChanged, this, [this] { showChosen(); });
     connect(lanes_, &LanesView::moved, this, [this](const PlanStep& step, Day on) { pin(step.stack, step.batch, on); });
-    connect(pin_, &QPushButton::clicked, lanes_, &LanesView::keepChosen);
-    connect(unpin_, &QPushButton::clicked, this, [this] {
+    connect(readout_->pin(), &QPushButton::clicked, lanes_, &LanesView::keepChosen);
+    connect(readout_->unpin(), &QPushButton::clicked, this, [this] {
         if (const PlanStep* step = lanes_->chosen()) pin(std::string{step->stack}, step->batch, std::nullopt);
     });
     auto* unpin = ui::makeAction(ui::ActionId::unpinHarvest, this);
     addAction(unpin);
-    connect(unpin, &QAction::triggered, unpin_, &QPushButton::click);
+    connect(unpin, &QAction::triggered, this, [this] {
+        if (readout_->unpin()->isVisible()) readout_->unpin()->click();
+    });
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) { lanes_->choose(steps_->markAt(row.row())); });
     connect(&background_, &Background::busyChanged, this, [this] { showState(); });
     const auto changed = [this] {
@@ -177,6 +169,7 @@ void RotationPage::buildControls()
         button->setCheckable(true);
         button->setObjectName(QStringLiteral("weekday%1").arg(day));
         ui::setAccess(button, tr("Harvest on %1").arg(locale.dayName(day + 1)));
+        ui::giveKeys(button, ui::ActionId::harvestDays, this, day);
         connect(button, &QPushButton::clicked, this, [this, day] {
             planning::YearWishes now = wishes();
             now.weekdays ^= 1U << day;
@@ -215,11 +208,13 @@ void RotationPage::setWishes(const planning::YearWishes& wishes, const QString& 
 
 void RotationPage::pin(const std::string& stack, int batch, std::optional<Day> on)
 {
+    const QString before = household_.kept(store::settingYearWishes);
     planning::YearWishes now = wishes();
     if (on) now.pinned[stack][batch] = *on;
     else now.pinned[stack].erase(batch);
     if (now.pinned[stack].empty()) now.pinned.erase(stack);
     setWishes(now, on ? tr("Pin a harvest") : tr("Let a harvest come on its turn"));
+    if (plan_ && household_.kept(store::settingYearWishes) == before) take(plan_); // no new plan comes: what was moved goes back to where it stood
 }
 
 void RotationPage::showEvent(QShowEvent* event)
@@ -231,6 +226,7 @@ void RotationPage::showEvent(QShowEvent* event)
 void RotationPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
+    readout_->fit(height());
     // Two cards side by side only where each has room for its lines.
     const bool narrow = width() < theme_.px(820);
     if (narrow == narrow_) return;
@@ -312,6 +308,8 @@ void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
     YearLanes year = yearLanes(*plan_, plannedOn_.get(), *household_.journal(), basisOrder_, today);
     const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, today);
     year.lanes.away = asked.away;
+    for (drawing::Lane& lane : year.lanes.lanes)
+        if (const auto own = asked.awayOf.find(lane.name.toStdString()); own != asked.awayOf.end()) lane.away = own->second;
     steps_->setSteps(year, today);
     table_->resizeColumnsToContents();
     table_->setMinimumHeight(std::min(14, steps_->rowCount() + 2) * fontMetrics().height() * 2);
@@ -329,6 +327,7 @@ void RotationPage::showState()
     if (background_.busy(planQuestion)) line = tr("%1 · the year is being planned").arg(line);
     head_->setLine(line);
     lanes_->parentWidget()->setVisible(some);
+    readout_->setVisible(some);
     // Without a stack there is nothing to plan: one sentence, and no cards that would be empty.
     const bool any = anyTrayStands(*household_.journal(), household_.today());
     controls_->setVisible(any);
@@ -342,17 +341,14 @@ void RotationPage::showState()
     nothing_->setText(nothing);
     nothing_->setVisible(!nothing.isEmpty());
     if (!some) return cost_->setText({});
-    double lost = 0.0;
     int harvests = 0;
-    for (const planning::StackYear& year : plan_->stacks) {
-        lost += year.colonyLostKg;
+    for (const planning::StackYear& year : plan_->stacks)
         harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return !each.begun; }));
-    }
     const planning::YearCastings castings = planning::yearCastings(*plan_);
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(volumeOfYear(castings.planned)),
                       tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
     if (plan_->delayDays > 0 && volumeOfYear(castings.natural) != volumeOfYear(castings.planned)) parts << tr("on their turns they would give %1").arg(volumeOfYear(castings.natural));
-    if (plan_->delayDays > 0 && std::abs(lost) >= 0.01) parts << (lost > 0 ? tr("waiting costs %1 of worms").arg(ui::massText(lost)) : tr("waiting leaves %1 more of worms").arg(ui::massText(-lost)));
+    if (const auto waiting = plan_->delayDays > 0 ? waitingText(planning::colonyLost(*plan_)) : std::nullopt) parts << *waiting;
     // What the choice weighs, so that a delay can be judged.
     const planning::HarvestWishes weighed;
     if (wishes().gathering == Gathering::gathered) parts << tr("a day of lifting saved counts as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(weighed.trip))));
@@ -365,14 +361,18 @@ void RotationPage::showChosen()
 {
     const PlanStep* step = lanes_->chosen();
     const bool pinned = step && step->pinned;
-    unpin_->setVisible(pinned);
-    pin_->setVisible(step && !pinned && lanes_->canMove(*step));
+    readout_->unpin()->setVisible(pinned);
+    readout_->pin()->setVisible(step && !pinned && lanes_->canMove(*step));
     if (!step) {
-        chosen_->setText(tr("Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here."));
+        readout_->setText(tr("Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here."));
         return;
     }
     QStringList sentences{stepText(*step, household_.today()) % QStringLiteral(".")};
-    if (step->isHarvest && plan_) {
+    if (QString away = lanes_->awayText(lanes_->year().lanes.chosen->first); !away.isEmpty()) {
+        away[0] = away[0].toUpper();
+        sentences << away % QStringLiteral(".");
+    }
+    if (step->isHarvest && plan_ && !step->pending) { // of a moved one the plan knows nothing yet
         for (const planning::StackYear& year : plan_->stacks) {
             if (year.stack != step->stack || (year.delayDays == 0 && !pinned)) continue;
             const planning::YearCastings castings = planning::yearCastings(*plan_, year.stack);
@@ -382,7 +382,7 @@ void RotationPage::showChosen()
         }
         if (step->readyWhenLifted < 0.5) sentences << tr("On that day much of the tray is likely not castings yet.");
     }
-    chosen_->setText(sentences.join(u' '));
+    readout_->setText(sentences.join(u' '));
 }
 
 }

@@ -12,10 +12,10 @@ namespace tierloam::rotation {
 
 /// What a tried change comes to, as it is shown: rows of figures, the usual course beside the changed one.
 struct TriedChange {
-    QString sentence;
-    struct Row { QString name, usual, changed; };
-    std::vector<Row> rows;
-    std::vector<drawing::StripPoint> usual, changed; ///< colony, kg, week by week
+    QString sentence = {};
+    struct Row { QString name, usual, changed, another = {}; }; ///< `another`: of a new stack that begins with the change; empty: it has no such figure
+    std::vector<Row> rows = {};
+    std::vector<drawing::StripPoint> usual = {}, changed = {}, another = {}; ///< colony, kg, week by week; the last of a new stack
     std::string stack = {};          ///< that it was asked of
     std::vector<reckoning::StackEstimate> days = {}; ///< of that stack with the change, ascending; of another past the past too
 };

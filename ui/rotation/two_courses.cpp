@@ -21,7 +21,8 @@ void TwoCourses::setCourses(const TriedChange& change, Day today)
     change_ = change;
     today_ = today;
     setVisible(change_.usual.size() > 1);
-    ui::setAccess(this, tr("Colony of the coming year, as usual and with the change: the figures stand in the table above"));
+    ui::setAccess(this, change_.another.empty() ? tr("Colony of the coming year, as usual and with the change: the figures stand in the table above")
+                                                : tr("Colony of the coming year, as usual, with the change, and of the new stack: the figures stand in the table above"));
     updateGeometry();
     update();
 }
@@ -29,7 +30,7 @@ void TwoCourses::setCourses(const TriedChange& change, Day today)
 QSize TwoCourses::sizeHint() const
 {
     const auto type = drawing::Type::from(theme_.font(ui::TextSize::body));
-    return {theme_.px(320), static_cast<int>(2 * drawing::stripHeight(type, 1.0) + drawing::axisHeight(type)) + 6};
+    return {theme_.px(320), static_cast<int>((change_.another.empty() ? 2 : 3) * drawing::stripHeight(type, 1.0) + drawing::axisHeight(type)) + 6};
 }
 
 void TwoCourses::paintEvent(QPaintEvent*)
@@ -41,11 +42,12 @@ void TwoCourses::paintEvent(QPaintEvent*)
     axis.from = change_.usual.front().day;
     axis.to = change_.usual.back().day;
     double top = 0;
-    for (const auto* points : {&change_.usual, &change_.changed})
+    for (const auto* points : {&change_.usual, &change_.changed, &change_.another})
         for (const drawing::StripPoint& point : *points) top = std::max(top, point.high);
     const double height = drawing::stripHeight(type, 1.0);
     double y = 0;
-    for (const auto& [points, title] : {std::pair{&change_.usual, tr("colony, as usual")}, std::pair{&change_.changed, tr("colony, with the change")}}) {
+    for (const auto& [points, title] : {std::pair{&change_.usual, tr("colony, as usual")}, std::pair{&change_.changed, tr("colony, with the change")}, std::pair{&change_.another, tr("colony, the new stack")}}) {
+        if (points->empty()) continue;
         drawing::Strip strip;
         strip.title = title;
         strip.points = *points;

@@ -6,6 +6,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/number_field.h"
+#include "ui/common/toggle.h"
 
 #include <QCheckBox>
 #include <QLabel>
@@ -84,6 +85,12 @@ WishCard::WishCard(household::Household& household, Background& background, QWid
     connect(ask_, &QPushButton::clicked, this, [this] { askWhatRaises(); });
     connect(&household_, &household::Household::changed, this, &WishCard::followDay);
     connect(&household_, &household::Household::reckoned, this, &WishCard::followDay);
+}
+
+void WishCard::giveKeys(QWidget* page)
+{
+    ui::giveKeys(ask_, ui::ActionId::raiseWish, page);
+    ui::giveKeys(monthly_, ui::ActionId::wishMonthly, page);
 }
 
 /// Midnight may pass while the page stands: what was proposed goes on, what was chosen stays.

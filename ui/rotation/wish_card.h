@@ -22,6 +22,8 @@ class WishCard : public ui::Card {
 
 public:
     WishCard(household::Household& household, Background& background, QWidget* parent = nullptr);
+    /// The keys of its buttons work wherever the focus is on the page.
+    void giveKeys(QWidget* page);
     void setPlan(std::shared_ptr<const reckoning::Reckoning> basis, std::shared_ptr<const planning::YearPlan> plan);
 
 private:

@@ -119,8 +119,9 @@ YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* 
         }
         std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
         const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on >= plan.from; });
-        lane.note = next == steps.end() ? Words::tr("nothing within a year") : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
         const reckoning::StackReckoning* known = estimates != nullptr ? estimates->stack(stack.stack) : nullptr;
+        lane.note = next == steps.end() ? (known != nullptr && planning::turnHangs(*known) ? Words::tr("its turn is not sure; a look decides") : Words::tr("nothing within a year"))
+                                                        : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
         if (known != nullptr) lane.ready = readyOf(*known, plan.from);
         if (lane.ready)
             for (PlanStep& step : steps)
@@ -130,6 +131,31 @@ YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* 
         year.steps.push_back(std::move(steps));
     }
     return year;
+}
+
+void moveStep(YearLanes& year, std::pair<int, int> mark, Day on)
+{
+    Lane& lane = year.lanes.lanes[static_cast<std::size_t>(mark.first)];
+    std::vector<PlanStep>& steps = year.steps[static_cast<std::size_t>(mark.first)];
+    const PlanStep lift = steps[static_cast<std::size_t>(mark.second)];
+    const auto by = on - lift.on;
+    std::vector<Day> moved;              // edges of bars that go along
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        PlanStep& step = steps[i];
+        if (step.batch != lift.batch || step.kind == Kind::add) continue;
+        moved.push_back(step.on);
+        step.on += by;
+        step.pending = true;
+        if (step.window) step.delay = daysBetween(step.window->middle, step.on);
+        step.pinned = step.isHarvest;
+        lane.marks[i].day = step.on;
+        lane.marks[i].pending = true;
+        lane.marks[i].pinned = step.pinned;
+    }
+    for (Lane::Stay& stay : lane.stays)
+        for (Day* edge : {&stay.from, &stay.to})
+            if (std::ranges::find(moved, *edge) != moved.end()) *edge += by;
+    lane.note = Words::tr("being reckoned…");
 }
 
 QString kindText(Kind kind)
@@ -153,11 +179,12 @@ QString stepText(const PlanStep& step, Day today)
     QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind)).arg(step.tray)};
     if (step.window) parts << Words::tr("its turn %1").arg(windowText(*step.window, today));
     if (!step.ready.isEmpty()) parts << step.ready;
-    if (step.isHarvest) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
-    if (step.litres) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
+    if (step.isHarvest && !step.pending) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
+    if (step.litres && !step.pending) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
     if (step.delay > 0) parts << Words::tr("%1 after its turn").arg(ui::daysLong(step.delay));
     else if (step.delay < 0 && step.pinned) parts << Words::tr("%1 before its turn").arg(ui::daysLong(-step.delay));
     if (step.pinned) parts << Words::tr("day chosen by hand");
+    if (step.pending) parts << Words::tr("what follows from it is being reckoned");
     return parts.join(QStringLiteral("; "));
 }
 

@@ -20,6 +20,7 @@ struct PlanStep {
     double readyWhenLifted = 0;
     int delay = 0;                           ///< days after its own turn; negative: before
     bool isHarvest = false;                  ///< a harvest begins with it: its day can be chosen
+    bool pending = false;                    ///< moved by hand, and the plan with it is not there yet
     QString ready = {};                      ///< when its tray is ready; of the tray that stands at the bottom today
 };
 
@@ -31,6 +32,9 @@ struct YearLanes {
 
 /// `estimates`: those that the plan was made of; they say when the trays at the bottom are ready. nullptr: nothing is said.
 YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* estimates, const household::JournalView& journal, const household::StackOrder& order, Day today);
+
+/// The harvest as it will stand once it was moved to that day, with its castings taken as long after it as before, until the plan that says what follows is there.
+void moveStep(YearLanes& year, std::pair<int, int> mark, Day on);
 
 /// When the bottom tray of a stack is ready; nullopt: nothing stands, it is in the light, or not within the year.
 std::optional<drawing::Lane::Ready> readyOf(const reckoning::StackReckoning& stack, Day today);

@@ -147,6 +147,7 @@ rotation::ChangeCard& TrendsPage::changeCard()
     if (change_) return *change_;
     change_ = new rotation::ChangeCard{household_, background_, theme_, scroll_->widget()};
     change_->leaveCoursesOut();
+    change_->giveKeys(ui::ActionId::compareOnTrends, this);
     connect(change_, &rotation::ChangeCard::tried, this, &TrendsPage::showChange);
     column_->insertWidget(column_->indexOf(sections_.front()), change_);
     return *change_;
