@@ -1708,6 +1708,22 @@
         <source>Squeeze another handful of the bed: two readings deny each other</source>
         <translation>Noch eine Handvoll des Betts drücken: zwei Messungen widersprechen sich</translation>
     </message>
+    <message>
+        <source>at %1 worms hardly leave the light: bring it in first, or wait until it is warmer</source>
+        <translation>bei %1 weichen Würmer dem Licht kaum aus: erst ins Warme bringen oder warten, bis es wärmer ist</translation>
+    </message>
+    <message>
+        <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
+        <translation>nach ihm ist die Etage auf Platz %1 bis %2 gefüllt, und sie ist %3 hoch</translation>
+    </message>
+    <message>
+        <source>%1 of worms were put in; these trays carry %2 at most</source>
+        <translation>%1 Würmer wurden eingesetzt; diese Etagen tragen höchstens %2</translation>
+    </message>
+    <message>
+        <source>Check the entry of %1: it may be a slip of the pen</source>
+        <translation>Den Eintrag vom %1 prüfen: er kann ein Schreibfehler sein</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

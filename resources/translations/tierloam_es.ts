@@ -1708,6 +1708,22 @@
         <source>Squeeze another handful of the bed: two readings deny each other</source>
         <translation>Aprieta otro puñado del lecho: dos lecturas se contradicen</translation>
     </message>
+    <message>
+        <source>at %1 worms hardly leave the light: bring it in first, or wait until it is warmer</source>
+        <translation>a %1 las lombrices apenas huyen de la luz: métela primero a cubierto o espera a que haga más calor</translation>
+    </message>
+    <message>
+        <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
+        <translation>según ella la bandeja del puesto %1 está llena hasta %2, y mide %3 de alto</translation>
+    </message>
+    <message>
+        <source>%1 of worms were put in; these trays carry %2 at most</source>
+        <translation>se pusieron %1 de lombrices; estas bandejas admiten %2 como máximo</translation>
+    </message>
+    <message>
+        <source>Check the entry of %1: it may be a slip of the pen</source>
+        <translation>Comprueba la anotación del %1: puede ser un error al escribir</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

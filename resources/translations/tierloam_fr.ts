@@ -1708,6 +1708,22 @@
         <source>Squeeze another handful of the bed: two readings deny each other</source>
         <translation>Presser une autre poignée du lit&#xa0;: deux mesures se contredisent</translation>
     </message>
+    <message>
+        <source>at %1 worms hardly leave the light: bring it in first, or wait until it is warmer</source>
+        <translation>à %1 les vers ne fuient guère la lumière&#xa0;: la rentrer d’abord, ou attendre qu’il fasse plus chaud</translation>
+    </message>
+    <message>
+        <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
+        <translation>d’après elle le plateau en place %1 est rempli jusqu’à %2, et il est haut de %3</translation>
+    </message>
+    <message>
+        <source>%1 of worms were put in; these trays carry %2 at most</source>
+        <translation>%1 de vers ont été mis&#xa0;; ces plateaux en portent %2 au plus</translation>
+    </message>
+    <message>
+        <source>Check the entry of %1: it may be a slip of the pen</source>
+        <translation>Vérifier l’entrée du %1&#xa0;: c’est peut-être une faute de frappe</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>

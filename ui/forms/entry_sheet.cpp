@@ -1,6 +1,6 @@
 #include "ui/forms/entry_sheet.h"
 
-#include "core/advice/crowding.h"
+#include "core/model/crowding.h"
 #include "core/advice/too_early.h"
 #include "core/exchange/refusal_text.h"
 #include "ui/common/choice_field.h"
@@ -387,7 +387,7 @@ QString EntrySheet::doubtText() const
     const journal::Standing* standing = context_.standing(day());
     if (kind_ != FormKind::stock || !standing) return {};
     const Amount put = std::get<journal::Stock>(body_->action()).worms;
-    const Mass most = advice::mostWorms(standing->settings.area * std::max(1, standing->trays()));
+    const Mass most = model::mostWorms(standing->settings.area * std::max(1, standing->trays()));
     return put.mass() && *put.mass() > most ? tr("%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(put), ui::massText(most.base())) : QString{};
 }
 
