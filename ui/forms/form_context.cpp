@@ -31,6 +31,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
     if (context.journal->replay.stack(stack)) context.usual = household.usual(stack);
     context.stack = stack;
     context.order = household.stackOrder();
+    context.southern = household.southern();
     context.today = household.today();
     return context;
 }

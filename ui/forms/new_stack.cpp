@@ -12,6 +12,7 @@
 #include "ui/common/material_names.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
+#include "ui/forms/bed_fields.h"
 #include "ui/forms/field_grid.h"
 #include "ui/forms/form_context.h"
 #include "ui/forms/form_shell.h"
@@ -60,6 +61,7 @@ public:
     FieldGrid* grid = nullptr;
     ui::TextField* name = nullptr;
     ui::ChoiceField* place = nullptr;
+    std::optional<BedFields> bed;
     ui::TemperatureField* temp = nullptr;
     ui::AreaField* area = nullptr;
     ui::LengthField* height = nullptr;
@@ -101,8 +103,10 @@ void NewStack::Private::build(QWidget* content)
     name->setPlaceholder(tr("Scullery, Shed, Balcony, …"));
     place = grid->add(tr("Place"), new ui::ChoiceField);
     addPlaces(*place);
-    temp = grid->add(tr("Usual bed temperature"), new ui::TemperatureField);
-    temp->propose(usual.temp.base());
+    bed.emplace(*grid, *place);
+    bed->setDay(context.today, context.southern);
+    temp = bed->mean();
+    bed->show(usual.temp, journal::Place::indoors, true);
     required(temp, tr("How warm is it there, usually?"));
     area = grid->add(tr("Floor of a tray"), new ui::AreaField);
     area->setSides(centimetres(40), centimetres(40));
@@ -258,7 +262,10 @@ NewStack::NewStack(household::Household& household, QWidget* parent) : QWidget{p
     connect(shell, &FormShell::accepted, this, &NewStack::record);
     connect(shell, &FormShell::cancelled, this, &NewStack::cancel);
     // Midnight may pass while it is filled in: estimates of a new day come by themselves.
-    const auto followDay = [this] { d_->date->setToday(d_->household.today()); };
+    const auto followDay = [this] {
+        d_->date->setToday(d_->household.today());
+        d_->bed->setDay(d_->household.today(), d_->household.southern());
+    };
     connect(&household, &household::Household::changed, this, followDay);
     connect(&household, &household::Household::reckoned, this, followDay);
     connect(&household, &household::Household::recorded, this, [this](household::Ticket ticket) {
