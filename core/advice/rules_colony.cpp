@@ -16,6 +16,9 @@ constexpr struct { double least, most; } firstStock{0.11, 0.45}; ///< kg; common
 constexpr double someAgain = 0.008; ///< kg; raised below `fewWorms`
 constexpr double collapsed = 0.1;   ///< of what it was …
 constexpr int collapsesWithin = 60; ///< … within these days
+constexpr int dwindlesWithin = 120; ///< days in which it comes to less than …
+constexpr double dwindledTo = 0.5, dwindledNoMore = 0.6; ///< … of what it was. Half is ours
+constexpr double suddenly = 0.9;    ///< of the day before: taken out or moved, which its keeper knows
 constexpr int seenLately = 14;      ///< days for which a look for worms says more than the estimate
 
 /// The greatest colony of the last days.
@@ -36,6 +39,31 @@ bool hasCollapsed(const StackReckoning& stack, const StackEstimate& before)
     });
 }
 
+/// The greatest colony of the days up to `last` from which it came down by and by.
+const StackEstimate& cameDownFrom(const StackReckoning& stack, const StackEstimate& last)
+{
+    const StackEstimate* most = &last;
+    const StackEstimate* later = &last;
+    for (auto day = stack.history.rbegin(); day != stack.history.rend(); ++day) {
+        if (day->day >= last.day) continue;
+        if (daysBetween(day->day, last.day) > dwindlesWithin || later->colonyKg.p50 < suddenly * day->colonyKg.p50) break;
+        if (day->colonyKg.p50 > most->colonyKg.p50) most = &*day;
+        later = &*day;
+    }
+    return *most;
+}
+
+/// By hunger, drought or age, without a day on which anything was the matter.
+bool hasDwindled(const StackReckoning& stack)
+{
+    const auto gone = [&stack](const StackEstimate& day) -> std::optional<double> {
+        const double before = cameDownFrom(stack, day).colonyKg.p50;
+        if (before < someAgain) return std::nullopt;
+        return std::clamp((dwindledNoMore - day.colonyKg.p50 / before) / (dwindledNoMore - dwindledTo), 0.0, 1.0);
+    };
+    return stands(stack, gone, {1.0, 0.0});
+}
+
 /// In half of the members not a single worm: none were ever written down, or all were moved, taken out or have died.
 void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
 {
@@ -47,12 +75,26 @@ void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().wormsMissing = true;
 }
 
+/// What is the matter is told where it is known; whether it is so at all, a minute's look.
+void dwindling(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const bool seen = stack.record.lastWormLook && daysBetween(*stack.record.lastWormLook, stack.asOf) < seenLately;
+    const reckoning::TrayEstimate* top = trayToFeed(stack);
+    if (seen || top == nullptr || !hasDwindled(stack)) return;
+    const StackEstimate& before = cameDownFrom(stack, stack.now);
+    QString why = say(QT_TRANSLATE_NOOP("Advice", "colony %1; on %2 it was %3")).arg(wording::massBand(stack.now.colonyKg), date(before.day, stack.asOf), massText(before.colonyKg.p50));
+    if (stack.now.ration.p50 < 1.0) why += say(QT_TRANSLATE_NOOP("Advice", "; they assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
+    add(to, stack, Code::lookNext, Severity::due, top->slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See whether there are few, some or many worms: the colony dwindles")), why);
+    to.back().look = reckoning::LookKind::wormsSeen;
+}
+
 /// A colony that froze, starved or was cooked dies by and by, and no day of it is one on which anything is due. A minute's look settles it.
 void nearlyGone(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const StackEstimate* before = most(stack);
     const bool hardly = hasHardlyAWorm(stack);
-    if (!hardly && (before == nullptr || !hasCollapsed(stack, *before))) return;
+    const bool fell = before != nullptr && hasCollapsed(stack, *before);
+    if (!hardly && !fell) return dwindling(stack, to);
     QString why = say(QT_TRANSLATE_NOOP("Advice", "hardly any are left by what is known: colony %1")).arg(wording::massBand(stack.now.colonyKg));
     if (before != nullptr && before->colonyKg.p50 > stack.now.colonyKg.p50)
         why += say(QT_TRANSLATE_NOOP("Advice", "; on %1 it was %2")).arg(date(before->day, stack.asOf), massText(before->colonyKg.p50));

@@ -148,19 +148,23 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
     const bool nothingFits = full.nothingFits || room < leastWorthGiving; // to feed less is no way then, due or not
     const bool spare = stack.record.spareTrays > 0;
     const bool alone = stack.now.slots.size() == 1 && !spare; // nothing is lifted where one tray is all there is
+    const bool between = readyBetween(stack) != nullptr; // where the bottom tray is not what is taken
     const QString soonText = alone           ? say(QT_TRANSLATE_NOOP("Advice", "The only tray fills up: feed less until its castings are taken"))
         : isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
         : spare                              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: add a tray, or feed less"))
+        : between                            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until castings are taken"))
                                              : say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the bottom tray is lifted"));
     const QString noneText = alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: no food fits until its castings are taken"))
         : isDrying(stack)          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the castings above are taken"))
         : spare                    ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, then feed"))
+        : between                  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until castings are taken"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the bottom tray is lifted"));
     const QString remedy = nothingFits ? noneText
         : !full.now        ? soonText
         : alone            ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: feed less until its castings are taken"))
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
+        : between          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until castings are taken"))
                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
     QString why = top.depthCm > stack.record.trayHeightCm
         ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), foodText(stack, room))

@@ -73,6 +73,15 @@ const reckoning::Disagreement* moistureRead(const StackReckoning& stack, const T
     return &*latest;
 }
 
+/// A meter read with the last squeeze, or since, says the contrary of it: which of the two is wrong only another handful tells.
+bool meterDenies(const StackReckoning& stack, const TrayEstimate& tray)
+{
+    const auto& record = stack.record;
+    if (!record.lastMoistureRead || !record.lastSqueeze || *record.lastMoistureRead < *record.lastSqueeze) return false;
+    const double share = shareOf(record.moistureReadPct, tray);
+    return record.squeeze == 1 ? share >= dryBelow : record.squeeze == 5 && share <= wetAbove;
+}
+
 QString howWet(const TrayEstimate& tray)
 {
     return say(QT_TRANSLATE_NOOP("Advice", "water %1 of what the tray holds (%2 to %3), moisture %4 %"))
@@ -109,6 +118,16 @@ void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double 
     to.back().look = reckoning::LookKind::squeeze;
 }
 
+/// Neither water nor paper on one of two readings that deny each other.
+void squeezeAgain(const StackReckoning& stack, const TrayEstimate& tray, Code code, std::vector<Advice>& to)
+{
+    const char* const why = code == Code::tooDry ? QT_TRANSLATE_NOOP("Advice", "it crumbled when it was squeezed, and moisture was read as %1 %; %2")
+                                                 : QT_TRANSLATE_NOOP("Advice", "it ran when it was squeezed, and moisture was read as %1 %; %2");
+    add(to, stack, code, Severity::due, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Squeeze another handful of the bed: two readings deny each other")),
+        say(why).arg(number(stack.record.moistureReadPct, 0), howWet(tray)));
+    to.back().look = reckoning::LookKind::squeeze;
+}
+
 void tooDry(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
 {
     const auto onDay = [batch = tray.batch](const StackEstimate& day) -> std::optional<double> {
@@ -124,12 +143,14 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, std::vector<A
     std::optional<double> now = onDay(stack.now);
     if (!now) return;
     if (!stack.forecast.days.empty() && daysBetween(stack.asOf, stack.forecast.days.front().day) <= 7) now = std::max(*now, onDay(stack.forecast.days.front()).value_or(0.0));
-    const bool crumbled = squeezed(stack, 1) && !wateredSince(stack, stack.record.lastSqueeze);
+    const bool felt = squeezed(stack, 1) && !wateredSince(stack, stack.record.lastSqueeze);
+    const bool crumbled = felt && !meterDenies(stack, tray);
     const reckoning::Disagreement* measured = moistureRead(stack, tray, true);
     if (measured != nullptr && (wateredSince(stack, measured->day) || shareOf(measured->value, tray) >= dryBelow)) measured = nullptr;
     const bool read = crumbled || measured != nullptr;
     const bool dry = stands(stack, chance, dryAt, now);
     if (!read && (!dry || (isVague(tray.waterShare) && !wasClear(stack, tray.batch, onDay)))) {
+        if (felt) return squeezeAgain(stack, tray, Code::tooDry, to);
         const bool ask = mayAskForSqueeze(stack);
         if (ask && (dry || stands(stack, chance, lookAt, now))) squeezeFirst(stack, tray, *now, dry ? Severity::due : Severity::hint, to);
         if (ask || !dry) return;
@@ -161,10 +182,14 @@ void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
         }
         return least;
     };
-    const bool ran = highest && squeezed(stack, 5);
+    const bool felt = highest && squeezed(stack, 5);
+    const bool ran = felt && !meterDenies(stack, tray);
     const reckoning::Disagreement* measured = moistureRead(stack, tray, highest);
     if (measured != nullptr && shareOf(measured->value, tray) <= wetAbove) measured = nullptr;
-    if (!ran && measured == nullptr && !stands(stack, chance, wetAt)) return;
+    if (!ran && measured == nullptr && !stands(stack, chance, wetAt)) {
+        if (felt) squeezeAgain(stack, tray, Code::tooWet, to);
+        return;
+    }
     QString reason = howWet(tray);
     if (ran) reason += say(QT_TRANSLATE_NOOP("Advice", "; it ran when it was squeezed"));
     if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));

@@ -19,7 +19,6 @@ namespace tierloam::exchange {
 namespace {
 
 constexpr double coldest = -40.0, hottest = 80.0; // °C, as the journal takes them
-constexpr std::size_t mostTold = 2000;            // faults that are kept; more are the same fault again
 
 bool mentions(const QString& name, const char* words)
 {
@@ -118,11 +117,7 @@ LoggerMapping guessMapping(const std::vector<std::string>& header)
 
 QString mappingName(const std::vector<std::string>& header)
 {
-    std::string text;
-    for (const std::string& name : header) text += comparable(name) + '\n';
-    std::uint64_t hash = 0xcbf29ce484222325ULL; // FNV-1a
-    for (const char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3ULL;
-    return QStringLiteral("logger_columns_%1").arg(hash, 16, 16, QLatin1Char{'0'});
+    return QStringLiteral("logger_columns_%1").arg(headerNumber(header), 16, 16, QLatin1Char{'0'});
 }
 
 QString mappingText(const LoggerMapping& mapping)
@@ -189,7 +184,7 @@ std::size_t LoggerRead::count() const
     return count;
 }
 
-LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, const std::function<void(double)>& progress, const std::stop_token& stop)
+LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, std::optional<Day> today, const std::function<void(double)>& progress, const std::stop_token& stop)
 {
     constexpr std::size_t step = 5000;
     LoggerRead read;
@@ -205,6 +200,7 @@ LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, const st
     const auto momentAt = placeOf(mapping, LoggerRole::moment);
     const auto timeAt = placeOf(mapping, LoggerRole::timeOfDay);
     bool any = false;
+    std::size_t lastAtFault = 0; // one more than the row, so that 0 is none
     for (std::size_t row = 0; row < sheet.rows.size(); ++row) {
         if (row % step == 0) {
             if (stop.stop_requested()) return {};
@@ -212,12 +208,19 @@ LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, const st
         }
         const csv::Record& record = sheet.rows[row];
         const auto refuse = [&](const QString& column, std::string_view found, const QString& allowed) {
-            if (read.faults.size() < mostTold) read.faults.try_emplace(row, Fault{record.line, column, shown(found), allowed});
+            if (row + 1 == lastAtFault) return;
+            lastAtFault = row + 1;
+            ++read.faultyRows;
+            if (read.faults.size() < LoggerRead::mostFaults) read.faults.try_emplace(row, Fault{record.line, column, shown(found), allowed});
         };
         const std::string_view when = cellOf(record, momentAt);
         const auto moment = momentOf(when, cellOf(record, timeAt), ways);
         if (!moment) {
             refuse(toQString(sheet.header[*momentAt]), when, ExchangeText::tr("a date and a time, such as 2031-05-01 18:30"));
+            continue;
+        }
+        if (today && moment->day > *today) {
+            refuse(toQString(sheet.header[*momentAt]), when, hasNotCome());
             continue;
         }
         const std::int64_t second = std::chrono::duration_cast<std::chrono::seconds>(moment->day.time_since_epoch()).count() + moment->secondOfDay.value_or(0);

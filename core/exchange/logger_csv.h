@@ -63,13 +63,16 @@ LoggerQuestions questionsOf(const Sheet& sheet, const LoggerMapping& mapping);
 /// is at fault.
 struct LoggerRead {
     std::array<std::vector<store::LoggedReading>, store::loggedKinds> readings; ///< by kind, in the order of the file
-    std::map<std::size_t, Fault> faults; ///< by row of the sheet; lines are set
+    std::map<std::size_t, Fault> faults; ///< by row of the sheet; lines are set; the first `mostFaults` of them
+    std::size_t faultyRows = 0;          ///< all of them
+    static constexpr std::size_t mostFaults = 2000;
     Day first{}, last{};                 ///< only when there are readings
     std::size_t count() const;
 };
 
+/// `today`: rows of later days are at fault; none: any day is taken.
 /// `progress` is told the share read so far, 0 to 1; both may be empty. An empty result when it was told to stop.
-LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, const std::function<void(double)>& progress = {}, const std::stop_token& stop = {});
+LoggerRead readLogger(const Sheet& sheet, const LoggerMapping& mapping, std::optional<Day> today = {}, const std::function<void(double)>& progress = {}, const std::stop_token& stop = {});
 
 /// The rows at fault as CSV, with line and reason before them.
 std::string faultyRows(const Sheet& sheet, const LoggerRead& read);

@@ -2,7 +2,6 @@
 
 #include "core/exchange/cells.h"
 #include "core/exchange/text.h"
-#include "core/materials/table.h"
 #include "core/quantity/number_text.h"
 #include "core/wording/action_words.h"
 #include "core/wording/dates.h"
@@ -17,12 +16,12 @@ namespace {
 using journal::RefusalReason;
 
 /// Names of the stacks that are set up, for a name that is not.
-QString knownStacks(const journal::Entries& entries)
+QString knownStacks(const journal::Replay& replayed)
 {
     constexpr int most = 8;
     QString list;
     int count = 0;
-    for (const journal::StackHistory& history : journal::replay(entries).stacks) {
+    for (const journal::StackHistory& history : replayed.stacks) {
         if (history.steps.back().after.retired) continue;
         if (++count > most) return list + QStringLiteral(", …");
         if (!list.isEmpty()) list += QStringLiteral(", ");
@@ -33,9 +32,8 @@ QString knownStacks(const journal::Entries& entries)
 
 QString slotText(const journal::Refusal& refusal) { return refusal.slot ? QString::number(*refusal.slot) : QString{}; }
 
-QString heightText(const journal::Refusal& refusal, const journal::Entries& entries)
+QString heightText(const journal::Refusal& refusal, const journal::Replay& replayed)
 {
-    const journal::Replay replayed = journal::replay(entries);
     const journal::StackHistory* history = replayed.stack(refusal.stack);
     const journal::Standing* standing = history ? history->on(refusal.day) : nullptr;
     return wording::lengthText(standing ? standing->settings.height.base() : journal::StackSettings{}.height.base());
@@ -91,7 +89,7 @@ QString refusalText(const journal::Refusal& refusal, const journal::Entries& ent
     case RefusalReason::sameStack:
         return ExchangeText::tr("Worms cannot be moved from %1 to itself.").arg(stack);
     case RefusalReason::tooDeep:
-        return ExchangeText::tr("The castings cannot be deeper than the tray, %1.").arg(heightText(refusal, entries));
+        return ExchangeText::tr("The castings cannot be deeper than the tray, %1.").arg(heightText(refusal, journal::replay(entries)));
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("An own material belongs to the household and to no stack.");
     case RefusalReason::itemUnknown:
@@ -173,14 +171,35 @@ Column columnOf(const journal::Refusal& refusal, const journal::Entry& entry)
     return Column::action;
 }
 
-QString allowedText(const journal::Refusal& refusal, const journal::Entries& entries)
+QString allowedText(const journal::Refusal& refusal, const journal::Entries& entries) { return AllowedTexts{entries}.of(refusal); }
+
+const journal::Replay& AllowedTexts::replayed()
 {
+    if (!replayed_) replayed_ = journal::replay(entries_);
+    return *replayed_;
+}
+
+const QString& AllowedTexts::stacks()
+{
+    if (!stacks_) stacks_ = knownStacks(replayed());
+    return *stacks_;
+}
+
+const materials::Table& AllowedTexts::table()
+{
+    if (!table_) table_ = materials::Table::withOwn(entries_);
+    return *table_;
+}
+
+QString AllowedTexts::of(const journal::Refusal& refusal)
+{
+    const journal::Entries& entries = entries_;
     const QString stack = shown(refusal.stack);
     const bool noTray = refusal.slotsThere == 0;
     const QString range = refusal.slotsThere == 1 ? QStringLiteral("1") : ExchangeText::tr("1 to %1").arg(refusal.slotsThere);
     switch (refusal.reason) {
     case RefusalReason::stackUnknown: {
-        const QString known = knownStacks(entries);
+        const QString& known = stacks();
         return known.isEmpty() ? ExchangeText::tr("a stack that has been set up (there is none)") : ExchangeText::tr("a stack that has been set up: %1").arg(known);
     }
     case RefusalReason::beforeFirstSetup:
@@ -212,11 +231,11 @@ QString allowedText(const journal::Refusal& refusal, const journal::Entries& ent
     case RefusalReason::sameStack:
         return ExchangeText::tr("to= and the name of another stack");
     case RefusalReason::tooDeep:
-        return ExchangeText::tr("depth=0 to %1").arg(heightText(refusal, entries));
+        return ExchangeText::tr("depth=0 to %1").arg(heightText(refusal, replayed()));
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("nothing (an own material is of the household)");
     case RefusalReason::itemUnknown:
-        return Cells::joined(materials::Table::withOwn(entries).nearest(itemOf(entries[refusal.entry].action)));
+        return Cells::joined(table().nearest(itemOf(entries[refusal.entry].action)));
     case RefusalReason::entryGone:
         return ExchangeText::tr("an entry that is there");
     }

@@ -2,7 +2,9 @@
 
 #include "core/exchange/row.h"
 #include "core/journal/edit.h"
+#include "core/journal/replay.h"
 #include "core/journal/warnings.h"
+#include "core/materials/table.h"
 
 #include <QString>
 
@@ -30,6 +32,23 @@ QString warningText(const journal::Warning& warning, const journal::Entries& ent
 
 /// The column that holds what is at fault.
 Column columnOf(const journal::Refusal& refusal, const journal::Entry& entry);
+
+/// allowedText() of many refusals of one journal: what has to be looked up in all of it is looked up once.
+class AllowedTexts {
+public:
+    explicit AllowedTexts(const journal::Entries& entries) : entries_{entries} {}
+    QString of(const journal::Refusal& refusal);
+
+private:
+    const journal::Replay& replayed();
+    const QString& stacks();
+    const materials::Table& table();
+
+    const journal::Entries& entries_;
+    std::optional<journal::Replay> replayed_;
+    std::optional<QString> stacks_;
+    std::optional<materials::Table> table_;
+};
 
 /// What would be allowed instead, for `FILE:LINE: COLUMN: found «X»; allowed: …`.
 QString allowedText(const journal::Refusal& refusal, const journal::Entries& entries);

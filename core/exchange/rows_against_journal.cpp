@@ -95,13 +95,14 @@ private:
         if (!effect_.refusal) return;
         const auto unsure = unsureStacks();
         const journal::Entries& after = effect_.after;
+        AllowedTexts allowed{after};
         for (const journal::Refusal& refusal : journal::replay(after).refusals) {
             if (unsure.contains(refusal.stack)) continue;
             const journal::Entry& refused = after[refusal.entry];
             if (isAdded(refused)) {
                 GivenRow& line = lineOf(refused);
                 const Column column = columnOf(refusal, refused);
-                if (!line.fault) line.fault = Fault{0, columnText(column), shown(line.row[column]), allowedText(refusal, after)};
+                if (!line.fault) line.fault = Fault{0, columnText(column), shown(line.row[column]), allowed.of(refusal)};
             } else if (GivenRow* line = culprit(refusal)) {
                 if (!line->fault)
                     line->fault = wholeRow(line->raw, ExchangeText::tr("a row that leaves later entries possible; this one stands against entry %1 (%2): %3")

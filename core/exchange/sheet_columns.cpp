@@ -122,6 +122,15 @@ std::string comparable(std::string_view word)
     return text.trimmed().toStdString();
 }
 
+std::uint64_t headerNumber(const std::vector<std::string>& header)
+{
+    std::string text;
+    for (const std::string& name : header) text += comparable(name) + '\n';
+    std::uint64_t hash = 0xcbf29ce484222325ULL; // FNV-1a
+    for (const char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3ULL;
+    return hash;
+}
+
 QString fieldText(SheetField field)
 {
     switch (field) {

@@ -6,6 +6,7 @@
 #include <QString>
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <set>
 #include <string>
@@ -44,6 +45,9 @@ std::optional<std::string_view> actionMeant(std::string_view word);
 
 /// "g", "Grams", "lbs": any spelling in use.
 std::optional<Unit> unitMeant(std::string_view word);
+
+/// The same for tables with the same columns: under it the household keeps what was answered for them.
+std::uint64_t headerNumber(const std::vector<std::string>& header);
 
 /// Lower case, blanks and underscores alike, no marks around it: as the words of the tables are compared.
 std::string comparable(std::string_view word);

@@ -74,7 +74,7 @@ bool isJournalFormat(const Sheet& sheet)
 
 }
 
-SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns)
+SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns, const WordAnswers& words)
 {
     SheetQuestions questions;
     const SheetCells cells{columns};
@@ -83,12 +83,15 @@ SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& c
         if (!columns[at].field) questions.ignored.push_back(sheet.header[at]);
     DecimalWitness decimals;
     DateWitness dates;
+    ActionWordsMet actions;
     for (const csv::Record& record : sheet.rows) {
         if (record.problem != csv::Problem::none) continue;
+        const std::string_view said = cells.of(record, SheetField::action);
+        const auto action = actions.meant(said, words);
+        if (isLeftOut(cells, record, words, action)) continue;
         dates.hear(cells.of(record, SheetField::date), record.line);
         cells.eachNumber(record, [&](std::string_view number) { decimals.hear(number, record.line); });
-        const auto action = actionMeant(cells.of(record, SheetField::action));
-        questions.action = questions.action || cells.of(record, SheetField::action).empty();
+        questions.action = questions.action || said.empty();
         questions.stack = questions.stack || (cells.of(record, SheetField::stack).empty() && action != std::string_view{"material"});
         const auto amount = cells.amount(record);
         questions.unit = questions.unit || (!amount.number.empty() && amount.unit.empty() && action != std::string_view{"count"});
@@ -107,15 +110,15 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
 {
     SheetPlan plan;
     plan.fates.assign(sheet.rows.size(), RowFate::added);
-    const SheetQuestions questions = questionsOf(sheet, answers.columns);
-    const SheetRows rows{sheet, answers, questions};
+    const SheetQuestions questions = questionsOf(sheet, answers.columns, answers.words);
+    SheetRows rows{sheet, answers, questions, stackNamesOf(sheet, answers.columns, existing)};
     const auto refuse = [&](std::size_t row, Fault fault) {
         fault.line = sheet.rows[row].line;
         plan.fates[row] = RowFate::fault;
         plan.faults.emplace(row, std::move(fault));
     };
 
-    std::vector<std::size_t> active; // rows of the sheet that still count
+    std::vector<std::optional<std::size_t>> active; // rows of the sheet that still count; none: what begins a new stack
     std::vector<GivenRow> given;
     for (std::size_t row = 0; row < sheet.rows.size(); ++row) {
         if (auto broken = brokenRecord(sheet.rows[row])) {
@@ -127,8 +130,25 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
             refuse(row, std::move(*fault));
             continue;
         }
+        if (std::holds_alternative<SheetRows::LeftOut>(made)) {
+            plan.fates[row] = RowFate::unwanted;
+            continue;
+        }
         active.push_back(row);
         given.push_back({sheet.rows[row].line, sheet.rows[row].raw, std::move(std::get<Row>(made)), {}});
+    }
+    if (!answers.words.newStacks.empty()) {
+        const RowsRead alone = readRows(given, existing); // a row at fault begins nothing
+        std::vector<GivenRow> begins;
+        for (const std::string& stack : answers.words.newStacks) {
+            std::vector<Row> its;
+            for (std::size_t i = 0; i < given.size(); ++i)
+                if (alone.entries[i] && given[i].row[Column::stack] == stack) its.push_back(given[i].row);
+            for (Row& row : rowsThatBegin(stack, its)) begins.push_back({1, {}, std::move(row), {}});
+        }
+        // Before all others, so that they are the first of their day.
+        active.insert(active.begin(), begins.size(), std::nullopt);
+        given.insert(given.begin(), std::make_move_iterator(begins.begin()), std::make_move_iterator(begins.end()));
     }
 
     const auto keepOnly = [&](const auto& stays) {
@@ -145,26 +165,28 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
         given.resize(to);
     };
 
+    if (stop.stop_requested()) return {};
     RowsRead read = readRows(given, existing);
+    if (stop.stop_requested()) return {};
     {
         Repeats repeats{existing};
         std::vector<bool> leftOut(active.size(), false);
         for (std::size_t i = 0; i < active.size(); ++i) {
-            if (!read.entries[i]) continue;
+            if (!read.entries[i] || !active[i]) continue;
             const RowFate fate = repeats.fateOf(*read.entries[i]);
             leftOut[i] = (fate == RowFate::there && answers.leaveOutThere) || (fate == RowFate::twice && answers.leaveOutTwice);
-            if (leftOut[i]) plan.fates[active[i]] = fate;
+            if (leftOut[i]) plan.fates[*active[i]] = fate;
         }
         if (std::ranges::count(leftOut, true) > 0) {
             keepOnly([&](std::size_t i) { return !leftOut[i]; });
             read = readRows(given, existing);
         }
     }
-    const auto hasNotCome = [&](std::size_t i) { return answers.today && read.entries[i] && read.entries[i]->date.day > *answers.today && !journal::awayDaysOf(*read.entries[i]); };
+    const auto isAhead = [&](std::size_t i) { return answers.today && read.entries[i] && read.entries[i]->date.day > *answers.today && !journal::awayDaysOf(*read.entries[i]); };
     std::vector<bool> ahead(active.size(), false);
     for (std::size_t i = 0; i < active.size(); ++i) {
-        ahead[i] = hasNotCome(i);
-        if (ahead[i]) refuse(active[i], {0, fieldText(SheetField::date), shown(given[i].row[Column::date]), ExchangeText::tr("today or a day before: this day has not come")});
+        ahead[i] = isAhead(i);
+        if (ahead[i] && active[i]) refuse(*active[i], {0, fieldText(SheetField::date), shown(given[i].row[Column::date]), hasNotCome()});
     }
     if (std::ranges::count(ahead, true) > 0) {
         keepOnly([&](std::size_t i) { return !ahead[i]; });
@@ -174,17 +196,26 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
     while (std::ranges::any_of(read.faults, [](const auto& fault) { return fault.has_value(); })) {
         if (stop.stop_requested()) return {};
         for (std::size_t i = 0; i < active.size(); ++i)
-            if (read.faults[i]) refuse(active[i], *read.faults[i]);
+            if (read.faults[i] && active[i]) refuse(*active[i], *read.faults[i]);
         keepOnly([&](std::size_t i) { return !read.faults[i]; });
         read = readRows(given, existing);
     }
+    // A stack of which no row is left is not begun.
+    std::set<std::string> said;
+    for (std::size_t i = 0; i < active.size(); ++i)
+        if (active[i]) said.insert(given[i].row[Column::stack]);
+    const std::size_t before = active.size();
+    keepOnly([&](std::size_t i) { return active[i] || said.contains(given[i].row[Column::stack]); });
+    if (active.size() != before) read = readRows(given, existing);
     // What no single row is to blame for (an entry of the journal would become impossible) lets nothing in.
     if (read.effect.refusal) {
-        for (const std::size_t row : active) refuse(row, {0, {}, shown(sheet.rows[row].raw), ExchangeText::tr("rows that leave the entries of the journal possible")});
+        for (const auto row : active)
+            if (row) refuse(*row, {0, {}, shown(sheet.rows[*row].raw), ExchangeText::tr("rows that leave the entries of the journal possible")});
         return plan;
     }
     for (journal::Warning& warning : journal::warningsOf(read.effect.after))
         if (isAddedRow(read.effect.after[warning.entry])) plan.warnings.push_back(std::move(warning));
+    plan.begun = static_cast<std::size_t>(std::ranges::count_if(active, [](const auto& row) { return !row; }));
     plan.entries = std::move(read.edit.added);
     for (journal::Entry& entry : plan.entries) entry.id = journal::EntryId::none;
     plan.after = std::move(read.effect.after);
@@ -206,6 +237,8 @@ std::string faultyRows(const Sheet& sheet, const SheetPlan& plan)
     }
     return out;
 }
+
+QString hasNotCome() { return ExchangeText::tr("today or a day before: this day has not come"); }
 
 QString reasonText(const Fault& fault)
 {

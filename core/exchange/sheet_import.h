@@ -4,6 +4,7 @@
 #include "core/exchange/sheet.h"
 #include "core/exchange/sheet_columns.h"
 #include "core/exchange/sheet_values.h"
+#include "core/exchange/sheet_words.h"
 #include "core/journal/edit.h"
 #include "core/journal/warnings.h"
 
@@ -25,7 +26,8 @@ struct SheetQuestions {
     std::vector<std::string> ignored;  ///< names of the columns that are left out
 };
 
-SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns);
+/// `words`: rows that they leave out ask for nothing.
+SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& columns, const WordAnswers& words = {});
 
 /// The answers; where one is missing that is needed, the rows that need it are at fault.
 struct SheetAnswers {
@@ -33,9 +35,10 @@ struct SheetAnswers {
     std::optional<DecimalMark> decimal;
     std::optional<DateOrder> order;
     std::optional<int> century;
-    std::string stack;                 ///< of the rows that name none
+    std::string stack;                 ///< of the rows that name none; begun if it is one of words.newStacks
     std::string action;                ///< of the rows that say none
     std::optional<Unit> unit;          ///< of the amounts that have none
+    WordAnswers words;                 ///< of openWordsOf(); rows with a word that has no answer are at fault
     std::optional<Day> today;          ///< rows of later days are at fault, but for absences, which are planned; none: any day is taken
     bool leaveOutThere = true;         ///< rows that the journal holds already
     bool leaveOutTwice = false;        ///< rows that say what an earlier row of the file says
@@ -43,13 +46,14 @@ struct SheetAnswers {
     bool operator==(const SheetAnswers&) const = default;
 };
 
-enum class RowFate { added, there, twice, fault };
+enum class RowFate { added, there, twice, unwanted, fault };
 
 /// What the table becomes. There is one fate for each row of the sheet.
 struct SheetPlan {
     std::vector<RowFate> fates;
     std::map<std::size_t, Fault> faults;    ///< by row of the sheet; lines are set
-    journal::Entries entries;               ///< to be added, in the order of the file, without ids
+    journal::Entries entries;               ///< to be added, in the order of the file, without ids; first what begins new stacks
+    std::size_t begun = 0;                  ///< of them, those that no row says: they begin new stacks
     std::vector<journal::Warning> warnings; ///< index into `after`
     journal::Entries after;                 ///< the journal as it would be
 
@@ -63,6 +67,9 @@ SheetPlan planImport(const Sheet& sheet, const SheetAnswers& answers, const jour
 /// The rows at fault as CSV in UTF-8: the columns of the file, with their line and the reason before them. Put right, it can be imported
 /// like the file itself.
 std::string faultyRows(const Sheet& sheet, const SheetPlan& plan);
+
+/// What is allowed in place of a day that has not come.
+QString hasNotCome();
 
 /// The fault in a sentence, without its line.
 QString reasonText(const Fault& fault);

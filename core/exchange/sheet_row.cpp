@@ -60,9 +60,21 @@ SheetCells::Amount SheetCells::amount(const csv::Record& record) const
     return amount;
 }
 
-SheetRows::SheetRows(const Sheet& sheet, const SheetAnswers& answers, const SheetQuestions& questions)
-    : sheet_{sheet}, answers_{answers}, questions_{questions}, cells_{answers.columns}
+bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action)
 {
+    const auto leaves = [&](SheetField field, const WordAnswers::Meant& meant) {
+        if (meant.empty()) return false;
+        const std::string_view said = cells.of(record, field);
+        const auto found = said.empty() ? meant.end() : meant.find(comparable(said));
+        return found != meant.end() && !found->second;
+    };
+    return leaves(SheetField::action, words.actions) || leaves(SheetField::stack, words.stacks) || (takesMaterial(action) && leaves(SheetField::item, words.materials));
+}
+
+SheetRows::SheetRows(const Sheet& sheet, const SheetAnswers& answers, const SheetQuestions& questions, StackNames names)
+    : sheet_{sheet}, answers_{answers}, questions_{questions}, names_{std::move(names)}, cells_{answers.columns}
+{
+    for (const std::string& name : answers.words.newStacks) names_.add(name);
     const auto decimal = answers.decimal ? answers.decimal : questions.decimal.settled;
     const auto order = answers.order ? answers.order : questions.order.settled;
     decimalKnown_ = decimal || !questions.decimal.mustBeAsked();
@@ -89,9 +101,18 @@ std::string SheetRows::detailOf(std::string_view detail) const
     return made;
 }
 
-std::variant<Row, Fault> SheetRows::read(std::size_t index) const
+std::string SheetRows::stackOf(std::string_view written) const
+{
+    if (const auto answered = answers_.words.stacks.find(comparable(written)); answered != answers_.words.stacks.end() && answered->second) return *answered->second;
+    return names_.meant(written).value_or(std::string{written});
+}
+
+std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
 {
     const csv::Record& record = sheet_.rows[index];
+    const std::string_view said = cells_.of(record, SheetField::action);
+    const auto action = actions_.meant(said.empty() ? std::string_view{answers_.action} : said, answers_.words);
+    if (isLeftOut(cells_, record, answers_.words, action)) return LeftOut{};
     if (record.cells.size() > sheet_.header.size() && std::ranges::any_of(record.cells.begin() + static_cast<std::ptrdiff_t>(sheet_.header.size()), record.cells.end(), [](const std::string& cell) { return !trimmed(cell).empty(); }))
         return Fault{0, {}, shown(record.raw), ExchangeText::tr("%1 cells, as the first row has; there are %2").arg(QString::number(sheet_.header.size()), QString::number(record.cells.size()))};
     Row row;
@@ -105,12 +126,10 @@ std::variant<Row, Fault> SheetRows::read(std::size_t index) const
     if (!moment) return fault(SheetField::date, time.empty() ? std::string{date} : std::string{date} + ' ' + std::string{time}, ExchangeText::tr("a date from 1900 to 2199, such as 2031-05-01 or 2031-05-01 18:30"));
     row[Column::date] = dayAndTimeText(*moment);
 
-    const std::string_view said = cells_.of(record, SheetField::action);
-    const auto action = actionMeant(said.empty() ? std::string_view{answers_.action} : said);
     if (!action) return fault(SheetField::action, said, Cells::joined(journal::actionNames));
     row[Column::action] = *action;
-    row[Column::stack] = cells_.of(record, SheetField::stack);
-    if (row[Column::stack].empty() && *action != "material") row[Column::stack] = answers_.stack;
+    if (const std::string_view stack = cells_.of(record, SheetField::stack); !stack.empty()) row[Column::stack] = *action == "material" ? std::string{stack} : stackOf(stack);
+    else if (*action != "material") row[Column::stack] = answers_.stack;
     row[Column::slot] = cells_.of(record, SheetField::slot);
 
     const auto amount = cells_.amount(record);
@@ -130,6 +149,8 @@ std::variant<Row, Fault> SheetRows::read(std::size_t index) const
         return fault(SheetField::amount, cells_.of(record, SheetField::amount), ExchangeText::tr("a number, such as 0.35"));
     }
     row[Column::item] = cells_.of(record, SheetField::item);
+    if (takesMaterial(action) && !answers_.words.materials.empty())
+        if (const auto answered = answers_.words.materials.find(comparable(row[Column::item])); answered != answers_.words.materials.end() && answered->second) row[Column::item] = *answered->second;
     const std::string_view detail = cells_.of(record, SheetField::detail);
     if (!decimalKnown_) {
         DecimalWitness openDetail;
@@ -138,6 +159,9 @@ std::variant<Row, Fault> SheetRows::read(std::size_t index) const
     }
     row[Column::detail] = detailOf(detail);
     row[Column::note] = cells_.asItIs(record, SheetField::note);
+    const bool isOwnWord = !said.empty() && !actions_.meant(said); // which says more than the action that it was said to mean
+    if (isOwnWord && *action == "event" && row[Column::item].empty()) row[Column::item] = said;
+    if (isOwnWord && *action == "note" && row[Column::note].empty()) row[Column::note] = said;
     return row;
 }
 

@@ -43,20 +43,28 @@ private:
     std::optional<Unit> unit_;
 };
 
+/// Whether people left out the rows of one of its words.
+bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action);
+
 /// Rows of the sheet as rows of the journal's format: dates, numbers, units and actions in its words.
 class SheetRows {
 public:
-    SheetRows(const Sheet& sheet, const SheetAnswers& answers, const SheetQuestions& questions);
+    SheetRows(const Sheet& sheet, const SheetAnswers& answers, const SheetQuestions& questions, StackNames names);
+
+    struct LeftOut {}; ///< as people answered of one of its words
 
     /// Fault::line is not set.
-    std::variant<Row, Fault> read(std::size_t index) const;
+    std::variant<Row, Fault, LeftOut> read(std::size_t index);
 
 private:
     std::string detailOf(std::string_view detail) const;
+    std::string stackOf(std::string_view written) const;
 
     const Sheet& sheet_;
     const SheetAnswers& answers_;
     const SheetQuestions& questions_;
+    StackNames names_;
+    ActionWordsMet actions_;
     SheetCells cells_;
     WaysOfWriting ways_;
     bool decimalKnown_ = false, orderKnown_ = false;

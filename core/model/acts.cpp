@@ -283,13 +283,16 @@ void lieInAir(Ensemble& ensemble, double celsius)
         for (int m = 0; m < lanes; ++m) block.stack.bed[m] = celsius + block.stack.warmth[m] + block.stack.drift[m];
 }
 
-void warmBed(Ensemble& ensemble, double kelvin)
+void warmBedEach(Ensemble& ensemble, const PerMember& kelvin)
 {
-    for (Ensemble::Block& block : ensemble.blocks)
+    for (std::size_t b = 0; b < ensemble.blocks.size(); ++b) {
+        StackBlock& stack = ensemble.blocks[b].stack;
         for (int m = 0; m < lanes; ++m) {
-            block.stack.bed[m] += kelvin;
-            block.stack.drift[m] += kelvin;
+            const double warmer = kelvin[b * lanes + static_cast<std::size_t>(m)];
+            stack.bed[m] += warmer;
+            stack.drift[m] += warmer;
         }
+    }
 }
 
 void rotate(Ensemble& ensemble)

@@ -61,8 +61,8 @@ void drain(Ensemble& ensemble, std::optional<double> litres);
 /// The bed has come to rest in air of so many °C, its own heat and drift as they are: T = T_air + q + u. Nothing else happens and no time passes.
 void lieInAir(Ensemble& ensemble, double celsius);
 
-/// The bed, and what it differs by from its surroundings (u), are so many K warmer from now on: sun on it, a heater, a draught.
-void warmBed(Ensemble& ensemble, double kelvin);
+/// The bed of each member, and what it differs by from its surroundings (u), are so many K warmer from now on: sun on it, a heater, a draught.
+void warmBedEach(Ensemble& ensemble, const PerMember& kelvin);
 
 /// Slot 0 goes to the top and dries.
 void rotate(Ensemble& ensemble);

@@ -7,7 +7,7 @@
 namespace tierloam::model {
 
 /// What a random number is for; the numbers of one use never depend on another.
-enum class Use : int { parameter = 0, noise = 1, dryShare = 3, volumeTyped, resample, jitter, unwritten, drift, look, loss };
+enum class Use : int { parameter = 0, noise = 1, dryShare = 3, volumeTyped, resample, jitter, unwritten, drift, look, loss, slip };
 
 /// Key of one stream of numbers: (stack key, day since the first bedding, use, running number within the use and day).
 std::uint64_t streamOf(std::uint64_t stackKey, int day, Use use, int number = 0);

@@ -239,6 +239,10 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
                 record.bedReadC = reading->bin->base();
             }
             if (reading->squeeze || reading->moisture) record.lastMoistureLook = day;
+            if (reading->moisture) {
+                record.lastMoistureRead = day;
+                record.moistureReadPct = reading->moisture->percent();
+            }
         }
         if (isLook(entry.action)) record.lastLook = day;
         if (isWormLook(entry.action)) record.lastWormLook = day;

@@ -196,6 +196,9 @@ void Population::forgetFirstsUndone(int today)
 namespace {
 
 constexpr double jumpFrom = 2.5; ///< sd between a bed as read and as expected, from which u has jumped; it is brought to within one
+constexpr double slipFrom = 10.0; ///< sd from which it may as well be a slip of the pen, some 15 K …
+constexpr double partedFrom = 5.0; ///< K, sd of the members' beds where some took it for true: no regression joins them again, the weights choose
+constexpr double harmlessFrom = 3.0, harmlessTo = 31.0; ///< … where the bed would kill worms: °C, beyond which cold and heat do (core/model/process_death.h)
 constexpr int foundWithin = 60;    ///< days since the first bedding in which castings may be older than the journal. Judgement, as all of these
 constexpr int beddedAtFirst = 7;   ///< of the trays that were written down when it began
 constexpr double foundTimes = 3.0; ///< as deep as by the estimate
@@ -257,6 +260,24 @@ bool findCastings(Population& population, const Look& look, std::span<const Expe
     return true;
 }
 
+/// 35 °C in a cold garage: 3.5 is as likely, and what is taken for true without a doubt kills the colony for good.
+bool mayBeASlip(const Look& look, double surprise)
+{
+    return look.kind == LookKind::bedTemperature && std::abs(surprise) > slipFrom && (look.value < harmlessFrom || look.value > harmlessTo);
+}
+
+bool isParted(const Look& look, std::span<const Expectation> expected, Weights weights)
+{
+    if (look.kind != LookKind::bedTemperature) return false;
+    std::vector<double> bed, square;
+    for (const Expectation& each : expected) {
+        bed.push_back(each.centre);
+        square.push_back(each.centre * each.centre);
+    }
+    const double mean = meanOf(bed, weights);
+    return meanOf(square, weights) - mean * mean > partedFrom * partedFrom;
+}
+
 /// Whether the members were changed.
 bool meetSurprise(Population& population, const Look& look, double surprise, int day, int number)
 {
@@ -266,7 +287,13 @@ bool meetSurprise(Population& population, const Look& look, double surprise, int
     if (look.kind != LookKind::bedTemperature || std::abs(surprise) <= jumpFrom) return false;
     std::vector<double> bed(static_cast<std::size_t>(stack.members()));
     for (int i = 0; i < stack.members(); ++i) bed[static_cast<std::size_t>(i)] = MemberOf{stack, i}.block.stack.bed[i % lanes];
-    warmBed(stack, (look.value - meanOf(bed, population.shares())) * (1.0 - 1.0 / std::abs(surprise)));
+    PerMember warmer(bed.size(), (look.value - meanOf(bed, population.shares())) * (1.0 - 1.0 / std::abs(surprise)));
+    if (mayBeASlip(look, surprise)) {
+        const std::uint64_t stream = streamOf(stack.key, day, Use::slip, number);
+        for (std::size_t i = 0; i < warmer.size(); ++i)
+            if (uniform(stream, static_cast<int>(i)) < 0.5) warmer[i] = 0.0;
+    }
+    warmBedEach(stack, warmer);
     return true;
 }
 
@@ -307,8 +334,15 @@ Verdict weigh(Population& population, const Look& look, std::span<const Expectat
     if (findCastings(population, look, expected, verdict.surprise, day, number)) {
         now = expectations(population, look, crew);
         verdict.surprise = surpriseOf(now, look, weightsBefore, crew);
-    } else if (meetSurprise(population, look, verdict.surprise, day, number)) now = expectations(population, look, crew);
-    const bool moved = manner.movedBy > 0.0 && moveMembers(population, look, now, day, number, crew, manner);
+    } else if (meetSurprise(population, look, verdict.surprise, day, number)) {
+        if (mayBeASlip(look, verdict.surprise)) {
+            verdict.effectiveSize = population.weights.effectiveSize();
+            verdict.expected = expectedReading(expected, weightsBefore, population.stack.key, day, number);
+            return verdict;
+        }
+        now = expectations(population, look, crew);
+    }
+    const bool moved = manner.movedBy > 0.0 && !isParted(look, now, weightsBefore) && moveMembers(population, look, now, day, number, crew, manner);
     if (moved) now = expectations(population, look, crew);
     std::vector<double> log = logLikelihood(now, look, manner.noiseScale, crew);
     for (double& each : log) each *= moved ? manner.weighedBy : manner.weighedAlone;

@@ -49,7 +49,8 @@ struct Verdict {
     double exponent = 1;       ///< below 1: no member could explain it, and it was weighed that much less
     Band expected;             ///< what the members expected to be read, set only where they disagree
     double surprise = 0;       ///< sd between the value and what was expected
-    bool disagrees() const { return exponent < 1.0 || surprise > 4.0 || surprise < -4.0; }
+    /// Told from three standard deviations on, the limits of a control chart (ISO 7870-2; from memory): of a household's some 50 looks a year one in three years for nothing.
+    bool disagrees() const { return exponent < 1.0 || surprise > 3.0 || surprise < -3.0; }
 };
 
 /// How the filter of one run weighs. Anything but the default is for tests that must see a broken filter fail.
@@ -77,7 +78,8 @@ void loseWorms(Population& population, int day, int number);
 /// where less than 10 effective members would be left, systematic resampling below half, and the Liu–West jitter. `number` counts the values of the day.
 /// `expected`: what each member expects (expected_reading.h).
 /// What members cannot explain is brought to them first, so that it does not pass for something else: a bed read far from what all expect is as it was
-/// read (u jumps), and where worms were found and most members have none, those get some. The verdict is that of before. In the first weeks castings are
+/// read (u jumps), and where worms were found and most members have none, those get some. A bed that would kill them and lies so far off that a slip of the pen
+/// is as likely is so for half of the members, and nothing is weighed: the next look tells. The verdict is that of before. In the first weeks castings are
 /// found that nobody can have made since: the tray was at work before its journal began, which is no disagreement.
 Verdict weigh(Population& population, const Look& look, std::span<const Expectation> expected, int day, int number, Crew& crew, const FilterManner& manner);
 

@@ -152,6 +152,8 @@ struct Record {
     double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks or of those lived, and what the routine in force gives
     std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray
+    std::optional<Day> lastMoistureRead;
+    double moistureReadPct = 0;      ///< wet basis, as read then
     std::optional<Day> lastWormLook; ///< worms were seen, weighed or counted
     Amount usualFeed{};              ///< one usual feeding as it is typed (core/reckoning/usual.h)
     double usualFeedKg = 0;          ///< the same fresh; 0: never fed

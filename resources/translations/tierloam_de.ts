@@ -615,10 +615,6 @@
         <translation>Noch nichts; halte Einstreu für die geleerte Etage bereit.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder das Volk fällt in 60 Tagen ohne Ernte auf 85 % oder weniger.</translation>
-    </message>
-    <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Für Futter ist kein Platz, und das Volk schrumpft weiter.</translation>
     </message>
@@ -1421,10 +1417,6 @@
         <translation>Seit drei Tagen liegt das Wasser mit 80 % über 1,1 dessen, was die Etage hält, oder es lief beim Drücken, oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 60 %.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, oder nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war.</translation>
-    </message>
-    <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
         <translation>Die Etage wird zu früh oder zu spät gehoben; Futter bekommt niemand.</translation>
     </message>
@@ -1647,6 +1639,50 @@
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
         <translation>; im Ganzen fehlen %1: mehr auf einmal läuft durch</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
+        <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war, oder die Hälfte dessen, was binnen 120 Tagen da war (zurückgenommen bei 0,6).</translation>
+    </message>
+    <message>
+        <source>colony %1; on %2 it was %3</source>
+        <translation>Bestand %1; am %2 waren es %3</translation>
+    </message>
+    <message>
+        <source>; they assimilate %1 of what they need</source>
+        <translation>; sie nehmen %1 dessen auf, was sie brauchen</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms: the colony dwindles</source>
+        <translation>Nachsehen, ob wenige, einige oder viele Würmer da sind: der Bestand schwindet</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until castings are taken</source>
+        <translation>Die oberste Etage füllt sich: weniger füttern, bis Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until castings are taken</source>
+        <translation>Die oberste Etage ist voll: kein Futter passt, bis Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until castings are taken</source>
+        <translation>Die oberste Etage ist voll: weniger füttern, bis Humus genommen ist</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+    </message>
+    <message>
+        <source>Squeeze another handful of the bed: two readings deny each other</source>
+        <translation>Noch eine Handvoll des Betts drücken: zwei Messungen widersprechen sich</translation>
     </message>
 </context>
 <context>
@@ -3181,6 +3217,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>today or a day before: this day has not come</source>
         <translation>heute oder ein Tag davor: dieser Tag ist noch nicht gekommen</translation>
+    </message>
+    <message>
+        <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
+        <translation>Als üblich angenommen, da die eingelesene Tabelle es nicht sagt; bitte berichtigen, was anders war</translation>
     </message>
 </context>
 <context>
@@ -6333,6 +6373,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Ein Name darf kein Semikolon enthalten.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Würmer sind mehr, als eine Etage dieser Fläche tragen kann, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+    <message>
+        <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Futter sind mehr, als die ganze Etage fasst, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+    <message>
+        <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
+        <translation>%1 Einstreu lägen %2 hoch in einer Etage, die %3 hoch ist. Stimmt die Menge, stimmt die Einheit?</translation>
     </message>
 </context>
 <context>
@@ -9904,6 +9956,32 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Nothing will be added.</source>
         <translation>Nichts wird hinzugefügt.</translation>
     </message>
+    <message>
+        <source>Remember the words of %1</source>
+        <translation>Die Wörter von %1 merken</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Ein neuer Stapel, „%1“</translation>
+    </message>
+    <message>
+        <source>Rows left out as answered (%1)</source>
+        <translation>Zeilen, wie geantwortet weggelassen (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n davon beginnt einen neuen Stapel.</numerusform>
+            <numerusform>%n davon beginnen einen neuen Stapel.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n Zeile wie geantwortet weggelassen.</numerusform>
+            <numerusform>%n Zeilen wie geantwortet weggelassen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>
@@ -10140,6 +10218,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 Choose the stack again to try once more.</source>
         <translation>%1 Wähle den Stapel noch einmal, um es wieder zu versuchen.</translation>
     </message>
+    <message>
+        <source>%1 There are more; the first %2 are in it.</source>
+        <translation>%1 Es gibt mehr; die ersten %2 stehen darin.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::SheetPreview</name>
@@ -10170,6 +10252,88 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>What becomes of it</source>
         <translation>Was daraus wird</translation>
+    </message>
+    <message>
+        <source>left out as answered</source>
+        <translation>wie geantwortet weggelassen</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::WordsBox</name>
+    <message>
+        <source>Leave out all that is &amp;not answered</source>
+        <translation>Alles &amp;nicht Beantwortete weglassen</translation>
+    </message>
+    <message>
+        <source>These names are none of the stacks here. Which stacks are they?</source>
+        <translation>Diese Namen trägt hier kein Stapel. Welche Stapel sind gemeint?</translation>
+    </message>
+    <message>
+        <source>What was done is not clear from these words. What do they mean?</source>
+        <translation>Was getan wurde, ist aus diesen Wörtern nicht klar. Was bedeuten sie?</translation>
+    </message>
+    <message>
+        <source>These are none of the materials here. Which come nearest?</source>
+        <translation>Dies sind keine der Materialien hier. Welche kommen am nächsten?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the stack?</source>
+        <translation>Es sind %1. Steht der Stapel in einer anderen Spalte?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold what was done?</source>
+        <translation>Es sind %1. Steht in einer anderen Spalte, was getan wurde?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the material?</source>
+        <translation>Es sind %1. Steht das Material in einer anderen Spalte?</translation>
+    </message>
+    <message>
+        <source>Only the first %1 are asked here; the rows of the others are at fault.</source>
+        <translation>Nur die ersten %1 werden hier gefragt; die Zeilen der anderen sind fehlerhaft.</translation>
+    </message>
+    <message>
+        <source>«%1»</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), the first in line %1</source>
+        <translation>
+            <numerusform>%n Zeile, die erste: %1</numerusform>
+            <numerusform>%n Zeilen, die erste: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>Bitte wählen</translation>
+    </message>
+    <message>
+        <source>a new stack</source>
+        <translation>ein neuer Stapel</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>Stack that %1 means</source>
+        <translation>Stapel, den %1 meint</translation>
+    </message>
+    <message>
+        <source>What %1 means</source>
+        <translation>Was %1 bedeutet</translation>
+    </message>
+    <message>
+        <source>Material that %1 means</source>
+        <translation>Material, das %1 meint</translation>
+    </message>
+    <message>
+        <source>A new stack is set up with the usual sizes on the day of its first row, with the usual bedding where no row lays any. Look at those entries afterwards; worms that no row puts in have to be recorded too.</source>
+        <translation>Ein neuer Stapel wird am Tag seiner ersten Zeile mit den üblichen Maßen aufgestellt, mit der üblichen Einstreu, wo keine Zeile eine einlegt. Sieh diese Einträge danach an; Würmer, die keine Zeile einsetzt, sind noch einzutragen.</translation>
     </message>
 </context>
 <context>
@@ -10360,6 +10524,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Record</source>
         <translation>Eintragen</translation>
     </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>Bitte nachsehen: %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::NewStack</name>
@@ -10394,6 +10562,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1: new stack</source>
         <translation>%1: neuer Stapel</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet. If it is meant so, press «%1» once more.</source>
+        <translation>Noch ist nichts eingetragen. Wenn es so gemeint ist, „%1“ noch einmal drücken.</translation>
     </message>
 </context>
 <context>

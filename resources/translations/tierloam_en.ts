@@ -236,6 +236,20 @@
                 <numerusform>The other rows have been imported. %n rows at fault: save them, put them right and import them again.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%n of them begin(s) what is a new stack.</source>
+            <translation>
+                <numerusform>%n of them begins a new stack.</numerusform>
+                <numerusform>%n of them begin new stacks.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) left out as answered.</source>
+            <translation>
+                <numerusform>%n row left out as answered.</numerusform>
+                <numerusform>%n rows left out as answered.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::exchange_view::ReadingsView</name>
@@ -279,6 +293,16 @@
             <translation>
                 <numerusform>%Ln row at fault, the first in line %1: %2</numerusform>
                 <numerusform>%Ln rows at fault, the first in line %1: %2</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>tierloam::exchange_view::WordsBox</name>
+        <message numerus="yes">
+            <source>%n row(s), the first in line %1</source>
+            <translation>
+                <numerusform>%n row, in line %1</numerusform>
+                <numerusform>%n rows, the first in line %1</numerusform>
             </translation>
         </message>
     </context>

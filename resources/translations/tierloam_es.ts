@@ -615,10 +615,6 @@
         <translation>Nada por ahora; ten cama a mano para la bandeja que se vacíe.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha.</translation>
-    </message>
-    <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>No hay sitio para el alimento y la colonia sigue menguando.</translation>
     </message>
@@ -1421,10 +1417,6 @@
         <translation>Desde hace tres días el agua supera 1,1 de lo que retiene la bandeja, al 80 %, o corrió al apretar, o lo dice la humedad leída, en 5 días. Se retira al 60 %.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, o tras frío o calor menos de un décimo de lo que hubo en 60 días.</translation>
-    </message>
-    <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
         <translation>La bandeja se sube demasiado pronto o tarde; se da comida para nadie.</translation>
     </message>
@@ -1647,6 +1639,50 @@
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
         <translation>; en total faltan %1: más de una vez se escurre</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
+        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, tras frío o calor menos de un décimo de lo que hubo en 60 días, o la mitad de lo que hubo en 120 (se retira en 0,6).</translation>
+    </message>
+    <message>
+        <source>colony %1; on %2 it was %3</source>
+        <translation>colonia %1; el %2 era de %3</translation>
+    </message>
+    <message>
+        <source>; they assimilate %1 of what they need</source>
+        <translation>; asimilan %1 de lo que necesitan</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms: the colony dwindles</source>
+        <translation>Mira si hay pocas, algunas o muchas lombrices: la colonia mengua</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until castings are taken</source>
+        <translation>La bandeja superior se llena: da menos comida hasta retirar humus</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until castings are taken</source>
+        <translation>La bandeja superior está llena: no cabe comida hasta retirar humus</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until castings are taken</source>
+        <translation>La bandeja superior está llena: da menos comida hasta retirar humus</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>se desmenuzó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>chorreó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+    </message>
+    <message>
+        <source>Squeeze another handful of the bed: two readings deny each other</source>
+        <translation>Aprieta otro puñado del lecho: dos lecturas se contradicen</translation>
     </message>
 </context>
 <context>
@@ -3182,6 +3218,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>today or a day before: this day has not come</source>
         <translation>hoy o un día anterior: ese día aún no ha llegado</translation>
+    </message>
+    <message>
+        <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
+        <translation>Se toma lo habitual, pues la tabla importada no lo dice; corrige lo que fuera distinto</translation>
     </message>
 </context>
 <context>
@@ -6334,6 +6374,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Un nombre no puede llevar punto y coma.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de lombrices es más de lo que puede sostener una bandeja de esta superficie, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
+    <message>
+        <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de comida es más de lo que cabe en toda la bandeja, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
+    <message>
+        <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
+        <translation>%1 de cama tendrían %2 de grosor en una bandeja de %3 de alto. ¿Es correcta la cantidad, y su unidad?</translation>
     </message>
 </context>
 <context>
@@ -9905,6 +9957,32 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Nothing will be added.</source>
         <translation>No se añadirá nada.</translation>
     </message>
+    <message>
+        <source>Remember the words of %1</source>
+        <translation>Recordar las palabras de %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Una torre nueva, «%1»</translation>
+    </message>
+    <message>
+        <source>Rows left out as answered (%1)</source>
+        <translation>Filas omitidas según la respuesta (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n de ellas empieza una torre nueva.</numerusform>
+            <numerusform>%n de ellas empiezan una torre nueva.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n fila omitida según la respuesta.</numerusform>
+            <numerusform>%n filas omitidas según la respuesta.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>
@@ -10141,6 +10219,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 Choose the stack again to try once more.</source>
         <translation>%1 Elige la torre otra vez para intentarlo de nuevo.</translation>
     </message>
+    <message>
+        <source>%1 There are more; the first %2 are in it.</source>
+        <translation>%1 Hay más; contiene las primeras %2.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::SheetPreview</name>
@@ -10171,6 +10253,88 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>What becomes of it</source>
         <translation>Qué pasa con ella</translation>
+    </message>
+    <message>
+        <source>left out as answered</source>
+        <translation>omitida según la respuesta</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::WordsBox</name>
+    <message>
+        <source>Leave out all that is &amp;not answered</source>
+        <translation>Omitir todo lo &amp;no respondido</translation>
+    </message>
+    <message>
+        <source>These names are none of the stacks here. Which stacks are they?</source>
+        <translation>Ninguna torre lleva aquí estos nombres. ¿Qué torres son?</translation>
+    </message>
+    <message>
+        <source>What was done is not clear from these words. What do they mean?</source>
+        <translation>Estas palabras no dicen con claridad qué se hizo. ¿Qué significan?</translation>
+    </message>
+    <message>
+        <source>These are none of the materials here. Which come nearest?</source>
+        <translation>No son materiales de aquí. ¿Cuáles se les parecen más?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the stack?</source>
+        <translation>Son %1. ¿Está la torre en otra columna?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold what was done?</source>
+        <translation>Son %1. ¿Está en otra columna lo que se hizo?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the material?</source>
+        <translation>Son %1. ¿Está el material en otra columna?</translation>
+    </message>
+    <message>
+        <source>Only the first %1 are asked here; the rows of the others are at fault.</source>
+        <translation>Aquí solo se preguntan los primeros %1; las filas de los demás quedan con errores.</translation>
+    </message>
+    <message>
+        <source>«%1»</source>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), the first in line %1</source>
+        <translation>
+            <numerusform>%n fila, la primera: %1</numerusform>
+            <numerusform>%n filas, la primera: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>Elige, por favor</translation>
+    </message>
+    <message>
+        <source>a new stack</source>
+        <translation>una torre nueva</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>omitir</translation>
+    </message>
+    <message>
+        <source>Stack that %1 means</source>
+        <translation>Torre a la que se refiere %1</translation>
+    </message>
+    <message>
+        <source>What %1 means</source>
+        <translation>Qué significa %1</translation>
+    </message>
+    <message>
+        <source>Material that %1 means</source>
+        <translation>Material al que se refiere %1</translation>
+    </message>
+    <message>
+        <source>A new stack is set up with the usual sizes on the day of its first row, with the usual bedding where no row lays any. Look at those entries afterwards; worms that no row puts in have to be recorded too.</source>
+        <translation>Una torre nueva se instala con las medidas habituales el día de su primera fila, con la cama habitual donde ninguna fila la pone. Revisa después esas anotaciones; las lombrices que ninguna fila pone hay que anotarlas también.</translation>
     </message>
 </context>
 <context>
@@ -10361,6 +10525,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Record</source>
         <translation>Anotar</translation>
     </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>Míralo otra vez: %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::NewStack</name>
@@ -10395,6 +10563,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1: new stack</source>
         <translation>%1: nueva torre</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet. If it is meant so, press «%1» once more.</source>
+        <translation>Aún no se ha anotado nada. Si es lo que quieres, pulsa «%1» otra vez.</translation>
     </message>
 </context>
 <context>

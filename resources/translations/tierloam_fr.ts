@@ -615,10 +615,6 @@
         <translation>Rien pour l’instant&#xa0;; ayez de la litière sous la main pour le plateau vidé.</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte.</translation>
-    </message>
-    <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
         <translation>Il n’y a plus de place pour la nourriture, et la colonie continue de diminuer.</translation>
     </message>
@@ -1421,10 +1417,6 @@
         <translation>Depuis trois jours l’eau dépasse 1,1 de ce que tient le plateau, à 80 %, ou elle a coulé à la pression, ou l’humidité relevée le dit, dans les 5 jours. Retiré à 60 %.</translation>
     </message>
     <message>
-        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, ou après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours.</translation>
-    </message>
-    <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
         <translation>Le plateau est monté trop tôt ou trop tard&#xa0;; la nourriture n’est pour personne.</translation>
     </message>
@@ -1647,6 +1639,50 @@
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
         <translation>&#xa0;; il manque %1 en tout&#xa0;: davantage d’un coup ne fait que traverser</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
+        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte, et non faute de nourriture.</translation>
+    </message>
+    <message>
+        <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
+        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours, ou la moitié de ce qu’il y avait en 120 (retiré à 0,6).</translation>
+    </message>
+    <message>
+        <source>colony %1; on %2 it was %3</source>
+        <translation>colonie %1&#xa0;; le %2 elle était de %3</translation>
+    </message>
+    <message>
+        <source>; they assimilate %1 of what they need</source>
+        <translation>&#xa0;; ils assimilent %1 de ce qu’il leur faut</translation>
+    </message>
+    <message>
+        <source>See whether there are few, some or many worms: the colony dwindles</source>
+        <translation>Regarder s’il y a peu, quelques ou beaucoup de vers&#xa0;: la colonie dépérit</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: feed less until castings are taken</source>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’au prélèvement</translation>
+    </message>
+    <message>
+        <source>The top tray is full: no food fits until castings are taken</source>
+        <translation>Le plateau du haut est plein&#xa0;: rien ne tient avant un prélèvement</translation>
+    </message>
+    <message>
+        <source>The top tray is full: feed less until castings are taken</source>
+        <translation>Le plateau du haut est plein&#xa0;: nourrir moins jusqu’au prélèvement</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>elle s’est émiettée en la pressant, et l’humidité lue est de %1&#xa0;%&#xa0;; %2</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
+        <translation>elle a coulé en la pressant, et l’humidité lue est de %1&#xa0;%&#xa0;; %2</translation>
+    </message>
+    <message>
+        <source>Squeeze another handful of the bed: two readings deny each other</source>
+        <translation>Presser une autre poignée du lit&#xa0;: deux mesures se contredisent</translation>
     </message>
 </context>
 <context>
@@ -3181,6 +3217,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>today or a day before: this day has not come</source>
         <translation>aujourd’hui ou un jour d’avant&#xa0;: ce jour n’est pas encore venu</translation>
+    </message>
+    <message>
+        <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
+        <translation>Pris comme d’habitude, le tableau importé ne le disant pas&#xa0;; corriger ce qui était autrement</translation>
     </message>
 </context>
 <context>
@@ -6333,6 +6373,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>A name cannot hold a semicolon.</source>
         <translation>Un nom ne peut pas contenir de point-virgule.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de vers, c’est plus que ce qu’un plateau de cette surface peut porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de nourriture, c’est plus que ce que contient tout le plateau, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
+        <translation>%1 de litière auraient %2 d’épaisseur dans un plateau haut de %3. La quantité et l’unité sont-elles justes&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -9904,6 +9956,32 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Nothing will be added.</source>
         <translation>Rien ne sera ajouté.</translation>
     </message>
+    <message>
+        <source>Remember the words of %1</source>
+        <translation>Retenir les mots de %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Une nouvelle pile, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Rows left out as answered (%1)</source>
+        <translation>Lignes laissées de côté selon la réponse (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n d’entre elles commence une nouvelle pile.</numerusform>
+            <numerusform>%n d’entre elles commencent une nouvelle pile.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
+            <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::QuestionsBox</name>
@@ -10140,6 +10218,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>%1 Choose the stack again to try once more.</source>
         <translation>%1 Choisir la pile une nouvelle fois pour réessayer.</translation>
     </message>
+    <message>
+        <source>%1 There are more; the first %2 are in it.</source>
+        <translation>%1 Il y en a davantage&#xa0;; les %2 premières y sont.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::SheetPreview</name>
@@ -10170,6 +10252,88 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>What becomes of it</source>
         <translation>Ce qu’elle devient</translation>
+    </message>
+    <message>
+        <source>left out as answered</source>
+        <translation>laissée de côté selon la réponse</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::WordsBox</name>
+    <message>
+        <source>Leave out all that is &amp;not answered</source>
+        <translation>Laisser de côté ce qui est sa&amp;ns réponse</translation>
+    </message>
+    <message>
+        <source>These names are none of the stacks here. Which stacks are they?</source>
+        <translation>Aucune pile ne porte ces noms ici. Quelles piles sont-ce&#xa0;?</translation>
+    </message>
+    <message>
+        <source>What was done is not clear from these words. What do they mean?</source>
+        <translation>Ces mots ne disent pas clairement ce qui a été fait. Que veulent-ils dire&#xa0;?</translation>
+    </message>
+    <message>
+        <source>These are none of the materials here. Which come nearest?</source>
+        <translation>Ce ne sont pas des matières connues ici. Lesquelles s’en rapprochent le plus&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the stack?</source>
+        <translation>Il y en a %1. La pile est-elle dans une autre colonne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold what was done?</source>
+        <translation>Il y en a %1. Ce qui a été fait est-il dans une autre colonne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There are %1 of them. Does another column hold the material?</source>
+        <translation>Il y en a %1. La matière est-elle dans une autre colonne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Only the first %1 are asked here; the rows of the others are at fault.</source>
+        <translation>Seuls les %1 premiers sont demandés ici&#xa0;; les lignes des autres sont en faute.</translation>
+    </message>
+    <message>
+        <source>«%1»</source>
+        <translation>«&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), the first in line %1</source>
+        <translation>
+            <numerusform>%n ligne, la première&#xa0;: %1</numerusform>
+            <numerusform>%n lignes, la première&#xa0;: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>a new stack</source>
+        <translation>une nouvelle pile</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>laisser de côté</translation>
+    </message>
+    <message>
+        <source>Stack that %1 means</source>
+        <translation>Pile que désigne %1</translation>
+    </message>
+    <message>
+        <source>What %1 means</source>
+        <translation>Ce que veut dire %1</translation>
+    </message>
+    <message>
+        <source>Material that %1 means</source>
+        <translation>Matière que désigne %1</translation>
+    </message>
+    <message>
+        <source>A new stack is set up with the usual sizes on the day of its first row, with the usual bedding where no row lays any. Look at those entries afterwards; worms that no row puts in have to be recorded too.</source>
+        <translation>Une nouvelle pile est installée aux mesures habituelles le jour de sa première ligne, avec la litière habituelle si aucune ligne n’en met. Revoir ces entrées ensuite&#xa0;; les vers qu’aucune ligne ne met sont encore à noter.</translation>
     </message>
 </context>
 <context>
@@ -10360,6 +10524,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Record</source>
         <translation>Noter</translation>
     </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>À revoir&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::NewStack</name>
@@ -10394,6 +10562,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1: new stack</source>
         <translation>%1&#xa0;: nouvelle pile</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet. If it is meant so, press «%1» once more.</source>
+        <translation>Rien n’est encore noté. Si c’est bien ce qui est voulu, appuyer encore une fois sur «&#xa0;%1&#xa0;».</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace tierloam::advice {
 namespace {
 
@@ -75,6 +77,41 @@ TEST(AdviceOfTheColony, ATenthAfterColdOrHeatIsTold)
     StackReckoning mild = calm();
     colony(mild, -20, 0.1); // taken out, or moved: the bed was never too cold or too hot
     EXPECT_THAT(codes(mild), Not(Contains("look-next")));
+}
+
+/// By and by, without cold or heat: told once it is half of what it was, and kept until it is 0.6 of it.
+TEST(AdviceOfTheColony, OneThatDwindlesIsTold)
+{
+    StackReckoning stack = calm();
+    const auto falling = [&](double aDay, double today) {
+        since(stack, -40, [&](StackEstimate& day) {
+            const double kg = today * std::pow(1.0 + aDay, daysBetween(day.day, stack.asOf));
+            day.colonyKg = {kg * 0.7, kg, kg * 1.5};
+        });
+    };
+    falling(0.02, 0.5); // 0.45 of what it was 40 days ago
+    auto all = adviceFor(stack);
+    const Advice* told = find(all, Code::lookNext);
+    ASSERT_NE(told, nullptr);
+    EXPECT_EQ(told->look, LookKind::wormsSeen);
+    EXPECT_EQ(told->severity, Severity::due);
+    EXPECT_THAT(told->text, HasSubstr("the colony dwindles"));
+    EXPECT_THAT(told->because, HasSubstr("it was 1."));
+    EXPECT_EQ(told->food, Food::none) << "it may be fed";
+    stack.record.lastWormLook = in(-13);
+    EXPECT_EQ(find(adviceFor(stack), Code::lookNext), nullptr) << "whoever has looked knows";
+    stack.record.lastWormLook = in(-14);
+    EXPECT_NE(find(adviceFor(stack), Code::lookNext), nullptr);
+    falling(0.008, 0.5); // 0.73
+    EXPECT_EQ(find(adviceFor(stack), Code::lookNext), nullptr);
+    falling(0.02, 0.5);
+    colony(stack, 0, 0.6); // 0.52: kept
+    EXPECT_NE(find(adviceFor(stack), Code::lookNext), nullptr);
+    colony(stack, 0, 0.8);
+    EXPECT_EQ(find(adviceFor(stack), Code::lookNext), nullptr);
+    falling(0.0, 1.0);
+    colony(stack, -60, 0.4); // taken out on one day
+    EXPECT_EQ(find(adviceFor(stack), Code::lookNext), nullptr);
 }
 
 TEST(AdviceOfTheColony, ColdTellsTheLossAsHeatDoes)

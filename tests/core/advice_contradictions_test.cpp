@@ -9,7 +9,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <map>
 #include <random>
 #include <set>
@@ -20,7 +22,7 @@ namespace {
 using advice::Food;
 
 constexpr std::uint64_t series = 0x0ad51ce;
-constexpr int households = 200;
+constexpr int households = 200; ///< unless TIERLOAM_HOUSEHOLDS asks for fewer
 constexpr int fewMembers = 64;
 constexpr int strangeStacks = 6000;
 
@@ -200,11 +202,18 @@ StackReckoning strange(std::mt19937& dice)
     return stack;
 }
 
+int asked()
+{
+    const char* fewer = std::getenv("TIERLOAM_HOUSEHOLDS");
+    return fewer != nullptr ? std::min(std::atoi(fewer) * 4, households) : households;
+}
+
 TEST(AdviceOfManyHouseholds, NeverContradictsItself)
 {
     const Pairs pairs = documented();
     std::map<std::string, int> seen;
-    for (int number = 0; number < households; ++number) {
+    const int wanted = asked();
+    for (int number = 0; number < wanted; ++number) {
         const MadeUp household = makeHousehold(series, number);
         const Reckoned reckoned = reckonHousehold(household, fewMembers);
         const std::vector<Advice> all = advice::adviceFor(*reckoned.stack);
@@ -218,7 +227,7 @@ TEST(AdviceOfManyHouseholds, NeverContradictsItself)
         }
     }
     for (const auto& [code, count] : seen) std::printf("%-18s %d\n", code.c_str(), count);
-    EXPECT_GE(seen.size(), 8u); // otherwise nothing was tested
+    EXPECT_GE(seen.size(), wanted == households ? 8u : 1u); // otherwise nothing was tested
 }
 
 /// In states that no household comes to the rules do clash, in nearly every way that is written down; what is told does not.

@@ -96,6 +96,34 @@ TEST(AdviceOfWater, TooDryIsToldWithinTheWeekBeforeAndBySqueezing)
     EXPECT_THAT(codes(stack), Not(Contains("too-dry")));
 }
 
+/// A meter that says the contrary of the hand: neither water nor paper before another handful.
+TEST(AdviceOfWater, TwoReadingsThatDenyEachOtherAskForAnother)
+{
+    for (const int felt : {1, 5}) {
+        StackReckoning stack = calm(); // 76 % at 0.97 of what it holds
+        stack.record.lastSqueeze = stack.record.lastMoistureLook = in(-1);
+        stack.record.squeeze = felt;
+        const Code code = felt == 1 ? Code::tooDry : Code::tooWet;
+        ASSERT_NE(find(adviceFor(stack), code), nullptr);
+        EXPECT_FALSE(find(adviceFor(stack), code)->look) << "by the hand alone it is so";
+        stack.record.lastMoistureRead = in(-1);
+        stack.record.moistureReadPct = 76.0;
+        const auto all = adviceFor(stack);
+        const Advice* told = find(all, code);
+        ASSERT_NE(told, nullptr);
+        EXPECT_EQ(told->look, LookKind::squeeze);
+        EXPECT_EQ(told->severity, Severity::due);
+        EXPECT_EQ(told->litres, 0.0);
+        EXPECT_THAT(told->because, HasSubstr("moisture was read as 76 %"));
+        EXPECT_EQ(find(all, felt == 1 ? Code::tooWet : Code::tooDry), nullptr);
+        stack.record.lastMoistureRead = in(-2); // before the squeeze: it has changed since
+        EXPECT_FALSE(find(adviceFor(stack), code)->look);
+        stack.record.lastMoistureRead = in(0);
+        stack.record.moistureReadPct = felt == 1 ? 30.0 : 90.0; // both say the same
+        EXPECT_FALSE(find(adviceFor(stack), code)->look);
+    }
+}
+
 TEST(AdviceOfWater, LitresAreThoseOfWhatWasReadWhereTheEstimateDoubtsIt)
 {
     StackReckoning stack = calm(); // holds 0.97 of some 4 to 5 L by the estimate

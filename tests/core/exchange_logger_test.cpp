@@ -91,6 +91,32 @@ TEST(Logger, ReadsWhatInstrumentsWrite)
     EXPECT_THAT(faultyRows(sheet, read), HasSubstr("999.9,101"));
 }
 
+// A clock that is set wrong writes days that have not come; whoever reads them would take them for known.
+TEST(Logger, RowsOfDaysThatHaveNotComeAreAtFault)
+{
+    const Sheet sheet = sheetOf("time,bed C,air C\n2031-05-01 23:59,20.5,18\n2031-05-02 00:00,21.5,19\n2131-05-02 00:10,,19\n");
+    const LoggerMapping mapping = guessMapping(sheet.header);
+    EXPECT_EQ(readLogger(sheet, mapping).count(), 5U) << "without a day to hold them to";
+    const LoggerRead read = readLogger(sheet, mapping, parseDay("2031-05-01"));
+    EXPECT_EQ(read.count(), 2U) << "the evening of today has come";
+    EXPECT_EQ(read.last, *parseDay("2031-05-01"));
+    ASSERT_EQ(read.faults.size(), 2U);
+    EXPECT_EQ(read.faults.at(1).line, 3);
+    EXPECT_EQ(read.faults.at(1).column, QStringLiteral("time"));
+    EXPECT_EQ(read.faults.at(1).found, QStringLiteral("2031-05-02 00:00"));
+    EXPECT_THAT(read.faults.at(1).allowed.toStdString(), HasSubstr("has not come"));
+}
+
+TEST(Logger, AllRowsAtFaultAreCountedAndTheFirstKept)
+{
+    std::string rows = "time,bed C,air C\n";
+    for (std::size_t i = 0; i < LoggerRead::mostFaults + 7; ++i) rows += "2031-05-01 10:00,999,999\n";
+    const Sheet sheet = sheetOf(rows);
+    const LoggerRead read = readLogger(sheet, guessMapping(sheet.header));
+    EXPECT_EQ(read.faults.size(), LoggerRead::mostFaults);
+    EXPECT_EQ(read.faultyRows, LoggerRead::mostFaults + 7) << "a row with two such values is one";
+}
+
 TEST(Logger, AMappingIsRememberedByItsHeader)
 {
     LoggerMapping mapping = guessMapping({"time", "temp", "x"});
@@ -173,7 +199,7 @@ TEST(LoggerPlan, AHundredThousandRowsAreReadWithProgressAndCanBeCalledOff)
     const LoggerMapping mapping = guessMapping(sheet.header);
     double told = -1;
     int times = 0;
-    const LoggerRead read = readLogger(sheet, mapping, [&](double share) {
+    const LoggerRead read = readLogger(sheet, mapping, {}, [&](double share) {
         EXPECT_GT(share, told);
         told = share;
         ++times;
@@ -184,7 +210,7 @@ TEST(LoggerPlan, AHundredThousandRowsAreReadWithProgressAndCanBeCalledOff)
     EXPECT_EQ(plan.fresh, 100'000U);
     EXPECT_EQ(plan.days, 348U);
     std::stop_source stop;
-    EXPECT_EQ(readLogger(sheet, mapping, [&](double share) { if (share > 0.5) stop.request_stop(); }, stop.get_token()).count(), 0U);
+    EXPECT_EQ(readLogger(sheet, mapping, {}, [&](double share) { if (share > 0.5) stop.request_stop(); }, stop.get_token()).count(), 0U);
 }
 
 }

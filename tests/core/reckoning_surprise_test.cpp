@@ -48,6 +48,36 @@ TEST(Surprise, ABedFarFromTheUsualIsAsItWasReadAndNothingElseChanges)
     }
 }
 
+/// 35 °C in a cold garage may be 3.5: half of what is possible takes it for true, and the next reading tells.
+TEST(Surprise, ADeadlyBedFarFromAllThatWasExpectedMayBeASlipOfThePen)
+{
+    Notes garage;
+    journal::Setup cold;
+    cold.temp = celsius(6);
+    garage.begun("Mill", cold).fedWeekly("Mill", 2, 70, 200);
+    garage.add(60, "Mill", bedAt(6));
+    const double before = at(garage, 76).now.colonyKg.p50; // as it would be
+    ASSERT_GT(before, 0.1);
+    Notes slip = garage;
+    slip.add(71, "Mill", bedAt(35));
+    const StackReckoning doubted = at(slip, 72);
+    EXPECT_FALSE(doubted.disagreements.empty()) << "it is told";
+    EXPECT_LT(doubted.now.binTempC.p05, 8.0);
+    EXPECT_GT(doubted.now.binTempC.p95, 33.0);
+    for (const double then : {6.0, 35.0}) {
+        Notes again = slip;
+        again.add(73, "Mill", bedAt(then));
+        const StackReckoning settled = at(again, 76);
+        if (then < 10.0) {
+            EXPECT_NEAR(settled.now.colonyKg.p50 / before, 1.0, 0.08) << "it was one";
+            EXPECT_LT(settled.now.binTempC.p95, 12.0);
+        } else {
+            EXPECT_LT(settled.now.colonyKg.p50, 0.85 * before) << "it was none";
+            EXPECT_GT(settled.now.binTempC.p05, 25.0);
+        }
+    }
+}
+
 TEST(Surprise, AHotBedStaysHotUntilItIsReadAgainOrMoved)
 {
     Notes hot = indoors(70);

@@ -297,6 +297,46 @@ TEST_F(NewStackTest, FourInputsMakeAStackWithWormsAndItsFirstFeeding)
     EXPECT_EQ(inputs, 4);
 }
 
+// 0.16 m² carry 0.8 kg at most: the upper end of the crowding that halves the greatest mass in the model's table, 5 kg/m².
+TEST_F(NewStackTest, MoreWormsThanATrayCanCarryIsSaidToBeLookedAtAgainAndStoodByWithASecondPress)
+{
+    start();
+    type("Name", "Porch");
+    auto* doubt = window().findChild<QLabel*>(QStringLiteral("formDoubt"));
+    type("Worms put in", "790");
+    EXPECT_FALSE(doubt->isVisible());
+    type("Worms put in", "4500");
+    giveItsHeight();
+    EXPECT_TRUE(doubt->isVisible());
+    for (const QString& part : {QStringLiteral("Look again"), ui::amountText({4500, Unit::g}), ui::massText(0.8)}) EXPECT_TRUE(doubt->text().contains(part)) << doubt->text().toStdString();
+    EXPECT_EQ(shell().acceptButton()->accessibleDescription(), doubt->text()) << "who does not see it hears it at the button";
+    click("accept");
+    EXPECT_TRUE(recorded_.empty());
+    EXPECT_TRUE(shell().problem().contains(QStringLiteral("once more"))) << shell().problem().toStdString();
+    // Put right, one press is enough.
+    type("Worms put in", "450");
+    EXPECT_FALSE(doubt->isVisible());
+    EXPECT_TRUE(shell().problem().isEmpty());
+    type("Worms put in", "4500");
+    click("accept");
+    EXPECT_TRUE(recorded_.empty()) << "it is asked again";
+    click("accept");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !recorded_.empty(); }, patience)) << "whoever means it is not held up";
+}
+
+TEST_F(NewStackTest, FoodAndBeddingThatNoTrayHoldsAreDoubtedToo)
+{
+    start();
+    auto* doubt = window().findChild<QLabel*>(QStringLiteral("formDoubt"));
+    type("First feeding", "80");
+    EXPECT_FALSE(doubt->isVisible());
+    type("First feeding", "80000");
+    EXPECT_TRUE(doubt->text().contains(QStringLiteral("of food"))) << doubt->text().toStdString();
+    type("First feeding", "80");
+    type("Amount, dry", "20000");
+    EXPECT_TRUE(doubt->text().contains(QStringLiteral("of bedding"))) << doubt->text().toStdString();
+}
+
 TEST_F(NewStackTest, SaysHowMuchBeddingAndWaterAndFollowsTheTray)
 {
     start();

@@ -151,6 +151,10 @@ TEST_F(WindowTest, TheReportAndTheLogHoldNothingOfTheJournal)
     household().finishWrites();
     settle();
     window_->action(ui::ActionId::copyReport)->trigger();
+    settle();
+    const auto calm = window_->notices()->findChildren<QFrame*>(QStringLiteral("done"));
+    EXPECT_TRUE(std::ranges::any_of(calm, [](const QFrame* each) { return !each->isHidden() && each->findChild<QLabel*>(QStringLiteral("noticeText"))->text().contains(QStringLiteral("clipboard")); }))
+        << "what went well is told without the colour of warnings";
     const QString report = QGuiApplication::clipboard()->text();
     EXPECT_TRUE(report.contains(QStringLiteral("Tierloam 1.2.3")));
     EXPECT_TRUE(report.contains(QStringLiteral("schema 5")) && report.contains(QString::number(entries()) + QStringLiteral(" entries"))) << report.toStdString();

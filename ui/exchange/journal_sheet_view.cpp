@@ -2,12 +2,14 @@
 
 #include "core/exchange/logger_csv.h"
 #include "core/exchange/refusal_text.h"
+#include "core/journal/names.h"
 #include "core/quantity/units.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/panels.h"
 #include "ui/exchange/aside.h"
 #include "ui/exchange/questions_box.h"
 #include "ui/exchange/rows_at_fault.h"
+#include "ui/exchange/words_box.h"
 #include "ui/forms/fit_area.h"
 
 #include <QCheckBox>
@@ -18,6 +20,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScreen>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QTableView>
 #include <QTimer>
@@ -35,6 +38,7 @@ using exchange::SheetField;
 
 constexpr int leastTable = 11; ///< lines: the head, the lists that name the columns, three rows and the bar beneath
 constexpr int leastFate = 34; ///< letters for what becomes of a row
+constexpr int isNewRole = Qt::UserRole + 1; ///< of a stack that is not there yet
 
 QString plainText(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
@@ -82,6 +86,8 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     askedRows->setContentsMargins(0, 0, 0, 0);
     box_ = new QuestionsBox{asked_};
     askedRows->addWidget(box_);
+    words_ = new WordsBox{asked_};
+    askedRows->addWidget(words_);
     missing_ = new QWidget{asked_};
     auto* form = new QVBoxLayout{missing_};
     form->setContentsMargins(0, 0, 0, 0);
@@ -152,16 +158,17 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
     saveFaults_->setObjectName(QStringLiteral("saveFaults"));
     readings_ = ui::makeButton(tr("These are &readings of a logger…"), ui::Tone::plain, this);
     readings_->setObjectName(QStringLiteral("toReadings"));
-    readings_->hide();
     auto* close = ui::makeButton(tr("Close"), ui::Tone::plain, this);
     buttons->addButton(import_, QDialogButtonBox::ActionRole);
     buttons->addButton(saveFaults_, QDialogButtonBox::ActionRole);
     buttons->addButton(readings_, QDialogButtonBox::ActionRole);
     buttons->addButton(close, QDialogButtonBox::RejectRole);
     rows->addWidget(buttons);
+    readings_->hide(); // the box shows what is put into it
 
     connect(separator_, &QComboBox::activated, this, [this] { load(static_cast<char>(separator_->currentData().toInt())); });
     connect(box_, &QuestionsBox::answered, this, &JournalSheetView::replan);
+    connect(words_, &WordsBox::answered, this, &JournalSheetView::replan);
     connect(shown_, &QComboBox::activated, this, [this] { showRows(static_cast<SheetPreview::Shown>(shown_->currentData().toInt())); });
     connect(leaveThere_, &QCheckBox::toggled, this, &JournalSheetView::replan);
     connect(leaveTwice_, &QCheckBox::toggled, this, &JournalSheetView::replan);
@@ -197,6 +204,7 @@ void JournalSheetView::meet(household::Household& household)
     followHousehold();
     if (!sheet_ || loading_) return;
     plan_.reset(); // it was made against nothing
+    remembered_ = false;
     ask();
     replan();
 }
@@ -205,16 +213,20 @@ void JournalSheetView::load(std::optional<char> separator)
 {
     loading_ = true;
     aside_->run([this, path = path_, separator](const std::stop_token&) -> Aside::Answer {
-        auto read = std::make_shared<std::variant<exchange::Sheet, QString>>(exchange::readSheetFile(path, separator));
-        return [this, read] { take(std::move(*read)); };
+        auto loaded = std::make_shared<Loaded>(exchange::readSheetFile(path, separator));
+        if (const auto* sheet = std::get_if<exchange::Sheet>(&loaded->read)) {
+            loaded->columns = exchange::recogniseColumns(*sheet);
+            loaded->questions = exchange::questionsOf(*sheet, loaded->columns);
+        }
+        return [this, loaded] { take(std::move(*loaded)); };
     });
     say(); // that it is being read, not that it failed
 }
 
-void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
+void JournalSheetView::take(Loaded loaded)
 {
     loading_ = false;
-    if (const auto* why = std::get_if<QString>(&read)) {
+    if (const auto* why = std::get_if<QString>(&loaded.read)) {
         file_->setText(*why);
         sheet_.reset();
         plan_.reset();
@@ -223,18 +235,20 @@ void JournalSheetView::take(std::variant<exchange::Sheet, QString> read)
         say();
         return;
     }
-    sheet_ = std::make_shared<const exchange::Sheet>(std::move(std::get<exchange::Sheet>(read)));
+    sheet_ = std::make_shared<const exchange::Sheet>(std::move(std::get<exchange::Sheet>(loaded.read)));
     const QSignalBlocker quiet{separator_};
     separator_->setCurrentIndex(separator_->findData(static_cast<int>(sheet_->separator)));
     QString line = tr("%n row(s), %1.", nullptr, static_cast<int>(sheet_->rows.size())).arg(exchange::encodingText(sheet_->encoding));
     if (!sheet_->separatorIsSure) line = tr("%1 What parts the cells is not certain: look at the columns below.").arg(line);
     file_->setText(line);
-    columns_ = exchange::recogniseColumns(*sheet_);
+    columns_ = std::move(loaded.columns);
+    questions_ = std::move(loaded.questions);
     chosen_.clear();
     plan_.reset();
     model_->setSheet(sheet_);
     placeColumnLists();
-    columnsChanged();
+    ask();
+    replan();
     table_->resizeColumnsToContents();
     const int letter = fontMetrics().averageCharWidth();
     table_->setColumnWidth(0, letter * leastFate);
@@ -279,9 +293,39 @@ void JournalSheetView::showColumns()
 
 void JournalSheetView::columnsChanged()
 {
-    questions_ = exchange::questionsOf(*sheet_, columns_);
+    questions_ = exchange::questionsOf(*sheet_, columns_, words_->answers());
     ask();
     replan();
+}
+
+/// The stacks as people put them, those that have ended behind them: an old diary may be of one.
+QStringList JournalSheetView::stackNames(bool retiredToo) const
+{
+    QStringList standing, retired;
+    if (household_)
+        for (const journal::StackHistory& stack : household::inOrder(household_->journal()->replay.stacks, household_->stackOrder()))
+            (stack.steps.back().after.retired ? retired : standing) << QString::fromStdString(stack.name);
+    return retiredToo ? standing + retired : standing;
+}
+
+void JournalSheetView::askWords(const exchange::OpenWords& words)
+{
+    words_->ask(words, stackNames(true), household_ ? household_->journal()->materials : materials::Table::builtIn());
+    if (household_ && !std::exchange(remembered_, true)) words_->answer(exchange::wordsFrom(household_->remembered(exchange::wordsName(sheet_->header))));
+}
+
+/// Before the entries are: so that the import is the step that one undo takes back.
+void JournalSheetView::rememberWords()
+{
+    if (!household_ || !words_->anything()) return;
+    const QString name = exchange::wordsName(sheet_->header);
+    exchange::WordAnswers all = exchange::wordsFrom(household_->remembered(name)), now = words_->answers();
+    // What an earlier file with these columns asked besides stays answered.
+    now.stacks.merge(all.stacks);
+    now.actions.merge(all.actions);
+    now.materials.merge(all.materials);
+    const QString text = exchange::wordsText(now);
+    if (text != household_->remembered(name)) household_->remember(name, text, tr("Remember the words of %1").arg(QFileInfo{path_}.fileName()));
 }
 
 void JournalSheetView::ask()
@@ -292,12 +336,14 @@ void JournalSheetView::ask()
         const QString before = stack_->currentData().toString();
         stack_->clear();
         stack_->addItem(tr("Please choose"));
-        QStringList names;
-        if (household_)
-            for (const journal::StackHistory& stack : household::inOrder(household_->journal()->replay.stacks, household_->stackOrder()))
-                if (!stack.steps.back().after.retired) names << QString::fromStdString(stack.name);
+        const QStringList names = stackNames(false);
         if (names.size() == 1) stack_->clear(); // no question with one answer
         for (const QString& name : names) stack_->addItem(name, name);
+        const QString fresh = QFileInfo{path_}.completeBaseName();
+        if (journal::isStackName(fresh.toStdString()) && !stackNames(true).contains(fresh)) {
+            stack_->addItem(tr("A new stack, «%1»").arg(fresh), fresh);
+            stack_->setItemData(stack_->count() - 1, true, isNewRole);
+        }
         if (const int kept = stack_->findData(before); kept > 0) stack_->setCurrentIndex(kept);
     }
     for (const auto& [needed, words, list] : {std::tuple{questions_.action, actionWords_, action_}, std::tuple{questions_.stack, stackWords_, stack_}, std::tuple{questions_.unit, unitWords_, unit_}}) {
@@ -305,7 +351,8 @@ void JournalSheetView::ask()
         list->setVisible(needed);
     }
     missing_->setVisible(questions_.action || questions_.stack || questions_.unit);
-    asked_->setVisible(questions_.action || questions_.stack || questions_.unit || box_->anything());
+    words_->setVisible(words_->anything());
+    asked_->setVisible(questions_.action || questions_.stack || questions_.unit || box_->anything() || words_->anything());
     QStringList ignored;
     for (const std::string& name : questions_.ignored) ignored << QStringLiteral("«%1»").arg(QString::fromStdString(name));
     ignored_->setText(ignored.isEmpty() ? QString{} : tr("Left out, since they are no columns of the journal: %1").arg(ignored.join(QStringLiteral(", "))));
@@ -320,7 +367,9 @@ exchange::SheetAnswers JournalSheetView::answers() const
     answers.decimal = box_->decimal();
     answers.order = box_->order();
     answers.century = box_->century();
+    answers.words = words_->answers();
     answers.stack = stack_->currentData().toString().toStdString();
+    if (questions_.stack && stack_->currentData(isNewRole).toBool()) answers.words.newStacks.insert(answers.stack);
     answers.action = action_->currentData().toString().toStdString();
     if (unit_->currentData().isValid()) answers.unit = static_cast<Unit>(unit_->currentData().toInt());
     answers.leaveOutThere = leaveThere_->isChecked();
@@ -333,25 +382,44 @@ void JournalSheetView::replan()
     if (!sheet_ || loading_) return; // a plan of the old rows would take the place of the new ones; take() plans those
     refusal_.clear();
     const journal::Entries existing = household_ ? household_->journal()->entries : journal::Entries{};
+    struct Looked {
+        exchange::OpenWords words;
+        exchange::SheetQuestions questions;
+        std::shared_ptr<const exchange::SheetPlan> plan;
+    };
     aside_->run([this, sheet = sheet_, answers = answers(), existing](const std::stop_token& stop) -> Aside::Answer {
-        auto made = std::make_shared<exchange::SheetPlan>(exchange::planImport(*sheet, answers, existing, stop));
-        return [this, sheet, made] {
+        auto looked = std::make_shared<Looked>();
+        looked->words = exchange::openWordsOf(*sheet, answers.columns, answers.words, answers.action, existing);
+        looked->questions = exchange::questionsOf(*sheet, answers.columns, answers.words);
+        looked->plan = std::make_shared<const exchange::SheetPlan>(exchange::planImport(*sheet, answers, existing, stop));
+        return [this, sheet, answers, looked] {
             if (sheet != sheet_) return;
-            plan_ = made;
-            model_->setWaiting(unanswered());
-            model_->setPlan(plan_);
-            fitRows();
-            say();
-            begin();
+            askWords(looked->words);
+            questions_ = looked->questions;
+            ask();
+            if (this->answers() != answers) return replan(); // what was remembered is an answer too
+            showPlan(looked->plan);
         };
     });
     say();
 }
 
+void JournalSheetView::showPlan(std::shared_ptr<const exchange::SheetPlan> plan)
+{
+    plan_ = std::move(plan);
+    const Place place = placeOfTable();
+    model_->setWaiting(unanswered());
+    model_->setPlan(plan_);
+    fitRows();
+    say();
+    goBackTo(place);
+    begin();
+}
+
 void JournalSheetView::say()
 {
     const auto count = [this](RowFate fate) { return plan_ ? static_cast<int>(plan_->count(fate)) : 0; };
-    const int faults = count(RowFate::fault), there = count(RowFate::there), twice = count(RowFate::twice);
+    const int faults = count(RowFate::fault), there = count(RowFate::there), twice = count(RowFate::twice), unwanted = count(RowFate::unwanted);
     const int added = plan_ ? static_cast<int>(plan_->entries.size()) : 0;
     leaveThere_->setText(there > 0 ? tr("Leave out what the journal holds already (%1)").arg(there) : tr("Leave out what the journal holds already"));
     leaveTwice_->setText(twice > 0 ? tr("Leave out what an earlier row of the file says too (%1)").arg(twice) : tr("Leave out what an earlier row of the file says too"));
@@ -367,6 +435,7 @@ void JournalSheetView::say()
         if (faults > 0) shown_->addItem(tr("Rows at fault (%1)").arg(faults), static_cast<int>(SheetPreview::Shown::faults));
         if (there > 0) shown_->addItem(tr("Rows that are there already (%1)").arg(there), static_cast<int>(SheetPreview::Shown::there));
         if (twice > 0) shown_->addItem(tr("Rows said before (%1)").arg(twice), static_cast<int>(SheetPreview::Shown::twice));
+        if (unwanted > 0) shown_->addItem(tr("Rows left out as answered (%1)").arg(unwanted), static_cast<int>(SheetPreview::Shown::unwanted));
         const int kept = shown_->findData(before);
         shown_->setCurrentIndex(std::max(0, kept));
         if (kept < 0 && sheet_) showRows(SheetPreview::Shown::first);
@@ -393,7 +462,9 @@ void JournalSheetView::say()
         if (sheet_->rows.empty()) parts << tr("There are no rows beneath the names of the columns: nothing to import.");
         else if (added > 0) parts << tr("%n entry(ies) will be added, as one step that can be undone.", nullptr, added);
         else parts << tr("Nothing will be added.");
+        if (plan_->begun > 0) parts << tr("%n of them begin(s) what is a new stack.", nullptr, static_cast<int>(plan_->begun));
         if (faults > 0) parts << tr("%n row(s) at fault: not added.", nullptr, faults);
+        if (unwanted > 0) parts << tr("%n row(s) left out as answered.", nullptr, unwanted);
         if (there > 0) parts << tr("%n row(s) already there: left out.", nullptr, there);
         if (twice > 0) parts << tr("%n row(s) said before: left out.", nullptr, twice);
         // Rows that wait for an answer are not at fault.
@@ -412,6 +483,35 @@ void JournalSheetView::resizeEvent(QResizeEvent* event)
 {
     ui::View::resizeEvent(event);
     QTimer::singleShot(0, this, &JournalSheetView::fitRows); // when the table has its new width
+}
+
+/// Where people are in the rows: what comes back after these were made anew. By rows of the file, since those that are shown may be others.
+JournalSheetView::Place JournalSheetView::placeOfTable() const
+{
+    Place place;
+    const auto rowAt = [this](int row) { return row > 0 ? model_->rowOfSheet(row) : std::nullopt; };
+    const QModelIndex current = table_->currentIndex();
+    if (current.isValid()) place.current = std::pair{rowAt(current.row()), current.column()};
+    for (const QModelIndex& each : table_->selectionModel()->selectedRows())
+        if (const auto row = rowAt(each.row())) place.selected.push_back(*row);
+    // The bar counts rows.
+    place.down = table_->verticalScrollBar()->value();
+    place.top = rowAt(place.down);
+    place.across = table_->horizontalScrollBar()->value();
+    return place;
+}
+
+void JournalSheetView::goBackTo(const Place& place)
+{
+    QItemSelection selected;
+    for (const std::size_t row : place.selected)
+        if (const auto at = model_->shownAt(row)) selected.select(model_->index(*at, 0), model_->index(*at, model_->columnCount() - 1));
+    table_->selectionModel()->select(selected, QItemSelectionModel::ClearAndSelect);
+    if (place.current && place.current->first)
+        if (const auto at = model_->shownAt(*place.current->first)) table_->selectionModel()->setCurrentIndex(model_->index(*at, place.current->second), QItemSelectionModel::NoUpdate);
+    const auto top = place.top ? model_->shownAt(*place.top) : std::nullopt;
+    table_->verticalScrollBar()->setValue(top.value_or(place.down));
+    table_->horizontalScrollBar()->setValue(place.across);
 }
 
 /// Once the rows have been looked at the focus is where people go on: at the first question that is open, else at the button that imports.
@@ -438,12 +538,13 @@ void JournalSheetView::fitRows()
         const int height = usual + wanted.height() - std::min(wanted.height(), fontMetrics().height());
         if (table_->rowHeight(row) != height) table_->setRowHeight(row, height);
     }
-    table_->setColumnWidth(0, std::clamp(widest + margin, letter * leastFate, most));
+    // It grows and does not shrink again, or all columns would jump sideways with every answer.
+    table_->setColumnWidth(0, std::min(std::max(table_->columnWidth(0), widest + margin), most));
 }
 
 bool JournalSheetView::unanswered() const
 {
-    if (box_->open()) return true;
+    if (box_->open() || words_->open()) return true;
     const auto lacks = [](bool needed, const QComboBox* list) { return needed && !list->currentData().isValid(); };
     return lacks(questions_.action, action_) || lacks(questions_.stack, stack_) || lacks(questions_.unit, unit_);
 }
@@ -454,6 +555,7 @@ void JournalSheetView::import()
     import_->setEnabled(false); // until it is answered
     QStringList warnings;
     for (const journal::Warning& warning : plan_->warnings) warnings << exchange::warningText(warning, plan_->after);
+    rememberWords();
     wanting_ = true;
     Q_EMIT importWanted(plan_->entries, warnings);
     wanting_ = false;

@@ -25,6 +25,7 @@ namespace tierloam::exchange_view {
 
 class Aside;
 class QuestionsBox;
+class WordsBox;
 
 /// Somebody's table, read into the journal: its first rows as they stand, which column holds what, what the file leaves open, what becomes
 /// of each row and why. Nothing is written before the one button is pressed; then it is one step that can be undone. Rows at fault can be
@@ -56,19 +57,37 @@ protected:
 private:
     void load(std::optional<char> separator);
     void followHousehold();
-    void take(std::variant<exchange::Sheet, QString> read);
+    /// A file that was read, and what there is to ask of it: a long one is gone through beside the window.
+    struct Loaded {
+        std::variant<exchange::Sheet, QString> read;
+        std::vector<exchange::SheetColumn> columns;
+        exchange::SheetQuestions questions;
+    };
+    void take(Loaded loaded);
     void placeColumnLists();
     void showColumns();
+    void askWords(const exchange::OpenWords& words);
+    void rememberWords();
     void columnsChanged();
     void ask();
     void replan();
+    void showPlan(std::shared_ptr<const exchange::SheetPlan> plan);
     void say();
     void showRows(SheetPreview::Shown shown);
     void fitRows();
+    struct Place {
+        std::optional<std::pair<std::optional<std::size_t>, int>> current; ///< row of the sheet, column of the table
+        std::vector<std::size_t> selected; ///< rows of the sheet
+        std::optional<std::size_t> top;    ///< the first row of the sheet in sight
+        int down = 0, across = 0;          ///< where the bars are
+    };
+    Place placeOfTable() const;
+    void goBackTo(const Place& place);
     void begin();
     bool unanswered() const;
     void import();
     void saveFaults();
+    QStringList stackNames(bool retiredToo) const;
     exchange::SheetAnswers answers() const;
 
     QString path_;
@@ -85,6 +104,7 @@ private:
     bool imported_ = false;
     bool wanting_ = false;           ///< the window is taking the entries, into a household that it makes for them
     bool begun_ = false;
+    bool remembered_ = false;        ///< what was answered for such a table before has been filled in
     QString refusal_;
 
     Aside* aside_;
@@ -94,6 +114,7 @@ private:
     QLabel* summary_;
     QComboBox* separator_;
     QuestionsBox* box_;
+    WordsBox* words_;
     forms::FitArea* middle_;
     QWidget* asked_;
     QWidget* missing_;

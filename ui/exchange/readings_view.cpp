@@ -260,12 +260,12 @@ void ReadingsView::readAll()
     }
     stage_ = Stage::planning;
     const QPointer<ReadingsView> view{this};
-    aside_->run([this, view, sheet = sheet_, mapping = mapping_](const std::stop_token& stop) -> Aside::Answer {
+    aside_->run([this, view, sheet = sheet_, mapping = mapping_, today = household_.today()](const std::stop_token& stop) -> Aside::Answer {
         const auto progress = [this, stop](double share) {
             // The view outlives its Aside, and with it this call.
             QMetaObject::invokeMethod(this, [this, share, stop] { if (!stop.stop_requested() && stage_ == Stage::planning) showProgress(share, tr("Reading the file…")); }, Qt::QueuedConnection);
         };
-        auto made = std::make_shared<const exchange::LoggerRead>(exchange::readLogger(*sheet, mapping, progress, stop));
+        auto made = std::make_shared<const exchange::LoggerRead>(exchange::readLogger(*sheet, mapping, today, progress, stop));
         return [this, made] {
             read_ = made;
             compare();
@@ -373,7 +373,7 @@ void ReadingsView::say()
     columns_->setEnabled(stage_ != Stage::writing);
     box_->setEnabled(stage_ != Stage::writing);
     stack_->setEnabled(stage_ != Stage::writing);
-    const int faults = read_ ? static_cast<int>(read_->faults.size()) : 0;
+    const int faults = read_ ? static_cast<int>(read_->faultyRows) : 0;
     saveFaults_->setEnabled(faults > 0);
     import_->setEnabled(stage_ == Stage::ready && plan_ && plan_->fresh > 0 && !household_.readOnly());
     QStringList parts;
@@ -404,7 +404,7 @@ void ReadingsView::saveFaults()
     if (!read_ || !sheet_) return;
     const QString told = saveRowsAtFault(this, dialogs_, path_, exchange::faultyRows(*sheet_, *read_));
     if (told.isEmpty()) return;
-    refusal_ = told;
+    refusal_ = read_->faultyRows > read_->faults.size() ? tr("%1 There are more; the first %2 are in it.").arg(told, number(read_->faults.size())) : told;
     say();
     refusal_.clear();
 }

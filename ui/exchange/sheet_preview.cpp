@@ -12,52 +12,62 @@ void SheetPreview::setSheet(std::shared_ptr<const exchange::Sheet> sheet)
     sheet_ = std::move(sheet);
     plan_.reset();
     shown_ = Shown::first;
-    choose();
+    rows_ = chosen();
     endResetModel();
 }
 
 void SheetPreview::setPlan(std::shared_ptr<const exchange::SheetPlan> plan)
 {
     plan_ = std::move(plan);
-    if (shown_ == Shown::first) {
-        if (rowCount() > 1) Q_EMIT dataChanged(index(1, 0), index(rowCount() - 1, columnCount() - 1));
-        return;
-    }
     show(shown_);
 }
 
 void SheetPreview::show(Shown shown)
 {
+    shown_ = shown;
+    std::vector<std::size_t> rows = chosen();
+    if (rows == rows_) {
+        if (rowCount() > 1) Q_EMIT dataChanged(index(1, 0), index(rowCount() - 1, columnCount() - 1));
+        return;
+    }
     // Rows come and go beneath the first one, whose lists stay where they are.
     if (!rows_.empty()) {
         beginRemoveRows({}, 1, static_cast<int>(rows_.size()));
         rows_.clear();
         endRemoveRows();
     }
-    shown_ = shown;
-    std::vector<std::size_t> chosen;
-    std::swap(chosen, rows_);
-    choose();
-    std::swap(chosen, rows_);
-    if (chosen.empty()) return;
-    beginInsertRows({}, 1, static_cast<int>(chosen.size()));
-    rows_ = std::move(chosen);
+    if (rows.empty()) return;
+    beginInsertRows({}, 1, static_cast<int>(rows.size()));
+    rows_ = std::move(rows);
     endInsertRows();
 }
 
-void SheetPreview::choose()
+std::vector<std::size_t> SheetPreview::chosen() const
 {
-    rows_.clear();
-    if (!sheet_) return;
+    std::vector<std::size_t> rows;
+    if (!sheet_) return rows;
     const auto wanted = [this](std::size_t row) {
         if (shown_ == Shown::first) return true;
         if (!plan_ || row >= plan_->fates.size()) return false;
         const RowFate fate = plan_->fates[row];
-        return (shown_ == Shown::faults && fate == RowFate::fault) || (shown_ == Shown::there && fate == RowFate::there) || (shown_ == Shown::twice && fate == RowFate::twice);
+        return (shown_ == Shown::faults && fate == RowFate::fault) || (shown_ == Shown::there && fate == RowFate::there) || (shown_ == Shown::twice && fate == RowFate::twice)
+            || (shown_ == Shown::unwanted && fate == RowFate::unwanted);
     };
     const std::size_t most = shown_ == Shown::first ? mostFirst : mostOthers;
-    for (std::size_t row = 0; row < sheet_->rows.size() && rows_.size() < most; ++row)
-        if (wanted(row)) rows_.push_back(row);
+    for (std::size_t row = 0; row < sheet_->rows.size() && rows.size() < most; ++row)
+        if (wanted(row)) rows.push_back(row);
+    return rows;
+}
+
+std::optional<std::size_t> SheetPreview::rowOfSheet(int row) const
+{
+    return row > 0 && row <= static_cast<int>(rows_.size()) ? std::optional{rows_[static_cast<std::size_t>(row) - 1]} : std::nullopt;
+}
+
+std::optional<int> SheetPreview::shownAt(std::size_t rowOfSheet) const
+{
+    const auto found = std::ranges::lower_bound(rows_, rowOfSheet);
+    return found != rows_.end() && *found == rowOfSheet ? std::optional{static_cast<int>(found - rows_.begin()) + 1} : std::nullopt;
 }
 
 int SheetPreview::rowCount(const QModelIndex& parent) const { return parent.isValid() || !sheet_ ? 0 : static_cast<int>(rows_.size()) + 1; }
@@ -70,6 +80,7 @@ QString SheetPreview::fateText(std::size_t row) const
     case RowFate::added: return tr("added");
     case RowFate::there: return tr("there already, left out");
     case RowFate::twice: return tr("said before, left out");
+    case RowFate::unwanted: return tr("left out as answered");
     case RowFate::fault:
         if (waiting_) return tr("waits for an answer");
         return tr("at fault: %1").arg(exchange::reasonText(plan_->faults.at(row)));

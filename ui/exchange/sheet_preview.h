@@ -16,7 +16,7 @@ class SheetPreview : public QAbstractTableModel {
 
 public:
     /// Which rows are shown.
-    enum class Shown { first, faults, there, twice };
+    enum class Shown { first, faults, there, twice, unwanted };
     static constexpr std::size_t mostFirst = 60, mostOthers = 5000;
 
     explicit SheetPreview(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
@@ -27,6 +27,10 @@ public:
     /// While something is asked, rows that cannot be read are not at fault but wait.
     void setWaiting(bool waiting) { waiting_ = waiting; }
 
+    /// The row of the sheet that stands in a row of the table, and the way back; nullopt: the row of lists, one that is not shown.
+    std::optional<std::size_t> rowOfSheet(int row) const;
+    std::optional<int> shownAt(std::size_t rowOfSheet) const;
+
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
@@ -36,7 +40,7 @@ public:
     static constexpr int ownColumns = 1;
 
 private:
-    void choose();
+    std::vector<std::size_t> chosen() const;
     QString fateText(std::size_t row) const;
 
     std::shared_ptr<const exchange::Sheet> sheet_;

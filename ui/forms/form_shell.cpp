@@ -49,6 +49,10 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     effect_ = ui::makeLabel({}, ui::TextRole::smallMuted, this, true);
     effect_->setObjectName(QStringLiteral("effect"));
     effect_->hide();
+    doubt_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
+    doubt_->setObjectName(QStringLiteral("formDoubt"));
+    ui::setTone(doubt_, ui::Tone::amber);
+    doubt_->hide();
     problem_ = ui::makeLabel({}, ui::TextRole::body, this, true);
     problem_->setObjectName(QStringLiteral("formProblem"));
     ui::setTone(problem_, ui::Tone::brick);
@@ -68,6 +72,7 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     column->addWidget(cautionCard_);
     column->addWidget(area_, 1);
     column->addWidget(effect_);
+    column->addWidget(doubt_);
     column->addWidget(problem_);
     column->addLayout(buttons_);
     QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};
@@ -128,11 +133,23 @@ QString FormShell::effect() const
     return effect_->text();
 }
 
+void FormShell::setDoubt(const QString& words)
+{
+    doubt_->setText(words.isEmpty() ? QString{} : tr("Look again: %1").arg(words));
+    doubt_->setHidden(words.isEmpty());
+    if (problem().isEmpty()) accept_->setAccessibleDescription(doubt_->text());
+}
+
+QString FormShell::doubt() const
+{
+    return doubt_->text();
+}
+
 void FormShell::setProblem(const QString& words)
 {
     problem_->setText(words);
     problem_->setHidden(words.isEmpty());
-    accept_->setAccessibleDescription(words);
+    accept_->setAccessibleDescription(words.isEmpty() ? doubt() : words);
 }
 
 QString FormShell::problem() const

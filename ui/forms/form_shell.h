@@ -37,6 +37,9 @@ public:
     /// In the size and ink of the text, where what is said there is what the form is for.
     void setEffectProminent();
     QString effect() const;
+    /// What is likely a slip, in words that begin with saying so; it stands in nobody's way.
+    void setDoubt(const QString& words);
+    QString doubt() const;
     /// What stands against it, in words.
     void setProblem(const QString& words);
     QString problem() const;
@@ -74,6 +77,7 @@ private:
     CautionCard* cautionCard_ = nullptr;
     FitArea* area_ = nullptr;
     QLabel* effect_ = nullptr;
+    QLabel* doubt_ = nullptr;
     QLabel* problem_ = nullptr;
     QHBoxLayout* buttons_ = nullptr;
     QPushButton* accept_ = nullptr;

@@ -1,5 +1,6 @@
 #include "ui/forms/new_stack.h"
 
+#include "core/advice/crowding.h"
 #include "core/journal/names.h"
 #include "core/materials/bedding.h"
 #include "ui/common/amount_field.h"
@@ -30,8 +31,6 @@ namespace tierloam::forms {
 
 namespace {
 
-constexpr const char* usualBedding = "corrugated cardboard shredded";
-constexpr double usualDepthCm = 5.0;     // common practice, no source: 2.5 to 5 cm as laid
 constexpr double leastDepthCm = 0.5;
 
 /// Whole tens of grams: no kitchen scale is asked for more.
@@ -52,6 +51,7 @@ public:
     void proposeBedding() const;
     void sayMix();
     void refreshCautions();
+    QString doubt() const;
     QString nameProblem() const;
     journal::Entries entries() const;
 
@@ -79,6 +79,7 @@ public:
     ui::DateField* date = nullptr;
     bool amountTyped = false;
     bool touched = false;
+    QString doubted; ///< what was said to look at again when it was to be recorded: a second press stands by it
     std::optional<household::Ticket> ticket;
 };
 
@@ -127,10 +128,10 @@ void NewStack::Private::build(QWidget* content)
 
     section(tr("The first bedding"));
     bedding = grid->add(tr("Bedding"), new ui::MaterialField{context.journal->materials, materials::Kind::bedding, context.beddingsLately(), {}});
-    bedding->setMaterial(usualBedding);
+    bedding->setMaterial(materials::usualBedding);
     required(bedding, tr("Which bedding?"));
     depth = grid->add(tr("Depth once laid"), new ui::LengthField{leastDepthCm, mostHeightCm});
-    depth->propose(usualDepthCm);
+    depth->propose(materials::usualBeddingDepthCm);
     required(depth, tr("How deep? %1 to %2 is common.").arg(ui::lengthText(2.5), ui::lengthText(5.0)));
     amount = grid->add(tr("Amount, dry"), new ui::AmountField{ui::massUnits()});
     required(amount, tr("How much bedding, as it comes to hand?"));
@@ -159,6 +160,7 @@ void NewStack::Private::build(QWidget* content)
         proposeBedding();
         sayMix();
         refreshCautions();
+        shell.setDoubt(doubt());
     });
     proposeBedding();
     sayMix();
@@ -188,6 +190,30 @@ void NewStack::Private::sayMix()
     const Length laid = materials::laidDepth(*dry->mass(), *floor, *row);
     shell.setEffect(tr("Put in %1 of «%2» and %3 of water: it makes about %4, as wet as a wrung-out sponge. Let it stand for a day before the worms go in.")
                         .arg(ui::amountText(*dry), ui::materialText(row->name), ui::volumeText(wetting.base()), ui::lengthText(laid.base())));
+}
+
+/// Amounts that no tray of this size can hold or feed are mostly a slip of the pen or of the unit.
+QString NewStack::Private::doubt() const
+{
+    const auto floor = area->area().value;
+    const auto high = height->length();
+    if (!floor) return {};
+    QStringList lines;
+    const Mass most = advice::mostWorms(*floor);
+    if (const auto put = worms->amount().value; put && put->mass() && *put->mass() > most)
+        lines << tr("%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(*put), ui::massText(most.base()));
+    const materials::Material* food = context.journal->materials.find(journal::defaultFood);
+    if (const auto given = feed->amount().value; given && food && high) {
+        const auto mass = materials::freshMass(*given, *food);
+        const double room = floor->base() * high->base() / 100.0 * food->bulkKgPerM3;
+        if (mass && mass->base() > room) lines << tr("%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?").arg(ui::amountText(*given), ui::massText(room));
+    }
+    const materials::Material* row = bedding->row();
+    if (const auto dry = amount->amount().value; dry && dry->mass() && row && high) {
+        const Length laid = materials::laidDepth(*dry->mass(), *floor, *row);
+        if (laid > *high) lines << tr("%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?").arg(ui::amountText(*dry), ui::lengthText(laid.base()), ui::lengthText(high->base()));
+    }
+    return lines.join(QLatin1Char(' '));
 }
 
 void NewStack::Private::refreshCautions()
@@ -306,6 +332,15 @@ void NewStack::record()
         return;
     }
     if (!sound) return;
+    // Said once more where it cannot be missed; whoever means it presses again.
+    if (const QString doubt = d_->doubt(); doubt != d_->doubted) {
+        d_->doubted = doubt;
+        d_->shell.setDoubt(doubt);
+        if (!doubt.isEmpty()) {
+            d_->shell.setProblem(tr("Nothing is recorded yet. If it is meant so, press «%1» once more.").arg(d_->shell.acceptButton()->text()));
+            return;
+        }
+    }
     journal::Edit edit;
     edit.added = d_->entries();
     if (const QString refusal = d_->household.refusalOf(edit); !refusal.isEmpty()) {

@@ -22,7 +22,6 @@ using ui::MaterialField;
 
 constexpr double mostMoisture = 99.0;         // at 100 % there would be no dry matter
 constexpr double litresPerCmOnSquareMetre = 10.0;
-constexpr const char* usualBedding = "corrugated cardboard shredded";
 
 class LidBody final : public Body {
     Q_DECLARE_TR_FUNCTIONS(LidBody)
@@ -149,7 +148,7 @@ public:
         moisture_ = grid.add(tr("Moisture once laid"), new ui::ShareField{0.0, mostMoisture});
         moisture_->setHint(tr("wetted like a wrung-out sponge when left empty"));
         const auto* last = context.last<journal::Bed>();
-        material_->setMaterial(last ? std::string_view{last->material} : std::string_view{usualBedding});
+        material_->setMaterial(last ? std::string_view{last->material} : materials::usualBedding);
         if (const auto* here = context.lastHere<journal::Bed>()) amount_->propose(here->bedding);
         QObject::connect(material_, &ui::Field::edited, &grid, [this] { sayMix(); });
         QObject::connect(amount_, &ui::Field::edited, &grid, [this] { sayMix(); });

@@ -103,7 +103,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::shortcuts, [this] { (new ShortcutsView{this})->show(); });
     on(ui::ActionId::copyReport, [this] {
         QApplication::clipboard()->setText(helpReport(version_, household_.get()));
-        notices_->show(Notices::Kind::notice, tr("A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it."), QStringLiteral("report"));
+        notices_->show(Notices::Kind::done, tr("A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it."), QStringLiteral("report"));
     });
     on(ui::ActionId::about, [this] { (new AboutView{version_, this})->show(); });
     for (const ui::ActionId id : {ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue, ui::ActionId::themeLight,
