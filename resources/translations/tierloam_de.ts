@@ -10513,6 +10513,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Ready %1; feed-to-cast %2.</source>
         <translation>Reif %1; Futter zu Humus %2.</translation>
     </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::FormShell</name>

@@ -10514,6 +10514,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Ready %1; feed-to-cast %2.</source>
         <translation>Lista %1; alimento/humus %2.</translation>
     </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de lombrices es más de lo que pueden sostener las bandejas de aquí, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::FormShell</name>

@@ -10513,6 +10513,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Ready %1; feed-to-cast %2.</source>
         <translation>Prêt %1&#xa0;; aliment/compost %2.</translation>
     </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::FormShell</name>

@@ -1,4 +1,5 @@
 #include "tests/ui/forms_fixture.h"
+#include "ui/common/formats.h"
 
 /// Each form typed and clicked as a person does: what is recorded is what was meant.
 namespace tierloam::forms {
@@ -323,6 +324,22 @@ TEST_F(FormsTest, TheTimeOfDayIsKeptWhenNoted)
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("18:30"));
     recordOne<journal::Water>();
     EXPECT_EQ(last_.date.minuteOfDay, 18 * 60 + 30);
+}
+
+// 5 kg for each square metre of the trays that stand: the upper end of the crowding that halves the greatest mass in the model's table.
+TEST_F(FormsTest, MoreWormsThanTheTraysCanCarryAreDoubtedAndRecordedAllTheSame)
+{
+    open(FormKind::stock);
+    const journal::Standing* standing = household().journal()->replay.stack("Scullery")->on(today);
+    const double most = 5.0 * standing->settings.area.base() * standing->trays();
+    auto* doubt = window().findChild<QLabel*>(QStringLiteral("formDoubt"));
+    type("Worms", QByteArray::number(qRound(most * 1000.0) - 10).constData());
+    QTest::qWait(600);
+    EXPECT_FALSE(doubt->isVisible()) << doubt->text().toStdString();
+    type("Worms", QByteArray::number(qRound(most * 1000.0) + 10).constData());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return doubt->isVisible(); }, patience));
+    EXPECT_TRUE(doubt->text().contains(ui::massText(most))) << doubt->text().toStdString();
+    EXPECT_EQ(record().size(), 1U);
 }
 
 }

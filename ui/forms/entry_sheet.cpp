@@ -1,5 +1,6 @@
 #include "ui/forms/entry_sheet.h"
 
+#include "core/advice/crowding.h"
 #include "core/advice/too_early.h"
 #include "core/exchange/refusal_text.h"
 #include "ui/common/choice_field.h"
@@ -337,6 +338,7 @@ void EntrySheet::lookAhead()
         return;
     }
     const journal::Edit ahead = edit();
+    setDoubt(doubtText());
     const journal::EditEffect effect = journal::applyEdit(context_.journal->entries, ahead);
     if (effect.refusal) {
         // While a field is still wrong or empty the refusal may be of that; the field speaks for itself.
@@ -377,6 +379,16 @@ QString EntrySheet::earlyText() const
     const bool between = kind_ == FormKind::harvest && slot().value_or(1) > 1 && standing != nullptr && standing->dryingSlot() != slot();
     const auto early = step && !between ? advice::tooEarly(*stack, *step) : std::nullopt;
     return early ? tr("%1: %2.").arg(QString::fromStdString(early->text), QString::fromStdString(early->because)) : QString{};
+}
+
+/// Worms that the trays of that day cannot carry are mostly a slip of the pen or of the unit.
+QString EntrySheet::doubtText() const
+{
+    const journal::Standing* standing = context_.standing(day());
+    if (kind_ != FormKind::stock || !standing) return {};
+    const Amount put = std::get<journal::Stock>(body_->action()).worms;
+    const Mass most = advice::mostWorms(standing->settings.area * std::max(1, standing->trays()));
+    return put.mass() && *put.mass() > most ? tr("%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(put), ui::massText(most.base())) : QString{};
 }
 
 /// For the steps of a turn: how far the tray is, in numbers.

@@ -58,6 +58,7 @@ private:
     bool hasSlot() const;
     QString earlyText() const;
     QString standText() const;
+    QString doubtText() const;
     QString effectText(const journal::EditEffect& effect, const journal::Edit& edit) const;
 
     household::Household& household_;
