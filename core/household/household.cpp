@@ -174,7 +174,6 @@ Ticket Household::keepBackupsIn(const QString& folder)
 
 Ticket Household::keep(const QString& setting, const QString& value, const QString& label) { return d_->askSetting(setting, value, label); }
 StackOrder Household::stackOrder() const { return orderFrom(kept(store::settingStackOrder)); }
-bool Household::southern() const { return kept(store::settingHemisphere) == store::hemisphereSouth; }
 
 QString Household::kept(const QString& setting) const { return d_->keptSettings.value(setting); }
 

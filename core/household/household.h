@@ -121,7 +121,6 @@ public:
     Ticket keep(const QString& setting, const QString& value, const QString& label);
     /// How people put the stacks; empty: as they were set up.
     StackOrder stackOrder() const;
-    bool southern() const;               ///< the seasons are turned by half a year
     QString kept(const QString& setting) const;  ///< with what is still being written; empty when it was never set
 
     /// Entries that were taken out, latest first, also those of earlier days: `then` is called in this thread, later. An entry is brought

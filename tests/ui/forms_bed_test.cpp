@@ -1,6 +1,7 @@
 // The usual temperature of a bed is the mean of the year: forms say so, and take what a thermometer shows today instead.
 #include "tests/ui/forms_fixture.h"
 
+#include "core/household/seasons.h"
 #include "core/reckoning/bed_year.h"
 #include "core/store/setting_names.h"
 #include "ui/common/formats.h"
@@ -83,7 +84,7 @@ TEST_F(BedFieldsTest, AStackThatComesBackHasItsOwnTemperatureAgain)
 TEST_F(BedFieldsTest, SouthOfTheEquatorJanuaryIsTheWarmMonth)
 {
     household().keep(store::settingHemisphere, QString{store::hemisphereSouth}, QStringLiteral("south"));
-    ASSERT_TRUE(QTest::qWaitFor([this] { return household().southern(); }, patience));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return household::livesSouth(household()); }, patience));
     open(FormKind::setup);
     choose("Place", "garage");
     type("Bed temperature now", "15");

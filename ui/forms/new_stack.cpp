@@ -1,6 +1,7 @@
 #include "ui/forms/new_stack.h"
 
 #include "core/advice/crowding.h"
+#include "core/household/seasons.h"
 #include "core/journal/names.h"
 #include "core/materials/bedding.h"
 #include "ui/common/amount_field.h"
@@ -79,6 +80,7 @@ public:
     ui::DateField* date = nullptr;
     bool amountTyped = false;
     bool touched = false;
+    std::function<bool()> mayThrowAway;
     QString doubted; ///< what was said to look at again when it was to be recorded: a second press stands by it
     std::optional<household::Ticket> ticket;
 };
@@ -290,7 +292,7 @@ NewStack::NewStack(household::Household& household, QWidget* parent) : QWidget{p
     // Midnight may pass while it is filled in: estimates of a new day come by themselves.
     const auto followDay = [this] {
         d_->date->setToday(d_->household.today());
-        d_->bed->setDay(d_->household.today(), d_->household.southern());
+        d_->bed->setDay(d_->household.today(), household::livesSouth(d_->household));
     };
     connect(&household, &household::Household::changed, this, followDay);
     connect(&household, &household::Household::reckoned, this, followDay);
@@ -314,6 +316,11 @@ NewStack::~NewStack() = default;
 bool NewStack::touched() const
 {
     return d_->touched;
+}
+
+void NewStack::setMayThrowAway(std::function<bool()> ask)
+{
+    d_->mayThrowAway = std::move(ask);
 }
 
 int NewStack::heightForWidth(int width) const
@@ -355,6 +362,7 @@ void NewStack::record()
 void NewStack::cancel()
 {
     if (d_->ticket) return;
+    if (d_->touched && d_->mayThrowAway && !d_->mayThrowAway()) return;
     Q_EMIT finished();
 }
 
