@@ -1684,6 +1684,14 @@
         <source>Squeeze another handful of the bed: two readings deny each other</source>
         <translation>Noch eine Handvoll des Betts drücken: zwei Messungen widersprechen sich</translation>
     </message>
+    <message>
+        <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
+        <translation>Ort oder übliche Temperatur im Aufbau berichtigen, oder den Eintrag vom %1 prüfen</translation>
+    </message>
+    <message>
+        <source>%1; read again on %2: %3</source>
+        <translation>%1; wieder abgelesen am %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1714,6 +1722,38 @@
     <message>
         <source>makes about %1; wet it with %2 of water</source>
         <translation>ergibt etwa %1; mit %2 Wasser anfeuchten</translation>
+    </message>
+</context>
+<context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Temperatur des Betts jetzt</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>wie ein Thermometer im Bett sie heute zeigt; das Jahresmittel folgt daraus, und sie aus dem Mittel</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Übliche Temperatur des Betts</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>das Mittel des ganzen Jahres; der Ort macht Winter und Sommer daraus</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>das Mittel des ganzen Jahres; an diesem Ort sind das etwa %1 im %2 und %3 im %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>; unter %1 sterben Würmer</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>; über %1 sterben Würmer</translation>
     </message>
 </context>
 <context>
@@ -2482,6 +2522,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>it is shut on that day</source>
         <translation>er ist an diesem Tag zu</translation>
+    </message>
+</context>
+<context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1 ist mehr, als abgelaufen sein kann: die Auffangschale fasst %2. Stimmt die Menge, und ihre Einheit?</translation>
     </message>
 </context>
 <context>
@@ -3724,6 +3771,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Mix: most that is added, times the mix</source>
         <translation>Mischung: höchste Zugabe, das Wievielfache der Mischung</translation>
     </message>
+    <message>
+        <source>A bed through the year, as proposed: indoors</source>
+        <translation>Ein Bett übers Jahr, wie vorgeschlagen: drinnen</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: garage, shed or porch</source>
+        <translation>Ein Bett übers Jahr, wie vorgeschlagen: Garage, Schuppen oder Veranda</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: outdoors</source>
+        <translation>Ein Bett übers Jahr, wie vorgeschlagen: draußen</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4790,10 +4849,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Trage Etage für Etage, die schwerste zuletzt und am kürzesten, und stelle sie in derselben Reihenfolge wieder auf.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
-        <translation>Trage einen anderen Ort oder eine andere Temperatur in den Aufbau des Stapels ein.</translation>
-    </message>
-    <message>
         <source>Splitting</source>
         <translation>Teilen</translation>
     </message>
@@ -4896,6 +4951,30 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Ein Stapel, der schon lange arbeitet: seine Würmer und die Einstreu jeder Etage aufschreiben, dann am ersten Tag in jede Etage sehen und notieren, wie tief der Humus liegt und wie viele Reste darin sind. Was dort liegt, gilt dann, wie es gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
+        <translation>Die Temperatur des Betts: aus dem Aufbau, dessen übliche Temperatur das Jahresmittel ist, und der Jahreszeit am Ort ([[seasons|Jahreszeiten]]); abgelesene Werte verschieben sie für einige Wochen.</translation>
+    </message>
+    <message>
+        <source>The usual temperature of the set-up</source>
+        <translation>Die übliche Temperatur im Aufbau</translation>
+    </message>
+    <message>
+        <source>It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.</source>
+        <translation>Sie ist das Mittel des ganzen Jahres, nicht das, was ein Thermometer heute zeigt: das Programm macht Winter und Sommer daraus, wenig drinnen, mehr in einer Garage, am meisten draußen. Was es vorschlägt, ist übers Jahr ein Bett von {year-indoors} drinnen, {year-garage} in Garage, Schuppen oder Veranda, {year-outdoors} draußen.</translation>
+    </message>
+    <message>
+        <source>Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.</source>
+        <translation>Ein Thermometer ins Bett halten und in den Aufbau tippen, was es jetzt zeigt: das Mittel folgt daraus, nach Ort und Jahreszeit. Darunter steht, wie der kälteste und der wärmste Monat werden.</translation>
+    </message>
+    <message>
+        <source>When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.</source>
+        <translation>Liegen abgelesene Werte immer auf derselben Seite daneben, den Aufbau berichtigen; ein Wert allein verschiebt die Schätzung nur für einige Wochen.</translation>
+    </message>
+    <message>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <translation>Einen neuen Ort in den Aufbau des Stapels schreiben, mit der Temperatur, die ein Thermometer dort im Bett zeigt.</translation>
     </message>
 </context>
 <context>
@@ -6243,10 +6322,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Ort</translation>
     </message>
     <message>
-        <source>Usual bed temperature</source>
-        <translation>Übliche Temperatur des Betts</translation>
-    </message>
-    <message>
         <source>How warm is it there, usually?</source>
         <translation>Wie warm ist es dort üblicherweise?</translation>
     </message>
@@ -6949,10 +7024,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Place</source>
         <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Übliche Temperatur des Betts</translation>
     </message>
     <message>
         <source>Trays owned</source>
@@ -14060,6 +14131,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht speichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Das Formular für einen neuen Stapel enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>Close the form</source>
+        <translation>Formular schließen</translation>
+    </message>
+    <message>
+        <source>It is open for writing now.</source>
+        <translation>Es kann jetzt geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Backups of which household?</source>
+        <translation>Sicherungskopien von welchem Haushalt?</translation>
     </message>
 </context>
 <context>

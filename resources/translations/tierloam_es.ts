@@ -1684,6 +1684,14 @@
         <source>Squeeze another handful of the bed: two readings deny each other</source>
         <translation>Aprieta otro puñado del lecho: dos lecturas se contradicen</translation>
     </message>
+    <message>
+        <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
+        <translation>Corrige el lugar o la temperatura habitual en los datos de la torre, o revisa la anotación del %1</translation>
+    </message>
+    <message>
+        <source>%1; read again on %2: %3</source>
+        <translation>%1; leída de nuevo el %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1714,6 +1722,38 @@
     <message>
         <source>makes about %1; wet it with %2 of water</source>
         <translation>da unos %1; mójala con %2 de agua</translation>
+    </message>
+</context>
+<context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Temperatura del lecho ahora</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>como la muestra hoy un termómetro en el lecho; de ella sale la media del año, y ella de la media</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Temperatura habitual del lecho</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la media de todo el año; el lugar hace de ella invierno y verano</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>la media de todo el año; en este lugar son unos %1 en %2 y %3 en %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>; por debajo de %1 mueren lombrices</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>; por encima de %1 mueren lombrices</translation>
     </message>
 </context>
 <context>
@@ -2483,6 +2523,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>it is shut on that day</source>
         <translation>ese día está cerrado</translation>
+    </message>
+</context>
+<context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1 es más de lo que puede haber salido: en el depósito caben %2. ¿Es correcta la cantidad, y su unidad?</translation>
     </message>
 </context>
 <context>
@@ -3725,6 +3772,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Mix: most that is added, times the mix</source>
         <translation>Mezcla: lo máximo que se añade, veces la mezcla</translation>
     </message>
+    <message>
+        <source>A bed through the year, as proposed: indoors</source>
+        <translation>Un lecho a lo largo del año, como se propone: dentro de casa</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: garage, shed or porch</source>
+        <translation>Un lecho a lo largo del año, como se propone: garaje, cobertizo o porche</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: outdoors</source>
+        <translation>Un lecho a lo largo del año, como se propone: al aire libre</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4791,10 +4850,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Llévala bandeja a bandeja, la más pesada al final y por el camino más corto, y apílalas en el mismo orden.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
-        <translation>Anota el cambio de lugar o de temperatura en los datos de la torre.</translation>
-    </message>
-    <message>
         <source>Splitting</source>
         <translation>Dividir</translation>
     </message>
@@ -4897,6 +4952,30 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Una torre que lleva tiempo trabajando: anota sus lombrices y la cama de cada bandeja, luego mira en cada una el primer día y apunta qué grosor tiene el humus y cuántos restos hay. Lo que hay se toma entonces tal como se encontró.</translation>
+    </message>
+    <message>
+        <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
+        <translation>La temperatura del lecho: de los datos de la torre, cuya temperatura habitual es la media del año, y de la estación del lugar ([[seasons|estaciones]]); las lecturas la mueven durante unas semanas.</translation>
+    </message>
+    <message>
+        <source>The usual temperature of the set-up</source>
+        <translation>La temperatura habitual en los datos de la torre</translation>
+    </message>
+    <message>
+        <source>It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.</source>
+        <translation>Es la media de todo el año, no lo que hoy muestra un termómetro: el programa hace de ella invierno y verano, poco dentro de casa, más en un garaje, lo que más al aire libre. Lo que propone es a lo largo del año un lecho de {year-indoors} dentro de casa, {year-garage} en un garaje, cobertizo o porche, {year-outdoors} al aire libre.</translation>
+    </message>
+    <message>
+        <source>Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.</source>
+        <translation>Pon un termómetro en el lecho y escribe en los datos de la torre lo que muestra ahora: la media sale de ello, según el lugar y la estación. Debajo se dice cómo serán el mes más frío y el más cálido.</translation>
+    </message>
+    <message>
+        <source>When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.</source>
+        <translation>Si las lecturas del lecho se desvían siempre hacia el mismo lado, corrige los datos de la torre; una lectura sola mueve la estimación solo unas semanas.</translation>
+    </message>
+    <message>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <translation>Anota un cambio de lugar en los datos de la torre, con la temperatura que allí muestra un termómetro en el lecho.</translation>
     </message>
 </context>
 <context>
@@ -6244,10 +6323,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lugar</translation>
     </message>
     <message>
-        <source>Usual bed temperature</source>
-        <translation>Temperatura habitual del lecho</translation>
-    </message>
-    <message>
         <source>How warm is it there, usually?</source>
         <translation>¿Qué temperatura suele haber allí?</translation>
     </message>
@@ -6950,10 +7025,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Place</source>
         <translation>Lugar</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Temperatura habitual del lecho</translation>
     </message>
     <message>
         <source>Trays owned</source>
@@ -14061,6 +14132,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 sigue abierto: lo último anotado no se pudo escribir y no está en él. Anótalo de nuevo, o continúa otra vez sin ello.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Intentar de nuevo</translation>
+    </message>
+    <message>
+        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>El formulario de una torre nueva contiene algo que no se ha anotado. Se pierde al cerrar el formulario.</translation>
+    </message>
+    <message>
+        <source>Close the form</source>
+        <translation>Cerrar el formulario</translation>
+    </message>
+    <message>
+        <source>It is open for writing now.</source>
+        <translation>Ahora se puede escribir en él.</translation>
+    </message>
+    <message>
+        <source>Backups of which household?</source>
+        <translation>¿Copias de seguridad de qué hogar?</translation>
     </message>
 </context>
 <context>

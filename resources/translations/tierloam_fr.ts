@@ -1684,6 +1684,14 @@
         <source>Squeeze another handful of the bed: two readings deny each other</source>
         <translation>Presser une autre poignée du lit&#xa0;: deux mesures se contredisent</translation>
     </message>
+    <message>
+        <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
+        <translation>Corriger le lieu ou la température habituelle dans les données de la pile, ou vérifier l’entrée du %1</translation>
+    </message>
+    <message>
+        <source>%1; read again on %2: %3</source>
+        <translation>%1&#xa0;; relu le %2&#xa0;: %3</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1714,6 +1722,38 @@
     <message>
         <source>makes about %1; wet it with %2 of water</source>
         <translation>donne environ %1&#xa0;; l’humidifier avec %2 d’eau</translation>
+    </message>
+</context>
+<context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Température du lit maintenant</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>comme un thermomètre dans le lit la montre aujourd’hui&#xa0;; la moyenne de l’année en découle, et elle de la moyenne</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Température habituelle du lit</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la moyenne de toute l’année&#xa0;; le lieu en fait l’hiver et l’été</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>la moyenne de toute l’année&#xa0;; à cet endroit cela fait environ %1 en %2 et %3 en %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>&#xa0;; sous %1 des vers meurent</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>&#xa0;; au-dessus de %1 des vers meurent</translation>
     </message>
 </context>
 <context>
@@ -2482,6 +2522,13 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>it is shut on that day</source>
         <translation>il est fermé ce jour-là</translation>
+    </message>
+</context>
+<context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1, c’est plus qu’il n’a pu s’écouler&#xa0;: le bac de récupération contient %2. La quantité est-elle juste, et son unité&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -3724,6 +3771,18 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Mix: most that is added, times the mix</source>
         <translation>Mélange : ajout maximal, en fois le mélange</translation>
     </message>
+    <message>
+        <source>A bed through the year, as proposed: indoors</source>
+        <translation>Un lit au fil de l’année, tel que proposé&#xa0;: à l’intérieur</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: garage, shed or porch</source>
+        <translation>Un lit au fil de l’année, tel que proposé&#xa0;: garage, remise ou véranda</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: outdoors</source>
+        <translation>Un lit au fil de l’année, tel que proposé&#xa0;: à l’extérieur</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4790,10 +4849,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Porter plateau par plateau, le plus lourd en dernier et au plus court, et les rempiler dans le même ordre.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
-        <translation>Noter un changement de lieu ou de température dans les données de la pile.</translation>
-    </message>
-    <message>
         <source>Splitting</source>
         <translation>Diviser</translation>
     </message>
@@ -4896,6 +4951,30 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Une pile qui travaille depuis longtemps&#xa0;: noter ses vers et la litière de chaque plateau, puis regarder dans chacun le premier jour et noter l’épaisseur du lombricompost et la part de restes. Ce qui s’y trouve est alors pris tel quel.</translation>
+    </message>
+    <message>
+        <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
+        <translation>La température du lit&#xa0;: d’après les données de la pile, dont la température habituelle est la moyenne de l’année, et la saison du lieu ([[seasons|saisons]])&#xa0;; les relevés la déplacent pour quelques semaines.</translation>
+    </message>
+    <message>
+        <source>The usual temperature of the set-up</source>
+        <translation>La température habituelle dans les données de la pile</translation>
+    </message>
+    <message>
+        <source>It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.</source>
+        <translation>C’est la moyenne de toute l’année, non ce qu’un thermomètre montre aujourd’hui&#xa0;: le programme en fait l’hiver et l’été, peu à l’intérieur, davantage dans un garage, le plus à l’extérieur. Ce qu’il propose est au fil de l’année un lit de {year-indoors} à l’intérieur, {year-garage} dans un garage, une remise ou une véranda, {year-outdoors} à l’extérieur.</translation>
+    </message>
+    <message>
+        <source>Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.</source>
+        <translation>Tenir un thermomètre dans le lit et taper dans les données de la pile ce qu’il montre maintenant&#xa0;: la moyenne en découle, selon le lieu et la saison. En dessous est dit ce que seront le mois le plus froid et le plus chaud.</translation>
+    </message>
+    <message>
+        <source>When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.</source>
+        <translation>Quand les relevés du lit restent à côté du même côté, corriger les données de la pile&#xa0;; un relevé seul ne déplace l’estimation que pour quelques semaines.</translation>
+    </message>
+    <message>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <translation>Noter un changement de lieu dans les données de la pile, avec la température qu’un thermomètre montre là dans le lit.</translation>
     </message>
 </context>
 <context>
@@ -6243,10 +6322,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Lieu</translation>
     </message>
     <message>
-        <source>Usual bed temperature</source>
-        <translation>Température habituelle du lit</translation>
-    </message>
-    <message>
         <source>How warm is it there, usually?</source>
         <translation>Quelle température y fait-il d’habitude&#xa0;?</translation>
     </message>
@@ -6949,10 +7024,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Place</source>
         <translation>Lieu</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Température habituelle du lit</translation>
     </message>
     <message>
         <source>Trays owned</source>
@@ -14060,6 +14131,26 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 reste ouvert&#xa0;: ce qui a été noté en dernier n’a pas pu être écrit et n’y est pas. Notez-le de nouveau, ou continuez encore une fois sans cela.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Réessayer</translation>
+    </message>
+    <message>
+        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Le formulaire d’une nouvelle pile contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
+    </message>
+    <message>
+        <source>Close the form</source>
+        <translation>Fermer le formulaire</translation>
+    </message>
+    <message>
+        <source>It is open for writing now.</source>
+        <translation>On peut y écrire maintenant.</translation>
+    </message>
+    <message>
+        <source>Backups of which household?</source>
+        <translation>Sauvegardes de quel foyer&#xa0;?</translation>
     </message>
 </context>
 <context>
