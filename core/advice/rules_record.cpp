@@ -18,6 +18,8 @@ constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what
 constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
 constexpr std::size_t daysNamed = 5;
 constexpr double heapedOver = 1.25; ///< of the tray's height: no lid closes over it, and a nought too many is likelier. Ours
+constexpr int setUpLately = 30;     ///< days after place or usual temperature were written down
+constexpr int readAgainWithin = 21; ///< days between two readings of the bed: outdoors the season moves it by 3 K meanwhile
 constexpr int silentAfter = 21;   ///< days without an entry …
 constexpr double silentGaps = 3;  ///< … or so many usual gaps between feedings, whichever is longer; ours
 
@@ -107,13 +109,47 @@ const Disagreement* atFault(const Disagreement& latest, const std::vector<Disagr
     return first == all.end() ? &latest : &*first;
 }
 
+/// A bed that was read too warm or too cold soon after place or usual temperature were written down, or twice on different days: then these are as
+/// likely to be wrong as the thermometer. Readings of before they were last written say nothing of them. A second reading agrees with members that
+/// have followed the first, so that the first counts as settled; it was far from what the set-up lets expect all the same.
+const Disagreement* offTheSetUp(const StackReckoning& stack)
+{
+    const auto& record = stack.record;
+    if (!record.lastBedRead || !record.bedReadUnder || daysBetween(*record.lastBedRead, stack.asOf) > disagreesFor) return nullptr;
+    const Disagreement* told = nullptr;
+    for (const auto* all : {&stack.settled, &stack.disagreements})
+        for (const Disagreement& odd : *all) {
+            if (odd.kind != LookKind::bedTemperature || !outside(odd) || odd.day < *record.bedReadUnder || odd.day > *record.lastBedRead) continue;
+            const bool sameSide = odd.value > odd.expected.p95 ? record.bedReadC > odd.expected.p95 : record.bedReadC < odd.expected.p05;
+            const int apart = daysBetween(odd.day, *record.lastBedRead);
+            const bool soon = daysBetween(*record.bedReadUnder, odd.day) <= setUpLately;
+            if (sameSide && apart <= readAgainWithin && (apart > 0 || soon) && (told == nullptr || told->day < odd.day)) told = &odd;
+        }
+    return told;
+}
+
+/// Said of place and usual temperature; true when it was.
+bool setUp(const StackReckoning& stack, std::vector<Advice>& to)
+{
+    const Disagreement* odd = offTheSetUp(stack);
+    if (odd == nullptr) return false;
+    const Day again = *stack.record.lastBedRead;
+    const QString why = say(QT_TRANSLATE_NOOP("Advice", "%1: %2; %3")).arg(whatWasRead(odd->kind), reading(odd->kind, odd->value), expectedText(*odd));
+    add(to, stack, Code::recordDisagrees, Severity::hint, std::nullopt, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Correct place or usual temperature in the set-up, or check the entry of %1")).arg(date(odd->day, stack.asOf)),
+        again == odd->day ? why : say(QT_TRANSLATE_NOOP("Advice", "%1; read again on %2: %3")).arg(why, date(again, stack.asOf), reading(odd->kind, stack.record.bedReadC)));
+    to.back().entry = odd->entry;
+    return true;
+}
+
 /// The latest alone: a later one was weighed by members that had taken the earlier in already.
-void disagreement(const StackReckoning& stack, std::vector<Advice>& to)
+void disagreement(const StackReckoning& stack, std::vector<Advice>& to, bool setUpTold)
 {
     const auto& all = stack.disagreements;
     const auto last = std::find_if(all.rbegin(), all.rend(), outside);
     if (last == all.rend() || daysBetween(last->day, stack.asOf) > disagreesFor) return;
     const Disagreement* const latest = atFault(*last, all);
+    if (setUpTold && latest->kind == LookKind::bedTemperature) return;
     // The same litres are told already, with what to do about them.
     const bool told = std::any_of(to.begin(), to.end(), [](const Advice& each) { return each.code == Code::drainageLow || each.code == Code::drainageHigh; });
     if (told && latest->kind == LookKind::drain) return;
@@ -196,7 +232,7 @@ void rulesOfRecord(const StackReckoning& stack, std::vector<Advice>& to)
 {
     staleRecord(stack, to);
     oversized(stack, to);
-    disagreement(stack, to);
+    disagreement(stack, to, setUp(stack, to));
     unwritten(stack, to);
 }
 

@@ -10,7 +10,7 @@ namespace tierloam::guide {
 
 enum class Figure {
     stock, beddingDepth, feedEvery, feedShare, firstTrayAlone, castingsBeforeTray, secondTrayAlone, firstHarvest, laterHarvests, paperWater, wetted,
-    moistureRange, moistureBest, carbonRange, carbonAim, comfortable, coldest, growthBest, hottest, heatDeath, frostDeath, bedLitre, bestDensity,
+    moistureRange, moistureBest, carbonRange, carbonAim, comfortable, coldest, growthBest, hottest, heatDeath, frostDeath, yearIndoors, yearGarage, yearOutdoors, bedLitre, bestDensity,
     ready, readyCastings, nearly, filledCastings, filledRatio, underRim, overdueAfter, alertRaised, alertWithdrawn,
     lightDrying, leftAfterDrying, wormsInSump, drainEvery, fullSump, awayWeeks, giveAtMost, doubling,
     yieldRatio, cocoonsWeekly, cocoonHatch, youngPerCocoon, secondDrying, baitDays,

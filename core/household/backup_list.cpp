@@ -65,7 +65,7 @@ BackupList::~BackupList()
     thread_.join();
 }
 
-bool anyBackupBeside(const QString& householdPath) { return !allBackups(householdPath, {}).empty(); }
+bool anyBackup(const QString& householdPath, const QString& chosenFolder) { return !allBackups(householdPath, chosenFolder).empty(); }
 
 std::optional<QString> restoreBackup(const QString& backup, const QString& newFile, const store::CopyControl& control)
 {

@@ -38,8 +38,8 @@ private:
     std::jthread thread_;
 };
 
-/// Whether backups lie beside the file.
-bool anyBackupBeside(const QString& householdPath);
+/// Whether there are backups of the file: beside it, or in a folder that was chosen.
+bool anyBackup(const QString& householdPath, const QString& chosenFolder);
 
 /// Puts a backup, checked from end to end, into a new file. Returns why not; then no file is left.
 std::optional<QString> restoreBackup(const QString& backup, const QString& newFile, const store::CopyControl& control = {});

@@ -1,5 +1,8 @@
 #include "core/household/seasons.h"
 
+#include "core/household/household.h"
+#include "core/store/setting_names.h"
+
 #include <algorithm>
 #include <iterator>
 
@@ -29,5 +32,7 @@ bool liesSouth(QLocale::Territory territory)
         QLocale::Antarctica, QLocale::BouvetIsland, QLocale::FrenchSouthernTerritories, QLocale::HeardAndMcDonaldIslands};
     return std::ranges::find(south, territory) != std::end(south);
 }
+
+bool livesSouth(const Household& household) { return household.kept(store::settingHemisphere) == store::hemisphereSouth; }
 
 }

@@ -210,6 +210,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
     const Weeks lived = weeksOf(entries, history, asOf);
     double poured = 0.0;
     double routineLPerWeek = 0.0;
+    std::optional<Day> placeWritten;
     for (const journal::Step& step : history.steps) {
         const journal::Entry& entry = entries[step.entry];
         const Day day = entry.date.day;
@@ -219,6 +220,10 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             if (day >= lived.from && (feeds.empty() || feeds.back() != day)) feeds.push_back(day);
         }
         if (const auto* drain = std::get_if<journal::Drain>(&entry.action); drain != nullptr && drain->volume) record.lastDrain = day;
+        if (const auto* setup = std::get_if<journal::Setup>(&entry.action); setup != nullptr && (setup->place || setup->temp || !placeWritten)) {
+            placeWritten = day;
+            record.bedReadUnder.reset();
+        }
         if (std::holds_alternative<journal::Flush>(entry.action)) {
             record.lastDrain = record.lastFlush = day;
         }
@@ -240,6 +245,7 @@ Record recordOf(const journal::Entries& entries, const journal::StackHistory& hi
             if (reading->bin) {
                 record.lastBedRead = day;
                 record.bedReadC = reading->bin->base();
+                record.bedReadUnder = placeWritten;
             }
             if (reading->squeeze || reading->moisture) record.lastMoistureLook = day;
             if (reading->moisture) {

@@ -77,9 +77,9 @@ template <class Archive>
 void pass(Archive& archive, Record& of)
 {
     auto& [entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil, nextFrom, nextUntil, laterAway, squeezed,
-           squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek] = of;
+           squeeze, bedRead, bedReadC, bedReadUnder, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek] = of;
     each(archive, entry, feed, drain, water, look, gap, usualFeed, drying, shut, sump, spare, height, area, flush, added, dryingSince, awayFrom, awayUntil,
-         nextFrom, nextUntil, laterAway, squeezed, squeeze, bedRead, bedReadC, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek);
+         nextFrom, nextUntil, laterAway, squeezed, squeeze, bedRead, bedReadC, bedReadUnder, waterPerWeek, sumpLook, moistureLook, moistureRead, moistureReadPct, stocked, wormLook, usual, usualKg, fedLastWeek);
 }
 
 template <class Archive>

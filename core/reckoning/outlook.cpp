@@ -1,6 +1,7 @@
 #include "core/reckoning/outlook.h"
 
 #include "core/model/measures.h"
+#include "core/reckoning/bed_year.h"
 
 #include <algorithm>
 
@@ -14,16 +15,6 @@ constexpr int readingHolds = 14;     ///< days that a reading of the air is used
 constexpr int readingWhole = 7;      ///< … and for which it counts whole; judgement
 constexpr int declineAfter = 60;
 constexpr int airWatched = 14;
-
-double seasonAmplitude(journal::Place place)
-{
-    switch (place) {
-    case journal::Place::garage: return 6.0;
-    case journal::Place::outdoors: return 9.0;
-    case journal::Place::indoors: break;
-    }
-    return 1.0;
-}
 
 template <class Read>
 std::vector<double> perMember(const Ensemble& stack, Read read)
@@ -65,7 +56,7 @@ void deedsOf(Population& members, const Course& course, const ChangedPlan& plan,
 
 double Surroundings::usualOn(int day) const
 {
-    return settings.temp.base() + seasonOffset(seasonAmplitude(settings.place), dayOfYear(firstBedding + std::chrono::days{day}), southern);
+    return bedOn(settings.temp.base(), settings.place, firstBedding + std::chrono::days{day}, southern);
 }
 
 DayForcing Surroundings::on(int day) const

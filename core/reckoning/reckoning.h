@@ -151,6 +151,7 @@ struct Record {
     int squeeze = 0;                 ///< 1 to 5, as read then
     std::optional<Day> lastBedRead;
     double bedReadC = 0;             ///< °C, as read then
+    std::optional<Day> bedReadUnder; ///< when place or usual temperature were last written down before that reading; nothing: they were written anew since
     double waterLPerWeek = 0;        ///< poured, mean of the last 8 weeks or of those lived, and what the routine in force gives
     std::optional<Day> lastSumpLook; ///< its level was read, nothing drained
     std::optional<Day> lastMoistureLook; ///< squeezed or measured, in any tray

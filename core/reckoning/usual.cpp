@@ -1,6 +1,7 @@
 #include "core/reckoning/usual.h"
 
 #include "core/quantity/number_text.h"
+#include "core/reckoning/most_drained.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,6 +13,7 @@ namespace {
 
 constexpr std::size_t remembered = 5;
 constexpr int habitKept = 56;     ///< days, as the habits of care.h
+constexpr double sumpsInAJar = 5.0;
 
 /// One time that something was done; of food and cover all of a day.
 struct Done {
@@ -72,16 +74,31 @@ void rememberDay(std::vector<Done>& latestFirst, const Done& done, const materia
         day.amount.value = std::round((day.amount.value + *value) * 1e6) / 1e6; // 0.1 + 0.2 is 0.3 to whoever wrote it down
 }
 
+/// Not more than that, in its own unit.
+Amount atMost(Amount amount, Volume most)
+{
+    const auto volume = amount.volume();
+    if (!volume || volume->base() <= most.base()) return amount;
+    return {std::floor(most.base() / inBaseUnit(amount.unit) * 100.0) / 100.0, amount.unit};
+}
+
 /// Of one stack's entries, the latest first.
 Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const materials::Table& materials)
 {
     std::vector<Done> feeds, covers, waters, drains;
     std::vector<Day> coverDays;
+    std::optional<Volume> sump;
+    std::optional<journal::Spigot> spigot;
     for (const journal::Entry* entry : latestFirst) {
         const Day day = entry->date.day;
         if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) rememberDay(feeds, {feed->food, feed->material, day}, materials);
         if (const auto* water = std::get_if<journal::Water>(&entry->action)) remember(waters, {water->poured, {}, day});
+        if (const auto* setup = std::get_if<journal::Setup>(&entry->action)) {
+            if (!sump) sump = setup->sump;
+            if (!spigot) spigot = setup->spigot;
+        }
         const auto* drain = std::get_if<journal::Drain>(&entry->action);
+        if (drain && !spigot) spigot = drain->spigot;
         if (drain && drain->volume && drain->volume->value > 0) remember(drains, {*drain->volume, {}, day});
         const auto* cover = std::get_if<journal::Cover>(&entry->action);
         if (!cover) continue;
@@ -98,6 +115,7 @@ Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const mat
     take(feeds, usual.feed, usual.feedKnown);
     take(waters, usual.water, usual.waterKnown);
     take(drains, usual.drain, usual.drainKnown);
+    usual.drain = atMost(usual.drain, mostDrained(sump.value_or(journal::StackSettings{}.sump), spigot.value_or(journal::Spigot::open)));
     if (!feeds.empty()) usual.feedMaterial = feeds.front().material;
     if (!covers.empty()) usual.coverMaterial = covers.front().material;
     const auto covered = std::count_if(feeds.begin(), feeds.end(), [&](const Done& feed) { return std::ranges::find(coverDays, feed.day) != coverDays.end(); });
@@ -107,6 +125,8 @@ Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const mat
 }
 
 }
+
+Volume mostDrained(Volume sump, journal::Spigot spigot) { return spigot == journal::Spigot::shut ? sump : sump * sumpsInAJar; }
 
 Usual usualOf(const journal::Entries& entries, const materials::Table& materials, const std::string& stack, Day upTo)
 {

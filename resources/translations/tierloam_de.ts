@@ -248,7 +248,7 @@
         <translation>&amp;Notiz…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
+        <source>&amp;Change the stack's set-up…</source>
         <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
@@ -919,7 +919,7 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); %4 je Woche würden reichen, bis zu %5 sind verträglich</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <source>Add %1 of shredded paper to each week's food</source>
         <translation>Zum Futter jeder Woche %1 zerrissenes Papier geben</translation>
     </message>
     <message>
@@ -987,7 +987,7 @@
         <translation>Die unterste Etage nach oben heben</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn comes soon</source>
+        <source>The bottom tray's turn comes soon</source>
         <translation>Die unterste Etage ist bald an der Reihe</translation>
     </message>
     <message>
@@ -1301,7 +1301,7 @@
         <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
     <message>
@@ -1597,7 +1597,7 @@
         <translation>Futter zu Humus %1, reif mit %2, gefragt sind 80 %</translation>
     </message>
     <message>
-        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
+        <source>half of the worms' weight a day is the most, and they are about %1</source>
         <translation>das halbe Gewicht der Würmer am Tag ist das Höchste, und sie wiegen etwa %1</translation>
     </message>
     <message>
@@ -1621,19 +1621,19 @@
         <translation>%1; die unterste Etage %2; an der Reihe: %3 lang; etwa %4 Würmer sind darin: in die oberste Etage setzen und als eingesetzt aufschreiben</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come, it is not ready yet</source>
+        <source>The only tray's turn has come, it is not ready yet</source>
         <translation>Die einzige Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
+        <source>The bottom tray's turn has come, it is not ready yet</source>
         <translation>Die unterste Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <source>The only tray's turn has come: look for bits in it</source>
         <translation>Die einzige Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <source>The bottom tray's turn has come: look for bits in it</source>
         <translation>Die unterste Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
@@ -1666,7 +1666,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter.</translation>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85 % oder weniger, und nicht aus Mangel an Futter.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
@@ -1698,11 +1698,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1723,6 +1723,14 @@
     <message>
         <source>Check the entry of %1: it may be a slip of the pen</source>
         <translation>Den Eintrag vom %1 prüfen: er kann ein Schreibfehler sein</translation>
+    </message>
+<message>
+        <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
+        <translation>Ort oder übliche Temperatur im Aufbau berichtigen, oder den Eintrag vom %1 prüfen</translation>
+    </message>
+    <message>
+        <source>%1; read again on %2: %3</source>
+        <translation>%1; wieder abgelesen am %2: %3</translation>
     </message>
 </context>
 <context>
@@ -1874,7 +1882,7 @@
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
     <message>
-        <source>the household&apos;s own material</source>
+        <source>the household's own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
     <message>
@@ -1993,7 +2001,7 @@
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
     <message>
-        <source>take the bottom tray&apos;s castings</source>
+        <source>take the bottom tray's castings</source>
         <translation>den Humus der untersten Etage nehmen</translation>
     </message>
     <message>
@@ -2083,7 +2091,7 @@
         <translation>bereits</translation>
     </message>
     <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
     </message>
     <message>
@@ -2140,7 +2148,7 @@
         <translation>%1 je Woche</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>In die erste Etage des neuen Stapels %1 Einstreu legen, %2 Würmer einsetzen und ihm %3 geben.</translation>
     </message>
     <message numerus="yes">
@@ -2180,7 +2188,19 @@
         <comment>amounts of food a week</comment>
         <translation>%1, später bis %2</translation>
     </message>
-</context>
+<message>
+        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
+        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das zu wenig: gib ihm mehr Wochen, oder kaufe den Rest.</translation>
+    </message>
+    <message>
+        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
+        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das genug: lege in seiner ersten Etage Einstreu ein und setze die Würmer dorthin um.</translation>
+    </message>
+    <message>
+        <source>feed %1 a week</source>
+        <translation>%1 je Woche füttern</translation>
+    </message>
+    </context>
 <context>
     <name>Charts</name>
     <message>
@@ -2335,7 +2355,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2359,7 +2379,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FILE]                        öffnet das Fenster mit einer Haushaltsdatei (*.tierloam)
 tierloam --demo                        öffnet eine frische Kopie des Demo-Haushalts
 tierloam FILE --import JOURNAL.csv     fügt alle Zeilen eines Tagebuchs hinzu oder keine
-tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
+tierloam FILE --record "ROW"           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2423,7 +2443,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
 </context>
@@ -3093,7 +3113,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Wort wie smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row&apos;s own date</source>
+        <source>a day not before the row's own date</source>
         <translation>ein Tag nicht vor dem Datum der Zeile</translation>
     </message>
     <message>
@@ -3798,6 +3818,18 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Mix: most that is added, times the mix</source>
         <translation>Mischung: höchste Zugabe, das Wievielfache der Mischung</translation>
     </message>
+<message>
+        <source>A bed through the year, as proposed: indoors</source>
+        <translation>Ein Bett übers Jahr, wie vorgeschlagen: drinnen</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: garage, shed or porch</source>
+        <translation>Ein Bett übers Jahr, wie vorgeschlagen: Garage, Schuppen oder Veranda</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: outdoors</source>
+        <translation>Ein Bett übers Jahr, wie vorgeschlagen: draußen</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4035,8 +4067,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
 <context>
     <name>Formats</name>
     <message>
-        <source>%1&#xa0;%2</source>
-        <translation>%1&#xa0;%2</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4071,8 +4103,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4467,7 +4499,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was es nicht weiß: Fäulnis ohne Luft in einer Ecke, Milben, Vögel, ein offen gelassener Deckel. Schreibe solches als Ereignis auf.</translation>
     </message>
     <message>
-        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Die Gewohnheiten eines Haushalts ändern sich; Parameter kehren mit einer Zeitkonstante von {drift-days} zu ihren Bereichen zurück, damit alte Jahre nicht die neuen bestimmen.</translation>
     </message>
     <message>
@@ -4619,7 +4651,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteiltes Volk macht keine fertig.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
         <translation>Sieh in die oberste Etage: liegt unter dem Futter eine Fingerbreite Humus?</translation>
     </message>
     <message>
@@ -4847,7 +4879,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nahe {frost-death} sterben Würmer. Hole den Stapel herein, oder packe Seiten und Deckel ein und stelle ihn vom Boden hoch; füttere wenig, denn was nicht gefressen wird, fault, wenn es wärmer wird.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
         <translation>In einem kalten Raum dauert alles länger; die Daten des Programms wissen das, wenn du ab und zu die Temperatur des Betts aufschreibst.</translation>
     </message>
     <message>
@@ -4887,7 +4919,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Trage Etage für Etage, die schwerste zuletzt und am kürzesten, und stelle sie in derselben Reihenfolge wieder auf.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
+        <source>Write a change of place or temperature into the stack's set-up.</source>
         <translation>Trage einen anderen Ort oder eine andere Temperatur in den Aufbau des Stapels ein.</translation>
     </message>
     <message>
@@ -4993,6 +5025,30 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Ein Stapel, der schon lange arbeitet: seine Würmer und die Einstreu jeder Etage aufschreiben, dann am ersten Tag in jede Etage sehen und notieren, wie tief der Humus liegt und wie viele Reste darin sind. Was dort liegt, gilt dann, wie es gefunden wurde.</translation>
+    </message>
+<message>
+        <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
+        <translation>Die Temperatur des Betts: aus dem Aufbau, dessen übliche Temperatur das Jahresmittel ist, und der Jahreszeit am Ort ([[seasons|Jahreszeiten]]); abgelesene Werte verschieben sie für einige Wochen.</translation>
+    </message>
+    <message>
+        <source>The usual temperature of the set-up</source>
+        <translation>Die übliche Temperatur im Aufbau</translation>
+    </message>
+    <message>
+        <source>It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.</source>
+        <translation>Sie ist das Mittel des ganzen Jahres, nicht das, was ein Thermometer heute zeigt: das Programm macht Winter und Sommer daraus, wenig drinnen, mehr in einer Garage, am meisten draußen. Was es vorschlägt, ist übers Jahr ein Bett von {year-indoors} drinnen, {year-garage} in Garage, Schuppen oder Veranda, {year-outdoors} draußen.</translation>
+    </message>
+    <message>
+        <source>Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.</source>
+        <translation>Ein Thermometer ins Bett halten und in den Aufbau tippen, was es jetzt zeigt: das Mittel folgt daraus, nach Ort und Jahreszeit. Darunter steht, wie der kälteste und der wärmste Monat werden.</translation>
+    </message>
+    <message>
+        <source>When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.</source>
+        <translation>Liegen abgelesene Werte immer auf derselben Seite daneben, den Aufbau berichtigen; ein Wert allein verschiebt die Schätzung nur für einige Wochen.</translation>
+    </message>
+    <message>
+        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <translation>Einen neuen Ort in den Aufbau des Stapels schreiben, mit der Temperatur, die ein Thermometer dort im Bett zeigt.</translation>
     </message>
 </context>
 <context>
@@ -6117,7 +6173,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es kann Keime und Wurmeier tragen, die Menschen krank machen, und eine Wurmkiste wird nicht heiß genug, um sie zu töten.</translation>
     </message>
     <message>
-        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Was gegen die Würmer des Tiers gegeben wurde, tötet auch diese; lass Mist ablagern und frage, wann die Tiere zuletzt behandelt wurden.</translation>
     </message>
     <message>
@@ -6605,7 +6661,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Weichwerden von Papier, Pappe und Langsamerem, Faktor</translation>
     </message>
     <message>
-        <source>worms&apos; help in softening</source>
+        <source>worms' help in softening</source>
         <translation>Hilfe der Würmer beim Weichwerden</translation>
     </message>
     <message>
@@ -6657,7 +6713,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gekaufte Würmer, wahre zu eingetragener Masse</translation>
     </message>
     <message>
-        <source>household&apos;s scale, true mass to mass read</source>
+        <source>household's scale, true mass to mass read</source>
         <translation>Waage des Haushalts, wahre zu abgelesener Masse</translation>
     </message>
     <message>
@@ -6803,7 +6859,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week&apos;s food.</source>
+        <source>Here stands a bar for each week's food.</source>
         <translation>Hier steht ein Balken je Futterwoche.</translation>
     </message>
     <message>
@@ -7634,7 +7690,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was heute vertragen wird: %1 wurden in diesen 7 Tagen gegeben, und %2 ist das Höchste in je sieben.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
@@ -7662,7 +7718,31 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
         <translation>Trägt für heute mit einem Klick ein: %1 abgelassen. Nicht für roh gegessene Blätter, nie trinken; Hände waschen. Ein paar Würmer darin sind normal: setze sie zurück.</translation>
     </message>
-</context>
+<message>
+        <source>Writes down for today, at one click:</source>
+        <translation>Trägt für heute mit einem Klick ein:</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, and %4 of paper over it</source>
+        <translation>%1 %2 %3 und %4 Papier darüber</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 of water into the tray being fed</source>
+        <translation>%1 %2 Wasser in die Etage, die gefüttert wird</translation>
+    </message>
+    <message>
+        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
+        <translation>%1 %2 abgelassen. Nicht für roh gegessene Blätter, nie trinken; Hände waschen. Ein paar Würmer darin sind normal: setze sie zurück.</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 over the tray being fed</source>
+        <translation>%1 %2 %3 auf die Etage, die gefüttert wird</translation>
+    </message>
+    </context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7702,7 +7782,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Hier steht ein Balken je Ablassen.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms&apos; mass.</source>
+        <source>Here grows a line of the worms' mass.</source>
         <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
@@ -7842,7 +7922,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
         <translation>Futter zu Humus %1, reif mit %2 %.</translation>
     </message>
     <message>
@@ -7906,8 +7986,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>neu</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -8052,7 +8132,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <comment>a day, how long ago, the tray's number</comment>
         <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
@@ -8209,7 +8289,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>this program&apos;s estimate</source>
+        <source>this program's estimate</source>
         <translation>die Schätzung dieses Programms</translation>
     </message>
     <message>
@@ -8429,7 +8509,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal&apos;s abstract</source>
+        <source>a journal's abstract</source>
         <translation>Zusammenfassung in einer Zeitschrift</translation>
     </message>
     <message>
@@ -8469,7 +8549,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>NIOSH-Hebegleichung</translation>
     </message>
     <message>
-        <source>the tray&apos;s weight</source>
+        <source>the tray's weight</source>
         <translation>das Gewicht der Etage</translation>
     </message>
     <message>
@@ -9008,7 +9088,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Luft in der schlechtesten Etage %1, wobei eins alles ist, was Würmer wollen</translation>
     </message>
     <message>
-        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <source>fed %1 of the worms' own mass a day, in two weeks</source>
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
@@ -9376,11 +9456,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>lebende Würmer, %1; Kreuze: gewogen</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
         <translation>des Betts, %1; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
         <translation>der gefütterten Etage, % Wasser; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
@@ -10871,7 +10951,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
     <message>
@@ -12764,7 +12844,27 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
     </message>
-</context>
+<message>
+        <source>waiting costs %1 of worms</source>
+        <translation>das Warten kostet %1 Würmer</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>das Warten lässt %1 mehr Würmer</translation>
+    </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Diesen Tag halten</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Die gewählte Ernte an ihrem Tag halten</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Die Eingabetaste tut in den Bahnen dasselbe</translation>
+    </message>
+    </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
     <message>
@@ -12904,7 +13004,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was würde es erhöhen?</translation>
     </message>
     <message>
-        <source>The garden&apos;s wish</source>
+        <source>The garden's wish</source>
         <translation>Der Wunsch des Gartens</translation>
     </message>
     <message>
@@ -13273,7 +13373,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>What the charts show now, as a picture, a drawing, pages or figures</source>
         <translation>Was die Diagramme jetzt zeigen, als Bild, Zeichnung, Seiten oder Zahlen</translation>
     </message>
-</context>
+<message>
+        <source>Show stack %1</source>
+        <translation>Stapel %1 zeigen</translation>
+    </message>
+    </context>
 <context>
     <name>tierloam::ui::AmountField</name>
     <message>
@@ -13514,7 +13618,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
     </message>
     <message>
@@ -13597,7 +13701,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es gibt noch keine. Eine entsteht mit der ersten Änderung jedes Tages.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
         <translation>
             <numerusform>%n Sicherungskopie. Wiederhergestellt kommt sie in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
             <numerusform>%n Sicherungskopien. Eine wiederhergestellte kommt in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
@@ -13952,7 +14056,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Urgent. %1</source>
         <translation>Dringend. %1</translation>
     </message>
-</context>
+<message>
+        <source>Urgent. </source>
+        <translation>Dringend. </translation>
+    </message>
+    </context>
 <context>
     <name>tierloam::window::DueNotice</name>
     <message>
@@ -14126,7 +14234,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Kalender (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>
@@ -14272,6 +14380,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht speichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
     </message>
+<message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Das Formular für einen neuen Stapel enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>Close the form</source>
+        <translation>Formular schließen</translation>
+    </message>
+    <message>
+        <source>It is open for writing now.</source>
+        <translation>Es kann jetzt geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Backups of which household?</source>
+        <translation>Sicherungskopien von welchem Haushalt?</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::Notices</name>
@@ -14372,6 +14500,49 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 oder %2</translation>
+    </message>
+<message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    </context>
+<context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Temperatur des Betts jetzt</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>wie ein Thermometer im Bett sie heute zeigt; das Jahresmittel folgt daraus, und sie aus dem Mittel</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Übliche Temperatur des Betts</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>das Mittel des ganzen Jahres; der Ort macht Winter und Sommer daraus</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>das Mittel des ganzen Jahres; an diesem Ort sind das etwa %1 im %2 und %3 im %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>; unter %1 sterben Würmer</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>; über %1 sterben Würmer</translation>
+    </message>
+</context>
+<context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1 ist mehr, als abgelaufen sein kann: die Auffangschale fasst %2. Stimmt die Menge, und ihre Einheit?</translation>
     </message>
 </context>
 </TS>

@@ -248,7 +248,7 @@
         <translation>&amp;Nota…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
+        <source>&amp;Change the stack's set-up…</source>
         <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
@@ -648,7 +648,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 %, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
@@ -668,7 +668,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
+        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -696,7 +696,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -712,7 +712,7 @@
     </message>
     <message>
         <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
+        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
     </message>
     <message>
         <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
@@ -720,7 +720,7 @@
     </message>
     <message>
         <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
+        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near {frost} they die.</source>
@@ -728,7 +728,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -808,7 +808,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -919,7 +919,7 @@
         <translation>asimilan %1 de lo que necesitan (de %2 a %3); bastaría con %4 por semana, se toleran hasta %5</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <source>Add %1 of shredded paper to each week's food</source>
         <translation>Añade %1 de papel triturado al alimento de cada semana</translation>
     </message>
     <message>
@@ -940,7 +940,7 @@
     </message>
     <message>
         <source>fewer than %1 % bits</source>
-        <translation>menos de un %1&#xa0;% de trozos</translation>
+        <translation>menos de un %1 % de trozos</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits</source>
@@ -987,7 +987,7 @@
         <translation>Sube la bandeja inferior</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn comes soon</source>
+        <source>The bottom tray's turn comes soon</source>
         <translation>A la bandeja inferior le tocará pronto el turno</translation>
     </message>
     <message>
@@ -1072,7 +1072,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 mS/cm</source>
@@ -1131,7 +1131,7 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
     </message>
     <message>
         <source>; crumbled when it was squeezed</source>
@@ -1151,11 +1151,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100&#xa0;:&#xa0;1</translation>
+        <translation>más de 100 : 1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -1298,10 +1298,10 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>La bandeja superior está completa al 80 % ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60 % o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
     </message>
     <message>
@@ -1597,7 +1597,7 @@
         <translation>relación %1, lista al %2, se pide el 80 %</translation>
     </message>
     <message>
-        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
+        <source>half of the worms' weight a day is the most, and they are about %1</source>
         <translation>la mitad del peso de las lombrices al día es el máximo, y pesan unos %1</translation>
     </message>
     <message>
@@ -1621,19 +1621,19 @@
         <translation>%1; la bandeja inferior %2; el turno llegó hace %3; hay dentro unos %4 de lombrices: ponlas en la bandeja superior y anótalas como puestas</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come, it is not ready yet</source>
+        <source>The only tray's turn has come, it is not ready yet</source>
         <translation>Ha llegado el turno de la única bandeja, aún no está lista</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
+        <source>The bottom tray's turn has come, it is not ready yet</source>
         <translation>Ha llegado el turno de la bandeja inferior, aún no está lista</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <source>The only tray's turn has come: look for bits in it</source>
         <translation>Ha llegado el turno de la única bandeja: busca restos en ella</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <source>The bottom tray's turn has come: look for bits in it</source>
         <translation>Ha llegado el turno de la bandeja inferior: busca restos en ella</translation>
     </message>
     <message>
@@ -1666,7 +1666,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha, y no por falta de comida.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
@@ -1698,11 +1698,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>se desmenuzó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+        <translation>se desmenuzó al apretarla, y la humedad leída es del %1 %; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>chorreó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+        <translation>chorreó al apretarla, y la humedad leída es del %1 %; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1723,6 +1723,14 @@
     <message>
         <source>Check the entry of %1: it may be a slip of the pen</source>
         <translation>Comprueba la anotación del %1: puede ser un error al escribir</translation>
+    </message>
+<message>
+        <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
+        <translation>Corrige el lugar o la temperatura habitual en los datos de la torre, o revisa la anotación del %1</translation>
+    </message>
+    <message>
+        <source>%1; read again on %2: %3</source>
+        <translation>%1; leída de nuevo el %2: %3</translation>
     </message>
 </context>
 <context>
@@ -1874,7 +1882,7 @@
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
     <message>
-        <source>the household&apos;s own material</source>
+        <source>the household's own material</source>
         <translation>el material propio del hogar</translation>
     </message>
     <message>
@@ -1990,10 +1998,10 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
     </message>
     <message>
-        <source>take the bottom tray&apos;s castings</source>
+        <source>take the bottom tray's castings</source>
         <translation>retirar el humus de la bandeja inferior</translation>
     </message>
     <message>
@@ -2083,7 +2091,7 @@
         <translation>ya</translation>
     </message>
     <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
@@ -2140,7 +2148,7 @@
         <translation>%1 por semana</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Pon %1 de cama en la primera bandeja de la torre nueva, mete %2 de lombrices y dale %3.</translation>
     </message>
     <message numerus="yes">
@@ -2180,7 +2188,19 @@
         <comment>amounts of food a week</comment>
         <translation>%1, después hasta %2</translation>
     </message>
-</context>
+<message>
+        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
+        <translation> Es poco para otra torre, que empieza con %1 a %2: dale más semanas o compra el resto.</translation>
+    </message>
+    <message>
+        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
+        <translation> Basta para otra torre, que empieza con %1 a %2: pon cama en su primera bandeja y pasa allí las lombrices.</translation>
+    </message>
+    <message>
+        <source>feed %1 a week</source>
+        <translation>aportar %1 por semana</translation>
+    </message>
+    </context>
 <context>
     <name>Charts</name>
     <message>
@@ -2343,7 +2363,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2367,7 +2387,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
 tierloam --demo                        abre una copia nueva del hogar de demostración
 tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
-tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
+tierloam ARCHIVO --record "FILA"       añade una fila y escribe su id cuando está a salvo en el disco
 tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
 tierloam ARCHIVO --summary [--at FECHA]
                                        estimaciones y consejos como JSON
@@ -2424,7 +2444,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
 </context>
@@ -2895,7 +2915,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100&#xa0;%</translation>
+        <translation>una proporción de 0 a 100 %</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -3094,7 +3114,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una palabra como smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row&apos;s own date</source>
+        <source>a day not before the row's own date</source>
         <translation>un día no anterior a la fecha de la propia fila</translation>
     </message>
     <message>
@@ -3370,7 +3390,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -3418,7 +3438,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3799,6 +3819,18 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Mix: most that is added, times the mix</source>
         <translation>Mezcla: lo máximo que se añade, veces la mezcla</translation>
     </message>
+<message>
+        <source>A bed through the year, as proposed: indoors</source>
+        <translation>Un lecho a lo largo del año, como se propone: dentro de casa</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: garage, shed or porch</source>
+        <translation>Un lecho a lo largo del año, como se propone: garaje, cobertizo o porche</translation>
+    </message>
+    <message>
+        <source>A bed through the year, as proposed: outdoors</source>
+        <translation>Un lecho a lo largo del año, como se propone: al aire libre</translation>
+    </message>
 </context>
 <context>
     <name>FlushBody</name>
@@ -4036,8 +4068,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1&#xa0;%2</source>
-        <translation>%1&#xa0;%2</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4072,8 +4104,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4085,7 +4117,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -4468,7 +4500,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo que no sabe: podredumbre sin aire en un rincón, ácaros, pájaros, una tapa que quedó abierta. Anota esas cosas como sucesos.</translation>
     </message>
     <message>
-        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Las costumbres de un hogar cambian; los parámetros vuelven a sus intervalos con una constante de tiempo de {drift-days}, para que los años viejos no manden sobre los nuevos.</translation>
     </message>
     <message>
@@ -4620,7 +4652,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>La bandeja siguiente se pone cuando la actual tiene al menos {castings-before-tray} de humus y casi todo su alimento está trabajado. No antes: las lombrices siguen al alimento, y una colonia repartida en dos bandejas no acaba ninguna.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
         <translation>Mira la bandeja superior: ¿hay un dedo de humus bajo el alimento?</translation>
     </message>
     <message>
@@ -4848,7 +4880,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Cerca de {frost-death} mueren lombrices. Mete la torre dentro, o envuelve los lados y la tapa y sepárala del suelo; alimenta poco, porque lo que no se come se pudre al templarse.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
         <translation>En un cuarto frío todo tarda más; las fechas del programa lo tienen en cuenta si anotas de vez en cuando la temperatura del lecho.</translation>
     </message>
     <message>
@@ -4888,7 +4920,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Llévala bandeja a bandeja, la más pesada al final y por el camino más corto, y apílalas en el mismo orden.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack&apos;s set-up.</source>
+        <source>Write a change of place or temperature into the stack's set-up.</source>
         <translation>Anota el cambio de lugar o de temperatura en los datos de la torre.</translation>
     </message>
     <message>
@@ -4994,6 +5026,30 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Una torre que lleva tiempo trabajando: anota sus lombrices y la cama de cada bandeja, luego mira en cada una el primer día y apunta qué grosor tiene el humus y cuántos restos hay. Lo que hay se toma entonces tal como se encontró.</translation>
+    </message>
+<message>
+        <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
+        <translation>La temperatura del lecho: de los datos de la torre, cuya temperatura habitual es la media del año, y de la estación del lugar ([[seasons|estaciones]]); las lecturas la mueven durante unas semanas.</translation>
+    </message>
+    <message>
+        <source>The usual temperature of the set-up</source>
+        <translation>La temperatura habitual en los datos de la torre</translation>
+    </message>
+    <message>
+        <source>It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.</source>
+        <translation>Es la media de todo el año, no lo que hoy muestra un termómetro: el programa hace de ella invierno y verano, poco dentro de casa, más en un garaje, lo que más al aire libre. Lo que propone es a lo largo del año un lecho de {year-indoors} dentro de casa, {year-garage} en un garaje, cobertizo o porche, {year-outdoors} al aire libre.</translation>
+    </message>
+    <message>
+        <source>Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.</source>
+        <translation>Pon un termómetro en el lecho y escribe en los datos de la torre lo que muestra ahora: la media sale de ello, según el lugar y la estación. Debajo se dice cómo serán el mes más frío y el más cálido.</translation>
+    </message>
+    <message>
+        <source>When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.</source>
+        <translation>Si las lecturas del lecho se desvían siempre hacia el mismo lado, corrige los datos de la torre; una lectura sola mueve la estimación solo unas semanas.</translation>
+    </message>
+    <message>
+        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <translation>Anota un cambio de lugar en los datos de la torre, con la temperatura que allí muestra un termómetro en el lecho.</translation>
     </message>
 </context>
 <context>
@@ -5206,7 +5262,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1&#xa0;%</translation>
+        <translation>nitrógeno %1 %</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -5508,7 +5564,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
+        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -5532,7 +5588,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>ready: 10 %, 50 % and 90 % sure</source>
-        <translation>lista: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
+        <translation>lista: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
     <message>
         <source>ready already</source>
@@ -5622,7 +5678,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90&#xa0;%</translation>
+        <translation>Intervalo del 90 %</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -5682,7 +5738,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
+        <translation>Dentro de su intervalo del 90 %</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -6118,7 +6174,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Puede llevar gérmenes y huevos de parásitos que enferman a las personas, y una vermicompostera no se calienta lo bastante para matarlos.</translation>
     </message>
     <message>
-        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Lo que se dio contra los parásitos del animal mata también a las lombrices; deja madurar el estiércol y pregunta cuándo se trató a los animales por última vez.</translation>
     </message>
     <message>
@@ -6606,7 +6662,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ablandamiento de papel, cartón y más lentos, escala</translation>
     </message>
     <message>
-        <source>worms&apos; help in softening</source>
+        <source>worms' help in softening</source>
         <translation>ayuda de las lombrices al ablandamiento</translation>
     </message>
     <message>
@@ -6658,7 +6714,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices compradas, masa real frente a la anotada</translation>
     </message>
     <message>
-        <source>household&apos;s scale, true mass to mass read</source>
+        <source>household's scale, true mass to mass read</source>
         <translation>báscula del hogar, masa real frente a la leída</translation>
     </message>
     <message>
@@ -6804,7 +6860,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week&apos;s food.</source>
+        <source>Here stands a bar for each week's food.</source>
         <translation>Aquí habrá una barra por semana de comida.</translation>
     </message>
     <message>
@@ -7635,7 +7691,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo máximo que se tolera hoy: en estos 7 días se dieron %1, y %2 es lo máximo en siete.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
         <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
     </message>
     <message>
@@ -7663,7 +7719,31 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
         <translation>Anota para hoy, con un clic: %1 drenados. No en hojas que se comen crudas, nunca para beber; lávate las manos. Es normal que haya unas pocas lombrices: devuélvelas.</translation>
     </message>
-</context>
+<message>
+        <source>Writes down for today, at one click:</source>
+        <translation>Anota para hoy, con un clic:</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, and %4 of paper over it</source>
+        <translation>%1 %2 %3, y %4 de papel encima</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 of water into the tray being fed</source>
+        <translation>%1 %2 de agua en la bandeja que recibe alimento</translation>
+    </message>
+    <message>
+        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
+        <translation>%1 %2 drenados. No en hojas que se comen crudas, nunca para beber; lávate las manos. Es normal que haya unas pocas lombrices: devuélvelas.</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 over the tray being fed</source>
+        <translation>%1 %2 de %3 sobre la bandeja que recibe alimento</translation>
+    </message>
+    </context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7703,7 +7783,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aquí habrá una barra por drenaje.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms&apos; mass.</source>
+        <source>Here grows a line of the worms' mass.</source>
         <translation>Aquí crecerá la línea de su masa.</translation>
     </message>
 </context>
@@ -7843,8 +7923,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
-        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <translation>Alimento/humus %1, lista con %2 %.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -7907,8 +7987,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -8127,7 +8207,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <comment>a day, how long ago, the tray's number</comment>
         <translation>%1, hace %2; bandeja %3</translation>
     </message>
     <message>
@@ -8210,7 +8290,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una regla de este programa</translation>
     </message>
     <message>
-        <source>this program&apos;s estimate</source>
+        <source>this program's estimate</source>
         <translation>la estimación de este programa</translation>
     </message>
     <message>
@@ -8430,7 +8510,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>según el tiempo de eclosión de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal&apos;s abstract</source>
+        <source>a journal's abstract</source>
         <translation>resumen en una revista</translation>
     </message>
     <message>
@@ -8470,7 +8550,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ecuación de levantamiento NIOSH</translation>
     </message>
     <message>
-        <source>the tray&apos;s weight</source>
+        <source>the tray's weight</source>
         <translation>el peso de la bandeja</translation>
     </message>
     <message>
@@ -8994,7 +9074,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -9009,7 +9089,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aire en la peor bandeja %1, donde uno es todo lo que quieren las lombrices</translation>
     </message>
     <message>
-        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <source>fed %1 of the worms' own mass a day, in two weeks</source>
         <translation>aporte de %1 de la masa de las lombrices al día, en dos semanas</translation>
     </message>
     <message>
@@ -9377,11 +9457,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices vivas, %1; cruces: pesadas</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
         <translation>del lecho, %1; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
         <translation>de la bandeja que recibe alimento, % de agua; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
@@ -9896,7 +9976,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80&#xa0;%</translation>
+        <translation>Su turno, intervalo del 80 %</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -10857,7 +10937,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -10872,7 +10952,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
         <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
     </message>
     <message>
@@ -11484,7 +11564,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11668,7 +11748,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
+        <translation>estimada, con su intervalo del 90 %</translation>
     </message>
     <message>
         <source>published values</source>
@@ -11737,7 +11817,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -11745,7 +11825,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -11812,7 +11892,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -11960,7 +12040,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -11968,7 +12048,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -12765,7 +12845,27 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
-</context>
+<message>
+        <source>waiting costs %1 of worms</source>
+        <translation>la espera cuesta %1 de lombrices</translation>
+    </message>
+    <message>
+        <source>waiting leaves %1 more of worms</source>
+        <translation>la espera deja %1 más de lombrices</translation>
+    </message>
+    <message>
+        <source>Keep this day</source>
+        <translation>Mantener este día</translation>
+    </message>
+    <message>
+        <source>Keep the chosen harvest on its day</source>
+        <translation>Mantener la cosecha elegida en su día</translation>
+    </message>
+    <message>
+        <source>Enter does the same in the lanes</source>
+        <translation>Intro hace lo mismo en los carriles</translation>
+    </message>
+    </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
     <message>
@@ -12905,7 +13005,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Qué la aumentaría?</translation>
     </message>
     <message>
-        <source>The garden&apos;s wish</source>
+        <source>The garden's wish</source>
         <translation>El deseo del jardín</translation>
     </message>
     <message>
@@ -13183,7 +13283,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90&#xa0;%</translation>
+        <translation>estimación y su intervalo del 90 %</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -13274,7 +13374,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>What the charts show now, as a picture, a drawing, pages or figures</source>
         <translation>Lo que muestran ahora los gráficos, como imagen, dibujo, páginas o cifras</translation>
     </message>
-</context>
+<message>
+        <source>Show stack %1</source>
+        <translation>Mostrar la torre %1</translation>
+    </message>
+    </context>
 <context>
     <name>tierloam::ui::AmountField</name>
     <message>
@@ -13515,7 +13619,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
     </message>
     <message>
@@ -13598,7 +13702,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
         <translation>
             <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
             <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
@@ -13953,7 +14057,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Urgent. %1</source>
         <translation>Urgente. %1</translation>
     </message>
-</context>
+<message>
+        <source>Urgent. </source>
+        <translation>Urgente. </translation>
+    </message>
+    </context>
 <context>
     <name>tierloam::window::DueNotice</name>
     <message>
@@ -14127,7 +14235,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Calendarios (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
         <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
     </message>
     <message>
@@ -14273,6 +14381,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 sigue abierto: lo último anotado no se pudo escribir y no está en él. Anótalo de nuevo, o continúa otra vez sin ello.</translation>
     </message>
+<message>
+        <source>Try again</source>
+        <translation>Intentar de nuevo</translation>
+    </message>
+    <message>
+        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>El formulario de una torre nueva contiene algo que no se ha anotado. Se pierde al cerrar el formulario.</translation>
+    </message>
+    <message>
+        <source>Close the form</source>
+        <translation>Cerrar el formulario</translation>
+    </message>
+    <message>
+        <source>It is open for writing now.</source>
+        <translation>Ahora se puede escribir en él.</translation>
+    </message>
+    <message>
+        <source>Backups of which household?</source>
+        <translation>¿Copias de seguridad de qué hogar?</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::Notices</name>
@@ -14373,6 +14501,49 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 o %2</translation>
+    </message>
+<message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    </context>
+<context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Temperatura del lecho ahora</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>como la muestra hoy un termómetro en el lecho; de ella sale la media del año, y ella de la media</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Temperatura habitual del lecho</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la media de todo el año; el lugar hace de ella invierno y verano</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>la media de todo el año; en este lugar son unos %1 en %2 y %3 en %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>; por debajo de %1 mueren lombrices</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>; por encima de %1 mueren lombrices</translation>
+    </message>
+</context>
+<context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1 es más de lo que puede haber salido: en el depósito caben %2. ¿Es correcta la cantidad, y su unidad?</translation>
     </message>
 </context>
 </TS>

@@ -1,5 +1,6 @@
 // The table of figures: whole, sourced, and one key for one row.
 #include "core/guide/figures.h"
+#include "core/reckoning/bed_year.h"
 
 #include <gtest/gtest.h>
 
@@ -21,6 +22,17 @@ TEST(Figures, StandInTheOrderOfTheirNamesWithAKeyOfTheirOwn)
     }
     EXPECT_EQ(figureWithKey("stoc"), nullptr);
     EXPECT_EQ(figureWithKey(""), nullptr);
+}
+
+// The handbook tells the bed that the forms propose, as the model takes it through the year.
+TEST(Figures, TheBedThroughTheYearIsThatOfTheForms)
+{
+    using tierloam::journal::Place;
+    namespace reckoning = tierloam::reckoning;
+    for (const auto& [figure, place] : {std::pair{Figure::yearIndoors, Place::indoors}, {Figure::yearGarage, Place::garage}, {Figure::yearOutdoors, Place::outdoors}}) {
+        EXPECT_EQ(lowOf(figure), reckoning::proposedYearMean(place) - reckoning::seasonAmplitude(place));
+        EXPECT_EQ(highOf(figure), reckoning::proposedYearMean(place) + reckoning::seasonAmplitude(place));
+    }
 }
 
 /// What a row must say of where it comes from.

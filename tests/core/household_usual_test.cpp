@@ -165,6 +165,30 @@ TEST(HouseholdUsual, ADrainThatGaveNothingOrOnlyTurnedTheSpigotIsNoAmount)
     EXPECT_FALSE(usual(weekly({journal::Drain{{}, {}, {}, {}, journal::Spigot::open}})).drainKnown);
 }
 
+/// 500 for 0.5: the button beside the sump would then write down "Drain 500 L" at a click.
+TEST(HouseholdUsual, ADrainIsNoMoreThanTheSumpHolds)
+{
+    const auto drained = [](double value, Unit unit) { return journal::Drain{Amount{value, unit}, {}, {}, {}, {}}; };
+    journal::Setup shut;
+    shut.sump = litres(3);
+    shut.spigot = journal::Spigot::shut;
+    EXPECT_EQ(usual(weekly({shut, drained(500, Unit::L)})).drain, (Amount{3, Unit::L}));
+    EXPECT_EQ(usual(weekly({shut, drained(500, Unit::mL)})).drain, (Amount{500, Unit::mL}));
+    const Amount cups = usual(weekly({shut, drained(500, Unit::cup)})).drain;
+    EXPECT_EQ(cups.unit, Unit::cup);
+    EXPECT_LE(cups.volume()->base(), 3.0);
+    EXPECT_GT(cups.volume()->base(), 2.98);
+    journal::Drain opened = drained(12, Unit::L);
+    opened.spigot = journal::Spigot::open;
+    EXPECT_EQ(usual(weekly({shut, opened})).drain, (Amount{12, Unit::L})) << "what ran off stands in a jar";
+    opened.volume = Amount{500, Unit::L};
+    EXPECT_EQ(usual(weekly({shut, opened})).drain, (Amount{15, Unit::L}));
+    journal::Setup greater;
+    greater.sump = litres(6);
+    EXPECT_EQ(usual(weekly({shut, drained(5, Unit::L), greater})).drain, (Amount{5, Unit::L})) << "the latest sump counts";
+    EXPECT_EQ(usual({}).drain, (Amount{1, Unit::L}));
+}
+
 }
 
 }

@@ -1,13 +1,14 @@
 #include "ui/forms/entry_sheet.h"
 
-#include "core/model/crowding.h"
 #include "core/advice/too_early.h"
 #include "core/exchange/refusal_text.h"
+#include "core/model/crowding.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
 #include "ui/common/dates.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/formats.h"
+#include "ui/forms/drain_doubt.h"
 #include "ui/forms/tray_lift.h"
 #include "ui/forms/food_room.h"
 #include "ui/forms/tray_words.h"
@@ -385,7 +386,9 @@ QString EntrySheet::earlyText() const
 QString EntrySheet::doubtText() const
 {
     const journal::Standing* standing = context_.standing(day());
-    if (kind_ != FormKind::stock || !standing) return {};
+    if (!standing) return {};
+    if (kind_ == FormKind::drain || kind_ == FormKind::flush) return drainDoubtText(body_->action(), *standing);
+    if (kind_ != FormKind::stock) return {};
     const Amount put = std::get<journal::Stock>(body_->action()).worms;
     const Mass most = model::mostWorms(standing->settings.area * std::max(1, standing->trays()));
     return put.mass() && *put.mass() > most ? tr("%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(put), ui::massText(most.base())) : QString{};

@@ -1,5 +1,7 @@
 #include "ui/forms/form_context.h"
 
+#include "core/household/seasons.h"
+
 #include <algorithm>
 
 namespace tierloam::forms {
@@ -31,6 +33,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
     if (context.journal->replay.stack(stack)) context.usual = household.usual(stack);
     context.stack = stack;
     context.order = household.stackOrder();
+    context.southern = household::livesSouth(household);
     context.today = household.today();
     return context;
 }

@@ -18,6 +18,7 @@ struct FormContext {
     std::string stack;
     Day today{};
     household::StackOrder order;
+    bool southern = false;           ///< the seasons are turned by half a year
 
     static FormContext of(const household::Household& household, const std::string& stack);
 

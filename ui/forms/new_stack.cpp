@@ -1,5 +1,6 @@
 #include "ui/forms/new_stack.h"
 
+#include "core/household/seasons.h"
 #include "core/journal/names.h"
 #include "core/materials/bedding.h"
 #include "core/model/crowding.h"
@@ -13,6 +14,7 @@
 #include "ui/common/material_names.h"
 #include "ui/common/number_field.h"
 #include "ui/common/panels.h"
+#include "ui/forms/bed_fields.h"
 #include "ui/forms/field_grid.h"
 #include "ui/forms/form_context.h"
 #include "ui/forms/form_shell.h"
@@ -60,6 +62,7 @@ public:
     FieldGrid* grid = nullptr;
     ui::TextField* name = nullptr;
     ui::ChoiceField* place = nullptr;
+    std::optional<BedFields> bed;
     ui::TemperatureField* temp = nullptr;
     ui::AreaField* area = nullptr;
     ui::LengthField* height = nullptr;
@@ -77,6 +80,7 @@ public:
     ui::DateField* date = nullptr;
     bool amountTyped = false;
     bool touched = false;
+    std::function<bool()> mayThrowAway;
     QString doubted; ///< what was said to look at again when it was to be recorded: a second press stands by it
     std::optional<household::Ticket> ticket;
 };
@@ -102,8 +106,10 @@ void NewStack::Private::build(QWidget* content)
     name->setPlaceholder(tr("Scullery, Shed, Balcony, …"));
     place = grid->add(tr("Place"), new ui::ChoiceField);
     addPlaces(*place);
-    temp = grid->add(tr("Usual bed temperature"), new ui::TemperatureField);
-    temp->propose(usual.temp.base());
+    bed.emplace(*grid, *place);
+    bed->setDay(context.today, context.southern);
+    temp = bed->mean();
+    bed->show(usual.temp, journal::Place::indoors, true);
     required(temp, tr("How warm is it there, usually?"));
     area = grid->add(tr("Floor of a tray"), new ui::AreaField);
     area->setSides(centimetres(40), centimetres(40));
@@ -284,7 +290,10 @@ NewStack::NewStack(household::Household& household, QWidget* parent) : QWidget{p
     connect(shell, &FormShell::accepted, this, &NewStack::record);
     connect(shell, &FormShell::cancelled, this, &NewStack::cancel);
     // Midnight may pass while it is filled in: estimates of a new day come by themselves.
-    const auto followDay = [this] { d_->date->setToday(d_->household.today()); };
+    const auto followDay = [this] {
+        d_->date->setToday(d_->household.today());
+        d_->bed->setDay(d_->household.today(), household::livesSouth(d_->household));
+    };
     connect(&household, &household::Household::changed, this, followDay);
     connect(&household, &household::Household::reckoned, this, followDay);
     connect(&household, &household::Household::recorded, this, [this](household::Ticket ticket) {
@@ -307,6 +316,11 @@ NewStack::~NewStack() = default;
 bool NewStack::touched() const
 {
     return d_->touched;
+}
+
+void NewStack::setMayThrowAway(std::function<bool()> ask)
+{
+    d_->mayThrowAway = std::move(ask);
 }
 
 int NewStack::heightForWidth(int width) const
@@ -348,6 +362,7 @@ void NewStack::record()
 void NewStack::cancel()
 {
     if (d_->ticket) return;
+    if (d_->touched && d_->mayThrowAway && !d_->mayThrowAway()) return;
     Q_EMIT finished();
 }
 

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 
 namespace tierloam::forms {
@@ -18,6 +19,8 @@ public:
     ~NewStack() override;
 
     bool touched() const;
+    /// Asked before what was typed is thrown away; unset: it goes unasked.
+    void setMayThrowAway(std::function<bool()> ask);
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
 

@@ -3,6 +3,7 @@
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
 #include "ui/common/number_field.h"
+#include "ui/forms/bed_fields.h"
 #include "ui/forms/body.h"
 #include "ui/forms/event_words.h"
 #include "ui/forms/setup_choices.h"
@@ -70,7 +71,9 @@ public:
     {
         place_ = grid.add(tr("Place"), new ChoiceField);
         addPlaces(*place_);
-        temp_ = grid.add(tr("Usual bed temperature"), new ui::TemperatureField);
+        bed_.emplace(grid, *place_);
+        bed_->setDay(context.today, context.southern);
+        temp_ = bed_->mean();
         trays_ = grid.add(tr("Trays owned"), new ui::CountField{1, mostTrays});
         area_ = grid.add(tr("Floor of a tray"), new ui::AreaField);
         height_ = grid.add(tr("Height of a tray"), new ui::LengthField{leastHeightCm, mostHeightCm});
@@ -85,6 +88,9 @@ public:
     /// A stack as it stands: only what is then changed is recorded.
     void follow(const journal::Standing* standing, std::optional<int>) override
     {
+        bed_->setDay(context_.today, context_.southern);
+        // An entry that leaves the place out is of the place in force.
+        if (standing && editing_ && !grid_.isRowShown(place_)) bed_->setPlace(standing->settings.place);
         if (!standing || editing_ || shown_) return;
         shown_ = true;
         journal::Setup now;
@@ -127,7 +133,7 @@ public:
         grid_.setRowShown(sump_, written_.sump.has_value() || isWholeSetup());
         grid_.setRowShown(spigot_, written_.spigot.has_value() || isWholeSetup());
         grid_.setRowShown(place_, written_.place.has_value() || isWholeSetup());
-        grid_.setRowShown(temp_, written_.temp.has_value() || isWholeSetup());
+        bed_->setRowsShown(written_.temp.has_value() || isWholeSetup());
         grid_.setRowShown(stand_, written_.stand.has_value() || isWholeSetup());
     }
 
@@ -178,7 +184,8 @@ private:
         sump_->setVolume(setup.sump);
         spigot_->choose(setup.spigot);
         place_->choose(setup.place);
-        temp_->setTemperature(setup.temp);
+        // What an entry says stays what it says, whatever place is chosen for it.
+        if (setup.temp && setup.place) bed_->show(*setup.temp, *setup.place, shown_);
         stand_->choose(setup.stand);
     }
 
@@ -202,6 +209,7 @@ private:
     ui::VolumeField* sump_ = nullptr;
     ChoiceField* spigot_ = nullptr;
     ChoiceField* place_ = nullptr;
+    std::optional<BedFields> bed_;
     ui::TemperatureField* temp_ = nullptr;
     ChoiceField* stand_ = nullptr;
     journal::Setup written_;

@@ -1,11 +1,11 @@
 #include "ui/forms/welcome.h"
 
+#include "ui/common/file_name.h"
 #include "ui/common/panels.h"
 #include "ui/forms/cautions.h"
 #include "ui/forms/fit_area.h"
 
 #include <QDir>
-#include <QFileInfo>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -96,7 +96,8 @@ void Welcome::setRecentFiles(const QStringList& paths)
     }
     recent_->addWidget(ui::makeLabel(tr("Opened lately"), ui::TextRole::section));
     for (const QString& path : paths.first(std::min<qsizetype>(paths.size(), mostRecent))) {
-        QString name = QFileInfo{path}.completeBaseName();
+        // A long folder gives way in its middle: where files of one name lie is told by its beginning and its end.
+        QString name = fontMetrics().elidedText(ui::shownFileName(path, paths), Qt::ElideMiddle, widest * fontMetrics().height() / 16 * 2 / 3);
         name.replace(QLatin1Char('&'), QStringLiteral("&&")); // a name is no mnemonic
         auto* button = ui::makeButton(name, ui::Tone::plain);
         button->setToolTip(QDir::toNativeSeparators(path));

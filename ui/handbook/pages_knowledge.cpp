@@ -18,6 +18,7 @@ constexpr Block inside[] = {
     {point, QT_TRANSLATE_NOOP("Handbook", "Numbers of worms: within a factor, unless you weigh some.")},
     {point, QT_TRANSLATE_NOOP("Handbook", "What it does not know: rot without air in a corner, mites, birds, a lid left open. Write such things down as events.")},
     {point, QT_TRANSLATE_NOOP("Handbook", "A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.")},
+    {point, QT_TRANSLATE_NOOP("Handbook", "The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.")},
     {heading, QT_TRANSLATE_NOOP("Handbook", "Track record")},
     {list, "track-record"},
     {heading, QT_TRANSLATE_NOOP("Handbook", "Parameters, their ranges and what they rest on")},

@@ -11,6 +11,10 @@ using enum BlockKind;
 
 constexpr Block seasons[] = {
     {paragraph, QT_TRANSLATE_NOOP("Handbook", "Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.")},
+    {heading, QT_TRANSLATE_NOOP("Handbook", "The usual temperature of the set-up")},
+    {paragraph, QT_TRANSLATE_NOOP("Handbook", "It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.")},
+    {step, QT_TRANSLATE_NOOP("Handbook", "Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.")},
+    {step, QT_TRANSLATE_NOOP("Handbook", "When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.")},
     {heading, QT_TRANSLATE_NOOP("Handbook", "Heat")},
     {point, QT_TRANSLATE_NOOP("Handbook", "From {heat-death} in the bed worms begin to die. Carry the stack to a cooler room first; then shade, an open lid under a cloth, less food.")},
     {point, QT_TRANSLATE_NOOP("Handbook", "A bed heats by itself when much is fed at once. Stop feeding, spread the food flat, loosen the tray.")},
@@ -35,7 +39,7 @@ constexpr Block moving[] = {
     {caution, "lifting"},
     {step, QT_TRANSLATE_NOOP("Handbook", "Empty the sump, shut the spigot.")},
     {step, QT_TRANSLATE_NOOP("Handbook", "Carry tray by tray, the heaviest last and shortest, and stack them again in the same order.")},
-    {step, QT_TRANSLATE_NOOP("Handbook", "Write a change of place or temperature into the stack's set-up.")},
+    {step, QT_TRANSLATE_NOOP("Handbook", "Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.")},
     {heading, QT_TRANSLATE_NOOP("Handbook", "Splitting")},
     {diagram, "split"},
     {paragraph, QT_TRANSLATE_NOOP("Handbook", "A colony that is crowded, beyond about {best-density} of floor, or a household with more scraps than a stack can take, is ready to be split.")},

@@ -66,6 +66,8 @@ public:
     /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();
+    /// Asked before a form for a new stack that was begun is given up; it has some eighteen fields.
+    void setMayThrowAway(std::function<bool()> ask) { mayThrowAway_ = std::move(ask); }
     /// Puts a stack where `place` others stand before it; the order is kept with the household.
     void moveStack(const QString& stack, int place);
     /// Closes the panel or form; one that was begun stays unless `force`.
@@ -115,6 +117,7 @@ private:
     Day shown_{};
     bool followsToday_ = true;      ///< the slider is at its end
     bool stale_ = true;
+    std::function<bool()> mayThrowAway_;
     std::map<ui::ActionId, QAction*> actions_;
     std::map<household::Ticket, QString> asked_; ///< one-click records on their way, by what they are called
 

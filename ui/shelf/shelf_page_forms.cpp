@@ -116,6 +116,7 @@ bool ShelfPage::openNewStack()
         return false;
     }
     auto* form = new forms::NewStack{household_};
+    form->setMayThrowAway(mayThrowAway_);
     connect(form, &forms::NewStack::started, this, [this](const QString& stack) {
         showDay(household_.today());
         chooseStack(stack);

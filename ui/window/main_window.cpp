@@ -1,3 +1,4 @@
+#include "ui/shelf/shelf_page.h"
 #include "ui/window/main_window.h"
 #include "core/store/household_file.h"
 
@@ -141,13 +142,16 @@ bool MainWindow::take(const QString& path, bool create)
     if (shared_) oneWindow_->take(household_->path());
     makeDesk();
     for (auto* view : findChildren<exchange_view::JournalSheetView*>()) view->meet(*household_); // a table that was looked at without one
-    if (household_->readOnly()) notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."));
+    if (household_->readOnly())
+        notices_->show(Notices::Kind::notice, tr("This household is opened for reading only; nothing can be recorded."), QStringLiteral("readOnly"), {tr("Try again"), [this] { tryToWriteAgain(); }});
     followSteps();
     connect(household_->undoStack(), &QUndoStack::indexChanged, notices_, [this, before = household_->undoStack()->index()](int index) mutable {
         if (index < before) notices_->settle(QStringLiteral("import")); // what it tells may just have been taken back
         before = index;
     });
-    connect(household_.get(), &household::Household::changed, this, [this] { setTitle(); syncActions(); });
+    connect(household_.get(), &household::Household::changed, this, [this] { setTitle(); syncActions(); keepBackupFolder(); });
+    refused_.clear();
+    keepBackupFolder();
     if (shared_ && !isDemo(household_->path())) rememberFile(settings_, household_->path());
     fillRecent();
     fillRecordMenu();
@@ -163,9 +167,21 @@ void MainWindow::makeDesk()
     body_->addWidget(desk_);
     body_->setCurrentWidget(desk_);
     if (desktop_ != nullptr && !isDemo(household_->path())) dueNotice_ = new DueNotice{*desk_->due(), *household_, settings_, *desktop_, desk_};
+    desk_->shelf()->setMayThrowAway([this] {
+        return dialogs_.ask(this, tr("Not recorded yet"), tr("The form for a new stack holds something that has not been recorded. It is lost when the form is closed."), tr("Close the form"));
+    });
     connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
     connect(desk_, &Desk::trendsSaveAsked, this, &MainWindow::saveTrends);
     connect(desk_, &Desk::trendsPrintAsked, this, &MainWindow::printTrends);
+}
+
+void MainWindow::tryToWriteAgain()
+{
+    if (!household_ || !household_->readOnly() || !mayLeave()) return;
+    const Desk::Page page = desk_->page();
+    if (!take(household_->path(), false)) return;
+    desk_->showPage(page);
+    if (!household_->readOnly()) notices_->show(Notices::Kind::done, tr("It is open for writing now."), QStringLiteral("open"));
 }
 
 bool MainWindow::openFile(const QString& path)

@@ -130,6 +130,10 @@ private:
     void showBackups(const QString& path);
     void chooseBackupFolder();
     void offerBackups(const QString& path);
+    void chooseBackups();
+    void keepBackupFolder();
+    /// Opens the household anew, which could only be read: there may be room on the disk by now, or permission.
+    void tryToWriteAgain();
     // Language and units (main_window_locale.cpp).
     void makeLocaleActions();
     void syncLocaleActions();
@@ -150,6 +154,7 @@ private:
     ui::Theme& theme_;
     ui::Dialogs& dialogs_;
     ui::Settings& settings_;
+    QString refused_;                ///< the file that could not be opened last; empty once one was
     household::Household::Settings householdSettings_;
     QString version_;
     bool shared_;

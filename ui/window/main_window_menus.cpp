@@ -1,3 +1,4 @@
+#include "ui/common/file_name.h"
 #include "ui/common/menu_letters.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/window/bin_view.h"
@@ -71,7 +72,7 @@ void MainWindow::makeActions()
     on(ui::ActionId::stackSheet, [this] { showSheet(); });
     on(ui::ActionId::trayLabels, [this] { showLabels(); });
     on(ui::ActionId::saveCopy, [this] { saveCopy(); });
-    on(ui::ActionId::backups, [this] { if (household_) showBackups(household_->path()); });
+    on(ui::ActionId::backups, [this] { chooseBackups(); });
     on(ui::ActionId::backupFolder, [this] { chooseBackupFolder(); });
     on(ui::ActionId::deletedEntries, [this] { if (household_) (new BinView{*household_, this})->show(); });
     on(ui::ActionId::openDemo, [this] { openDemo(); });
@@ -178,7 +179,7 @@ void MainWindow::fillRecent()
     int number = 1;
     for (const QString& path : files) {
         if (household_ && path == household_->path()) continue;
-        QString name = shownName(path, files);
+        QString name = ui::shownFileName(path, files);
         QAction* open = recentMenu_->addAction(QStringLiteral("&%1  %2").arg(QString::number(number), name.replace(u'&', QStringLiteral("&&"))));
         open->setStatusTip(path);
         open->setToolTip(path);
@@ -211,7 +212,7 @@ void MainWindow::syncActions()
 {
     const bool open = household_ != nullptr;
     const bool writable = open && !household_->readOnly();
-    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::exportCalendar, ui::ActionId::stackSheet, ui::ActionId::trayLabels, ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::exportCalendar, ui::ActionId::stackSheet, ui::ActionId::trayLabels, ui::ActionId::saveCopy, ui::ActionId::deletedEntries, ui::ActionId::whatIsWrong, ui::ActionId::guidedHarvest, ui::ActionId::pageShelf, ui::ActionId::pageTrends, ui::ActionId::pageJournal, ui::ActionId::pageMaterials, ui::ActionId::pageHandbook, ui::ActionId::pageRotation, ui::ActionId::goDue}) {
         action(id)->setEnabled(open);
     }
     for (const ui::ActionId id : {ui::ActionId::renameHousehold, ui::ActionId::importReadings, ui::ActionId::backupFolder, ui::ActionId::newStack, ui::ActionId::doDue}) action(id)->setEnabled(writable);

@@ -1,7 +1,9 @@
 #include "ui/window/backups_view.h"
+#include "ui/window/demo.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 #include "ui/window/photos_view.h"
+#include "ui/window/recent_files.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -46,7 +48,7 @@ void MainWindow::showPhotos(qint64 entryId)
 void MainWindow::showBackups(const QString& path)
 {
     const bool own = household_ && household_->path() == path;
-    auto* view = new BackupsView{path, own ? household_->backupFolder() : QString{}, dialogs_, this};
+    auto* view = new BackupsView{path, own ? household_->backupFolder() : backupFolderOf(settings_, path), dialogs_, this};
     connect(view, &BackupsView::restored, this, [this](const QString& newFile) {
         if (openFile(newFile))
             notices_->show(Notices::Kind::done, tr("The backup was restored to %1, which is open now. The file before it was not changed.").arg(QDir::toNativeSeparators(newFile)),
@@ -67,10 +69,25 @@ void MainWindow::chooseBackupFolder()
     notices_->show(Notices::Kind::done, tr("Backups will be kept in %1.").arg(QDir::toNativeSeparators(household_->backupsLieIn())), QStringLiteral("backups"));
 }
 
-/// Beside what cannot be opened there may be backups: they are shown at once, since that is what is wanted next.
+/// Of what cannot be opened there may be backups: they are shown at once, since that is what is wanted next.
 void MainWindow::offerBackups(const QString& path)
 {
-    if (household::anyBackupBeside(path)) showBackups(path);
+    refused_ = path;
+    if (household::anyBackup(path, backupFolderOf(settings_, path))) showBackups(path);
+}
+
+/// Of the household that is open; without one, of the file that could not be opened, else of one that is chosen.
+void MainWindow::chooseBackups()
+{
+    if (household_) return showBackups(household_->path());
+    const QString path = !refused_.isEmpty() ? refused_ : dialogs_.fileToOpen(this, tr("Backups of which household?"), proposedFolder(), tr("Households (*.tierloam);;All files (*)"));
+    if (!path.isEmpty()) showBackups(path);
+}
+
+/// The household holds it; the program keeps it too, for the day on which the household cannot be read.
+void MainWindow::keepBackupFolder()
+{
+    if (household_ && shared_ && !isDemo(household_->path())) rememberBackupFolder(settings_, household_->path(), household_->backupFolder());
 }
 
 }

@@ -22,7 +22,7 @@ void MainWindow::makeSeasonActions()
     }
 }
 
-bool MainWindow::livesSouth() const { return household_ && household_->kept(store::settingHemisphere) == store::hemisphereSouth; }
+bool MainWindow::livesSouth() const { return household_ && household::livesSouth(*household_); }
 
 void MainWindow::keepSouth(bool south) { household_->keep(store::settingHemisphere, south ? QString{store::hemisphereSouth} : QString{}, tr("Seasons")); }
 

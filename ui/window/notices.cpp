@@ -20,7 +20,7 @@ Notices::Notices(QWidget* parent) : QWidget{parent}, rows_{new QVBoxLayout{this}
     hide();
 }
 
-void Notices::show(Kind kind, const QString& text, const QString& key)
+void Notices::show(Kind kind, const QString& text, const QString& key, const Act& act)
 {
     if (text.isEmpty() || texts().contains(text)) return;
     if (!key.isEmpty()) settle(key);
@@ -37,6 +37,14 @@ void Notices::show(Kind kind, const QString& text, const QString& key)
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     ui::setAccess(label, kind == Kind::failure ? tr("Not done: %1").arg(text) : text);
     row->addWidget(label, 1);
+    if (act.done) {
+        auto* button = ui::makeButton(act.text, ui::Tone::plain, frame);
+        button->setObjectName(QStringLiteral("noticeAct"));
+        ui::setAccess(button, act.text, text);
+        // What is done may take this message away, and the button with it.
+        connect(button, &QPushButton::clicked, this, [this, done = act.done] { QTimer::singleShot(0, this, done); });
+        row->addWidget(button, 0, Qt::AlignTop);
+    }
     auto* away = ui::makeButton(tr("Dismiss"), ui::Tone::plain, frame);
     ui::setAccess(away, tr("Dismiss this message"), text);
     connect(away, &QPushButton::clicked, this, [this, frame] { dismiss(frame); });

@@ -3,6 +3,8 @@
 #include <QFrame>
 #include <QString>
 
+#include <functional>
+
 class QVBoxLayout;
 
 namespace tierloam::window {
@@ -17,7 +19,12 @@ public:
 
     explicit Notices(QWidget* parent = nullptr);
     /// The same text is not shown twice. `key` names what it is about, so that settle() can take it away once it is put right.
-    void show(Kind kind, const QString& text, const QString& key = {});
+    /// `act`: a button beside it, where something can be done about it; the message stays until it is settled.
+    struct Act {
+        QString text;
+        std::function<void()> done;
+    };
+    void show(Kind kind, const QString& text, const QString& key = {}, const Act& act = {});
     void settle(const QString& key);
     void clear();
     QStringList texts() const;

@@ -10,6 +10,16 @@ namespace tierloam::window {
 namespace {
 
 constexpr auto key = "files/recent";
+constexpr auto foldersKey = "files/backupFolders"; // each: a file, a line break, its folder
+constexpr QChar between{u'\n'};
+constexpr qsizetype mostFolders = 32;
+
+/// The same for a link and what it leads to; a file that is gone has the name that it had.
+QString fileKey(const QString& path)
+{
+    const QString real = QFileInfo{path}.canonicalFilePath();
+    return real.isEmpty() ? QDir::cleanPath(QFileInfo{path}.absoluteFilePath()) : real;
+}
 
 QStringList all(const ui::Settings& settings)
 {
@@ -50,13 +60,23 @@ QString lastFile(const ui::Settings& settings)
     return !newest.isEmpty() && QFileInfo::exists(newest) ? newest : QString{};
 }
 
-QString shownName(const QString& path, const QStringList& among)
+QString backupFolderOf(const ui::Settings& settings, const QString& path)
 {
-    const QFileInfo file{path};
-    const QString base = file.completeBaseName();
-    int same = 0;
-    for (const QString& other : among) same += QFileInfo{other}.completeBaseName() == base ? 1 : 0;
-    return same > 1 ? QObject::tr("%1 in %2").arg(base, QDir::toNativeSeparators(file.absolutePath())) : base;
+    const QString file = fileKey(path);
+    for (const QString& each : settings.value(QString::fromLatin1(foldersKey)).toStringList())
+        if (each.section(between, 0, 0) == file) return each.section(between, 1);
+    return {};
+}
+
+void rememberBackupFolder(ui::Settings& settings, const QString& path, const QString& folder)
+{
+    if (backupFolderOf(settings, path) == folder) return;
+    const QString file = fileKey(path);
+    QStringList all = settings.value(QString::fromLatin1(foldersKey)).toStringList();
+    all.removeIf([&](const QString& each) { return each.section(between, 0, 0) == file; });
+    if (!folder.isEmpty()) all.prepend(file + between + folder);
+    while (all.size() > mostFolders) all.removeLast();
+    settings.setValue(QString::fromLatin1(foldersKey), all);
 }
 
 }

@@ -17,7 +17,9 @@ void rememberFile(ui::Settings& settings, const QString& path);
 void forgetFile(ui::Settings& settings, const QString& path);
 /// The file to open when none is named: the newest, when it is still there and was not closed for the welcome page.
 QString lastFile(const ui::Settings& settings);
-/// How a file is called in menus: its base name, and its folder when two share it.
-QString shownName(const QString& path, const QStringList& among);
+/// The folder that was chosen for the backups of a file; empty: beside it, or not known here. It stands in the household as well, but is wanted most
+/// when that cannot be read.
+QString backupFolderOf(const ui::Settings& settings, const QString& path);
+void rememberBackupFolder(ui::Settings& settings, const QString& path, const QString& folder);
 
 }
