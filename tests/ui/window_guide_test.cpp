@@ -29,8 +29,9 @@ TEST_F(WindowTest, TwoClicksLeadFromAStackToTheRemedyOfItsSymptomAndAThirdToItsE
     EXPECT_EQ(symptoms->stack(), QStringLiteral("Lean-to")) << "the stack that was chosen on the shelf";
     click(button("symptom9", symptoms)); // two: standing water
     settle();
-    ASSERT_FALSE(symptoms->ranked().empty());
-    const auto cause = symptoms->ranked().front().cause;
+    ASSERT_FALSE(symptoms->ranking().causes.empty());
+    ASSERT_TRUE(symptoms->ranking().causes.front().isWorthARemedy());
+    const auto cause = symptoms->ranking().causes.front().cause;
     bool told = false;
     for (const QLabel* label : symptoms->findChildren<QLabel*>()) told = told || (label->isVisible() && label->text() == handbook::remedyText(cause));
     EXPECT_TRUE(told) << "the remedy is in sight";
@@ -100,8 +101,10 @@ TEST_F(WindowTest, TwoClicksLeadToTheRemedyOfEverySymptomAtEverySize)
             EXPECT_TRUE(tests::wholeInSight(chip)) << language << size.width() << " " << scale << " " << s << ": no scrolling between the clicks";
             click(chip); // two
             settled();
-            ASSERT_FALSE(symptoms->ranked().empty());
-            const auto* card = symptoms->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(symptoms->ranked().front().cause)));
+            ASSERT_FALSE(symptoms->ranking().causes.empty());
+            const guide::Ranked& first = symptoms->ranking().causes.front();
+            const QString answer = symptoms->ranking().elsewhere >= first.probability ? QStringLiteral("elsewhere") : QStringLiteral("cause%1").arg(static_cast<int>(first.cause));
+            const auto* card = symptoms->findChild<QWidget*>(answer);
             ASSERT_NE(card, nullptr);
             const auto* remedy = card->findChild<QLabel*>(QStringLiteral("remedyText"));
             ASSERT_NE(remedy, nullptr);
@@ -132,7 +135,7 @@ TEST_F(WindowTest, EachRemedyAndEachLookOpensTheFormOfItsEntry)
             for (const char* name : {"remedy", "look"})
                 for (auto* each : desk().handbook()->symptoms()->findChildren<QPushButton*>(QString::fromLatin1(name)))
                     if (each->isVisible()) leads << each;
-            ASSERT_GE(leads.size(), 4) << s;
+            ASSERT_GE(leads.size(), 1) << s;
             if (n >= leads.size()) break;
             leads[n]->click();
             settled();
