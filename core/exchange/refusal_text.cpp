@@ -8,6 +8,8 @@
 #include "core/wording/dates.h"
 #include "core/wording/formats.h"
 
+#include <QStringBuilder>
+
 #include <algorithm>
 
 namespace tierloam::exchange {
@@ -16,7 +18,7 @@ namespace {
 
 using journal::RefusalReason;
 
-/// Names of the stacks that are set up, for a name that is not.
+/// Names of the stacks that are set up, for a name that is not; one that holds a comma stands in quotes.
 QString knownStacks(const journal::Entries& entries)
 {
     constexpr int most = 8;
@@ -26,7 +28,7 @@ QString knownStacks(const journal::Entries& entries)
         if (history.steps.back().after.retired) continue;
         if (++count > most) return list + QStringLiteral(", …");
         if (!list.isEmpty()) list += QStringLiteral(", ");
-        list += shown(history.name);
+        list += history.name.find(',') == std::string::npos ? shown(history.name) : QString{u'«' % shown(history.name) % u'»'};
     }
     return list;
 }
@@ -216,7 +218,7 @@ QString allowedText(const journal::Refusal& refusal, const journal::Entries& ent
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("nothing (an own material is of the household)");
     case RefusalReason::itemUnknown:
-        return Cells::joined(materials::Table::withOwn(entries).nearest(itemOf(entries[refusal.entry].action)));
+        return Cells::quoted(materials::Table::withOwn(entries).nearest(itemOf(entries[refusal.entry].action)));
     case RefusalReason::entryGone:
         return ExchangeText::tr("an entry that is there");
     }

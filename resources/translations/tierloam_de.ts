@@ -604,7 +604,7 @@
     <name>Advice</name>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
-        <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt das Volk, und es schrumpft.</translation>
+        <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt den Bestand, und er schrumpft.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -616,11 +616,11 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder das Volk fällt in 60 Tagen ohne Ernte auf 85 % oder weniger.</translation>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85 % oder weniger.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
-        <translation>Für Futter ist kein Platz, und das Volk schrumpft weiter.</translation>
+        <translation>Für Futter ist kein Platz, und der Bestand schrumpft weiter.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -828,7 +828,7 @@
     </message>
     <message>
         <source>The tray is ready but its turn has not come: the colony would lose room</source>
-        <translation>Die Etage ist reif, aber noch nicht an der Reihe: das Volk verlöre Platz</translation>
+        <translation>Die Etage ist reif, aber noch nicht an der Reihe: der Bestand verlöre Platz</translation>
     </message>
     <message>
         <source>feed-to-cast %1, ready %2; the top tray filled %3</source>
@@ -916,7 +916,7 @@
     </message>
     <message>
         <source>left as it is, the colony falls from %1 to %2 in 60 days</source>
-        <translation>bleibt alles, wie es ist, fällt das Volk in 60 Tagen von %1 auf %2</translation>
+        <translation>bleibt alles, wie es ist, fällt der Bestand in 60 Tagen von %1 auf %2</translation>
     </message>
     <message>
         <source>fewer than %1 % bits</source>
@@ -1542,7 +1542,7 @@
     </message>
     <message>
         <source>Leave the stack in the cool until the bed is surely below %1</source>
-        <translation>Den Bestand im Kühlen lassen, bis das Bett sicher unter %1 liegt</translation>
+        <translation>Den Stapel im Kühlen lassen, bis das Bett sicher unter %1 liegt</translation>
     </message>
     <message>
         <source>; else wait and look again in a week</source>
@@ -1862,11 +1862,11 @@
     </message>
     <message>
         <source>colony in 60 days</source>
-        <translation>Volk in 60 Tagen</translation>
+        <translation>Bestand in 60 Tagen</translation>
     </message>
     <message>
         <source>colony in a year</source>
-        <translation>Volk in einem Jahr</translation>
+        <translation>Bestand in einem Jahr</translation>
     </message>
     <message>
         <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
@@ -1950,7 +1950,7 @@
     </message>
     <message>
         <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
-        <translation>Ohne diesen Eintrag läge das Volk heute bei %1 statt %2 (%3%4).</translation>
+        <translation>Ohne diesen Eintrag läge der Bestand heute bei %1 statt %2 (%3%4).</translation>
     </message>
     <message>
         <source>+</source>
@@ -1962,7 +1962,7 @@
     </message>
     <message>
         <source>colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>from %1 on %2</source>
@@ -1975,7 +1975,7 @@
     </message>
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Wäre die unterste Etage am %1 genommen worden, läge das Volk heute bei %2 statt %3 (%4%5).</translation>
+        <translation>Wäre die unterste Etage am %1 genommen worden, läge der Bestand heute bei %2 statt %3 (%4%5).</translation>
     </message>
     <message>
         <source>air below 0.7 within 14 days</source>
@@ -1988,27 +1988,27 @@
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
         <translation>
-            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Volk nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
-            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Volk nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
         </translation>
     </message>
     <message>
         <source>colony by then</source>
-        <translation>Volk bis dahin</translation>
+        <translation>Bestand bis dahin</translation>
     </message>
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
@@ -3482,11 +3482,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Of a colony given away at once, at most</source>
-        <translation>Von einem Volk auf einmal weggegeben, höchstens</translation>
+        <translation>Von einem Bestand auf einmal weggegeben, höchstens</translation>
     </message>
     <message>
         <source>A colony doubles in</source>
-        <translation>Ein Volk verdoppelt sich in</translation>
+        <translation>Ein Bestand verdoppelt sich in</translation>
     </message>
     <message>
         <source>Dry matter put in for one of castings</source>
@@ -4020,6 +4020,21 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>g/d</source>
         <translation>g/d</translation>
     </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, one of it</comment>
+        <translation>Tasse</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 0.5 or 1.75</comment>
+        <translation>Tassen</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 2 and more</comment>
+        <translation>Tassen</translation>
+    </message>
 </context>
 <context>
     <name>GainWords</name>
@@ -4135,7 +4150,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Composting worms eat about {feed-share} of their own mass of fresh food a day when they have time to get at it. A new stack eats less: the colony is small, and what it eats has to soften first. The program reckons from your journal what each stack can take this week.</source>
-        <translation>Kompostwürmer fressen am Tag etwa {feed-share} ihrer eigenen Masse an frischem Futter, wenn sie Zeit hatten, daranzukommen. Ein neuer Stapel frisst weniger: das Volk ist klein, und was es frisst, muss erst weich werden. Das Programm errechnet aus deinem Tagebuch, was jeder Stapel in dieser Woche verträgt.</translation>
+        <translation>Kompostwürmer fressen am Tag etwa {feed-share} ihrer eigenen Masse an frischem Futter, wenn sie Zeit hatten, daranzukommen. Ein neuer Stapel frisst weniger: der Bestand ist klein, und was er frisst, muss erst weich werden. Das Programm errechnet aus deinem Tagebuch, was jeder Stapel in dieser Woche verträgt.</translation>
     </message>
     <message>
         <source>How to feed</source>
@@ -4303,7 +4318,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Behind the pages runs a model of the colony and its trays: food softens, worms eat what has softened, grow, lay and die, castings stay, water seeps down, the bed warms and breathes. It runs not once but {members} times, each with other parameters from the ranges below. What you write down weighs these members: those that agree with your journal count for more.</source>
-        <translation>Hinter den Seiten läuft ein Modell des Volks und seiner Etagen: Futter wird weich, Würmer fressen, was weich ist, wachsen, legen Kokons und sterben, Humus bleibt, Wasser sickert nach unten, das Bett wird warm und atmet. Es läuft nicht einmal, sondern {members} Mal, jedes Mal mit anderen Parametern aus den Bereichen unten. Was du aufschreibst, gewichtet diese Mitglieder: wer zu deinem Tagebuch passt, zählt mehr.</translation>
+        <translation>Hinter den Seiten läuft ein Modell des Bestands und seiner Etagen: Futter wird weich, Würmer fressen, was weich ist, wachsen, legen Kokons und sterben, Humus bleibt, Wasser sickert nach unten, das Bett wird warm und atmet. Es läuft nicht einmal, sondern {members} Mal, jedes Mal mit anderen Parametern aus den Bereichen unten. Was du aufschreibst, gewichtet diese Mitglieder: wer zu deinem Tagebuch passt, zählt mehr.</translation>
     </message>
     <message>
         <source>So every figure has a range. It holds {band-share} of what is still possible. A wide range is no fault of the page: it says that nobody can know it better from what was written down, and a look would narrow it.</source>
@@ -4367,7 +4382,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony: all worms of a stack.</source>
-        <translation>Volk: alle Würmer eines Stapels.</translation>
+        <translation>Bestand: alle Würmer eines Stapels.</translation>
     </message>
     <message>
         <source>Conductivity: how well water carries a current; it rises with salts, in mS/cm.</source>
@@ -4407,7 +4422,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Ration: what the colony takes up, to what it needs to keep itself; above one it grows.</source>
-        <translation>Ration: was das Volk aufnimmt, zu dem, was es zum Erhalt braucht; über eins wächst es.</translation>
+        <translation>Ration: was der Bestand aufnimmt, zu dem, was er zum Erhalt braucht; über eins wächst er.</translation>
     </message>
     <message>
         <source>Reckoning: what the model and your journal make of each other.</source>
@@ -4479,7 +4494,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>The next tray goes on when the present one holds at least {castings-before-tray} of castings and most of its food is worked. Not earlier: worms follow food, and a colony spread thin over two trays finishes neither.</source>
-        <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteiltes Volk macht keine fertig.</translation>
+        <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteilter Bestand macht keine fertig.</translation>
     </message>
     <message>
         <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
@@ -4523,7 +4538,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.</source>
-        <translation>Die erste Ernte kommt üblicherweise nach {first-harvest}, spätere im Abstand von {later-harvests}. Nach {overdue-after} Warten ist eine Ernte überfällig: verbrauchte Einstreu und Enge lassen ein Volk schrumpfen.</translation>
+        <translation>Die erste Ernte kommt üblicherweise nach {first-harvest}, spätere im Abstand von {later-harvests}. Nach {overdue-after} Warten ist eine Ernte überfällig: verbrauchte Einstreu und Enge lassen einen Bestand schrumpfen.</translation>
     </message>
     <message>
         <source>The sequence</source>
@@ -4759,7 +4774,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>A colony that is crowded, beyond about {best-density} of floor, or a household with more scraps than a stack can take, is ready to be split.</source>
-        <translation>Ein Volk in Enge, über etwa {best-density} Boden, oder ein Haushalt mit mehr Resten, als ein Stapel verträgt, ist reif zum Teilen.</translation>
+        <translation>Ein beengter Bestand, über etwa {best-density} Boden, oder ein Haushalt mit mehr Resten, als ein Stapel verträgt, ist reif zum Teilen.</translation>
     </message>
     <message>
         <source>Set up the new stack with one bedded tray.</source>
@@ -4767,7 +4782,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Take worms with a part of their bed out of the old stack, at most {give-at-most} of the colony, so that the old one keeps its pace.</source>
-        <translation>Nimm Würmer mit einem Teil ihres Betts aus dem alten Stapel, höchstens {give-at-most} des Volks, damit der alte sein Tempo hält.</translation>
+        <translation>Nimm Würmer mit einem Teil ihres Betts aus dem alten Stapel, höchstens {give-at-most} des Bestands, damit der alte sein Tempo hält.</translation>
     </message>
     <message>
         <source>Record it as moved worms: both stacks know it then.</source>
@@ -4779,7 +4794,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Weigh them, or count some and weigh those; take at most {give-at-most} of the colony, from the top tray, where most of them are.</source>
-        <translation>Wiege sie, oder zähle einige und wiege diese; nimm höchstens {give-at-most} des Volks, aus der obersten Etage, wo die meisten sind.</translation>
+        <translation>Wiege sie, oder zähle einige und wiege diese; nimm höchstens {give-at-most} des Bestands, aus der obersten Etage, wo die meisten sind.</translation>
     </message>
     <message>
         <source>{stock} makes a start for a first tray.</source>
@@ -4791,15 +4806,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Record the worms as taken away: the estimate of your colony follows.</source>
-        <translation>Trage die Würmer als entnommen ein: die Schätzung deines Volks folgt.</translation>
+        <translation>Trage die Würmer als entnommen ein: die Schätzung deines Bestands folgt.</translation>
     </message>
     <message>
         <source>Choose the stack and what you notice. Each cause has its chance, from what the estimates say of this stack, its evidence in numbers, the look that would tell it from the others, and what to do.</source>
         <translation>Wähle den Stapel und was dir auffällt. Jede Ursache hat ihre Chance aus dem, was die Schätzungen von diesem Stapel sagen, ihre Belege in Zahlen, den Blick, der sie von den anderen unterscheidet, und was zu tun ist.</translation>
-    </message>
-    <message>
-        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.</source>
-        <translation>Die Reihenfolge ist errechnet. Jedes Mitglied des Ensembles ist ein möglicher Stapel, der zu deinem Tagebuch passt; eine Ursache ist wahrscheinlich, wenn viele davon in dem Zustand sind, der ein solches Zeichen hervorbringt. Ein aufgeschriebener Blick ändert die Reihenfolge.</translation>
     </message>
     <message>
         <source>What may be wrong</source>
@@ -4856,6 +4867,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Ein Stapel, der schon lange arbeitet: seine Würmer und die Einstreu jeder Etage aufschreiben, dann am ersten Tag in jede Etage sehen und notieren, wie tief der Humus liegt und wie viele Reste darin sind. Was dort liegt, gilt dann, wie es gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.</source>
+        <translation>Die Reihenfolge ist gerechnet. Jedes Mitglied des Ensembles ist ein möglicher Stapel, der zu deinem Tagebuch passt; eine Ursache ist wahrscheinlich, wenn viele von ihnen in dem Zustand sind, der ein solches Anzeichen hervorbringt. Etwas anderes behält seinen Anteil, und wo die Aufzeichnungen keine der Ursachen zeigen, wird genau das gesagt. Ein eingetragener Blick ändert die Reihenfolge.</translation>
     </message>
 </context>
 <context>
@@ -6177,7 +6192,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>of a colony of about %1</source>
-        <translation>eines Volks von etwa %1</translation>
+        <translation>eines Bestands von etwa %1</translation>
     </message>
 </context>
 <context>
@@ -6677,6 +6692,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>highest %1</source>
         <translation>höchstes %1</translation>
     </message>
+    <message>
+        <source>The spigot is open: it runs out as it comes.</source>
+        <translation>Der Hahn ist offen: es läuft ab, wie es kommt.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -6839,7 +6858,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>of a colony of about %1</source>
-        <translation>eines Volks von etwa %1</translation>
+        <translation>eines Bestands von etwa %1</translation>
     </message>
 </context>
 <context>
@@ -7231,7 +7250,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Worms</source>
@@ -7247,7 +7266,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Food taken up over what keeps them (above 1 the colony grows)</source>
-        <translation>Aufgenommenes Futter zu dem, was sie erhält (über 1 wächst das Volk)</translation>
+        <translation>Aufgenommenes Futter zu dem, was sie erhält (über 1 wächst der Bestand)</translation>
     </message>
     <message>
         <source>Bed temperature</source>
@@ -7375,6 +7394,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Source: %1</source>
         <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>with the stack, %1</source>
+        <translation>mit dem Stapel, %1</translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old when the stack ended</source>
+        <translation>Charge %1, in Etage %2, %3 alt, als der Stapel endete</translation>
     </message>
 </context>
 <context>
@@ -7517,6 +7544,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>food that is borne at most</comment>
         <translation>heute %1</translation>
     </message>
+    <message>
+        <source>%1 will do</source>
+        <comment>food that keeps the worms, where no feeding is usual</comment>
+        <translation>%1 genügen</translation>
+    </message>
+    <message>
+        <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
+        <translation>Hier ist keine Fütterung üblich: %1 erhält die Würmer, höchstens %2 wird vertragen.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfStrips</name>
@@ -7530,7 +7566,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>–</source>
@@ -7546,7 +7582,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Processing %1, dry matter. Runs into the sump %2. Colony %3.</source>
-        <translation>Verarbeitung %1, Trockenmasse. Läuft in die Auffangschale: %2. Volk %3.</translation>
+        <translation>Verarbeitung %1, Trockenmasse. Läuft in die Auffangschale: %2. Bestand %3.</translation>
     </message>
     <message>
         <source>Here grows a line of what is eaten.</source>
@@ -7741,16 +7777,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 lang kein Eintrag</translation>
     </message>
     <message>
-        <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
-        <translation>Die Schätzungen gehen weiter, als wäre wie üblich gepflegt worden. Schreibe auf, was seitdem getan wurde, oder sieh in eine Etage.</translation>
-    </message>
-    <message>
         <source>No worms in it</source>
         <translation>Keine Würmer darin</translation>
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
         <translation>Etage auf Platz %1 ist reif</translation>
+    </message>
+    <message>
+        <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
+        <translation>Die Schätzungen nehmen an, dass seither kaum Futter und kein Wasser gegeben wurde, außer durch eine Gewohnheit. Aufschreiben, was seither getan wurde, oder in eine Etage sehen.</translation>
     </message>
 </context>
 <context>
@@ -7992,7 +8028,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>colony %1 · %2</source>
-        <translation>Volk %1 · %2</translation>
+        <translation>Bestand %1 · %2</translation>
     </message>
     <message>
         <source>today</source>
@@ -8508,7 +8544,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Two stacks of one: each goes on with a part of the colony.</source>
-        <translation>Zwei Stapel aus einem: jeder geht mit einem Teil des Volks weiter.</translation>
+        <translation>Zwei Stapel aus einem: jeder geht mit einem Teil des Bestands weiter.</translation>
     </message>
     <message>
         <source>new stack</source>
@@ -8531,7 +8567,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>only if you counted them; else a mixed colony is taken</source>
-        <translation>nur wenn du sie gezählt hast; sonst wird ein gemischtes Volk angenommen</translation>
+        <translation>nur wenn du sie gezählt hast; sonst wird ein gemischter Bestand angenommen</translation>
     </message>
     <message>
         <source>Species</source>
@@ -9082,6 +9118,54 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Record the worms taken out…</source>
         <translation>Die entnommenen Würmer eintragen…</translation>
     </message>
+    <message>
+        <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
+        <translation>am Deckel riechen, an jeder Etage, an der Auffangschale und an dem, was neben dem Stapel steht. Woher kommt es?</translation>
+    </message>
+    <message>
+        <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
+        <translation>sehen, wo sie sitzen: im Bett, in der Auffangschale oder neben dem Stapel auf Obst und Blumentöpfen. Ihre Eier kommen mit Schalen herein.</translation>
+    </message>
+    <message>
+        <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
+        <translation>sehen, wo sie sitzen. Auf einem Stück Futter allein sind sie üblich und schaden nicht: dieses Stück herausnehmen.</translation>
+    </message>
+    <message>
+        <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
+        <translation>ihre Straße zurückverfolgen. Das Nest kann unter dem Gestell liegen oder in einem Topf daneben.</translation>
+    </message>
+    <message>
+        <source>see when and from where they go: on a stormy night, when a light went out, from one tray alone?</source>
+        <translation>sehen, wann und woher sie gehen: in einer Gewitternacht, als ein Licht ausging, nur aus einer Etage?</translation>
+    </message>
+    <message>
+        <source>see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.</source>
+        <translation>sehen, was zuletzt hineinkam: behandelte Schalen, Salz, Putzmittel, Farbe? Mit Handschuhen herausnehmen.</translation>
+    </message>
+    <message>
+        <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
+        <translation>sehen, wie weit er reicht. Weiße Fäden auf frischem Futter sind üblich und in einigen Tagen fort.</translation>
+    </message>
+    <message>
+        <source>smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.</source>
+        <translation>an einer Handvoll von mehreren Stellen riechen. Ein Haufen Futter kann sauer sein und der Rest des Betts gesund.</translation>
+    </message>
+    <message>
+        <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
+        <translation>jede Etage befühlen. Eine allein ist von ihrem Futter warm; alle zusammen sind es von Sonne, Ofen oder Rohr.</translation>
+    </message>
+    <message>
+        <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
+        <translation>sehen, woher es kommt: verstopfte Löcher, ein Deckel, der Regen hineinlässt, ein Stapel, der schief steht?</translation>
+    </message>
+    <message>
+        <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
+        <translation>unter der Abdeckung, in jeder Etage und in der Auffangschale nachsehen. Sie können anderswo sitzen, als du gesucht hast.</translation>
+    </message>
+    <message>
+        <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
+        <translation>bis auf den Boden der untersten Etage graben. Dort liegt Humus zuerst, unter Futter und Einstreu.</translation>
+    </message>
 </context>
 <context>
     <name>TrayLifts</name>
@@ -9204,7 +9288,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -10730,26 +10814,9 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 in %2: Ursachen nach dem, was Schätzungen und Tagebuch heute sagen.</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Weniger wahrscheinlich: %1.</translation>
-    </message>
-    <message>
         <source>%1 – %2</source>
         <comment>cause, its chance</comment>
         <translation>%1 – %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>mark, evidence</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>the journal says nothing of it</source>
-        <translation>das Tagebuch sagt nichts davon</translation>
     </message>
     <message>
         <source>● speaks for this cause, ○ does not</source>
@@ -10762,6 +10829,48 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 – %2: %3</source>
+        <comment>cause, its chance, evidence</comment>
+        <translation>%1 – %2: %3</translation>
+    </message>
+    <message>
+        <source>Hardly, by the record:</source>
+        <translation>Nach den Aufzeichnungen kaum:</translation>
+    </message>
+    <message>
+        <source>The record shows none of the usual causes – %1</source>
+        <translation>Die Aufzeichnungen zeigen keine der üblichen Ursachen – %1</translation>
+    </message>
+    <message>
+        <source>Something else – %1</source>
+        <translation>Etwas anderes – %1</translation>
+    </message>
+    <message>
+        <source>To look at by hand: %1</source>
+        <translation>Selbst nachsehen: %1</translation>
+    </message>
+    <message>
+        <source>In case the record lacks something: %1</source>
+        <translation>Falls in den Aufzeichnungen etwas fehlt: %1</translation>
+    </message>
+    <message>
+        <source>Record the look…</source>
+        <translation>Blick eintragen…</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>mark, evidence</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>the journal says nothing of it</source>
+        <translation>das Tagebuch sagt nichts davon</translation>
     </message>
 </context>
 <context>
@@ -12494,15 +12603,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <name>tierloam::rotation::TwoCourses</name>
     <message>
         <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Volk des kommenden Jahres, wie üblich und mit der Änderung: die Zahlen stehen in der Tabelle darüber</translation>
+        <translation>Bestand des kommenden Jahres, wie üblich und mit der Änderung: die Zahlen stehen in der Tabelle darüber</translation>
     </message>
     <message>
         <source>colony, as usual</source>
-        <translation>Volk, wie üblich</translation>
+        <translation>Bestand, wie üblich</translation>
     </message>
     <message>
         <source>colony, with the change</source>
-        <translation>Volk, mit der Änderung</translation>
+        <translation>Bestand, mit der Änderung</translation>
     </message>
     <message>
         <source>up to %1</source>

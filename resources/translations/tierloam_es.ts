@@ -4021,6 +4021,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>g/d</source>
         <translation>g/d</translation>
     </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, one of it</comment>
+        <translation>taza</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 0.5 or 1.75</comment>
+        <translation>tazas</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 2 and more</comment>
+        <translation>tazas</translation>
+    </message>
 </context>
 <context>
     <name>GainWords</name>
@@ -4799,10 +4814,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Elige la torre y lo que notas. Cada causa tiene su probabilidad, según lo que dicen las estimaciones de esta torre, sus indicios en números, lo que hay que mirar para distinguirla de las otras, y qué hacer.</translation>
     </message>
     <message>
-        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.</source>
-        <translation>El orden se calcula. Cada miembro del conjunto es una torre posible que concuerda con tu diario; una causa es probable cuando muchos de ellos están en el estado que trae ese síntoma. Anotar lo que ves cambia el orden.</translation>
-    </message>
-    <message>
         <source>What may be wrong</source>
         <translation>Qué puede ir mal</translation>
     </message>
@@ -4857,6 +4868,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Una torre que lleva tiempo trabajando: anota sus lombrices y la cama de cada bandeja, luego mira en cada una el primer día y apunta qué grosor tiene el humus y cuántos restos hay. Lo que hay se toma entonces tal como se encontró.</translation>
+    </message>
+    <message>
+        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.</source>
+        <translation>El orden se calcula. Cada miembro del conjunto es una torre posible que concuerda con tu diario; una causa es probable cuando muchos de ellos están en el estado que provoca tal síntoma. Siempre queda una parte para otra cosa, y donde el diario no muestra ninguna de las causas, eso es lo que se dice. Una observación anotada cambia el orden.</translation>
     </message>
 </context>
 <context>
@@ -6678,6 +6693,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>highest %1</source>
         <translation>máximo %1</translation>
     </message>
+    <message>
+        <source>The spigot is open: it runs out as it comes.</source>
+        <translation>El grifo está abierto: sale según llega.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -7377,6 +7396,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Source: %1</source>
         <translation>Fuente: %1</translation>
     </message>
+    <message>
+        <source>with the stack, %1</source>
+        <translation>con la torre, %1</translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old when the stack ended</source>
+        <translation>Lote %1, en la bandeja %2, con %3 cuando la torre terminó</translation>
+    </message>
 </context>
 <context>
     <name>Shelf</name>
@@ -7517,6 +7544,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>today %1</source>
         <comment>food that is borne at most</comment>
         <translation>hoy %1</translation>
+    </message>
+    <message>
+        <source>%1 will do</source>
+        <comment>food that keeps the worms, where no feeding is usual</comment>
+        <translation>basta %1</translation>
+    </message>
+    <message>
+        <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
+        <translation>Aquí no hay comida habitual: %1 mantiene a las lombrices, se tolera %2 como máximo.</translation>
     </message>
 </context>
 <context>
@@ -7742,16 +7778,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Sin anotaciones desde hace %1</translation>
     </message>
     <message>
-        <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
-        <translation>Las estimaciones siguen como si se cuidara como siempre. Anota lo hecho desde entonces o mira en una bandeja.</translation>
-    </message>
-    <message>
         <source>No worms in it</source>
         <translation>Sin lombrices</translation>
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
         <translation>Bandeja del puesto %1 lista</translation>
+    </message>
+    <message>
+        <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
+        <translation>Las estimaciones suponen que desde entonces no se dio agua ni apenas comida, salvo por una rutina. Anota lo hecho desde entonces, o mira en una bandeja.</translation>
     </message>
 </context>
 <context>
@@ -9082,6 +9118,54 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Record the worms taken out…</source>
         <translation>Anotar las lombrices retiradas…</translation>
+    </message>
+    <message>
+        <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
+        <translation>huele la tapa, cada bandeja, el depósito y lo que hay junto a la torre. ¿De dónde viene?</translation>
+    </message>
+    <message>
+        <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
+        <translation>mira dónde se posan: en el lecho, en el depósito o junto a la torre, en fruta y macetas. Sus huevos entran con las mondas.</translation>
+    </message>
+    <message>
+        <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
+        <translation>mira dónde están. En un solo trozo de comida son normales y no hacen daño: saca ese trozo.</translation>
+    </message>
+    <message>
+        <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
+        <translation>sigue su rastro. El nido puede estar bajo el soporte o en una maceta al lado.</translation>
+    </message>
+    <message>
+        <source>see when and from where they go: on a stormy night, when a light went out, from one tray alone?</source>
+        <translation>mira cuándo y de dónde se van: ¿en una noche de tormenta, al apagarse una luz, de una sola bandeja?</translation>
+    </message>
+    <message>
+        <source>see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.</source>
+        <translation>mira qué entró lo último: ¿mondas tratadas, sal, productos de limpieza, pintura? Sácalo con guantes.</translation>
+    </message>
+    <message>
+        <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
+        <translation>mira hasta dónde llega. Los hilos blancos sobre comida fresca son normales y desaparecen en unos días.</translation>
+    </message>
+    <message>
+        <source>smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.</source>
+        <translation>huele un puñado de varios sitios. Un montón de comida puede estar agrio y el resto del lecho sano.</translation>
+    </message>
+    <message>
+        <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
+        <translation>toca cada bandeja. Una sola está caliente por su comida; todas lo están por el sol, una estufa o una tubería.</translation>
+    </message>
+    <message>
+        <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
+        <translation>mira de dónde viene: ¿agujeros obstruidos, una tapa que deja entrar la lluvia, una torre desnivelada?</translation>
+    </message>
+    <message>
+        <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
+        <translation>mira bajo la cobertura, en cada bandeja y en el depósito. Pueden estar en otro sitio del que miraste.</translation>
+    </message>
+    <message>
+        <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
+        <translation>cava hasta el fondo de la bandeja inferior. El humus aparece primero allí, bajo la comida y la cama.</translation>
     </message>
 </context>
 <context>
@@ -10731,26 +10815,9 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 en %2: causas según lo que dicen hoy las estimaciones y el diario.</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Menos probable: %1.</translation>
-    </message>
-    <message>
         <source>%1 – %2</source>
         <comment>cause, its chance</comment>
         <translation>%1 – %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>mark, evidence</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>the journal says nothing of it</source>
-        <translation>el diario no dice nada de ello</translation>
     </message>
     <message>
         <source>● speaks for this cause, ○ does not</source>
@@ -10763,6 +10830,48 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 – %2: %3</source>
+        <comment>cause, its chance, evidence</comment>
+        <translation>%1 – %2: %3</translation>
+    </message>
+    <message>
+        <source>Hardly, by the record:</source>
+        <translation>Apenas, según el diario:</translation>
+    </message>
+    <message>
+        <source>The record shows none of the usual causes – %1</source>
+        <translation>El diario no muestra ninguna de las causas habituales – %1</translation>
+    </message>
+    <message>
+        <source>Something else – %1</source>
+        <translation>Otra cosa – %1</translation>
+    </message>
+    <message>
+        <source>To look at by hand: %1</source>
+        <translation>Para mirar a mano: %1</translation>
+    </message>
+    <message>
+        <source>In case the record lacks something: %1</source>
+        <translation>Por si falta algo en el diario: %1</translation>
+    </message>
+    <message>
+        <source>Record the look…</source>
+        <translation>Anotar lo que miraste…</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>mark, evidence</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>the journal says nothing of it</source>
+        <translation>el diario no dice nada de ello</translation>
     </message>
 </context>
 <context>

@@ -4020,6 +4020,21 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>g/d</source>
         <translation>g/j</translation>
     </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, one of it</comment>
+        <translation>tasse</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 0.5 or 1.75</comment>
+        <translation>tasse</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 2 and more</comment>
+        <translation>tasses</translation>
+    </message>
 </context>
 <context>
     <name>GainWords</name>
@@ -4798,10 +4813,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Choisissez la pile et ce que vous remarquez. Chaque cause a sa probabilité, d’après ce que les estimations disent de cette pile, ses indices en nombres, le regard qui la distinguerait des autres, et ce qu’il faut faire.</translation>
     </message>
     <message>
-        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.</source>
-        <translation>L’ordre est calculé. Chaque membre de l’ensemble est une pile possible qui s’accorde avec votre journal&#xa0;; une cause est probable quand beaucoup d’entre eux sont dans l’état qui amène ce symptôme. Un regard noté change l’ordre.</translation>
-    </message>
-    <message>
         <source>What may be wrong</source>
         <translation>Ce qui peut ne pas aller</translation>
     </message>
@@ -4856,6 +4867,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Une pile qui travaille depuis longtemps&#xa0;: noter ses vers et la litière de chaque plateau, puis regarder dans chacun le premier jour et noter l’épaisseur du lombricompost et la part de restes. Ce qui s’y trouve est alors pris tel quel.</translation>
+    </message>
+    <message>
+        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.</source>
+        <translation>L’ordre est calculé. Chaque membre de l’ensemble est une pile possible qui s’accorde avec votre journal&#xa0;; une cause est probable quand beaucoup d’entre eux sont dans l’état qui provoque un tel symptôme. Une part reste à autre chose, et là où le journal ne montre aucune des causes, c’est ce qui est dit. Une observation notée change l’ordre.</translation>
     </message>
 </context>
 <context>
@@ -6677,6 +6692,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>highest %1</source>
         <translation>maximum %1</translation>
     </message>
+    <message>
+        <source>The spigot is open: it runs out as it comes.</source>
+        <translation>Le robinet est ouvert&#xa0;: tout s’écoule à mesure.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -7376,6 +7395,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Source: %1</source>
         <translation>Source&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>with the stack, %1</source>
+        <translation>avec la pile, %1</translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old when the stack ended</source>
+        <translation>Lot %1, dans le plateau %2, âgé de %3 à la fin de la pile</translation>
+    </message>
 </context>
 <context>
     <name>Shelf</name>
@@ -7516,6 +7543,15 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>today %1</source>
         <comment>food that is borne at most</comment>
         <translation>auj. %1</translation>
+    </message>
+    <message>
+        <source>%1 will do</source>
+        <comment>food that keeps the worms, where no feeding is usual</comment>
+        <translation>%1 suffit</translation>
+    </message>
+    <message>
+        <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
+        <translation>Aucun apport n’est habituel ici&#xa0;: %1 suffit aux vers, %2 au plus est supporté.</translation>
     </message>
 </context>
 <context>
@@ -7741,16 +7777,16 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Aucune entrée depuis %1</translation>
     </message>
     <message>
-        <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
-        <translation>Les estimations continuent comme si les soins étaient habituels. Noter ce qui a été fait depuis, ou regarder dans un plateau.</translation>
-    </message>
-    <message>
         <source>No worms in it</source>
         <translation>Pas de vers dedans</translation>
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
         <translation>Plateau en place %1 prêt</translation>
+    </message>
+    <message>
+        <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
+        <translation>Les estimations supposent que depuis, presque aucune nourriture ni eau n’ont été données, sauf par une routine. Notez ce qui a été fait depuis, ou regardez dans un plateau.</translation>
     </message>
 </context>
 <context>
@@ -9081,6 +9117,54 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Record the worms taken out…</source>
         <translation>Noter les vers retirés…</translation>
+    </message>
+    <message>
+        <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
+        <translation>sentir le couvercle, chaque plateau, le bac de récupération et ce qui se trouve à côté de la pile. D’où cela vient-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
+        <translation>voir où elles se tiennent&#xa0;: dans le lit, dans le bac de récupération, ou à côté de la pile sur des fruits et des pots de fleurs. Leurs œufs arrivent avec les épluchures.</translation>
+    </message>
+    <message>
+        <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
+        <translation>voir où ils se tiennent. Sur un seul morceau de nourriture, ils sont courants et sans danger&#xa0;: retirer ce morceau.</translation>
+    </message>
+    <message>
+        <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
+        <translation>remonter leur piste. Le nid peut se trouver sous le support ou dans un pot à côté.</translation>
+    </message>
+    <message>
+        <source>see when and from where they go: on a stormy night, when a light went out, from one tray alone?</source>
+        <translation>voir quand et d’où ils partent&#xa0;: une nuit d’orage, après l’extinction d’une lumière, d’un seul plateau&#xa0;?</translation>
+    </message>
+    <message>
+        <source>see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.</source>
+        <translation>voir ce qui a été mis en dernier&#xa0;: épluchures traitées, sel, produits d’entretien, peinture&#xa0;? Le retirer avec des gants.</translation>
+    </message>
+    <message>
+        <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
+        <translation>voir jusqu’où elle s’étend. Des filaments blancs sur de la nourriture fraîche sont courants et disparaissent en quelques jours.</translation>
+    </message>
+    <message>
+        <source>smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.</source>
+        <translation>sentir une poignée prise à plusieurs endroits. Un seul tas de nourriture peut être aigre et le reste du lit sain.</translation>
+    </message>
+    <message>
+        <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
+        <translation>toucher chaque plateau. Un seul est chaud à cause de sa nourriture&#xa0;; tous le sont à cause du soleil, d’un poêle ou d’un tuyau.</translation>
+    </message>
+    <message>
+        <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
+        <translation>voir d’où elle vient&#xa0;: des trous bouchés, un couvercle qui laisse entrer la pluie, une pile qui penche&#xa0;?</translation>
+    </message>
+    <message>
+        <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
+        <translation>regarder sous la couverture, dans chaque plateau et dans le bac de récupération. Ils sont peut-être ailleurs que là où vous avez regardé.</translation>
+    </message>
+    <message>
+        <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
+        <translation>creuser jusqu’au fond du plateau du bas. Le lombricompost s’y trouve d’abord, sous la nourriture et la litière.</translation>
     </message>
 </context>
 <context>
@@ -10730,26 +10814,9 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 dans %2&#xa0;: causes d’après ce que disent aujourd’hui les estimations et le journal.</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Moins probable&#xa0;: %1.</translation>
-    </message>
-    <message>
         <source>%1 – %2</source>
         <comment>cause, its chance</comment>
         <translation>%1 – %2</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>mark, evidence</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>the journal says nothing of it</source>
-        <translation>le journal n’en dit rien</translation>
     </message>
     <message>
         <source>● speaks for this cause, ○ does not</source>
@@ -10762,6 +10829,48 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 – %2: %3</source>
+        <comment>cause, its chance, evidence</comment>
+        <translation>%1 – %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Hardly, by the record:</source>
+        <translation>Peu probable d’après le journal&#xa0;:</translation>
+    </message>
+    <message>
+        <source>The record shows none of the usual causes – %1</source>
+        <translation>Le journal ne montre aucune des causes habituelles – %1</translation>
+    </message>
+    <message>
+        <source>Something else – %1</source>
+        <translation>Autre chose – %1</translation>
+    </message>
+    <message>
+        <source>To look at by hand: %1</source>
+        <translation>À regarder soi-même&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>In case the record lacks something: %1</source>
+        <translation>Au cas où il manquerait quelque chose au journal&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Record the look…</source>
+        <translation>Noter le regard…</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Autre chose</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>mark, evidence</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>the journal says nothing of it</source>
+        <translation>le journal n’en dit rien</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 // Quantities in words: each in US units as reckoned by hand, none with a metric unit, and back again.
 #include "core/wording/formats.h"
+#include "core/wording/usual_amounts.h"
 #include "core/wording/volumes.h"
 
 #include <gtest/gtest.h>
@@ -85,6 +86,35 @@ TEST_F(UsWords, VolumesThatStandTogetherHaveOneUnit)
     setMeasures(Measures::metric);
     const OneVolumeUnit alike{4.0};
     EXPECT_EQ(plain(volumeText(0.06)), "60 mL") << "metric texts stay as they are";
+}
+
+// What nobody recorded yet is proposed as an amount that a cup or a scale of the measures chosen has a mark for.
+TEST_F(UsWords, DefaultsAreRoundAmountsOfTheirMeasures)
+{
+    const reckoning::Usual never;
+    const reckoning::Usual us = roundDefaults([] {
+        reckoning::Usual usual;
+        usual.coverWithFeed = Amount{30, Unit::g};
+        return usual;
+    }());
+    EXPECT_EQ(us.feed, (Amount{10, Unit::oz}));           // 300 g: 10.58 oz
+    EXPECT_EQ(us.water, (Amount{16, Unit::floz}));        // 0.5 L: 16.9
+    EXPECT_EQ(us.drain, (Amount{32, Unit::floz}));        // 1 L: 33.8
+    EXPECT_EQ(us.coverWithFeed, (Amount{1, Unit::oz}));   // 30 g: 1.06
+    EXPECT_EQ(roundAmount({5, Unit::g}), (Amount{1, Unit::oz})) << "never nothing";
+    reckoning::Usual known = never;
+    known.feedKnown = known.waterKnown = known.drainKnown = known.coverKnown = true;
+    known.coverWithFeed = Amount{35, Unit::g};
+    const reckoning::Usual kept = roundDefaults(known);
+    EXPECT_EQ(kept.feed, known.feed) << "what was recorded stays as it was typed";
+    EXPECT_EQ(kept.water, known.water);
+    EXPECT_EQ(kept.drain, known.drain);
+    EXPECT_EQ(kept.coverWithFeed, known.coverWithFeed);
+    setMeasures(Measures::metric);
+    const reckoning::Usual metric = roundDefaults(never);
+    EXPECT_EQ(metric.feed, never.feed);
+    EXPECT_EQ(metric.water, never.water);
+    EXPECT_EQ(metric.drain, never.drain);
 }
 
 TEST_F(UsWords, HoldNoMetricUnitWhileTheMetricOnesDo)

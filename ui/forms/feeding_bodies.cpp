@@ -1,3 +1,4 @@
+#include "core/wording/usual_amounts.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/formats.h"
@@ -43,7 +44,7 @@ public:
         grid.addWide(withCover_);
         cover_ = grid.add(tr("Cover"), new AmountField{ui::massUnits()});
         cover_->setRequired(tr("How much paper?"));
-        cover_->propose(context.usual.coverWithFeed.value_or(usualCover));
+        cover_->propose(context.usual.coverWithFeed.value_or(wording::roundAmount(usualCover)));
         paper_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
         paper_->setMaterial(context.usual.coverMaterial);
         showCover();
@@ -123,7 +124,7 @@ public:
         amount_ = grid.add(tr("Amount"), new AmountField{ui::massUnits()});
         amount_->setRequired(tr("How much paper?"));
         const auto* last = context.lastHere<journal::Cover>();
-        amount_->propose(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(usualCover));
+        amount_->propose(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(wording::roundAmount(usualCover)));
         material_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
         material_->setMaterial(context.usual.coverMaterial);
     }
@@ -186,7 +187,7 @@ public:
             field->setHint(tr("done without being written down, until changed; 0 ends it"));
         }
         water_->proposeRound(Amount{0.1, Unit::L});
-        paper_->proposeRound(usualCover);
+        paper_->propose(wording::roundAmount(usualCover));
         every_ = grid.add(tr("Every so many days"), new ui::CountField{1, 365});
         every_->setCount(1);
         if (const auto* last = context.lastHere<journal::Routine>()) fill(*last);

@@ -1,5 +1,7 @@
 #include "ui/forms/form_context.h"
 
+#include "core/wording/usual_amounts.h"
+
 #include <algorithm>
 
 namespace tierloam::forms {
@@ -29,6 +31,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
     context.journal = household.journal();
     context.reckoning = household.reckoning();
     if (context.journal->replay.stack(stack)) context.usual = household.usual(stack);
+    context.usual = wording::roundDefaults(context.usual);
     context.stack = stack;
     context.order = household.stackOrder();
     context.today = household.today();

@@ -1,5 +1,6 @@
 #include "ui/handbook/symptom_view.h"
 
+#include "core/wording/usual_amounts.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/flow_layout.h"
@@ -21,15 +22,6 @@ namespace tierloam::handbook {
 namespace {
 
 constexpr std::size_t shownAtMost = 5;
-
-/// What the record says of a cause, a piece each, with its mark.
-QStringList evidenceLines(const guide::Ranked& ranked)
-{
-    QStringList lines;
-    for (const guide::Evidence& each : ranked.evidence) lines << SymptomView::tr("%1 %2", "mark, evidence").arg(each.speaksFor ? QStringLiteral("●") : QStringLiteral("○"), ui::unbroken(evidenceText(each)));
-    if (lines.isEmpty()) lines << SymptomView::tr("%1 %2", "mark, evidence").arg(QStringLiteral("○"), SymptomView::tr("the journal says nothing of it"));
-    return lines;
-}
 
 }
 
@@ -187,6 +179,14 @@ void SymptomView::rank()
     results_->show(); // with all that is in it, so that the place of each part is known
 }
 
+QStringList SymptomView::evidenceLines(const guide::Ranked& ranked)
+{
+    QStringList lines;
+    for (const guide::Evidence& each : ranked.evidence) lines << tr("%1 %2", "mark, evidence").arg(each.speaksFor ? QStringLiteral("●") : QStringLiteral("○"), ui::unbroken(evidenceText(each)));
+    if (lines.isEmpty()) lines << tr("%1 %2", "mark, evidence").arg(QStringLiteral("○"), tr("the journal says nothing of it"));
+    return lines;
+}
+
 QWidget* SymptomView::elsewhereCard(bool first)
 {
     auto* card = new ui::Card{results_, first ? ui::Tone::moss : ui::Tone::plain};
@@ -229,7 +229,7 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
     card->column()->addWidget(ui::makeLabel(tr("To be sure: %1").arg(lookText(cause)), ui::TextRole::small, card, true));
     auto* buttons = new QWidget{card};
     auto* flow = new ui::FlowLayout{buttons, 6};
-    const household::Usual usual = household_.usual(stack.name);
+    const household::Usual usual = wording::roundDefaults(household_.usual(stack.name));
     const auto button = [&](const QString& text, ui::Tone tone, const char* name, const Proposed& proposed) {
         auto* made = ui::makeButton(text, tone, buttons);
         made->setObjectName(QString::fromLatin1(name));

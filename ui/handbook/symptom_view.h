@@ -43,6 +43,8 @@ private:
     void rank();
     void showFirstRemedy();
     void bringIntoSight(const QWidget* part);
+    /// What the record says of a cause, a piece each, with its mark.
+    static QStringList evidenceLines(const guide::Ranked& ranked);
     QWidget* elsewhereCard(bool first);
     QWidget* causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first);
 

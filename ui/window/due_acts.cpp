@@ -4,6 +4,7 @@
 #include "core/advice/too_early.h"
 #include "core/household/usual_cover.h"
 #include "core/journal/last_bedding.h"
+#include "core/wording/usual_amounts.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
 #include "ui/forms/cautions.h"
@@ -37,7 +38,7 @@ const Action* lastOf(const household::JournalView& journal, const std::string& s
 class Maker {
 public:
     Maker(const household::Household& household, const Advice& advice)
-        : household_{household}, advice_{advice}, journal_{household.journal()}, usual_{household.usual(advice.stack)}, today_{household.today()}, flushes_{flushesTheSump(household, advice.stack)}
+        : household_{household}, advice_{advice}, journal_{household.journal()}, usual_{wording::roundDefaults(household.usual(advice.stack))}, today_{household.today()}, flushes_{flushesTheSump(household, advice.stack)}
     {
         const auto* history = journal_->replay.stack(advice.stack);
         standing_ = history != nullptr ? history->on(today_) : nullptr;
@@ -100,7 +101,7 @@ private:
 
     DueAct paper(std::optional<Amount> amount)
     {
-        const Amount sheets = amount ? *amount : household::usualCover(household::usualCovers(journal_->entries, journal_->materials, today_), advice_.stack);
+        const Amount sheets = amount ? *amount : household::usualCover(household::usualCovers(journal_->entries, journal_->materials, today_), advice_.stack, wording::roundAmount(journal::defaultCoverAmount));
         return one(journal::Cover{sheets, usual_.coverMaterial}, advice_.slot, DueActs::tr("%1 of paper", "amount").arg(ui::amountText(sheets)));
     }
 
