@@ -109,7 +109,7 @@
     </message>
     <message>
         <source>Go to the &amp;due list</source>
-        <translation>Zur &amp;Fällig-Liste</translation>
+        <translation>Zur &amp;Fälligkeitsliste</translation>
     </message>
     <message>
         <source>Do the &amp;first thing due</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>Take the cas&amp;tings…</source>
-        <translation>Wurm&amp;humus nehmen…</translation>
+        <translation>&amp;Humus nehmen…</translation>
     </message>
     <message>
         <source>Add a tra&amp;y…</source>
@@ -361,7 +361,7 @@
     </message>
     <message>
         <source>Use of castings</source>
-        <translation>Wurmhumus verwenden</translation>
+        <translation>Humus verwenden</translation>
     </message>
     <message>
         <source>Use of leachate</source>
@@ -1162,7 +1162,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
-        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält {ready} Humus, darf trotzdem gehoben werden.</translation>
+        <translation>Zu 80 % sicher ist die unterste Etage reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält {ready} Humus, darf trotzdem gehoben werden.</translation>
     </message>
     <message>
         <source>Feed the usual %1, at most %2 this week</source>
@@ -1174,7 +1174,7 @@
     </message>
     <message>
         <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; die oberste Etage steht seit %1 und enthält %2 Humus</translation>
+        <translation>; die oberste Etage steht schon %1 und enthält %2 Humus</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1278,7 +1278,7 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
+        <translation>Zu 80 % sicher ist die oberste Etage gefüllt ({filled} Humus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
         <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
@@ -1570,7 +1570,7 @@
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
-        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; mit einer von zehn Möglichkeiten ist sie bis %4 voll; ist sie fast voll, leeren, sonst sagt der Stand den Tag</translation>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; in einem von zehn Fällen ist sie bis %4 voll; ist sie fast voll, leeren, sonst sagt der Stand den Tag</translation>
     </message>
     <message>
         <source>Too early to lift: that it is ready is not sure enough yet</source>
@@ -1586,7 +1586,7 @@
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
-        <translation>zuletzt gefüttert: vor %1; in der Etage %2 noch nicht gefressen, trocken</translation>
+        <translation>letzte Fütterung %1 her; in der Etage %2 noch nicht gefressen, trocken</translation>
     </message>
     <message>
         <source> until the last food is eaten</source>
@@ -1594,11 +1594,11 @@
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>nach den Aufzeichnungen hält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: ein Eintrag kann falsch sein; Futter zu Humus %2</translation>
+        <translation>nach den Aufzeichnungen enthält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: ein Eintrag kann falsch sein; Futter zu Humus %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
-        <translation>Stattdessen den Humus der Etage auf Platz %1 nehmen: die unterste ist noch nicht reif</translation>
+        <translation>Stattdessen den Humus der Etage an Platz %1 nehmen: die unterste ist noch nicht reif</translation>
     </message>
     <message>
         <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
@@ -1684,7 +1684,7 @@
     <name>Calendar</name>
     <message>
         <source>about %1 of castings</source>
-        <translation>etwa %1 Wurmhumus</translation>
+        <translation>etwa %1 Humus</translation>
     </message>
     <message>
         <source>its turn %1</source>
@@ -2012,7 +2012,7 @@
     </message>
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
-        <translation>Vor der Abreise für %1: %2. Niemand muss vorbeikommen; gegen Ende können sie von ihren Reserven leben: nach der Rückkehr füttern.</translation>
+        <translation>Bevor du für %1 wegfährst: %2. Niemand muss vorbeikommen; gegen Ende können sie von ihren Reserven leben: nach der Rückkehr füttern.</translation>
     </message>
     <message>
         <source>already</source>
@@ -2253,7 +2253,7 @@ tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt i
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
-                                       Fällig-Liste und Umlaufplan als iCalendar
+                                       Fälligkeitsliste und Umlaufplan als iCalendar
 tierloam FILE --report STACK --out OUT.pdf|OUT.html [--at DATE] [--lang de]
                                        das Blatt eines Stapels
 tierloam FILE --labels OUT.pdf [--at DATE] [--lang de]
@@ -3168,11 +3168,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>«%1» of %2</source>
-        <translation>«%1» vom %2</translation>
+        <translation>„%1“ vom %2</translation>
     </message>
     <message>
         <source>«%1» of %2, %3</source>
-        <translation>«%1» vom %2, %3</translation>
+        <translation>„%1“ vom %2, %3</translation>
     </message>
     <message>
         <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
@@ -4074,7 +4074,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <name>Handbook</name>
     <message>
         <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
-        <translation>Ein Stapel besteht aus Etagen mit Löchern im Boden, über einer Auffangschale, unter einem Deckel. Würmer leben in allem davon. Du fütterst die oberste Etage; was sie gefressen haben, bleibt als Wurmhumus zurück; enthält die oberste Etage vor allem Humus, kommt die nächste darauf, und ist keine mehr übrig, wird die unterste geleert.</translation>
+        <translation>Ein Stapel besteht aus Etagen mit Löchern im Boden, über einer Auffangschale, unter einem Deckel. Würmer leben in allem davon. Du fütterst die oberste Etage; was sie gefressen haben, bleibt als Humus zurück; enthält die oberste Etage vor allem Humus, kommt die nächste darauf, und ist keine mehr übrig, wird die unterste geleert.</translation>
     </message>
     <message>
         <source>Everything else follows from one rule: nobody can see inside a tray. What is known is what went in, what ran out and a look now and then. Write these down, and the program says how far each tray is, and how sure it is.</source>
@@ -4094,7 +4094,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>A tray looks full: [[add-tray|when to add a tray]], [[harvest|rotation and harvest]], [[use|using castings and leachate]].</source>
-        <translation>Eine Etage sieht voll aus: [[add-tray|wann eine Etage hinzukommt]], [[harvest|Umlauf und Ernte]], [[use|Wurmhumus und Sickerwasser verwenden]].</translation>
+        <translation>Eine Etage sieht voll aus: [[add-tray|wann eine Etage hinzukommt]], [[harvest|Umlauf und Ernte]], [[use|Humus und Sickerwasser verwenden]].</translation>
     </message>
     <message>
         <source>Something smells, flies or dies: [[symptoms|what may be wrong]], put in order by what is known of your stack.</source>
@@ -4214,7 +4214,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Cardboard and paper soften within months and turn into castings.</source>
-        <translation>Pappe und Papier werden in Monaten weich und zu Wurmhumus.</translation>
+        <translation>Pappe und Papier werden in Monaten weich und zu Humus.</translation>
     </message>
     <message>
         <source>Leaves, straw: much the same, and they bring life of their own.</source>
@@ -4274,7 +4274,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>What runs out is leachate, no brewed tea. What it can be used for, and how far to dilute it, stands under [[use|using castings and leachate]].</source>
-        <translation>Was herausläuft, ist Sickerwasser, kein angesetzter Tee. Wofür es taugt und wie weit es zu verdünnen ist, steht unter [[use|Wurmhumus und Sickerwasser verwenden]].</translation>
+        <translation>Was herausläuft, ist Sickerwasser, kein angesetzter Tee. Wofür es taugt und wie weit es zu verdünnen ist, steht unter [[use|Humus und Sickerwasser verwenden]].</translation>
     </message>
     <message>
         <source>The stack in one page</source>
@@ -4338,7 +4338,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Numbers of worms: within a factor, unless you weigh some.</source>
-        <translation>Zahlen von Würmern: auf einen Faktor, es sei denn, du wiegst welche.</translation>
+        <translation>Zahlen von Würmern: nur auf einen Faktor genau, es sei denn, du wiegst welche.</translation>
     </message>
     <message>
         <source>What it does not know: rot without air in a corner, mites, birds, a lid left open. Write such things down as events.</source>
@@ -4370,7 +4370,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings: what the worms leave behind; what you harvest.</source>
-        <translation>Wurmhumus: was die Würmer zurücklassen; was du erntest.</translation>
+        <translation>Humus: was die Würmer zurücklassen; was du erntest.</translation>
     </message>
     <message>
         <source>C:N: parts of carbon to one of nitrogen, by mass.</source>
@@ -4494,7 +4494,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>The next tray goes on when the present one holds at least {castings-before-tray} of castings and most of its food is worked. Not earlier: worms follow food, and a colony spread thin over two trays finishes neither.</source>
-        <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteilter Bestand macht keine fertig.</translation>
+        <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Humus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteilter Bestand macht keine fertig.</translation>
     </message>
     <message>
         <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
@@ -4618,7 +4618,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings are no soil. A litre of them weighs {bed-litre} while moist. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.</source>
-        <translation>Wurmhumus ist keine Erde. Ein Liter davon wiegt feucht {bed-litre}. Er verdichtet sich, hält Salze und ist nährstoffreich; wenig davon reicht weit. Die Materialseite errechnet die Mengen für eine Charge.</translation>
+        <translation>Humus ist keine Erde. Ein Liter davon wiegt feucht {bed-litre}. Er verdichtet sich, hält Salze und ist nährstoffreich; wenig davon reicht weit. Die Materialseite errechnet die Mengen für eine Charge.</translation>
     </message>
     <message>
         <source>Potting mix</source>
@@ -4694,7 +4694,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Using castings and leachate</source>
-        <translation>Wurmhumus und Sickerwasser verwenden</translation>
+        <translation>Humus und Sickerwasser verwenden</translation>
     </message>
     <message>
         <source>potting soil top-dressing storage dilution strength sieve garden plants</source>
@@ -4904,7 +4904,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>How much was taken? By mass or by volume.</source>
@@ -5433,7 +5433,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>castings, by age</source>
-        <translation>Wurmhumus, nach Alter</translation>
+        <translation>Humus, nach Alter</translation>
     </message>
     <message>
         <source>softened</source>
@@ -7782,7 +7782,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
-        <translation>Etage auf Platz %1 ist reif</translation>
+        <translation>Etage an Platz %1 ist reif</translation>
     </message>
     <message>
         <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
@@ -7903,7 +7903,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>%1 deep, %2 dry</source>
@@ -8301,7 +8301,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>a litre of moist castings</source>
-        <translation>ein Liter feuchter Wurmhumus</translation>
+        <translation>ein Liter feuchter Humus</translation>
     </message>
     <message>
         <source>at 25 °C</source>
@@ -8758,7 +8758,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
-        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war, und mit ihm oder aus der Datei Einträge. Sieh ins Journal, und in die Sicherungen nach dem, was fehlt.</translation>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war, und mit ihm oder aus der Datei Einträge. Sieh ins Tagebuch, und suche in den Sicherungskopien, was fehlt.</translation>
     </message>
 </context>
 <context>
@@ -9771,7 +9771,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>%1 before its turn</source>
@@ -10364,7 +10364,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
-        <translation>Noch nicht gespeichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; speichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
+        <translation>Noch nicht gesichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; sichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
     </message>
 </context>
 <context>
@@ -11308,7 +11308,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>%1, about %2</source>
@@ -13469,7 +13469,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Due list</source>
-        <translation>Fällig-Liste</translation>
+        <translation>Fälligkeitsliste</translation>
     </message>
     <message>
         <source>Shows what was put off</source>
@@ -13992,7 +13992,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
-        <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht speichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
+        <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht sichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
     </message>
 </context>
 <context>

@@ -1162,7 +1162,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
-        <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene {ready} de humus, se puede levantar igualmente.</translation>
+        <translation>Con un 80 % de probabilidad la bandeja inferior está lista, pero la superior aún no está completa, o hay una libre. Cuando la superior lleva 60 días y tiene {ready} de humus, se puede subir igualmente.</translation>
     </message>
     <message>
         <source>Feed the usual %1, at most %2 this week</source>
@@ -1170,11 +1170,11 @@
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
-        <translation>La bandeja de abajo está lista: levántala cuando quieras</translation>
+        <translation>La bandeja inferior está lista: súbela cuando quieras</translation>
     </message>
     <message>
         <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; la bandeja de arriba lleva %1 y tiene %2 de humus</translation>
+        <translation>; la bandeja superior lleva %1 y tiene %2 de humus</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1182,11 +1182,11 @@
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
-        <translation>Medir qué profundidad tiene el humus en la bandeja de arriba</translation>
+        <translation>Medir qué profundidad tiene el humus en la bandeja superior</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the bottom tray</source>
-        <translation>Medir qué profundidad tiene el humus en la bandeja de abajo</translation>
+        <translation>Medir qué profundidad tiene el humus en la bandeja inferior</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in this tray</source>
@@ -1198,7 +1198,7 @@
     </message>
     <message>
         <source>See how much of the last feeding is left</source>
-        <translation>Mirar cuánto queda de la última comida</translation>
+        <translation>Mirar cuánto queda del último aporte</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms</source>
@@ -1214,7 +1214,7 @@
     </message>
     <message>
         <source>Weigh the bottom tray</source>
-        <translation>Pesar la bandeja de abajo</translation>
+        <translation>Pesar la bandeja inferior</translation>
     </message>
     <message>
         <source>Weigh this tray</source>
@@ -1242,7 +1242,7 @@
     </message>
     <message>
         <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
-        <translation>Ponga lombrices cuando la cama haya reposado un día, o anote cuántas hay</translation>
+        <translation>Pon lombrices cuando la cama haya reposado un día, o anota cuántas hay</translation>
     </message>
     <message>
         <source>none are left by what is known</source>
@@ -1278,7 +1278,7 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa al 80&#xa0;% ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>Con un 80&#xa0;% de probabilidad la bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
         <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
@@ -1286,7 +1286,7 @@
     </message>
     <message>
         <source>The top tray fills up: feed less until the castings above are taken</source>
-        <translation>La bandeja superior se llena: alimenta menos hasta tomar el humus de encima</translation>
+        <translation>La bandeja superior se llena: alimenta menos hasta retirar el humus de encima</translation>
     </message>
     <message>
         <source>The top tray fills up: add a tray, or feed less</source>
@@ -1310,7 +1310,7 @@
     </message>
     <message>
         <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
-        <translation>alimentado hoy, normalmente cada %1; en la bandeja %2 aún sin comer, en seco</translation>
+        <translation>con aporte hoy, normalmente cada %1; en la bandeja %2 aún sin comer, en seco</translation>
     </message>
     <message>
         <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
@@ -1358,7 +1358,7 @@
     </message>
     <message>
         <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
-        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; llena con %4, se desea %5</translation>
+        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; completa con %4, se desea %5</translation>
     </message>
     <message>
         <source>Feed the usual %1, and no more this week</source>
@@ -1422,7 +1422,7 @@
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, or after cold or heat less than a tenth of what there was within 60 days.</source>
-        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, o tras frío o calor menos de un décimo de lo que hubo en 60 días.</translation>
+        <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior completa, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, o tras frío o calor menos de un décimo de lo que hubo en 60 días.</translation>
     </message>
     <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
@@ -1510,7 +1510,7 @@
     </message>
     <message>
         <source>food that lies in the tray, dry: %1; %2</source>
-        <translation>comida en la bandeja, en seco: %1; %2</translation>
+        <translation>alimento en la bandeja, en seco: %1; %2</translation>
     </message>
     <message>
         <source>with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3</source>
@@ -1542,7 +1542,7 @@
     </message>
     <message>
         <source>Leave the stack in the cool until the bed is surely below %1</source>
-        <translation>Deja la pila al fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
+        <translation>Deja la torre al fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
     </message>
     <message>
         <source>; else wait and look again in a week</source>
@@ -1550,7 +1550,7 @@
     </message>
     <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
-        <translation>La bandeja superior está llena ({filled} de humus, relación comida-humus de 0,60 como máximo), no queda ninguna libre y la inferior está lista (relación de 0,10 como máximo, al menos {ready}), ambas al 80 %. La inferior se retira al 60 %; la superior tras 7 días así, cuando la comida fresca ya se ha comido, o por una revisión. Donde una bandeja intermedia está lista y la inferior no, se retira el humus de aquella.</translation>
+        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus de 0,60 como máximo), no queda ninguna libre y la inferior está lista (alimento/humus de 0,10 como máximo, al menos {ready}), ambas al 80 %. La inferior se retira al 60 %; la superior tras 7 días así, cuando el alimento fresco ya está comido, o por una revisión. Donde una bandeja intermedia está lista y la inferior no, se retira el humus de aquella.</translation>
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing.</source>
@@ -1558,7 +1558,7 @@
     </message>
     <message>
         <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
-        <translation>Lo dado en 8 semanas, cobertura incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de {paper} de papel por semana.</translation>
+        <translation>Lo dado en 8 semanas, cubierta incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de {paper} de papel por semana.</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
@@ -1570,7 +1570,7 @@
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
-        <translation>según la estimación contiene de %1 a %2 de %3; con una probabilidad de diez está lleno para %4; si le falta poco, vacíalo, si no el nivel dice el día</translation>
+        <translation>según la estimación contiene de %1 a %2 de %3; en uno de cada diez casos está lleno para %4; si le falta poco, vacíalo, si no el nivel dice el día</translation>
     </message>
     <message>
         <source>Too early to lift: that it is ready is not sure enough yet</source>
@@ -1578,7 +1578,7 @@
     </message>
     <message>
         <source>feed-to-cast %1, ready %2 of the 80 % that are asked for</source>
-        <translation>relación %1, lista al %2, se pide el 80 %</translation>
+        <translation>alimento/humus %1, lista al %2, se pide el 80 %</translation>
     </message>
     <message>
         <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
@@ -1586,7 +1586,7 @@
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
-        <translation>última comida hace %1; en la bandeja %2 aún sin comer, en seco</translation>
+        <translation>último aporte hace %1; en la bandeja %2 aún sin comer, en seco</translation>
     </message>
     <message>
         <source> until the last food is eaten</source>
@@ -1594,11 +1594,11 @@
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: puede haber una anotación errónea; relación %2</translation>
+        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: puede haber una anotación errónea; alimento/humus %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
-        <translation>Retira en su lugar el humus de la bandeja del puesto %1: la inferior aún no está lista</translation>
+        <translation>Retira en su lugar el humus de la bandeja del nivel %1: la inferior aún no está lista</translation>
     </message>
     <message>
         <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
@@ -1626,7 +1626,7 @@
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
-        <translation>llena: %1; humus según la estimación %2, se quieren %3; con más, ha llegado el turno; con menos, sigue igual y mira de nuevo en una semana</translation>
+        <translation>completa: %1; humus según la estimación %2, se quieren %3; con más, ha llegado el turno; con menos, sigue igual y mira de nuevo en una semana</translation>
     </message>
     <message>
         <source>; if it crumbles, pour %1, else nothing for two weeks</source>
@@ -1646,7 +1646,7 @@
     </message>
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
-        <translation>; en total faltan %1: más de una vez se escurre</translation>
+        <translation>; en total faltan %1: lo que se vierte de golpe en exceso se escurre</translation>
     </message>
 </context>
 <context>
@@ -1823,7 +1823,7 @@
     </message>
     <message>
         <source>Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first.</source>
-        <translation>La tierra y el lecho en una herida pueden traer el tétanos: cubre las heridas, ponte guantes, lávate las manos, ten la vacuna al día; lo que diga tu médico o tu servicio de salud va primero.</translation>
+        <translation>La tierra y la cama en una herida pueden traer el tétanos: cubre las heridas, ponte guantes, lávate las manos, ten la vacuna al día; lo que diga tu médico o tu servicio de salud va primero.</translation>
     </message>
     <message>
         <source>Cover wounds, wear gloves; tetanus vaccination up to date.</source>
@@ -2572,7 +2572,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>bits of food or bedding</source>
-        <translation>trozos de alimento o lecho</translation>
+        <translation>trozos de alimento o cama</translation>
     </message>
     <message>
         <source>left of the last feeding</source>
@@ -3671,11 +3671,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>How fast a mix softens: temperature of the bed</source>
-        <translation>Cuánto tarda en ablandarse una mezcla: temperatura de la cama</translation>
+        <translation>Cuánto tarda en ablandarse una mezcla: temperatura del lecho</translation>
     </message>
     <message>
         <source>How fast a mix softens: worms in the bed</source>
-        <translation>Cuánto tarda en ablandarse una mezcla: lombrices en la cama</translation>
+        <translation>Cuánto tarda en ablandarse una mezcla: lombrices en el lecho</translation>
     </message>
     <message>
         <source>Mix: moisture this near to the aim will do</source>
@@ -4591,7 +4591,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Some always do; no method takes all of them out, and castings without any worm cannot be promised. A grown worm lays about {cocoons-weekly} cocoons a week; a cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.</source>
-        <translation>Siempre se van algunos; ningún método los saca todos, y no se puede prometer humus sin ninguna lombriz. Una lombriz adulta pone alrededor de {cocoons-weekly} capullos por semana; un capullo tarda unos {cocoon-hatch} con calor y da {young} crías.</translation>
+        <translation>Siempre se van algunas; ningún método las saca todas, y no se puede prometer humus sin ninguna lombriz. Una lombriz adulta pone alrededor de {cocoons-weekly} capullos por semana; un capullo tarda unos {cocoon-hatch} con calor y da {young} crías.</translation>
     </message>
     <message>
         <source>A second light-drying after {second-drying} brings out what has hatched meanwhile.</source>
@@ -5588,15 +5588,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>lifted %1, before it was said to be ready (%2)</source>
-        <translation>levantada %1, antes de darse por lista (%2)</translation>
+        <translation>subida %1, antes de darse por lista (%2)</translation>
     </message>
     <message>
         <source>said to be ready from %1, lifted %2 (%3)</source>
-        <translation>dada por lista desde %1, levantada %2 (%3)</translation>
+        <translation>dada por lista desde %1, subida %2 (%3)</translation>
     </message>
     <message>
         <source>ready dates</source>
-        <translation>fechas de maduración</translation>
+        <translation>fechas en que está lista</translation>
     </message>
     <message>
         <source>%1 of %2 lifted when ready</source>
@@ -6429,7 +6429,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>maintenance of a worm of 1 g at 25 C</source>
-        <translation>mantenimiento de una lombriz de 1 g a 25 C</translation>
+        <translation>mantenimiento de una lombriz de 1 g a 25 °C</translation>
     </message>
     <message>
         <source>mobilisation of the reserve</source>
@@ -7501,7 +7501,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 One click writes down %2, with its cover.</source>
-        <translation>%1 Un clic anota %2, con su cobertura.</translation>
+        <translation>%1 Un clic anota %2, con su cubierta.</translation>
     </message>
     <message>
         <source>no food now</source>
@@ -7552,7 +7552,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
-        <translation>Aquí no hay comida habitual: %1 mantiene a las lombrices, se tolera %2 como máximo.</translation>
+        <translation>Aquí no hay aporte habitual: %1 mantiene a las lombrices, se tolera %2 como máximo.</translation>
     </message>
 </context>
 <context>
@@ -7783,7 +7783,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
-        <translation>Bandeja del puesto %1 lista</translation>
+        <translation>Bandeja del nivel %1 lista</translation>
     </message>
     <message>
         <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
@@ -8406,7 +8406,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>2.45 cocoons a week, peak 4.9</source>
-        <translation>2,45 cocones por semana, máximo 4,9</translation>
+        <translation>2,45 capullos por semana, máximo 4,9</translation>
     </message>
     <message>
         <source>23 d at 25 C</source>
@@ -9161,7 +9161,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
-        <translation>mira bajo la cobertura, en cada bandeja y en el depósito. Pueden estar en otro sitio del que miraste.</translation>
+        <translation>mira bajo la cubierta, en cada bandeja y en el depósito. Pueden estar en otro sitio del que miraste.</translation>
     </message>
     <message>
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
@@ -9480,11 +9480,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
-        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja de abajo junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
+        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja inferior junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
     </message>
     <message>
         <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
-        <translation>Aquí hay una barra por cosecha, en cuanto se toma y se pesa humus, junto a lo esperado.</translation>
+        <translation>Aquí hay una barra por cosecha, en cuanto se retira y se pesa humus, junto a lo esperado.</translation>
     </message>
     <message>
         <source>Feed-to-cast</source>
@@ -9500,11 +9500,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
-        <translation>materia seca sin procesar frente a humus en la bandeja de abajo, en escala logarítmica; cada lote tiene su línea</translation>
+        <translation>materia seca sin procesar frente a humus en la bandeja inferior, en escala logarítmica; cada lote tiene su línea</translation>
     </message>
     <message>
         <source>castings taken in a year, %1; upright stroke: to be expected</source>
-        <translation>humus tomado en un año, %1; trazo vertical: lo esperado</translation>
+        <translation>humus retirado en un año, %1; trazo vertical: lo esperado</translation>
     </message>
     <message>
         <source>castings of each harvest, %1; upright stroke: to be expected</source>
@@ -9550,7 +9550,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Of the bottom tray: %1. It is ready at %2.</source>
-        <translation>De la bandeja de abajo: %1. Está lista con %2.</translation>
+        <translation>De la bandeja inferior: %1. Está lista con %2.</translation>
     </message>
     <message>
         <source>On %1: %2.</source>
@@ -9582,11 +9582,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>less drained than expected, twice: blocked, or a dry bed?</source>
-        <translation>dos veces menos drenado de lo esperado: ¿obstruido o lecho seco?</translation>
+        <translation>drenado menos de lo esperado dos veces seguidas: ¿obstruido o lecho seco?</translation>
     </message>
     <message>
         <source>more drained than expected, twice: too much water?</source>
-        <translation>dos veces más drenado de lo esperado: ¿demasiada agua?</translation>
+        <translation>drenado más de lo esperado dos veces seguidas: ¿demasiada agua?</translation>
     </message>
     <message>
         <source>blocked?</source>
@@ -11919,7 +11919,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
-        <translation>la mitad en %1, nueve décimos en %2 (cama a %3, lombrices %4)</translation>
+        <translation>la mitad en %1, nueve décimos en %2 (lecho a %3, lombrices %4)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -12165,7 +12165,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>It cannot have been so: later entries rest on that tray.</source>
-        <translation>No puede haber sido así: hay entradas posteriores que se apoyan en esa bandeja.</translation>
+        <translation>No puede haber sido así: hay anotaciones posteriores que se apoyan en esa bandeja.</translation>
     </message>
     <message>
         <source>That day is not ahead: take tomorrow or a later one.</source>
@@ -12268,7 +12268,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>humus a la luz, se toma hacia el %1; el siguiente turno, %2</translation>
+        <translation>humus a la luz, se retira hacia el %1; el siguiente turno, %2</translation>
     </message>
     <message>
         <source>Its turn would come: %1.</source>
@@ -12277,8 +12277,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
         <translation>
-            <numerusform>De %n torre estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
-            <numerusform>De %n torres estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
+            <numerusform>De %n torre estas son las %1 primeras del estante: prever cada una lleva un rato.</numerusform>
+            <numerusform>De %n torres estas son las %1 primeras del estante: prever cada una lleva un rato.</numerusform>
         </translation>
     </message>
     <message>
@@ -12483,7 +12483,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se levanta y se toma, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
+        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se sube y se retira, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
     </message>
     <message>
         <source>Keep this day</source>
@@ -12578,7 +12578,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
-        <translation>comidas debidas de los últimos 90 días: %1, dadas en 3 días: %2</translation>
+        <translation>aportes debidos de los últimos 90 días: %1, dados en 3 días: %2</translation>
     </message>
     <message>
         <source>other advice in that time: %1, followed: %2</source>
@@ -12595,8 +12595,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message numerus="yes">
         <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
         <translation>
-            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torre de la estantería.</numerusform>
-            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torres de la estantería.</numerusform>
+            <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torre del estante.</numerusform>
+            <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torres del estante.</numerusform>
         </translation>
     </message>
 </context>
@@ -12702,11 +12702,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>more food, which no stack can bear as they stand</source>
-        <translation>más comida, que ninguna pila tolera tal como están</translation>
+        <translation>más comida, que ninguna torre tolera tal como están</translation>
     </message>
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
-        <translation>hasta %1 más de comida por semana en cada pila, hasta lo que tolere</translation>
+        <translation>hasta %1 más de comida por semana en cada torre, hasta lo que tolere</translation>
     </message>
 </context>
 <context>

@@ -1162,7 +1162,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
-        <translation>Le plateau du bas est prêt à 80 %, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient {ready} de lombricompost, on peut tout de même le lever.</translation>
+        <translation>Avec 80 % de probabilité, le plateau du bas est prêt, mais celui du haut n’est pas encore rempli, ou il en reste un de libre. Une fois que celui du haut est là depuis 60 jours et contient {ready} de lombricompost, on peut tout de même le monter.</translation>
     </message>
     <message>
         <source>Feed the usual %1, at most %2 this week</source>
@@ -1170,7 +1170,7 @@
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
-        <translation>Le plateau du bas est prêt&#xa0;: levez-le quand vous voulez</translation>
+        <translation>Le plateau du bas est prêt&#xa0;: montez-le quand vous voulez</translation>
     </message>
     <message>
         <source>; the top tray has had %1 and holds %2 of castings</source>
@@ -1202,7 +1202,7 @@
     </message>
     <message>
         <source>See whether there are few, some or many worms</source>
-        <translation>Voir s’il y a peu, quelques ou beaucoup de vers</translation>
+        <translation>Voir s’il y a peu, quelques-uns ou beaucoup de vers</translation>
     </message>
     <message>
         <source>Weigh the worms of a part of the bed</source>
@@ -1238,7 +1238,7 @@
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
-        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre, des apports habituels semblent manquer, ou une pile garnie de litière n&apos;a pas de vers.</translation>
+        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre, des apports habituels semblent manquer, ou une pile garnie de litière n’a pas de vers.</translation>
     </message>
     <message>
         <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
@@ -1246,11 +1246,11 @@
     </message>
     <message>
         <source>none are left by what is known</source>
-        <translation>d&apos;après ce que l&apos;on sait il n&apos;en reste aucun</translation>
+        <translation>d’après ce que l’on sait il n’en reste aucun</translation>
     </message>
     <message>
         <source>none are written down; %1 to %2 are usual for a first tray</source>
-        <translation>aucun n&apos;est noté ; %1 à %2 sont d&apos;usage pour un premier plateau</translation>
+        <translation>aucun n’est noté ; %1 à %2 sont d’usage pour un premier plateau</translation>
     </message>
     <message>
         <source>The spigot is shut and the sump is full within 7 days by the middle estimate. It is taken back when that is more than 10 days off. Where the day is known to no better than a week, and one case in ten has it full within 14 days, a look comes first; it holds for 5 days.</source>
@@ -1278,7 +1278,7 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>Le plateau du haut est rempli à 80&#xa0;% ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré après 7 jours à 60&#xa0;% ou moins, car la nourriture fraîche est mangée d’ici là, ou par un contrôle.</translation>
+        <translation>Avec 80&#xa0;% de probabilité, le plateau du haut est rempli ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré après 7 jours à 60&#xa0;% ou moins, car la nourriture fraîche est mangée d’ici là, ou par un contrôle.</translation>
     </message>
     <message>
         <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
@@ -1286,7 +1286,7 @@
     </message>
     <message>
         <source>The top tray fills up: feed less until the castings above are taken</source>
-        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que le lombricompost au-dessus soit pris</translation>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que le lombricompost au-dessus soit prélevé</translation>
     </message>
     <message>
         <source>The top tray fills up: add a tray, or feed less</source>
@@ -1310,7 +1310,7 @@
     </message>
     <message>
         <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
-        <translation>nourri aujourd’hui, d’habitude tous les %1&#xa0;; dans le plateau %2 pas encore mangés, secs</translation>
+        <translation>nourri aujourd’hui, d’habitude tous les %1&#xa0;; dans le plateau %2 pas encore mangés, en sec</translation>
     </message>
     <message>
         <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
@@ -1442,7 +1442,7 @@
     </message>
     <message>
         <source>See whether there are few, some or many worms, and give no food until then</source>
-        <translation>Regarder s’il y a peu, assez ou beaucoup de vers, et ne pas nourrir d’ici là</translation>
+        <translation>Regarder s’il y a peu, quelques-uns ou beaucoup de vers, et ne pas nourrir d’ici là</translation>
     </message>
     <message>
         <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
@@ -1550,7 +1550,7 @@
     </message>
     <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
-        <translation>Le plateau du haut est rempli ({filled} de lombricompost, rapport nourriture-lombricompost d’au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (rapport d’au plus 0,10, au moins {ready}), les deux à 80 %. Celui du bas est retiré à 60 %&#xa0;; celui du haut après 7 jours ainsi, le temps que la nourriture fraîche soit mangée, ou par un contrôle. Là où un plateau entre les deux est prêt et celui du bas non, c’est son lombricompost que l’on prélève.</translation>
+        <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost d’au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost d’au plus 0,10, au moins {ready}), les deux à 80 %. Celui du bas est retiré à 60 %&#xa0;; celui du haut après 7 jours ainsi, le temps que la nourriture fraîche soit mangée, ou par un contrôle. Là où un plateau entre les deux est prêt et celui du bas non, c’est son lombricompost que l’on prélève.</translation>
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing.</source>
@@ -1578,7 +1578,7 @@
     </message>
     <message>
         <source>feed-to-cast %1, ready %2 of the 80 % that are asked for</source>
-        <translation>rapport %1, prêt à %2, on demande 80 %</translation>
+        <translation>aliment/compost %1, prêt à %2, on demande 80 %</translation>
     </message>
     <message>
         <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
@@ -1586,7 +1586,7 @@
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
-        <translation>dernier repas il y a %1&#xa0;; dans le plateau %2 pas encore mangés, en sec</translation>
+        <translation>dernier apport il y a %1&#xa0;; dans le plateau %2 pas encore mangés, en sec</translation>
     </message>
     <message>
         <source> until the last food is eaten</source>
@@ -1594,11 +1594,11 @@
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>d’après le journal le plateau du haut contient plus de lombricompost qu’il n’en tient sous son bord à %1&#xa0;: une entrée est peut-être fausse&#xa0;; rapport %2</translation>
+        <translation>d’après le journal le plateau du haut contient plus de lombricompost qu’il n’en tient sous son bord à %1&#xa0;: une entrée est peut-être fausse&#xa0;; aliment/compost %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
-        <translation>Prélever plutôt le lombricompost du plateau en place %1&#xa0;: celui du bas n’est pas encore prêt</translation>
+        <translation>Prélever plutôt le lombricompost du plateau du niveau&#xa0;%1&#xa0;: celui du bas n’est pas encore prêt</translation>
     </message>
     <message>
         <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
@@ -1975,7 +1975,7 @@
     </message>
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Si le plateau du bas avait été pris le %1, la colonie serait aujourd’hui de %2 au lieu de %3 (%4%5).</translation>
+        <translation>Si le plateau du bas avait été prélevé le %1, la colonie serait aujourd’hui de %2 au lieu de %3 (%4%5).</translation>
     </message>
     <message>
         <source>air below 0.7 within 14 days</source>
@@ -3670,15 +3670,15 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>How fast a mix softens: temperature of the bed</source>
-        <translation>Vitesse de ramollissement d&apos;un mélange : température de la litière</translation>
+        <translation>Vitesse de ramollissement d’un mélange : température du lit</translation>
     </message>
     <message>
         <source>How fast a mix softens: worms in the bed</source>
-        <translation>Vitesse de ramollissement d&apos;un mélange : vers dans la litière</translation>
+        <translation>Vitesse de ramollissement d’un mélange : vers dans le lit</translation>
     </message>
     <message>
         <source>Mix: moisture this near to the aim will do</source>
-        <translation>Mélange : humidité assez proche de l&apos;objectif</translation>
+        <translation>Mélange : humidité assez proche de l’objectif</translation>
     </message>
     <message>
         <source>Mix: most that is added, times the mix</source>
@@ -4454,7 +4454,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Every number of the handbook and of the sums on the Materials page is a row here. Published means that it was read in that source or in its abstract; memory means that it was not looked up; common practice has no source, it is what people do; ours is a judgement or a rule of this program.</source>
-        <translation>Chaque nombre du guide et des calculs de la page Matières est une ligne ici. Publié veut dire qu’il a été lu dans cette source ou dans son résumé&#xa0;; mémoire, qu’il n’a pas été vérifié&#xa0;; une pratique courante n’a pas de source, c’est ce que font les gens&#xa0;; nôtre est un jugement ou une règle de ce programme.</translation>
+        <translation>Chaque nombre du manuel et des calculs de la page Matières est une ligne ici. Publié veut dire qu’il a été lu dans cette source ou dans son résumé&#xa0;; mémoire, qu’il n’a pas été vérifié&#xa0;; une pratique courante n’a pas de source, c’est ce que font les gens&#xa0;; nôtre est un jugement ou une règle de ce programme.</translation>
     </message>
     <message>
         <source>Materials name the source of each row on their own page; parameters of the model stand under [[inside|what is inside the model]].</source>
@@ -4774,7 +4774,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>A colony that is crowded, beyond about {best-density} of floor, or a household with more scraps than a stack can take, is ready to be split.</source>
-        <translation>Une colonie à l’étroit, au-delà d’environ {best-density} de surface, ou un foyer avec plus de restes qu’une pile n’en prend, est mûr pour une division.</translation>
+        <translation>Une colonie à l’étroit, au-delà d’environ {best-density} de surface, ou un foyer avec plus de restes qu’une pile n’en prend, est prêt pour une division.</translation>
     </message>
     <message>
         <source>Set up the new stack with one bedded tray.</source>
@@ -6129,7 +6129,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>pet droppings</source>
-        <translation>déjections d&apos;animaux domestiques</translation>
+        <translation>déjections d’animaux domestiques</translation>
     </message>
     <message>
         <source>wormed animals</source>
@@ -6678,7 +6678,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Here falls a line until it is ready.</source>
-        <translation>Ici descendra une courbe jusqu&apos;à maturité.</translation>
+        <translation>Ici descendra une courbe jusqu’à maturité.</translation>
     </message>
     <message>
         <source>Here stands a bar for each drain.</source>
@@ -7782,11 +7782,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
-        <translation>Plateau en place %1 prêt</translation>
+        <translation>Plateau du niveau %1 prêt</translation>
     </message>
     <message>
         <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
-        <translation>Les estimations supposent que depuis, presque aucune nourriture ni eau n’ont été données, sauf par une routine. Notez ce qui a été fait depuis, ou regardez dans un plateau.</translation>
+        <translation>Les estimations supposent que depuis, presque aucune nourriture ni eau n’ont été données, sauf par une habitude. Notez ce qui a été fait depuis, ou regardez dans un plateau.</translation>
     </message>
 </context>
 <context>
@@ -8101,7 +8101,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>this program&apos;s estimate</source>
-        <translation>l&apos;estimation de ce programme</translation>
+        <translation>l’estimation de ce programme</translation>
     </message>
     <message>
         <source>local code rules</source>
@@ -8121,7 +8121,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>C:N from 50 % carbon</source>
-        <translation>C:N d&apos;après 50 % de carbone</translation>
+        <translation>C:N d’après 50 % de carbone</translation>
     </message>
     <message>
         <source>kept for completeness</source>
@@ -8189,11 +8189,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>that they carry a colour developer</source>
-        <translation>qu&apos;ils portent un révélateur de couleur</translation>
+        <translation>qu’ils portent un révélateur de couleur</translation>
     </message>
     <message>
         <source>a third of it clay and size</source>
-        <translation>un tiers d&apos;argile et de colle</translation>
+        <translation>un tiers d’argile et de colle</translation>
     </message>
     <message>
         <source>welcome</source>
@@ -8213,7 +8213,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>bulk 21-36 kg/m3 and 3 parts water to 1 paper</source>
-        <translation>densité 21-36 kg/m³ et 3 parts d&apos;eau pour 1 de papier</translation>
+        <translation>densité 21-36 kg/m³ et 3 parts d’eau pour 1 de papier</translation>
     </message>
     <message>
         <source>about 94 % CaCO3</source>
@@ -8277,7 +8277,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>parts of water for one of paper</source>
-        <translation>parts d&apos;eau pour une de papier</translation>
+        <translation>parts d’eau pour une de papier</translation>
     </message>
     <message>
         <source>common practice (a wrung-out sponge), no source</source>
@@ -8297,7 +8297,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>as fitted for the model</source>
-        <translation>tel qu&apos;ajusté pour le modèle</translation>
+        <translation>tel qu’ajusté pour le modèle</translation>
     </message>
     <message>
         <source>a litre of moist castings</source>
@@ -8317,11 +8317,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>after the hatching time of Venter &amp; Reinecke 1988</source>
-        <translation>d&apos;après le temps d&apos;éclosion de Venter &amp; Reinecke 1988</translation>
+        <translation>d’après le temps d’éclosion de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
         <source>a journal&apos;s abstract</source>
-        <translation>résumé d&apos;une revue</translation>
+        <translation>résumé d’une revue</translation>
     </message>
     <message>
         <source>dry matter</source>
@@ -8333,15 +8333,15 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>where the entry names none</source>
-        <translation>si l&apos;entrée n&apos;en dit rien</translation>
+        <translation>si l’entrée n’en dit rien</translation>
     </message>
     <message>
         <source>it differs from place to place: measure yours</source>
-        <translation>elle varie d&apos;un lieu à l&apos;autre : mesurez la vôtre</translation>
+        <translation>elle varie d’un lieu à l’autre : mesurez la vôtre</translation>
     </message>
     <message>
         <source>an empty tray, where none was weighed</source>
-        <translation>un plateau vide, si aucun n&apos;a été pesé</translation>
+        <translation>un plateau vide, si aucun n’a été pesé</translation>
     </message>
     <message>
         <source>for a square metre, once</source>
@@ -8349,7 +8349,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>from egg to fly in a warm room</source>
-        <translation>de l&apos;œuf à la mouche dans une pièce chaude</translation>
+        <translation>de l’œuf à la mouche dans une pièce chaude</translation>
     </message>
     <message>
         <source>revised NIOSH lifting equation</source>
@@ -8417,7 +8417,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Michon 1954 through a review</source>
-        <translation>Michon 1954 d&apos;après une synthèse</translation>
+        <translation>Michon 1954 d’après une synthèse</translation>
     </message>
     <message>
         <source>1.6 best</source>
@@ -8433,11 +8433,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>whole-bin loss 0.46 to 0.60</source>
-        <translation>perte de l&apos;ensemble 0,46 à 0,60</translation>
+        <translation>perte de l’ensemble 0,46 à 0,60</translation>
     </message>
     <message>
         <source>within its range for the timing of the trade</source>
-        <translation>dans sa plage selon les délais d&apos;usage</translation>
+        <translation>dans sa plage selon les délais d’usage</translation>
     </message>
     <message>
         <source>leachate 2.6 mS/cm</source>
@@ -9112,7 +9112,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Record the look…</source>
-        <translation>Noter le regard…</translation>
+        <translation>Noter ce qui a été vu…</translation>
     </message>
     <message>
         <source>Record the worms taken out…</source>
@@ -9120,11 +9120,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
-        <translation>sentir le couvercle, chaque plateau, le bac de récupération et ce qui se trouve à côté de la pile. D’où cela vient-il&#xa0;?</translation>
+        <translation>sentir le couvercle, chaque plateau, le bac et ce qui se trouve à côté de la pile. D’où cela vient-il&#xa0;?</translation>
     </message>
     <message>
         <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
-        <translation>voir où elles se tiennent&#xa0;: dans le lit, dans le bac de récupération, ou à côté de la pile sur des fruits et des pots de fleurs. Leurs œufs arrivent avec les épluchures.</translation>
+        <translation>voir où elles se tiennent&#xa0;: dans le lit, dans le bac, ou à côté de la pile sur des fruits et des pots de fleurs. Leurs œufs arrivent avec les épluchures.</translation>
     </message>
     <message>
         <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
@@ -9160,7 +9160,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
-        <translation>regarder sous la couverture, dans chaque plateau et dans le bac de récupération. Ils sont peut-être ailleurs que là où vous avez regardé.</translation>
+        <translation>regarder sous la couverture, dans chaque plateau et dans le bac. Ils sont peut-être ailleurs que là où vous avez regardé.</translation>
     </message>
     <message>
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
@@ -9483,7 +9483,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
-        <translation>Ici se tient une barre par récolte, une fois le lombricompost pris et pesé, à côté de ce qui était attendu.</translation>
+        <translation>Ici se tient une barre par récolte, une fois le lombricompost prélevé et pesé, à côté de ce qui était attendu.</translation>
     </message>
     <message>
         <source>Feed-to-cast</source>
@@ -9495,7 +9495,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
-        <translation>cumulé, %1&#xa0;; marches&#xa0;: vidé&#xa0;; ligne&#xa0;: attendu, son intervalle comme si chaque semaine se trompait du même côté</translation>
+        <translation>cumulé, %1&#xa0;; marches&#xa0;: vidangé&#xa0;; ligne&#xa0;: attendu, son intervalle comme si chaque semaine se trompait du même côté</translation>
     </message>
     <message>
         <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
@@ -9503,7 +9503,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>castings taken in a year, %1; upright stroke: to be expected</source>
-        <translation>lombricompost pris dans l’année, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
+        <translation>lombricompost prélevé dans l’année, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
     </message>
     <message>
         <source>castings of each harvest, %1; upright stroke: to be expected</source>
@@ -9581,11 +9581,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>less drained than expected, twice: blocked, or a dry bed?</source>
-        <translation>deux fois moins vidé qu’attendu&#xa0;: bouché, ou lit sec&#xa0;?</translation>
+        <translation>moins vidangé qu’attendu, deux fois de suite&#xa0;: bouché, ou lit sec&#xa0;?</translation>
     </message>
     <message>
         <source>more drained than expected, twice: too much water?</source>
-        <translation>deux fois plus vidé qu’attendu&#xa0;: trop d’eau&#xa0;?</translation>
+        <translation>plus vidangé qu’attendu, deux fois de suite&#xa0;: trop d’eau&#xa0;?</translation>
     </message>
     <message>
         <source>blocked?</source>
@@ -10857,7 +10857,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Record the look…</source>
-        <translation>Noter le regard…</translation>
+        <translation>Noter ce qui a été vu…</translation>
     </message>
     <message>
         <source>Something else</source>
@@ -11918,7 +11918,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
-        <translation>moitié en %1, neuf dixièmes en %2 (litière à %3, vers %4)</translation>
+        <translation>moitié en %1, neuf dixièmes en %2 (lit à %3, vers %4)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -12267,7 +12267,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>lombricompost à la lumière, pris vers le %1&#xa0;; le tour suivant %2</translation>
+        <translation>lombricompost à la lumière, prélevé vers le %1&#xa0;; le tour suivant %2</translation>
     </message>
     <message>
         <source>Its turn would come: %1.</source>
@@ -12482,7 +12482,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, levé et pris, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
+        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
     </message>
     <message>
         <source>Keep this day</source>
@@ -12577,7 +12577,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
     <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
-        <translation>repas dus des 90 derniers jours&#xa0;: %1, donnés en 3 jours&#xa0;: %2</translation>
+        <translation>apports dus des 90 derniers jours&#xa0;: %1, donnés en 3 jours&#xa0;: %2</translation>
     </message>
     <message>
         <source>other advice in that time: %1, followed: %2</source>
@@ -12594,8 +12594,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message numerus="yes">
         <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
         <translation>
-            <numerusform>Les repas et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
-            <numerusform>Les repas et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
+            <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
+            <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
         </translation>
     </message>
 </context>
