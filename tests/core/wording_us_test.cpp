@@ -111,10 +111,10 @@ TEST_F(UsWords, DefaultsAreRoundAmountsOfTheirMeasures)
     EXPECT_EQ(kept.drain, known.drain);
     EXPECT_EQ(kept.coverWithFeed, known.coverWithFeed);
     setMeasures(Measures::metric);
-    const reckoning::Usual metric = roundDefaults(never);
-    EXPECT_EQ(metric.feed, never.feed);
-    EXPECT_EQ(metric.water, never.water);
-    EXPECT_EQ(metric.drain, never.drain);
+    const reckoning::Usual inMetric = roundDefaults(never);
+    EXPECT_EQ(inMetric.feed, never.feed);
+    EXPECT_EQ(inMetric.water, never.water);
+    EXPECT_EQ(inMetric.drain, never.drain);
 }
 
 TEST_F(UsWords, HoldNoMetricUnitWhileTheMetricOnesDo)
