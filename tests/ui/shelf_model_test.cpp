@@ -376,6 +376,10 @@ TEST(ShelfModel, SaysWhatIsOnItsWayAndWhatIsStale)
     const ShelfModel silent = makeShelf(inputs);
     EXPECT_EQ(stackOf(silent, "Scullery").verdict.sign, Sign::silent);
     EXPECT_TRUE(stackOf(silent, "Scullery").verdict.state.contains(QStringLiteral("60 day")));
+    // An unwritten usual feeding is given to few members, and water to none of them but by a routine.
+    const QString said = stackOf(silent, "Scullery").verdict.reason;
+    EXPECT_FALSE(said.contains(QStringLiteral("as usual"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("hardly any food and no water")) && said.contains(QStringLiteral("routine"))) << said.toStdString();
 }
 
 TEST(ShelfModel, EmptyAndRetired)
