@@ -1,6 +1,6 @@
 #include "ui/forms/form_context.h"
 
-#include "core/wording/usual_amounts.h"
+#include "ui/common/usual_amounts.h"
 
 #include <algorithm>
 
@@ -31,7 +31,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
     context.journal = household.journal();
     context.reckoning = household.reckoning();
     if (context.journal->replay.stack(stack)) context.usual = household.usual(stack);
-    context.usual = wording::roundDefaults(context.usual);
+    context.usual = ui::roundDefaults(context.usual);
     context.stack = stack;
     context.order = household.stackOrder();
     context.today = household.today();

@@ -1,11 +1,11 @@
 #include "ui/handbook/symptom_view.h"
 
-#include "core/wording/usual_amounts.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/forms/caution_card.h"
 #include "ui/handbook/handbook_text.h"
 #include "ui/handbook/stack_choice.h"
@@ -229,7 +229,7 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
     card->column()->addWidget(ui::makeLabel(tr("To be sure: %1").arg(lookText(cause)), ui::TextRole::small, card, true));
     auto* buttons = new QWidget{card};
     auto* flow = new ui::FlowLayout{buttons, 6};
-    const household::Usual usual = wording::roundDefaults(household_.usual(stack.name));
+    const household::Usual usual = ui::roundDefaults(household_.usual(stack.name));
     const auto button = [&](const QString& text, ui::Tone tone, const char* name, const Proposed& proposed) {
         auto* made = ui::makeButton(text, tone, buttons);
         made->setObjectName(QString::fromLatin1(name));

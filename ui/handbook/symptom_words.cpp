@@ -1,8 +1,8 @@
 #include "ui/handbook/symptom_words.h"
 
-#include "core/wording/usual_amounts.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/usual_amounts.h"
 
 #include <QCoreApplication>
 
@@ -211,7 +211,7 @@ Proposed remedyEntry(Cause cause, Symptom symptom, const reckoning::StackReckoni
     case Cause::sumpFull: return {journal::Drain{Amount{std::max(0.1, std::round(10 * stack.now.sumpL.p50) / 10), Unit::L}, {}, {}, {}, journal::Spigot::open}, {}};
     case Cause::hungry: return {journal::Feed{usual.feed, usual.feedMaterial, {}}, {}};
     case Cause::unsuitable:
-    case Cause::uncovered: return {journal::Cover{usual.coverWithFeed.value_or(wording::roundAmount(journal::defaultCoverAmount)), usual.coverMaterial}, {}};
+    case Cause::uncovered: return {journal::Cover{usual.coverWithFeed.value_or(ui::roundAmount(journal::defaultCoverAmount)), usual.coverMaterial}, {}};
     case Cause::crowded:
         if (stack.now.slots.size() > 1) return {journal::Rotate{}, {}};
         return {journal::Remove{Amount{std::max(10.0, std::round(stack.now.colonyKg.p50 * guide::lowOf(guide::Figure::giveAtMost)) * 10), Unit::g}}, {}};

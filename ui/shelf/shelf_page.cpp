@@ -4,9 +4,9 @@
 #include "core/advice/too_early.h"
 #include "core/household/usual_cover.h"
 #include "core/store/setting_names.h"
-#include "core/wording/usual_amounts.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/new_stack.h"
 #include "ui/shelf/date_bar.h"
@@ -256,8 +256,8 @@ const journal::Standing* ShelfPage::standingOf(const QString& stack) const
 
 void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIsBorne)
 {
-    household::Usual usual = wording::roundDefaults(household_.usual(stack.toStdString()));
-    if (kind == FormKind::cover) usual.coverWithFeed = household::usualCover(household::usualCovers(household_.journal()->entries, household_.journal()->materials, household_.today()), stack.toStdString(), wording::roundAmount(journal::defaultCoverAmount));
+    household::Usual usual = ui::roundDefaults(household_.usual(stack.toStdString()));
+    if (kind == FormKind::cover) usual.coverWithFeed = household::usualCover(household::usualCovers(household_.journal()->entries, household_.journal()->materials, household_.today()), stack.toStdString(), ui::roundAmount(journal::defaultCoverAmount));
     const auto reckoning = household_.reckoning();
     const auto* reckoned = reckoning ? reckoning->stack(stack.toStdString()) : nullptr;
     if (onlyWhatIsBorne && reckoned) usual.feed = borneFeeding(usual, household_.journal()->materials, advice::foodLimit(*reckoned)).value_or(usual.feed);
@@ -487,8 +487,8 @@ void ShelfPage::refreshNow()
     inputs.reckoning = household_.reckoning();
     inputs.current = household_.reckoningIsCurrent();
     inputs.readOnly = household_.readOnly();
-    inputs.usual = [this](const std::string& stack) { return wording::roundDefaults(household_.usual(stack)); };
-    inputs.usualCover = [covers = household::usualCovers(inputs.journal->entries, inputs.journal->materials, today)](const std::string& stack) { return household::usualCover(covers, stack, wording::roundAmount(journal::defaultCoverAmount)); };
+    inputs.usual = [this](const std::string& stack) { return ui::roundDefaults(household_.usual(stack)); };
+    inputs.usualCover = [covers = household::usualCovers(inputs.journal->entries, inputs.journal->materials, today)](const std::string& stack) { return household::usualCover(covers, stack, ui::roundAmount(journal::defaultCoverAmount)); };
     inputs.advice = [this, today, later = advice::putOffFrom(household_.kept(store::settingPutOff).toStdString())](const reckoning::StackReckoning& stack) {
         std::vector<advice::Advice> all = advice::adviceFor(stack);
         if (shown_ == today) std::erase_if(all, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }); // the verdict does not nag either
