@@ -3,6 +3,8 @@
 #include "core/exchange/text.h"
 #include "core/quantity/number_text.h"
 
+#include <QStringBuilder>
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -35,6 +37,12 @@ void Cells::append(QString& list, std::string_view name)
 {
     if (!list.isEmpty()) list += QStringLiteral(", ");
     list += toQString(name);
+}
+
+void Cells::appendQuoted(QString& list, std::string_view name)
+{
+    if (!list.isEmpty()) list += QStringLiteral(", ");
+    list += u'«' % toQString(name) % u'»';
 }
 
 void Cells::refuse(Column column, const QString& allowed)

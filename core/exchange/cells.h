@@ -66,6 +66,7 @@ public:
     }
     void refusePair(std::string_view key, const QString& allowedValue);
 
+    /// Words of a fixed list, of which none holds a comma.
     template <class Names>
     static QString joined(const Names& names)
     {
@@ -73,10 +74,19 @@ public:
         for (const std::string_view name : names) append(text, name);
         return text;
     }
+    /// Names that people or the table of materials gave, which may hold commas: «bread, white», «bread, whole wheat».
+    template <class Names>
+    static QString quoted(const Names& names)
+    {
+        QString text;
+        for (const std::string_view name : names) appendQuoted(text, name);
+        return text;
+    }
 
 private:
     Amount amount(bool masses, bool volumes, Zero zero);
     static void append(QString& list, std::string_view name);
+    static void appendQuoted(QString& list, std::string_view name);
 
     const Row& row_;
     std::map<std::string_view, std::string_view> pairs_; ///< views into the detail cell

@@ -7,6 +7,8 @@
 #include "core/wording/dates.h"
 #include "core/wording/formats.h"
 
+#include <QStringBuilder>
+
 #include <algorithm>
 
 namespace tierloam::exchange {
@@ -15,7 +17,7 @@ namespace {
 
 using journal::RefusalReason;
 
-/// Names of the stacks that are set up, for a name that is not.
+/// Names of the stacks that are set up, for a name that is not; one that holds a comma stands in quotes.
 QString knownStacks(const journal::Replay& replayed)
 {
     constexpr int most = 8;
@@ -25,7 +27,7 @@ QString knownStacks(const journal::Replay& replayed)
         if (history.steps.back().after.retired) continue;
         if (++count > most) return list + QStringLiteral(", …");
         if (!list.isEmpty()) list += QStringLiteral(", ");
-        list += shown(history.name);
+        list += history.name.find(',') == std::string::npos ? shown(history.name) : QString{u'«' % shown(history.name) % u'»'};
     }
     return list;
 }
@@ -235,7 +237,7 @@ QString AllowedTexts::of(const journal::Refusal& refusal)
     case RefusalReason::stackNameInOwnMaterial:
         return ExchangeText::tr("nothing (an own material is of the household)");
     case RefusalReason::itemUnknown:
-        return Cells::joined(table().nearest(itemOf(entries[refusal.entry].action)));
+        return Cells::quoted(table().nearest(itemOf(entries[refusal.entry].action)));
     case RefusalReason::entryGone:
         return ExchangeText::tr("an entry that is there");
     }

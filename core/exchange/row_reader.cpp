@@ -51,7 +51,7 @@ private:
     {
         const std::string& name = cells_.text(Column::item);
         if (name.empty() && !required) return name;
-        if (name.empty() || !table_.find(name)) cells_.refuse(Column::item, Cells::joined(table_.nearest(name)));
+        if (name.empty() || !table_.find(name)) cells_.refuse(Column::item, Cells::quoted(table_.nearest(name)));
         return name;
     }
 

@@ -40,8 +40,15 @@ double ramp(double x, double from, double to)
 }
 
 /// How much likelier a state is under a cause than in general: from `against` where nothing shows to `in favour` where all does.
-constexpr double against = 0.12, inFavour = 14.0;
-double likelihood(double signs) { return against * std::pow(inFavour / against, signs); }
+constexpr double against = 0.04, inFavour = 14.0;
+/// Of 100 symptoms, those that come of something not listed here.
+constexpr double elsewhereBefore = 0.20;
+
+double likelihood(Cause cause, double signs)
+{
+    if (cause == Cause::young && signs <= 0.0) return 0.0; // the journal's own days: nothing unwritten makes an old stack young
+    return against * std::pow(inFavour / against, signs);
+}
 
 struct Seen {
     const MemberState& member;
@@ -159,7 +166,9 @@ std::vector<Evidence> evidenceFor(Cause cause, const std::vector<MemberState>& m
         add(Quantity::ration, stack.now.ration, 0, stack.now.ration.p50 < 0.7);
         break;
     case Cause::unsuitable: add(Quantity::doubtfulShare, outright(journal.doubtfulShare), 0, journal.doubtfulShare > 0.1); break;
-    case Cause::uncovered: add(Quantity::uncoveredShare, outright(journal.uncoveredShare), 0, journal.uncoveredShare > 0.6); break;
+    case Cause::uncovered:
+        if (journal.feedings21 > 0) add(Quantity::uncoveredShare, outright(journal.uncoveredShare), 0, journal.uncoveredShare > 0.6);
+        break;
     case Cause::lowCarbon:
         if (journal.carbonToNitrogen) add(Quantity::carbonToNitrogen, outright(*journal.carbonToNitrogen), 0, *journal.carbonToNitrogen < 22);
         break;
@@ -190,23 +199,24 @@ std::string_view eventWord(Symptom symptom)
 
 double priorOf(Symptom symptom, Cause cause) { return prior[static_cast<std::size_t>(symptom)][static_cast<std::size_t>(cause)]; }
 
-std::vector<Ranked> rankCauses(Symptom symptom, const reckoning::StackReckoning& stack, const Circumstances& circumstances)
+Ranking rankCauses(Symptom symptom, const reckoning::StackReckoning& stack, const Circumstances& circumstances)
 {
     const std::vector<MemberState> members = memberStates(stack);
-    std::vector<Ranked> ranked;
-    double sum = 0;
+    Ranking ranking;
+    double sum = elsewhereBefore;
     for (std::size_t c = 0; c < causeCount; ++c) {
         const auto cause = static_cast<Cause>(c);
-        const double before = priorOf(symptom, cause);
+        const double before = (1.0 - elsewhereBefore) * priorOf(symptom, cause);
         if (!(before > 0)) continue;
         double likely = 0;
-        for (const MemberState& member : members) likely += member.weight * likelihood(signs(cause, {member, circumstances, stack}));
-        ranked.push_back({cause, before * likely, evidenceFor(cause, members, circumstances, stack)});
-        sum += ranked.back().probability;
+        for (const MemberState& member : members) likely += member.weight * likelihood(cause, signs(cause, {member, circumstances, stack}));
+        ranking.causes.push_back({cause, before * likely, evidenceFor(cause, members, circumstances, stack)});
+        sum += ranking.causes.back().probability;
     }
-    for (Ranked& each : ranked) each.probability /= sum;
-    std::ranges::stable_sort(ranked, std::ranges::greater{}, &Ranked::probability);
-    return ranked;
+    for (Ranked& each : ranking.causes) each.probability /= sum;
+    ranking.elsewhere = elsewhereBefore / sum;
+    std::ranges::stable_sort(ranking.causes, std::ranges::greater{}, &Ranked::probability);
+    return ranking;
 }
 
 }

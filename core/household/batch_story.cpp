@@ -61,13 +61,21 @@ struct Teller {
     bool operator()(const Other&) const { return true; }
 };
 
-BatchStory begun(const journal::Batch& batch, Day upTo)
+std::optional<Day> retirement(const journal::StackHistory& history, const journal::Entries& entries, Day upTo)
+{
+    for (const journal::Step& step : history.steps)
+        if (step.day <= upTo && std::holds_alternative<journal::Retire>(entries[step.entry].action)) return step.day;
+    return std::nullopt;
+}
+
+BatchStory begun(const journal::Batch& batch, std::optional<Day> retired, Day upTo)
 {
     BatchStory story;
     story.batch = batch.number;
     story.tray = batch.tray;
     story.bedded = batch.bedded;
     if (batch.ended && *batch.ended <= upTo) story.ended = batch.ended;
+    else story.retired = retired;
     return story;
 }
 
@@ -83,7 +91,7 @@ void tell(BatchStory& story, const journal::Step& step, const journal::Entries& 
 
 BatchStory batchStory(const journal::Batch& batch, const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo)
 {
-    BatchStory story = begun(batch, upTo);
+    BatchStory story = begun(batch, retirement(history, entries, upTo), upTo);
     for (const journal::Step& step : history.steps)
         if (counts(step, upTo) && *step.batch == batch.number) tell(story, step, entries, materials);
     return story;
@@ -92,8 +100,9 @@ BatchStory batchStory(const journal::Batch& batch, const journal::StackHistory& 
 std::vector<BatchStory> batchStories(const journal::StackHistory& history, const journal::Entries& entries, const materials::Table& materials, Day upTo)
 {
     std::vector<BatchStory> stories;
+    const std::optional<Day> retired = retirement(history, entries, upTo);
     for (const journal::Batch& batch : history.batches) {
-        if (batch.bedded <= upTo) stories.push_back(begun(batch, upTo));
+        if (batch.bedded <= upTo) stories.push_back(begun(batch, retired, upTo));
     }
     for (const journal::Step& step : history.steps) {
         if (!counts(step, upTo)) continue;

@@ -13,6 +13,7 @@ struct BatchStory {
     int batch = 0, tray = 0;
     Day bedded{};
     std::optional<Day> ended;            ///< the day of its whole harvest
+    std::optional<Day> retired;          ///< the day on which its stack ended, where the batch stood in it to the last
     double beddingKg = 0;
     int feedings = 0;
     double fedKg = 0;
@@ -24,7 +25,8 @@ struct BatchStory {
     double takenKg = 0, takenL = 0;      ///< of castings, by mass and by volume
     std::vector<std::size_t> told;       ///< indices of the entries worth telling one by one: all but feedings, covers and waterings without a note
 
-    int daysUntil(Day today) const { return daysBetween(bedded, ended.value_or(today)); }
+    /// Its days: they end with the batch or with its stack.
+    int daysUntil(Day today) const { return daysBetween(bedded, ended.value_or(retired.value_or(today))); }
 };
 
 /// Of one batch of the history; `upTo` included. Entries are those that were replayed.

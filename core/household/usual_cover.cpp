@@ -12,10 +12,10 @@ std::map<std::string, Amount> usualCovers(const journal::Entries& entries, const
     return all;
 }
 
-Amount usualCover(const std::map<std::string, Amount>& covers, const std::string& stack)
+Amount usualCover(const std::map<std::string, Amount>& covers, const std::string& stack, const Amount& unknown)
 {
     const auto known = covers.find(stack);
-    return known != covers.end() ? known->second : journal::defaultCoverAmount;
+    return known != covers.end() ? known->second : unknown;
 }
 
 }

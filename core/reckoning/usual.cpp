@@ -120,6 +120,7 @@ Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const mat
     if (!covers.empty()) usual.coverMaterial = covers.front().material;
     const auto covered = std::count_if(feeds.begin(), feeds.end(), [&](const Done& feed) { return std::ranges::find(coverDays, feed.day) != coverDays.end(); });
     const bool usually = feeds.empty() || 2 * covered > static_cast<std::ptrdiff_t>(feeds.size());
+    usual.coverKnown = !covers.empty();
     if (usually) usual.coverWithFeed = medianOf(covers, materials).value_or(journal::defaultCoverAmount);
     return usual;
 }

@@ -19,7 +19,7 @@ struct Usual {
     std::string coverMaterial;           ///< of the last cover; empty = newspaper shredded
     Amount water{0.5, Unit::L};
     Amount drain{1.0, Unit::L};          ///< of drains that gave something
-    bool feedKnown = false, waterKnown = false, drainKnown = false; ///< false: the default above
+    bool feedKnown = false, waterKnown = false, drainKnown = false, coverKnown = false; ///< false: the default above
 };
 
 /// Of one stack, up to the end of a day. Entries are in journal order.

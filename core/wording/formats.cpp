@@ -127,11 +127,18 @@ QString unitText(Unit unit)
 {
     switch (unit) {
     case Unit::floz: return Formats::tr("fl oz");
+    case Unit::cup: return Formats::tr("cup", "unit of volume, one of it");
     case Unit::count: return {};
     default: break;
     }
     const std::string_view name = nameOf(unit);
     return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+QString unitText(Unit unit, double count)
+{
+    if (unit != Unit::cup || count == 1.0) return unitText(unit);
+    return count < 2.0 ? Formats::tr("cup", "unit of volume, behind 0.5 or 1.75") : Formats::tr("cup", "unit of volume, behind 2 and more");
 }
 
 Amount inMeasures(const Amount& amount, int digits)
@@ -149,7 +156,7 @@ QString amountText(const Amount& typed)
     QLocale locale;
     locale.setNumberOptions(locale.numberOptions() | QLocale::OmitGroupSeparator);
     const QString number = locale.toString(amount.value, 'g', QLocale::FloatingPointShortest);
-    return amount.unit == Unit::count ? number : withUnit(number, unitText(amount.unit));
+    return amount.unit == Unit::count ? number : withUnit(number, unitText(amount.unit, amount.value));
 }
 
 QString massText(double kg)

@@ -98,7 +98,9 @@ QString countText(double count, bool rough = false);
 /// "1.1 (0.9–1.4)" from ready-made pieces; one form for every range in the program.
 QString withRange(const QString& value, const QString& low, const QString& high);
 
-/// Name of a unit as people read it: "g", "L", "fl oz".
+/// Name of a unit as people read it: "g", "L", "fl oz". Files hold the journal's own names (quantity/units.h), which are no words of a language.
 QString unitText(Unit unit);
+/// The same behind so many of it: what is a word has its plural in some languages.
+QString unitText(Unit unit, double count);
 
 }

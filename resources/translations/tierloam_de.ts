@@ -109,7 +109,7 @@
     </message>
     <message>
         <source>Go to the &amp;due list</source>
-        <translation>Zur &amp;Fällig-Liste</translation>
+        <translation>Zur &amp;Fälligkeitsliste</translation>
     </message>
     <message>
         <source>Do the &amp;first thing due</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>Take the cas&amp;tings…</source>
-        <translation>Wurm&amp;humus nehmen…</translation>
+        <translation>&amp;Humus nehmen…</translation>
     </message>
     <message>
         <source>Add a tra&amp;y…</source>
@@ -248,7 +248,7 @@
         <translation>&amp;Notiz…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack's set-up…</source>
+        <source>&amp;Change the stack&apos;s set-up…</source>
         <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
@@ -361,7 +361,7 @@
     </message>
     <message>
         <source>Use of castings</source>
-        <translation>Wurmhumus verwenden</translation>
+        <translation>Humus verwenden</translation>
     </message>
     <message>
         <source>Use of leachate</source>
@@ -628,7 +628,7 @@
     <name>Advice</name>
     <message>
         <source>The top tray fills to its rim, spent bedding crowds the colony, and it shrinks.</source>
-        <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt das Volk, und es schrumpft.</translation>
+        <translation>Die oberste Etage füllt sich bis zum Rand, verbrauchte Einstreu beengt den Bestand, und er schrumpft.</translation>
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
@@ -640,7 +640,7 @@
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
-        <translation>Für Futter ist kein Platz, und das Volk schrumpft weiter.</translation>
+        <translation>Für Futter ist kein Platz, und der Bestand schrumpft weiter.</translation>
     </message>
     <message>
         <source>The tray fills to its rim and food no longer fits.</source>
@@ -848,7 +848,7 @@
     </message>
     <message>
         <source>The tray is ready but its turn has not come: the colony would lose room</source>
-        <translation>Die Etage ist reif, aber noch nicht an der Reihe: das Volk verlöre Platz</translation>
+        <translation>Die Etage ist reif, aber noch nicht an der Reihe: der Bestand verlöre Platz</translation>
     </message>
     <message>
         <source>feed-to-cast %1, ready %2; the top tray filled %3</source>
@@ -919,7 +919,7 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); %4 je Woche würden reichen, bis zu %5 sind verträglich</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week's food</source>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
         <translation>Zum Futter jeder Woche %1 zerrissenes Papier geben</translation>
     </message>
     <message>
@@ -936,7 +936,7 @@
     </message>
     <message>
         <source>left as it is, the colony falls from %1 to %2 in 60 days</source>
-        <translation>bleibt alles, wie es ist, fällt das Volk in 60 Tagen von %1 auf %2</translation>
+        <translation>bleibt alles, wie es ist, fällt der Bestand in 60 Tagen von %1 auf %2</translation>
     </message>
     <message>
         <source>fewer than %1 % bits</source>
@@ -987,7 +987,7 @@
         <translation>Die unterste Etage nach oben heben</translation>
     </message>
     <message>
-        <source>The bottom tray's turn comes soon</source>
+        <source>The bottom tray&apos;s turn comes soon</source>
         <translation>Die unterste Etage ist bald an der Reihe</translation>
     </message>
     <message>
@@ -1182,7 +1182,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
-        <translation>Die unterste Etage ist mit 80 % reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält {ready} Humus, darf trotzdem gehoben werden.</translation>
+        <translation>Zu 80 % sicher ist die unterste Etage reif, aber die oberste ist noch nicht gefüllt, oder eine Etage ist frei. Steht die oberste seit 60 Tagen und enthält {ready} Humus, darf trotzdem gehoben werden.</translation>
     </message>
     <message>
         <source>Feed the usual %1, at most %2 this week</source>
@@ -1194,7 +1194,7 @@
     </message>
     <message>
         <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; die oberste Etage steht seit %1 und enthält %2 Humus</translation>
+        <translation>; die oberste Etage steht schon %1 und enthält %2 Humus</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1298,10 +1298,10 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>Die oberste Etage ist mit 80 % gefüllt ({filled} Wurmhumus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
+        <translation>Zu 80 % sicher ist die oberste Etage gefüllt ({filled} Humus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
-        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
     <message>
@@ -1558,7 +1558,7 @@
     </message>
     <message>
         <source>Leave the stack in the cool until the bed is surely below %1</source>
-        <translation>Den Bestand im Kühlen lassen, bis das Bett sicher unter %1 liegt</translation>
+        <translation>Den Stapel im Kühlen lassen, bis das Bett sicher unter %1 liegt</translation>
     </message>
     <message>
         <source>; else wait and look again in a week</source>
@@ -1586,7 +1586,7 @@
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
-        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; mit einer von zehn Möglichkeiten ist sie bis %4 voll; ist sie fast voll, leeren, sonst sagt der Stand den Tag</translation>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; in einem von zehn Fällen ist sie bis %4 voll; ist sie fast voll, leeren, sonst sagt der Stand den Tag</translation>
     </message>
     <message>
         <source>Too early to lift: that it is ready is not sure enough yet</source>
@@ -1597,12 +1597,12 @@
         <translation>Futter zu Humus %1, reif mit %2, gefragt sind 80 %</translation>
     </message>
     <message>
-        <source>half of the worms' weight a day is the most, and they are about %1</source>
+        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
         <translation>das halbe Gewicht der Würmer am Tag ist das Höchste, und sie wiegen etwa %1</translation>
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
-        <translation>zuletzt gefüttert: vor %1; in der Etage %2 noch nicht gefressen, trocken</translation>
+        <translation>letzte Fütterung %1 her; in der Etage %2 noch nicht gefressen, trocken</translation>
     </message>
     <message>
         <source> until the last food is eaten</source>
@@ -1610,30 +1610,30 @@
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>nach den Aufzeichnungen hält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: ein Eintrag kann falsch sein; Futter zu Humus %2</translation>
+        <translation>nach den Aufzeichnungen enthält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: ein Eintrag kann falsch sein; Futter zu Humus %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
-        <translation>Stattdessen den Humus der Etage auf Platz %1 nehmen: die unterste ist noch nicht reif</translation>
+        <translation>Stattdessen den Humus der Etage an Platz %1 nehmen: die unterste ist noch nicht reif</translation>
     </message>
     <message>
         <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
         <translation>%1; die unterste Etage %2; an der Reihe: %3 lang; etwa %4 Würmer sind darin: in die oberste Etage setzen und als eingesetzt aufschreiben</translation>
     </message>
     <message>
-        <source>The only tray's turn has come, it is not ready yet</source>
+        <source>The only tray&apos;s turn has come, it is not ready yet</source>
         <translation>Die einzige Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come, it is not ready yet</source>
+        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
         <translation>Die unterste Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The only tray's turn has come: look for bits in it</source>
+        <source>The only tray&apos;s turn has come: look for bits in it</source>
         <translation>Die einzige Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come: look for bits in it</source>
+        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
         <translation>Die unterste Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
@@ -1666,7 +1666,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85 % oder weniger, und nicht aus Mangel an Futter.</translation>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
@@ -1698,11 +1698,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
+        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
+        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1724,7 +1724,7 @@
         <source>Check the entry of %1: it may be a slip of the pen</source>
         <translation>Den Eintrag vom %1 prüfen: er kann ein Schreibfehler sein</translation>
     </message>
-<message>
+    <message>
         <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
         <translation>Ort oder übliche Temperatur im Aufbau berichtigen, oder den Eintrag vom %1 prüfen</translation>
     </message>
@@ -1765,10 +1765,42 @@
     </message>
 </context>
 <context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Temperatur des Betts jetzt</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>wie ein Thermometer im Bett sie heute zeigt; das Jahresmittel folgt daraus, und sie aus dem Mittel</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Übliche Temperatur des Betts</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>das Mittel des ganzen Jahres; der Ort macht Winter und Sommer daraus</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>das Mittel des ganzen Jahres; an diesem Ort sind das etwa %1 im %2 und %3 im %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>; unter %1 sterben Würmer</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>; über %1 sterben Würmer</translation>
+    </message>
+</context>
+<context>
     <name>Calendar</name>
     <message>
         <source>about %1 of castings</source>
-        <translation>etwa %1 Wurmhumus</translation>
+        <translation>etwa %1 Humus</translation>
     </message>
     <message>
         <source>its turn %1</source>
@@ -1882,7 +1914,7 @@
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
     <message>
-        <source>the household's own material</source>
+        <source>the household&apos;s own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
     <message>
@@ -1946,11 +1978,11 @@
     </message>
     <message>
         <source>colony in 60 days</source>
-        <translation>Volk in 60 Tagen</translation>
+        <translation>Bestand in 60 Tagen</translation>
     </message>
     <message>
         <source>colony in a year</source>
-        <translation>Volk in einem Jahr</translation>
+        <translation>Bestand in einem Jahr</translation>
     </message>
     <message>
         <source> Never release them into wild land, and keep to local rules on species and sale.</source>
@@ -2001,7 +2033,7 @@
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
     <message>
-        <source>take the bottom tray's castings</source>
+        <source>take the bottom tray&apos;s castings</source>
         <translation>den Humus der untersten Etage nehmen</translation>
     </message>
     <message>
@@ -2022,7 +2054,7 @@
     </message>
     <message>
         <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
-        <translation>Ohne diesen Eintrag läge das Volk heute bei %1 statt %2 (%3%4).</translation>
+        <translation>Ohne diesen Eintrag läge der Bestand heute bei %1 statt %2 (%3%4).</translation>
     </message>
     <message>
         <source>+</source>
@@ -2034,7 +2066,7 @@
     </message>
     <message>
         <source>colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>from %1 on %2</source>
@@ -2047,7 +2079,7 @@
     </message>
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Wäre die unterste Etage am %1 genommen worden, läge das Volk heute bei %2 statt %3 (%4%5).</translation>
+        <translation>Wäre die unterste Etage am %1 genommen worden, läge der Bestand heute bei %2 statt %3 (%4%5).</translation>
     </message>
     <message>
         <source>air below 0.7 within 14 days</source>
@@ -2060,38 +2092,38 @@
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
         <translation>
-            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Volk nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
-            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Volk nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Woche nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
+            <numerusform>Keine: mit weniger Würmern wäre der Stapel nach %n Wochen nicht wieder bei seiner Leistung oder sein Bestand nicht bei neun Zehnteln (%1 dann, %2 jetzt).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel wieder so viel wie heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
-            <numerusform>Bis zu %1 Würmer können gehen (%2 des Volks); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Woche verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
+            <numerusform>Bis zu %1 Würmer können gehen (%2 des Bestands); nach %n Wochen verarbeitet der Stapel so viel, wie er mit allen täte, was weniger ist als heute, und seine Würmer sind wieder bei neun Zehnteln.</numerusform>
         </translation>
     </message>
     <message>
         <source>colony by then</source>
-        <translation>Volk bis dahin</translation>
+        <translation>Bestand bis dahin</translation>
     </message>
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
-        <translation>Vor der Abreise für %1: %2. Niemand muss vorbeikommen; gegen Ende können sie von ihren Reserven leben: nach der Rückkehr füttern.</translation>
+        <translation>Bevor du für %1 wegfährst: %2. Niemand muss vorbeikommen; gegen Ende können sie von ihren Reserven leben: nach der Rückkehr füttern.</translation>
     </message>
     <message>
         <source>already</source>
         <translation>bereits</translation>
     </message>
     <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
     </message>
     <message>
@@ -2148,7 +2180,7 @@
         <translation>%1 je Woche</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
         <translation>In die erste Etage des neuen Stapels %1 Einstreu legen, %2 Würmer einsetzen und ihm %3 geben.</translation>
     </message>
     <message numerus="yes">
@@ -2188,19 +2220,7 @@
         <comment>amounts of food a week</comment>
         <translation>%1, später bis %2</translation>
     </message>
-<message>
-        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
-        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das zu wenig: gib ihm mehr Wochen, oder kaufe den Rest.</translation>
-    </message>
-    <message>
-        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Für einen weiteren Stapel, der mit %1 bis %2 beginnt, ist das genug: lege in seiner ersten Etage Einstreu ein und setze die Würmer dorthin um.</translation>
-    </message>
-    <message>
-        <source>feed %1 a week</source>
-        <translation>%1 je Woche füttern</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>Charts</name>
     <message>
@@ -2355,7 +2375,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2379,11 +2399,11 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FILE]                        öffnet das Fenster mit einer Haushaltsdatei (*.tierloam)
 tierloam --demo                        öffnet eine frische Kopie des Demo-Haushalts
 tierloam FILE --import JOURNAL.csv     fügt alle Zeilen eines Tagebuchs hinzu oder keine
-tierloam FILE --record "ROW"           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
+tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
-                                       Fällig-Liste und Umlaufplan als iCalendar
+                                       Fälligkeitsliste und Umlaufplan als iCalendar
 tierloam FILE --report STACK --out OUT.pdf|OUT.html [--at DATE] [--lang de]
                                        das Blatt eines Stapels
 tierloam FILE --labels OUT.pdf [--at DATE] [--lang de]
@@ -2443,7 +2463,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
 </context>
@@ -2576,6 +2596,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>it is shut on that day</source>
         <translation>er ist an diesem Tag zu</translation>
+    </message>
+</context>
+<context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1 ist mehr, als abgelaufen sein kann: die Auffangschale fasst %2. Stimmt die Menge, und ihre Einheit?</translation>
     </message>
 </context>
 <context>
@@ -3113,7 +3140,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Wort wie smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row's own date</source>
+        <source>a day not before the row&apos;s own date</source>
         <translation>ein Tag nicht vor dem Datum der Zeile</translation>
     </message>
     <message>
@@ -3298,11 +3325,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>«%1» of %2</source>
-        <translation>«%1» vom %2</translation>
+        <translation>„%1“ vom %2</translation>
     </message>
     <message>
         <source>«%1» of %2, %3</source>
-        <translation>«%1» vom %2, %3</translation>
+        <translation>„%1“ vom %2, %3</translation>
     </message>
     <message>
         <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
@@ -3616,11 +3643,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Of a colony given away at once, at most</source>
-        <translation>Von einem Volk auf einmal weggegeben, höchstens</translation>
+        <translation>Von einem Bestand auf einmal weggegeben, höchstens</translation>
     </message>
     <message>
         <source>A colony doubles in</source>
-        <translation>Ein Volk verdoppelt sich in</translation>
+        <translation>Ein Bestand verdoppelt sich in</translation>
     </message>
     <message>
         <source>Dry matter put in for one of castings</source>
@@ -3818,7 +3845,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Mix: most that is added, times the mix</source>
         <translation>Mischung: höchste Zugabe, das Wievielfache der Mischung</translation>
     </message>
-<message>
+    <message>
         <source>A bed through the year, as proposed: indoors</source>
         <translation>Ein Bett übers Jahr, wie vorgeschlagen: drinnen</translation>
     </message>
@@ -4067,8 +4094,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4103,8 +4130,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4165,6 +4192,21 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>g/d</source>
         <translation>g/d</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, one of it</comment>
+        <translation>Tasse</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 0.5 or 1.75</comment>
+        <translation>Tassen</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 2 and more</comment>
+        <translation>Tassen</translation>
     </message>
 </context>
 <context>
@@ -4228,7 +4270,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <name>Handbook</name>
     <message>
         <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
-        <translation>Ein Stapel besteht aus Etagen mit Löchern im Boden, über einer Auffangschale, unter einem Deckel. Würmer leben in allem davon. Du fütterst die oberste Etage; was sie gefressen haben, bleibt als Wurmhumus zurück; enthält die oberste Etage vor allem Humus, kommt die nächste darauf, und ist keine mehr übrig, wird die unterste geleert.</translation>
+        <translation>Ein Stapel besteht aus Etagen mit Löchern im Boden, über einer Auffangschale, unter einem Deckel. Würmer leben in allem davon. Du fütterst die oberste Etage; was sie gefressen haben, bleibt als Humus zurück; enthält die oberste Etage vor allem Humus, kommt die nächste darauf, und ist keine mehr übrig, wird die unterste geleert.</translation>
     </message>
     <message>
         <source>Everything else follows from one rule: nobody can see inside a tray. What is known is what went in, what ran out and a look now and then. Write these down, and the program says how far each tray is, and how sure it is.</source>
@@ -4248,7 +4290,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>A tray looks full: [[add-tray|when to add a tray]], [[harvest|rotation and harvest]], [[use|using castings and leachate]].</source>
-        <translation>Eine Etage sieht voll aus: [[add-tray|wann eine Etage hinzukommt]], [[harvest|Umlauf und Ernte]], [[use|Wurmhumus und Sickerwasser verwenden]].</translation>
+        <translation>Eine Etage sieht voll aus: [[add-tray|wann eine Etage hinzukommt]], [[harvest|Umlauf und Ernte]], [[use|Humus und Sickerwasser verwenden]].</translation>
     </message>
     <message>
         <source>Something smells, flies or dies: [[symptoms|what may be wrong]], put in order by what is known of your stack.</source>
@@ -4304,7 +4346,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Composting worms eat about {feed-share} of their own mass of fresh food a day when they have time to get at it. A new stack eats less: the colony is small, and what it eats has to soften first. The program reckons from your journal what each stack can take this week.</source>
-        <translation>Kompostwürmer fressen am Tag etwa {feed-share} ihrer eigenen Masse an frischem Futter, wenn sie Zeit hatten, daranzukommen. Ein neuer Stapel frisst weniger: das Volk ist klein, und was es frisst, muss erst weich werden. Das Programm errechnet aus deinem Tagebuch, was jeder Stapel in dieser Woche verträgt.</translation>
+        <translation>Kompostwürmer fressen am Tag etwa {feed-share} ihrer eigenen Masse an frischem Futter, wenn sie Zeit hatten, daranzukommen. Ein neuer Stapel frisst weniger: der Bestand ist klein, und was er frisst, muss erst weich werden. Das Programm errechnet aus deinem Tagebuch, was jeder Stapel in dieser Woche verträgt.</translation>
     </message>
     <message>
         <source>How to feed</source>
@@ -4368,7 +4410,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Cardboard and paper soften within months and turn into castings.</source>
-        <translation>Pappe und Papier werden in Monaten weich und zu Wurmhumus.</translation>
+        <translation>Pappe und Papier werden in Monaten weich und zu Humus.</translation>
     </message>
     <message>
         <source>Leaves, straw: much the same, and they bring life of their own.</source>
@@ -4428,7 +4470,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>What runs out is leachate, no brewed tea. What it can be used for, and how far to dilute it, stands under [[use|using castings and leachate]].</source>
-        <translation>Was herausläuft, ist Sickerwasser, kein angesetzter Tee. Wofür es taugt und wie weit es zu verdünnen ist, steht unter [[use|Wurmhumus und Sickerwasser verwenden]].</translation>
+        <translation>Was herausläuft, ist Sickerwasser, kein angesetzter Tee. Wofür es taugt und wie weit es zu verdünnen ist, steht unter [[use|Humus und Sickerwasser verwenden]].</translation>
     </message>
     <message>
         <source>The stack in one page</source>
@@ -4472,7 +4514,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Behind the pages runs a model of the colony and its trays: food softens, worms eat what has softened, grow, lay and die, castings stay, water seeps down, the bed warms and breathes. It runs not once but {members} times, each with other parameters from the ranges below. What you write down weighs these members: those that agree with your journal count for more.</source>
-        <translation>Hinter den Seiten läuft ein Modell des Volks und seiner Etagen: Futter wird weich, Würmer fressen, was weich ist, wachsen, legen Kokons und sterben, Humus bleibt, Wasser sickert nach unten, das Bett wird warm und atmet. Es läuft nicht einmal, sondern {members} Mal, jedes Mal mit anderen Parametern aus den Bereichen unten. Was du aufschreibst, gewichtet diese Mitglieder: wer zu deinem Tagebuch passt, zählt mehr.</translation>
+        <translation>Hinter den Seiten läuft ein Modell des Bestands und seiner Etagen: Futter wird weich, Würmer fressen, was weich ist, wachsen, legen Kokons und sterben, Humus bleibt, Wasser sickert nach unten, das Bett wird warm und atmet. Es läuft nicht einmal, sondern {members} Mal, jedes Mal mit anderen Parametern aus den Bereichen unten. Was du aufschreibst, gewichtet diese Mitglieder: wer zu deinem Tagebuch passt, zählt mehr.</translation>
     </message>
     <message>
         <source>So every figure has a range. It holds {band-share} of what is still possible. A wide range is no fault of the page: it says that nobody can know it better from what was written down, and a look would narrow it.</source>
@@ -4492,14 +4534,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Numbers of worms: within a factor, unless you weigh some.</source>
-        <translation>Zahlen von Würmern: auf einen Faktor, es sei denn, du wiegst welche.</translation>
+        <translation>Zahlen von Würmern: nur auf einen Faktor genau, es sei denn, du wiegst welche.</translation>
     </message>
     <message>
         <source>What it does not know: rot without air in a corner, mites, birds, a lid left open. Write such things down as events.</source>
         <translation>Was es nicht weiß: Fäulnis ohne Luft in einer Ecke, Milben, Vögel, ein offen gelassener Deckel. Schreibe solches als Ereignis auf.</translation>
     </message>
     <message>
-        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Die Gewohnheiten eines Haushalts ändern sich; Parameter kehren mit einer Zeitkonstante von {drift-days} zu ihren Bereichen zurück, damit alte Jahre nicht die neuen bestimmen.</translation>
     </message>
     <message>
@@ -4524,7 +4566,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings: what the worms leave behind; what you harvest.</source>
-        <translation>Wurmhumus: was die Würmer zurücklassen; was du erntest.</translation>
+        <translation>Humus: was die Würmer zurücklassen; was du erntest.</translation>
     </message>
     <message>
         <source>C:N: parts of carbon to one of nitrogen, by mass.</source>
@@ -4536,7 +4578,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony: all worms of a stack.</source>
-        <translation>Volk: alle Würmer eines Stapels.</translation>
+        <translation>Bestand: alle Würmer eines Stapels.</translation>
     </message>
     <message>
         <source>Conductivity: how well water carries a current; it rises with salts, in mS/cm.</source>
@@ -4576,7 +4618,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Ration: what the colony takes up, to what it needs to keep itself; above one it grows.</source>
-        <translation>Ration: was das Volk aufnimmt, zu dem, was es zum Erhalt braucht; über eins wächst es.</translation>
+        <translation>Ration: was der Bestand aufnimmt, zu dem, was er zum Erhalt braucht; über eins wächst er.</translation>
     </message>
     <message>
         <source>Reckoning: what the model and your journal make of each other.</source>
@@ -4648,10 +4690,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>The next tray goes on when the present one holds at least {castings-before-tray} of castings and most of its food is worked. Not earlier: worms follow food, and a colony spread thin over two trays finishes neither.</source>
-        <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Wurmhumus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteiltes Volk macht keine fertig.</translation>
+        <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Humus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteilter Bestand macht keine fertig.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
         <translation>Sieh in die oberste Etage: liegt unter dem Futter eine Fingerbreite Humus?</translation>
     </message>
     <message>
@@ -4692,7 +4734,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.</source>
-        <translation>Die erste Ernte kommt üblicherweise nach {first-harvest}, spätere im Abstand von {later-harvests}. Nach {overdue-after} Warten ist eine Ernte überfällig: verbrauchte Einstreu und Enge lassen ein Volk schrumpfen.</translation>
+        <translation>Die erste Ernte kommt üblicherweise nach {first-harvest}, spätere im Abstand von {later-harvests}. Nach {overdue-after} Warten ist eine Ernte überfällig: verbrauchte Einstreu und Enge lassen einen Bestand schrumpfen.</translation>
     </message>
     <message>
         <source>The sequence</source>
@@ -4772,7 +4814,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings are no soil. A litre of them weighs {bed-litre} while moist. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.</source>
-        <translation>Wurmhumus ist keine Erde. Ein Liter davon wiegt feucht {bed-litre}. Er verdichtet sich, hält Salze und ist nährstoffreich; wenig davon reicht weit. Die Materialseite errechnet die Mengen für eine Charge.</translation>
+        <translation>Humus ist keine Erde. Ein Liter davon wiegt feucht {bed-litre}. Er verdichtet sich, hält Salze und ist nährstoffreich; wenig davon reicht weit. Die Materialseite errechnet die Mengen für eine Charge.</translation>
     </message>
     <message>
         <source>Potting mix</source>
@@ -4848,7 +4890,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Using castings and leachate</source>
-        <translation>Wurmhumus und Sickerwasser verwenden</translation>
+        <translation>Humus und Sickerwasser verwenden</translation>
     </message>
     <message>
         <source>potting soil top-dressing storage dilution strength sieve garden plants</source>
@@ -4879,7 +4921,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nahe {frost-death} sterben Würmer. Hole den Stapel herein, oder packe Seiten und Deckel ein und stelle ihn vom Boden hoch; füttere wenig, denn was nicht gefressen wird, fault, wenn es wärmer wird.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
         <translation>In einem kalten Raum dauert alles länger; die Daten des Programms wissen das, wenn du ab und zu die Temperatur des Betts aufschreibst.</translation>
     </message>
     <message>
@@ -4919,16 +4961,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Trage Etage für Etage, die schwerste zuletzt und am kürzesten, und stelle sie in derselben Reihenfolge wieder auf.</translation>
     </message>
     <message>
-        <source>Write a change of place or temperature into the stack's set-up.</source>
-        <translation>Trage einen anderen Ort oder eine andere Temperatur in den Aufbau des Stapels ein.</translation>
-    </message>
-    <message>
         <source>Splitting</source>
         <translation>Teilen</translation>
     </message>
     <message>
         <source>A colony that is crowded, beyond about {best-density} of floor, or a household with more scraps than a stack can take, is ready to be split.</source>
-        <translation>Ein Volk in Enge, über etwa {best-density} Boden, oder ein Haushalt mit mehr Resten, als ein Stapel verträgt, ist reif zum Teilen.</translation>
+        <translation>Ein beengter Bestand, über etwa {best-density} Boden, oder ein Haushalt mit mehr Resten, als ein Stapel verträgt, ist reif zum Teilen.</translation>
     </message>
     <message>
         <source>Set up the new stack with one bedded tray.</source>
@@ -4936,7 +4974,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Take worms with a part of their bed out of the old stack, at most {give-at-most} of the colony, so that the old one keeps its pace.</source>
-        <translation>Nimm Würmer mit einem Teil ihres Betts aus dem alten Stapel, höchstens {give-at-most} des Volks, damit der alte sein Tempo hält.</translation>
+        <translation>Nimm Würmer mit einem Teil ihres Betts aus dem alten Stapel, höchstens {give-at-most} des Bestands, damit der alte sein Tempo hält.</translation>
     </message>
     <message>
         <source>Record it as moved worms: both stacks know it then.</source>
@@ -4948,7 +4986,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Weigh them, or count some and weigh those; take at most {give-at-most} of the colony, from the top tray, where most of them are.</source>
-        <translation>Wiege sie, oder zähle einige und wiege diese; nimm höchstens {give-at-most} des Volks, aus der obersten Etage, wo die meisten sind.</translation>
+        <translation>Wiege sie, oder zähle einige und wiege diese; nimm höchstens {give-at-most} des Bestands, aus der obersten Etage, wo die meisten sind.</translation>
     </message>
     <message>
         <source>{stock} makes a start for a first tray.</source>
@@ -4960,15 +4998,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Record the worms as taken away: the estimate of your colony follows.</source>
-        <translation>Trage die Würmer als entnommen ein: die Schätzung deines Volks folgt.</translation>
+        <translation>Trage die Würmer als entnommen ein: die Schätzung deines Bestands folgt.</translation>
     </message>
     <message>
         <source>Choose the stack and what you notice. Each cause has its chance, from what the estimates say of this stack, its evidence in numbers, the look that would tell it from the others, and what to do.</source>
         <translation>Wähle den Stapel und was dir auffällt. Jede Ursache hat ihre Chance aus dem, was die Schätzungen von diesem Stapel sagen, ihre Belege in Zahlen, den Blick, der sie von den anderen unterscheidet, und was zu tun ist.</translation>
-    </message>
-    <message>
-        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.</source>
-        <translation>Die Reihenfolge ist errechnet. Jedes Mitglied des Ensembles ist ein möglicher Stapel, der zu deinem Tagebuch passt; eine Ursache ist wahrscheinlich, wenn viele davon in dem Zustand sind, der ein solches Zeichen hervorbringt. Ein aufgeschriebener Blick ändert die Reihenfolge.</translation>
     </message>
     <message>
         <source>What may be wrong</source>
@@ -5026,7 +5060,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Ein Stapel, der schon lange arbeitet: seine Würmer und die Einstreu jeder Etage aufschreiben, dann am ersten Tag in jede Etage sehen und notieren, wie tief der Humus liegt und wie viele Reste darin sind. Was dort liegt, gilt dann, wie es gefunden wurde.</translation>
     </message>
-<message>
+    <message>
         <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
         <translation>Die Temperatur des Betts: aus dem Aufbau, dessen übliche Temperatur das Jahresmittel ist, und der Jahreszeit am Ort ([[seasons|Jahreszeiten]]); abgelesene Werte verschieben sie für einige Wochen.</translation>
     </message>
@@ -5047,8 +5081,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Liegen abgelesene Werte immer auf derselben Seite daneben, den Aufbau berichtigen; ein Wert allein verschiebt die Schätzung nur für einige Wochen.</translation>
     </message>
     <message>
-        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
         <translation>Einen neuen Ort in den Aufbau des Stapels schreiben, mit der Temperatur, die ein Thermometer dort im Bett zeigt.</translation>
+    </message>
+    <message>
+        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.</source>
+        <translation>Die Reihenfolge ist gerechnet. Jedes Mitglied des Ensembles ist ein möglicher Stapel, der zu deinem Tagebuch passt; eine Ursache ist wahrscheinlich, wenn viele von ihnen in dem Zustand sind, der ein solches Anzeichen hervorbringt. Etwas anderes behält seinen Anteil, und wo die Aufzeichnungen keine der Ursachen zeigen, wird genau das gesagt. Ein eingetragener Blick ändert die Reihenfolge.</translation>
     </message>
 </context>
 <context>
@@ -5082,7 +5120,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>How much was taken? By mass or by volume.</source>
@@ -5611,7 +5649,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>castings, by age</source>
-        <translation>Wurmhumus, nach Alter</translation>
+        <translation>Humus, nach Alter</translation>
     </message>
     <message>
         <source>softened</source>
@@ -6173,7 +6211,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es kann Keime und Wurmeier tragen, die Menschen krank machen, und eine Wurmkiste wird nicht heiß genug, um sie zu töten.</translation>
     </message>
     <message>
-        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Was gegen die Würmer des Tiers gegeben wurde, tötet auch diese; lass Mist ablagern und frage, wann die Tiere zuletzt behandelt wurden.</translation>
     </message>
     <message>
@@ -6370,7 +6408,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>of a colony of about %1</source>
-        <translation>eines Volks von etwa %1</translation>
+        <translation>eines Bestands von etwa %1</translation>
     </message>
 </context>
 <context>
@@ -6394,10 +6432,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Place</source>
         <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Übliche Temperatur des Betts</translation>
     </message>
     <message>
         <source>How warm is it there, usually?</source>
@@ -6661,7 +6695,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Weichwerden von Papier, Pappe und Langsamerem, Faktor</translation>
     </message>
     <message>
-        <source>worms' help in softening</source>
+        <source>worms&apos; help in softening</source>
         <translation>Hilfe der Würmer beim Weichwerden</translation>
     </message>
     <message>
@@ -6713,7 +6747,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gekaufte Würmer, wahre zu eingetragener Masse</translation>
     </message>
     <message>
-        <source>household's scale, true mass to mass read</source>
+        <source>household&apos;s scale, true mass to mass read</source>
         <translation>Waage des Haushalts, wahre zu abgelesener Masse</translation>
     </message>
     <message>
@@ -6859,7 +6893,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week's food.</source>
+        <source>Here stands a bar for each week&apos;s food.</source>
         <translation>Hier steht ein Balken je Futterwoche.</translation>
     </message>
     <message>
@@ -6881,6 +6915,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>highest %1</source>
         <translation>höchstes %1</translation>
+    </message>
+    <message>
+        <source>The spigot is open: it runs out as it comes.</source>
+        <translation>Der Hahn ist offen: es läuft ab, wie es kommt.</translation>
     </message>
 </context>
 <context>
@@ -7044,7 +7082,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>of a colony of about %1</source>
-        <translation>eines Volks von etwa %1</translation>
+        <translation>eines Bestands von etwa %1</translation>
     </message>
 </context>
 <context>
@@ -7102,10 +7140,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Place</source>
         <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Übliche Temperatur des Betts</translation>
     </message>
     <message>
         <source>Trays owned</source>
@@ -7436,7 +7470,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Worms</source>
@@ -7452,7 +7486,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Food taken up over what keeps them (above 1 the colony grows)</source>
-        <translation>Aufgenommenes Futter zu dem, was sie erhält (über 1 wächst das Volk)</translation>
+        <translation>Aufgenommenes Futter zu dem, was sie erhält (über 1 wächst der Bestand)</translation>
     </message>
     <message>
         <source>Bed temperature</source>
@@ -7581,6 +7615,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Source: %1</source>
         <translation>Quelle: %1</translation>
     </message>
+    <message>
+        <source>with the stack, %1</source>
+        <translation>mit dem Stapel, %1</translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old when the stack ended</source>
+        <translation>Charge %1, in Etage %2, %3 alt, als der Stapel endete</translation>
+    </message>
 </context>
 <context>
     <name>Shelf</name>
@@ -7690,7 +7732,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was heute vertragen wird: %1 wurden in diesen 7 Tagen gegeben, und %2 ist das Höchste in je sieben.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
@@ -7718,31 +7760,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
         <translation>Trägt für heute mit einem Klick ein: %1 abgelassen. Nicht für roh gegessene Blätter, nie trinken; Hände waschen. Ein paar Würmer darin sind normal: setze sie zurück.</translation>
     </message>
-<message>
-        <source>Writes down for today, at one click:</source>
-        <translation>Trägt für heute mit einem Klick ein:</translation>
+    <message>
+        <source>%1 will do</source>
+        <comment>food that keeps the worms, where no feeding is usual</comment>
+        <translation>%1 genügen</translation>
     </message>
     <message>
-        <source>%1 %2 %3, and %4 of paper over it</source>
-        <translation>%1 %2 %3 und %4 Papier darüber</translation>
+        <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
+        <translation>Hier ist keine Fütterung üblich: %1 erhält die Würmer, höchstens %2 wird vertragen.</translation>
     </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 %2 of water into the tray being fed</source>
-        <translation>%1 %2 Wasser in die Etage, die gefüttert wird</translation>
-    </message>
-    <message>
-        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
-        <translation>%1 %2 abgelassen. Nicht für roh gegessene Blätter, nie trinken; Hände waschen. Ein paar Würmer darin sind normal: setze sie zurück.</translation>
-    </message>
-    <message>
-        <source>%1 %2 of %3 over the tray being fed</source>
-        <translation>%1 %2 %3 auf die Etage, die gefüttert wird</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7755,7 +7782,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>–</source>
@@ -7771,7 +7798,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Processing %1, dry matter. Runs into the sump %2. Colony %3.</source>
-        <translation>Verarbeitung %1, Trockenmasse. Läuft in die Auffangschale: %2. Volk %3.</translation>
+        <translation>Verarbeitung %1, Trockenmasse. Läuft in die Auffangschale: %2. Bestand %3.</translation>
     </message>
     <message>
         <source>Here grows a line of what is eaten.</source>
@@ -7782,7 +7809,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Hier steht ein Balken je Ablassen.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms' mass.</source>
+        <source>Here grows a line of the worms&apos; mass.</source>
         <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
@@ -7922,7 +7949,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
         <translation>Futter zu Humus %1, reif mit %2 %.</translation>
     </message>
     <message>
@@ -7966,16 +7993,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 lang kein Eintrag</translation>
     </message>
     <message>
-        <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
-        <translation>Die Schätzungen gehen weiter, als wäre wie üblich gepflegt worden. Schreibe auf, was seitdem getan wurde, oder sieh in eine Etage.</translation>
-    </message>
-    <message>
         <source>No worms in it</source>
         <translation>Keine Würmer darin</translation>
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
-        <translation>Etage auf Platz %1 ist reif</translation>
+        <translation>Etage an Platz %1 ist reif</translation>
+    </message>
+    <message>
+        <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
+        <translation>Die Schätzungen nehmen an, dass seither kaum Futter und kein Wasser gegeben wurde, außer durch eine Gewohnheit. Aufschreiben, was seither getan wurde, oder in eine Etage sehen.</translation>
     </message>
 </context>
 <context>
@@ -7986,8 +8013,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>neu</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -8092,7 +8119,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>%1 deep, %2 dry</source>
@@ -8132,7 +8159,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray's number</comment>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
         <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
@@ -8217,7 +8244,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>colony %1 · %2</source>
-        <translation>Volk %1 · %2</translation>
+        <translation>Bestand %1 · %2</translation>
     </message>
     <message>
         <source>today</source>
@@ -8289,7 +8316,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>this program's estimate</source>
+        <source>this program&apos;s estimate</source>
         <translation>die Schätzung dieses Programms</translation>
     </message>
     <message>
@@ -8490,7 +8517,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>a litre of moist castings</source>
-        <translation>ein Liter feuchter Wurmhumus</translation>
+        <translation>ein Liter feuchter Humus</translation>
     </message>
     <message>
         <source>at 25 °C</source>
@@ -8509,7 +8536,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal's abstract</source>
+        <source>a journal&apos;s abstract</source>
         <translation>Zusammenfassung in einer Zeitschrift</translation>
     </message>
     <message>
@@ -8549,7 +8576,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>NIOSH-Hebegleichung</translation>
     </message>
     <message>
-        <source>the tray's weight</source>
+        <source>the tray&apos;s weight</source>
         <translation>das Gewicht der Etage</translation>
     </message>
     <message>
@@ -8733,7 +8760,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Two stacks of one: each goes on with a part of the colony.</source>
-        <translation>Zwei Stapel aus einem: jeder geht mit einem Teil des Volks weiter.</translation>
+        <translation>Zwei Stapel aus einem: jeder geht mit einem Teil des Bestands weiter.</translation>
     </message>
     <message>
         <source>new stack</source>
@@ -8756,7 +8783,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>only if you counted them; else a mixed colony is taken</source>
-        <translation>nur wenn du sie gezählt hast; sonst wird ein gemischtes Volk angenommen</translation>
+        <translation>nur wenn du sie gezählt hast; sonst wird ein gemischter Bestand angenommen</translation>
     </message>
     <message>
         <source>Species</source>
@@ -8947,7 +8974,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
-        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war, und mit ihm oder aus der Datei Einträge. Sieh ins Journal, und in die Sicherungen nach dem, was fehlt.</translation>
+        <translation>Ein anderes Programm hat das Log von %1 entfernt, während die Datei hier offen war, und mit ihm oder aus der Datei Einträge. Sieh ins Tagebuch, und suche in den Sicherungskopien, was fehlt.</translation>
     </message>
 </context>
 <context>
@@ -9088,7 +9115,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Luft in der schlechtesten Etage %1, wobei eins alles ist, was Würmer wollen</translation>
     </message>
     <message>
-        <source>fed %1 of the worms' own mass a day, in two weeks</source>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
@@ -9307,6 +9334,54 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Record the worms taken out…</source>
         <translation>Die entnommenen Würmer eintragen…</translation>
     </message>
+    <message>
+        <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
+        <translation>am Deckel riechen, an jeder Etage, an der Auffangschale und an dem, was neben dem Stapel steht. Woher kommt es?</translation>
+    </message>
+    <message>
+        <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
+        <translation>sehen, wo sie sitzen: im Bett, in der Auffangschale oder neben dem Stapel auf Obst und Blumentöpfen. Ihre Eier kommen mit Schalen herein.</translation>
+    </message>
+    <message>
+        <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
+        <translation>sehen, wo sie sitzen. Auf einem Stück Futter allein sind sie üblich und schaden nicht: dieses Stück herausnehmen.</translation>
+    </message>
+    <message>
+        <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
+        <translation>ihre Straße zurückverfolgen. Das Nest kann unter dem Gestell liegen oder in einem Topf daneben.</translation>
+    </message>
+    <message>
+        <source>see when and from where they go: on a stormy night, when a light went out, from one tray alone?</source>
+        <translation>sehen, wann und woher sie gehen: in einer Gewitternacht, als ein Licht ausging, nur aus einer Etage?</translation>
+    </message>
+    <message>
+        <source>see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.</source>
+        <translation>sehen, was zuletzt hineinkam: behandelte Schalen, Salz, Putzmittel, Farbe? Mit Handschuhen herausnehmen.</translation>
+    </message>
+    <message>
+        <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
+        <translation>sehen, wie weit er reicht. Weiße Fäden auf frischem Futter sind üblich und in einigen Tagen fort.</translation>
+    </message>
+    <message>
+        <source>smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.</source>
+        <translation>an einer Handvoll von mehreren Stellen riechen. Ein Haufen Futter kann sauer sein und der Rest des Betts gesund.</translation>
+    </message>
+    <message>
+        <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
+        <translation>jede Etage befühlen. Eine allein ist von ihrem Futter warm; alle zusammen sind es von Sonne, Ofen oder Rohr.</translation>
+    </message>
+    <message>
+        <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
+        <translation>sehen, woher es kommt: verstopfte Löcher, ein Deckel, der Regen hineinlässt, ein Stapel, der schief steht?</translation>
+    </message>
+    <message>
+        <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
+        <translation>unter der Abdeckung, in jeder Etage und in der Auffangschale nachsehen. Sie können anderswo sitzen, als du gesucht hast.</translation>
+    </message>
+    <message>
+        <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
+        <translation>bis auf den Boden der untersten Etage graben. Dort liegt Humus zuerst, unter Futter und Einstreu.</translation>
+    </message>
 </context>
 <context>
     <name>TrayLifts</name>
@@ -9429,7 +9504,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony</source>
-        <translation>Volk</translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -9456,11 +9531,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>lebende Würmer, %1; Kreuze: gewogen</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>des Betts, %1; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>der gefütterten Etage, % Wasser; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
@@ -9979,7 +10054,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>%1 before its turn</source>
@@ -10696,7 +10771,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
-        <translation>Noch nicht gespeichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; speichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
+        <translation>Noch nicht gesichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; sichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
     </message>
 </context>
 <context>
@@ -10951,7 +11026,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
     <message>
@@ -11158,14 +11233,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 in %2: Ursachen nach dem, was Schätzungen und Tagebuch heute sagen.</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Weniger wahrscheinlich: %1.</translation>
-    </message>
-    <message>
         <source>%1 – %2</source>
         <comment>cause, its chance</comment>
         <translation>%1 – %2</translation>
@@ -11190,6 +11257,39 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 – %2: %3</source>
+        <comment>cause, its chance, evidence</comment>
+        <translation>%1 – %2: %3</translation>
+    </message>
+    <message>
+        <source>Hardly, by the record:</source>
+        <translation>Nach den Aufzeichnungen kaum:</translation>
+    </message>
+    <message>
+        <source>The record shows none of the usual causes – %1</source>
+        <translation>Die Aufzeichnungen zeigen keine der üblichen Ursachen – %1</translation>
+    </message>
+    <message>
+        <source>Something else – %1</source>
+        <translation>Etwas anderes – %1</translation>
+    </message>
+    <message>
+        <source>To look at by hand: %1</source>
+        <translation>Selbst nachsehen: %1</translation>
+    </message>
+    <message>
+        <source>In case the record lacks something: %1</source>
+        <translation>Falls in den Aufzeichnungen etwas fehlt: %1</translation>
+    </message>
+    <message>
+        <source>Record the look…</source>
+        <translation>Blick eintragen…</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
     </message>
 </context>
 <context>
@@ -11627,7 +11727,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Castings</source>
-        <translation>Wurmhumus</translation>
+        <translation>Humus</translation>
     </message>
     <message>
         <source>%1, about %2</source>
@@ -12844,27 +12944,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
     </message>
-<message>
-        <source>waiting costs %1 of worms</source>
-        <translation>das Warten kostet %1 Würmer</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>das Warten lässt %1 mehr Würmer</translation>
-    </message>
-    <message>
-        <source>Keep this day</source>
-        <translation>Diesen Tag halten</translation>
-    </message>
-    <message>
-        <source>Keep the chosen harvest on its day</source>
-        <translation>Die gewählte Ernte an ihrem Tag halten</translation>
-    </message>
-    <message>
-        <source>Enter does the same in the lanes</source>
-        <translation>Die Eingabetaste tut in den Bahnen dasselbe</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
     <message>
@@ -12970,15 +13050,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <name>tierloam::rotation::TwoCourses</name>
     <message>
         <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Volk des kommenden Jahres, wie üblich und mit der Änderung: die Zahlen stehen in der Tabelle darüber</translation>
+        <translation>Bestand des kommenden Jahres, wie üblich und mit der Änderung: die Zahlen stehen in der Tabelle darüber</translation>
     </message>
     <message>
         <source>colony, as usual</source>
-        <translation>Volk, wie üblich</translation>
+        <translation>Bestand, wie üblich</translation>
     </message>
     <message>
         <source>colony, with the change</source>
-        <translation>Volk, mit der Änderung</translation>
+        <translation>Bestand, mit der Änderung</translation>
     </message>
     <message>
         <source>up to %1</source>
@@ -13004,7 +13084,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was würde es erhöhen?</translation>
     </message>
     <message>
-        <source>The garden's wish</source>
+        <source>The garden&apos;s wish</source>
         <translation>Der Wunsch des Gartens</translation>
     </message>
     <message>
@@ -13373,11 +13453,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>What the charts show now, as a picture, a drawing, pages or figures</source>
         <translation>Was die Diagramme jetzt zeigen, als Bild, Zeichnung, Seiten oder Zahlen</translation>
     </message>
-<message>
-        <source>Show stack %1</source>
-        <translation>Stapel %1 zeigen</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>tierloam::ui::AmountField</name>
     <message>
@@ -13618,7 +13694,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
     </message>
     <message>
@@ -13701,7 +13777,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es gibt noch keine. Eine entsteht mit der ersten Änderung jedes Tages.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
         <translation>
             <numerusform>%n Sicherungskopie. Wiederhergestellt kommt sie in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
             <numerusform>%n Sicherungskopien. Eine wiederhergestellte kommt in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
@@ -13851,7 +13927,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Due list</source>
-        <translation>Fällig-Liste</translation>
+        <translation>Fälligkeitsliste</translation>
     </message>
     <message>
         <source>Shows what was put off</source>
@@ -14056,11 +14132,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Urgent. %1</source>
         <translation>Dringend. %1</translation>
     </message>
-<message>
-        <source>Urgent. </source>
-        <translation>Dringend. </translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>tierloam::window::DueNotice</name>
     <message>
@@ -14234,7 +14306,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Kalender (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>
@@ -14378,9 +14450,9 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
-        <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht speichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
+        <translation>%1 bleibt offen: was zuletzt aufgeschrieben wurde, ließ sich nicht sichern und ist nicht darin. Schreib es noch einmal auf, oder fahre noch einmal ohne es fort.</translation>
     </message>
-<message>
+    <message>
         <source>Try again</source>
         <translation>Noch einmal versuchen</translation>
     </message>
@@ -14500,49 +14572,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 oder %2</translation>
-    </message>
-<message>
-        <source> or </source>
-        <translation> oder </translation>
-    </message>
-    </context>
-<context>
-    <name>BedFields</name>
-    <message>
-        <source>Bed temperature now</source>
-        <translation>Temperatur des Betts jetzt</translation>
-    </message>
-    <message>
-        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
-        <translation>wie ein Thermometer im Bett sie heute zeigt; das Jahresmittel folgt daraus, und sie aus dem Mittel</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Übliche Temperatur des Betts</translation>
-    </message>
-    <message>
-        <source>the mean of the whole year; the place makes winter and summer of it</source>
-        <translation>das Mittel des ganzen Jahres; der Ort macht Winter und Sommer daraus</translation>
-    </message>
-    <message>
-        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
-        <comment>temperature, month, temperature, month</comment>
-        <translation>das Mittel des ganzen Jahres; an diesem Ort sind das etwa %1 im %2 und %3 im %4</translation>
-    </message>
-    <message>
-        <source>; below %1 worms die</source>
-        <translation>; unter %1 sterben Würmer</translation>
-    </message>
-    <message>
-        <source>; above %1 worms die</source>
-        <translation>; über %1 sterben Würmer</translation>
-    </message>
-</context>
-<context>
-    <name>DrainDoubt</name>
-    <message>
-        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
-        <translation>%1 ist mehr, als abgelaufen sein kann: die Auffangschale fasst %2. Stimmt die Menge, und ihre Einheit?</translation>
     </message>
 </context>
 </TS>

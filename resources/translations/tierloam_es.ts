@@ -248,7 +248,7 @@
         <translation>&amp;Nota…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack's set-up…</source>
+        <source>&amp;Change the stack&apos;s set-up…</source>
         <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
@@ -648,7 +648,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 %, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
@@ -668,7 +668,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
+        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -696,7 +696,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -712,7 +712,7 @@
     </message>
     <message>
         <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
+        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
@@ -720,7 +720,7 @@
     </message>
     <message>
         <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
+        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near {frost} they die.</source>
@@ -728,7 +728,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -808,7 +808,7 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -919,7 +919,7 @@
         <translation>asimilan %1 de lo que necesitan (de %2 a %3); bastaría con %4 por semana, se toleran hasta %5</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week's food</source>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
         <translation>Añade %1 de papel triturado al alimento de cada semana</translation>
     </message>
     <message>
@@ -940,7 +940,7 @@
     </message>
     <message>
         <source>fewer than %1 % bits</source>
-        <translation>menos de un %1 % de trozos</translation>
+        <translation>menos de un %1&#xa0;% de trozos</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits</source>
@@ -987,7 +987,7 @@
         <translation>Sube la bandeja inferior</translation>
     </message>
     <message>
-        <source>The bottom tray's turn comes soon</source>
+        <source>The bottom tray&apos;s turn comes soon</source>
         <translation>A la bandeja inferior le tocará pronto el turno</translation>
     </message>
     <message>
@@ -1072,7 +1072,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 mS/cm</source>
@@ -1131,7 +1131,7 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
     </message>
     <message>
         <source>; crumbled when it was squeezed</source>
@@ -1151,11 +1151,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100 : 1</translation>
+        <translation>más de 100&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -1182,7 +1182,7 @@
     </message>
     <message>
         <source>The bottom tray is ready at 80 %, but the top tray is not filled yet, or a tray is spare. Once the top tray has stood for 60 days and holds {ready} of castings, it may be lifted all the same.</source>
-        <translation>La bandeja de abajo está lista con un 80 %, pero la de arriba aún no está llena, o hay una libre. Cuando la de arriba lleva 60 días y tiene {ready} de humus, se puede levantar igualmente.</translation>
+        <translation>Con un 80 % de probabilidad la bandeja inferior está lista, pero la superior aún no está completa, o hay una libre. Cuando la superior lleva 60 días y tiene {ready} de humus, se puede subir igualmente.</translation>
     </message>
     <message>
         <source>Feed the usual %1, at most %2 this week</source>
@@ -1190,11 +1190,11 @@
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
-        <translation>La bandeja de abajo está lista: levántala cuando quieras</translation>
+        <translation>La bandeja inferior está lista: súbela cuando quieras</translation>
     </message>
     <message>
         <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; la bandeja de arriba lleva %1 y tiene %2 de humus</translation>
+        <translation>; la bandeja superior lleva %1 y tiene %2 de humus</translation>
     </message>
     <message>
         <source>; it narrows the date by less than a day for %1 min of work</source>
@@ -1202,11 +1202,11 @@
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
-        <translation>Medir qué profundidad tiene el humus en la bandeja de arriba</translation>
+        <translation>Medir qué profundidad tiene el humus en la bandeja superior</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the bottom tray</source>
-        <translation>Medir qué profundidad tiene el humus en la bandeja de abajo</translation>
+        <translation>Medir qué profundidad tiene el humus en la bandeja inferior</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in this tray</source>
@@ -1218,7 +1218,7 @@
     </message>
     <message>
         <source>See how much of the last feeding is left</source>
-        <translation>Mirar cuánto queda de la última comida</translation>
+        <translation>Mirar cuánto queda del último aporte</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms</source>
@@ -1234,7 +1234,7 @@
     </message>
     <message>
         <source>Weigh the bottom tray</source>
-        <translation>Pesar la bandeja de abajo</translation>
+        <translation>Pesar la bandeja inferior</translation>
     </message>
     <message>
         <source>Weigh this tray</source>
@@ -1262,7 +1262,7 @@
     </message>
     <message>
         <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
-        <translation>Ponga lombrices cuando la cama haya reposado un día, o anote cuántas hay</translation>
+        <translation>Pon lombrices cuando la cama haya reposado un día, o anota cuántas hay</translation>
     </message>
     <message>
         <source>none are left by what is known</source>
@@ -1298,15 +1298,15 @@
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>La bandeja superior está completa al 80 % ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60 % o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>Con un 80&#xa0;% de probabilidad la bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
-        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
     </message>
     <message>
         <source>The top tray fills up: feed less until the castings above are taken</source>
-        <translation>La bandeja superior se llena: alimenta menos hasta tomar el humus de encima</translation>
+        <translation>La bandeja superior se llena: alimenta menos hasta retirar el humus de encima</translation>
     </message>
     <message>
         <source>The top tray fills up: add a tray, or feed less</source>
@@ -1330,7 +1330,7 @@
     </message>
     <message>
         <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
-        <translation>alimentado hoy, normalmente cada %1; en la bandeja %2 aún sin comer, en seco</translation>
+        <translation>con aporte hoy, normalmente cada %1; en la bandeja %2 aún sin comer, en seco</translation>
     </message>
     <message>
         <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
@@ -1378,7 +1378,7 @@
     </message>
     <message>
         <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
-        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; llena con %4, se desea %5</translation>
+        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; completa con %4, se desea %5</translation>
     </message>
     <message>
         <source>Feed the usual %1, and no more this week</source>
@@ -1526,7 +1526,7 @@
     </message>
     <message>
         <source>food that lies in the tray, dry: %1; %2</source>
-        <translation>comida en la bandeja, en seco: %1; %2</translation>
+        <translation>alimento en la bandeja, en seco: %1; %2</translation>
     </message>
     <message>
         <source>with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3</source>
@@ -1558,7 +1558,7 @@
     </message>
     <message>
         <source>Leave the stack in the cool until the bed is surely below %1</source>
-        <translation>Deja la pila al fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
+        <translation>Deja la torre al fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
     </message>
     <message>
         <source>; else wait and look again in a week</source>
@@ -1566,7 +1566,7 @@
     </message>
     <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
-        <translation>La bandeja superior está llena ({filled} de humus, relación comida-humus de 0,60 como máximo), no queda ninguna libre y la inferior está lista (relación de 0,10 como máximo, al menos {ready}), ambas al 80 %. La inferior se retira al 60 %; la superior tras 7 días así, cuando la comida fresca ya se ha comido, o por una revisión. Donde una bandeja intermedia está lista y la inferior no, se retira el humus de aquella.</translation>
+        <translation>La bandeja superior está completa ({filled} de humus, alimento/humus de 0,60 como máximo), no queda ninguna libre y la inferior está lista (alimento/humus de 0,10 como máximo, al menos {ready}), ambas al 80 %. La inferior se retira al 60 %; la superior tras 7 días así, cuando el alimento fresco ya está comido, o por una revisión. Donde una bandeja intermedia está lista y la inferior no, se retira el humus de aquella.</translation>
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing.</source>
@@ -1574,7 +1574,7 @@
     </message>
     <message>
         <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
-        <translation>Lo dado en 8 semanas, cobertura incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de {paper} de papel por semana.</translation>
+        <translation>Lo dado en 8 semanas, cubierta incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de {paper} de papel por semana.</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
@@ -1586,7 +1586,7 @@
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
-        <translation>según la estimación contiene de %1 a %2 de %3; con una probabilidad de diez está lleno para %4; si le falta poco, vacíalo, si no el nivel dice el día</translation>
+        <translation>según la estimación contiene de %1 a %2 de %3; en uno de cada diez casos está lleno para %4; si le falta poco, vacíalo, si no el nivel dice el día</translation>
     </message>
     <message>
         <source>Too early to lift: that it is ready is not sure enough yet</source>
@@ -1594,15 +1594,15 @@
     </message>
     <message>
         <source>feed-to-cast %1, ready %2 of the 80 % that are asked for</source>
-        <translation>relación %1, lista al %2, se pide el 80 %</translation>
+        <translation>alimento/humus %1, lista al %2, se pide el 80 %</translation>
     </message>
     <message>
-        <source>half of the worms' weight a day is the most, and they are about %1</source>
+        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
         <translation>la mitad del peso de las lombrices al día es el máximo, y pesan unos %1</translation>
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
-        <translation>última comida hace %1; en la bandeja %2 aún sin comer, en seco</translation>
+        <translation>último aporte hace %1; en la bandeja %2 aún sin comer, en seco</translation>
     </message>
     <message>
         <source> until the last food is eaten</source>
@@ -1610,30 +1610,30 @@
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: puede haber una anotación errónea; relación %2</translation>
+        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: puede haber una anotación errónea; alimento/humus %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
-        <translation>Retira en su lugar el humus de la bandeja del puesto %1: la inferior aún no está lista</translation>
+        <translation>Retira en su lugar el humus de la bandeja del nivel %1: la inferior aún no está lista</translation>
     </message>
     <message>
         <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
         <translation>%1; la bandeja inferior %2; el turno llegó hace %3; hay dentro unos %4 de lombrices: ponlas en la bandeja superior y anótalas como puestas</translation>
     </message>
     <message>
-        <source>The only tray's turn has come, it is not ready yet</source>
+        <source>The only tray&apos;s turn has come, it is not ready yet</source>
         <translation>Ha llegado el turno de la única bandeja, aún no está lista</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come, it is not ready yet</source>
+        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
         <translation>Ha llegado el turno de la bandeja inferior, aún no está lista</translation>
     </message>
     <message>
-        <source>The only tray's turn has come: look for bits in it</source>
+        <source>The only tray&apos;s turn has come: look for bits in it</source>
         <translation>Ha llegado el turno de la única bandeja: busca restos en ella</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come: look for bits in it</source>
+        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
         <translation>Ha llegado el turno de la bandeja inferior: busca restos en ella</translation>
     </message>
     <message>
@@ -1642,7 +1642,7 @@
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
-        <translation>llena: %1; humus según la estimación %2, se quieren %3; con más, ha llegado el turno; con menos, sigue igual y mira de nuevo en una semana</translation>
+        <translation>completa: %1; humus según la estimación %2, se quieren %3; con más, ha llegado el turno; con menos, sigue igual y mira de nuevo en una semana</translation>
     </message>
     <message>
         <source>; if it crumbles, pour %1, else nothing for two weeks</source>
@@ -1662,11 +1662,11 @@
     </message>
     <message>
         <source>; in all %1 are wanting: more at once runs through</source>
-        <translation>; en total faltan %1: más de una vez se escurre</translation>
+        <translation>; en total faltan %1: lo que se vierte de golpe en exceso se escurre</translation>
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha, y no por falta de comida.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida.</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
@@ -1698,11 +1698,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>se desmenuzó al apretarla, y la humedad leída es del %1 %; %2</translation>
+        <translation>se desmenuzó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>chorreó al apretarla, y la humedad leída es del %1 %; %2</translation>
+        <translation>chorreó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1724,7 +1724,7 @@
         <source>Check the entry of %1: it may be a slip of the pen</source>
         <translation>Comprueba la anotación del %1: puede ser un error al escribir</translation>
     </message>
-<message>
+    <message>
         <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
         <translation>Corrige el lugar o la temperatura habitual en los datos de la torre, o revisa la anotación del %1</translation>
     </message>
@@ -1762,6 +1762,38 @@
     <message>
         <source>makes about %1; wet it with %2 of water</source>
         <translation>da unos %1; mójala con %2 de agua</translation>
+    </message>
+</context>
+<context>
+    <name>BedFields</name>
+    <message>
+        <source>Bed temperature now</source>
+        <translation>Temperatura del lecho ahora</translation>
+    </message>
+    <message>
+        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
+        <translation>como la muestra hoy un termómetro en el lecho; de ella sale la media del año, y ella de la media</translation>
+    </message>
+    <message>
+        <source>Usual bed temperature</source>
+        <translation>Temperatura habitual del lecho</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la media de todo el año; el lugar hace de ella invierno y verano</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>la media de todo el año; en este lugar son unos %1 en %2 y %3 en %4</translation>
+    </message>
+    <message>
+        <source>; below %1 worms die</source>
+        <translation>; por debajo de %1 mueren lombrices</translation>
+    </message>
+    <message>
+        <source>; above %1 worms die</source>
+        <translation>; por encima de %1 mueren lombrices</translation>
     </message>
 </context>
 <context>
@@ -1882,7 +1914,7 @@
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
     <message>
-        <source>the household's own material</source>
+        <source>the household&apos;s own material</source>
         <translation>el material propio del hogar</translation>
     </message>
     <message>
@@ -1907,7 +1939,7 @@
     </message>
     <message>
         <source>Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first.</source>
-        <translation>La tierra y el lecho en una herida pueden traer el tétanos: cubre las heridas, ponte guantes, lávate las manos, ten la vacuna al día; lo que diga tu médico o tu servicio de salud va primero.</translation>
+        <translation>La tierra y la cama en una herida pueden traer el tétanos: cubre las heridas, ponte guantes, lávate las manos, ten la vacuna al día; lo que diga tu médico o tu servicio de salud va primero.</translation>
     </message>
     <message>
         <source>Cover wounds, wear gloves; tetanus vaccination up to date.</source>
@@ -1998,10 +2030,10 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
     </message>
     <message>
-        <source>take the bottom tray's castings</source>
+        <source>take the bottom tray&apos;s castings</source>
         <translation>retirar el humus de la bandeja inferior</translation>
     </message>
     <message>
@@ -2091,7 +2123,7 @@
         <translation>ya</translation>
     </message>
     <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
@@ -2148,7 +2180,7 @@
         <translation>%1 por semana</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Pon %1 de cama en la primera bandeja de la torre nueva, mete %2 de lombrices y dale %3.</translation>
     </message>
     <message numerus="yes">
@@ -2188,19 +2220,7 @@
         <comment>amounts of food a week</comment>
         <translation>%1, después hasta %2</translation>
     </message>
-<message>
-        <source> That is too little for another stack, which begins with %1 to %2: give it more weeks, or buy the rest.</source>
-        <translation> Es poco para otra torre, que empieza con %1 a %2: dale más semanas o compra el resto.</translation>
-    </message>
-    <message>
-        <source> That is enough for another stack, which begins with %1 to %2: lay bedding in its first tray, and move the worms there.</source>
-        <translation> Basta para otra torre, que empieza con %1 a %2: pon cama en su primera bandeja y pasa allí las lombrices.</translation>
-    </message>
-    <message>
-        <source>feed %1 a week</source>
-        <translation>aportar %1 por semana</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>Charts</name>
     <message>
@@ -2363,7 +2383,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2387,7 +2407,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
 tierloam --demo                        abre una copia nueva del hogar de demostración
 tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
-tierloam ARCHIVO --record "FILA"       añade una fila y escribe su id cuando está a salvo en el disco
+tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
 tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
 tierloam ARCHIVO --summary [--at FECHA]
                                        estimaciones y consejos como JSON
@@ -2444,7 +2464,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
 </context>
@@ -2580,6 +2600,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>DrainDoubt</name>
+    <message>
+        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
+        <translation>%1 es más de lo que puede haber salido: en el depósito caben %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
+</context>
+<context>
     <name>DueActs</name>
     <message>
         <source>%1: %2</source>
@@ -2702,7 +2729,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>bits of food or bedding</source>
-        <translation>trozos de alimento o lecho</translation>
+        <translation>trozos de alimento o cama</translation>
     </message>
     <message>
         <source>left of the last feeding</source>
@@ -2915,7 +2942,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100 %</translation>
+        <translation>una proporción de 0 a 100&#xa0;%</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -3114,7 +3141,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una palabra como smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row's own date</source>
+        <source>a day not before the row&apos;s own date</source>
         <translation>un día no anterior a la fecha de la propia fila</translation>
     </message>
     <message>
@@ -3390,7 +3417,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -3438,7 +3465,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3805,11 +3832,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>How fast a mix softens: temperature of the bed</source>
-        <translation>Cuánto tarda en ablandarse una mezcla: temperatura de la cama</translation>
+        <translation>Cuánto tarda en ablandarse una mezcla: temperatura del lecho</translation>
     </message>
     <message>
         <source>How fast a mix softens: worms in the bed</source>
-        <translation>Cuánto tarda en ablandarse una mezcla: lombrices en la cama</translation>
+        <translation>Cuánto tarda en ablandarse una mezcla: lombrices en el lecho</translation>
     </message>
     <message>
         <source>Mix: moisture this near to the aim will do</source>
@@ -3819,7 +3846,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Mix: most that is added, times the mix</source>
         <translation>Mezcla: lo máximo que se añade, veces la mezcla</translation>
     </message>
-<message>
+    <message>
         <source>A bed through the year, as proposed: indoors</source>
         <translation>Un lecho a lo largo del año, como se propone: dentro de casa</translation>
     </message>
@@ -4068,8 +4095,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4104,8 +4131,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4117,7 +4144,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -4166,6 +4193,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>g/d</source>
         <translation>g/d</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, one of it</comment>
+        <translation>taza</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 0.5 or 1.75</comment>
+        <translation>tazas</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <comment>unit of volume, behind 2 and more</comment>
+        <translation>tazas</translation>
     </message>
 </context>
 <context>
@@ -4500,7 +4542,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo que no sabe: podredumbre sin aire en un rincón, ácaros, pájaros, una tapa que quedó abierta. Anota esas cosas como sucesos.</translation>
     </message>
     <message>
-        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Las costumbres de un hogar cambian; los parámetros vuelven a sus intervalos con una constante de tiempo de {drift-days}, para que los años viejos no manden sobre los nuevos.</translation>
     </message>
     <message>
@@ -4652,7 +4694,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>La bandeja siguiente se pone cuando la actual tiene al menos {castings-before-tray} de humus y casi todo su alimento está trabajado. No antes: las lombrices siguen al alimento, y una colonia repartida en dos bandejas no acaba ninguna.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
         <translation>Mira la bandeja superior: ¿hay un dedo de humus bajo el alimento?</translation>
     </message>
     <message>
@@ -4745,7 +4787,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Some always do; no method takes all of them out, and castings without any worm cannot be promised. A grown worm lays about {cocoons-weekly} cocoons a week; a cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.</source>
-        <translation>Siempre se van algunos; ningún método los saca todos, y no se puede prometer humus sin ninguna lombriz. Una lombriz adulta pone alrededor de {cocoons-weekly} capullos por semana; un capullo tarda unos {cocoon-hatch} con calor y da {young} crías.</translation>
+        <translation>Siempre se van algunas; ningún método las saca todas, y no se puede prometer humus sin ninguna lombriz. Una lombriz adulta pone alrededor de {cocoons-weekly} capullos por semana; un capullo tarda unos {cocoon-hatch} con calor y da {young} crías.</translation>
     </message>
     <message>
         <source>A second light-drying after {second-drying} brings out what has hatched meanwhile.</source>
@@ -4880,7 +4922,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Cerca de {frost-death} mueren lombrices. Mete la torre dentro, o envuelve los lados y la tapa y sepárala del suelo; alimenta poco, porque lo que no se come se pudre al templarse.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
         <translation>En un cuarto frío todo tarda más; las fechas del programa lo tienen en cuenta si anotas de vez en cuando la temperatura del lecho.</translation>
     </message>
     <message>
@@ -4918,10 +4960,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Carry tray by tray, the heaviest last and shortest, and stack them again in the same order.</source>
         <translation>Llévala bandeja a bandeja, la más pesada al final y por el camino más corto, y apílalas en el mismo orden.</translation>
-    </message>
-    <message>
-        <source>Write a change of place or temperature into the stack's set-up.</source>
-        <translation>Anota el cambio de lugar o de temperatura en los datos de la torre.</translation>
     </message>
     <message>
         <source>Splitting</source>
@@ -4966,10 +5004,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Choose the stack and what you notice. Each cause has its chance, from what the estimates say of this stack, its evidence in numbers, the look that would tell it from the others, and what to do.</source>
         <translation>Elige la torre y lo que notas. Cada causa tiene su probabilidad, según lo que dicen las estimaciones de esta torre, sus indicios en números, lo que hay que mirar para distinguirla de las otras, y qué hacer.</translation>
-    </message>
-    <message>
-        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.</source>
-        <translation>El orden se calcula. Cada miembro del conjunto es una torre posible que concuerda con tu diario; una causa es probable cuando muchos de ellos están en el estado que trae ese síntoma. Anotar lo que ves cambia el orden.</translation>
     </message>
     <message>
         <source>What may be wrong</source>
@@ -5027,7 +5061,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
         <translation>Una torre que lleva tiempo trabajando: anota sus lombrices y la cama de cada bandeja, luego mira en cada una el primer día y apunta qué grosor tiene el humus y cuántos restos hay. Lo que hay se toma entonces tal como se encontró.</translation>
     </message>
-<message>
+    <message>
         <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
         <translation>La temperatura del lecho: de los datos de la torre, cuya temperatura habitual es la media del año, y de la estación del lugar ([[seasons|estaciones]]); las lecturas la mueven durante unas semanas.</translation>
     </message>
@@ -5048,8 +5082,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Si las lecturas del lecho se desvían siempre hacia el mismo lado, corrige los datos de la torre; una lectura sola mueve la estimación solo unas semanas.</translation>
     </message>
     <message>
-        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
         <translation>Anota un cambio de lugar en los datos de la torre, con la temperatura que allí muestra un termómetro en el lecho.</translation>
+    </message>
+    <message>
+        <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.</source>
+        <translation>El orden se calcula. Cada miembro del conjunto es una torre posible que concuerda con tu diario; una causa es probable cuando muchos de ellos están en el estado que provoca tal síntoma. Siempre queda una parte para otra cosa, y donde el diario no muestra ninguna de las causas, eso es lo que se dice. Una observación anotada cambia el orden.</translation>
     </message>
 </context>
 <context>
@@ -5262,7 +5300,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1 %</translation>
+        <translation>nitrógeno %1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -5564,7 +5602,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
+        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -5588,7 +5626,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>ready: 10 %, 50 % and 90 % sure</source>
-        <translation>lista: con 10 %, 50 % y 90 % de certeza</translation>
+        <translation>lista: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
     </message>
     <message>
         <source>ready already</source>
@@ -5678,7 +5716,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90 %</translation>
+        <translation>Intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -5738,7 +5776,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90 %</translation>
+        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -5766,15 +5804,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>lifted %1, before it was said to be ready (%2)</source>
-        <translation>levantada %1, antes de darse por lista (%2)</translation>
+        <translation>subida %1, antes de darse por lista (%2)</translation>
     </message>
     <message>
         <source>said to be ready from %1, lifted %2 (%3)</source>
-        <translation>dada por lista desde %1, levantada %2 (%3)</translation>
+        <translation>dada por lista desde %1, subida %2 (%3)</translation>
     </message>
     <message>
         <source>ready dates</source>
-        <translation>fechas de maduración</translation>
+        <translation>fechas en que está lista</translation>
     </message>
     <message>
         <source>%1 of %2 lifted when ready</source>
@@ -6174,7 +6212,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Puede llevar gérmenes y huevos de parásitos que enferman a las personas, y una vermicompostera no se calienta lo bastante para matarlos.</translation>
     </message>
     <message>
-        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Lo que se dio contra los parásitos del animal mata también a las lombrices; deja madurar el estiércol y pregunta cuándo se trató a los animales por última vez.</translation>
     </message>
     <message>
@@ -6397,10 +6435,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lugar</translation>
     </message>
     <message>
-        <source>Usual bed temperature</source>
-        <translation>Temperatura habitual del lecho</translation>
-    </message>
-    <message>
         <source>How warm is it there, usually?</source>
         <translation>¿Qué temperatura suele haber allí?</translation>
     </message>
@@ -6619,7 +6653,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>maintenance of a worm of 1 g at 25 C</source>
-        <translation>mantenimiento de una lombriz de 1 g a 25 C</translation>
+        <translation>mantenimiento de una lombriz de 1 g a 25 °C</translation>
     </message>
     <message>
         <source>mobilisation of the reserve</source>
@@ -6662,7 +6696,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ablandamiento de papel, cartón y más lentos, escala</translation>
     </message>
     <message>
-        <source>worms' help in softening</source>
+        <source>worms&apos; help in softening</source>
         <translation>ayuda de las lombrices al ablandamiento</translation>
     </message>
     <message>
@@ -6714,7 +6748,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices compradas, masa real frente a la anotada</translation>
     </message>
     <message>
-        <source>household's scale, true mass to mass read</source>
+        <source>household&apos;s scale, true mass to mass read</source>
         <translation>báscula del hogar, masa real frente a la leída</translation>
     </message>
     <message>
@@ -6860,7 +6894,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week's food.</source>
+        <source>Here stands a bar for each week&apos;s food.</source>
         <translation>Aquí habrá una barra por semana de comida.</translation>
     </message>
     <message>
@@ -6882,6 +6916,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>highest %1</source>
         <translation>máximo %1</translation>
+    </message>
+    <message>
+        <source>The spigot is open: it runs out as it comes.</source>
+        <translation>El grifo está abierto: sale según llega.</translation>
     </message>
 </context>
 <context>
@@ -7103,10 +7141,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Place</source>
         <translation>Lugar</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Temperatura habitual del lecho</translation>
     </message>
     <message>
         <source>Trays owned</source>
@@ -7582,6 +7616,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Source: %1</source>
         <translation>Fuente: %1</translation>
     </message>
+    <message>
+        <source>with the stack, %1</source>
+        <translation>con la torre, %1</translation>
+    </message>
+    <message>
+        <source>Batch %1, in tray %2, %3 old when the stack ended</source>
+        <translation>Lote %1, en la bandeja %2, con %3 cuando la torre terminó</translation>
+    </message>
 </context>
 <context>
     <name>Shelf</name>
@@ -7659,7 +7701,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 One click writes down %2, with its cover.</source>
-        <translation>%1 Un clic anota %2, con su cobertura.</translation>
+        <translation>%1 Un clic anota %2, con su cubierta.</translation>
     </message>
     <message>
         <source>no food now</source>
@@ -7691,7 +7733,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo máximo que se tolera hoy: en estos 7 días se dieron %1, y %2 es lo máximo en siete.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
         <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
     </message>
     <message>
@@ -7719,31 +7761,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
         <translation>Anota para hoy, con un clic: %1 drenados. No en hojas que se comen crudas, nunca para beber; lávate las manos. Es normal que haya unas pocas lombrices: devuélvelas.</translation>
     </message>
-<message>
-        <source>Writes down for today, at one click:</source>
-        <translation>Anota para hoy, con un clic:</translation>
+    <message>
+        <source>%1 will do</source>
+        <comment>food that keeps the worms, where no feeding is usual</comment>
+        <translation>basta %1</translation>
     </message>
     <message>
-        <source>%1 %2 %3, and %4 of paper over it</source>
-        <translation>%1 %2 %3, y %4 de papel encima</translation>
+        <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
+        <translation>Aquí no hay aporte habitual: %1 mantiene a las lombrices, se tolera %2 como máximo.</translation>
     </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 %2 of water into the tray being fed</source>
-        <translation>%1 %2 de agua en la bandeja que recibe alimento</translation>
-    </message>
-    <message>
-        <source>%1 %2 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
-        <translation>%1 %2 drenados. No en hojas que se comen crudas, nunca para beber; lávate las manos. Es normal que haya unas pocas lombrices: devuélvelas.</translation>
-    </message>
-    <message>
-        <source>%1 %2 of %3 over the tray being fed</source>
-        <translation>%1 %2 de %3 sobre la bandeja que recibe alimento</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>ShelfStrips</name>
     <message>
@@ -7783,7 +7810,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aquí habrá una barra por drenaje.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms' mass.</source>
+        <source>Here grows a line of the worms&apos; mass.</source>
         <translation>Aquí crecerá la línea de su masa.</translation>
     </message>
 </context>
@@ -7923,8 +7950,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
-        <translation>Alimento/humus %1, lista con %2 %.</translation>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -7967,16 +7994,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Sin anotaciones desde hace %1</translation>
     </message>
     <message>
-        <source>The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray.</source>
-        <translation>Las estimaciones siguen como si se cuidara como siempre. Anota lo hecho desde entonces o mira en una bandeja.</translation>
-    </message>
-    <message>
         <source>No worms in it</source>
         <translation>Sin lombrices</translation>
     </message>
     <message>
         <source>Tray in slot %1 is ready</source>
-        <translation>Bandeja del puesto %1 lista</translation>
+        <translation>Bandeja del nivel %1 lista</translation>
+    </message>
+    <message>
+        <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
+        <translation>Las estimaciones suponen que desde entonces no se dio agua ni apenas comida, salvo por una rutina. Anota lo hecho desde entonces, o mira en una bandeja.</translation>
     </message>
 </context>
 <context>
@@ -7987,8 +8014,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -8207,7 +8234,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray's number</comment>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
         <translation>%1, hace %2; bandeja %3</translation>
     </message>
     <message>
@@ -8290,7 +8317,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una regla de este programa</translation>
     </message>
     <message>
-        <source>this program's estimate</source>
+        <source>this program&apos;s estimate</source>
         <translation>la estimación de este programa</translation>
     </message>
     <message>
@@ -8510,7 +8537,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>según el tiempo de eclosión de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal's abstract</source>
+        <source>a journal&apos;s abstract</source>
         <translation>resumen en una revista</translation>
     </message>
     <message>
@@ -8550,7 +8577,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ecuación de levantamiento NIOSH</translation>
     </message>
     <message>
-        <source>the tray's weight</source>
+        <source>the tray&apos;s weight</source>
         <translation>el peso de la bandeja</translation>
     </message>
     <message>
@@ -8595,7 +8622,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>2.45 cocoons a week, peak 4.9</source>
-        <translation>2,45 cocones por semana, máximo 4,9</translation>
+        <translation>2,45 capullos por semana, máximo 4,9</translation>
     </message>
     <message>
         <source>23 d at 25 C</source>
@@ -9074,7 +9101,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -9089,7 +9116,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aire en la peor bandeja %1, donde uno es todo lo que quieren las lombrices</translation>
     </message>
     <message>
-        <source>fed %1 of the worms' own mass a day, in two weeks</source>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
         <translation>aporte de %1 de la masa de las lombrices al día, en dos semanas</translation>
     </message>
     <message>
@@ -9308,6 +9335,54 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Record the worms taken out…</source>
         <translation>Anotar las lombrices retiradas…</translation>
     </message>
+    <message>
+        <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
+        <translation>huele la tapa, cada bandeja, el depósito y lo que hay junto a la torre. ¿De dónde viene?</translation>
+    </message>
+    <message>
+        <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
+        <translation>mira dónde se posan: en el lecho, en el depósito o junto a la torre, en fruta y macetas. Sus huevos entran con las mondas.</translation>
+    </message>
+    <message>
+        <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
+        <translation>mira dónde están. En un solo trozo de comida son normales y no hacen daño: saca ese trozo.</translation>
+    </message>
+    <message>
+        <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
+        <translation>sigue su rastro. El nido puede estar bajo el soporte o en una maceta al lado.</translation>
+    </message>
+    <message>
+        <source>see when and from where they go: on a stormy night, when a light went out, from one tray alone?</source>
+        <translation>mira cuándo y de dónde se van: ¿en una noche de tormenta, al apagarse una luz, de una sola bandeja?</translation>
+    </message>
+    <message>
+        <source>see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.</source>
+        <translation>mira qué entró lo último: ¿mondas tratadas, sal, productos de limpieza, pintura? Sácalo con guantes.</translation>
+    </message>
+    <message>
+        <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
+        <translation>mira hasta dónde llega. Los hilos blancos sobre comida fresca son normales y desaparecen en unos días.</translation>
+    </message>
+    <message>
+        <source>smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.</source>
+        <translation>huele un puñado de varios sitios. Un montón de comida puede estar agrio y el resto del lecho sano.</translation>
+    </message>
+    <message>
+        <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
+        <translation>toca cada bandeja. Una sola está caliente por su comida; todas lo están por el sol, una estufa o una tubería.</translation>
+    </message>
+    <message>
+        <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
+        <translation>mira de dónde viene: ¿agujeros obstruidos, una tapa que deja entrar la lluvia, una torre desnivelada?</translation>
+    </message>
+    <message>
+        <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
+        <translation>mira bajo la cubierta, en cada bandeja y en el depósito. Pueden estar en otro sitio del que miraste.</translation>
+    </message>
+    <message>
+        <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
+        <translation>cava hasta el fondo de la bandeja inferior. El humus aparece primero allí, bajo la comida y la cama.</translation>
+    </message>
 </context>
 <context>
     <name>TrayLifts</name>
@@ -9457,11 +9532,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices vivas, %1; cruces: pesadas</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>del lecho, %1; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>de la bandeja que recibe alimento, % de agua; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
@@ -9621,11 +9696,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
-        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja de abajo junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
+        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja inferior junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
     </message>
     <message>
         <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
-        <translation>Aquí hay una barra por cosecha, en cuanto se toma y se pesa humus, junto a lo esperado.</translation>
+        <translation>Aquí hay una barra por cosecha, en cuanto se retira y se pesa humus, junto a lo esperado.</translation>
     </message>
     <message>
         <source>Feed-to-cast</source>
@@ -9641,11 +9716,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
-        <translation>materia seca sin procesar frente a humus en la bandeja de abajo, en escala logarítmica; cada lote tiene su línea</translation>
+        <translation>materia seca sin procesar frente a humus en la bandeja inferior, en escala logarítmica; cada lote tiene su línea</translation>
     </message>
     <message>
         <source>castings taken in a year, %1; upright stroke: to be expected</source>
-        <translation>humus tomado en un año, %1; trazo vertical: lo esperado</translation>
+        <translation>humus retirado en un año, %1; trazo vertical: lo esperado</translation>
     </message>
     <message>
         <source>castings of each harvest, %1; upright stroke: to be expected</source>
@@ -9691,7 +9766,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Of the bottom tray: %1. It is ready at %2.</source>
-        <translation>De la bandeja de abajo: %1. Está lista con %2.</translation>
+        <translation>De la bandeja inferior: %1. Está lista con %2.</translation>
     </message>
     <message>
         <source>On %1: %2.</source>
@@ -9723,11 +9798,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>less drained than expected, twice: blocked, or a dry bed?</source>
-        <translation>dos veces menos drenado de lo esperado: ¿obstruido o lecho seco?</translation>
+        <translation>drenado menos de lo esperado dos veces seguidas: ¿obstruido o lecho seco?</translation>
     </message>
     <message>
         <source>more drained than expected, twice: too much water?</source>
-        <translation>dos veces más drenado de lo esperado: ¿demasiada agua?</translation>
+        <translation>drenado más de lo esperado dos veces seguidas: ¿demasiada agua?</translation>
     </message>
     <message>
         <source>blocked?</source>
@@ -9976,7 +10051,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80 %</translation>
+        <translation>Su turno, intervalo del 80&#xa0;%</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -10937,7 +11012,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -10952,7 +11027,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
     </message>
     <message>
@@ -11159,14 +11234,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 en %2: causas según lo que dicen hoy las estimaciones y el diario.</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Less likely: %1.</source>
-        <translation>Menos probable: %1.</translation>
-    </message>
-    <message>
         <source>%1 – %2</source>
         <comment>cause, its chance</comment>
         <translation>%1 – %2</translation>
@@ -11191,6 +11258,39 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 – %2: %3</source>
+        <comment>cause, its chance, evidence</comment>
+        <translation>%1 – %2: %3</translation>
+    </message>
+    <message>
+        <source>Hardly, by the record:</source>
+        <translation>Apenas, según el diario:</translation>
+    </message>
+    <message>
+        <source>The record shows none of the usual causes – %1</source>
+        <translation>El diario no muestra ninguna de las causas habituales – %1</translation>
+    </message>
+    <message>
+        <source>Something else – %1</source>
+        <translation>Otra cosa – %1</translation>
+    </message>
+    <message>
+        <source>To look at by hand: %1</source>
+        <translation>Para mirar a mano: %1</translation>
+    </message>
+    <message>
+        <source>In case the record lacks something: %1</source>
+        <translation>Por si falta algo en el diario: %1</translation>
+    </message>
+    <message>
+        <source>Record the look…</source>
+        <translation>Anotar lo que miraste…</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
     </message>
 </context>
 <context>
@@ -11564,7 +11664,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11748,7 +11848,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90 %</translation>
+        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>published values</source>
@@ -11817,7 +11917,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -11825,7 +11925,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -11892,7 +11992,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -12040,7 +12140,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -12048,7 +12148,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -12238,7 +12338,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
-        <translation>la mitad en %1, nueve décimos en %2 (cama a %3, lombrices %4)</translation>
+        <translation>la mitad en %1, nueve décimos en %2 (lecho a %3, lombrices %4)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -12484,7 +12584,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>It cannot have been so: later entries rest on that tray.</source>
-        <translation>No puede haber sido así: hay entradas posteriores que se apoyan en esa bandeja.</translation>
+        <translation>No puede haber sido así: hay anotaciones posteriores que se apoyan en esa bandeja.</translation>
     </message>
     <message>
         <source>That day is not ahead: take tomorrow or a later one.</source>
@@ -12599,7 +12699,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>humus a la luz, se toma hacia el %1; el siguiente turno, %2</translation>
+        <translation>humus a la luz, se retira hacia el %1; el siguiente turno, %2</translation>
     </message>
     <message>
         <source>Its turn would come: %1.</source>
@@ -12608,8 +12708,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
         <translation>
-            <numerusform>De %n torre estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
-            <numerusform>De %n torres estas son las %1 primeras de la estantería: prever cada una lleva un rato.</numerusform>
+            <numerusform>De %n torre estas son las %1 primeras del estante: prever cada una lleva un rato.</numerusform>
+            <numerusform>De %n torres estas son las %1 primeras del estante: prever cada una lleva un rato.</numerusform>
         </translation>
     </message>
     <message>
@@ -12823,7 +12923,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se levanta y se toma, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
+        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se sube y se retira, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
     </message>
     <message>
         <source>a day of lifting saved counts as %1 of delay</source>
@@ -12845,27 +12945,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
-<message>
-        <source>waiting costs %1 of worms</source>
-        <translation>la espera cuesta %1 de lombrices</translation>
-    </message>
-    <message>
-        <source>waiting leaves %1 more of worms</source>
-        <translation>la espera deja %1 más de lombrices</translation>
-    </message>
-    <message>
-        <source>Keep this day</source>
-        <translation>Mantener este día</translation>
-    </message>
-    <message>
-        <source>Keep the chosen harvest on its day</source>
-        <translation>Mantener la cosecha elegida en su día</translation>
-    </message>
-    <message>
-        <source>Enter does the same in the lanes</source>
-        <translation>Intro hace lo mismo en los carriles</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
     <message>
@@ -12945,7 +13025,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
-        <translation>comidas debidas de los últimos 90 días: %1, dadas en 3 días: %2</translation>
+        <translation>aportes debidos de los últimos 90 días: %1, dados en 3 días: %2</translation>
     </message>
     <message>
         <source>other advice in that time: %1, followed: %2</source>
@@ -12962,8 +13042,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message numerus="yes">
         <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
         <translation>
-            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torre de la estantería.</numerusform>
-            <numerusform>Las raciones y demás consejos se cuentan de las %1 primeras de %n torres de la estantería.</numerusform>
+            <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torre del estante.</numerusform>
+            <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torres del estante.</numerusform>
         </translation>
     </message>
 </context>
@@ -13005,7 +13085,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Qué la aumentaría?</translation>
     </message>
     <message>
-        <source>The garden's wish</source>
+        <source>The garden&apos;s wish</source>
         <translation>El deseo del jardín</translation>
     </message>
     <message>
@@ -13077,11 +13157,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>more food, which no stack can bear as they stand</source>
-        <translation>más comida, que ninguna pila tolera tal como están</translation>
+        <translation>más comida, que ninguna torre tolera tal como están</translation>
     </message>
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
-        <translation>hasta %1 más de comida por semana en cada pila, hasta lo que tolere</translation>
+        <translation>hasta %1 más de comida por semana en cada torre, hasta lo que tolere</translation>
     </message>
 </context>
 <context>
@@ -13283,7 +13363,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90 %</translation>
+        <translation>estimación y su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -13374,11 +13454,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>What the charts show now, as a picture, a drawing, pages or figures</source>
         <translation>Lo que muestran ahora los gráficos, como imagen, dibujo, páginas o cifras</translation>
     </message>
-<message>
-        <source>Show stack %1</source>
-        <translation>Mostrar la torre %1</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>tierloam::ui::AmountField</name>
     <message>
@@ -13619,7 +13695,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
     </message>
     <message>
@@ -13702,7 +13778,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
         <translation>
             <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
             <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
@@ -14057,11 +14133,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Urgent. %1</source>
         <translation>Urgente. %1</translation>
     </message>
-<message>
-        <source>Urgent. </source>
-        <translation>Urgente. </translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>tierloam::window::DueNotice</name>
     <message>
@@ -14235,7 +14307,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Calendarios (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
         <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
     </message>
     <message>
@@ -14381,7 +14453,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
         <translation>%1 sigue abierto: lo último anotado no se pudo escribir y no está en él. Anótalo de nuevo, o continúa otra vez sin ello.</translation>
     </message>
-<message>
+    <message>
         <source>Try again</source>
         <translation>Intentar de nuevo</translation>
     </message>
@@ -14501,49 +14573,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 o %2</translation>
-    </message>
-<message>
-        <source> or </source>
-        <translation> o </translation>
-    </message>
-    </context>
-<context>
-    <name>BedFields</name>
-    <message>
-        <source>Bed temperature now</source>
-        <translation>Temperatura del lecho ahora</translation>
-    </message>
-    <message>
-        <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
-        <translation>como la muestra hoy un termómetro en el lecho; de ella sale la media del año, y ella de la media</translation>
-    </message>
-    <message>
-        <source>Usual bed temperature</source>
-        <translation>Temperatura habitual del lecho</translation>
-    </message>
-    <message>
-        <source>the mean of the whole year; the place makes winter and summer of it</source>
-        <translation>la media de todo el año; el lugar hace de ella invierno y verano</translation>
-    </message>
-    <message>
-        <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
-        <comment>temperature, month, temperature, month</comment>
-        <translation>la media de todo el año; en este lugar son unos %1 en %2 y %3 en %4</translation>
-    </message>
-    <message>
-        <source>; below %1 worms die</source>
-        <translation>; por debajo de %1 mueren lombrices</translation>
-    </message>
-    <message>
-        <source>; above %1 worms die</source>
-        <translation>; por encima de %1 mueren lombrices</translation>
-    </message>
-</context>
-<context>
-    <name>DrainDoubt</name>
-    <message>
-        <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
-        <translation>%1 es más de lo que puede haber salido: en el depósito caben %2. ¿Es correcta la cantidad, y su unidad?</translation>
     </message>
 </context>
 </TS>

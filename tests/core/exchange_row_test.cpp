@@ -179,7 +179,7 @@ INSTANTIATE_TEST_SUITE_P(
         BadRow{"2031-05-01,Mill,water,,3,g,,,", "unit: found «g»; allowed: mL, L, cup, gal, floz"}, BadRow{"2031-05-01,Mill,stock,,3,L,,,", "unit: found «L»; allowed: g, kg, oz, lb"},
         BadRow{"2031-05-01,Mill,rotate,,3,,,,", "amount: found «3»; allowed: nothing (rotate has no amount)"}, BadRow{"2031-05-01,Mill,rotate,,,g,,,", "unit: found «g»; allowed: nothing"},
         BadRow{"2031-05-01,Mill,water,,1,L,water,,", "item: found «water»; allowed: nothing (water has no item)"}, BadRow{"2031-05-01,Mill,water,,1,L,,side=left,", "detail: found «side=left»; allowed: nothing (water has no detail)"},
-        BadRow{"2031-05-01,Mill,feed,,300,g,kichen mix,,", "item: found «kichen mix»; allowed: kitchen mix"}, BadRow{"2031-05-01,Mill,bed,,300,g,,,", "item: found «»"},
+        BadRow{"2031-05-01,Mill,feed,,300,g,kichen mix,,", "item: found «kichen mix»; allowed: «kitchen mix»"}, BadRow{"2031-05-01,Mill,feed,,300,g,bread,,", "item: found «bread»; allowed: «bread, white», «bread, whole wheat»"}, BadRow{"2031-05-01,Mill,bed,,300,g,,,", "item: found «»"},
         BadRow{"2031-05-01,Mill,stock,,1,kg,Eisenia fetid,,", "item: found «Eisenia fetid»; allowed: Eisenia fetida, Eisenia andrei, Eudrilus eugeniae, Perionyx excavatus"},
         BadRow{"2031-05-01,Mill,routine,,1,L,Water,,", "item: found «Water»; allowed: water, cover"}, BadRow{"2031-05-01,Mill,routine,,1,L,cover,,", "unit: found «L»; allowed: g, kg, oz, lb"},
         BadRow{"2031-05-01,Mill,event,,,,,,", "item: found «»; allowed: a word such as smell"}, BadRow{"2031-05-01,,material,,,,,,", "item: found «»; allowed: the name of an own material"},

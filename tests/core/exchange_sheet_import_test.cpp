@@ -120,7 +120,7 @@ TEST(SheetImport, RowsAtFaultAreToldAndThoseThatBuildOnThemToo)
     const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
     EXPECT_THAT(rowsOf(plan), ElementsAre("2031-03-01|Mill|feed||300|g|||"));
     EXPECT_THAT(reasonsOf(plan), ElementsAre(HasSubstr("3: unit: found «stones»"), HasSubstr("4: detail: found «area=huge»"), HasSubstr("5: stack: found «Barn»"), HasSubstr("6: slot: found «7»"),
-                                             HasSubstr("7: item: found «kitchen mixx»; allowed: kitchen mix"), HasSubstr("8: date: found «yesterday»"), HasSubstr("9 cells")));
+                                             HasSubstr("7: item: found «kitchen mixx»; allowed: «kitchen mix»"), HasSubstr("8: date: found «yesterday»"), HasSubstr("9 cells")));
     EXPECT_EQ(plan.count(RowFate::fault), 7U);
     EXPECT_EQ(plan.count(RowFate::added), 1U);
     // What could not be read goes out as CSV and comes in again once it is put right.

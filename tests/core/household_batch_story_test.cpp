@@ -81,6 +81,22 @@ TEST(HouseholdBatchStory, OfOneBatchIsThatOfAll)
     EXPECT_EQ(told(life, 13)[0].fedKgByWeek.size(), 2u) << "the feeding of day 14 is not yet";
 }
 
+TEST(HouseholdBatchStory, OfABatchThatStoodToTheLastEndsWithItsStack)
+{
+    journal::Entries entries = life;
+    entries.push_back(at(250, journal::Retire{}));
+    const auto before = told(entries, 249), after = told(entries, 400);
+    ASSERT_EQ(after.size(), 2u);
+    EXPECT_FALSE(before[1].retired);
+    EXPECT_EQ(before[1].daysUntil(first + std::chrono::days{249}), 189);
+    EXPECT_FALSE(after[0].retired) << "harvested before";
+    EXPECT_EQ(after[1].retired, first + std::chrono::days{250});
+    EXPECT_EQ(after[1].daysUntil(first + std::chrono::days{400}), 190) << "bedded on day 60; no day counts after the stack";
+    const journal::Replay replay = journal::replay(entries);
+    const journal::StackHistory& history = *replay.stack("Mill");
+    EXPECT_EQ(batchStory(history.batch(2), history, entries, materials::Table::builtIn(), first + std::chrono::days{400}).retired, after[1].retired);
+}
+
 TEST(HouseholdBatchStory, EndsWithTheDayAskedFor)
 {
     const auto stories = told(life, 205);

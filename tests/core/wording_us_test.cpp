@@ -1,6 +1,7 @@
 // Quantities in words: each in US units as reckoned by hand, none with a metric unit, and back again.
 #include "core/wording/formats.h"
 #include "core/wording/masses.h"
+#include "core/wording/usual_amounts.h"
 #include "core/wording/volumes.h"
 
 #include <gtest/gtest.h>
@@ -109,6 +110,35 @@ TEST_F(UsWords, MassesThatStandTogetherHaveOneUnit)
     const OneMassUnit alike{1.2};
     EXPECT_EQ(plain(massText(0.25)), "0.25 kg");
     EXPECT_EQ(plain(massText(1.2)), "1.2 kg");
+}
+
+// What nobody recorded yet is proposed as an amount that a cup or a scale of the measures chosen has a mark for.
+TEST_F(UsWords, DefaultsAreRoundAmountsOfTheirMeasures)
+{
+    const reckoning::Usual never;
+    const reckoning::Usual us = roundDefaults([] {
+        reckoning::Usual usual;
+        usual.coverWithFeed = Amount{30, Unit::g};
+        return usual;
+    }());
+    EXPECT_EQ(us.feed, (Amount{10, Unit::oz}));           // 300 g: 10.58 oz
+    EXPECT_EQ(us.water, (Amount{16, Unit::floz}));        // 0.5 L: 16.9
+    EXPECT_EQ(us.drain, (Amount{32, Unit::floz}));        // 1 L: 33.8
+    EXPECT_EQ(us.coverWithFeed, (Amount{1, Unit::oz}));   // 30 g: 1.06
+    EXPECT_EQ(roundAmount({5, Unit::g}), (Amount{1, Unit::oz})) << "never nothing";
+    reckoning::Usual known = never;
+    known.feedKnown = known.waterKnown = known.drainKnown = known.coverKnown = true;
+    known.coverWithFeed = Amount{35, Unit::g};
+    const reckoning::Usual kept = roundDefaults(known);
+    EXPECT_EQ(kept.feed, known.feed) << "what was recorded stays as it was typed";
+    EXPECT_EQ(kept.water, known.water);
+    EXPECT_EQ(kept.drain, known.drain);
+    EXPECT_EQ(kept.coverWithFeed, known.coverWithFeed);
+    setMeasures(Measures::metric);
+    const reckoning::Usual inMetric = roundDefaults(never);
+    EXPECT_EQ(inMetric.feed, never.feed);
+    EXPECT_EQ(inMetric.water, never.water);
+    EXPECT_EQ(inMetric.drain, never.drain);
 }
 
 TEST_F(UsWords, HoldNoMetricUnitWhileTheMetricOnesDo)

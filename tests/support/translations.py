@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Holds every translation to its source text:  translations.py FOLDER [--against-sources]
 
-Finished, not empty, the same placeholders, figures' keys, links and tags, as many mnemonics and line breaks, the same end (full stop, colon, ellipsis …), all
+One word for one thing (HOUSE_WORDS). Finished, not empty, the same placeholders, figures' keys, links and tags, as many mnemonics and line breaks, the same end (full stop, colon, ellipsis …), all
 plural forms; and no piece of a sentence, which other languages join in another way. With --against-sources also that no text of the sources is missing (lupdate; for what may lag behind a day's work).
 """
 import pathlib
@@ -17,10 +17,16 @@ FORMS = 2  # of a plural, in each of the languages there are
 END = re.compile(r"(…|\.|:|\?|!)?$")
 JOINT = re.compile(r"[,;·]? ")  # what stands between the parts of a list
 JOINED_YET = {"Advice", "ChangeWords", "SheetWords", "tierloam::rotation::WishCard"}  # pieces of sentences still stand there: none is to come
+# Words that stand for a thing which already has one: colony, stack, slot, castings, feed-to-cast, routine, bed and bedding, the list of what is due.
+HOUSE_WORDS = {
+    "de": r"\b[Vv]olks?\b|Wurm&?humus|auf Platz %|Fällig-Liste",
+    "fr": r"bac de récupération|en place %1|nourriture-lombricompost|\b[Rr]outine|deux fois (moins|plus) vid|\w'\w",
+    "es": r"\b(la|cada|ninguna|una) pila\b(?! de bandejas)|\bpuesto %|comida-humus|\bestantería|cobertura|\bcocón",
+}
 HEADERS = re.compile(r"^[^.]*\|")  # words by which a column is known: each language has its own
 
 
-def faults_of(source, forms, plural):
+def faults_of(source, forms, plural, language=""):
     if plural and len(forms) != FORMS:
         yield f"{len(forms)} plural forms"
     for form in forms:
@@ -29,6 +35,8 @@ def faults_of(source, forms, plural):
             continue
         if HEADERS.match(source) and not PLACES.search(source):
             continue
+        if (house := re.search(HOUSE_WORDS.get(language, "(?!)"), form)):
+            yield f"«{house.group()}» has another word in this program"
         places, wanted = sorted(PLACES.findall(form)), sorted(PLACES.findall(source))
         if plural and "%n" not in places:  # "one tray" needs no number
             wanted = [each for each in wanted if each != "%n"]
@@ -60,7 +68,9 @@ def faults_in(path):
             continue
         plural = message.get("numerus") == "yes"
         forms = [each.text or "" for each in translation.findall("numerusform")] if plural else [translation.text or ""]
-        for fault in faults_of(source, forms, plural):
+        # Words by which a page of the handbook is found are all that people may type.
+        searched = context == "Handbook" and source[:1].islower() and END.search(source).group(1) is None
+        for fault in faults_of(source, forms, plural, "" if searched else path.stem.split("_")[1]):
             yield f"{where}: {fault}"
 
 

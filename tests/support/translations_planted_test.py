@@ -26,9 +26,13 @@ PLANTED = [
 ]
 
 
-def found(text):
+# Each second word for a thing, by language.
+SECOND_WORDS = [("de", "das Volk wächst"), ("de", "Wurmhumus"), ("fr", "le bac de récupération"), ("fr", "une routine"), ("fr", "jusqu'à"), ("es", "la pila"), ("es", "el puesto %1")]
+
+
+def found(text, language="xx"):
     with tempfile.TemporaryDirectory() as folder:
-        path = pathlib.Path(folder) / "tierloam_xx.ts"
+        path = pathlib.Path(folder) / f"tierloam_{language}.ts"
         path.write_text(text, encoding="utf-8")
         return list(translations.faults_in(path))
 
@@ -38,7 +42,11 @@ def main():
         print("the good one:", found(GOOD))
         return 1
     missed = [(old, new) for old, new in PLANTED if old not in GOOD or not found(GOOD.replace(old, new))]
-    print(f"{len(PLANTED) - len(missed)} of {len(PLANTED)} planted faults seen", missed)
+    for language, words in SECOND_WORDS:
+        said = GOOD.replace("%1 &amp;tu", f"%1 &amp;tu {words.replace(' %1', ' ')}" if "%1" not in words else f"{words} &amp;tu")
+        if found(GOOD, language) or not found(said, language):
+            missed.append((language, words))
+    print(f"{len(PLANTED) + len(SECOND_WORDS) - len(missed)} of {len(PLANTED) + len(SECOND_WORDS)} planted faults seen", missed)
     return 1 if missed else 0
 
 

@@ -1,12 +1,15 @@
+#include "ui/common/amount_field.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
 
 #include <gtest/gtest.h>
 
 #include <QGuiApplication>
+#include <QLineEdit>
 #include <QLocale>
 #include <QRegularExpression>
 #include <QTextLayout>
+#include <QTranslator>
 
 #include <algorithm>
 
@@ -53,6 +56,17 @@ bool parted(const QString& text)
     return std::ranges::any_of(lineEnds(text), [](const QString& end) { return within.match(end).hasMatch(); });
 }
 
+/// A language that has a word for a cup, and for more than one.
+class Cups final : public QTranslator {
+public:
+    QString translate(const char* context, const char* text, const char* note, int) const override
+    {
+        if (QLatin1StringView{context} != QLatin1StringView{"Formats"} || QLatin1StringView{text} != QLatin1StringView{"cup"}) return {};
+        return QLatin1StringView{note}.contains(QLatin1StringView{"one of it"}) ? QStringLiteral("Becher") : QStringLiteral("Bechern");
+    }
+    bool isEmpty() const override { return false; }
+};
+
 class Formats : public testing::Test {
 protected:
     void TearDown() override
@@ -66,6 +80,24 @@ private:
     QLocale before_;
 };
 
+}
+
+// What people read has the words of their language; a unit typed behind a number is understood in these and by the journal's name, which files hold.
+TEST_F(Formats, ACupHasItsWordInEachLanguage)
+{
+    EXPECT_EQ(amountText({2, Unit::cup}), QStringLiteral("2\u00a0cup"));
+    Cups cups;
+    QCoreApplication::installTranslator(&cups);
+    EXPECT_EQ(amountText({1, Unit::cup}), QStringLiteral("1\u00a0Becher"));
+    EXPECT_EQ(amountText({2, Unit::cup}), QStringLiteral("2\u00a0Bechern"));
+    EXPECT_EQ(amountText({0.5, Unit::cup}), QStringLiteral("0.5\u00a0Bechern"));
+    AmountField field{massAndVolumeUnits()};
+    for (const auto* typed : {"2 Bechern", "2 becher", "2 cup"}) {
+        field.setAmount(Amount{1, Unit::g});
+        field.findChild<QLineEdit*>(QStringLiteral("amount"))->setText(QString::fromLatin1(typed));
+        EXPECT_EQ(field.amount().value, (Amount{2, Unit::cup})) << typed;
+    }
+    QCoreApplication::removeTranslator(&cups);
 }
 
 TEST_F(Formats, ASentenceEndsWithOneStop)

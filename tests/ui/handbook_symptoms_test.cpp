@@ -37,10 +37,11 @@ TEST_F(SymptomsTest, OneClickPutsTheCausesInOrderAndTheSecondOpensTheRemedy)
     EXPECT_EQ(page_->symptoms()->stack(), QStringLiteral("Lean-to"));
     QSignalSpy wanted{page_.get(), &HandbookPage::entryWanted};
     QTest::mouseClick(chip(guide::Symptom::smell), Qt::LeftButton); // first
-    ASSERT_GE(page_->symptoms()->ranked().size(), 3u);
+    ASSERT_GE(page_->symptoms()->ranking().causes.size(), 3u);
     QCoreApplication::processEvents();
-    const auto cause = page_->symptoms()->ranked().front().cause;
-    auto* card = page_->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(cause)));
+    const guide::Ranked& first = page_->symptoms()->ranking().causes.front();
+    ASSERT_TRUE(first.isWorthARemedy()) << first.probability;
+    auto* card = page_->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(first.cause)));
     ASSERT_NE(card, nullptr);
     auto* remedy = card->findChild<QPushButton*>(QStringLiteral("remedy"));
     ASSERT_TRUE(remedy && remedy->isVisible());
@@ -64,12 +65,18 @@ TEST_F(SymptomsTest, EachCauseShownHasItsNumbersItsLookItsRemedyAndACaution)
     for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) {
         page_->symptoms()->choose(static_cast<guide::Symptom>(s));
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        const auto& ranked = page_->symptoms()->ranked();
-        int cards = 0;
-        for (const guide::Ranked& each : ranked) {
+        const guide::Ranking& ranking = page_->symptoms()->ranking();
+        const auto* unlikely = page_->findChild<QLabel*>(QStringLiteral("unlikelyCauses"));
+        for (const guide::Ranked& each : ranking.causes) {
             const auto* card = page_->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(each.cause)));
-            if (!card) continue;
-            ++cards;
+            if (!card) { // its numbers all the same, and no remedy
+                EXPECT_FALSE(each.isWorthARemedy()) << s;
+                ASSERT_NE(unlikely, nullptr) << s;
+                EXPECT_TRUE(unlikely->text().contains(causeText(each.cause))) << s;
+                for (const guide::Evidence& evidence : each.evidence) EXPECT_TRUE(unlikely->text().contains(ui::unbroken(evidenceText(evidence)))) << s;
+                continue;
+            }
+            EXPECT_TRUE(each.isWorthARemedy()) << s;
             QString all;
             for (const QLabel* label : card->findChildren<QLabel*>()) all += label->text() + u'\n';
             EXPECT_TRUE(all.contains(u'%')) << s << " the chance";
@@ -78,8 +85,35 @@ TEST_F(SymptomsTest, EachCauseShownHasItsNumbersItsLookItsRemedyAndACaution)
             EXPECT_TRUE(card->findChild<forms::CautionCard*>()->isVisibleTo(card)) << s;
             for (const guide::Evidence& evidence : each.evidence) EXPECT_TRUE(all.contains(ui::unbroken(evidenceText(evidence)))) << s;
         }
-        EXPECT_GE(cards, 2) << s;
+        const auto* elsewhere = page_->findChild<QWidget*>(QStringLiteral("elsewhere"));
+        ASSERT_NE(elsewhere, nullptr) << s;
+        QString all;
+        for (const QLabel* label : elsewhere->findChildren<QLabel*>()) all += label->text() + u'\n';
+        EXPECT_TRUE(all.contains(ui::percentText(ranking.elsewhere))) << s;
+        EXPECT_TRUE(all.contains(byHandText(static_cast<guide::Symptom>(s)))) << s;
     }
+}
+
+// No stack of the sample is short of worms by what its record shows: it says so first, with what to look at, and offers no remedy.
+TEST_F(SymptomsTest, WhereTheRecordShowsNoCauseItSaysSoAndOffersNoRemedy)
+{
+    bool met = false;
+    for (const auto* name : {"Lean-to", "Scullery"}) {
+        page_->symptoms()->chooseStack(QString::fromLatin1(name));
+        for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) {
+            page_->symptoms()->choose(static_cast<guide::Symptom>(s));
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+            const guide::Ranking& ranking = page_->symptoms()->ranking();
+            if (ranking.causes.front().isWorthARemedy()) continue;
+            met = true;
+            EXPECT_GT(ranking.elsewhere, 0.5);
+            EXPECT_EQ(page_->symptoms()->findChild<QPushButton*>(QStringLiteral("remedy")), nullptr);
+            const auto* elsewhere = page_->findChild<QWidget*>(QStringLiteral("elsewhere"));
+            ASSERT_NE(elsewhere, nullptr);
+            EXPECT_TRUE(elsewhere->accessibleName().contains(QStringLiteral("none of the usual causes")));
+        }
+    }
+    EXPECT_TRUE(met) << "the sample has no symptom that its record does not explain";
 }
 
 TEST(SymptomWords, AreThereForEverySymptomAndCause)
@@ -99,7 +133,10 @@ TEST(SymptomWords, AreThereForEverySymptomAndCause)
         if (const auto* cover = std::get_if<journal::Cover>(&remedy.action)) { EXPECT_TRUE(cover->paper.has_value()); }
         if (const auto* water = std::get_if<journal::Water>(&remedy.action)) { EXPECT_GT(water->poured.value, 0); }
     }
-    for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) EXPECT_FALSE(symptomText(static_cast<guide::Symptom>(s)).isEmpty());
+    for (int s = 0; s < static_cast<int>(guide::Symptom::count); ++s) {
+        EXPECT_FALSE(symptomText(static_cast<guide::Symptom>(s)).isEmpty());
+        EXPECT_FALSE(byHandText(static_cast<guide::Symptom>(s)).isEmpty());
+    }
 }
 
 }

@@ -219,6 +219,9 @@ TEST_F(PaperSheet, RetiredStackKeepsItsStory)
     const QString words = wordsOf(savedPdf(inputs));
     EXPECT_TRUE(words.contains(QStringLiteral("This stack has ended")));
     EXPECT_TRUE(words.contains(QStringLiteral("All batches")));
+    EXPECT_FALSE(words.contains(QStringLiteral("stands"))) << "no batch stands in a stack that has ended";
+    EXPECT_TRUE(words.contains(QStringLiteral("with the stack")));
+    EXPECT_TRUE(words.contains(QStringLiteral("old when the stack ended")));
     EXPECT_EQ(stacksOn(inputs.journal->replay, inputs.today).back(), QStringLiteral("Scullery")) << "those that stand come first";
 }
 

@@ -232,6 +232,61 @@ TEST(ShelfModel, ALimitIsInTheUnitOfTheUsualAmount)
     EXPECT_EQ(borneFeeding(usual, inputs.journal->materials, advice::foodLimit(cups->stacks.front())), (Amount{1.75, Unit::cup})) << "what one click writes down";
 }
 
+// A stack that was never fed bears much, and one click writes down the little that keeps its worms: the button says that little.
+TEST(ShelfModel, TheButtonBesideAnUnknownUsualNamesWhatItRecords)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto unfed = changed(inputs);
+    for (reckoning::StackReckoning& stack : unfed->stacks) {
+        stack.record.usualFeedKg = 0.0;
+        stack.forecast.feedUsualKg = 0.0;
+        stack.forecast.feedLowKg = 0.05;
+        stack.forecast.feedHighKg = stack.forecast.feedNowKg = 0.79;
+    }
+    inputs.reckoning = unfed;
+    const auto view = std::make_shared<household::JournalView>(*inputs.journal);
+    view->materials = materials::Table::builtIn();
+    inputs.journal = view;
+    inputs.usual = [](const std::string&) { return household::Usual{}; };
+    const auto limit = advice::foodLimit(unfed->stacks.front());
+    ASSERT_TRUE(limit.keeps) << limit.withheld;
+    const auto recorded = borneFeeding(household::Usual{}, view->materials, limit);
+    ASSERT_TRUE(recorded);
+    ASSERT_LT(recorded->mass()->base(), 0.5 * limit.kg);
+    const ShelfModel shelf = makeShelf(inputs);
+    const StackModel& stack = stackOf(shelf, unfed->stacks.front().name);
+    EXPECT_TRUE(stack.limitBelowUsual);
+    EXPECT_TRUE(stack.limitLabel.contains(wording::amountText(*recorded))) << stack.limitLabel.toStdString();
+    EXPECT_FALSE(stack.limitLabel.contains(wording::amountText(limit.most)));
+    EXPECT_TRUE(stack.limitTip.contains(wording::amountText(limit.most))) << "the limit is told all the same";
+}
+
+// Strip and panel tell the same flow, whatever unit the sump's litres stand in.
+TEST(ShelfModel, AFlowHasOneUnitByUsMeasures)
+{
+    wording::setMeasures(wording::Measures::us);
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto little = changed(inputs);
+    for (reckoning::StackReckoning& stack : little->stacks) {
+        stack.now.drainedLPerWeek = {0.05, 0.1, 0.2};
+        for (reckoning::StackEstimate& day : stack.history) day.drainedLPerWeek = {0.05, 0.1, 0.2};
+    }
+    inputs.reckoning = little;
+    const ShelfModel shelf = makeShelf(inputs);
+    wording::setMeasures(wording::Measures::metric);
+    const StackModel& stack = stackOf(shelf, "Scullery");
+    const auto sump = std::ranges::find_if(stack.parts, [](const auto& part) { return part.slot == 0; });
+    ASSERT_NE(sump, stack.parts.end());
+    bool met = false;
+    for (const auto& [name, value] : sump->facts) {
+        if (name != QStringLiteral("Runs in now")) continue;
+        met = true;
+        EXPECT_TRUE(value.startsWith(stack.drained.value)) << value.toStdString() << " | " << stack.drained.value.toStdString();
+        EXPECT_TRUE(value.contains(QStringLiteral("fl oz")) || value.contains(QStringLiteral("fl oz"))) << value.toStdString();
+    }
+    EXPECT_TRUE(met);
+}
+
 TEST(ShelfModel, SaysWhyAButtonCannotBePressed)
 {
     ShelfInputs inputs = tests::sampleInputs();
@@ -342,6 +397,10 @@ TEST(ShelfModel, SaysWhatIsOnItsWayAndWhatIsStale)
     const ShelfModel silent = makeShelf(inputs);
     EXPECT_EQ(stackOf(silent, "Scullery").verdict.sign, Sign::silent);
     EXPECT_TRUE(stackOf(silent, "Scullery").verdict.state.contains(QStringLiteral("60 day")));
+    // An unwritten usual feeding is given to few members, and water to none of them but by a routine.
+    const QString said = stackOf(silent, "Scullery").verdict.reason;
+    EXPECT_FALSE(said.contains(QStringLiteral("as usual"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("hardly any food and no water")) && said.contains(QStringLiteral("routine"))) << said.toStdString();
 }
 
 TEST(ShelfModel, EmptyAndRetired)

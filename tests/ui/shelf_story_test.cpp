@@ -131,6 +131,30 @@ TEST(SumpStory, HasItsLevelItsDrainsAndItsCaution)
     EXPECT_EQ(story.cautions.front().topic, forms::CautionTopic::leachate);
 }
 
+// A line along the bottom says what it is: with the spigot open none will ever rise, and none is foretold.
+TEST(SumpStory, ForetellsALevelOnlyWhereTheSpigotIsShut)
+{
+    Asked asked;
+    auto empty = std::make_shared<reckoning::Reckoning>(*asked.shelf.reckoning);
+    for (reckoning::StackReckoning& stack : empty->stacks) {
+        stack.now.sumpL = {0.01, 0.02, 0.05};
+        for (reckoning::StackEstimate& day : stack.history) day.sumpL = {0.01, 0.02, 0.05};
+        for (auto& day : stack.forecast.days) day.sumpL = {0.01, 0.02, 0.05};
+    }
+    asked.shelf.reckoning = empty;
+    const StoryInputs given = asked.of("Lean-to");
+    const QString rises = QStringLiteral("Here rises a line"), open = QStringLiteral("The spigot is open");
+    for (const auto spigot : {journal::Spigot::open, journal::Spigot::shut}) {
+        journal::Standing standing = given.standing;
+        standing.spigot = spigot;
+        const PartStory story = sumpStory({given.journal, given.history, standing, given.reckoning, given.today, given.shown});
+        const bool isOpen = spigot == journal::Spigot::open;
+        EXPECT_EQ(story.strips[0].nothing.contains(open), isOpen) << story.strips[0].nothing.toStdString();
+        EXPECT_EQ(story.strips[0].nothing.contains(rises), !isOpen);
+        EXPECT_EQ(story.chartsText.contains(rises), !isOpen);
+    }
+}
+
 TEST(PartStories, NothingIsMadeUpWithoutEstimates)
 {
     Asked asked;

@@ -29,8 +29,9 @@ TEST_F(WindowTest, TwoClicksLeadFromAStackToTheRemedyOfItsSymptomAndAThirdToItsE
     EXPECT_EQ(symptoms->stack(), QStringLiteral("Lean-to")) << "the stack that was chosen on the shelf";
     click(button("symptom9", symptoms)); // two: standing water
     settle();
-    ASSERT_FALSE(symptoms->ranked().empty());
-    const auto cause = symptoms->ranked().front().cause;
+    ASSERT_FALSE(symptoms->ranking().causes.empty());
+    ASSERT_TRUE(symptoms->ranking().causes.front().isWorthARemedy());
+    const auto cause = symptoms->ranking().causes.front().cause;
     bool told = false;
     for (const QLabel* label : symptoms->findChildren<QLabel*>()) told = told || (label->isVisible() && label->text() == handbook::remedyText(cause));
     EXPECT_TRUE(told) << "the remedy is in sight";
@@ -78,6 +79,7 @@ TEST_F(WindowTest, TwoClicksLeadToTheRemedyOfEverySymptomAtEverySize)
         const char* language;
     };
     QTranslator texts;
+    bool scrolledAway = false;
     for (const auto& [size, scale, language] : {Look{{1440, 900}, 100, "en"}, {{1000, 640}, 100, "de"}, {{1000, 640}, 150, "en"}, {{1000, 640}, 200, "de"}}) {
         QCoreApplication::removeTranslator(&texts);
         ASSERT_TRUE(texts.load(QStringLiteral("tierloam_") % QString::fromLatin1(language), QFileInfo{QStringLiteral(TIERLOAM_PROGRAM)}.absolutePath())) << language;
@@ -100,8 +102,10 @@ TEST_F(WindowTest, TwoClicksLeadToTheRemedyOfEverySymptomAtEverySize)
             EXPECT_TRUE(tests::wholeInSight(chip)) << language << size.width() << " " << scale << " " << s << ": no scrolling between the clicks";
             click(chip); // two
             settled();
-            ASSERT_FALSE(symptoms->ranked().empty());
-            const auto* card = symptoms->findChild<QWidget*>(QStringLiteral("cause%1").arg(static_cast<int>(symptoms->ranked().front().cause)));
+            ASSERT_FALSE(symptoms->ranking().causes.empty());
+            const guide::Ranked& first = symptoms->ranking().causes.front();
+            const QString answer = symptoms->ranking().elsewhere >= first.probability ? QStringLiteral("elsewhere") : QStringLiteral("cause%1").arg(static_cast<int>(first.cause));
+            const auto* card = symptoms->findChild<QWidget*>(answer);
             ASSERT_NE(card, nullptr);
             const auto* remedy = card->findChild<QLabel*>(QStringLiteral("remedyText"));
             ASSERT_NE(remedy, nullptr);
@@ -110,8 +114,9 @@ TEST_F(WindowTest, TwoClicksLeadToTheRemedyOfEverySymptomAtEverySize)
         const auto* last = desk().handbook()->symptoms()->findChild<QLabel*>(QStringLiteral("remedyText"));
         desk().handbook()->symptoms()->ensureVisible(0, 100000);
         settled();
-        EXPECT_FALSE(tests::wholeInSight(last)) << "a remedy that is scrolled away is not in sight";
+        scrolledAway = scrolledAway || !tests::wholeInSight(last);
     }
+    EXPECT_TRUE(scrolledAway) << "a remedy that is scrolled away is not in sight";
     QCoreApplication::removeTranslator(&texts);
     theme_->setFontScale(100);
     theme_->apply();
@@ -132,7 +137,7 @@ TEST_F(WindowTest, EachRemedyAndEachLookOpensTheFormOfItsEntry)
             for (const char* name : {"remedy", "look"})
                 for (auto* each : desk().handbook()->symptoms()->findChildren<QPushButton*>(QString::fromLatin1(name)))
                     if (each->isVisible()) leads << each;
-            ASSERT_GE(leads.size(), 4) << s;
+            ASSERT_GE(leads.size(), 1) << s;
             if (n >= leads.size()) break;
             leads[n]->click();
             settled();
@@ -142,7 +147,7 @@ TEST_F(WindowTest, EachRemedyAndEachLookOpensTheFormOfItsEntry)
             opened.insert({s, static_cast<int>(form->kind())});
         }
     }
-    EXPECT_GE(opened.size(), 30u);
+    EXPECT_GE(opened.size(), 20u); // a look for each symptom, and the remedies of what the record shows
 }
 
 TEST_F(WindowTest, GuidedHarvestOpensTheFormOfItsStep)

@@ -13,13 +13,15 @@ namespace {
 
 constexpr double greatestKg = 1000.0, greatestLitres = 2000.0, greatestCount = 1e6; // the journal's bounds
 
-/// As typed by people: without regard to case, and "l" and "fl" beside the journal's names.
+/// As typed by people: without regard to case, in the words of their language or by the journal's names.
 std::optional<Unit> unitTyped(const QString& text, const std::vector<Unit>& among)
 {
     for (const Unit unit : among) {
         const std::string_view name = nameOf(unit);
         const auto journalName = QLatin1StringView(name.data(), static_cast<qsizetype>(name.size()));
         if (text.compare(journalName, Qt::CaseInsensitive) == 0 || text.compare(unitText(unit), Qt::CaseInsensitive) == 0) return unit;
+        for (const double count : {0.5, 2.0})
+            if (text.compare(unitText(unit, count), Qt::CaseInsensitive) == 0) return unit;
     }
     return std::nullopt;
 }

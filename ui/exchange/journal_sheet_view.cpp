@@ -5,6 +5,7 @@
 #include "core/journal/names.h"
 #include "core/quantity/units.h"
 #include "ui/common/field_edit.h"
+#include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/exchange/aside.h"
 #include "ui/exchange/questions_box.h"
@@ -114,7 +115,7 @@ JournalSheetView::JournalSheetView(QString path, household::Household* household
         for (const std::string_view name : {"feed", "water", "drain", "cover", "check", "reading", "weigh", "harvest", "note"}) action_->addItem(tr("Each is: %1").arg(plainText(name)), plainText(name));
         unit_->addItem(tr("Please choose"));
         for (const Unit unit : allUnits)
-            if (unit != Unit::count) unit_->addItem(plainText(nameOf(unit)), static_cast<int>(unit));
+            if (unit != Unit::count) unit_->addItem(ui::unitText(unit), static_cast<int>(unit));
     }
 
     auto* showRow = new QHBoxLayout;

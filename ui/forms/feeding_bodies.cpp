@@ -3,6 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/material_field.h"
 #include "ui/common/number_field.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/forms/body.h"
 
 #include <QCheckBox>
@@ -43,7 +44,7 @@ public:
         grid.addWide(withCover_);
         cover_ = grid.add(tr("Cover"), new AmountField{ui::massUnits()});
         cover_->setRequired(tr("How much paper?"));
-        cover_->propose(context.usual.coverWithFeed.value_or(usualCover));
+        cover_->propose(context.usual.coverWithFeed.value_or(ui::roundAmount(usualCover)));
         paper_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
         paper_->setMaterial(context.usual.coverMaterial);
         showCover();
@@ -123,7 +124,7 @@ public:
         amount_ = grid.add(tr("Amount"), new AmountField{ui::massUnits()});
         amount_->setRequired(tr("How much paper?"));
         const auto* last = context.lastHere<journal::Cover>();
-        amount_->propose(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(usualCover));
+        amount_->propose(last && last->paper ? *last->paper : context.usual.coverWithFeed.value_or(ui::roundAmount(usualCover)));
         material_ = grid.add(tr("Of"), new MaterialField{context.journal->materials, materials::Kind::bedding, context.coversLately(), journal::defaultCover});
         material_->setMaterial(context.usual.coverMaterial);
     }
@@ -186,7 +187,7 @@ public:
             field->setHint(tr("done without being written down, until changed; 0 ends it"));
         }
         water_->proposeRound(Amount{0.1, Unit::L});
-        paper_->proposeRound(usualCover);
+        paper_->propose(ui::roundAmount(usualCover));
         every_ = grid.add(tr("Every so many days"), new ui::CountField{1, 365});
         every_->setCount(1);
         if (const auto* last = context.lastHere<journal::Routine>()) fill(*last);

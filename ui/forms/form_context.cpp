@@ -1,6 +1,7 @@
 #include "ui/forms/form_context.h"
 
 #include "core/household/seasons.h"
+#include "ui/common/usual_amounts.h"
 
 #include <algorithm>
 
@@ -31,6 +32,7 @@ FormContext FormContext::of(const household::Household& household, const std::st
     context.journal = household.journal();
     context.reckoning = household.reckoning();
     if (context.journal->replay.stack(stack)) context.usual = household.usual(stack);
+    context.usual = ui::roundDefaults(context.usual);
     context.stack = stack;
     context.order = household.stackOrder();
     context.southern = household::livesSouth(household);

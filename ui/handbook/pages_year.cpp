@@ -61,7 +61,7 @@ constexpr Block giving[] = {
 constexpr Block symptoms[] = {
     {paragraph, QT_TRANSLATE_NOOP("Handbook", "Choose the stack and what you notice. Each cause has its chance, from what the estimates say of this stack, its evidence in numbers, the look that would tell it from the others, and what to do.")},
     {list, "symptoms"},
-    {why, QT_TRANSLATE_NOOP("Handbook", "The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. A look written down changes the order.")},
+    {why, QT_TRANSLATE_NOOP("Handbook", "The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.")},
     {caution, "remedy"},
     {caution, "doctor"},
 };

@@ -5,6 +5,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/forms/caution_card.h"
 #include "ui/handbook/handbook_text.h"
 #include "ui/handbook/stack_choice.h"
@@ -13,6 +14,7 @@
 #include <QCoreApplication>
 #include <QLabel>
 #include <QPushButton>
+#include <QStringBuilder>
 #include <QVBoxLayout>
 
 namespace tierloam::handbook {
@@ -20,7 +22,6 @@ namespace tierloam::handbook {
 namespace {
 
 constexpr std::size_t shownAtMost = 5;
-constexpr double leastShown = 0.02;      ///< causes less likely than that are counted, not listed
 
 }
 
@@ -119,7 +120,7 @@ void SymptomView::bringIntoSight(const QWidget* part)
 void SymptomView::rank()
 {
     for (std::size_t i = 0; i < chips_.size(); ++i) chips_[i]->setChecked(symptom_ && static_cast<std::size_t>(*symptom_) == i);
-    ranked_.clear();
+    ranking_ = {};
     column_->removeWidget(results_);
     results_->hide();
     results_->deleteLater();
@@ -145,18 +146,30 @@ void SymptomView::rank()
         line_->setText(tr("One click puts the causes in order, by what is known of this stack."));
         return;
     }
-    ranked_ = guide::rankCauses(*symptom_, *now, guide::circumstancesOf(journal->entries, *history, journal->materials, household_.today()));
+    ranking_ = guide::rankCauses(*symptom_, *now, guide::circumstancesOf(journal->entries, *history, journal->materials, household_.today()));
     line_->setText(tr("%1 in %2: causes by what the estimates and the journal say today.").arg(symptomText(*symptom_), stack()));
+    // Something else has its place among the causes, by its chance; what the record speaks against has its numbers, and no remedy.
     std::size_t shown = 0;
-    for (const guide::Ranked& each : ranked_) {
-        if (shown >= shownAtMost || (shown >= 2 && each.probability < leastShown)) break;
-        rows->addWidget(causeCard(each, *now, shown == 0));
-        ++shown;
+    bool elsewhereTold = false;
+    const auto tellElsewhere = [&] {
+        rows->addWidget(elsewhereCard(shown == 0));
+        elsewhereTold = true;
+    };
+    QStringList rest;
+    for (const guide::Ranked& each : ranking_.causes) {
+        if (!elsewhereTold && ranking_.elsewhere >= each.probability) tellElsewhere();
+        if (shown < shownAtMost && each.isWorthARemedy()) {
+            rows->addWidget(causeCard(each, *now, shown == 0 && !elsewhereTold));
+            ++shown;
+        } else {
+            rest << tr("%1 – %2: %3", "cause, its chance, evidence").arg(causeText(each.cause), ui::percentText(each.probability), evidenceLines(each).join(QStringLiteral("; ")));
+        }
     }
-    if (shown < ranked_.size()) {
-        QStringList rest;
-        for (std::size_t i = shown; i < ranked_.size(); ++i) rest << tr("%1 (%2)").arg(causeText(ranked_[i].cause), ui::percentText(ranked_[i].probability));
-        rows->addWidget(ui::makeLabel(tr("Less likely: %1.").arg(rest.join(QStringLiteral("; "))), ui::TextRole::smallMuted, results_, true));
+    if (!elsewhereTold) tellElsewhere();
+    if (!rest.isEmpty()) {
+        auto* unlikely = ui::makeLabel(tr("Hardly, by the record:") % u'\n' % rest.join(u'\n'), ui::TextRole::smallMuted, results_, true);
+        unlikely->setObjectName(QStringLiteral("unlikelyCauses"));
+        rows->addWidget(unlikely);
     }
     for (const forms::Caution& caution : {forms::healthCaution()}) {
         auto* card = new forms::CautionCard{results_};
@@ -166,6 +179,36 @@ void SymptomView::rank()
     results_->show(); // with all that is in it, so that the place of each part is known
 }
 
+QStringList SymptomView::evidenceLines(const guide::Ranked& ranked)
+{
+    QStringList lines;
+    for (const guide::Evidence& each : ranked.evidence) lines << tr("%1 %2", "mark, evidence").arg(each.speaksFor ? QStringLiteral("●") : QStringLiteral("○"), ui::unbroken(evidenceText(each)));
+    if (lines.isEmpty()) lines << tr("%1 %2", "mark, evidence").arg(QStringLiteral("○"), tr("the journal says nothing of it"));
+    return lines;
+}
+
+QWidget* SymptomView::elsewhereCard(bool first)
+{
+    auto* card = new ui::Card{results_, first ? ui::Tone::moss : ui::Tone::plain};
+    card->setObjectName(QStringLiteral("elsewhere"));
+    const QString chance = ui::percentText(ranking_.elsewhere);
+    auto* title = ui::makeLabel(first ? tr("The record shows none of the usual causes – %1").arg(chance) : tr("Something else – %1").arg(chance), ui::TextRole::strong, card, true);
+    card->column()->addWidget(title);
+    auto* byHand = ui::makeLabel(tr("To look at by hand: %1").arg(byHandText(*symptom_)), ui::TextRole::body, card, true);
+    byHand->setObjectName(QStringLiteral("remedyText"));
+    card->column()->addWidget(byHand);
+    if (first && !ranking_.causes.empty())
+        card->column()->addWidget(ui::makeLabel(tr("In case the record lacks something: %1").arg(lookText(ranking_.causes.front().cause)), ui::TextRole::small, card, true));
+    auto* look = ui::makeButton(tr("Record the look…"), first ? ui::Tone::moss : ui::Tone::plain, card);
+    look->setObjectName(QStringLiteral("look"));
+    ui::setAccess(look, tr("%1: %2").arg(tr("Something else"), look->text()));
+    look->setEnabled(!household_.readOnly());
+    connect(look, &QPushButton::clicked, this, [this] { Q_EMIT entryWanted(stack(), journal::Check{}, std::nullopt); });
+    card->column()->addWidget(look, 0, Qt::AlignLeading);
+    ui::setAccess(card, title->text(), byHand->text());
+    return card;
+}
+
 QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first)
 {
     auto* card = new ui::Card{results_, first ? ui::Tone::moss : ui::Tone::plain};
@@ -173,9 +216,7 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
     card->setObjectName(QStringLiteral("cause%1").arg(static_cast<int>(cause)));
     auto* title = ui::makeLabel(tr("%1 – %2", "cause, its chance").arg(causeText(cause), ui::percentText(ranked.probability)), ui::TextRole::strong, card, true);
     card->column()->addWidget(title);
-    QStringList why;
-    for (const guide::Evidence& each : ranked.evidence) why << tr("%1 %2", "mark, evidence").arg(each.speaksFor ? QStringLiteral("●") : QStringLiteral("○"), ui::unbroken(evidenceText(each)));
-    if (why.isEmpty()) why << tr("%1 %2", "mark, evidence").arg(QStringLiteral("○"), tr("the journal says nothing of it"));
+    const QStringList why = evidenceLines(ranked);
     auto* evidence = ui::makeLabel(why.join(u'\n'), ui::TextRole::smallMuted, card, true);
     evidence->setToolTip(tr("● speaks for this cause, ○ does not"));
     card->column()->addWidget(evidence);
@@ -188,7 +229,7 @@ QWidget* SymptomView::causeCard(const guide::Ranked& ranked, const reckoning::St
     card->column()->addWidget(ui::makeLabel(tr("To be sure: %1").arg(lookText(cause)), ui::TextRole::small, card, true));
     auto* buttons = new QWidget{card};
     auto* flow = new ui::FlowLayout{buttons, 6};
-    const household::Usual usual = household_.usual(stack.name);
+    const household::Usual usual = ui::roundDefaults(household_.usual(stack.name));
     const auto button = [&](const QString& text, ui::Tone tone, const char* name, const Proposed& proposed) {
         auto* made = ui::makeButton(text, tone, buttons);
         made->setObjectName(QString::fromLatin1(name));

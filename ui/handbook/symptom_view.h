@@ -17,7 +17,8 @@ namespace tierloam::handbook {
 class StackChoice;
 
 /// What may be wrong with a stack: one click on a symptom puts the causes in order, each with its evidence, the look that tells it apart, its remedy
-/// with the caution, and the entries to record; the second click opens the form.
+/// with the caution, and the entries to record; the second click opens the form. Something else stands among them by its chance, with what to look
+/// at by hand; causes that the record speaks against have their numbers alone.
 class SymptomView : public QScrollArea {
     Q_OBJECT
 
@@ -30,7 +31,7 @@ public:
     /// Scrolls to the symptoms, which lie below the edge of a small window, as soon as their place is known.
     void showChoice();
     std::optional<guide::Symptom> symptom() const { return symptom_; }
-    const std::vector<guide::Ranked>& ranked() const { return ranked_; }
+    const guide::Ranking& ranking() const { return ranking_; }
     /// Journal or estimates changed.
     void follow();
 
@@ -42,6 +43,9 @@ private:
     void rank();
     void showFirstRemedy();
     void bringIntoSight(const QWidget* part);
+    /// What the record says of a cause, a piece each, with its mark.
+    static QStringList evidenceLines(const guide::Ranked& ranked);
+    QWidget* elsewhereCard(bool first);
     QWidget* causeCard(const guide::Ranked& ranked, const reckoning::StackReckoning& stack, bool first);
 
     household::Household& household_;
@@ -53,7 +57,7 @@ private:
     QWidget* results_;
     QVBoxLayout* column_;
     std::optional<guide::Symptom> symptom_;
-    std::vector<guide::Ranked> ranked_;
+    guide::Ranking ranking_;
 };
 
 }

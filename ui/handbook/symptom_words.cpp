@@ -2,6 +2,7 @@
 
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/usual_amounts.h"
 
 #include <QCoreApplication>
 
@@ -156,6 +157,26 @@ QString remedyText(Cause cause)
     return {};
 }
 
+QString byHandText(Symptom symptom)
+{
+    switch (symptom) {
+    case Symptom::smell: return SymptomWords::tr("smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?");
+    case Symptom::flies: return SymptomWords::tr("see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.");
+    case Symptom::mites: return SymptomWords::tr("see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.");
+    case Symptom::ants: return SymptomWords::tr("follow their trail back. The nest may lie beneath the stand or in a pot beside it.");
+    case Symptom::wormsLeaving: return SymptomWords::tr("see when and from where they go: on a stormy night, when a light went out, from one tray alone?");
+    case Symptom::wormsDying: return SymptomWords::tr("see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.");
+    case Symptom::mould: return SymptomWords::tr("see how far it goes. White threads on fresh food are usual and gone in some days.");
+    case Symptom::sourBed: return SymptomWords::tr("smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.");
+    case Symptom::heat: return SymptomWords::tr("feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.");
+    case Symptom::standingWater: return SymptomWords::tr("see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?");
+    case Symptom::fewWorms: return SymptomWords::tr("look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.");
+    case Symptom::noCastings: return SymptomWords::tr("dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.");
+    case Symptom::count: break;
+    }
+    return {};
+}
+
 QList<forms::Caution> remedyCautions(Cause cause)
 {
     switch (cause) {
@@ -190,7 +211,7 @@ Proposed remedyEntry(Cause cause, Symptom symptom, const reckoning::StackReckoni
     case Cause::sumpFull: return {journal::Drain{Amount{std::max(0.1, std::round(10 * stack.now.sumpL.p50) / 10), Unit::L}, {}, {}, {}, journal::Spigot::open}, {}};
     case Cause::hungry: return {journal::Feed{usual.feed, usual.feedMaterial, {}}, {}};
     case Cause::unsuitable:
-    case Cause::uncovered: return {journal::Cover{usual.coverWithFeed.value_or(Amount{journal::defaultCoverAmount}), usual.coverMaterial}, {}};
+    case Cause::uncovered: return {journal::Cover{usual.coverWithFeed.value_or(ui::roundAmount(journal::defaultCoverAmount)), usual.coverMaterial}, {}};
     case Cause::crowded:
         if (stack.now.slots.size() > 1) return {journal::Rotate{}, {}};
         return {journal::Remove{Amount{std::max(10.0, std::round(stack.now.colonyKg.p50 * guide::lowOf(guide::Figure::giveAtMost)) * 10), Unit::g}}, {}};

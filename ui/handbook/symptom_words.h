@@ -16,6 +16,8 @@ QString evidenceText(const guide::Evidence& evidence);
 /// The look that would tell this cause from the others, and what it would show.
 QString lookText(guide::Cause cause);
 QString remedyText(guide::Cause cause);
+/// Where to look when the record shows none of the causes of a symptom.
+QString byHandText(guide::Symptom symptom);
 /// What to beware of while doing it; never empty.
 QList<forms::Caution> remedyCautions(guide::Cause cause);
 

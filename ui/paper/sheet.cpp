@@ -5,6 +5,7 @@
 #include "core/exchange/whole_file.h"
 #include "core/household/usual.h"
 #include "ui/common/formats.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/paper/look.h"
 #include "ui/paper/page_flow.h"
 #include "ui/paper/sheet_figures.h"
@@ -40,7 +41,7 @@ std::optional<shelf::StackModel> shelfModel(const SheetInputs& inputs, const jou
     shelf.today = shelf.shown = inputs.today;
     shelf.journal = alone;
     shelf.reckoning = inputs.reckoning;
-    shelf.usual = [&](const std::string& stack) { return household::usualOf(inputs.journal->entries, inputs.journal->materials, stack, inputs.today); };
+    shelf.usual = [&](const std::string& stack) { return ui::roundDefaults(household::usualOf(inputs.journal->entries, inputs.journal->materials, stack, inputs.today)); };
     shelf.advice = [&](const reckoning::StackReckoning& stack) { return saidOf(inputs, stack); };
     shelf::ShelfModel model = shelf::makeShelf(shelf);
     if (model.stacks.empty()) return std::nullopt;

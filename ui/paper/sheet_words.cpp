@@ -134,17 +134,21 @@ exchange::ReportTable batchTable(const std::vector<household::BatchStory>& stori
                                 {SheetWords::tr("Batch"), SheetWords::tr("Tray"), SheetWords::tr("Bedded"), SheetWords::tr("Fed, fresh"), SheetWords::tr("Looks"), SheetWords::tr("Lifted"),
                                  SheetWords::tr("Ended"), SheetWords::tr("Days"), SheetWords::tr("Taken")},
                                 {}, {0, 1, 4, 7}};
+    const auto end = [](const household::BatchStory& story) {
+        if (story.ended) return ui::fullDay(*story.ended);
+        return story.retired ? SheetWords::tr("with the stack, %1").arg(ui::fullDay(*story.retired)) : SheetWords::tr("stands");
+    };
     for (const household::BatchStory& story : stories) {
         const QString fed = story.feedings == 0 ? QStringLiteral("–") : SheetWords::tr("%1 in %n feeding(s)", nullptr, story.feedings).arg(ui::massText(story.fedKg));
         table.rows << QStringList{QString::number(story.batch), QString::number(story.tray), ui::fullDay(story.bedded), fed, QString::number(story.looks), dayOr(story.lifted),
-                                  story.ended ? ui::fullDay(*story.ended) : SheetWords::tr("stands"), QString::number(story.daysUntil(today)), taken(story.takenKg, story.takenL)};
+                                  end(story), QString::number(story.daysUntil(today)), taken(story.takenKg, story.takenL)};
     }
     return table;
 }
 
 exchange::ReportTable storyTable(const household::BatchStory& story, const journal::Entries& entries, Day today, std::size_t most)
 {
-    const QString title = SheetWords::tr("Batch %1, in tray %2, %3 old").arg(story.batch).arg(story.tray).arg(ui::daysLong(story.daysUntil(today)));
+    const QString title = (story.retired ? SheetWords::tr("Batch %1, in tray %2, %3 old when the stack ended") : SheetWords::tr("Batch %1, in tray %2, %3 old")).arg(story.batch).arg(story.tray).arg(ui::daysLong(story.daysUntil(today)));
     exchange::ReportTable table{title, {SheetWords::tr("Day"), SheetWords::tr("Done or seen"), SheetWords::tr("Note")}, {}, {}};
     const bool anyNote = std::ranges::any_of(story.told, [&](std::size_t told) { return !entries[told].note.empty(); });
     if (!anyNote) table.head.removeLast();

@@ -219,7 +219,9 @@ PartStory sumpStory(const StoryInputs& inputs)
                                 : PartStories::tr("The estimates are being made.");
     sayWhatWillStand(story, story.bars, PartStories::tr("Here stands a bar for each drain."));
     const bool dry = std::ranges::all_of(level.points, [&](const drawing::StripPoint& point) { return point.middle < 0.05 * level.top; }); // a line along the bottom
-    sayWhatWillStand(story, level, estimate ? PartStories::tr("Here rises a line of its level.") : PartStories::tr("The estimates are being made."), dry);
+    // With the spigot open nothing rises: what runs in runs out again.
+    const bool open = inputs.standing.spigot == journal::Spigot::open;
+    sayWhatWillStand(story, level, !estimate ? PartStories::tr("The estimates are being made.") : open ? PartStories::tr("The spigot is open: it runs out as it comes.") : PartStories::tr("Here rises a line of its level."), dry);
     story.strips = {level};
     story.cautions.append(forms::leachateCaution());
     return story;

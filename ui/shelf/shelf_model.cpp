@@ -129,10 +129,14 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
         const auto borne = borneFeeding(usual, inputs.journal->materials, limit);
         stack.limitBelowUsual = borne.has_value();
         stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
-        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button") : limit.isSoonMore() ? ShelfModelWords::tr("today %1", "food that is borne at most").arg(ui::amountText(limit.most))
+        // The button is named by what it records: where no feeding is usual that is what keeps the worms, far below the limit.
+        stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button")
+            : borne && limit.keeps ? ShelfModelWords::tr("%1 will do", "food that keeps the worms, where no feeding is usual").arg(ui::amountText(*borne))
+            : limit.isSoonMore() ? ShelfModelWords::tr("today %1", "food that is borne at most").arg(ui::amountText(limit.most))
             : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
         stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
                                             : whyNoMore(*reckoned);
+        if (borne && limit.keeps) stack.limitTip = ShelfModelWords::tr("No feeding is usual here: %1 keeps the worms, at most %2 is borne.").arg(ui::amountText(*borne), ui::amountText(limit.most)) % u' ' % stack.limitTip;
         stack.feedTip += u' ' % stack.limitTip;
         if (borne) stack.limitTip = ShelfModelWords::tr("%1 One click writes down %2, with its cover.").arg(stack.limitTip, ui::amountText(*borne));
     }

@@ -4,6 +4,9 @@
 #include "core/household/usual_cover.h"
 #include "core/store/setting_names.h"
 #include "ui/common/panels.h"
+#include "ui/common/usual_amounts.h"
+#include "ui/forms/action_form.h"
+#include "ui/forms/new_stack.h"
 #include "ui/shelf/date_bar.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/legend_bar.h"
@@ -213,8 +216,8 @@ void ShelfPage::refreshNow()
     inputs.reckoning = household_.reckoning();
     inputs.current = household_.reckoningIsCurrent();
     inputs.readOnly = household_.readOnly();
-    inputs.usual = [this](const std::string& stack) { return household_.usual(stack); };
-    inputs.usualCover = [covers = household::usualCovers(inputs.journal->entries, inputs.journal->materials, today)](const std::string& stack) { return household::usualCover(covers, stack); };
+    inputs.usual = [this](const std::string& stack) { return ui::roundDefaults(household_.usual(stack)); };
+    inputs.usualCover = [covers = household::usualCovers(inputs.journal->entries, inputs.journal->materials, today)](const std::string& stack) { return household::usualCover(covers, stack, ui::roundAmount(journal::defaultCoverAmount)); };
     inputs.advice = [this, today, later = advice::putOffFrom(household_.kept(store::settingPutOff).toStdString())](const reckoning::StackReckoning& stack) {
         std::vector<advice::Advice> all = advice::adviceFor(stack);
         if (shown_ == today) std::erase_if(all, [&](const advice::Advice& one) { return advice::isPutOff(later, one, today); }); // the verdict does not nag either

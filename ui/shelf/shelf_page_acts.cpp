@@ -2,6 +2,7 @@
 
 #include "core/advice/too_early.h"
 #include "core/household/usual_cover.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/shelf/date_bar.h"
 #include "ui/shelf/shelf_board.h"
 #include "ui/shelf/usual_acts.h"
@@ -86,8 +87,8 @@ void ShelfPage::enableActions()
 
 void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIsBorne)
 {
-    household::Usual usual = household_.usual(stack.toStdString());
-    if (kind == FormKind::cover) usual.coverWithFeed = household::usualCover(household::usualCovers(household_.journal()->entries, household_.journal()->materials, household_.today()), stack.toStdString());
+    household::Usual usual = ui::roundDefaults(household_.usual(stack.toStdString()));
+    if (kind == FormKind::cover) usual.coverWithFeed = household::usualCover(household::usualCovers(household_.journal()->entries, household_.journal()->materials, household_.today()), stack.toStdString(), ui::roundAmount(journal::defaultCoverAmount));
     const auto reckoning = household_.reckoning();
     const auto* reckoned = reckoning ? reckoning->stack(stack.toStdString()) : nullptr;
     if (onlyWhatIsBorne && reckoned) usual.feed = borneFeeding(usual, household_.journal()->materials, advice::foodLimit(*reckoned)).value_or(usual.feed);

@@ -121,7 +121,7 @@ Verdict verdictOf(const VerdictFacts& facts)
     if (facts.standing->drying && !urgent) return drying(facts);
     if (facts.silentDays && !urgent)
         return said(Sign::silent, Tone::amber, ShelfVerdict::tr("No entry for %1").arg(ui::daysLong(*facts.silentDays)),
-                    ShelfVerdict::tr("The estimates go on as if it was cared for as usual. Write down what was done since, or look into a tray."));
+                    ShelfVerdict::tr("The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray."));
     if (pressing != facts.advice.end()) return ofAdvice(*pressing);
     // What is odd in the record and what a look would tell stand in the due list; they do not hide for weeks how the stack is.
     const auto first = std::find_if(facts.advice.begin(), facts.advice.end(), [&](const advice::Advice& a) { return (a.code != Code::recordDisagrees || a.wormsMissing) && a.code != Code::lookNext && a.code != Code::lowCarbon && !(a.code == Code::feedDue && a.on > facts.today); });

@@ -155,11 +155,12 @@ Part sumpPart(const SumpFacts& sump)
         part.value = ShelfWords::tr("holds up to %1; %2; estimating").arg(ui::volumeText(sump.capacityL), spigot);
         part.notes << ShelfWords::tr("The estimates are being made.");
     } else {
+        const QString runsIn = ui::flowBand(sump.estimate->drainedLPerWeek); // in the unit of the strip of this flow, whatever that of the sump is
         const ui::OneVolumeUnit alike{std::max(sump.capacityL, sump.estimate->sumpL.p95)};
         part.value = ShelfWords::tr("%1 in it, room for %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot);
         add(ShelfWords::tr("In it"), ShelfWords::tr("%1, of %2; %3").arg(ui::volumeBand(sump.estimate->sumpL), ui::volumeText(sump.capacityL), spigot));
         if (sump.fullOn && sump.spigot == journal::Spigot::shut) add(ShelfWords::tr("Full about"), ui::datesText(*sump.fullOn, sump.today));
-        add(ShelfWords::tr("Runs in now"), ui::flowBand(sump.estimate->drainedLPerWeek));
+        add(ShelfWords::tr("Runs in now"), runsIn);
         const reckoning::Band& ec = sump.estimate->leachateEc;
         const QString strength = ui::withRange(ui::numberText(ec.p50, 1), ui::numberText(ec.p05, 1), ui::numberText(ec.p95, 1));
         add(ShelfWords::tr("Strength"), ui::joined(ShelfWords::tr("about %1 mS/cm").arg(strength)));

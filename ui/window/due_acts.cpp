@@ -7,6 +7,7 @@
 #include "core/reckoning/next_look.h"
 #include "ui/common/formats.h"
 #include "ui/common/material_names.h"
+#include "ui/common/usual_amounts.h"
 #include "ui/forms/cautions.h"
 #include "ui/forms/tray_lift.h"
 #include "ui/shelf/usual_acts.h"
@@ -38,7 +39,7 @@ const Action* lastOf(const household::JournalView& journal, const std::string& s
 class Maker {
 public:
     Maker(const household::Household& household, const Advice& advice)
-        : household_{household}, advice_{advice}, journal_{household.journal()}, usual_{household.usual(advice.stack)}, today_{household.today()}, flushes_{flushesTheSump(household, advice.stack)}
+        : household_{household}, advice_{advice}, journal_{household.journal()}, usual_{ui::roundDefaults(household.usual(advice.stack))}, today_{household.today()}, flushes_{flushesTheSump(household, advice.stack)}
     {
         const auto* history = journal_->replay.stack(advice.stack);
         standing_ = history != nullptr ? history->on(today_) : nullptr;
@@ -101,7 +102,7 @@ private:
 
     DueAct paper(std::optional<Amount> amount)
     {
-        const Amount sheets = amount ? *amount : household::usualCover(household::usualCovers(journal_->entries, journal_->materials, today_), advice_.stack);
+        const Amount sheets = amount ? *amount : household::usualCover(household::usualCovers(journal_->entries, journal_->materials, today_), advice_.stack, ui::roundAmount(journal::defaultCoverAmount));
         return one(journal::Cover{sheets, usual_.coverMaterial}, advice_.slot, DueActs::tr("%1 of paper", "amount").arg(ui::amountText(sheets)));
     }
 
