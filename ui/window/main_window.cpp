@@ -1,4 +1,3 @@
-#include "ui/shelf/shelf_page.h"
 #include "ui/window/main_window.h"
 #include "core/store/household_file.h"
 
@@ -8,6 +7,7 @@
 #include "ui/exchange/journal_sheet_view.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
+#include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
 #include "ui/window/demo.h"
 #include "ui/window/desk.h"
