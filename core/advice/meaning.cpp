@@ -22,7 +22,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing."),
                 QT_TRANSLATE_NOOP("Advice", "Nothing yet; have bedding at hand for the emptied tray.")};
     case Code::harvestOverdue:
-        return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food."),
+        return {QT_TRANSLATE_NOOP("Advice", "Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat."),
                 QT_TRANSLATE_NOOP("Advice", "There is no room for food, and the colony goes on shrinking.")};
     case Code::addTray:
         return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check."),
@@ -79,7 +79,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6)."),
                 QT_TRANSLATE_NOOP("Advice", "The tray is lifted too early or too late; food is given to nobody.")};
     case Code::recordDisagrees:
-        return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding."),
+        return {QT_TRANSLATE_NOOP("Advice", "A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding."),
                 QT_TRANSLATE_NOOP("Advice", "Estimates rest on it as it stands.")};
     }
     return {"", ""};

@@ -5,6 +5,7 @@
 #include "core/model/masses.h"
 #include "core/model/members.h"
 #include "core/model/random.h"
+#include "core/reckoning/bed_year.h"
 #include "core/reckoning/expected_reading.h"
 
 #include <algorithm>
@@ -196,9 +197,8 @@ void Population::forgetFirstsUndone(int today)
 namespace {
 
 constexpr double jumpFrom = 2.5; ///< sd between a bed as read and as expected, from which u has jumped; it is brought to within one
-constexpr double slipFrom = 10.0; ///< sd from which it may as well be a slip of the pen, some 15 K …
+constexpr double slipFrom = 10.0; ///< sd from which it may as well be a slip of the pen, some 15 K, where the bed would kill worms
 constexpr double partedFrom = 5.0; ///< K, sd of the members' beds where some took it for true: no regression joins them again, the weights choose
-constexpr double harmlessFrom = 3.0, harmlessTo = 31.0; ///< … where the bed would kill worms: °C, beyond which cold and heat do (core/model/process_death.h)
 constexpr int foundWithin = 60;    ///< days since the first bedding in which castings may be older than the journal. Judgement, as all of these
 constexpr int beddedAtFirst = 7;   ///< of the trays that were written down when it began
 constexpr double foundTimes = 3.0; ///< as deep as by the estimate
@@ -263,7 +263,7 @@ bool findCastings(Population& population, const Look& look, std::span<const Expe
 /// 35 °C in a cold garage: 3.5 is as likely, and what is taken for true without a doubt kills the colony for good.
 bool mayBeASlip(const Look& look, double surprise)
 {
-    return look.kind == LookKind::bedTemperature && std::abs(surprise) > slipFrom && (look.value < harmlessFrom || look.value > harmlessTo);
+    return look.kind == LookKind::bedTemperature && std::abs(surprise) > slipFrom && (look.value < coldKillsBelow || look.value > heatKillsAbove);
 }
 
 bool isParted(const Look& look, std::span<const Expectation> expected, Weights weights)

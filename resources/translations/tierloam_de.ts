@@ -1257,10 +1257,6 @@
         <translation>Die Auffangschale in ein Messgefäß ablassen</translation>
     </message>
     <message>
-        <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
-        <translation>Ein Wert der letzten 60 Tage liegt außerhalb dessen, was die Aufzeichnung erwarten lässt, übliche Fütterungen scheinen zu fehlen, oder in einem Stapel mit Einstreu sind keine Würmer.</translation>
-    </message>
-    <message>
         <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
         <translation>Würmer einsetzen, sobald die Einstreu einen Tag gestanden hat, oder aufschreiben, wie viele darin sind</translation>
     </message>
@@ -1665,10 +1661,6 @@
         <translation>; im Ganzen fehlen %1: mehr auf einmal läuft durch</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter.</translation>
-    </message>
-    <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
         <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war, oder die Hälfte dessen, was binnen 120 Tagen da war (zurückgenommen bei 0,6).</translation>
     </message>
@@ -1731,6 +1723,14 @@
     <message>
         <source>%1; read again on %2: %3</source>
         <translation>%1; wieder abgelesen am %2: %3</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter oder in Kälte oder Hitze.</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
+        <translation>Ein Wert der letzten 60 Tage liegt außerhalb dessen, was die Aufzeichnung erwarten lässt; Messungen des Betts passen nicht zum Aufbau; es wurde mehr hineingegeben, als eine Etage fasst oder die Etagen tragen; übliche Fütterungen scheinen zu fehlen; oder in einem Stapel mit Einstreu sind keine Würmer.</translation>
     </message>
 </context>
 <context>

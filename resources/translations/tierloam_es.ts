@@ -1257,10 +1257,6 @@
         <translation>Vaciar el depósito en una medida</translation>
     </message>
     <message>
-        <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
-        <translation>Un valor de los últimos 60 días queda fuera de lo que cabe esperar por lo anotado, parece que faltan aportes habituales, o en una torre con cama no hay lombrices.</translation>
-    </message>
-    <message>
         <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
         <translation>Pon lombrices cuando la cama haya reposado un día, o anota cuántas hay</translation>
     </message>
@@ -1665,10 +1661,6 @@
         <translation>; en total faltan %1: lo que se vierte de golpe en exceso se escurre</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida.</translation>
-    </message>
-    <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
         <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, tras frío o calor menos de un décimo de lo que hubo en 60 días, o la mitad de lo que hubo en 120 (se retira en 0,6).</translation>
     </message>
@@ -1731,6 +1723,14 @@
     <message>
         <source>%1; read again on %2: %3</source>
         <translation>%1; leída de nuevo el %2: %3</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida ni por frío o calor.</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
+        <translation>Un valor de los últimos 60 días queda fuera de lo que cabe esperar por lo anotado; las lecturas del lecho no casan con los datos de la torre; se puso más de lo que cabe en una bandeja o de lo que admiten sus bandejas; parece que faltan aportes habituales; o en una torre con cama no hay lombrices.</translation>
     </message>
 </context>
 <context>

@@ -1257,10 +1257,6 @@
         <translation>Vider le bac dans une mesure</translation>
     </message>
     <message>
-        <source>A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.</source>
-        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre, des apports habituels semblent manquer, ou une pile garnie de litière n’a pas de vers.</translation>
-    </message>
-    <message>
         <source>Put worms in once the bedding has stood for a day, or write down how many are in it</source>
         <translation>Mettez des vers quand la litière a reposé un jour, ou notez combien il y en a</translation>
     </message>
@@ -1665,10 +1661,6 @@
         <translation>&#xa0;; il manque %1 en tout&#xa0;: davantage d’un coup ne fait que traverser</translation>
     </message>
     <message>
-        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food.</source>
-        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte, et non faute de nourriture.</translation>
-    </message>
-    <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
         <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours, ou la moitié de ce qu’il y avait en 120 (retiré à 0,6).</translation>
     </message>
@@ -1731,6 +1723,14 @@
     <message>
         <source>%1; read again on %2: %3</source>
         <translation>%1&#xa0;; relu le %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
+        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte, et non faute de nourriture ni par le froid ou la chaleur.</translation>
+    </message>
+    <message>
+        <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
+        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre&#xa0;; des mesures du lit ne vont pas avec les données de la pile&#xa0;; on a mis plus qu’un plateau ne contient ou que ses plateaux ne portent&#xa0;; des apports habituels semblent manquer&#xa0;; ou une pile garnie de litière n’a pas de vers.</translation>
     </message>
 </context>
 <context>
