@@ -17,7 +17,8 @@ constexpr int undoneWithin = 14;  ///< days
 constexpr int disagreesFor = 60;  ///< days; later nobody can look again at what was read
 constexpr int unwrittenFor = 183; ///< days for which the reckoning remembers who gave what
 constexpr std::size_t daysNamed = 5;
-constexpr double heapedOver = 1.25; ///< of the tray's height: no lid closes over it, and a nought too many is likelier. Ours
+constexpr double heapedOver = 1.25; ///< of the tray's height: no lid closes over it …
+constexpr double atOnce = 0.5;      ///< … by an entry that fills half of a tray alone: a nought too many is likelier. Both ours
 constexpr int setUpLately = 30;     ///< days after place or usual temperature were written down
 constexpr int readAgainWithin = 21; ///< days between two readings of the bed: outdoors the season moves it by 3 K meanwhile
 constexpr int silentAfter = 21;   ///< days without an entry …
@@ -221,8 +222,10 @@ void staleRecord(const StackReckoning& stack, std::vector<Advice>& to)
 const reckoning::Oversized* oversizedOf(const StackReckoning& stack, reckoning::Oversized::What what)
 {
     const auto& all = stack.oversized;
+    const double high = stack.record.trayHeightCm;
     const auto told = std::find_if(all.rbegin(), all.rend(), [&](const reckoning::Oversized& each) {
-        return each.what == what && daysBetween(each.day, stack.asOf) <= disagreesFor && (what == reckoning::Oversized::What::worms || each.comesTo > heapedOver * stack.record.trayHeightCm);
+        const bool far = what == reckoning::Oversized::What::worms || (each.comesTo > heapedOver * high && each.adds > atOnce * high);
+        return each.what == what && far && daysBetween(each.day, stack.asOf) <= disagreesFor;
     });
     return told == all.rend() ? nullptr : &*told;
 }

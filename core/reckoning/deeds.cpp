@@ -1,9 +1,9 @@
 #include "core/reckoning/deeds.h"
 
-#include "core/model/crowding.h"
 #include "core/model/elementary.h"
 #include "core/model/measures.h"
 #include "core/model/random.h"
+#include "core/reckoning/crowding.h"
 
 #include <algorithm>
 
@@ -48,21 +48,28 @@ double volumeOf(const Amount& amount) { return amount.volume().value_or(Volume{}
 
 std::string nameOr(const std::string& name, std::string_view otherwise) { return name.empty() ? std::string{otherwise} : name; }
 
-std::optional<Oversized> beyondRoom(const Ensemble& stack, int slot)
+double underTheRim(const Ensemble& stack) { return 100.0 * stack.height - 1.0; } // cm
+
+/// cm that the tray is filled to, median.
+double filledTo(const Ensemble& stack, int slot)
 {
     std::vector<double> over(static_cast<std::size_t>(stack.members())); // m³
     for (int i = 0; i < stack.members(); ++i) over[static_cast<std::size_t>(i)] = -room(MemberOf{stack, i}, slot);
     const auto middle = over.begin() + static_cast<std::ptrdiff_t>(over.size() / 2);
     std::nth_element(over.begin(), middle, over.end());
-    if (*middle <= 0.0) return std::nullopt;
-    const double most = 100.0 * stack.height - 1.0;
-    return Oversized{Oversized::What::matter, 0, {}, slot + 1, most + 100.0 * *middle / stack.area, most};
+    return underTheRim(stack) + 100.0 * *middle / stack.area;
+}
+
+std::optional<Oversized> beyondRoom(const Ensemble& stack, int slot, double before)
+{
+    const double most = underTheRim(stack), comesTo = filledTo(stack, slot);
+    return comesTo > most ? std::optional{Oversized{Oversized::What::matter, 0, {}, slot + 1, comesTo, most, comesTo - before}} : std::nullopt;
 }
 
 std::optional<Oversized> tooManyWorms(const Ensemble& stack, double kg)
 {
     const double most = mostWorms(squareMetres(stack.area * std::max(stack.trays(), 1))).base();
-    return kg > most ? std::optional{Oversized{Oversized::What::worms, 0, {}, 0, kg, most}} : std::nullopt;
+    return kg > most ? std::optional{Oversized{Oversized::What::worms, 0, {}, 0, kg, most, kg}} : std::nullopt;
 }
 
 }
@@ -83,9 +90,10 @@ std::optional<Oversized> Deeds::perform(Ensemble& stack, const journal::Step& st
     std::optional<Oversized> over;
     const auto put = [&](const std::optional<Portion>& given, bool isFeeding) {
         if (!given || slot < 0) return;
+        const double before = filledTo(stack, slot);
         addMatter(stack, slot, given->what, trueFresh(stack, *given, day, number),
                   isFeeding ? trueDryShare(stack, given->what.dryShare, day, number) : same(stack, given->what.dryShare), std::nullopt, isFeeding);
-        over = beyondRoom(stack, slot);
+        over = beyondRoom(stack, slot, before);
     };
 
     if (const auto* setup = std::get_if<journal::Setup>(&entry.action); setup != nullptr) {
@@ -103,9 +111,10 @@ std::optional<Oversized> Deeds::perform(Ensemble& stack, const journal::Step& st
         if (slot >= stack.trays() && step.batch) addTray(stack, *step.batch, history.batch(*step.batch).tray, day);
         const std::optional<Portion> given = portion(bed->material, bed->bedding);
         if (given && slot >= 0) {
+            const double before = filledTo(stack, slot);
             const double water = bed->moisture ? bed->moisture->fraction() / std::max(1.0 - bed->moisture->fraction(), 0.01) : laidWetness * given->what.held;
             addMatter(stack, slot, given->what, trueFresh(stack, *given, day, number), same(stack, given->what.dryShare), water, false);
-            over = beyondRoom(stack, slot);
+            over = beyondRoom(stack, slot, before);
         }
     } else if (const auto* feed = std::get_if<journal::Feed>(&entry.action)) {
         put(portion(nameOr(feed->material, journal::defaultFood), feed->food), true);

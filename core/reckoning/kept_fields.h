@@ -106,8 +106,8 @@ void pass(Archive& archive, TurnNote& of)
 template <class Archive>
 void pass(Archive& archive, Oversized& of)
 {
-    auto& [what, entry, day, slot, comesTo, most] = of;
-    each(archive, what, entry, day, slot, comesTo, most);
+    auto& [what, entry, day, slot, comesTo, most, adds] = of;
+    each(archive, what, entry, day, slot, comesTo, most, adds);
 }
 
 template <class Archive>

@@ -216,7 +216,8 @@ struct Oversized {
     Day day{};
     int slot = 0;                       ///< 1 = bottom; of worms 0
     double comesTo = 0;                 ///< cm that the tray is filled to, median; kg of worms that were put in
-    double most = 0;                    ///< cm under its rim less 1 cm; kg that its trays carry (core/model/crowding.h)
+    double most = 0;                    ///< cm under its rim less 1 cm; kg that its trays carry (core/reckoning/crowding.h)
+    double adds = 0;                    ///< of it by this entry alone
     bool operator==(const Oversized&) const = default;
 };
 

@@ -1706,7 +1706,7 @@
     </message>
     <message>
         <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
-        <translation>nach ihm ist die Etage auf Platz %1 bis %2 gefüllt, und sie ist %3 hoch</translation>
+        <translation>nach ihm ist die Etage an Platz %1 bis %2 gefüllt, und sie ist %3 hoch</translation>
     </message>
     <message>
         <source>%1 of worms were put in; these trays carry %2 at most</source>
@@ -13066,11 +13066,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Colony of the coming year, as usual, with the change, and of the new stack: the figures stand in the table above</source>
-        <translation>Volk des kommenden Jahres, wie üblich, mit der Änderung, und das des neuen Stapels: die Zahlen stehen in der Tabelle darüber</translation>
+        <translation>Bestand des kommenden Jahres, wie üblich, mit der Änderung, und der des neuen Stapels: die Zahlen stehen in der Tabelle darüber</translation>
     </message>
     <message>
         <source>colony, the new stack</source>
-        <translation>Volk, der neue Stapel</translation>
+        <translation>Bestand, der neue Stapel</translation>
     </message>
 </context>
 <context>

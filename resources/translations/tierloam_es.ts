@@ -1706,7 +1706,7 @@
     </message>
     <message>
         <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
-        <translation>según ella la bandeja del puesto %1 está llena hasta %2, y mide %3 de alto</translation>
+        <translation>según ella la bandeja del nivel %1 está llena hasta %2, y mide %3 de alto</translation>
     </message>
     <message>
         <source>%1 of worms were put in; these trays carry %2 at most</source>

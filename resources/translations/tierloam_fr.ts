@@ -1706,7 +1706,7 @@
     </message>
     <message>
         <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
-        <translation>d’après elle le plateau en place %1 est rempli jusqu’à %2, et il est haut de %3</translation>
+        <translation>d’après elle le plateau à la place %1 est rempli jusqu’à %2, et il est haut de %3</translation>
     </message>
     <message>
         <source>%1 of worms were put in; these trays carry %2 at most</source>
@@ -2602,7 +2602,7 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <name>DrainDoubt</name>
     <message>
         <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
-        <translation>%1, c’est plus qu’il n’a pu s’écouler&#xa0;: le bac de récupération contient %2. La quantité est-elle juste, et son unité&#xa0;?</translation>
+        <translation>%1, c’est plus qu’il n’a pu s’écouler&#xa0;: le bac contient %2. La quantité est-elle juste, et son unité&#xa0;?</translation>
     </message>
 </context>
 <context>

@@ -125,7 +125,7 @@ TEST(AdviceOfTheColony, ASlipOfThePenIsNamedAndNotTheWormsItKilled)
     EXPECT_THAT(find(adviceFor(stack), Code::recordDisagrees)->because, HasSubstr("none are written down"));
     stack.record.lastStocked = in(-3);
     EXPECT_THAT(find(adviceFor(stack), Code::recordDisagrees)->because, HasSubstr("none are left by what is known"));
-    stack.oversized = {{Oversized::What::worms, 12, in(-3), 0, 40.0, 0.8}};
+    stack.oversized = {{Oversized::What::worms, 12, in(-3), 0, 40.0, 0.8, 40.0}};
     const auto all = adviceFor(stack);
     EXPECT_EQ(std::count_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::recordDisagrees; }), 1);
     const Advice* told = find(all, Code::recordDisagrees);
@@ -142,7 +142,7 @@ TEST(AdviceOfTheColony, AHeapThatNoLidClosesOverIsToldWithItsEntry)
 {
     StackReckoning stack = calm();
     const double high = stack.record.trayHeightCm;
-    stack.oversized = {{Oversized::What::matter, 12, in(-3), 2, 1.26 * high, high - 1.0}, {Oversized::What::matter, 13, in(-2), 2, 1.2 * high, high - 1.0}};
+    stack.oversized = {{Oversized::What::matter, 12, in(-3), 2, 1.26 * high, high - 1.0, 0.6 * high}, {Oversized::What::matter, 13, in(-2), 2, 1.3 * high, high - 1.0, 0.4 * high}};
     const auto all = adviceFor(stack);
     const Advice* told = find(all, Code::recordDisagrees);
     ASSERT_NE(told, nullptr);

@@ -364,6 +364,7 @@ TEST(Reckon, EntryBeyondTheRoomIsKeptAndFlagged)
     EXPECT_EQ(notes.entries()[static_cast<std::size_t>(stack.oversized[0].entry) - 1].date.day, onDay(5));
     EXPECT_GT(stack.oversized[0].comesTo, 18.0); // 15 kg are some 20 to 30 L on 0.16 m²
     EXPECT_LT(stack.oversized[0].comesTo, 40.0);
+    EXPECT_NEAR(stack.oversized[0].adds, stack.oversized[0].comesTo - 4.0, 2.5) << "beside the bedding";
     EXPECT_GT(stack.now.slots[0].inputDryKg.p50, 2.0);
 }
 

@@ -114,7 +114,7 @@ TEST(HandbookText, ShowsEachOfItsFiguresWithItsSource)
 TEST(HandbookText, NoTextPromisesCastingsWithoutWorms)
 {
     const QStringList ofTheStack{QStringLiteral("No worms in it"), QStringLiteral("Keine Würmer darin"), QStringLiteral("Sin lombrices"),
-                                 QStringLiteral("A value of the last 60 days lies outside what the record leads to expect, usual feedings seem to be missing, or no worms are in a stack that has bedding.")}; // what a journal lacks, not what castings are
+                                 QStringLiteral("A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.")}; // what a journal lacks, not what castings are
     for (const char* language : {"de", "es", "fr"}) {
         QFile file{QStringLiteral(TIERLOAM_SOURCE_DIR "/resources/translations/tierloam_%1.ts").arg(QString::fromLatin1(language))};
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << language;

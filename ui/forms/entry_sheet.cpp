@@ -2,7 +2,7 @@
 
 #include "core/advice/too_early.h"
 #include "core/exchange/refusal_text.h"
-#include "core/model/crowding.h"
+#include "core/reckoning/crowding.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
 #include "ui/common/dates.h"
@@ -390,7 +390,7 @@ QString EntrySheet::doubtText() const
     if (kind_ == FormKind::drain || kind_ == FormKind::flush) return drainDoubtText(body_->action(), *standing);
     if (kind_ != FormKind::stock) return {};
     const Amount put = std::get<journal::Stock>(body_->action()).worms;
-    const Mass most = model::mostWorms(standing->settings.area * std::max(1, standing->trays()));
+    const Mass most = reckoning::mostWorms(standing->settings.area * std::max(1, standing->trays()));
     return put.mass() && *put.mass() > most ? tr("%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(put), ui::massText(most.base())) : QString{};
 }
 

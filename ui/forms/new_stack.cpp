@@ -3,7 +3,7 @@
 #include "core/household/seasons.h"
 #include "core/journal/names.h"
 #include "core/materials/bedding.h"
-#include "core/model/crowding.h"
+#include "core/reckoning/crowding.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/area_field.h"
 #include "ui/common/choice_field.h"
@@ -201,7 +201,7 @@ QString NewStack::Private::doubt() const
     const auto high = height->length();
     if (!floor) return {};
     QStringList lines;
-    const Mass most = model::mostWorms(*floor);
+    const Mass most = reckoning::mostWorms(*floor);
     if (const auto put = worms->amount().value; put && put->mass() && *put->mass() > most)
         lines << tr("%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(*put), ui::massText(most.base()));
     const materials::Material* food = context.journal->materials.find(journal::defaultFood);
