@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/advice/advice.h"
+#include "core/reckoning/overdue.h"
 #include "core/reckoning/overfeeding.h"
 
 #include <QCoreApplication>
@@ -15,7 +16,7 @@ namespace tierloam::advice {
 
 // Thresholds that the words of a rule name as well (meaning.cpp). °C; that something is to be done from 30 and 5 on is common practice, no source.
 inline constexpr double hotAbove = reckoning::overfedWarmth;
-inline constexpr double coldBelow = 5.0;
+inline constexpr double coldBelow = reckoning::chilledBelow;
 inline constexpr double fewWorms = 0.005; // kg: a dozen grown ones, which eat nothing worth giving. Ours
 inline constexpr double leastPaperKg = 0.03; // a week; less is within a handful. Ours
 // Litres a week and m² of tray; common practice, no source.

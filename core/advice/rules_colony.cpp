@@ -21,6 +21,8 @@ constexpr double dwindledTo = 0.5, dwindledNoMore = 0.6; ///< … of what it was
 constexpr double suddenly = 0.9;    ///< of the day before: taken out or moved, which its keeper knows
 constexpr int seenLately = 14;      ///< days for which a look for worms says more than the estimate
 
+bool wereSeen(const StackReckoning& stack) { return stack.record.lastWormLook && daysBetween(*stack.record.lastWormLook, stack.asOf) < seenLately; }
+
 /// The greatest colony of the last days.
 const StackEstimate* most(const StackReckoning& stack)
 {
@@ -79,9 +81,8 @@ void wormsMissing(const StackReckoning& stack, std::vector<Advice>& to)
 /// What is the matter is told where it is known; whether it is so at all, a minute's look.
 void dwindling(const StackReckoning& stack, std::vector<Advice>& to)
 {
-    const bool seen = stack.record.lastWormLook && daysBetween(*stack.record.lastWormLook, stack.asOf) < seenLately;
     const reckoning::TrayEstimate* top = trayToFeed(stack);
-    if (seen || top == nullptr || !hasDwindled(stack)) return;
+    if (wereSeen(stack) || top == nullptr || !hasDwindled(stack)) return;
     const StackEstimate& before = cameDownFrom(stack, stack.now);
     QString why = say(QT_TRANSLATE_NOOP("Advice", "colony %1; on %2 it was %3")).arg(wording::massBand(stack.now.colonyKg), date(before.day, stack.asOf), massText(before.colonyKg.p50));
     if (stack.now.ration.p50 < 1.0) why += say(QT_TRANSLATE_NOOP("Advice", "; they assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
@@ -99,7 +100,7 @@ void nearlyGone(const StackReckoning& stack, std::vector<Advice>& to)
     QString why = say(QT_TRANSLATE_NOOP("Advice", "hardly any are left by what is known: colony %1")).arg(wording::massBand(stack.now.colonyKg));
     if (before != nullptr && before->colonyKg.p50 > stack.now.colonyKg.p50)
         why += say(QT_TRANSLATE_NOOP("Advice", "; on %1 it was %2")).arg(date(before->day, stack.asOf), massText(before->colonyKg.p50));
-    const bool seen = stack.record.lastWormLook && daysBetween(*stack.record.lastWormLook, stack.asOf) < seenLately;
+    const bool seen = wereSeen(stack);
     if (seen && !hardly) return;
     if (seen) {
         add(to, stack, Code::recordDisagrees, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Put worms in, or write down how many are in it; give no food until then")), why);

@@ -16,7 +16,6 @@ constexpr int unfedFor = 14;                 ///< days, or two usual gaps
 constexpr double farLess = 0.8;              ///< of what keeps the colony; ours
 constexpr int replayed = 60;                 ///< days
 constexpr int declineWithin = 60;            ///< days ahead
-constexpr double tooCold = 5.0;              ///< °C, as advice has it
 
 }
 
@@ -30,7 +29,7 @@ bool wantsFood(const StackReckoning& stack)
 
 bool isOutOfSeason(const StackReckoning& stack)
 {
-    const auto kills = [](const StackEstimate& day) { return day.binTempC != Band{} && (day.binTempC.p50 < tooCold || day.binTempC.p50 > overfedWarmth); };
+    const auto kills = [](const StackEstimate& day) { return day.binTempC != Band{} && (day.binTempC.p50 < chilledBelow || day.binTempC.p50 > overfedWarmth); };
     return kills(stack.now) || std::any_of(stack.forecast.days.begin(), stack.forecast.days.end(), [&](const StackEstimate& week) {
         return daysBetween(stack.now.day, week.day) <= declineWithin && kills(week);
     });

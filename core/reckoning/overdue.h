@@ -4,6 +4,7 @@
 
 namespace tierloam::reckoning {
 
+inline constexpr double chilledBelow = 5.0; ///< °C of a bed in which worms hardly eat or move; common practice, no source
 inline constexpr int overdueAfter = 30;     ///< days of ready and turn
 inline constexpr double rimCm = 1.0, rimAgainCm = 2.0; ///< from the rim: full, and so until it has sunk
 
