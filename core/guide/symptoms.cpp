@@ -64,6 +64,8 @@ double density(const Seen& s)
     return s.member.colony / floor;
 }
 
+constexpr double fullWitness = 3.0; ///< feedings of which the covers tell a habit: one alone tells a third of it. Ours
+
 /// How plainly a cause shows, 0 to 1. Thresholds are ours, near to where the model starts to do harm.
 double signs(Cause cause, const Seen& s)
 {
@@ -80,7 +82,7 @@ double signs(Cause cause, const Seen& s)
         return std::max(ramp(idle, 2.0, 4.5), 0.8 * ramp(-s.member.ration, -0.9, -0.5));
     }
     case Cause::unsuitable: return ramp(s.journal.doubtfulShare, 0.03, 0.20);
-    case Cause::uncovered: return s.journal.feedings21 > 0 ? ramp(s.journal.uncoveredShare, 0.30, 0.90) : 0.0;
+    case Cause::uncovered: return std::min(1.0, s.journal.feedings21 / fullWitness) * ramp(s.journal.uncoveredShare, 0.30, 0.90);
     case Cause::lowCarbon: return s.journal.carbonToNitrogen ? ramp(-*s.journal.carbonToNitrogen, -26.0, -18.0) : 0.0;
     case Cause::young: return ramp(-s.journal.ageDays, -80.0, -35.0);
     case Cause::crowded: return std::max(ramp(density(s), 1.8, 3.2), ramp(bottomAge(s.stack), 330.0, 480.0));

@@ -89,8 +89,10 @@ Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const mat
     std::vector<Day> coverDays;
     std::optional<Volume> sump;
     std::optional<journal::Spigot> spigot;
+    std::optional<Day> begun;
     for (const journal::Entry* entry : latestFirst) {
         const Day day = entry->date.day;
+        if (std::holds_alternative<journal::Bed>(entry->action)) begun = day;
         if (const auto* feed = std::get_if<journal::Feed>(&entry->action)) rememberDay(feeds, {feed->food, feed->material, day}, materials);
         if (const auto* water = std::get_if<journal::Water>(&entry->action)) remember(waters, {water->poured, {}, day});
         if (const auto* setup = std::get_if<journal::Setup>(&entry->action)) {
@@ -118,6 +120,8 @@ Usual usualFrom(const std::vector<const journal::Entry*>& latestFirst, const mat
     usual.drain = atMost(usual.drain, mostDrained(sump.value_or(journal::StackSettings{}.sump), spigot.value_or(journal::Spigot::open)));
     if (!feeds.empty()) usual.feedMaterial = feeds.front().material;
     if (!covers.empty()) usual.coverMaterial = covers.front().material;
+    // The form for a new stack asks for no cover: what went in on its first day is no habit of leaving food open.
+    std::erase_if(feeds, [&](const Done& feed) { return begun && feed.day == *begun; });
     const auto covered = std::count_if(feeds.begin(), feeds.end(), [&](const Done& feed) { return std::ranges::find(coverDays, feed.day) != coverDays.end(); });
     const bool usually = feeds.empty() || 2 * covered > static_cast<std::ptrdiff_t>(feeds.size());
     usual.coverKnown = !covers.empty();

@@ -9279,10 +9279,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Warte. Futter muss erst weich werden, und eine erste Etage braucht {first-tray-alone}. Füttere wenig und halte das Bett feucht.</translation>
     </message>
     <message>
-        <source>Lift the bottom tray to the top and harvest it; or give some worms away, or begin another stack with them.</source>
-        <translation>Hebe die unterste Etage nach oben und ernte sie; oder gib einige Würmer weg, oder beginne mit ihnen einen weiteren Stapel.</translation>
-    </message>
-    <message>
         <source>Leave a light on and the lid closed for some nights. They settle; it is no sign of a bad bed.</source>
         <translation>Lass einige Nächte ein Licht an und den Deckel zu. Sie gewöhnen sich ein; es ist kein Zeichen für ein schlechtes Bett.</translation>
     </message>
@@ -9381,6 +9377,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
         <translation>bis auf den Boden der untersten Etage graben. Dort liegt Humus zuerst, unter Futter und Einstreu.</translation>
+    </message>
+    <message>
+        <source>Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.</source>
+        <translation>Geben Sie ihnen Platz: eine weitere Etage, wenn eine frei ist, oder eine Ernte der untersten, sobald ihr Humus reif ist. Oder geben Sie Würmer ab, oder beginnen Sie mit ihnen einen weiteren Stapel.</translation>
     </message>
 </context>
 <context>

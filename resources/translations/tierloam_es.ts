@@ -9280,10 +9280,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Espera. El alimento tiene que ablandarse primero, y una primera bandeja tarda {first-tray-alone}. Alimenta un poco y mantén húmedo el lecho.</translation>
     </message>
     <message>
-        <source>Lift the bottom tray to the top and harvest it; or give some worms away, or begin another stack with them.</source>
-        <translation>Sube la bandeja inferior y coséchala; o regala algunas lombrices, o empieza con ellas otra torre.</translation>
-    </message>
-    <message>
         <source>Leave a light on and the lid closed for some nights. They settle; it is no sign of a bad bed.</source>
         <translation>Deja una luz encendida y la tapa cerrada unas noches. Se calman; no es señal de mal lecho.</translation>
     </message>
@@ -9382,6 +9378,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
         <translation>cava hasta el fondo de la bandeja inferior. El humus aparece primero allí, bajo la comida y la cama.</translation>
+    </message>
+    <message>
+        <source>Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.</source>
+        <translation>Deles sitio: una bandeja más si hay una libre, o una cosecha de la de abajo en cuanto su humus esté listo. O regale lombrices, o empiece con ellas otra torre.</translation>
     </message>
 </context>
 <context>

@@ -9279,10 +9279,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Attendre. La nourriture doit d’abord ramollir, et un premier plateau prend {first-tray-alone}. Nourrir un peu et garder le lit humide.</translation>
     </message>
     <message>
-        <source>Lift the bottom tray to the top and harvest it; or give some worms away, or begin another stack with them.</source>
-        <translation>Monter le plateau du bas et le récolter&#xa0;; ou donner des vers, ou démarrer une autre pile avec eux.</translation>
-    </message>
-    <message>
         <source>Leave a light on and the lid closed for some nights. They settle; it is no sign of a bad bed.</source>
         <translation>Laisser une lampe allumée et le couvercle fermé quelques nuits. Ils s’installent&#xa0;; ce n’est pas le signe d’un mauvais lit.</translation>
     </message>
@@ -9381,6 +9377,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
         <translation>creuser jusqu’au fond du plateau du bas. Le lombricompost s’y trouve d’abord, sous la nourriture et la litière.</translation>
+    </message>
+    <message>
+        <source>Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.</source>
+        <translation>Donnez-leur de la place&#xa0;: un plateau de plus s’il en reste un libre, ou une récolte de celui du bas dès que son lombricompost est prêt. Ou donnez des vers, ou commencez avec eux une autre pile.</translation>
     </message>
 </context>
 <context>

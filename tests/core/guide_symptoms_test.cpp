@@ -132,6 +132,21 @@ TEST(RankCauses, PutsFirstWhatTheRecordShows)
     }
 }
 
+/// One feeding without a cover written down is no habit: a third of what three of them tell.
+TEST(RankCauses, OneOpenFeedingSaysLittle)
+{
+    const auto uncovered = [](int feedings) {
+        Circumstances care = goodCare();
+        care.feedings21 = feedings;
+        care.uncoveredShare = 1;
+        return probability(rankCauses(Symptom::flies, goodStack(), care), Cause::uncovered);
+    };
+    EXPECT_GT(uncovered(3), 0.7);
+    EXPECT_LT(uncovered(1), 0.6);
+    EXPECT_GT(uncovered(1), uncovered(0));
+    EXPECT_NEAR(uncovered(6), uncovered(3), 1e-12);
+}
+
 // Bayes by hand: water at 1.2 of what the tray holds in every member shows fully, the other causes of standing water not at all:
 // 0.44 · 14 against 0.44 · 0.04 and 0.12 · 0.04, all of four fifths, and the fifth that comes of something else.
 TEST(RankCauses, IsBayesByHand)

@@ -35,6 +35,16 @@ TEST(HouseholdUsual, IsTheMedianOfTheLastFive)
     EXPECT_EQ(usual(weekly({fed(123.4567)})).feed, (Amount{123.4567, Unit::g})) << "as typed";
 }
 
+/// The form for a new stack asks for no cover: the first feeding must not talk people out of every later one.
+TEST(HouseholdUsual, TheFirstDaysFeedingIsNoHabitOfLeavingFoodOpen)
+{
+    journal::Entries entries = {entry(journal::Bed{Amount{800, Unit::g}, "cardboard shredded"}, first, "Scullery"), entry(fed(200), first, "Scullery")};
+    EXPECT_EQ(usual(entries).coverWithFeed, journal::defaultCoverAmount);
+    EXPECT_TRUE(usual(entries).feedKnown);
+    entries.push_back(entry(fed(200), first + std::chrono::days{7}, "Scullery"));
+    EXPECT_FALSE(usual(entries).coverWithFeed) << "left open by a later feeding";
+}
+
 /// What was given eight months ago is no habit of a stack that got a handful today.
 TEST(HouseholdUsual, WhatWasGivenBeforeALongGapIsForgotten)
 {

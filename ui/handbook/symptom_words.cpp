@@ -150,7 +150,7 @@ QString remedyText(Cause cause)
     case Cause::uncovered: return SymptomWords::tr("Bury the food a little and cover it with paper, now and with each feeding. Flies that are there are gone in {fly-days} if nothing new lies open.");
     case Cause::lowCarbon: return SymptomWords::tr("Work dry shredded cardboard into the top tray, and feed less of grounds and greens for some weeks.");
     case Cause::young: return SymptomWords::tr("Wait. Food has to soften first, and a first tray takes {first-tray-alone}. Feed a little and keep the bed moist.");
-    case Cause::crowded: return SymptomWords::tr("Lift the bottom tray to the top and harvest it; or give some worms away, or begin another stack with them.");
+    case Cause::crowded: return SymptomWords::tr("Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.");
     case Cause::disturbed: return SymptomWords::tr("Leave a light on and the lid closed for some nights. They settle; it is no sign of a bad bed.");
     case Cause::count: break;
     }
