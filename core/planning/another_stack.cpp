@@ -21,12 +21,10 @@ constexpr double ofTheLimit[] = {1.0, 0.75, 0.5, 0.35, 0.25}; ///< that are trie
 Population begun(Population members, const Course& course, double wormsKg)
 {
     model::Ensemble& stack = members.stack;
-    int batch = 0;
-    for (const model::TrayShape& shape : stack.shapes) batch = std::max(batch, shape.batch);
     model::takeWormShare(stack, 1.0);
     while (stack.trays() > 0) model::harvest(stack, stack.trays() - 1, 1.0);
     model::drain(stack, std::nullopt);
-    model::addTray(stack, batch + 1, 1, course.today);
+    model::addTray(stack, course.batches, 1, course.today);
     const model::PerMember fresh(static_cast<std::size_t>(stack.members()), course.beddingKg);
     model::addMatter(stack, 0, course.bedding, fresh, model::PerMember(fresh.size(), course.bedding.dryShare), course.beddingWater, false);
     model::stock(stack, 0, wormsKg, std::nullopt, false);
@@ -37,6 +35,7 @@ Population begun(Population members, const Course& course, double wormsKg)
 /// The household's hands, at a stack whose lid is on and that is fed from tomorrow on.
 Course courseOf(Course course)
 {
+    ++course.batches; // its first tray
     course.surroundings.lidOn = true;
     course.surroundings.lidBackOn.reset();
     course.care.firstIn = 1;

@@ -17,6 +17,7 @@ Course StackRun::courseFrom(int day) const
 {
     Course course;
     course.today = day;
+    course.batches = static_cast<int>(history_.batches.size());
     course.surroundings = now_.surroundings;
     if (const auto since = standing()->dryingSince) course.surroundings.lidBackOn = dryingEnds(day, daysBetween(*since, dayAt(day)));
     course.care = usualCare(entries_, history_, deeds_, dayAt(day));

@@ -43,9 +43,7 @@ void deedsOf(Population& members, const Course& course, const ChangedPlan& plan,
     if (plan.split && plan.split->on == day) takeWormShare(stack, plan.split->share);
     if (plan.harvestOn == day && stack.trays() > 0) harvest(stack, 0, 1.0);
     if (plan.trayAddedOn == day) {
-        int batch = 0;
-        for (const TrayShape& shape : stack.shapes) batch = std::max(batch, shape.batch);
-        addTray(stack, batch + 1, 0, number);
+        addTray(stack, course.batches + 1, 0, number);
         const PerMember fresh(static_cast<std::size_t>(stack.members()), course.beddingKg);
         addMatter(stack, stack.trays() - 1, course.bedding, fresh, PerMember(fresh.size(), course.bedding.dryShare), course.beddingWater, false);
     }
@@ -92,16 +90,21 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
     out.leastAir.assign(count, 1.0);
     // An open spigot never fills the sump; of a shut one the usual drains are left out: the date is that on which it must be drained.
     const bool shut = around.spigot == journal::Spigot::shut;
-    const std::vector<double> sumpNow = perMember(stack, [](const MemberOf& m) { return m.block.stack.sump[m.lane]; });
+    std::vector<double> sumpThen = perMember(stack, [](const MemberOf& m) { return m.block.stack.sump[m.lane]; });
     const std::vector<double> inNow = perMember(stack, intoSump);
+    std::vector<double> inThen = inNow; // when the level was that
     for (std::size_t i = 0; shut && i < count; ++i)
-        if (sumpNow[i] >= stack.sumpCapacity) out.sumpFull[i] = course.today;
+        if (sumpThen[i] >= stack.sumpCapacity) out.sumpFull[i] = course.today;
 
     for (int step = 1; step <= ahead; ++step) {
         if (stop.stop_requested()) return std::nullopt;
         const int number = course.today + step;
         const Day day = around.firstBedding + std::chrono::days{number};
         deedsOf(members, course, plan, day, number);
+        if (plan.leave && plan.leave->drain && plan.leave->on == day) {
+            sumpThen = perMember(stack, [](const MemberOf& m) { return m.block.stack.sump[m.lane]; });
+            inThen = perMember(stack, intoSump);
+        }
         for (; nextFeed != plan.ramp.end() && nextFeed->from <= day; ++nextFeed) care = careWith(course.care, nextFeed->kgPerWeek, course.kitchen);
         const bool away = plan.away && day >= plan.away->first && day <= plan.away->second;
         if (care.isDue(step) && !away) {
@@ -116,7 +119,7 @@ std::optional<Outlook> lookAhead(Population members, const Course& course, const
             const Ensemble::Block& block = stack.blocks[static_cast<std::size_t>(b)];
             const std::size_t from = static_cast<std::size_t>(b) * lanes;
             for (std::size_t m = 0; shut && m < lanes; ++m)
-                if (out.sumpFull[from + m] == never && sumpNow[from + m] + block.stack.intoSump[m] - inNow[from + m] >= stack.sumpCapacity)
+                if (out.sumpFull[from + m] == never && sumpThen[from + m] + block.stack.intoSump[m] - inThen[from + m] >= stack.sumpCapacity)
                     out.sumpFull[from + m] = number;
             if (step > airWatched) return;
             for (const TrayBlock& tray : block.trays)

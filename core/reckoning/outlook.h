@@ -34,6 +34,7 @@ struct Surroundings {
 /// How a stack goes on: everything but the members themselves.
 struct Course {
     int today = 0;                    ///< day number of the last day of the journal
+    int batches = 0;                  ///< that ever stood: the next one laid has the number after it, as the journal will number it
     Surroundings surroundings;
     UsualCare care;
     model::Substance kitchen;         ///< of a feeding that is planned

@@ -127,8 +127,9 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
         const Reckoning* before = options.previous.get();
         const StackReckoning* same = before != nullptr && before->asOf == options.asOf && before->members == result->members
             ? before->stack(wanted[i]->name) : nullptr;
-        if (same != nullptr && same->digest == digest && same->present != nullptr // one read from what was kept has no members
-            && same->present->course.surroundings.southern == options.southern) {
+        // What was handed over in between holds stacks of the reckoning before it; what was read from what was kept has no members.
+        if (same != nullptr && same->digest == digest && same->asOf == options.asOf && same->present != nullptr
+            && same->present->members.stack.members() == result->members && same->present->course.surroundings.southern == options.southern) {
             result->stacks[i] = *same;
             noteToCome(i);
         } else {

@@ -50,7 +50,7 @@ public:
     {
         if (wish.change.usualTemperature) around_.settings.temp = celsius(*wish.change.usualTemperature);
         if (wish.change.feedKgPerWeek) care_ = careWith(care_, *wish.change.feedKgPerWeek, course_.kitchen);
-        for (const TrayShape& shape : members_.stack.shapes) lastBatch_ = std::max(lastBatch_, shape.batch);
+        lastBatch_ = course_.batches;
     }
 
     std::optional<RotationCourse> live()
@@ -68,7 +68,7 @@ public:
             const int day = course_.today + step;
             pass(members_, day);
             turn_.note(members_, !spare(), day);
-            if (takeOn_ == day) take(day); // in the evening, on the day on which it falls due
+            if (takeOn_ && *takeOn_ <= day) take(day); // in the evening, on the day on which it falls due
             else if (due(day)) stepOn(day);
         }
         for (TrayStay& stay : made_.stays)
@@ -220,7 +220,11 @@ private:
         if (onlyTray()) return takeTheOnly(day);
         rotate(members_.stack);
         around_.lidOn = false; // as the journal takes a rotation
-        takeOn_ = around_.lidBackOn = takingDay(static_cast<int>(made_.harvests.size()) - 1, day + wish_.daysDrying);
+        // A lift that had to wait, for the tray before it was still in the light, takes its taking day along.
+        const int harvest = static_cast<int>(made_.harvests.size()) - 1;
+        const auto wished = wish_.liftOn.find(harvest);
+        const bool waited = wished != wish_.liftOn.end() && wished->second < at(day);
+        takeOn_ = around_.lidBackOn = waited ? day + wish_.daysDrying : takingDay(harvest, day + wish_.daysDrying);
         newTurn(day);
     }
 

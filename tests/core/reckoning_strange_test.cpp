@@ -171,6 +171,8 @@ TEST(Unwritten, FeedingsAreGuessedWhereTheTrayIsHeavierThanItsJournal)
         return most;
     };
     EXPECT_GT(fedShare(reckoned(heavier, 110)), fedShare(reckoned(notes, 110)));
+    // Six weeks between two feedings of a weekly habit: five may have been left out.
+    EXPECT_EQ(reckoned(notes, 110).present->members.unwritten.size(), 5U);
     Notes away = notes;
     away.add(59, "Mill", Event{"away", onDay(99)});
     EXPECT_EQ(fedShare(reckoned(away, 110)), 0.0) << "nobody feeds in silence while all are away";
