@@ -2,6 +2,7 @@
 
 #include "core/advice/food_limit.h"
 #include "core/advice/rules.h"
+#include "core/advice/words.h"
 #include "core/wording/dates.h"
 
 #include <algorithm>
@@ -55,7 +56,7 @@ namespace {
 constexpr int longestDrying = 7;    ///< days from the lift to the taking (2 to 7: common practice, no source)
 constexpr int leastAwayToWait = 3;  ///< days away that a tray in the light may well be left alone for
 
-/// While nobody is there: what presses is told all the same, since somebody may be asked to come by. All else is for the day of their return, no look is asked
+/// While nobody is there: what presses is told all the same, since somebody may be asked to come by. All else, and a full tray, is for the day of their return, no look is asked
 /// for, and that no food is to be given lapses: nobody gives any, and on the return it is another question. What withholds it because the tray is to be
 /// emptied stands.
 void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& all)
@@ -66,8 +67,10 @@ void forTheReturn(const reckoning::StackReckoning& stack, std::vector<Advice>& a
         const bool isOfNoFood = each.food == Food::withhold && each.code != Code::harvestReady;
         return each.severity < Severity::concern && (each.look || each.food == Food::give || isOfNoFood);
     });
-    for (Advice& each : all)
-        if (each.severity < Severity::concern) each.on = std::max(each.on, back);
+    for (Advice& each : all) {
+        const bool isOfRoom = each.code == Code::addTray || each.code == Code::trayFull; // nobody feeds meanwhile
+        if (each.severity < Severity::concern || isOfRoom) each.on = std::max(each.on, back);
+    }
 }
 
 /// The usual gap since the last feeding ends then.
@@ -108,7 +111,25 @@ void beforeLeaving(const reckoning::StackReckoning& stack, std::vector<Advice>& 
             else if (!early) continue;
             gone << wording::dayRange(from, to, stack.asOf);
         }
-        if (!gone.isEmpty()) each.because += say(QT_TRANSLATE_NOOP("Advice", "; nobody is there: %1")).arg(gone.join(say(QT_TRANSLATE_NOOP("Advice", ", ")))).toStdString();
+        if (!gone.isEmpty())
+            each.because = plain(withMore(QString::fromStdString(each.because), say(QT_TRANSLATE_NOOP("Advice", "nobody is there: %1")).arg(gone.join(say(QT_TRANSLATE_NOOP("Advice", ", "))))));
+    }
+}
+
+}
+
+namespace {
+
+/// Of what presses alike on one day these come first: worms die of it, while a full tray waits.
+bool endangersWorms(Code code)
+{
+    switch (code) {
+    case Code::heat:
+    case Code::cold:
+    case Code::tooDry:
+    case Code::tooWet:
+    case Code::overfed: return true;
+    default: return false;
     }
 }
 
@@ -132,7 +153,8 @@ std::vector<Advice> adviceFor(const reckoning::StackReckoning& stack)
     forTheReturn(stack, all);
     beforeLeaving(stack, all);
     std::stable_sort(all.begin(), all.end(), [](const Advice& a, const Advice& b) {
-        return a.severity != b.severity ? a.severity > b.severity : a.on < b.on;
+        if (a.severity != b.severity) return a.severity > b.severity;
+        return a.on != b.on ? a.on < b.on : endangersWorms(a.code) && !endangersWorms(b.code);
     });
     return all;
 }

@@ -1,4 +1,5 @@
 #include "core/advice/rules.h"
+#include "core/advice/words.h"
 
 #include <algorithm>
 #include <iterator>
@@ -48,6 +49,16 @@ void oneLookADay(std::vector<Advice>& all)
     all = std::move(kept);
 }
 
+/// The tray that is added is the room that is wanted: told once, as pressing as the full tray is and with its figures.
+void fullTrayAsks(std::vector<Advice>& all)
+{
+    const auto of = [&all](Code code) { return std::find_if(all.begin(), all.end(), [code](const Advice& each) { return each.code == code; }); };
+    const auto add = of(Code::addTray), full = of(Code::trayFull);
+    if (add == all.end() || full == all.end() || full->severity <= add->severity) return;
+    add->severity = full->severity;
+    add->because = plain(withMore(QString::fromStdString(add->because), QString::fromStdString(full->because)));
+}
+
 }
 
 bool contradict(const Advice& a, const Advice& b)
@@ -71,6 +82,7 @@ void settleContradictions(std::vector<Advice>& all)
     // And is told once: a hint to wait adds nothing to it.
     const auto isHintToWait = [](const Advice& each) { return each.code == Code::overfed && each.severity == Severity::hint; };
     if (std::any_of(all.begin(), all.end(), [&](const Advice& each) { return each.food == Food::withhold && !isHintToWait(each); })) std::erase_if(all, isHintToWait);
+    fullTrayAsks(all);
     for (const Pair& pair : pairs)
         if (has(all, pair.stays)) std::erase_if(all, [&](const Advice& each) { return each.code == pair.goes; });
     oneLookADay(all);
@@ -78,7 +90,7 @@ void settleContradictions(std::vector<Advice>& all)
     const auto early = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::tooEarly && each.food == Food::give; });
     const auto feed = std::find_if(all.begin(), all.end(), [](const Advice& each) { return each.code == Code::feedDue || each.code == Code::hungry; });
     if (early == all.end() || feed == all.end()) return;
-    feed->because += "; " + plain(say(QT_TRANSLATE_NOOP("Advice", "into the tray beneath the new one, which came early: %1")).arg(QString::fromStdString(early->because)));
+    feed->because = plain(withMore(QString::fromStdString(feed->because), say(QT_TRANSLATE_NOOP("Advice", "into the tray beneath the new one, which came early: %1")).arg(QString::fromStdString(early->because))));
     all.erase(early);
 }
 

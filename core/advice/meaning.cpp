@@ -28,7 +28,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check."),
                 QT_TRANSLATE_NOOP("Advice", "The tray fills to its rim and food no longer fits.")};
     case Code::tooEarly:
-        return {QT_TRANSLATE_NOOP("Advice", "A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %."),
+        return {QT_TRANSLATE_NOOP("Advice", "A tray was added while the chance that the one beneath is filled was below 50 % and a week's food still fitted into it, or lifted while the chance that it is ready was below 30 %."),
                 QT_TRANSLATE_NOOP("Advice", "The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.")};
     case Code::feedDue:
         return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least {least} can be borne."),
@@ -43,7 +43,7 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits."),
                 QT_TRANSLATE_NOOP("Advice", "Food lies against the lid, and the trays above cannot rest on it.")};
     case Code::lowCarbon:
-        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for."),
+        return {QT_TRANSLATE_NOOP("Advice", "What was given in 8 weeks, cover included, has a C:N below 20 (taken back at 22); up to 25 when that of the bed is below 18 (taken back at 19). Less than {paper} of paper a week is not asked for."),
                 QT_TRANSLATE_NOOP("Advice", "Nitrogen is lost as ammonia, which smells and burns worms.")};
     case Code::tooWet:
         return {QT_TRANSLATE_NOOP("Advice", "For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %."),

@@ -45,6 +45,15 @@ bool mayBeLifted(const reckoning::StackReckoning& stack);
 /// nullptr: none.
 const reckoning::TrayEstimate* readyBetween(const reckoning::StackReckoning& stack);
 
+/// What is said of a turn that has come and waits for readiness, where no look is asked for with it.
+QString notReadyYet(const reckoning::StackReckoning& stack);
+
+/// "on 3 May the colony was 390 g, now 190 g": where it has come down by half without a word of its keeper; empty: it has not.
+QString dwindledText(const reckoning::StackReckoning& stack);
+
+/// Days before which a feeding that falls due is told.
+inline constexpr int feedToldAhead = 2;
+
 /// Fewer worms than food is worth giving for.
 bool hasHardlyAWorm(const reckoning::StackReckoning& stack);
 

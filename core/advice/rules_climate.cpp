@@ -16,6 +16,7 @@ namespace {
 constexpr double deadlyAbove = 33.0;
 constexpr double deadlyNoMore = 31.5; ///< urgent until the bed is below it
 constexpr double deadlyBelow = 1.0;
+constexpr double frostNoMore = 2.0; ///< urgent until the bed is above it
 constexpr Thresholds at{0.5, 0.3};
 constexpr int ahead = 14;            ///< days
 constexpr int readingStands = 2;     ///< days in which what was read in the bed stands beside the estimate, which takes it in by and by
@@ -89,10 +90,10 @@ std::optional<double> bedRead(const StackReckoning& stack)
 /// Of today as it was read: who has a thermometer in a hot bed is not told to check it.
 Coming asRead(double read, Day today) { return {1.0, today, {read, read, read}}; }
 
-/// At 33 or above today or on a day before, and not since below 31.5.
-bool isDeadly(const StackReckoning& stack, double bedNow)
+/// At `from` or beyond today or on a day before, and not since on this side of `noMore`.
+bool isDeadly(const StackReckoning& stack, double bedNow, double from, double noMore)
 {
-    const auto level = [](double bed) { return std::clamp((bed - deadlyNoMore) / (deadlyAbove - deadlyNoMore), 0.0, 1.0); };
+    const auto level = [=](double bed) { return std::clamp((bed - noMore) / (from - noMore), 0.0, 1.0); };
     const auto before = [&](const StackEstimate& day) -> std::optional<double> {
         if (day.binTempC == Band{}) return std::nullopt;
         return level(day.binTempC.p50);
@@ -100,12 +101,12 @@ bool isDeadly(const StackReckoning& stack, double bedNow)
     return stands(stack, before, {1.0, 0.0}, level(bedNow));
 }
 
-/// "; the colony 240 g, 420 g two weeks ago", where it shrinks.
+/// "colony 240 g, two weeks ago 420 g", where it shrinks.
 QString lossText(const StackReckoning& stack)
 {
     const StackEstimate* then = stack.on(stack.asOf - std::chrono::days{lossSeen});
     if (then == nullptr || then->colonyKg.p50 < fewWorms || stack.now.colonyKg.p50 >= lossWorthAWord * then->colonyKg.p50) return {};
-    return say(QT_TRANSLATE_NOOP("Advice", "; colony %1, two weeks ago %2")).arg(massText(stack.now.colonyKg.p50), massText(then->colonyKg.p50));
+    return say(QT_TRANSLATE_NOOP("Advice", "colony %1, two weeks ago %2")).arg(massText(stack.now.colonyKg.p50), massText(then->colonyKg.p50));
 }
 
 void heat(const StackReckoning& stack, std::vector<Advice>& to)
@@ -117,7 +118,7 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
     const double bed = readHot ? *read : stack.now.binTempC.p50;
     const double own = stack.forecast.ownWarmthK;
     const bool itself = own >= heatsItself;
-    const bool deadly = isDeadly(stack, bed);
+    const bool deadly = isDeadly(stack, bed, deadlyAbove, deadlyNoMore);
     const bool there = deadly || readHot || hot(stack.now.binTempC).value_or(0.0) >= at.raise;
     // Kept by its hysteresis, and no day ahead is likelier than today: the worst is over.
     const bool passing = !there && then.on == stack.asOf;
@@ -130,8 +131,8 @@ void heat(const StackReckoning& stack, std::vector<Advice>& to)
     QString why = then.on == stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; above %2: %3")).arg(bedText(then.band), temperatureText(hotAbove), percent(then.chance))
         : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; above %4: %5")).arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(hotAbove), percent(then.chance));
-    if (own >= worthAWord) why += say(QT_TRANSLATE_NOOP("Advice", "; by its own heat %1 warmer")).arg(wording::warmerText(own));
-    why += lossText(stack);
+    if (own >= worthAWord) why = withMore(why, say(QT_TRANSLATE_NOOP("Advice", "by its own heat %1 warmer")).arg(wording::warmerText(own)));
+    why = withMore(why, lossText(stack));
     add(to, stack, Code::heat, severity, std::nullopt, then.on, what, why);
     if (itself || deadly) to.back().food = Food::withhold;
 }
@@ -143,12 +144,12 @@ void cold(const StackReckoning& stack, std::vector<Advice>& to)
     const Coming then = readCold ? asRead(*read, stack.asOf) : coming(stack, chilly);
     if (!readCold && !stands(stack, foreseen(chilly), at, then.chance)) return;
     const double bed = readCold ? *read : stack.now.binTempC.p50;
-    const Severity severity = bed <= deadlyBelow ? Severity::urgent : readCold || chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
+    const Severity severity = isDeadly(stack, bed, deadlyBelow, frostNoMore) ? Severity::urgent : readCold || chilly(stack.now.binTempC).value_or(0.0) >= at.raise ? Severity::concern : Severity::due;
     QString why = then.on == stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "bed %1 now; below %2: %3")).arg(bedText(then.band), temperatureText(coldBelow), percent(then.chance))
         : say(QT_TRANSLATE_NOOP("Advice", "bed %1 now, %2 by %3; below %4: %5"))
               .arg(bedText(stack.now.binTempC), bedText(then.band), when(then.on, stack.asOf), temperatureText(coldBelow), percent(then.chance));
-    why += lossText(stack);
+    why = withMore(why, lossText(stack));
     add(to, stack, Code::cold, severity, std::nullopt, then.on,
         say(QT_TRANSLATE_NOOP("Advice", "Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from "
                                         "water: local electrical code and a licensed electrician first")), why);

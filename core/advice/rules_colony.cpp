@@ -18,7 +18,7 @@ constexpr double collapsed = 0.1;   ///< of what it was …
 constexpr int collapsesWithin = 60; ///< … within these days
 constexpr int dwindlesWithin = 120; ///< days in which it comes to less than …
 constexpr double dwindledTo = 0.5, dwindledNoMore = 0.6; ///< … of what it was. Half is ours
-constexpr double suddenly = 0.9;    ///< of the day before: taken out or moved, which its keeper knows
+constexpr double suddenly = 0.75;   ///< of the day before: taken out or moved, which its keeper knows; a look moves the estimate by less
 constexpr int seenLately = 14;      ///< days for which a look for worms says more than the estimate
 
 bool wereSeen(const StackReckoning& stack) { return stack.record.lastWormLook && daysBetween(*stack.record.lastWormLook, stack.asOf) < seenLately; }
@@ -32,12 +32,15 @@ const StackEstimate* most(const StackReckoning& stack)
     return found;
 }
 
+/// Where frost or heat kills a quarter in a day, it is neither its keeper's hand nor a look.
+bool kills(const StackEstimate& day) { return day.binTempC != reckoning::Band{} && (day.binTempC.p50 < coldBelow || day.binTempC.p50 > hotAbove); }
+
 /// A tenth of what it was, and the bed was too cold or too hot since.
 bool hasCollapsed(const StackReckoning& stack, const StackEstimate& before)
 {
     if (stack.now.colonyKg.p50 >= collapsed * before.colonyKg.p50) return false;
     return std::any_of(stack.history.begin(), stack.history.end(), [&](const StackEstimate& day) {
-        return day.day >= before.day && day.binTempC != reckoning::Band{} && (day.binTempC.p50 < coldBelow || day.binTempC.p50 > hotAbove);
+        return day.day >= before.day && kills(day);
     });
 }
 
@@ -48,14 +51,15 @@ const StackEstimate& cameDownFrom(const StackReckoning& stack, const StackEstima
     const StackEstimate* later = &last;
     for (auto day = stack.history.rbegin(); day != stack.history.rend(); ++day) {
         if (day->day >= last.day) continue;
-        if (daysBetween(day->day, last.day) > dwindlesWithin || later->colonyKg.p50 < suddenly * day->colonyKg.p50) break;
+        if (daysBetween(day->day, last.day) > dwindlesWithin) break;
+        if (later->colonyKg.p50 < suddenly * day->colonyKg.p50 && !kills(*later) && !kills(*day)) break;
         if (day->colonyKg.p50 > most->colonyKg.p50) most = &*day;
         later = &*day;
     }
     return *most;
 }
 
-/// By hunger, drought or age, without a day on which anything was the matter.
+/// By hunger, drought or age, without a day on which anything was the matter, or by cold or heat.
 bool hasDwindled(const StackReckoning& stack)
 {
     const auto gone = [&stack](const StackEstimate& day) -> std::optional<double> {
@@ -85,7 +89,7 @@ void dwindling(const StackReckoning& stack, std::vector<Advice>& to)
     if (wereSeen(stack) || top == nullptr || !hasDwindled(stack)) return;
     const StackEstimate& before = cameDownFrom(stack, stack.now);
     QString why = say(QT_TRANSLATE_NOOP("Advice", "colony %1; on %2 it was %3")).arg(wording::massBand(stack.now.colonyKg), date(before.day, stack.asOf), massText(before.colonyKg.p50));
-    if (stack.now.ration.p50 < 1.0) why += say(QT_TRANSLATE_NOOP("Advice", "; they assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
+    if (stack.now.ration.p50 < 1.0) why = withMore(why, say(QT_TRANSLATE_NOOP("Advice", "they assimilate %1 of what they need")).arg(percent(stack.now.ration.p50)));
     add(to, stack, Code::lookNext, Severity::due, top->slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "See whether there are few, some or many worms: the colony dwindles")), why);
     to.back().look = reckoning::LookKind::wormsSeen;
 }
@@ -99,7 +103,7 @@ void nearlyGone(const StackReckoning& stack, std::vector<Advice>& to)
     if (!hardly && !fell) return dwindling(stack, to);
     QString why = say(QT_TRANSLATE_NOOP("Advice", "hardly any are left by what is known: colony %1")).arg(wording::massBand(stack.now.colonyKg));
     if (before != nullptr && before->colonyKg.p50 > stack.now.colonyKg.p50)
-        why += say(QT_TRANSLATE_NOOP("Advice", "; on %1 it was %2")).arg(date(before->day, stack.asOf), massText(before->colonyKg.p50));
+        why = withMore(why, say(QT_TRANSLATE_NOOP("Advice", "on %1 it was %2")).arg(date(before->day, stack.asOf), massText(before->colonyKg.p50)));
     const bool seen = wereSeen(stack);
     if (seen && !hardly) return;
     if (seen) {
@@ -114,6 +118,13 @@ void nearlyGone(const StackReckoning& stack, std::vector<Advice>& to)
     if (hardly) to.back().food = Food::withhold;
 }
 
+}
+
+QString dwindledText(const StackReckoning& stack)
+{
+    if (stack.now.colonyKg.p50 < oneWorm || wereSeen(stack) || !hasDwindled(stack)) return {};
+    const StackEstimate& before = cameDownFrom(stack, stack.now);
+    return say(QT_TRANSLATE_NOOP("Advice", "on %1 the colony was %2, now %3")).arg(date(before.day, stack.asOf), massText(before.colonyKg.p50), massText(stack.now.colonyKg.p50));
 }
 
 bool hasHardlyAWorm(const StackReckoning& stack)

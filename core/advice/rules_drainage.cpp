@@ -134,7 +134,7 @@ QString whyLook(const StackReckoning& stack)
     if (isFull(stack, stack.now.sumpL) || (on.p50 && *on.p50 <= stack.asOf))
         return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day")).arg(low, high, capacity);
     if (*on.p10 <= stack.asOf)
-        return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day"))
+        return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; it may be full already (chance %4); if so, empty it, else the level tells the day"))
             .arg(low, high, capacity, percent(chanceFullAlready(stack)));
     return say(QT_TRANSLATE_NOOP("Advice", "by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day"))
         .arg(low, high, capacity, when(*on.p10, stack.asOf));
@@ -194,11 +194,11 @@ void sumpFull(const StackReckoning& stack, std::vector<Advice>& to)
     const QString amount = say(QT_TRANSLATE_NOOP("Advice", "%1 of %2")).arg(volumeText(level), volumeText(capacity));
     if (fullNow) {
         add(to, stack, Code::sumpFull, Severity::urgent, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump: it runs over"), QT_TRANSLATE_NOOP("Advice", "Flush the sump: it runs over")),
-            amount + say(QT_TRANSLATE_NOOP("Advice", "; what comes now runs on the floor")));
+            withMore(amount, say(QT_TRANSLATE_NOOP("Advice", "what comes now runs on the floor"))));
         return;
     }
     add(to, stack, Code::sumpFull, Severity::due, std::nullopt, stack.asOf, emptying(stack, QT_TRANSLATE_NOOP("Advice", "Drain the sump"), QT_TRANSLATE_NOOP("Advice", "Flush the sump")),
-        amount + say(QT_TRANSLATE_NOOP("Advice", "; full %1")).arg(whenRange(on, stack.asOf)));
+        withMore(amount, say(QT_TRANSLATE_NOOP("Advice", "full %1")).arg(whenRange(on, stack.asOf))));
 }
 
 }

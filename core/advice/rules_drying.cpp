@@ -4,8 +4,10 @@
 #include "core/advice/words.h"
 #include "core/model/measures.h"
 #include "core/reckoning/outlook.h"
+#include "core/reckoning/quantiles.h"
 
 #include <algorithm>
+#include <vector>
 
 namespace tierloam::advice {
 
@@ -76,8 +78,7 @@ bool wasLiftedEarly(const StackReckoning& stack, const TrayEstimate& tray)
 void liftedEarly(const StackReckoning& stack, const TrayEstimate& tray, std::vector<Advice>& to)
 {
     add(to, stack, Code::tooEarly, Severity::hint, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Cover the lifted tray and let it work on: it was lifted early")),
-        say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2; right about %3"))
-            .arg(ratio(tray.feedToCast.p50), percent(tray.readyProbability), whenRange(tray.readyOn, stack.asOf)));
+        withMore(say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2")).arg(ratio(tray.feedToCast.p50), percent(tray.readyProbability)), rightAbout(tray.readyOn, stack.asOf)));
 }
 
 /// The chance that a tray is filled is at most the lesser of its two parts.
@@ -91,12 +92,21 @@ std::optional<double> filledChance(const TrayEstimate& tray)
 /// At least even chances of both.
 bool isFilledByMedians(const TrayEstimate& tray) { return tray.castingsDepthCm.p50 >= model::filledDepth && tray.feedToCast.p50 <= model::filledRatio; }
 
+/// The week's food no longer fitted when it was added: room is what it was for, however little worked the one beneath was.
+bool wasAddedForRoom(const StackReckoning& stack, int beneath)
+{
+    const StackEstimate* before = stack.on(*stack.record.lastTrayAdded - std::chrono::days{1});
+    if (before == nullptr || !before->ahead || !before->ahead->roomTopTrayFreshKg || trayOfBatch(*before, beneath) == nullptr) return false;
+    return *before->ahead->roomTopTrayFreshKg < std::max(reckoning::leastWorthGiving, stack.forecast.feedUsualKg);
+}
+
 /// The tray beneath one that was added while it was not filled; nullptr: none was.
 const TrayEstimate* beneathAnEarlyOne(const StackReckoning& stack)
 {
     const auto& added = stack.record.lastTrayAdded;
     if (!added || daysBetween(*added, stack.asOf) > addedFor || stack.now.slots.size() < 2 || isDrying(stack)) return nullptr;
     const TrayEstimate& beneath = stack.now.slots[stack.now.slots.size() - 2];
+    if (wasAddedForRoom(stack, beneath.batch)) return nullptr;
     // Where the medians say that it was filled, nobody is told that it was not: from then on it has to be clear, or it would come and go with each feeding.
     bool wasFilled = false;
     const auto chance = [&wasFilled, batch = beneath.batch](const StackEstimate& day) -> std::optional<double> {
@@ -117,28 +127,38 @@ void addedEarly(const StackReckoning& stack, std::vector<Advice>& to)
     if (found == nullptr) return;
     const TrayEstimate& beneath = *found;
     add(to, stack, Code::tooEarly, Severity::hint, beneath.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Feed the tray beneath for now: the new one came early")),
-        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted"))
+        say(QT_TRANSLATE_NOOP("Advice", "the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted"))
             .arg(lengthText(castingsUnderTheRim(stack, beneath)), lengthText(model::filledDepth), ratio(beneath.feedToCast.p50), percent(filledChance(beneath).value_or(0.0)), percent(beneathFilled)));
     to.back().food = Food::give;
 }
 
-/// "right about 3 June (…)"; without a date "not before 3 June" or "not within a year".
-QString sentence(const reckoning::Dates& dates, Day today)
-{
-    const QString range = whenRange(dates, today);
-    return dates.p50 ? say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(range) : range;
-}
-
+/// The later of two days of each end: no more than a bound, since members that are late with one need not be late with the other.
 reckoning::Dates later(const reckoning::Dates& a, const reckoning::Dates& b)
 {
     const auto of = [](const std::optional<Day>& x, const std::optional<Day>& y) { return x && y ? std::optional{std::max(*x, *y)} : std::nullopt; };
     return {of(a.p10, b.p10), of(a.p50, b.p50), of(a.p90, b.p90)};
 }
 
+/// When the bottom tray is ready and its turn has come: each member's later day of both. A reckoning read from estimates has no members; of it there is
+/// the day before which it is not.
+reckoning::Dates readyAndTurn(const StackReckoning& stack)
+{
+    const reckoning::Dates& ready = stack.now.slots.front().readyOn;
+    if (stack.turnSince) return ready;
+    const int top = stack.present ? stack.present->members.stack.topToFeed() : -1;
+    if (top < 0) return {later(ready, stack.forecast.turnOn).p50, std::nullopt, std::nullopt};
+    const auto& shapes = stack.present->members.stack.shapes;
+    const auto& firsts = stack.present->base.firsts;
+    std::vector<int> both = firsts.at(shapes.front().batch).ready;
+    const std::vector<int>& filled = firsts.at(shapes[static_cast<std::size_t>(top)].batch).filled;
+    for (std::size_t i = 0; i < both.size(); ++i) both[i] = std::max(both[i], filled[i]);
+    return reckoning::dates(both, stack.present->members.shares(), stack.firstBedding, daysBetween(stack.firstBedding, stack.asOf) + reckoning::outlookDays);
+}
+
 std::optional<Advice> made(const StackReckoning& stack, std::optional<int> slot, const reckoning::Dates& dates, const QString& text, const QString& reason)
 {
     std::vector<Advice> one;
-    add(one, stack, Code::tooEarly, Severity::hint, slot, dates.p50.value_or(stack.asOf), text, reason + say(QT_TRANSLATE_NOOP("Advice", "; ")) + sentence(dates, stack.asOf));
+    add(one, stack, Code::tooEarly, Severity::hint, slot, dates.p50 ? *dates.p50 : dates.p10.value_or(stack.asOf), text, withMore(reason, rightAbout(dates, stack.asOf)));
     return one.front();
 }
 
@@ -172,10 +192,10 @@ std::optional<Advice> liftTooEarly(const StackReckoning& stack)
                         .arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability), percent(stack.turnProbability)));
     }
     if (bottom.feedToCast.p50 <= model::readyRatio)
-        return made(stack, bottom.slot, later(bottom.readyOn, stack.turnSince ? bottom.readyOn : stack.forecast.turnOn),
+        return made(stack, bottom.slot, readyAndTurn(stack),
                     say(QT_TRANSLATE_NOOP("Advice", "Too early to lift: that it is ready is not sure enough yet")),
                     say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2 of the 80 % that are asked for")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));
-    return made(stack, bottom.slot, later(bottom.readyOn, stack.turnSince ? bottom.readyOn : stack.forecast.turnOn),
+    return made(stack, bottom.slot, readyAndTurn(stack),
                 say(QT_TRANSLATE_NOOP("Advice", "Too early to lift: much of it is not castings yet")),
                 say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1 of at most 0.10, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability)));
 }

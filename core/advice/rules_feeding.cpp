@@ -19,6 +19,7 @@ constexpr int keptFullWithinDays = 10;    ///< once raised, it stays until the d
 constexpr double roomAgain = 1.25;        ///< of the usual week's food
 constexpr int unfedFor = 28;              ///< days; ours
 constexpr double muchCarbon = 70.0;       ///< C:N, twice what is wanted
+constexpr double noRoomKg = 0.005;        ///< less is told as none
 constexpr double rimCm = 1.0;             ///< kept free under the rim
 
 /// Raised where the usual week no longer fits, withdrawn where a quarter more does. The days before by their depth: what a centimetre under the
@@ -78,7 +79,7 @@ QString ofPaperAlone(const StackReckoning& stack, const TrayEstimate& top)
 {
     const Day fed = stack.record.lastFeed.value_or(stack.firstBedding);
     if (daysBetween(fed, stack.asOf) < unfedFor || top.cnRatio.p50 < muchCarbon) return {};
-    return say(QT_TRANSLATE_NOOP("Advice", "; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them")).arg(number(top.cnRatio.p50, 0));
+    return say(QT_TRANSLATE_NOOP("Advice", "C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them")).arg(number(top.cnRatio.p50, 0));
 }
 
 /// Why no more than the limit is borne.
@@ -112,7 +113,7 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     const double usualKg = usualFeedingKg(stack);
     const bool borne = reckoning::isBorne(usualKg, limit);
     const double amount = borne ? usualKg : usualKg > 0.0 ? limit : keepsThemKg(stack, limit);
-    if (due > stack.asOf + std::chrono::days{2} || amount < leastWorthGiving) return;
+    if (due > stack.asOf + std::chrono::days{feedToldAhead} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed && since >= stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
         : stack.record.lastFeed && usualKg <= 0.0
@@ -121,21 +122,23 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
         ? say(QT_TRANSLATE_NOOP("Advice", "last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry"))
               .arg(days(daysBetween(since, stack.asOf)), days(gap), massText(top.unprocessedDryKg.p50))
         : stack.forecast.feedLowKg >= stack.forecast.feedHighKg ? say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1")).arg(boundText(stack))
-        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(foodText(stack, stack.forecast.feedLowKg));
+        : say(QT_TRANSLATE_NOOP("Advice", "not fed yet; %1 a week keep the worms that are in it")).arg(mostFoodText(stack, stack.forecast.feedLowKg)); // as it is told to be given
     // The same limit as in the feeding plan and beside the feeding button.
     const QString most = mostFoodText(stack, limit);
     const QString usual = wording::amountText(stack.record.usualFeed);
     if (usualKg > 0.0 && !borne)
-        reason += limit < stack.forecast.feedHighKg
-            ? say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedInTheWeekOf(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
-            : say(QT_TRANSLATE_NOOP("Advice", "; of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack));
-    reason += ofPaperAlone(stack, top);
+        reason = withMore(reason, limit < stack.forecast.feedHighKg
+            ? say(QT_TRANSLATE_NOOP("Advice", "of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedInTheWeekOf(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
+            : say(QT_TRANSLATE_NOOP("Advice", "of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack)));
+    reason = withMore(reason, ofPaperAlone(stack, top));
+    const bool noMore = !isLess(stack.record.usualFeed, mostOfFood(stack, limit)); // one usual feeding is all that the week takes
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
-        borne && tight ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual) // one usual feeding: a week's would be too much
+        borne && tight && noMore ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual)
+        : borne && tight         ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 at once and %2 this week")).arg(usual, most)
         : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostFoodText(stack, amount), most)
-        : borne && isLess(mostOfFood(stack, limit), stack.record.usualFeed) ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
-        : borne                            ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
-                                           : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
+        : borne && noMore ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)
+        : borne           ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, at most %2 this week")).arg(usual, most)
+                          : say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(most), reason);
     to.back().kg = amount;
     to.back().food = Food::give;
 }
@@ -149,15 +152,18 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
     const bool spare = stack.record.spareTrays > 0;
     const bool alone = stack.now.slots.size() == 1 && !spare; // nothing is lifted where one tray is all there is
     const bool between = readyBetween(stack) != nullptr; // where the bottom tray is not what is taken
+    const bool may = mayBeLifted(stack);
     const QString soonText = alone           ? say(QT_TRANSLATE_NOOP("Advice", "The only tray fills up: feed less until its castings are taken"))
         : isDrying(stack) ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the castings above are taken"))
         : spare                              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: add a tray, or feed less"))
         : between                            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until castings are taken"))
+        : may                                ? say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: lift the bottom tray, which is ready, or feed less"))
                                              : say(QT_TRANSLATE_NOOP("Advice", "The top tray fills up: feed less until the bottom tray is lifted"));
     const QString noneText = alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray is full: no food fits until its castings are taken"))
         : isDrying(stack)          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the castings above are taken"))
         : spare                    ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, then feed"))
         : between                  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until castings are taken"))
+        : may                      ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: lift the bottom tray, which is ready; no food fits until then"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: no food fits until the bottom tray is lifted"));
     const QString remedy = nothingFits ? noneText
         : !full.now        ? soonText
@@ -165,15 +171,16 @@ void trayFull(const StackReckoning& stack, const TrayEstimate& top, const Fullne
         : isDrying(stack)  ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the castings above are taken"))
         : spare            ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: add a tray, or feed less"))
         : between          ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until castings are taken"))
+        : may              ? say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: lift the bottom tray, which is ready, or feed less"))
                            : say(QT_TRANSLATE_NOOP("Advice", "The top tray is full: feed less until the bottom tray is lifted"));
-    QString why = top.depthCm > stack.record.trayHeightCm
-        ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1; %2 of the usual food still fit")).arg(lengthText(stack.record.trayHeightCm), foodText(stack, room))
-        : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used; %3 of the usual food still fit"))
-              .arg(lengthText(top.depthCm), lengthText(stack.record.trayHeightCm), foodText(stack, room));
+    const QString height = lengthText(stack.record.trayHeightCm);
+    QString why = top.depthCm > stack.record.trayHeightCm ? say(QT_TRANSLATE_NOOP("Advice", "by the estimate it is heaped above its %1")).arg(height)
+                                                          : say(QT_TRANSLATE_NOOP("Advice", "%1 of %2 used")).arg(lengthText(top.depthCm), height);
+    why = withMore(why, room < noRoomKg ? say(QT_TRANSLATE_NOOP("Advice", "no more food fits")) : say(QT_TRANSLATE_NOOP("Advice", "%1 of the usual food still fit")).arg(foodText(stack, room)));
     if (full.nothingFits && stack.now.ration.p50 < 1.0 && stack.now.ration != reckoning::Band{})
-        why += say(QT_TRANSLATE_NOOP("Advice", "; the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50));
-    if (full.nothingFits) why += ofPaperAlone(stack, top); // else it stands with the food that is due
-    add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now || nothingFits ? stack.asOf : on.value_or(stack.asOf), remedy, why);
+        why = withMore(why, say(QT_TRANSLATE_NOOP("Advice", "the worms assimilate %1 of what they need")).arg(percent(stack.now.ration.p50)));
+    if (full.nothingFits) why = withMore(why, ofPaperAlone(stack, top)); // else it stands with the food that is due
+    add(to, stack, Code::trayFull, full.now ? Severity::concern : Severity::due, top.slot, full.now || nothingFits ? stack.asOf : std::min(on.value_or(stack.asOf), stack.asOf + std::chrono::days{fullWithinDays}), remedy, why); // kept from the evening before, it may be foreseen for a day far off
 }
 
 }

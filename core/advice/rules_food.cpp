@@ -38,6 +38,7 @@ constexpr double keepsThem = 0.0125;        ///< of their weight a day, dry, at 
 constexpr double carbonLow = 20.0;
 constexpr double carbonFine = 25.0;
 constexpr double carbonWanted = 30.0;
+constexpr double carbonKept = 22.0, bedKept = 19.0; ///< once raised. Ours
 constexpr double bedLow = 18.0;
 constexpr double paperCarbon = 0.504, paperNitrogen = 0.0012, paperDry = 0.95; ///< newspaper shredded, kg per kg dry matter; dry share
 constexpr double paperBulk = 30.0;          ///< kg/m³ as it comes to hand (resources/materials.csv)
@@ -85,14 +86,14 @@ bool waitsUneaten(const StackReckoning& stack, const TrayEstimate& top, std::vec
     return true;
 }
 
-/// Food would be due, and none is borne, not for what was fed lately: silence would look like forgetting. Where there is no room for it the tray is
+/// Food would be due within two days, as it is told ahead, and none is borne, not for what was fed lately: silence would look like forgetting. Where there is no room for it the tray is
 /// told to be full.
 void waitWithFood(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
     const FoodBound bound = boundOf(stack);
     if (bound == FoodBound::room) return;
     const auto& last = stack.record.lastFeed;
-    if (stack.forecast.feedHighKg >= leastWorthGiving || !last || daysBetween(*last, stack.asOf) < stack.record.medianFeedGapDays || stack.now.colonyKg.p50 < leastColonyKg) return;
+    if (stack.forecast.feedHighKg >= leastWorthGiving || !last || daysBetween(*last, stack.asOf) + feedToldAhead < stack.record.medianFeedGapDays || stack.now.colonyKg.p50 < leastColonyKg) return;
     const QString why = bound == FoodBound::warmth
         ? say(QT_TRANSLATE_NOOP("Advice", "with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3"))
               .arg(temperatureText(hotAbove), wording::temperatureBand(stack.now.binTempC), massText(top.unprocessedDryKg.p50))
@@ -155,15 +156,28 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
     to.back().food = Food::give;
 }
 
+/// Of what was usually given by then: 1 too little carbon, 0 enough, between them as it was before; nullopt: nothing was.
+std::optional<double> tooLittleCarbon(double carbonKg, double nitrogenKg, double bed)
+{
+    if (nitrogenKg <= 0.0) return std::nullopt;
+    const double ratio = carbonKg / nitrogenKg;
+    const bool below = std::round(ratio) < carbonFine && bed > 0.0; // what prints as 25 is what is wanted
+    if (ratio < carbonLow || (below && bed < bedLow)) return 1.0;
+    return ratio < carbonKept || (below && bed < bedKept) ? 0.5 : 0.0;
+}
+
 /// What is usually given, cover included, holds too little carbon. Between both thresholds the bed itself decides.
 void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
 {
     const double carbon = stack.forecast.usualCarbonKg;
     const double nitrogen = stack.forecast.usualNitrogenKg;
-    if (nitrogen <= 0.0) return;
+    const auto before = [batch = top.batch](const StackEstimate& day) -> std::optional<double> {
+        const TrayEstimate* at = trayOfBatch(day, batch);
+        return at != nullptr && day.ahead ? tooLittleCarbon(day.ahead->usualCarbonKg, day.ahead->usualNitrogenKg, at->cnRatio.p50) : std::nullopt;
+    };
+    const auto now = tooLittleCarbon(carbon, nitrogen, top.cnRatio.p50);
+    if (!now || !stands(stack, before, {1.0, 0.0}, now)) return;
     const double ratio = carbon / nitrogen;
-    const bool low = ratio < carbonLow || (std::round(ratio) < carbonFine && top.cnRatio.p50 > 0.0 && top.cnRatio.p50 < bedLow);
-    if (!low) return;
     const double paper = (carbonWanted * nitrogen - carbon) / (paperCarbon - carbonWanted * paperNitrogen) / paperDry;
     if (paper < leastPaperKg) return;
     // Paper is bulky: where a week's does not fit, room comes first.

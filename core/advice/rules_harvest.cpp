@@ -18,6 +18,7 @@ constexpr Thresholds soonAt{0.5, 0.3}; ///< of ready and turn within 14 days
 // A new tray stands alone on top for at least 60 days; later harvests are 60 to 90 days apart: common practice, no source.
 constexpr int leastDaysOnTop = 60;
 constexpr double freshFoodLies = 0.6; ///< ready with no more than this: what would withdraw it, if it lasted
+constexpr double hardlyAnyCm = 0.05; ///< under the rim; less is told as none
 constexpr double leastOnTopCm = 1.25; ///< of castings, median: half of what fills a tray. Ours
 
 /// What the evenings before foresaw is replayed, so that it does not come and go with each feeding.
@@ -29,19 +30,31 @@ bool comesSoon(const StackReckoning& stack)
 
 QString howReady(const StackReckoning& stack, const TrayEstimate& bottom)
 {
-    const QString told = say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2")).arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability));
     const TrayEstimate* fed = trayToFeed(stack);
     const bool isReady = bottom.state == TrayState::ready || bottom.state == TrayState::overdue;
     // The tray that is fed stays ready for a week in which fresh food says otherwise.
-    return isReady && fed != nullptr && fed->batch == bottom.batch && bottom.readyProbability <= freshFoodLies ? told + say(QT_TRANSLATE_NOOP("Advice", " until the last food is eaten")) : told;
+    const bool untilEaten = isReady && fed != nullptr && fed->batch == bottom.batch && bottom.readyProbability <= freshFoodLies;
+    return (untilEaten ? say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2 until the last food is eaten")) : say(QT_TRANSLATE_NOOP("Advice", "feed-to-cast %1, ready %2")))
+        .arg(ratio(bottom.feedToCast.p50), percent(bottom.readyProbability));
 }
+
+/// "its turn for 12 days"; empty on its first day.
+QString turnFor(int since) { return since > 0 ? say(QT_TRANSLATE_NOOP("Advice", "its turn for %1")).arg(days(since)) : QString{}; }
 
 QString whyAdd(const StackReckoning& stack, const TrayEstimate& top)
 {
-    if (top.castingsDepthCm.p50 > stack.record.trayHeightCm)
-        return say(QT_TRANSLATE_NOOP("Advice", "by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2"))
-            .arg(lengthText(stack.record.trayHeightCm), ratio(top.feedToCast.p50));
-    return say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings, feed-to-cast %2")).arg(lengthText(top.castingsDepthCm.p50), ratio(top.feedToCast.p50));
+    const bool heaped = top.castingsDepthCm.p50 > stack.record.trayHeightCm;
+    const int since = daysBetween(*stack.turnSince, stack.asOf);
+    QString why = heaped ? say(QT_TRANSLATE_NOOP("Advice", "by the record the top tray holds more castings than fit under its rim at %1: a new tray or a harvest may not be written down, or an entry is wrong; feed-to-cast %2"))
+                               .arg(lengthText(stack.record.trayHeightCm), ratio(top.feedToCast.p50))
+                         : say(QT_TRANSLATE_NOOP("Advice", "the top tray holds %1 of castings, feed-to-cast %2")).arg(lengthText(top.castingsDepthCm.p50), ratio(top.feedToCast.p50));
+    why = withMore(why, turnFor(since));
+    return !heaped && since >= reckoning::overdueAfter ? withMore(why, say(QT_TRANSLATE_NOOP("Advice", "if one was added since, write it down"))) : why;
+}
+
+QString onTop(const StackReckoning& stack, const TrayEstimate& top)
+{
+    return say(QT_TRANSLATE_NOOP("Advice", "the top tray has had %1 and holds %2 of castings")).arg(days(top.ageDays), lengthText(castingsUnderTheRim(stack, top)));
 }
 
 /// The journal lifts the bottom tray alone; of any other it takes the castings, and its worms with them unless they are picked out.
@@ -57,11 +70,11 @@ void turnWaits(const StackReckoning& stack, const TrayEstimate& bottom, std::vec
 {
     const bool alone = stack.now.slots.size() == 1;
     const bool looked = stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < reckoning::lookAgainAfter;
-    const QString what = looked ? (alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray's turn has come, it is not ready yet")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn has come, it is not ready yet")))
+    const QString what = looked ? notReadyYet(stack)
                                 : (alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray's turn has come: look for bits in it")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn has come: look for bits in it")));
     const int since = daysBetween(*stack.turnSince, stack.asOf);
     add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, stack.asOf, what,
-        howReady(stack, bottom) + (since > 0 ? say(QT_TRANSLATE_NOOP("Advice", "; its turn for %1")).arg(days(since)) : QString{}));
+        withMore(howReady(stack, bottom), turnFor(since)));
 }
 
 QString why(const StackReckoning& stack, const TrayEstimate& bottom)
@@ -69,7 +82,7 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     QStringList reasons{howReady(stack, bottom)};
     if (stack.turnSince && stack.readySince) {
         const int since = daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf);
-        if (since > 0) reasons << say(QT_TRANSLATE_NOOP("Advice", "its turn for %1")).arg(days(since));
+        if (since > 0) reasons << turnFor(since);
     }
     const double now = stack.now.colonyKg.p50;
     const double then = stack.forecast.colonyMedianIn60DaysKg;
@@ -77,16 +90,21 @@ QString why(const StackReckoning& stack, const TrayEstimate& bottom)
     const TrayEstimate* top = trayToFeed(stack);
     const double free = top != nullptr ? stack.record.trayHeightCm - top->depthCm : stack.record.trayHeightCm;
     const bool full = overdue && free <= reckoning::rimAgainCm;
-    if (full) reasons << say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to %1 under its rim")).arg(lengthText(std::max(free, 0.0)));
+    if (full) reasons << (free >= hardlyAnyCm ? say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to %1 under its rim")).arg(lengthText(free)) : say(QT_TRANSLATE_NOOP("Advice", "the top tray is filled to its rim")));
     const double bed = stack.now.binTempC.p50;
     const bool tooCold = stack.now.binTempC != reckoning::Band{} && bed < coldBelow;
     if (tooCold) reasons << say(QT_TRANSLATE_NOOP("Advice", "at %1 worms hardly leave the light: bring it in first, or wait until it is warmer")).arg(temperatureText(bed));
     const bool waitsLong = stack.turnSince && stack.readySince && daysBetween(std::max(*stack.turnSince, *stack.readySince), stack.asOf) >= reckoning::overdueAfter;
     if (now > 0.0 && !reckoning::wantsFood(stack) && !reckoning::isOutOfSeason(stack) && (then <= 0.85 * now || (overdue && !full && !waitsLong)))
         reasons << say(QT_TRANSLATE_NOOP("Advice", "left as it is, the colony falls from %1 to %2 in 60 days")).arg(massText(now), massText(then));
-    return reasons.join(QStringLiteral("; "));
+    return reasons.join(say(QT_TRANSLATE_NOOP("Advice", "; ")));
 }
 
+}
+
+QString notReadyYet(const StackReckoning& stack)
+{
+    return stack.now.slots.size() == 1 ? say(QT_TRANSLATE_NOOP("Advice", "The only tray's turn has come, it is not ready yet")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn has come, it is not ready yet"));
 }
 
 const TrayEstimate* readyBetween(const StackReckoning& stack)
@@ -123,7 +141,7 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
         add(to, stack, Code::addTray, Severity::due, std::nullopt, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Add a tray on top")),
             whyAdd(stack, *top));
         if (ready)
-            add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, noHurry, howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; a spare tray is left")));
+            add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, noHurry, withMore(howReady(stack, bottom), say(QT_TRANSLATE_NOOP("Advice", "a spare tray is left"))));
         return;
     }
     const QString lift = alone ? say(QT_TRANSLATE_NOOP("Advice", "Take the castings of the only tray, and its worms back into new bedding"))
@@ -140,15 +158,20 @@ void rulesOfHarvest(const StackReckoning& stack, std::vector<Advice>& to)
         turnWaits(stack, bottom, to);
     } else if (!spare && comesSoon(stack)) {
         const Day on = stack.forecast.turnLikelyOn.value_or(stack.asOf + std::chrono::days{14});
-        add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on, alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray can be emptied soon")) : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
-            howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days)));
+        // It may be lifted already: that its turn is near takes nothing back of it.
+        const bool may = mayBeLifted(stack);
+        add(to, stack, Code::harvestSoon, Severity::hint, bottom.slot, on,
+            alone ? say(QT_TRANSLATE_NOOP("Advice", "The only tray can be emptied soon"))
+            : may ? say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready and its turn comes soon: lift it when you like"))
+                  : say(QT_TRANSLATE_NOOP("Advice", "The bottom tray's turn comes soon")),
+            withMore(withMore(howReady(stack, bottom), say(QT_TRANSLATE_NOOP("Advice", "ready and its turn within 14 days: %1")).arg(percent(stack.forecast.readyAndTurnWithin14Days))), may ? onTop(stack, *top) : QString{}));
     } else if (ready && mayBeLifted(stack)) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf,
             say(QT_TRANSLATE_NOOP("Advice", "The bottom tray is ready: lift it when you like")),
-            howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; the top tray has had %1 and holds %2 of castings")).arg(days(top->ageDays), lengthText(castingsUnderTheRim(stack, *top))));
+            withMore(howReady(stack, bottom), onTop(stack, *top)));
     } else if (ready) {
         add(to, stack, Code::readyNoHurry, Severity::hint, bottom.slot, stack.asOf, noHurry,
-            howReady(stack, bottom) + say(QT_TRANSLATE_NOOP("Advice", "; its turn about %1")).arg(whenRange(stack.forecast.turnOn, stack.asOf)));
+            withMore(howReady(stack, bottom), turnAbout(stack.forecast.turnOn, stack.asOf)));
     }
 }
 

@@ -43,16 +43,16 @@ reckoning::Dates fromToday(const reckoning::Dates& dates, Day today)
     return {later(dates.p10), later(dates.p50), later(dates.p90)};
 }
 
-/// "; it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"
+/// "it narrows the date (3 May to 20 June) by about 12 days for 2 minutes: 6 days a minute"
 QString worth(const reckoning::Dates& dates, const StackReckoning& stack, double cut, double minutes)
 {
     const double saved = daysSaved(dates, stack.asOf, cut);
-    if (saved < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by less than a day for %1 min of work")).arg(number(minutes, 0));
+    if (saved < 0.5) return say(QT_TRANSLATE_NOOP("Advice", "it narrows the date by less than a day for %1 min of work")).arg(number(minutes, 0));
     const double perMinute = saved / minutes;
     if (dates.p50 && *dates.p50 <= stack.asOf) // it may be so already
-        return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date by about %1 for %2 min of work, %3 days a minute"))
+        return say(QT_TRANSLATE_NOOP("Advice", "it narrows the date by about %1 for %2 min of work, %3 days a minute"))
             .arg(days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
-    return say(QT_TRANSLATE_NOOP("Advice", "; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute"))
+    return say(QT_TRANSLATE_NOOP("Advice", "it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute"))
         .arg(whenRange(fromToday(dates, stack.asOf), stack.asOf), days(std::max(static_cast<int>(std::lround(saved)), 1)), number(minutes, 0), number(perMinute, perMinute < 3.0 ? 1 : 0));
 }
 
@@ -71,11 +71,11 @@ void addLook(std::vector<Advice>& to, const StackReckoning& stack, LookKind kind
     to.back().worth = std::max(worth, leastWorth);
 }
 
-/// "fewer than 1 in 8 bits", or in per cent where that says more.
-QString fewerThan(double bitsPercent)
+/// "fewer than 1 in 8 bits …: lift it today", or in per cent where that says more.
+QString liftIfFewerThan(double bitsPercent)
 {
-    if (bitsPercent < 4.0) return say(QT_TRANSLATE_NOOP("Advice", "fewer than %1 % bits")).arg(number(bitsPercent, 0));
-    return say(QT_TRANSLATE_NOOP("Advice", "fewer than 1 in %1 bits")).arg(number(std::round(100.0 / bitsPercent), 0));
+    if (bitsPercent < 4.0) return say(QT_TRANSLATE_NOOP("Advice", "fewer than %1 % bits of food or bedding: lift it today")).arg(number(bitsPercent, 0));
+    return say(QT_TRANSLATE_NOOP("Advice", "fewer than 1 in %1 bits of food or bedding: lift it today")).arg(number(std::round(100.0 / bitsPercent), 0));
 }
 
 /// When the turn comes and a look could settle whether the bottom tray is ready: what to look for, and what follows from either outcome.
@@ -84,14 +84,14 @@ bool bitsOfTheBottom(const StackReckoning& stack, std::vector<Advice>& to)
     const TrayEstimate& bottom = stack.now.slots.front();
     if (!stack.bitsRule || stack.readySince || stack.record.spareTrays > 0 || stack.now.slots.size() < 2) return false;
     if (!stack.turnSince && !within(stack.forecast.turnLikelyOn, stack, turnAhead)) return false;
-    QString rule = say(QT_TRANSLATE_NOOP("Advice", "%1 of food or bedding: lift it today")).arg(fewerThan(stack.bitsRule->fewerThanPercent));
     const auto& otherwise = stack.bitsRule->otherwise;
-    rule += otherwise && daysBetween(stack.asOf, *otherwise) <= reckoning::lookAgainAfter ? say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a week"))
-        : otherwise                       ? say(QT_TRANSLATE_NOOP("Advice", "; else wait until about %1")).arg(date(*otherwise, stack.asOf))
-                                          : say(QT_TRANSLATE_NOOP("Advice", "; else wait and look again in a month"));
+    const QString wait = otherwise && daysBetween(stack.asOf, *otherwise) <= reckoning::lookAgainAfter ? say(QT_TRANSLATE_NOOP("Advice", "else wait and look again in a week"))
+        : otherwise                       ? say(QT_TRANSLATE_NOOP("Advice", "else wait until about %1")).arg(date(*otherwise, stack.asOf))
+                                          : say(QT_TRANSLATE_NOOP("Advice", "else wait and look again in a month"));
+    QString rule = withMore(liftIfFewerThan(stack.bitsRule->fewerThanPercent), wait);
     const LookChoice* bits = choiceOf(stack, LookKind::bits, bottom.slot);
     if (bits != nullptr && daysSaved(bottom.readyOn, stack.asOf, bits->cut) < leastSaved) return false;
-    if (bits != nullptr) rule += worth(bottom.readyOn, stack, bits->cut, bits->minutes);
+    if (bits != nullptr) rule = withMore(rule, worth(bottom.readyOn, stack, bits->cut, bits->minutes));
     addLook(to, stack, LookKind::bits, bottom.slot, say(QT_TRANSLATE_NOOP("Advice", "Look for bits in the bottom tray")), rule, bits != nullptr ? perMinute(bottom.readyOn, stack, *bits) : 0.0);
     to.back().forTurn = true;
     return true;
@@ -108,7 +108,7 @@ bool depthOfTheTop(const StackReckoning& stack, const TrayEstimate& top, std::ve
     if (stack.turnLook && daysSaved(stack.forecast.turnOn, stack.asOf, stack.turnLook->cut) < leastSaved) return false;
     QString why = say(QT_TRANSLATE_NOOP("Advice", "filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week"))
                       .arg(percent(stack.turnProbability), wording::lengthBand(top.castingsDepthCm), lengthText(model::filledDepth));
-    if (stack.turnLook) why += worth(stack.forecast.turnOn, stack, stack.turnLook->cut, stack.turnLook->minutes);
+    if (stack.turnLook) why = withMore(why, worth(stack.forecast.turnOn, stack, stack.turnLook->cut, stack.turnLook->minutes));
     addLook(to, stack, LookKind::depth, top.slot, say(QT_TRANSLATE_NOOP("Advice", "Measure how deep the castings lie in the top tray")), why, stack.turnLook ? perMinute(stack.forecast.turnOn, stack, *stack.turnLook) : 0.0);
     to.back().forTurn = true;
     return true;
@@ -169,8 +169,7 @@ void mostTelling(const StackReckoning& stack, std::vector<Advice>& to)
     const QString why = best ? say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work"))
                              : say(QT_TRANSLATE_NOOP("Advice", "nothing measured of trays or worms for %1; it was told before, and no look tells clearly more of when the bottom tray is ready, for the work"));
     addLook(to, stack, look->kind, slot, lookWords(look->kind, look->slot == 1),
-            why.arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf)))
-                + worth(bottom.readyOn, stack, look->cut, look->minutes),
+            withMore(why.arg(days(daysBetween(stack.record.lastLook.value_or(stack.firstBedding), stack.asOf))), worth(bottom.readyOn, stack, look->cut, look->minutes)),
             perMinute(bottom.readyOn, stack, *look));
 }
 
@@ -182,7 +181,15 @@ void rulesOfLooks(const StackReckoning& stack, std::vector<Advice>& to)
     if (top == nullptr || stack.now.slots.empty() || isDrying(stack)) return;
     if (stack.record.lastLook && daysBetween(*stack.record.lastLook, stack.asOf) < reckoning::lookAgainAfter) return;
     if (std::any_of(to.begin(), to.end(), [](const Advice& each) { return each.code == Code::harvestReady || each.code == Code::harvestOverdue || each.code == Code::lookNext; })) return;
-    if (bitsOfTheBottom(stack, to) || depthOfTheTop(stack, *top, to)) return;
+    // Nobody opens a bed for its dates while it is short of air, too hot or too cold.
+    const auto endangers = [](const Advice& each) { return each.severity >= Severity::concern && (each.code == Code::overfed || each.code == Code::heat || each.code == Code::cold); };
+    if (std::any_of(to.begin(), to.end(), endangers)) return;
+    if (bitsOfTheBottom(stack, to)) {
+        for (Advice& each : to) // the same look is asked for once, with what follows from it
+            if (each.code == Code::harvestSoon && stack.turnSince) each.text = plain(notReadyYet(stack));
+        return;
+    }
+    if (depthOfTheTop(stack, *top, to)) return;
     mostTelling(stack, to);
 }
 

@@ -110,11 +110,14 @@ bool wasClear(const StackReckoning& stack, int batch, const ChanceOn& dry)
 /// How fast a bed dries is known to a factor of two before anybody has felt it, and a dry top tray starves the colony with food all round.
 void squeezeFirst(const StackReckoning& stack, const TrayEstimate& tray, double chance, Severity severity, std::vector<Advice>& to)
 {
-    add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf,
+    // Eating less than a third of what they could, or fewer by half already: it presses.
+    const QString fewer = dwindledText(stack);
+    const bool presses = severity != Severity::hint && (tray.waterShare.p50 < crumblesBelow || !fewer.isEmpty());
+    add(to, stack, Code::tooDry, presses ? Severity::concern : severity, tray.slot, stack.asOf,
         severity == Severity::hint ? say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed: it may be dry"))
                                    : say(QT_TRANSLATE_NOOP("Advice", "Squeeze a handful of the bed, and water it if it crumbles: it is probably dry")),
-        howWet(tray) + say(QT_TRANSLATE_NOOP("Advice", "; too dry within a week with %1")).arg(percent(chance))
-            + say(QT_TRANSLATE_NOOP("Advice", "; if it crumbles, pour %1, else nothing for two weeks")).arg(wording::amountText(pourAtOnce(stack, pourWanting(tray, crumblesBelow)))));
+        withMore(withMore(withMore(howWet(tray), say(QT_TRANSLATE_NOOP("Advice", "chance that it is too dry within a week: %1")).arg(percent(chance))), fewer),
+                 say(QT_TRANSLATE_NOOP("Advice", "if it crumbles, pour %1, else nothing for two weeks")).arg(wording::amountText(pourAtOnce(stack, pourWanting(tray, crumblesBelow))))));
     to.back().look = reckoning::LookKind::squeeze;
 }
 
@@ -159,9 +162,9 @@ void tooDry(const StackReckoning& stack, const TrayEstimate& tray, std::vector<A
     const Amount wanting = pourWanting(tray, share), pour = pourAtOnce(stack, wanting);
     const Severity severity = onDay(stack.now).value_or(0.0) >= dryAt.raise || read ? Severity::concern : Severity::due;
     QString reason = howWet(tray);
-    if (crumbled) reason += say(QT_TRANSLATE_NOOP("Advice", "; crumbled when it was squeezed"));
-    if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));
-    if (!(pour == wanting)) reason += say(QT_TRANSLATE_NOOP("Advice", "; in all %1 are wanting: more at once runs through")).arg(wording::amountText(wanting));
+    if (crumbled) reason = withMore(reason, say(QT_TRANSLATE_NOOP("Advice", "it crumbled when it was squeezed")));
+    if (measured != nullptr) reason = withMore(reason, say(QT_TRANSLATE_NOOP("Advice", "moisture was read as %1 %")).arg(number(measured->value, 0)));
+    if (!(pour == wanting)) reason = withMore(reason, say(QT_TRANSLATE_NOOP("Advice", "in all %1 are wanting: more at once runs through")).arg(wording::amountText(wanting)));
     add(to, stack, Code::tooDry, severity, tray.slot, stack.asOf, say(QT_TRANSLATE_NOOP("Advice", "Pour %1 of water over the bed")).arg(wording::amountText(pour)), reason);
     to.back().litres = pour.value * inBaseUnit(pour.unit);
 }
@@ -191,8 +194,8 @@ void tooWet(const StackReckoning& stack, const TrayEstimate& tray, bool highest,
         return;
     }
     QString reason = howWet(tray);
-    if (ran) reason += say(QT_TRANSLATE_NOOP("Advice", "; it ran when it was squeezed"));
-    if (measured != nullptr) reason += say(QT_TRANSLATE_NOOP("Advice", "; moisture was read as %1 %")).arg(number(measured->value, 0));
+    if (ran) reason = withMore(reason, say(QT_TRANSLATE_NOOP("Advice", "it ran when it was squeezed")));
+    if (measured != nullptr) reason = withMore(reason, say(QT_TRANSLATE_NOOP("Advice", "moisture was read as %1 %")).arg(number(measured->value, 0)));
     add(to, stack, Code::tooWet, Severity::concern, tray.slot, stack.asOf,
         say(QT_TRANSLATE_NOOP("Advice", "Mix dry shredded paper into the bed, and do not water")), reason);
 }

@@ -14,6 +14,8 @@ QString say(const char* text) { return QCoreApplication::translate("Advice", tex
 
 }
 
+QString withMore(const QString& reason, const QString& clause) { return clause.isEmpty() ? reason : reason + say(QT_TRANSLATE_NOOP("Advice", "; ")) + clause; }
+
 QString number(double value, int decimals) { return wording::numberText(value, decimals); }
 
 QString percent(double share) { return wording::percentText(share); }
@@ -47,6 +49,18 @@ QString whenRange(const reckoning::Dates& all, Day today)
     if (!dates.p90) return say(QT_TRANSLATE_NOOP("Advice", "%1 at the earliest, perhaps not within a year")).arg(middle);
     if (!dates.p10 || !dates.p90 || (*dates.p10 == *dates.p50 && *dates.p90 == *dates.p50)) return middle;
     return say(QT_TRANSLATE_NOOP("Advice", "%1 (%2 to %3)")).arg(middle, when(*dates.p10, today), when(*dates.p90, today));
+}
+
+QString turnAbout(const reckoning::Dates& all, Day today)
+{
+    if (all.p50) return say(QT_TRANSLATE_NOOP("Advice", "its turn about %1")).arg(whenRange(all, today));
+    return all.p10 ? say(QT_TRANSLATE_NOOP("Advice", "its turn not before %1")).arg(when(std::max(*all.p10, today), today)) : say(QT_TRANSLATE_NOOP("Advice", "its turn not within a year"));
+}
+
+QString rightAbout(const reckoning::Dates& all, Day today)
+{
+    if (all.p50) return say(QT_TRANSLATE_NOOP("Advice", "right about %1")).arg(whenRange(all, today));
+    return all.p10 ? say(QT_TRANSLATE_NOOP("Advice", "right not before %1")).arg(when(std::max(*all.p10, today), today)) : say(QT_TRANSLATE_NOOP("Advice", "not right within a year"));
 }
 
 QString days(int number) { return QCoreApplication::translate("Advice", "%n day(s)", nullptr, number); }

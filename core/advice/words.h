@@ -13,6 +13,8 @@ namespace tierloam::advice {
 
 using wording::areaText, wording::lengthText, wording::massRead, wording::massText, wording::mostText, wording::temperatureText, wording::volumeText;
 
+/// A reason and one clause more, joined as the language joins clauses; the reason alone where there is none.
+QString withMore(const QString& reason, const QString& clause);
 QString number(double value, int decimals);
 /// "93 %"
 QString percent(double share);
@@ -26,6 +28,10 @@ QString date(Day day, Day today);
 QString month(Day day, Day today);
 /// "Sunday (Saturday to Tuesday)": the median and the 80 % range, as far as they are known; an open end is said to be one.
 QString whenRange(const reckoning::Dates& dates, Day today);
+/// "its turn about Sunday (Saturday to Tuesday)"; without a middle "its turn not before 3 June", or "its turn not within a year".
+QString turnAbout(const reckoning::Dates& all, Day today);
+/// Likewise "right about Sunday (…)".
+QString rightAbout(const reckoning::Dates& all, Day today);
 QString days(int number);
 
 }

@@ -248,7 +248,7 @@
         <translation>&amp;Notiz…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
+        <source>&amp;Change the stack's set-up…</source>
         <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
@@ -647,10 +647,6 @@
         <translation>Die Etage füllt sich bis zum Rand, und Futter passt nicht mehr hinein.</translation>
     </message>
     <message>
-        <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Eine Etage kam hinzu, als die Chance, dass die darunter gefüllt ist, unter 50 % lag, oder wurde gehoben, als die Chance, dass sie reif ist, unter 30 % lag.</translation>
-    </message>
-    <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
         <translation>Die Würmer sind dünn verteilt, und jeder Schritt danach kommt später; eine früh gehobene Etage ist zu einem großen Teil Futter und kein Humus.</translation>
     </message>
@@ -791,20 +787,12 @@
         <translation>Auffangschale durchspülen: sie läuft über</translation>
     </message>
     <message>
-        <source>; what comes now runs on the floor</source>
-        <translation>; was jetzt kommt, läuft auf den Boden</translation>
-    </message>
-    <message>
         <source>Drain the sump</source>
         <translation>Auffangschale ablassen</translation>
     </message>
     <message>
         <source>Flush the sump</source>
         <translation>Auffangschale durchspülen</translation>
-    </message>
-    <message>
-        <source>; full %1</source>
-        <translation>; voll %1</translation>
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
@@ -821,10 +809,6 @@
     <message>
         <source>Cover the lifted tray and let it work on: it was lifted early</source>
         <translation>Die gehobene Etage abdecken und weiterarbeiten lassen: sie wurde früh gehoben</translation>
-    </message>
-    <message>
-        <source>feed-to-cast %1, ready %2; right about %3</source>
-        <translation>Futter zu Humus %1, reif %2; an der Reihe etwa %3</translation>
     </message>
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
@@ -891,10 +875,6 @@
         <translation>Die oberste Etage ist voll: weniger füttern, bis die unterste gehoben ist</translation>
     </message>
     <message>
-        <source>%1 of %2 used; %3 of the usual food still fit</source>
-        <translation>%1 von %2 belegt; %3 des üblichen Futters passen noch</translation>
-    </message>
-    <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
         <translation>Kein Futter mehr geben, bis das letzte gefressen ist; herausnehmen, was riecht, das Bett lockern und trockenes Papier untermischen</translation>
     </message>
@@ -919,7 +899,7 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); %4 je Woche würden reichen, bis zu %5 sind verträglich</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <source>Add %1 of shredded paper to each week's food</source>
         <translation>Zum Futter jeder Woche %1 zerrissenes Papier geben</translation>
     </message>
     <message>
@@ -939,26 +919,6 @@
         <translation>bleibt alles, wie es ist, fällt der Bestand in 60 Tagen von %1 auf %2</translation>
     </message>
     <message>
-        <source>fewer than %1 % bits</source>
-        <translation>weniger als %1 % Reste</translation>
-    </message>
-    <message>
-        <source>fewer than 1 in %1 bits</source>
-        <translation>weniger als 1 von %1 Resten</translation>
-    </message>
-    <message>
-        <source>%1 of food or bedding: lift it today</source>
-        <translation>%1 an Futter oder Einstreu: heute heben</translation>
-    </message>
-    <message>
-        <source>; else wait until about %1</source>
-        <translation>; sonst warten bis etwa %1</translation>
-    </message>
-    <message>
-        <source>; else wait and look again in a month</source>
-        <translation>; sonst warten und in einem Monat wieder nachsehen</translation>
-    </message>
-    <message>
         <source>Look for bits in the bottom tray</source>
         <translation>In der untersten Etage nach Resten sehen</translation>
     </message>
@@ -975,10 +935,6 @@
         <translation>Die unterste Etage ist reif, keine Eile</translation>
     </message>
     <message>
-        <source>; a spare tray is left</source>
-        <translation>; eine freie Etage ist noch da</translation>
-    </message>
-    <message>
         <source>Take the castings of the only tray, and its worms back into new bedding</source>
         <translation>Den Humus der einzigen Etage nehmen, ihre Würmer zurück in neue Einstreu</translation>
     </message>
@@ -987,16 +943,8 @@
         <translation>Die unterste Etage nach oben heben</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn comes soon</source>
+        <source>The bottom tray's turn comes soon</source>
         <translation>Die unterste Etage ist bald an der Reihe</translation>
-    </message>
-    <message>
-        <source>; ready and its turn within 14 days: %1</source>
-        <translation>; innerhalb von 14 Tagen reif und an der Reihe: %1</translation>
-    </message>
-    <message>
-        <source>; its turn about %1</source>
-        <translation>; an der Reihe etwa %1</translation>
     </message>
     <message>
         <source>depth of castings</source>
@@ -1134,16 +1082,8 @@
         <translation>Wasser %1 dessen, was die Etage hält (%2 bis %3), Feuchte %4 %</translation>
     </message>
     <message>
-        <source>; crumbled when it was squeezed</source>
-        <translation>; zerfiel beim Drücken</translation>
-    </message>
-    <message>
         <source>Pour %1 of water over the bed</source>
         <translation>%1 Wasser über das Bett gießen</translation>
-    </message>
-    <message>
-        <source>; it ran when it was squeezed</source>
-        <translation>; es lief beim Drücken heraus</translation>
     </message>
     <message>
         <source>Mix dry shredded paper into the bed, and do not water</source>
@@ -1191,14 +1131,6 @@
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
         <translation>Die unterste Etage ist reif: hebe sie, wann du willst</translation>
-    </message>
-    <message>
-        <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; die oberste Etage steht schon %1 und enthält %2 Humus</translation>
-    </message>
-    <message>
-        <source>; it narrows the date by less than a day for %1 min of work</source>
-        <translation>; das engt den Termin um weniger als einen Tag ein, für %1 min Arbeit</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1285,10 +1217,6 @@
         <translation>Eine Handvoll des Betts drücken: es kann trocken sein</translation>
     </message>
     <message>
-        <source>; too dry within a week with %1</source>
-        <translation>; innerhalb einer Woche zu trocken mit %1</translation>
-    </message>
-    <message>
         <source>into the tray beneath the new one, which came early: %1</source>
         <translation>in die Etage unter der neuen, die früh kam: %1</translation>
     </message>
@@ -1297,7 +1225,7 @@
         <translation>Zu 80 % sicher ist die oberste Etage gefüllt ({filled} Humus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
     <message>
@@ -1329,10 +1257,6 @@
         <translation>heute gefüttert, üblich alle %1; in der Etage %2 noch nicht gefressen, trocken</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
-        <translation>; von der üblichen Fütterung von %1 nur %2: %3 wurden in 7 Tagen gegeben, und %4 kg am Tag und m² sind das Höchste</translation>
-    </message>
-    <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
         <translation>Die einzige Etage füllt sich: weniger füttern, bis ihr Humus genommen ist</translation>
     </message>
@@ -1341,20 +1265,12 @@
         <translation>Die einzige Etage ist voll: weniger füttern, bis ihr Humus genommen ist</translation>
     </message>
     <message>
-        <source>by the estimate it is heaped above its %1; %2 of the usual food still fit</source>
-        <translation>nach der Schätzung ist sie über ihre %1 gehäuft; %2 des üblichen Futters passen noch</translation>
-    </message>
-    <message>
         <source>The only tray can be emptied soon</source>
         <translation>Die einzige Etage kann bald geleert werden</translation>
     </message>
     <message>
         <source>The only tray is ready, no hurry</source>
         <translation>Die einzige Etage ist reif, keine Eile</translation>
-    </message>
-    <message>
-        <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
-        <translation>; das engt den Termin, %1, um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
@@ -1373,10 +1289,6 @@
         <translation>%1 je Woche laufen in die Auffangschale; %2 je Woche werden gegossen</translation>
     </message>
     <message>
-        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
-        <translation>die Etage darunter enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60; gefüllt mit %4, gewünscht %5</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, and no more this week</source>
         <translation>Die üblichen %1 füttern, und diese Woche nicht mehr</translation>
     </message>
@@ -1385,16 +1297,8 @@
         <translation>die oberste Etage ist bis %1 unter den Rand gefüllt</translation>
     </message>
     <message>
-        <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
-        <translation>; das engt den Termin um etwa %1 ein, für %2 min Arbeit, %3 Tage je Minute</translation>
-    </message>
-    <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
         <translation>Die Etage abdecken und den Deckel auflegen: sie wurde zu früh gehoben und trocknet aus</translation>
-    </message>
-    <message>
-        <source>; colony %1, two weeks ago %2</source>
-        <translation>; Bestand %1, vor zwei Wochen %2</translation>
     </message>
     <message>
         <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
@@ -1413,16 +1317,8 @@
         <translation>Bett jetzt %1, %2 (%3); über %4: %5</translation>
     </message>
     <message>
-        <source>; by its own heat %1 warmer</source>
-        <translation>; durch eigene Wärme %1 wärmer</translation>
-    </message>
-    <message>
         <source>Wait with food, and look again in a few days</source>
         <translation>Mit dem Füttern warten und in einigen Tagen wieder nachsehen</translation>
-    </message>
-    <message>
-        <source>; nobody is there: %1</source>
-        <translation>; niemand ist da: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1445,20 +1341,12 @@
         <translation>nach allem, was bekannt ist, sind kaum welche übrig: Bestand %1</translation>
     </message>
     <message>
-        <source>; on %1 it was %2</source>
-        <translation>; am %1 waren es %2</translation>
-    </message>
-    <message>
         <source>Put worms in, or write down how many are in it; give no food until then</source>
         <translation>Würmer einsetzen, oder aufschreiben, wie viele darin sind; bis dahin nicht füttern</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms, and give no food until then</source>
         <translation>Nachsehen, ob wenige, einige oder viele Würmer da sind, und bis dahin nicht füttern</translation>
-    </message>
-    <message>
-        <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
-        <translation>; C:N des Betts %1, gewünscht sind 25 bis 35: Papier und Einstreu allein ernähren sie kaum</translation>
     </message>
     <message>
         <source>more does not fit under the rim</source>
@@ -1485,10 +1373,6 @@
         <translation>noch nicht gefüttert; %1 je Woche erhalten die Würmer, die darin sind</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: %3</source>
-        <translation>; von der üblichen Fütterung von %1 werden diese Woche nur %2 vertragen: %3</translation>
-    </message>
-    <message>
         <source>Feed %1, at most %2 this week</source>
         <translation>%1 füttern, höchstens %2 diese Woche</translation>
     </message>
@@ -1507,10 +1391,6 @@
     <message>
         <source>The top tray is full: no food fits until the bottom tray is lifted</source>
         <translation>Die oberste Etage ist voll: kein Futter passt, bis die unterste Etage gehoben ist</translation>
-    </message>
-    <message>
-        <source>; the worms assimilate %1 of what they need</source>
-        <translation>; die Würmer nehmen %1 dessen auf, was sie brauchen</translation>
     </message>
     <message>
         <source>hardly any of it is eaten</source>
@@ -1541,10 +1421,6 @@
         <translation>Eine Handvoll des Betts drücken, und gießen, wenn sie krümelt: es ist wahrscheinlich trocken</translation>
     </message>
     <message>
-        <source>; moisture was read as %1 %</source>
-        <translation>; Feuchte mit %1 % abgelesen</translation>
-    </message>
-    <message>
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
         <translation>Das Wasser liegt mit 50 % unter 0,65 dessen, was die Etage hält, jetzt oder binnen 7 Tagen, oder es krümelte beim Drücken oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 30 %. Ab 20 % wird erst eine Handvoll gedrückt, einmal in 14 Tagen; auch über 50 %, wo die Spanne weiter als 0,4 ist.</translation>
     </message>
@@ -1557,10 +1433,6 @@
         <translation>Den Stapel im Kühlen lassen, bis das Bett sicher unter %1 liegt</translation>
     </message>
     <message>
-        <source>; else wait and look again in a week</source>
-        <translation>; sonst warten und in einer Woche wieder nachsehen</translation>
-    </message>
-    <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
         <translation>Die oberste Etage ist gefüllt ({filled} Humus, Futter zu Humus höchstens 0,60), keine Etage ist frei, und die unterste ist reif (Futter zu Humus höchstens 0,10, mindestens {ready}), beides mit 80 %. Die unterste wird bei 60 % zurückgenommen; die oberste nach 7 Tagen damit, da frisches Futter bis dahin gefressen ist, oder durch Nachsehen. Wo eine Etage dazwischen reif ist und die unterste nicht, wird deren Humus genommen.</translation>
     </message>
@@ -1569,16 +1441,8 @@
         <translation>Die Wahrscheinlichkeit, dass die unterste Etage binnen 14 Tagen reif ist und an der Reihe, ist mindestens 50 %, und keine Etage ist frei. Wo sie schon an der Reihe ist, fehlt nur die Reife.</translation>
     </message>
     <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
-        <translation>Was in 8 Wochen gegeben wurde, samt Abdeckung, hat ein C:N unter 20; bis 25, wenn das des Betts unter 18 liegt. Weniger als {paper} Papier je Woche werden nicht verlangt.</translation>
-    </message>
-    <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
         <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; sie ist wahrscheinlich schon voll; dann leeren, sonst sagt der Stand den Tag</translation>
-    </message>
-    <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day</source>
-        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; sie kann schon voll sein, mit %4; dann leeren, sonst sagt der Stand den Tag</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
@@ -1593,20 +1457,12 @@
         <translation>Futter zu Humus %1, reif mit %2, gefragt sind 80 %</translation>
     </message>
     <message>
-        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
+        <source>half of the worms' weight a day is the most, and they are about %1</source>
         <translation>das halbe Gewicht der Würmer am Tag ist das Höchste, und sie wiegen etwa %1</translation>
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
         <translation>letzte Fütterung %1 her; in der Etage %2 noch nicht gefressen, trocken</translation>
-    </message>
-    <message>
-        <source> until the last food is eaten</source>
-        <translation> bis das letzte Futter gefressen ist</translation>
-    </message>
-    <message>
-        <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>nach den Aufzeichnungen enthält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: ein Eintrag kann falsch sein; Futter zu Humus %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
@@ -1617,32 +1473,24 @@
         <translation>%1; die unterste Etage %2; an der Reihe: %3 lang; etwa %4 Würmer sind darin: in die oberste Etage setzen und als eingesetzt aufschreiben</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come, it is not ready yet</source>
+        <source>The only tray's turn has come, it is not ready yet</source>
         <translation>Die einzige Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
+        <source>The bottom tray's turn has come, it is not ready yet</source>
         <translation>Die unterste Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <source>The only tray's turn has come: look for bits in it</source>
         <translation>Die einzige Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <source>The bottom tray's turn has come: look for bits in it</source>
         <translation>Die unterste Etage ist an der Reihe: nach Resten darin sehen</translation>
-    </message>
-    <message>
-        <source>; its turn for %1</source>
-        <translation>; an der Reihe: %1</translation>
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
         <translation>gefüllt: %1; Humus nach der Schätzung %2, gewünscht %3; mit mehr ist sie an der Reihe; mit weniger wie bisher weiter und in einer Woche wieder nachsehen</translation>
-    </message>
-    <message>
-        <source>; if it crumbles, pour %1, else nothing for two weeks</source>
-        <translation>; krümelt sie, %1 gießen, sonst zwei Wochen lang nichts</translation>
     </message>
     <message>
         <source>%1 (%2 at the earliest, perhaps not within a year)</source>
@@ -1657,20 +1505,12 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); mehr als %4 je Woche wären nötig, und nur %5 werden vertragen</translation>
     </message>
     <message>
-        <source>; in all %1 are wanting: more at once runs through</source>
-        <translation>; im Ganzen fehlen %1: mehr auf einmal läuft durch</translation>
-    </message>
-    <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
         <translation>Nachsehen klärt wahrscheinlich, ob die unterste Etage reif oder die oberste gefüllt ist, oder es engt den Termin nach einem Monat ohne um 14 Tage ein; in den letzten 7 Tagen wurde nicht nachgesehen. Oder es sind kaum Würmer übrig: weniger als {few}, nach Kälte oder Hitze weniger als ein Zehntel dessen, was binnen 60 Tagen da war, oder die Hälfte dessen, was binnen 120 Tagen da war (zurückgenommen bei 0,6).</translation>
     </message>
     <message>
         <source>colony %1; on %2 it was %3</source>
         <translation>Bestand %1; am %2 waren es %3</translation>
-    </message>
-    <message>
-        <source>; they assimilate %1 of what they need</source>
-        <translation>; sie nehmen %1 dessen auf, was sie brauchen</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms: the colony dwindles</source>
@@ -1690,11 +1530,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
+        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1726,11 +1566,215 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter oder in Kälte oder Hitze.</translation>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85 % oder weniger, und nicht aus Mangel an Futter oder in Kälte oder Hitze.</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
         <translation>Ein Wert der letzten 60 Tage liegt außerhalb dessen, was die Aufzeichnung erwarten lässt; Messungen des Betts passen nicht zum Aufbau; es wurde mehr hineingegeben, als eine Etage fasst oder die Etagen tragen; übliche Fütterungen scheinen zu fehlen; oder in einem Stapel mit Einstreu sind keine Würmer.</translation>
+    </message>
+    <message>
+        <source>nobody is there: %1</source>
+        <translation>niemand ist da: %1</translation>
+    </message>
+    <message>
+        <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week's food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
+        <translation>Eine Etage kam hinzu, als die Chance, dass die darunter gefüllt ist, unter 50 % lag und das Futter einer Woche noch hineinpasste, oder wurde gehoben, als die Chance, dass sie reif ist, unter 30 % lag.</translation>
+    </message>
+    <message>
+        <source>colony %1, two weeks ago %2</source>
+        <translation>Bestand %1, vor zwei Wochen %2</translation>
+    </message>
+    <message>
+        <source>by its own heat %1 warmer</source>
+        <translation>durch eigene Wärme %1 wärmer</translation>
+    </message>
+    <message>
+        <source>they assimilate %1 of what they need</source>
+        <translation>sie nehmen %1 dessen auf, was sie brauchen</translation>
+    </message>
+    <message>
+        <source>on %1 it was %2</source>
+        <translation>am %1 waren es %2</translation>
+    </message>
+    <message>
+        <source>on %1 the colony was %2, now %3</source>
+        <translation>am %1 wog der Bestand %2, jetzt %3</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already (chance %4); if so, empty it, else the level tells the day</source>
+        <translation>nach der Schätzung stehen %1 bis %2 von %3 darin; sie kann schon voll sein (Wahrscheinlichkeit %4); dann leeren, sonst sagt der Stand den Tag</translation>
+    </message>
+    <message>
+        <source>what comes now runs on the floor</source>
+        <translation>was jetzt kommt, läuft auf den Boden</translation>
+    </message>
+    <message>
+        <source>full %1</source>
+        <translation>voll %1</translation>
+    </message>
+    <message>
+        <source>C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
+        <translation>C:N des Betts %1, gewünscht sind 25 bis 35: Papier und Einstreu allein ernähren sie kaum</translation>
+    </message>
+    <message>
+        <source>of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
+        <translation>von der üblichen Fütterung von %1 nur %2: %3 wurden in 7 Tagen gegeben, und %4 kg am Tag und m² sind das Höchste</translation>
+    </message>
+    <message>
+        <source>of the usual feeding of %1 only %2 are borne this week: %3</source>
+        <translation>von der üblichen Fütterung von %1 werden diese Woche nur %2 vertragen: %3</translation>
+    </message>
+    <message>
+        <source>Feed at most %1 at once and %2 this week</source>
+        <translation>Höchstens %1 auf einmal und %2 in dieser Woche füttern</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: lift the bottom tray, which is ready, or feed less</source>
+        <translation>Die oberste Etage wird voll: die unterste heben, die reif ist, oder weniger füttern</translation>
+    </message>
+    <message>
+        <source>The top tray is full: lift the bottom tray, which is ready; no food fits until then</source>
+        <translation>Die oberste Etage ist voll: die unterste heben, die reif ist; bis dahin passt kein Futter</translation>
+    </message>
+    <message>
+        <source>The top tray is full: lift the bottom tray, which is ready, or feed less</source>
+        <translation>Die oberste Etage ist voll: die unterste heben, die reif ist, oder weniger füttern</translation>
+    </message>
+    <message>
+        <source>by the estimate it is heaped above its %1</source>
+        <translation>nach der Schätzung ist sie über ihre %1 gehäuft</translation>
+    </message>
+    <message>
+        <source>%1 of %2 used</source>
+        <translation>%1 von %2 belegt</translation>
+    </message>
+    <message>
+        <source>no more food fits</source>
+        <translation>es passt kein Futter mehr</translation>
+    </message>
+    <message>
+        <source>%1 of the usual food still fit</source>
+        <translation>%1 des üblichen Futters passen noch</translation>
+    </message>
+    <message>
+        <source>the worms assimilate %1 of what they need</source>
+        <translation>die Würmer nehmen %1 dessen auf, was sie brauchen</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2 until the last food is eaten</source>
+        <translation>Futter zu Humus %1, reif %2, bis das letzte Futter gefressen ist</translation>
+    </message>
+    <message>
+        <source>by the record the top tray holds more castings than fit under its rim at %1: a new tray or a harvest may not be written down, or an entry is wrong; feed-to-cast %2</source>
+        <translation>nach den Aufzeichnungen enthält die oberste Etage mehr Humus, als unter ihren Rand von %1 passt: eine neue Etage oder eine Ernte ist vielleicht nicht eingetragen, oder ein Eintrag ist falsch; Futter zu Humus %2</translation>
+    </message>
+    <message>
+        <source>if one was added since, write it down</source>
+        <translation>kam seither eine hinzu, sie eintragen</translation>
+    </message>
+    <message>
+        <source>the top tray has had %1 and holds %2 of castings</source>
+        <translation>die oberste Etage steht schon %1 und enthält %2 Humus</translation>
+    </message>
+    <message>
+        <source>the top tray is filled to its rim</source>
+        <translation>die oberste Etage ist bis an den Rand gefüllt</translation>
+    </message>
+    <message>
+        <source>a spare tray is left</source>
+        <translation>eine freie Etage ist noch da</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready and its turn comes soon: lift it when you like</source>
+        <translation>Die unterste Etage ist reif und bald an der Reihe: hebe sie, wann du willst</translation>
+    </message>
+    <message>
+        <source>ready and its turn within 14 days: %1</source>
+        <translation>innerhalb von 14 Tagen reif und an der Reihe: %1</translation>
+    </message>
+    <message>
+        <source>it narrows the date by less than a day for %1 min of work</source>
+        <translation>das engt den Termin um weniger als einen Tag ein, für %1 min Arbeit</translation>
+    </message>
+    <message>
+        <source>it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
+        <translation>das engt den Termin um etwa %1 ein, für %2 min Arbeit, %3 Tage je Minute</translation>
+    </message>
+    <message>
+        <source>it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>das engt den Termin, %1, um etwa %2 ein, für %3 min Arbeit, %4 Tage je Minute</translation>
+    </message>
+    <message>
+        <source>fewer than %1 % bits of food or bedding: lift it today</source>
+        <translation>weniger als %1 % Reste von Futter oder Einstreu: heute heben</translation>
+    </message>
+    <message>
+        <source>fewer than 1 in %1 bits of food or bedding: lift it today</source>
+        <translation>weniger als 1 von %1 Resten ist Futter oder Einstreu: heute heben</translation>
+    </message>
+    <message>
+        <source>else wait and look again in a week</source>
+        <translation>sonst warten und in einer Woche wieder nachsehen</translation>
+    </message>
+    <message>
+        <source>else wait until about %1</source>
+        <translation>sonst warten bis etwa %1</translation>
+    </message>
+    <message>
+        <source>else wait and look again in a month</source>
+        <translation>sonst warten und in einem Monat wieder nachsehen</translation>
+    </message>
+    <message>
+        <source>chance that it is too dry within a week: %1</source>
+        <translation>Wahrscheinlichkeit, dass es in einer Woche zu trocken ist: %1</translation>
+    </message>
+    <message>
+        <source>if it crumbles, pour %1, else nothing for two weeks</source>
+        <translation>krümelt sie, %1 gießen, sonst zwei Wochen lang nichts</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed</source>
+        <translation>es zerfiel beim Drücken</translation>
+    </message>
+    <message>
+        <source>moisture was read as %1 %</source>
+        <translation>Feuchte mit %1 % abgelesen</translation>
+    </message>
+    <message>
+        <source>in all %1 are wanting: more at once runs through</source>
+        <translation>im Ganzen fehlen %1: mehr auf einmal läuft durch</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed</source>
+        <translation>es lief beim Drücken heraus</translation>
+    </message>
+    <message>
+        <source>its turn about %1</source>
+        <translation>an der Reihe etwa %1</translation>
+    </message>
+    <message>
+        <source>its turn not before %1</source>
+        <translation>an der Reihe nicht vor %1</translation>
+    </message>
+    <message>
+        <source>its turn not within a year</source>
+        <translation>an der Reihe nicht innerhalb eines Jahres</translation>
+    </message>
+    <message>
+        <source>right not before %1</source>
+        <translation>richtig nicht vor %1</translation>
+    </message>
+    <message>
+        <source>not right within a year</source>
+        <translation>richtig nicht innerhalb eines Jahres</translation>
+    </message>
+    <message>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20 (taken back at 22); up to 25 when that of the bed is below 18 (taken back at 19). Less than {paper} of paper a week is not asked for.</source>
+        <translation>Was in 8 Wochen gegeben wurde, samt Abdeckung, hat ein C:N unter 20 (zurückgenommen bei 22); bis 25, wenn das des Betts unter 18 liegt (zurückgenommen bei 19). Weniger als {paper} Papier je Woche werden nicht verlangt.</translation>
+    </message>
+    <message>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted</source>
+        <translation>die Etage darunter enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60; Wahrscheinlichkeit, dass sie gefüllt ist: %4, gewünscht %5</translation>
     </message>
 </context>
 <context>
@@ -1914,7 +1958,7 @@
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
     <message>
-        <source>the household&apos;s own material</source>
+        <source>the household's own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
     <message>
@@ -2033,7 +2077,7 @@
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
     <message>
-        <source>take the bottom tray&apos;s castings</source>
+        <source>take the bottom tray's castings</source>
         <translation>den Humus der untersten Etage nehmen</translation>
     </message>
     <message>
@@ -2123,7 +2167,7 @@
         <translation>bereits</translation>
     </message>
     <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
     </message>
     <message>
@@ -2180,7 +2224,7 @@
         <translation>%1 je Woche</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>In die erste Etage des neuen Stapels %1 Einstreu legen, %2 Würmer einsetzen und ihm %3 geben.</translation>
     </message>
     <message numerus="yes">
@@ -2375,7 +2419,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2399,7 +2443,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FILE]                        öffnet das Fenster mit einer Haushaltsdatei (*.tierloam)
 tierloam --demo                        öffnet eine frische Kopie des Demo-Haushalts
 tierloam FILE --import JOURNAL.csv     fügt alle Zeilen eines Tagebuchs hinzu oder keine
-tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
+tierloam FILE --record "ROW"           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2463,7 +2507,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
 </context>
@@ -3140,7 +3184,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Wort wie smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row&apos;s own date</source>
+        <source>a day not before the row's own date</source>
         <translation>ein Tag nicht vor dem Datum der Zeile</translation>
     </message>
     <message>
@@ -4094,8 +4138,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
 <context>
     <name>Formats</name>
     <message>
-        <source>%1&#xa0;%2</source>
-        <translation>%1&#xa0;%2</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4130,8 +4174,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4541,7 +4585,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was es nicht weiß: Fäulnis ohne Luft in einer Ecke, Milben, Vögel, ein offen gelassener Deckel. Schreibe solches als Ereignis auf.</translation>
     </message>
     <message>
-        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Die Gewohnheiten eines Haushalts ändern sich; Parameter kehren mit einer Zeitkonstante von {drift-days} zu ihren Bereichen zurück, damit alte Jahre nicht die neuen bestimmen.</translation>
     </message>
     <message>
@@ -4693,7 +4737,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Humus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteilter Bestand macht keine fertig.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
         <translation>Sieh in die oberste Etage: liegt unter dem Futter eine Fingerbreite Humus?</translation>
     </message>
     <message>
@@ -4921,7 +4965,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nahe {frost-death} sterben Würmer. Hole den Stapel herein, oder packe Seiten und Deckel ein und stelle ihn vom Boden hoch; füttere wenig, denn was nicht gefressen wird, fault, wenn es wärmer wird.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
         <translation>In einem kalten Raum dauert alles länger; die Daten des Programms wissen das, wenn du ab und zu die Temperatur des Betts aufschreibst.</translation>
     </message>
     <message>
@@ -5081,7 +5125,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Liegen abgelesene Werte immer auf derselben Seite daneben, den Aufbau berichtigen; ein Wert allein verschiebt die Schätzung nur für einige Wochen.</translation>
     </message>
     <message>
-        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
         <translation>Einen neuen Ort in den Aufbau des Stapels schreiben, mit der Temperatur, die ein Thermometer dort im Bett zeigt.</translation>
     </message>
     <message>
@@ -6211,7 +6255,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es kann Keime und Wurmeier tragen, die Menschen krank machen, und eine Wurmkiste wird nicht heiß genug, um sie zu töten.</translation>
     </message>
     <message>
-        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Was gegen die Würmer des Tiers gegeben wurde, tötet auch diese; lass Mist ablagern und frage, wann die Tiere zuletzt behandelt wurden.</translation>
     </message>
     <message>
@@ -6695,7 +6739,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Weichwerden von Papier, Pappe und Langsamerem, Faktor</translation>
     </message>
     <message>
-        <source>worms&apos; help in softening</source>
+        <source>worms' help in softening</source>
         <translation>Hilfe der Würmer beim Weichwerden</translation>
     </message>
     <message>
@@ -6747,7 +6791,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gekaufte Würmer, wahre zu eingetragener Masse</translation>
     </message>
     <message>
-        <source>household&apos;s scale, true mass to mass read</source>
+        <source>household's scale, true mass to mass read</source>
         <translation>Waage des Haushalts, wahre zu abgelesener Masse</translation>
     </message>
     <message>
@@ -6893,7 +6937,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week&apos;s food.</source>
+        <source>Here stands a bar for each week's food.</source>
         <translation>Hier steht ein Balken je Futterwoche.</translation>
     </message>
     <message>
@@ -7732,7 +7776,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was heute vertragen wird: %1 wurden in diesen 7 Tagen gegeben, und %2 ist das Höchste in je sieben.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
@@ -7809,7 +7853,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Hier steht ein Balken je Ablassen.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms&apos; mass.</source>
+        <source>Here grows a line of the worms' mass.</source>
         <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
@@ -7949,7 +7993,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
         <translation>Futter zu Humus %1, reif mit %2 %.</translation>
     </message>
     <message>
@@ -8013,8 +8057,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>neu</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -8159,7 +8203,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <comment>a day, how long ago, the tray's number</comment>
         <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
@@ -8316,7 +8360,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>this program&apos;s estimate</source>
+        <source>this program's estimate</source>
         <translation>die Schätzung dieses Programms</translation>
     </message>
     <message>
@@ -8536,7 +8580,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal&apos;s abstract</source>
+        <source>a journal's abstract</source>
         <translation>Zusammenfassung in einer Zeitschrift</translation>
     </message>
     <message>
@@ -8576,7 +8620,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>NIOSH-Hebegleichung</translation>
     </message>
     <message>
-        <source>the tray&apos;s weight</source>
+        <source>the tray's weight</source>
         <translation>das Gewicht der Etage</translation>
     </message>
     <message>
@@ -9115,7 +9159,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Luft in der schlechtesten Etage %1, wobei eins alles ist, was Würmer wollen</translation>
     </message>
     <message>
-        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <source>fed %1 of the worms' own mass a day, in two weeks</source>
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
@@ -9531,11 +9575,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>lebende Würmer, %1; Kreuze: gewogen</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
         <translation>des Betts, %1; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
         <translation>der gefütterten Etage, % Wasser; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
@@ -11026,7 +11070,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
     <message>
@@ -13084,7 +13128,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was würde es erhöhen?</translation>
     </message>
     <message>
-        <source>The garden&apos;s wish</source>
+        <source>The garden's wish</source>
         <translation>Der Wunsch des Gartens</translation>
     </message>
     <message>
@@ -13694,7 +13738,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
     </message>
     <message>
@@ -13777,7 +13821,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es gibt noch keine. Eine entsteht mit der ersten Änderung jedes Tages.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
         <translation>
             <numerusform>%n Sicherungskopie. Wiederhergestellt kommt sie in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
             <numerusform>%n Sicherungskopien. Eine wiederhergestellte kommt in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
@@ -14306,7 +14350,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Kalender (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>

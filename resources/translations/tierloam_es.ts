@@ -248,7 +248,7 @@
         <translation>&amp;Nota…</translation>
     </message>
     <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
+        <source>&amp;Change the stack's set-up…</source>
         <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
@@ -647,10 +647,6 @@
         <translation>La bandeja se llena hasta el borde y el alimento ya no cabe.</translation>
     </message>
     <message>
-        <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50&#xa0;%, o se subió una cuando la de que estuviera lista era menor del 30&#xa0;%.</translation>
-    </message>
-    <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
         <translation>Las lombrices quedan dispersas y cada paso posterior se retrasa; en una bandeja subida pronto hay mucho alimento y poco humus.</translation>
     </message>
@@ -668,7 +664,7 @@
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>Al 80&#xa0;%, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60&#xa0;%.</translation>
+        <translation>Al 80 %, las lombrices asimilan menos de lo que necesitan, queda poco que puedan comer y el lecho está lo bastante templado. Se retira al 60 %.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
@@ -696,7 +692,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Dos veces seguidas se drenó menos que el 5&#xa0;% inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
+        <translation>Dos veces seguidas se drenó menos que el 5 % inferior de lo que espera el balance de agua; durante 60 días o hasta que un drenaje vuelva a cuadrar.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -712,7 +708,7 @@
     </message>
     <message>
         <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30&#xa0;%.</translation>
+        <translation>El lecho pasa de {hot} ahora o en 14 días con una probabilidad de al menos la mitad, contando su propio calor y la estación. Se retira al 30 %.</translation>
     </message>
     <message>
         <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
@@ -720,7 +716,7 @@
     </message>
     <message>
         <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30&#xa0;%.</translation>
+        <translation>El lecho baja de {cold} ahora o en 14 días con una probabilidad de al menos la mitad. Se retira al 30 %.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near {frost} they die.</source>
@@ -728,7 +724,7 @@
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Tras al menos 2 días a la luz queda como mucho el 5&#xa0;% de las lombrices que había en la bandeja. Se retira por encima del 8&#xa0;%.</translation>
+        <translation>Tras al menos 2 días a la luz queda como mucho el 5 % de las lombrices que había en la bandeja. Se retira por encima del 8 %.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -791,10 +787,6 @@
         <translation>Enjuaga el depósito: rebosa</translation>
     </message>
     <message>
-        <source>; what comes now runs on the floor</source>
-        <translation>; lo que llegue ahora cae al suelo</translation>
-    </message>
-    <message>
         <source>Drain the sump</source>
         <translation>Drena el depósito</translation>
     </message>
@@ -803,12 +795,8 @@
         <translation>Enjuaga el depósito</translation>
     </message>
     <message>
-        <source>; full %1</source>
-        <translation>; lleno: %1</translation>
-    </message>
-    <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3&#xa0;%</translation>
+        <translation>a la luz desde hace %1; queda en ella un %2 de sus lombrices; humedad %3 %</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
@@ -821,10 +809,6 @@
     <message>
         <source>Cover the lifted tray and let it work on: it was lifted early</source>
         <translation>Cubre la bandeja subida y déjala trabajar: se subió pronto</translation>
-    </message>
-    <message>
-        <source>feed-to-cast %1, ready %2; right about %3</source>
-        <translation>alimento/humus %1, lista %2; su momento: %3</translation>
     </message>
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
@@ -891,10 +875,6 @@
         <translation>La bandeja superior está llena: alimenta menos hasta subir la inferior</translation>
     </message>
     <message>
-        <source>%1 of %2 used; %3 of the usual food still fit</source>
-        <translation>%1 de %2 ocupados; aún cabe un %3 del alimento habitual</translation>
-    </message>
-    <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
         <translation>No des más alimento hasta que se coman lo último; saca lo que huela, afloja el lecho y mezcla papel seco</translation>
     </message>
@@ -919,7 +899,7 @@
         <translation>asimilan %1 de lo que necesitan (de %2 a %3); bastaría con %4 por semana, se toleran hasta %5</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week&apos;s food</source>
+        <source>Add %1 of shredded paper to each week's food</source>
         <translation>Añade %1 de papel triturado al alimento de cada semana</translation>
     </message>
     <message>
@@ -939,26 +919,6 @@
         <translation>si se deja así, la colonia baja de %1 a %2 en 60 días</translation>
     </message>
     <message>
-        <source>fewer than %1 % bits</source>
-        <translation>menos de un %1&#xa0;% de trozos</translation>
-    </message>
-    <message>
-        <source>fewer than 1 in %1 bits</source>
-        <translation>menos de 1 de cada %1 trozos</translation>
-    </message>
-    <message>
-        <source>%1 of food or bedding: lift it today</source>
-        <translation>%1 de alimento o cama: súbela hoy</translation>
-    </message>
-    <message>
-        <source>; else wait until about %1</source>
-        <translation>; si no, espera hasta el %1, más o menos</translation>
-    </message>
-    <message>
-        <source>; else wait and look again in a month</source>
-        <translation>; si no, espera y vuelve a mirar dentro de un mes</translation>
-    </message>
-    <message>
         <source>Look for bits in the bottom tray</source>
         <translation>Busca trozos en la bandeja inferior</translation>
     </message>
@@ -975,10 +935,6 @@
         <translation>La bandeja inferior está lista, sin prisa</translation>
     </message>
     <message>
-        <source>; a spare tray is left</source>
-        <translation>; queda una bandeja libre</translation>
-    </message>
-    <message>
         <source>Take the castings of the only tray, and its worms back into new bedding</source>
         <translation>Retira el humus de la única bandeja y devuelve sus lombrices a una cama nueva</translation>
     </message>
@@ -987,16 +943,8 @@
         <translation>Sube la bandeja inferior</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn comes soon</source>
+        <source>The bottom tray's turn comes soon</source>
         <translation>A la bandeja inferior le tocará pronto el turno</translation>
-    </message>
-    <message>
-        <source>; ready and its turn within 14 days: %1</source>
-        <translation>; lista y con turno en 14 días: %1</translation>
-    </message>
-    <message>
-        <source>; its turn about %1</source>
-        <translation>; su turno: %1</translation>
     </message>
     <message>
         <source>depth of castings</source>
@@ -1072,7 +1020,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 mS/cm</source>
@@ -1131,19 +1079,11 @@
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4&#xa0;%</translation>
-    </message>
-    <message>
-        <source>; crumbled when it was squeezed</source>
-        <translation>; se desmigajó al apretarlo</translation>
+        <translation>agua, %1 de lo que retiene la bandeja (de %2 a %3); humedad %4 %</translation>
     </message>
     <message>
         <source>Pour %1 of water over the bed</source>
         <translation>Vierte %1 de agua sobre el lecho</translation>
-    </message>
-    <message>
-        <source>; it ran when it was squeezed</source>
-        <translation>; escurrió al apretarlo</translation>
     </message>
     <message>
         <source>Mix dry shredded paper into the bed, and do not water</source>
@@ -1151,11 +1091,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>más de 100&#xa0;:&#xa0;1</translation>
+        <translation>más de 100 : 1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -1191,14 +1131,6 @@
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
         <translation>La bandeja inferior está lista: súbela cuando quieras</translation>
-    </message>
-    <message>
-        <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; la bandeja superior lleva %1 y tiene %2 de humus</translation>
-    </message>
-    <message>
-        <source>; it narrows the date by less than a day for %1 min of work</source>
-        <translation>; estrecha la fecha menos de un día por %1 min de trabajo</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1285,19 +1217,15 @@
         <translation>Aprieta un puñado del lecho: puede estar seco</translation>
     </message>
     <message>
-        <source>; too dry within a week with %1</source>
-        <translation>; demasiado seco en una semana con %1</translation>
-    </message>
-    <message>
         <source>into the tray beneath the new one, which came early: %1</source>
         <translation>en la bandeja bajo la nueva, que llegó pronto: %1</translation>
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>Con un 80&#xa0;% de probabilidad la bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60&#xa0;% o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
+        <translation>Con un 80 % de probabilidad la bandeja superior está completa ({filled} de humus, alimento/humus 0,60 como máximo) y queda una bandeja libre. Se retira tras 7 días al 60 % o menos, pues para entonces el alimento fresco ya está comido, o por una revisión.</translation>
     </message>
     <message>
-        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>El alimento habitual de una semana no cabe bajo el borde menos {rim}, ahora o en 7 días. Se retira cuando cabe una cuarta parte más.</translation>
     </message>
     <message>
@@ -1329,10 +1257,6 @@
         <translation>con aporte hoy, normalmente cada %1; en la bandeja %2 aún sin comer, en seco</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
-        <translation>; de la ración habitual de %1 solo %2: se dieron %3 en 7 días, y %4 kg por día y m² son el máximo</translation>
-    </message>
-    <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
         <translation>La única bandeja se llena: alimenta menos hasta retirar su humus</translation>
     </message>
@@ -1341,20 +1265,12 @@
         <translation>La única bandeja está llena: alimenta menos hasta retirar su humus</translation>
     </message>
     <message>
-        <source>by the estimate it is heaped above its %1; %2 of the usual food still fit</source>
-        <translation>según la estimación rebosa sus %1; aún caben %2 de la comida habitual</translation>
-    </message>
-    <message>
         <source>The only tray can be emptied soon</source>
         <translation>La única bandeja podrá vaciarse pronto</translation>
     </message>
     <message>
         <source>The only tray is ready, no hurry</source>
         <translation>La única bandeja está lista, sin prisa</translation>
-    </message>
-    <message>
-        <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
-        <translation>; estrecha la fecha, %1, unos %2 por %3 min de trabajo, %4 días por minuto</translation>
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
@@ -1373,10 +1289,6 @@
         <translation>%1 por semana llegan al depósito; se vierten %2 por semana</translation>
     </message>
     <message>
-        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
-        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; completa con %4, se desea %5</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, and no more this week</source>
         <translation>Da los %1 habituales, y nada más esta semana</translation>
     </message>
@@ -1385,16 +1297,8 @@
         <translation>la bandeja superior está llena hasta %1 bajo su borde</translation>
     </message>
     <message>
-        <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
-        <translation>; estrecha la fecha unos %1 por %2 min de trabajo, %3 días por minuto</translation>
-    </message>
-    <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
         <translation>Cubre la bandeja y pon la tapa: se subió pronto y se seca</translation>
-    </message>
-    <message>
-        <source>; colony %1, two weeks ago %2</source>
-        <translation>; colonia %1, hace dos semanas %2</translation>
     </message>
     <message>
         <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
@@ -1413,16 +1317,8 @@
         <translation>lecho a %1 ahora, %2 (%3); por encima de %4: %5</translation>
     </message>
     <message>
-        <source>; by its own heat %1 warmer</source>
-        <translation>; más caliente por su propio calor: %1</translation>
-    </message>
-    <message>
         <source>Wait with food, and look again in a few days</source>
         <translation>Espera para alimentar y vuelve a mirar dentro de unos días</translation>
-    </message>
-    <message>
-        <source>; nobody is there: %1</source>
-        <translation>; no hay nadie: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1445,20 +1341,12 @@
         <translation>por lo que se sabe apenas queda ninguna: colonia %1</translation>
     </message>
     <message>
-        <source>; on %1 it was %2</source>
-        <translation>; el %1 era de %2</translation>
-    </message>
-    <message>
         <source>Put worms in, or write down how many are in it; give no food until then</source>
         <translation>Pon lombrices, o anota cuántas hay; no des comida hasta entonces</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms, and give no food until then</source>
         <translation>Mira si hay pocas, algunas o muchas lombrices, y no des comida hasta entonces</translation>
-    </message>
-    <message>
-        <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
-        <translation>; C:N del lecho %1, se desea de 25 a 35: solo papel y cama apenas las alimentan</translation>
     </message>
     <message>
         <source>more does not fit under the rim</source>
@@ -1485,10 +1373,6 @@
         <translation>aún sin alimentar; %1 por semana mantienen las lombrices que hay</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: %3</source>
-        <translation>; de la ración habitual de %1 esta semana solo se toleran %2: %3</translation>
-    </message>
-    <message>
         <source>Feed %1, at most %2 this week</source>
         <translation>Da %1, como máximo %2 esta semana</translation>
     </message>
@@ -1507,10 +1391,6 @@
     <message>
         <source>The top tray is full: no food fits until the bottom tray is lifted</source>
         <translation>La bandeja superior está llena: no cabe comida hasta subir la bandeja inferior</translation>
-    </message>
-    <message>
-        <source>; the worms assimilate %1 of what they need</source>
-        <translation>; las lombrices asimilan %1 de lo que necesitan</translation>
     </message>
     <message>
         <source>hardly any of it is eaten</source>
@@ -1541,10 +1421,6 @@
         <translation>Aprieta un puñado del lecho, y riega si se desmenuza: probablemente está seco</translation>
     </message>
     <message>
-        <source>; moisture was read as %1 %</source>
-        <translation>; humedad leída: %1 %</translation>
-    </message>
-    <message>
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
         <translation>El agua está por debajo de 0,65 de lo que retiene la bandeja, ahora o en 7 días, al 50 %, o se desmenuzó al apretar o lo dice la humedad leída, en 5 días. Se retira al 30 %. Desde el 20 % primero se aprieta un puñado, una vez en 14 días; por encima del 50 % también, donde el margen supera 0,4.</translation>
     </message>
@@ -1557,10 +1433,6 @@
         <translation>Deja la torre al fresco hasta que el lecho esté con seguridad por debajo de %1</translation>
     </message>
     <message>
-        <source>; else wait and look again in a week</source>
-        <translation>; si no, espera y mira otra vez dentro de una semana</translation>
-    </message>
-    <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
         <translation>La bandeja superior está completa ({filled} de humus, alimento/humus de 0,60 como máximo), no queda ninguna libre y la inferior está lista (alimento/humus de 0,10 como máximo, al menos {ready}), ambas al 80 %. La inferior se retira al 60 %; la superior tras 7 días así, cuando el alimento fresco ya está comido, o por una revisión. Donde una bandeja intermedia está lista y la inferior no, se retira el humus de aquella.</translation>
     </message>
@@ -1569,16 +1441,8 @@
         <translation>La probabilidad de que la bandeja inferior esté lista y le llegue el turno en 14 días es de al menos el 50 %, y no queda ninguna libre. Donde el turno ya ha llegado, solo falta que esté lista.</translation>
     </message>
     <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
-        <translation>Lo dado en 8 semanas, cubierta incluida, tiene un C:N inferior a 20; hasta 25 si el del lecho está por debajo de 18. No se piden menos de {paper} de papel por semana.</translation>
-    </message>
-    <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
         <translation>según la estimación contiene de %1 a %2 de %3; probablemente ya está lleno; si es así, vacíalo, si no el nivel dice el día</translation>
-    </message>
-    <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day</source>
-        <translation>según la estimación contiene de %1 a %2 de %3; puede estar ya lleno, con %4; si es así, vacíalo, si no el nivel dice el día</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
@@ -1593,20 +1457,12 @@
         <translation>alimento/humus %1, lista al %2, se pide el 80 %</translation>
     </message>
     <message>
-        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
+        <source>half of the worms' weight a day is the most, and they are about %1</source>
         <translation>la mitad del peso de las lombrices al día es el máximo, y pesan unos %1</translation>
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
         <translation>último aporte hace %1; en la bandeja %2 aún sin comer, en seco</translation>
-    </message>
-    <message>
-        <source> until the last food is eaten</source>
-        <translation> hasta que se coma la última comida</translation>
-    </message>
-    <message>
-        <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: puede haber una anotación errónea; alimento/humus %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
@@ -1617,32 +1473,24 @@
         <translation>%1; la bandeja inferior %2; el turno llegó hace %3; hay dentro unos %4 de lombrices: ponlas en la bandeja superior y anótalas como puestas</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come, it is not ready yet</source>
+        <source>The only tray's turn has come, it is not ready yet</source>
         <translation>Ha llegado el turno de la única bandeja, aún no está lista</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
+        <source>The bottom tray's turn has come, it is not ready yet</source>
         <translation>Ha llegado el turno de la bandeja inferior, aún no está lista</translation>
     </message>
     <message>
-        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <source>The only tray's turn has come: look for bits in it</source>
         <translation>Ha llegado el turno de la única bandeja: busca restos en ella</translation>
     </message>
     <message>
-        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <source>The bottom tray's turn has come: look for bits in it</source>
         <translation>Ha llegado el turno de la bandeja inferior: busca restos en ella</translation>
-    </message>
-    <message>
-        <source>; its turn for %1</source>
-        <translation>; su turno desde hace %1</translation>
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
         <translation>completa: %1; humus según la estimación %2, se quieren %3; con más, ha llegado el turno; con menos, sigue igual y mira de nuevo en una semana</translation>
-    </message>
-    <message>
-        <source>; if it crumbles, pour %1, else nothing for two weeks</source>
-        <translation>; si se desmenuza, vierte %1, si no nada en dos semanas</translation>
     </message>
     <message>
         <source>%1 (%2 at the earliest, perhaps not within a year)</source>
@@ -1657,20 +1505,12 @@
         <translation>asimilan %1 de lo que necesitan (%2 a %3); harían falta más de %4 por semana, y solo se toleran %5</translation>
     </message>
     <message>
-        <source>; in all %1 are wanting: more at once runs through</source>
-        <translation>; en total faltan %1: lo que se vierte de golpe en exceso se escurre</translation>
-    </message>
-    <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
         <translation>Una revisión dirá probablemente si la bandeja inferior está lista o la superior llena, o estrecha la fecha 14 días tras un mes sin ninguna; ninguna en los últimos 7 días. O apenas quedan lombrices: menos de {few}, tras frío o calor menos de un décimo de lo que hubo en 60 días, o la mitad de lo que hubo en 120 (se retira en 0,6).</translation>
     </message>
     <message>
         <source>colony %1; on %2 it was %3</source>
         <translation>colonia %1; el %2 era de %3</translation>
-    </message>
-    <message>
-        <source>; they assimilate %1 of what they need</source>
-        <translation>; asimilan %1 de lo que necesitan</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms: the colony dwindles</source>
@@ -1690,11 +1530,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>se desmenuzó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+        <translation>se desmenuzó al apretarla, y la humedad leída es del %1 %; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>chorreó al apretarla, y la humedad leída es del %1&#xa0;%; %2</translation>
+        <translation>chorreó al apretarla, y la humedad leída es del %1 %; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1726,11 +1566,215 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85&#xa0;% o menos en 60 días sin cosecha, y no por falta de comida ni por frío o calor.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha, y no por falta de comida ni por frío o calor.</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
         <translation>Un valor de los últimos 60 días queda fuera de lo que cabe esperar por lo anotado; las lecturas del lecho no casan con los datos de la torre; se puso más de lo que cabe en una bandeja o de lo que admiten sus bandejas; parece que faltan aportes habituales; o en una torre con cama no hay lombrices.</translation>
+    </message>
+    <message>
+        <source>nobody is there: %1</source>
+        <translation>no hay nadie: %1</translation>
+    </message>
+    <message>
+        <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week's food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 % y aún cabía en ella la comida de una semana, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
+    </message>
+    <message>
+        <source>colony %1, two weeks ago %2</source>
+        <translation>colonia %1, hace dos semanas %2</translation>
+    </message>
+    <message>
+        <source>by its own heat %1 warmer</source>
+        <translation>más caliente por su propio calor: %1</translation>
+    </message>
+    <message>
+        <source>they assimilate %1 of what they need</source>
+        <translation>asimilan %1 de lo que necesitan</translation>
+    </message>
+    <message>
+        <source>on %1 it was %2</source>
+        <translation>el %1 era de %2</translation>
+    </message>
+    <message>
+        <source>on %1 the colony was %2, now %3</source>
+        <translation>el %1 la colonia era de %2, ahora %3</translation>
+    </message>
+    <message>
+        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already (chance %4); if so, empty it, else the level tells the day</source>
+        <translation>según la estimación contiene de %1 a %2 de %3; puede estar ya lleno (probabilidad %4); si es así, vacíalo, si no el nivel dice el día</translation>
+    </message>
+    <message>
+        <source>what comes now runs on the floor</source>
+        <translation>lo que llegue ahora cae al suelo</translation>
+    </message>
+    <message>
+        <source>full %1</source>
+        <translation>lleno: %1</translation>
+    </message>
+    <message>
+        <source>C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
+        <translation>C:N del lecho %1, se desea de 25 a 35: solo papel y cama apenas las alimentan</translation>
+    </message>
+    <message>
+        <source>of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
+        <translation>de la ración habitual de %1 solo %2: se dieron %3 en 7 días, y %4 kg por día y m² son el máximo</translation>
+    </message>
+    <message>
+        <source>of the usual feeding of %1 only %2 are borne this week: %3</source>
+        <translation>de la ración habitual de %1 esta semana solo se toleran %2: %3</translation>
+    </message>
+    <message>
+        <source>Feed at most %1 at once and %2 this week</source>
+        <translation>Aporta como máximo %1 de una vez y %2 esta semana</translation>
+    </message>
+    <message>
+        <source>The top tray fills up: lift the bottom tray, which is ready, or feed less</source>
+        <translation>La bandeja superior se llena: sube la inferior, que está lista, o alimenta menos</translation>
+    </message>
+    <message>
+        <source>The top tray is full: lift the bottom tray, which is ready; no food fits until then</source>
+        <translation>La bandeja superior está llena: sube la inferior, que está lista; hasta entonces no cabe comida</translation>
+    </message>
+    <message>
+        <source>The top tray is full: lift the bottom tray, which is ready, or feed less</source>
+        <translation>La bandeja superior está llena: sube la inferior, que está lista, o alimenta menos</translation>
+    </message>
+    <message>
+        <source>by the estimate it is heaped above its %1</source>
+        <translation>según la estimación rebosa sus %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 used</source>
+        <translation>%1 de %2 ocupados</translation>
+    </message>
+    <message>
+        <source>no more food fits</source>
+        <translation>ya no cabe más comida</translation>
+    </message>
+    <message>
+        <source>%1 of the usual food still fit</source>
+        <translation>aún caben %1 de la comida habitual</translation>
+    </message>
+    <message>
+        <source>the worms assimilate %1 of what they need</source>
+        <translation>las lombrices asimilan %1 de lo que necesitan</translation>
+    </message>
+    <message>
+        <source>feed-to-cast %1, ready %2 until the last food is eaten</source>
+        <translation>alimento/humus %1, lista %2 hasta que se coma la última comida</translation>
+    </message>
+    <message>
+        <source>by the record the top tray holds more castings than fit under its rim at %1: a new tray or a harvest may not be written down, or an entry is wrong; feed-to-cast %2</source>
+        <translation>según el diario la bandeja superior tiene más humus del que cabe bajo su borde a %1: quizá no se anotó una bandeja nueva o una cosecha, o hay una anotación errónea; alimento/humus %2</translation>
+    </message>
+    <message>
+        <source>if one was added since, write it down</source>
+        <translation>si se añadió una desde entonces, anótala</translation>
+    </message>
+    <message>
+        <source>the top tray has had %1 and holds %2 of castings</source>
+        <translation>la bandeja superior lleva %1 y tiene %2 de humus</translation>
+    </message>
+    <message>
+        <source>the top tray is filled to its rim</source>
+        <translation>la bandeja superior está llena hasta el borde</translation>
+    </message>
+    <message>
+        <source>a spare tray is left</source>
+        <translation>queda una bandeja libre</translation>
+    </message>
+    <message>
+        <source>The bottom tray is ready and its turn comes soon: lift it when you like</source>
+        <translation>La bandeja inferior está lista y le tocará pronto el turno: súbela cuando quieras</translation>
+    </message>
+    <message>
+        <source>ready and its turn within 14 days: %1</source>
+        <translation>lista y con turno en 14 días: %1</translation>
+    </message>
+    <message>
+        <source>it narrows the date by less than a day for %1 min of work</source>
+        <translation>estrecha la fecha menos de un día por %1 min de trabajo</translation>
+    </message>
+    <message>
+        <source>it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
+        <translation>estrecha la fecha unos %1 por %2 min de trabajo, %3 días por minuto</translation>
+    </message>
+    <message>
+        <source>it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
+        <translation>estrecha la fecha, %1, unos %2 por %3 min de trabajo, %4 días por minuto</translation>
+    </message>
+    <message>
+        <source>fewer than %1 % bits of food or bedding: lift it today</source>
+        <translation>menos de un %1 % de trozos de alimento o cama: súbela hoy</translation>
+    </message>
+    <message>
+        <source>fewer than 1 in %1 bits of food or bedding: lift it today</source>
+        <translation>menos de 1 de cada %1 trozos de alimento o cama: súbela hoy</translation>
+    </message>
+    <message>
+        <source>else wait and look again in a week</source>
+        <translation>si no, espera y mira otra vez dentro de una semana</translation>
+    </message>
+    <message>
+        <source>else wait until about %1</source>
+        <translation>si no, espera hasta el %1, más o menos</translation>
+    </message>
+    <message>
+        <source>else wait and look again in a month</source>
+        <translation>si no, espera y vuelve a mirar dentro de un mes</translation>
+    </message>
+    <message>
+        <source>chance that it is too dry within a week: %1</source>
+        <translation>probabilidad de que esté demasiado seco en una semana: %1</translation>
+    </message>
+    <message>
+        <source>if it crumbles, pour %1, else nothing for two weeks</source>
+        <translation>si se desmenuza, vierte %1, si no nada en dos semanas</translation>
+    </message>
+    <message>
+        <source>it crumbled when it was squeezed</source>
+        <translation>se desmigajó al apretarlo</translation>
+    </message>
+    <message>
+        <source>moisture was read as %1 %</source>
+        <translation>humedad leída: %1 %</translation>
+    </message>
+    <message>
+        <source>in all %1 are wanting: more at once runs through</source>
+        <translation>en total faltan %1: lo que se vierte de golpe en exceso se escurre</translation>
+    </message>
+    <message>
+        <source>it ran when it was squeezed</source>
+        <translation>escurrió al apretarlo</translation>
+    </message>
+    <message>
+        <source>its turn about %1</source>
+        <translation>su turno: %1</translation>
+    </message>
+    <message>
+        <source>its turn not before %1</source>
+        <translation>su turno no antes de: %1</translation>
+    </message>
+    <message>
+        <source>its turn not within a year</source>
+        <translation>su turno no antes de un año</translation>
+    </message>
+    <message>
+        <source>right not before %1</source>
+        <translation>su momento no antes de: %1</translation>
+    </message>
+    <message>
+        <source>not right within a year</source>
+        <translation>su momento no antes de un año</translation>
+    </message>
+    <message>
+        <source>What was given in 8 weeks, cover included, has a C:N below 20 (taken back at 22); up to 25 when that of the bed is below 18 (taken back at 19). Less than {paper} of paper a week is not asked for.</source>
+        <translation>Lo dado en 8 semanas, cubierta incluida, tiene un C:N inferior a 20 (se retira a 22); hasta 25 si el del lecho está por debajo de 18 (se retira a 19). No se piden menos de {paper} de papel por semana.</translation>
+    </message>
+    <message>
+        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted</source>
+        <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; probabilidad de que esté completa: %4, se desea %5</translation>
     </message>
 </context>
 <context>
@@ -1914,7 +1958,7 @@
         <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
     <message>
-        <source>the household&apos;s own material</source>
+        <source>the household's own material</source>
         <translation>el material propio del hogar</translation>
     </message>
     <message>
@@ -2030,10 +2074,10 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La torre no va atrasada: procesa %1, al menos el 70&#xa0;% de su mejor semana del último año.</translation>
+        <translation>La torre no va atrasada: procesa %1, al menos el 70 % de su mejor semana del último año.</translation>
     </message>
     <message>
-        <source>take the bottom tray&apos;s castings</source>
+        <source>take the bottom tray's castings</source>
         <translation>retirar el humus de la bandeja inferior</translation>
     </message>
     <message>
@@ -2123,7 +2167,7 @@
         <translation>ya</translation>
     </message>
     <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
@@ -2180,7 +2224,7 @@
         <translation>%1 por semana</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Pon %1 de cama en la primera bandeja de la torre nueva, mete %2 de lombrices y dale %3.</translation>
     </message>
     <message numerus="yes">
@@ -2383,7 +2427,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
+tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2407,7 +2451,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [ARCHIVO]                     abre la ventana con un archivo de hogar (*.tierloam)
 tierloam --demo                        abre una copia nueva del hogar de demostración
 tierloam ARCHIVO --import DIARIO.csv   añade todas las filas de un diario, o ninguna
-tierloam ARCHIVO --record &quot;FILA&quot;       añade una fila y escribe su id cuando está a salvo en el disco
+tierloam ARCHIVO --record "FILA"       añade una fila y escribe su id cuando está a salvo en el disco
 tierloam ARCHIVO --export DIARIO.csv   escribe el diario entero
 tierloam ARCHIVO --summary [--at FECHA]
                                        estimaciones y consejos como JSON
@@ -2464,7 +2508,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 es el propio archivo del hogar; nombra otro archivo para %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
 </context>
@@ -2942,7 +2986,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>una proporción de 0 a 100&#xa0;%</translation>
+        <translation>una proporción de 0 a 100 %</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -3141,7 +3185,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una palabra como smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row&apos;s own date</source>
+        <source>a day not before the row's own date</source>
         <translation>un día no anterior a la fecha de la propia fila</translation>
     </message>
     <message>
@@ -3417,7 +3461,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -3465,7 +3509,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>published</source>
@@ -4095,8 +4139,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
 <context>
     <name>Formats</name>
     <message>
-        <source>%1&#xa0;%2</source>
-        <translation>%1&#xa0;%2</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4131,8 +4175,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4144,7 +4188,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -4542,7 +4586,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo que no sabe: podredumbre sin aire en un rincón, ácaros, pájaros, una tapa que quedó abierta. Anota esas cosas como sucesos.</translation>
     </message>
     <message>
-        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Las costumbres de un hogar cambian; los parámetros vuelven a sus intervalos con una constante de tiempo de {drift-days}, para que los años viejos no manden sobre los nuevos.</translation>
     </message>
     <message>
@@ -4694,7 +4738,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>La bandeja siguiente se pone cuando la actual tiene al menos {castings-before-tray} de humus y casi todo su alimento está trabajado. No antes: las lombrices siguen al alimento, y una colonia repartida en dos bandejas no acaba ninguna.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
         <translation>Mira la bandeja superior: ¿hay un dedo de humus bajo el alimento?</translation>
     </message>
     <message>
@@ -4922,7 +4966,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Cerca de {frost-death} mueren lombrices. Mete la torre dentro, o envuelve los lados y la tapa y sepárala del suelo; alimenta poco, porque lo que no se come se pudre al templarse.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
         <translation>En un cuarto frío todo tarda más; las fechas del programa lo tienen en cuenta si anotas de vez en cuando la temperatura del lecho.</translation>
     </message>
     <message>
@@ -5082,7 +5126,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Si las lecturas del lecho se desvían siempre hacia el mismo lado, corrige los datos de la torre; una lectura sola mueve la estimación solo unas semanas.</translation>
     </message>
     <message>
-        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
         <translation>Anota un cambio de lugar en los datos de la torre, con la temperatura que allí muestra un termómetro en el lecho.</translation>
     </message>
     <message>
@@ -5300,7 +5344,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>nitrógeno %1&#xa0;%</translation>
+        <translation>nitrógeno %1 %</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -5602,7 +5646,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
+        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
     <message>
         <source>today</source>
@@ -5626,7 +5670,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>ready: 10 %, 50 % and 90 % sure</source>
-        <translation>lista: con 10&#xa0;%, 50&#xa0;% y 90&#xa0;% de certeza</translation>
+        <translation>lista: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
     <message>
         <source>ready already</source>
@@ -5716,7 +5760,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Intervalo del 90&#xa0;%</translation>
+        <translation>Intervalo del 90 %</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -5776,7 +5820,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dentro de su intervalo del 90&#xa0;%</translation>
+        <translation>Dentro de su intervalo del 90 %</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
@@ -6212,7 +6256,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Puede llevar gérmenes y huevos de parásitos que enferman a las personas, y una vermicompostera no se calienta lo bastante para matarlos.</translation>
     </message>
     <message>
-        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Lo que se dio contra los parásitos del animal mata también a las lombrices; deja madurar el estiércol y pregunta cuándo se trató a los animales por última vez.</translation>
     </message>
     <message>
@@ -6696,7 +6740,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ablandamiento de papel, cartón y más lentos, escala</translation>
     </message>
     <message>
-        <source>worms&apos; help in softening</source>
+        <source>worms' help in softening</source>
         <translation>ayuda de las lombrices al ablandamiento</translation>
     </message>
     <message>
@@ -6748,7 +6792,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices compradas, masa real frente a la anotada</translation>
     </message>
     <message>
-        <source>household&apos;s scale, true mass to mass read</source>
+        <source>household's scale, true mass to mass read</source>
         <translation>báscula del hogar, masa real frente a la leída</translation>
     </message>
     <message>
@@ -6894,7 +6938,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week&apos;s food.</source>
+        <source>Here stands a bar for each week's food.</source>
         <translation>Aquí habrá una barra por semana de comida.</translation>
     </message>
     <message>
@@ -7733,7 +7777,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo máximo que se tolera hoy: en estos 7 días se dieron %1, y %2 es lo máximo en siete.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
         <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
     </message>
     <message>
@@ -7810,7 +7854,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aquí habrá una barra por drenaje.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms&apos; mass.</source>
+        <source>Here grows a line of the worms' mass.</source>
         <translation>Aquí crecerá la línea de su masa.</translation>
     </message>
 </context>
@@ -7950,8 +7994,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
-        <translation>Alimento/humus %1, lista con %2&#xa0;%.</translation>
+        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <translation>Alimento/humus %1, lista con %2 %.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
@@ -8014,8 +8058,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -8234,7 +8278,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <comment>a day, how long ago, the tray's number</comment>
         <translation>%1, hace %2; bandeja %3</translation>
     </message>
     <message>
@@ -8317,7 +8361,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>una regla de este programa</translation>
     </message>
     <message>
-        <source>this program&apos;s estimate</source>
+        <source>this program's estimate</source>
         <translation>la estimación de este programa</translation>
     </message>
     <message>
@@ -8537,7 +8581,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>según el tiempo de eclosión de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal&apos;s abstract</source>
+        <source>a journal's abstract</source>
         <translation>resumen en una revista</translation>
     </message>
     <message>
@@ -8577,7 +8621,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>ecuación de levantamiento NIOSH</translation>
     </message>
     <message>
-        <source>the tray&apos;s weight</source>
+        <source>the tray's weight</source>
         <translation>el peso de la bandeja</translation>
     </message>
     <message>
@@ -9101,7 +9145,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -9116,7 +9160,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>aire en la peor bandeja %1, donde uno es todo lo que quieren las lombrices</translation>
     </message>
     <message>
-        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
+        <source>fed %1 of the worms' own mass a day, in two weeks</source>
         <translation>aporte de %1 de la masa de las lombrices al día, en dos semanas</translation>
     </message>
     <message>
@@ -9532,11 +9576,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>lombrices vivas, %1; cruces: pesadas</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
         <translation>del lecho, %1; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
         <translation>de la bandeja que recibe alimento, % de agua; trazos: mínimo y máximo del día según un registrador</translation>
     </message>
     <message>
@@ -10051,7 +10095,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80&#xa0;%</translation>
+        <translation>Su turno, intervalo del 80 %</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -11012,7 +11056,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
@@ -11027,7 +11071,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>más de lo habitual: lleva cama de la que se queda, o agua</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
         <translation>Tu alcance al levantar, de los tobillos hacia delante hasta las manos (se puede dejar vacío: entonces se toma del tamaño de la bandeja):</translation>
     </message>
     <message>
@@ -11664,7 +11708,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11848,7 +11892,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimada, con su intervalo del 90&#xa0;%</translation>
+        <translation>estimada, con su intervalo del 90 %</translation>
     </message>
     <message>
         <source>published values</source>
@@ -11917,7 +11961,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -11925,7 +11969,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
@@ -11992,7 +12036,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -12140,7 +12184,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1&#xa0;:&#xa0;1</translation>
+        <translation>%1 : 1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -12148,7 +12192,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -13085,7 +13129,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>¿Qué la aumentaría?</translation>
     </message>
     <message>
-        <source>The garden&apos;s wish</source>
+        <source>The garden's wish</source>
         <translation>El deseo del jardín</translation>
     </message>
     <message>
@@ -13363,7 +13407,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimación y su intervalo del 90&#xa0;%</translation>
+        <translation>estimación y su intervalo del 90 %</translation>
     </message>
     <message>
         <source>forecast, with care as usual</source>
@@ -13695,7 +13739,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Derechos de sus autores. Software libre bajo la GNU General Public License, versión 3 o posterior; se ofrece sin ninguna garantía.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) con Qt Charts (GPL-3), SQLite (dominio público), la biblioteca estándar de C++ (GPL-3 con su excepción de ejecución) y, en papel, las letras DejaVu (con su propia licencia libre). Los dibujos y el icono son del programa. Nada se envía por la red.</translation>
     </message>
     <message>
@@ -13778,7 +13822,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Aún no hay ninguna. Se hace una con el primer cambio de cada día.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
         <translation>
             <numerusform>%n copia de seguridad. Al restaurarla va a un archivo nuevo; el del hogar queda como está.</numerusform>
             <numerusform>%n copias de seguridad. Al restaurar una va a un archivo nuevo; el del hogar queda como está.</numerusform>
@@ -14307,7 +14351,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Calendarios (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
         <translation>En el portapapeles hay un informe para quien quiera ayudar: versiones, tamaños, las últimas líneas del registro del propio programa. No lleva nada de tu diario.</translation>
     </message>
     <message>

@@ -72,8 +72,12 @@ TEST(AdviceOfTheColony, ATenthAfterColdOrHeatIsTold)
         ASSERT_NE(find(all, Code::lookNext), nullptr) << bed;
         EXPECT_EQ(find(all, Code::lookNext)->text, "See whether there are few, some or many worms");
         EXPECT_GT(foodLimit(stack, {*find(all, Code::lookNext)}).kg, 0.0) << "what is left may be fed";
-        colony(stack, -20, 0.12);
-        EXPECT_THAT(codes(stack), Not(Contains("look-next"))) << "more than a tenth of 1.1 kg";
+        colony(stack, -20, 0.12); // more than a tenth of 1.1 kg, less than half
+        ASSERT_NE(find(adviceFor(stack), Code::lookNext), nullptr) << "frost kills more than a quarter in a day";
+        EXPECT_EQ(find(adviceFor(stack), Code::lookNext)->severity, Severity::due);
+        EXPECT_THAT(reasonOf(stack, Code::lookNext), HasSubstr("it was 1.1 kg"));
+        colony(stack, -20, 0.7);
+        EXPECT_THAT(codes(stack), Not(Contains("look-next")));
     }
     StackReckoning mild = calm();
     colony(mild, -20, 0.1); // taken out, or moved: the bed was never too cold or too hot

@@ -178,5 +178,18 @@ TEST(EveryCode, AFullTrayIsNotTakenBackByTheFirstSpoonThatFits)
     EXPECT_THAT(codes(stack), Not(Contains("tray-full"))) << "a quarter more than the usual week fits";
 }
 
+TEST(EveryCode, HasANameARuleAndAConsequence)
+{
+    std::set<std::string_view> names;
+    for (int i = 0; i < advice::codeCount; ++i) {
+        const Code code{i};
+        names.insert(advice::codeName(code));
+        EXPECT_FALSE(advice::codeName(code).empty());
+        EXPECT_FALSE(advice::ruleOf(code).empty()) << advice::codeName(code);
+        EXPECT_FALSE(advice::ifLeft(code).empty()) << advice::codeName(code);
+    }
+    EXPECT_EQ(names.size(), static_cast<std::size_t>(advice::codeCount));
+}
+
 }
 }

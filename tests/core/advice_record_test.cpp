@@ -12,6 +12,8 @@ namespace {
 using namespace reckoning;
 using namespace tests;
 
+using ::testing::Not;
+using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
@@ -167,6 +169,26 @@ TEST(AdviceOfTheRecord, TheRecordComesAfterWhatIsDue)
     stack.disagreements = {odd(-3, LookKind::weigh, 0.9, {0.2, 0.35, 0.52})};
     stack.unwritten = {unwritten({in(-18)}, 0.8)};
     EXPECT_THAT(codes(stack), ElementsAre("harvest-ready", "record-disagrees", "record-disagrees"));
+}
+
+TEST(AdviceOfTheRecord, StaleAfterThreeWeeksDaysAwayLeftOut)
+{
+    StackReckoning stack = calm();
+    stack.record.lastEntry = stack.record.lastFeed = in(-21);
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+    EXPECT_THAT(codes(stack), Contains("feed-due"));
+    stack.record.lastEntry = stack.record.lastFeed = in(-22);
+    EXPECT_THAT(codes(stack), Contains("stale-record"));
+    EXPECT_THAT(codes(stack), Not(Contains("feed-due")));
+    stack.record.awayFrom = in(-20);
+    stack.record.awayUntil = in(0);
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+    stack.record.awayUntil = in(-5);
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
+    stack = calm();
+    stack.record.lastEntry = in(-40);
+    stack.record.medianFeedGapDays = 14; // 42 days
+    EXPECT_THAT(codes(stack), Not(Contains("stale-record")));
 }
 
 }

@@ -290,5 +290,26 @@ TEST(AdviceOfWater, ASqueezeSaysWhatFollowsFromIt)
     EXPECT_THAT(reasonOf(stack, Code::tooDry), HasSubstr("else nothing for two weeks"));
 }
 
+/// Probably dry, and hardly known: who eats a third of what they could, or is fewer by half, cannot wait as others can.
+TEST(AdviceOfWater, ABedThatKillsIsSqueezedBeforeAllElse)
+{
+    StackReckoning stack = calm();
+    stack.forecast.roomTopTrayFreshKg = 0.1;
+    stack.forecast.topTrayFullOn.p50 = in(3);
+    const auto water = [&](double share) { since(stack, -40, [share](StackEstimate& day) { for (TrayEstimate& tray : day.slots) tray.waterShare = {0.1, share, 0.9}; }); };
+    water(0.5);
+    ASSERT_NE(find(adviceFor(stack), Code::tooDry), nullptr);
+    EXPECT_EQ(find(adviceFor(stack), Code::tooDry)->severity, Severity::due);
+    EXPECT_EQ(adviceFor(stack).front().code, Code::trayFull);
+    water(0.44);
+    EXPECT_EQ(find(adviceFor(stack), Code::tooDry)->severity, Severity::concern);
+    EXPECT_EQ(adviceFor(stack).front().code, Code::tooDry) << "worms die of it, a full tray waits";
+    water(0.5);
+    since(stack, -40, [&](StackEstimate& day) { const double kg = 0.4 + 0.02 * daysBetween(day.day, stack.asOf); day.colonyKg = {kg * 0.7, kg, kg * 1.5}; });
+    EXPECT_EQ(adviceFor(stack).front().code, Code::tooDry);
+    EXPECT_EQ(adviceFor(stack).front().severity, Severity::concern);
+    EXPECT_THAT(reasonOf(stack, Code::tooDry), HasSubstr("on 23 March the colony was 1.2 kg, now 400 g"));
+}
+
 }
 }

@@ -16,7 +16,7 @@ PLACES = re.compile(r"%L?\d+|%L?n|\{[a-z0-9-]+\}|\[\[[a-z0-9-]+\||</?[a-z][^>]*>
 FORMS = 2  # of a plural, in each of the languages there are
 END = re.compile(r"(…|\.|:|\?|!)?$")
 JOINT = re.compile(r"[,;·]? ")  # what stands between the parts of a list
-JOINED_YET = {"Advice", "ChangeWords", "SheetWords", "tierloam::rotation::WishCard"}  # pieces of sentences still stand there: none is to come
+JOINED_YET = {"BedFields", "ChangeWords", "SheetWords", "tierloam::rotation::WishCard"}  # pieces of sentences still stand there: none is to come
 # Words that stand for a thing which already has one: colony, stack, slot, castings, feed-to-cast, routine, bed and bedding, the list of what is due.
 HOUSE_WORDS = {
     "de": r"\b[Vv]olks?\b|Wurm&?humus|auf Platz %|Fällig-Liste",
@@ -61,7 +61,7 @@ def faults_in(path):
         source = message.findtext("source") or ""
         translation = message.find("translation")
         where = f"{path.name}: {context}: «{source[:60]}»"
-        if (source[:1] == " " or source[-1:] == " ") and not JOINT.fullmatch(source) and context not in JOINED_YET:
+        if (source[:1] in " ;" or source[-1:] == " ") and source and not JOINT.fullmatch(source) and context not in JOINED_YET:
             yield f"{where}: a piece of a sentence; give translators the whole"
         if translation is None or translation.get("type") == "unfinished":
             yield f"{where}: unfinished"

@@ -22,6 +22,7 @@ PLANTED = [
     ("%n di %1.", "%n di."),
     ("une di %1.", ""),
     ("<source>%n tray", "<source> %n tray"),
+    ("<source>%n tray", "<source>; %n tray"),
     (" of %1.</source>", " of %1. </source>"),
 ]
 
