@@ -263,6 +263,10 @@ TEST(YearLanes, AStepPinnedBeforeItsTurnSaysSo)
     EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("after its turn")));
     step.delay = 0;
     EXPECT_FALSE(stepText(step, today).contains(QStringLiteral("its turn")));
+    step.stack = "Balcony %1";
+    step.tray = 7;
+    EXPECT_TRUE(stepText(step, today).startsWith(QStringLiteral("Balcony %1, "))) << stepText(step, today).toStdString();
+    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("(tray 7)"))) << stepText(step, today).toStdString();
 }
 
 /// Planned anew while a step is held, the plan may no longer have it.
