@@ -69,10 +69,11 @@ bool movesIt(const journal::Step& step, const journal::Standing* before, int dir
 }
 
 /// Whether the entry does what was advised.
-bool does(const Advice& advice, const journal::Entry& entry, const journal::Step& step, const journal::Standing* before)
+bool does(const Advice& advice, const journal::Entry& entry, const journal::Step& step, const journal::Standing* before, const std::vector<PutOff>& kept)
 {
     using namespace journal;
-    if (std::holds_alternative<Note>(entry.action)) return entry.note.find(advice.text) != std::string::npos; // noted from the due list, of what leaves no figure
+    // Noted from the due list, of what leaves no figure. Notes of older releases, and of a journal that came from elsewhere, are known by their words alone.
+    if (std::holds_alternative<Note>(entry.action)) return isNotedDone(kept, advice, step.day) || entry.note.find(advice.text) != std::string::npos;
     switch (advice.code) {
     case Code::feedDue:
     case Code::hungry: return isOneOf<Feed>(entry.action);
@@ -199,7 +200,8 @@ journal::StackHistory until(const journal::StackHistory& history, Day day)
 
 }
 
-std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials)
+std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials,
+                               const std::vector<PutOff>& kept)
 {
     std::vector<DiaryLine> lines;
     reckoning::StackReckoning then;
@@ -240,7 +242,7 @@ std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const jou
         const journal::Standing* before = nullptr;
         for (const journal::Step& step : history.steps) {
             const journal::Standing* stood = std::exchange(before, &step.after);
-            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry], step, stood)) continue;
+            if (line.doneOn || step.incoming || step.day < line.from || step.day > end || !does(line.advice, entries[step.entry], step, stood, kept)) continue;
             line.doneOn = step.day;
             break;
         }

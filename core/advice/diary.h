@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/advice/advice.h"
+#include "core/advice/put_off.h"
 #include "core/journal/replay.h"
 #include "core/materials/table.h"
 
@@ -18,7 +19,8 @@ struct DiaryLine {
     std::optional<Day> doneOn;       ///< of the first entry from then on, while it was said, that does what was advised; of an odd value the look that settled it
 };
 
-/// Of one stack, in order of their first days. `history` is that stack's.
-std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials);
+/// Of one stack, in order of their first days. `history` is that stack's; `kept` tells which notes say that something was done.
+std::vector<DiaryLine> diaryOf(const reckoning::StackReckoning& stack, const journal::Entries& entries, const journal::StackHistory& history, const materials::Table& materials,
+                               const std::vector<PutOff>& kept = {});
 
 }

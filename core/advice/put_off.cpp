@@ -9,8 +9,10 @@ namespace tierloam::advice {
 namespace {
 
 constexpr std::string_view ofLook = "/look";
+constexpr std::string_view asDone = "/done";
+constexpr int doneKept = 90;           ///< days: as far back as the diary of advice goes
 
-bool isOf(const PutOff& each, const Advice& advice) { return each.code == advice.code && each.look == advice.look.has_value() && each.stack == advice.stack; }
+bool isOf(const PutOff& each, const Advice& advice) { return !each.done && each.code == advice.code && each.look == advice.look.has_value() && each.stack == advice.stack; }
 
 std::optional<Code> codeNamed(std::string_view name)
 {
@@ -32,7 +34,7 @@ std::string_view word(std::string_view& line)
 std::string putOffText(const std::vector<PutOff>& all)
 {
     std::string text;
-    for (const PutOff& each : all) text += dayText(each.until) + ' ' + std::string{codeName(each.code)} + std::string{each.look ? ofLook : ""} + ' ' + each.stack + '\n';
+    for (const PutOff& each : all) text += dayText(each.until) + ' ' + std::string{codeName(each.code)} + std::string{each.done ? asDone : each.look ? ofLook : ""} + ' ' + each.stack + '\n';
     return text;
 }
 
@@ -47,17 +49,37 @@ std::vector<PutOff> putOffFrom(std::string_view text)
         std::string_view name = word(line);
         const bool look = name.ends_with(ofLook);
         if (look) name.remove_suffix(ofLook.size());
+        const bool done = name.ends_with(asDone);
+        if (done) name.remove_suffix(asDone.size());
         const auto code = codeNamed(name);
-        if (until && code && !line.empty()) all.push_back({std::string{line}, *code, *until, look});
+        if (until && code && !line.empty()) all.push_back({std::string{line}, *code, *until, look, done});
     }
     return all;
 }
 
 std::vector<PutOff> withPutOff(std::vector<PutOff> all, const Advice& advice, Day until, Day today)
 {
-    std::erase_if(all, [&](const PutOff& each) { return each.until <= today || isOf(each, advice); });
-    if (until > today) all.push_back({advice.stack, advice.code, until, advice.look.has_value()});
+    std::erase_if(all, [&](const PutOff& each) { return !each.done && (each.until <= today || isOf(each, advice)); });
+    if (until > today) all.push_back({advice.stack, advice.code, until, advice.look.has_value(), false});
     return all;
+}
+
+std::vector<PutOff> withDone(std::vector<PutOff> all, const Advice& advice, Day today)
+{
+    std::erase_if(all, [&](const PutOff& each) { return each.done && daysBetween(each.until, today) > doneKept; });
+    all.push_back({advice.stack, advice.code, today, false, true});
+    return all;
+}
+
+std::vector<PutOff> withoutPutOffs(std::vector<PutOff> all)
+{
+    std::erase_if(all, [](const PutOff& each) { return !each.done; });
+    return all;
+}
+
+bool isNotedDone(const std::vector<PutOff>& all, const Advice& advice, Day day)
+{
+    return std::any_of(all.begin(), all.end(), [&](const PutOff& each) { return each.done && each.until == day && each.code == advice.code && each.stack == advice.stack; });
 }
 
 bool isPutOff(const std::vector<PutOff>& all, const Advice& advice, Day today)

@@ -34,7 +34,7 @@ QString month(Day day, Day today)
 {
     const QDate first = wording::qDate(day);
     const QString name = QLocale{}.standaloneMonthName(first.month());
-    return first.year() == wording::qDate(today).year() ? name : say(QT_TRANSLATE_NOOP("Advice", "%1 %2")).arg(name).arg(first.year());
+    return first.year() == wording::qDate(today).year() ? name : say(QT_TRANSLATE_NOOP("Advice", "%1 %2")).arg(name, QString::number(first.year()));
 }
 
 QString whenRange(const reckoning::Dates& all, Day today)

@@ -111,7 +111,7 @@ void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan,
                              : Words::tr("its turn %1 (from %2 on)").arg(day(turn.natural), day(*turn.early));
         };
         for (const reckoning::PlannedTray& tray : year.planned.trays)
-            events.push_back({uid(key, "bed", std::to_string(tray.batch)), tray.on, said(Words::tr("%1: add a tray (tray %2)").arg(stack).arg(tray.tray)), said(window(tray.window))});
+            events.push_back({uid(key, "bed", std::to_string(tray.batch)), tray.on, said(Words::tr("%1: add a tray (tray %2)").arg(stack, QString::number(tray.tray))), said(window(tray.window))});
         for (const PlannedHarvest& harvest : year.planned.harvests) {
             const std::string batch = std::to_string(harvest.batch);
             if (harvest.atOnce) {
@@ -120,9 +120,9 @@ void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan,
                 continue;
             }
             if (!harvest.begun)
-                events.push_back({uid(key, "lift", batch), harvest.liftOn, said(Words::tr("%1: lift the bottom tray (tray %2)").arg(stack).arg(harvest.tray)),
+                events.push_back({uid(key, "lift", batch), harvest.liftOn, said(Words::tr("%1: lift the bottom tray (tray %2)").arg(stack, QString::number(harvest.tray))),
                                   said(Words::tr("%1; %2").arg(window(harvest.window), litresText(harvest.castingsL)))});
-            events.push_back({uid(key, "take", batch), harvest.takeOn, said(Words::tr("%1: take the castings, lay new bedding (tray %2)").arg(stack).arg(harvest.tray)), said(litresText(harvest.castingsL))});
+            events.push_back({uid(key, "take", batch), harvest.takeOn, said(Words::tr("%1: take the castings, lay new bedding (tray %2)").arg(stack, QString::number(harvest.tray))), said(litresText(harvest.castingsL))});
         }
     }
 }

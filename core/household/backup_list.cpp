@@ -45,12 +45,18 @@ BackupRow lookInto(const store::Backup& backup)
 
 }
 
-BackupList::BackupList(const QString& householdPath, const QString& chosenFolder, QObject* parent) : QObject{parent}
+BackupList::BackupList(const QString& householdPath, const QString& chosenFolder, QObject* parent)
+    : QObject{parent}, householdPath_{householdPath}, chosenFolder_{chosenFolder}
 {
     qRegisterMetaType<BackupRow>();
-    // Signals of another thread: queued for receivers that live in the window's.
-    thread_ = std::jthread{[this, householdPath, chosenFolder](const std::stop_token& stop) {
-        const auto all = allBackups(householdPath, chosenFolder);
+}
+
+void BackupList::start()
+{
+    // Signals of another thread: queued for receivers that live in the window's. What is emitted before somebody is connected is lost,
+    // and a folder without backups is looked through in no time.
+    thread_ = std::jthread{[this](const std::stop_token& stop) {
+        const auto all = allBackups(householdPath_, chosenFolder_);
         for (const auto& backup : all) {
             if (stop.stop_requested()) return;
             Q_EMIT found(lookInto(backup));
@@ -62,7 +68,7 @@ BackupList::BackupList(const QString& householdPath, const QString& chosenFolder
 BackupList::~BackupList()
 {
     thread_.request_stop();
-    thread_.join();
+    if (thread_.joinable()) thread_.join();
 }
 
 bool anyBackup(const QString& householdPath, const QString& chosenFolder) { return !allBackups(householdPath, chosenFolder).empty(); }
@@ -77,14 +83,16 @@ std::optional<QString> restoreBackup(const QString& backup, const QString& newFi
     return file.saveCopy(newFile, control);
 }
 
-Restoring::Restoring(const QString& backup, const QString& newFile, QObject* parent) : QObject{parent}
+Restoring::Restoring(const QString& backup, const QString& newFile, QObject* parent) : QObject{parent}, backup_{backup}, newFile_{newFile} {}
+
+void Restoring::start()
 {
-    // Signals of another thread: queued for receivers that live in the window's.
-    thread_ = std::jthread{[this, backup, newFile](const std::stop_token& stop) {
+    // Signals of another thread: queued for receivers that live in the window's. A backup that is gone is told at once.
+    thread_ = std::jthread{[this](const std::stop_token& stop) {
         store::CopyControl control;
         control.stop = stop;
         control.progress = [this](double share) { Q_EMIT progressed(share); };
-        const auto why = restoreBackup(backup, newFile, control);
+        const auto why = restoreBackup(backup_, newFile_, control);
         Q_EMIT finished(why.value_or(QString{}));
     }};
 }
@@ -92,7 +100,7 @@ Restoring::Restoring(const QString& backup, const QString& newFile, QObject* par
 Restoring::~Restoring()
 {
     thread_.request_stop();
-    thread_.join();
+    if (thread_.joinable()) thread_.join();
 }
 
 }

@@ -21,7 +21,8 @@ struct BackupRow {
     QString why;                    ///< it cannot be read; empty: it can
 };
 
-/// Looks into the backups of a household, newest first, in a thread of its own; the household itself need not be readable.
+/// Looks into the backups of a household, newest first, in a thread of its own; the household itself need not be readable. Begins at start(),
+/// which is called once, when its signals are connected.
 class BackupList : public QObject {
     Q_OBJECT
 
@@ -29,12 +30,15 @@ public:
     /// `chosenFolder` as Household::backupFolder() says; the folder beside the file is looked into in any case.
     BackupList(const QString& householdPath, const QString& chosenFolder, QObject* parent = nullptr);
     ~BackupList() override;
+    void start();
 
 Q_SIGNALS:
     void found(const tierloam::household::BackupRow& row);
     void finished(int count);
 
 private:
+    QString householdPath_;
+    QString chosenFolder_;
     std::jthread thread_;
 };
 
@@ -44,13 +48,15 @@ bool anyBackup(const QString& householdPath, const QString& chosenFolder);
 /// Puts a backup, checked from end to end, into a new file. Returns why not; then no file is left.
 std::optional<QString> restoreBackup(const QString& backup, const QString& newFile, const store::CopyControl& control = {});
 
-/// The same beside the window's thread. Ends, without a file, when it is destroyed or called off.
+/// The same beside the window's thread, from start() on, which is called once, when its signals are connected. Ends, without a file, when it is
+/// destroyed or called off.
 class Restoring : public QObject {
     Q_OBJECT
 
 public:
     Restoring(const QString& backup, const QString& newFile, QObject* parent = nullptr);
     ~Restoring() override;
+    void start();
     void callOff() { thread_.request_stop(); }
 
 Q_SIGNALS:
@@ -59,6 +65,8 @@ Q_SIGNALS:
     void finished(const QString& why);
 
 private:
+    QString backup_;
+    QString newFile_;
     std::jthread thread_;
 };
 

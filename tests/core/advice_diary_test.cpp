@@ -39,12 +39,12 @@ protected:
             if (day.day >= in(from) && day.day <= in(to)) change(day);
         if (to >= 0) change(stack_.now);
     }
-    std::vector<advice::DiaryLine> lines(Code code)
+    std::vector<advice::DiaryLine> lines(Code code, const std::vector<advice::PutOff>& kept = {})
     {
         std::stable_sort(entries_.begin(), entries_.end(), journal::inJournalOrder);
         const journal::Replay replay = journal::replay(entries_);
         EXPECT_TRUE(replay.refusals.empty());
-        auto all = advice::diaryOf(stack_, entries_, replay.stacks.front(), materials::Table::builtIn());
+        auto all = advice::diaryOf(stack_, entries_, replay.stacks.front(), materials::Table::builtIn(), kept);
         std::erase_if(all, [code](const advice::DiaryLine& line) { return line.advice.code != code; });
         return all;
     }
@@ -261,6 +261,28 @@ TEST_F(Diary, ANoteFromTheDueListCountsAsDone)
     const auto told = lines(Code::heat);
     ASSERT_EQ(told.size(), 1u);
     EXPECT_EQ(told.front().doneOn, in(-18));
+}
+
+/// What the line said then may be said in another language now, in other units, or in the words of another release.
+TEST_F(Diary, ANoteOfWhichItIsKeptWhatItWasIsKnownWithoutItsWords)
+{
+    on(-20, -15, [](StackEstimate& day) { day.binTempC = {31, 32, 33}; });
+    add(-18, journal::Note{});
+    entries_.back().note = "Erledigt: den Stapel kühlen";
+    advice::Advice heat;
+    heat.code = Code::heat;
+    heat.stack = "Mill";
+    const auto told = lines(Code::heat, advice::withDone({}, heat, in(-18)));
+    ASSERT_EQ(told.size(), 1u);
+    EXPECT_EQ(told.front().doneOn, in(-18));
+    EXPECT_FALSE(lines(Code::heat).front().doneOn);
+    EXPECT_FALSE(lines(Code::heat, advice::withDone({}, heat, in(-17))).front().doneOn) << "no note of that day";
+    EXPECT_FALSE(lines(Code::heat, advice::withPutOff({}, heat, in(-18), in(-20))).front().doneOn) << "put off is not done";
+    heat.stack = "Shed";
+    EXPECT_FALSE(lines(Code::heat, advice::withDone({}, heat, in(-18))).front().doneOn) << "of another stack";
+    heat.stack = "Mill";
+    heat.code = Code::cold;
+    EXPECT_FALSE(lines(Code::heat, advice::withDone({}, heat, in(-18))).front().doneOn) << "another matter";
 }
 
 }

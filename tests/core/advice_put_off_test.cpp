@@ -53,6 +53,26 @@ TEST(PutOff, OfALookHidesNotWhatIsThenKnown)
     EXPECT_EQ(withPutOff(all, piece("Mill", Code::tooDry), later, today).size(), 2u);
 }
 
+TEST(PutOff, WhatWasNotedAsDoneIsKeptBesideAndPutsNothingOff)
+{
+    const Advice heat = piece("Mill by the door", Code::heat);
+    auto all = withDone(withPutOff({}, heat, today + std::chrono::days{2}, today), heat, today);
+    EXPECT_EQ(putOffText(all), "2031-05-04 heat Mill by the door\n2031-05-02 heat/done Mill by the door\n");
+    EXPECT_EQ(putOffFrom(putOffText(all)), all);
+    EXPECT_TRUE(isNotedDone(all, heat, today));
+    EXPECT_FALSE(isNotedDone(all, heat, today + std::chrono::days{1}));
+    EXPECT_FALSE(isNotedDone(all, heat, today + std::chrono::days{2})) << "put off until then, not done then";
+    EXPECT_FALSE(isNotedDone(all, piece("Shed", Code::heat), today));
+    EXPECT_FALSE(isNotedDone(all, piece("Mill by the door", Code::cold), today));
+    EXPECT_FALSE(isPutOff(withDone({}, heat, today), heat, today - std::chrono::days{1}));
+    const auto told = withoutPutOffs(all);
+    EXPECT_FALSE(isPutOff(told, heat, today));
+    EXPECT_TRUE(isNotedDone(told, heat, today));
+    EXPECT_TRUE(isNotedDone(withPutOff(told, heat, today + std::chrono::days{9}, today + std::chrono::days{5}), heat, today)) << "told again and put off again";
+    EXPECT_EQ(withDone(all, heat, today + std::chrono::days{90}).size(), 3u);
+    EXPECT_EQ(withDone(all, heat, today + std::chrono::days{91}).size(), 2u) << "further back than the diary goes";
+}
+
 TEST(PutOff, StandsInTheCalendarOnTheDayToWhichItWasPutOff)
 {
     const Day later = today + std::chrono::days{7};

@@ -96,6 +96,34 @@ TEST(Calendar, ASummerOrAWinterIsOneMatterOnEitherHalfOfTheGlobe)
     }
 }
 
+/// People may call a stack so; what is filled in afterwards belongs elsewhere.
+TEST(Calendar, ANameWithAPlaceMarkKeepsIt)
+{
+    planning::YearPlan plan;
+    plan.from = today;
+    planning::StackYear year;
+    year.stack = "Balcony %1 %2";
+    reckoning::PlannedHarvest harvest;
+    harvest.batch = 4;
+    harvest.tray = 7;
+    harvest.liftOn = today + std::chrono::days{9};
+    harvest.takeOn = today + std::chrono::days{15};
+    harvest.window = {harvest.liftOn, std::nullopt, std::nullopt};
+    year.planned.harvests = {harvest};
+    reckoning::PlannedTray tray;
+    tray.batch = 5;
+    tray.tray = 3;
+    tray.on = today + std::chrono::days{20};
+    tray.window = harvest.window;
+    year.planned.trays = {tray};
+    plan.stacks = {year};
+    const auto events = calendarEvents({}, oneStack(), &plan, {});
+    ASSERT_EQ(events.size(), 3u);
+    EXPECT_EQ(events[0].summary, "Balcony %1 %2: lift the bottom tray (tray 7)");
+    EXPECT_EQ(events[1].summary, "Balcony %1 %2: take the castings, lay new bedding (tray 7)");
+    EXPECT_EQ(events[2].summary, "Balcony %1 %2: add a tray (tray 3)");
+}
+
 TEST(Calendar, TheStepsOfTheYearTakeThePlaceOfTheirAdvice)
 {
     const reckoning::Reckoning all = oneStack();

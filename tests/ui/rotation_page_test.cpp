@@ -263,6 +263,31 @@ TEST(YearLanes, AStepPinnedBeforeItsTurnSaysSo)
     EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("after its turn")));
     step.delay = 0;
     EXPECT_FALSE(stepText(step, today).contains(QStringLiteral("its turn")));
+    step.stack = "Balcony %1";
+    step.tray = 7;
+    EXPECT_TRUE(stepText(step, today).startsWith(QStringLiteral("Balcony %1, "))) << stepText(step, today).toStdString();
+    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("(tray 7)"))) << stepText(step, today).toStdString();
+}
+
+/// Another button that is let go meanwhile ends nothing.
+TEST_F(RotationPageTest, OnlyTheButtonThatDragsLetsAHarvestGo)
+{
+    const auto lift = firstLift();
+    ASSERT_TRUE(lift.has_value());
+    LanesView* lanes = page_->lanes();
+    const QPoint at = lanes->markCentre(lift->first, lift->second), there = at + QPoint{60, 0};
+    QSignalSpy moved{lanes, &LanesView::moved};
+    QTest::mousePress(lanes, Qt::LeftButton, {}, at);
+    QMouseEvent move{QEvent::MouseMove, there, lanes->mapToGlobal(there), Qt::NoButton, Qt::LeftButton, {}};
+    QApplication::sendEvent(lanes, &move);
+    ASSERT_TRUE(lanes->year().lanes.dragged);
+    QMouseEvent other{QEvent::MouseButtonRelease, there, lanes->mapToGlobal(there), Qt::RightButton, Qt::LeftButton, {}};
+    QApplication::sendEvent(lanes, &other);
+    EXPECT_TRUE(moved.isEmpty());
+    EXPECT_TRUE(lanes->year().lanes.dragged) << "still held";
+    QTest::mouseRelease(lanes, Qt::LeftButton, {}, there);
+    EXPECT_EQ(moved.size(), 1);
+    EXPECT_FALSE(lanes->year().lanes.dragged);
 }
 
 /// Planned anew while a step is held, the plan may no longer have it.
@@ -391,6 +416,35 @@ TEST_F(RotationPageTest, AComparisonIsNotCalledPlanningTheYear)
     wishes.gathering = planning::Gathering::spread;
     page_->setWishes(wishes, QStringLiteral("gathered"));
     EXPECT_TRUE(planning()) << "of the plan itself it is said";
+}
+
+/// Between new estimates and the plan made on them the plan before may be shown once more; it still rests on the estimates before.
+TEST_F(RotationPageTest, AWishIsComparedOnTheEstimatesOnWhichThePlanWasMade)
+{
+    const auto lift = firstLift();
+    ASSERT_TRUE(lift);
+    const PlanStep step = page_->lanes()->year().steps.front()[static_cast<std::size_t>(lift->second)];
+    const auto* wish = page_->findChild<WishCard*>();
+    ASSERT_NE(wish, nullptr);
+    const auto before = household_->reckoning();
+    ASSERT_EQ(wish->basis(), before.get());
+    const auto* plan = page_->plan();
+    bool looked = false;
+    const auto looking = QObject::connect(household_.get(), &household::Household::reckoned, page_.get(), [&] {
+        if (looked || household_->reckoning() == before) return;
+        looked = true;
+        for (int again = 0; again < 2; ++again) Q_EMIT page_->lanes()->moved(step, step.on + std::chrono::days{7}); // the second changes no wish: the plan is shown as it is
+        EXPECT_EQ(page_->plan(), plan) << "none came meanwhile";
+        EXPECT_EQ(wish->basis(), before.get());
+    });
+    journal::Entry entry;
+    entry.date.day = today_;
+    entry.stack = step.stack;
+    entry.action = journal::Feed{{200, Unit::g}, "", {}};
+    household_->record(entry, QStringLiteral("a feeding"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return looked && page_->plan() != plan && page_->planIsPresent(); }, patience));
+    EXPECT_EQ(wish->basis(), household_->reckoning().get());
+    QObject::disconnect(looking);
 }
 
 /// One clock in words, of a stack that it is asked of.

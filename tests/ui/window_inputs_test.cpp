@@ -1,6 +1,8 @@
 // How many inputs the lines of the due list take in the window itself: a click, a key chord and a field typed into count one each.
 #include "tests/ui/window_fixture.h"
 
+#include "core/advice/put_off.h"
+#include "core/store/setting_names.h"
 #include "ui/window/due_line.h"
 #include "ui/common/formats.h"
 #include "ui/forms/action_form.h"
@@ -222,6 +224,12 @@ TEST_F(Inputs, WhatLeavesNoFigureIsNotedAsDoneByOneAndToldNoMore)
     clickOn("dueDone", advice::Code::heat);
     ASSERT_NE(wrote<journal::Note>(), nullptr);
     EXPECT_TRUE(entry_->note.starts_with("Done: Cool the stack"));
+    const auto kept = [&] { return advice::putOffFrom(household().kept(store::settingPutOff).toStdString()); };
+    advice::Advice heat;
+    heat.code = advice::Code::heat;
+    heat.stack = "Scullery";
+    EXPECT_TRUE(advice::isNotedDone(kept(), heat, tests::sampleToday())) << "whichever words the note has";
+    EXPECT_TRUE(advice::isPutOff(kept(), heat, tests::sampleToday()));
     EXPECT_EQ(inputs_, 1);
     EXPECT_TRUE(QTest::qWaitFor([&] { return desk().due()->count() == lines - 1; }, patience));
 }

@@ -18,7 +18,7 @@ LabelsView::LabelsView(const household::Household& household, const QString& ver
 {
     setObjectName(QStringLiteral("labelsView"));
     for (const Label& label : labels_) {
-        auto* item = new QListWidgetItem{tr("%1, tray %2, batch %3").arg(label.stack).arg(label.tray).arg(label.batch), trays_};
+        auto* item = new QListWidgetItem{tr("%1, tray %2, batch %3").arg(label.stack, QString::number(label.tray), QString::number(label.batch)), trays_};
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         item->setCheckState(Qt::Checked);
     }

@@ -1,6 +1,9 @@
 #include "ui/rotation/background.h"
 
+#include "core/log/log.h"
+
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::rotation {
 
@@ -39,14 +42,14 @@ void Background::forget()
     Q_EMIT busyChanged();
 }
 
-void Background::ask(const QString& name, Work work)
+void Background::ask(const QString& name, Work work, Turn turn)
 {
     const quint64 number = ++last_;
     newest_[name] = number;
     {
         const std::lock_guard lock{mutex_};
         if (waiting_.contains(name)) --open_[name]; // the older one is never answered
-        waiting_.insert_or_assign(name, Question{number, std::move(work)});
+        waiting_.insert_or_assign(name, Question{number, std::move(work), turn});
         if (running_ == name) runningStop_.request_stop();
     }
     ++open_[name];
@@ -56,14 +59,17 @@ void Background::ask(const QString& name, Work work)
 
 void Background::run(std::stop_token closing)
 {
-    while (!closing.stop_requested()) {
+    for (;;) {
         Question question{};
         QString name;
         std::stop_token stop;
         {
             std::unique_lock lock{mutex_};
             if (!wake_.wait(lock, closing, [this] { return !waiting_.empty(); })) return;
-            const auto first = waiting_.begin();
+            // Within the lock: the destructor asks first for the end, then, with the lock, for that of what runs. What is taken up here either finds the
+            // end asked for or is stopped by it; looked at before, a question could begin in between and hold the window up until it was through.
+            if (closing.stop_requested()) return;
+            const auto first = std::ranges::min_element(waiting_, {}, [](const auto& each) { return std::pair{each.second.turn, each.second.number}; });
             name = first->first;
             question = std::move(first->second);
             waiting_.erase(first);
@@ -71,7 +77,12 @@ void Background::run(std::stop_token closing)
             runningStop_ = std::stop_source{};
             stop = runningStop_.get_token();
         }
-        Use use = question.work(stop);
+        Use use;
+        try {
+            use = question.work(stop);
+        } catch (...) {
+            log::note(log::What::workFailed); // the page goes on showing what it had; what leaves a thread's function would end the program
+        }
         {
             const std::lock_guard lock{mutex_};
             running_.clear();

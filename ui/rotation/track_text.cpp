@@ -1,5 +1,6 @@
 #include "ui/rotation/track_text.h"
 
+#include "core/store/setting_names.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 #include "ui/rotation/asked_stacks.h"
@@ -65,24 +66,26 @@ TrackCard::TrackCard(household::Household& household, Background& background, QW
 
 QString TrackCard::recordText() const { return record_->text(); }
 
-TrackCard::Care TrackCard::careOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, const household::JournalView& journal, std::stop_token stop)
+TrackCard::Care TrackCard::careOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, const household::JournalView& journal, const std::vector<advice::PutOff>& kept, std::stop_token stop)
 {
     Care care;
     for (const reckoning::StackReckoning* stack : askedStacks(reckoning, order).stacks) {
         if (stop.stop_requested()) break;
-        if (const auto* history = journal.replay.stack(stack->name)) care[history->name] = advice::diaryOf(*stack, journal.entries, *history, journal.materials);
+        if (const auto* history = journal.replay.stack(stack->name)) care[history->name] = advice::diaryOf(*stack, journal.entries, *history, journal.materials, kept);
     }
     advice::oneLookAtATime(care);
     return care;
 }
+
+std::vector<advice::PutOff> TrackCard::kept() const { return advice::putOffFrom(household_.kept(store::settingPutOff).toStdString()); }
 
 void TrackCard::refresh()
 {
     tell(); // turns and harvests stand at once
     const auto reckoning = household_.reckoning();
     if (!reckoning) return;
-    background_.ask(QStringLiteral("diary"), [this, reckoning, order = household_.stackOrder(), journal = household_.journal()](std::stop_token stop) -> Background::Use {
-        auto care = careOf(*reckoning, order, *journal, stop);
+    background_.ask(QStringLiteral("diary"), [this, reckoning, order = household_.stackOrder(), journal = household_.journal(), kept = kept()](std::stop_token stop) -> Background::Use {
+        auto care = careOf(*reckoning, order, *journal, kept, stop);
         if (stop.stop_requested()) return {};
         return [this, care = std::move(care)] { tell(care); };
     });
@@ -91,7 +94,7 @@ void TrackCard::refresh()
 void TrackCard::refreshNow()
 {
     const auto reckoning = household_.reckoning();
-    tell(reckoning ? careOf(*reckoning, household_.stackOrder(), *household_.journal(), {}) : Care{});
+    tell(reckoning ? careOf(*reckoning, household_.stackOrder(), *household_.journal(), kept(), {}) : Care{});
 }
 
 void TrackCard::tell(Care care)

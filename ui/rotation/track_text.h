@@ -27,7 +27,8 @@ public:
     void tell(Care care);
 
 private:
-    static Care careOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, const household::JournalView& journal, std::stop_token stop);
+    static Care careOf(const reckoning::Reckoning& reckoning, const household::StackOrder& order, const household::JournalView& journal, const std::vector<advice::PutOff>& kept, std::stop_token stop);
+    std::vector<advice::PutOff> kept() const;
     void tell();
 
     household::Household& household_;

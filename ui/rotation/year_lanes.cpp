@@ -176,7 +176,7 @@ QString windowText(const Lane::Window& window, Day today)
 
 QString stepText(const PlanStep& step, Day today)
 {
-    QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind)).arg(step.tray)};
+    QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind), QString::number(step.tray))};
     if (step.window) parts << Words::tr("its turn %1").arg(windowText(*step.window, today));
     if (!step.ready.isEmpty()) parts << step.ready;
     if (step.isHarvest && !step.pending) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));

@@ -79,6 +79,7 @@ BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui:
         for (int column = 0; column < table_->columnCount(); ++column) table_->resizeColumnToContents(column);
         if (table_->topLevelItemCount() > 0 && table_->selectedItems().empty()) table_->setCurrentItem(table_->topLevelItem(0));
     }, Qt::QueuedConnection);
+    list_->start();
 }
 
 void BackupsView::add(const household::BackupRow& row)
@@ -129,6 +130,7 @@ void BackupsView::restoreChosen()
         Q_EMIT restored(target);
         close();
     }, Qt::QueuedConnection);
+    restoring_->start();
 }
 
 }

@@ -15,7 +15,7 @@ struct DueAct {
     journal::Entries entries;        ///< of today, unless the advice is about another day
     QString label;                   ///< "Scullery: feed 610 g", names the undo step and what the button does
     QString caution;                 ///< of the work itself, shown beside the button; empty where there is none
-    std::optional<QString> putOff;   ///< what is put off from now on (store::settingPutOff), written and undone together with the entries
+    std::optional<QString> putOff;   ///< what is put off from now on and what is noted as done (store::settingPutOff), written and undone together with the entries
 };
 
 /// One of the answers to a look that needs no number: the value is the one that is named, not a range.

@@ -309,7 +309,9 @@ std::vector<advice::PutOff> DueList::putOffs() const { return advice::putOffFrom
 void DueList::noteDone(const advice::Advice& advice, const DueAct& act)
 {
     DueAct noted = act;
-    noted.putOff = withPutOff(advice, advice::usualDelay(advice.code));
+    const Day today = household_.today();
+    const auto later = advice::withPutOff(putOffs(), advice, today + std::chrono::days{advice::usualDelay(advice.code)}, today);
+    noted.putOff = QString::fromStdString(advice::putOffText(advice::withDone(later, advice, today)));
     ask(lineKey(advice), [&] { Q_EMIT write(noted); });
 }
 
@@ -325,7 +327,7 @@ void DueList::putOff(const advice::Advice& advice, int days)
     household_.keep(store::settingPutOff, withPutOff(advice, days), tr("Put off: %1").arg(QString::fromStdString(advice.text)));
 }
 
-void DueList::tellAll() { household_.keep(store::settingPutOff, {}, tr("Show what was put off")); }
+void DueList::tellAll() { household_.keep(store::settingPutOff, QString::fromStdString(advice::putOffText(advice::withoutPutOffs(putOffs()))), tr("Show what was put off")); }
 
 void DueList::enter()
 {
