@@ -12,15 +12,32 @@ namespace {
 
 using store::HouseholdFile;
 
-std::vector<store::Backup> allBackups(const QString& path, const QString& chosenFolder)
+/// Backups lie beside the file itself, wherever a link to it stands.
+QString realPathOf(const QString& path)
 {
     const QString canonical = QFileInfo{path}.canonicalFilePath();
-    const QString real = canonical.isEmpty() ? QFileInfo{path}.absoluteFilePath() : canonical;
+    return canonical.isEmpty() ? QFileInfo{path}.absoluteFilePath() : canonical;
+}
+
+std::vector<store::Backup> allBackups(const QString& path, const QString& chosenFolder)
+{
+    const QString real = realPathOf(path);
     auto all = store::backupsIn(store::backupFolderOf(real));
     if (!chosenFolder.isEmpty())
         for (auto& backup : store::backupsIn(store::backupFolderOf(real, chosenFolder))) all.push_back(std::move(backup));
     std::ranges::stable_sort(all, [](const store::Backup& a, const store::Backup& b) { return a.made > b.made; });
     return all;
+}
+
+ChosenFolder howItStands(const QString& path, const QString& chosenFolder)
+{
+    if (chosenFolder.isEmpty()) return ChosenFolder::none;
+    if (!QFileInfo{chosenFolder}.isDir()) return ChosenFolder::missing;
+    const auto lists = [](const QString& folder) {
+        const QFileInfo info{folder};
+        return !info.exists() || (info.isReadable() && info.isExecutable());
+    };
+    return lists(chosenFolder) && lists(store::backupFolderOf(realPathOf(path), chosenFolder)) ? ChosenFolder::there : ChosenFolder::unreadable;
 }
 
 BackupRow lookInto(const store::Backup& backup)
@@ -48,14 +65,16 @@ BackupRow lookInto(const store::Backup& backup)
 BackupList::BackupList(const QString& householdPath, const QString& chosenFolder, QObject* parent) : QObject{parent}
 {
     qRegisterMetaType<BackupRow>();
+    qRegisterMetaType<ChosenFolder>();
     // Signals of another thread: queued for receivers that live in the window's.
     thread_ = std::jthread{[this, householdPath, chosenFolder](const std::stop_token& stop) {
+        const ChosenFolder chosen = howItStands(householdPath, chosenFolder); // a share that has gone may take its time, so here
         const auto all = allBackups(householdPath, chosenFolder);
         for (const auto& backup : all) {
             if (stop.stop_requested()) return;
             Q_EMIT found(lookInto(backup));
         }
-        Q_EMIT finished(static_cast<int>(all.size()));
+        Q_EMIT finished(static_cast<int>(all.size()), chosen);
     }};
 }
 

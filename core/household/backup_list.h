@@ -21,6 +21,9 @@ struct BackupRow {
     QString why;                    ///< it cannot be read; empty: it can
 };
 
+/// How the folder that was chosen for backups stands. A stick that is not plugged in is `missing`.
+enum class ChosenFolder { none, there, missing, unreadable };
+
 /// Looks into the backups of a household, newest first, in a thread of its own; the household itself need not be readable.
 class BackupList : public QObject {
     Q_OBJECT
@@ -32,7 +35,7 @@ public:
 
 Q_SIGNALS:
     void found(const tierloam::household::BackupRow& row);
-    void finished(int count);
+    void finished(int count, tierloam::household::ChosenFolder chosen);
 
 private:
     std::jthread thread_;
@@ -65,3 +68,4 @@ private:
 }
 
 Q_DECLARE_METATYPE(tierloam::household::BackupRow)
+Q_DECLARE_METATYPE(tierloam::household::ChosenFolder)
