@@ -60,6 +60,14 @@ SheetCells::Amount SheetCells::amount(const csv::Record& record) const
     return amount;
 }
 
+bool mayBeAnEntry(const SheetCells& cells, const csv::Record& record)
+{
+    if (!cells.has(SheetField::date)) return true;
+    const std::string_view date = cells.of(record, SheetField::date), time = cells.of(record, SheetField::time);
+    constexpr int century = 2000; // a year of two digits may be asked for
+    return dayAndTimeOf(date, time, {DecimalMark::point, DateOrder::dayFirst, false, century}) || dayAndTimeOf(date, time, {DecimalMark::point, DateOrder::monthFirst, false, century});
+}
+
 bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action)
 {
     const auto leaves = [&](SheetField field, const WordAnswers::Meant& meant) {
