@@ -278,6 +278,15 @@ TEST(SheetImport, HoweverItsWordsAreAnsweredEveryRowHasOneFate)
     EXPECT_GT(unwanted, 100U);
 }
 
+// As keepers write who have one column of ounces, and look without measuring.
+TEST(SheetImport, OuncesOfWaterAreFluidAndALookInWordsIsANote)
+{
+    const Sheet sheet = sheetOf("Date,Bin,Task,Amount (oz),Comments\n2031-03-01,Mill,Fed,12,\n2031-03-02,Mill,Watered,16,\n2031-03-03,Mill,Checked,,moist and ok\n2031-03-04,Mill,Checked,,\n2031-03-05,Mill,Drained,8 oz,\n");
+    const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
+    EXPECT_THAT(rowsOf(plan), ElementsAre("2031-03-01|Mill|feed||12|oz|||", "2031-03-02|Mill|water||16|floz|||", "2031-03-03|Mill|note||||||moist and ok", "2031-03-05|Mill|drain||8|floz|||"));
+    EXPECT_THAT(reasonsOf(plan), ElementsAre(HasSubstr("5: "))) << "a look that says nothing is at fault";
+}
+
 // Whatever lies ahead has not been done; only an absence is planned.
 TEST(SheetImport, RowsOfDaysThatHaveNotComeAreAtFault)
 {

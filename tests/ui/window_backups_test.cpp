@@ -57,6 +57,7 @@ TEST_F(Backups, AChosenFolderThatIsNotThereIsToldAndLookedForAgain)
     ASSERT_TRUE(QDir{folder_.path()}.rename(QStringLiteral("stick"), QStringLiteral("pocket")));
     BackupsView* view = shown();
     EXPECT_EQ(count(view), 0);
+    EXPECT_FALSE(button("callOffRestore", view)->isVisible()) << "there is nothing to call off";
     ASSERT_TRUE(label(view, "backupsFolder")->isVisible());
     const QString told = label(view, "backupsFolder")->text();
     EXPECT_TRUE(told.contains(QStringLiteral("not there")) && told.contains(path(QStringLiteral("stick")))) << told.toStdString();

@@ -65,14 +65,13 @@ BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui:
     restore_->setObjectName(QStringLiteral("restoreBackup"));
     callOff_ = buttons->addButton(tr("Call &off"), QDialogButtonBox::ActionRole);
     callOff_->setObjectName(QStringLiteral("callOffRestore"));
-    callOff_->hide();
     lookAgain_ = buttons->addButton(tr("&Look again"), QDialogButtonBox::ActionRole);
     lookAgain_->setObjectName(QStringLiteral("lookForBackups"));
     otherFolder_ = buttons->addButton(tr("Another &folder…"), QDialogButtonBox::ActionRole);
     otherFolder_->setObjectName(QStringLiteral("otherBackupFolder"));
-    for (QPushButton* each : {lookAgain_, otherFolder_}) each->hide();
     auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     rows->addWidget(buttons);
+    for (QPushButton* each : {callOff_, lookAgain_, otherFolder_}) each->hide(); // the box shows what is put into it
     connect(callOff_, &QPushButton::clicked, this, [this] { if (restoring_) restoring_->callOff(); });
     connect(restore_, &QPushButton::clicked, this, &BackupsView::restoreChosen);
     connect(table_, &QTreeWidget::itemActivated, this, &BackupsView::restoreChosen);
