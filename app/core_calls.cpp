@@ -63,9 +63,13 @@ public:
         const std::string_view bytes{bytes_.constData(), static_cast<std::size_t>(bytes_.size())};
         return isFile_ ? exchange::readJournal(bytes, existing) : exchange::readRecord(bytes, existing);
     }
-    void tellFaults(const std::vector<exchange::Fault>& faults) const
+    void tellFaults(const exchange::ReadJournal& read) const
     {
-        for (const exchange::Fault& fault : faults) tell(exchange::faultText(source_, fault));
+        for (const exchange::Fault& fault : read.faults) tell(exchange::faultText(source_, fault));
+        if (read.foreign && !read.faults.empty() && isFile_)
+            complain(Text::tr("%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and "
+                              "encoding, and asks what it cannot know.")
+                         .arg(source_));
     }
     QString importName() const { return isFile_ ? QFileInfo{source_}.fileName() : QString{}; }
 
@@ -102,9 +106,9 @@ int addToJournal(const CommandLine& call)
     if (!addition) return exitBadInput;
     const bool isNew = !QFileInfo::exists(call.file);
     if (isNew) { // bad rows must not even for a moment make a file
-        const auto faults = addition->readAgainst({}).faults;
-        addition->tellFaults(faults);
-        if (!faults.empty()) return exitBadInput;
+        const auto read = addition->readAgainst({});
+        addition->tellFaults(read);
+        if (!read.faults.empty()) return exitBadInput;
     }
     auto opened = openFile(call.file, HouseholdFile::Mode::createIfAbsent);
     if (!opened) return exitFailed;
@@ -138,7 +142,7 @@ int addToJournal(const CommandLine& call)
             return exitFailed;
         }
     }
-    addition->tellFaults(read.faults);
+    addition->tellFaults(read);
     HouseholdFile::discard(std::move(opened->file));
     return exitBadInput;
 }

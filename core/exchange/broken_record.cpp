@@ -20,7 +20,7 @@ std::optional<Fault> brokenRecord(const csv::Record& record)
     case csv::Problem::strayQuote:
         return wholeRow(record.raw, ExchangeText::tr("quote marks only around a whole cell, and doubled inside it"));
     case csv::Problem::notUtf8:
-        return wholeRow(record.raw, ExchangeText::tr("text in UTF-8"));
+        return wholeRow(record.raw, ExchangeText::tr("text in UTF-8; this may be Latin-1"));
     }
     return std::nullopt;
 }

@@ -18,6 +18,7 @@ struct ReadJournal {
     journal::Edit edit;                     ///< the rows in the order of the file; empty when there are faults
     journal::EditEffect effect;             ///< of that edit; `after` holds the added entries without id
     std::vector<Fault> faults;              ///< one per bad row, by line, at most mostFaults
+    bool foreign = false;                   ///< not of this format (journal_header.h): a table that the window may read all the same
     std::vector<journal::Warning> warnings; ///< what the added rows bring up; index into effect.after
 };
 

@@ -3,40 +3,21 @@
 #include "core/exchange/broken_record.h"
 #include "core/exchange/cells.h"
 #include "core/exchange/csv.h"
+#include "core/exchange/journal_header.h"
 #include "core/exchange/rows_against_journal.h"
 #include "core/exchange/spreadsheet_safe.h"
 #include "core/exchange/stack_names.h"
 #include "core/exchange/text.h"
 
 #include <algorithm>
-#include <set>
 
 namespace tierloam::exchange {
 
 namespace {
 
-/// Which cell of a record holds which column.
-using Places = std::array<std::size_t, columnCount>;
+using Places = decltype(JournalHeader::places);
 
 Fault wholeRow(std::string_view raw, const QString& allowed) { return {0, {}, shown(raw), allowed}; }
-
-/// Faults of the header, or where each column stands.
-std::vector<Fault> readHeader(const csv::Record& record, Places& places)
-{
-    if (auto broken = brokenRecord(record)) return {*broken};
-    std::vector<Fault> faults;
-    std::set<std::string_view> seen;
-    for (std::size_t at = 0; at < record.cells.size(); ++at) {
-        const std::string& name = record.cells[at];
-        const auto known = std::find(columnNames.begin(), columnNames.end(), name);
-        if (known == columnNames.end()) faults.push_back({0, shown(name), shown(name), Cells::joined(columnNames)});
-        else if (!seen.insert(name).second) faults.push_back({0, shown(name), shown(name), ExchangeText::tr("each column once")});
-        else places[static_cast<std::size_t>(known - columnNames.begin())] = at;
-    }
-    for (const std::string_view name : columnNames)
-        if (!seen.contains(name)) faults.push_back({0, toQString(name), QString{}, ExchangeText::tr("a header with each of %1").arg(Cells::joined(columnNames))});
-    return faults;
-}
 
 GivenRow takeApart(const csv::Record& record, const Places& places)
 {
@@ -100,18 +81,17 @@ ReadJournal readRecords(const std::vector<csv::Record>& records, std::size_t fir
 ReadJournal readJournal(std::string_view csv, const journal::Entries& existing)
 {
     const auto records = csv::read(csv);
-    Places places{};
-    std::vector<Fault> faults;
-    if (records.empty()) faults.push_back(wholeRow({}, ExchangeText::tr("a header with %1").arg(Cells::joined(columnNames))));
-    else faults = readHeader(records.front(), places);
-    if (!faults.empty()) {
-        for (Fault& fault : faults) fault.line = records.empty() ? 1 : records.front().line;
-        if (faults.size() > mostFaults) faults.resize(mostFaults);
+    JournalHeader header = journalHeaderOf(csv, records);
+    if (!header.faults.empty()) {
+        if (header.faults.size() > mostFaults) header.faults.resize(mostFaults);
         ReadJournal result;
-        result.faults = std::move(faults);
+        result.faults = std::move(header.faults);
+        result.foreign = header.foreign;
         return result;
     }
-    return readRecords(records, 1, places, existing);
+    ReadJournal read = readRecords(records, 1, header.places, existing);
+    read.foreign = std::ranges::any_of(records, [](const csv::Record& record) { return record.problem == csv::Problem::notUtf8; });
+    return read;
 }
 
 ReadJournal readRecord(std::string_view row, const journal::Entries& existing)

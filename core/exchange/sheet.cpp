@@ -1,5 +1,7 @@
 #include "core/exchange/sheet.h"
 
+#include "core/exchange/sheet_columns.h"
+#include "core/exchange/sheet_values.h"
 #include "core/exchange/text.h"
 
 #include <QDir>
@@ -56,8 +58,11 @@ double fit(std::string_view text, char separator)
 {
     constexpr std::size_t looked = 40;
     const auto records = csv::read(text, separator, looked);
-    if (records.empty() || records.front().cells.size() < 2) return 0.0;
-    const std::size_t columns = records.front().cells.size();
+    if (records.empty()) return 0.0;
+    std::size_t columns = records.front().cells.size();
+    // A title stands above the header: the widest row tells.
+    if (columns < 2) columns = std::ranges::max_element(records, {}, [](const csv::Record& record) { return record.cells.size(); })->cells.size();
+    if (columns < 2) return 0.0;
     const auto alike = std::ranges::count_if(records, [&](const csv::Record& record) { return record.problem == csv::Problem::none && record.cells.size() == columns; });
     return static_cast<double>(alike) / static_cast<double>(records.size()) + 0.001 * static_cast<double>(std::min<std::size_t>(columns, 100));
 }
@@ -82,6 +87,39 @@ char recognised(std::string_view text, bool& sure)
 
 std::string trimmed(const std::string& text) { return toQString(text).trimmed().toStdString(); }
 
+bool isBlank(const std::string& cell) { return cell.find_first_not_of(" \t") == std::string::npos; }
+
+std::size_t filled(const csv::Record& record)
+{
+    return static_cast<std::size_t>(std::ranges::count_if(record.cells, [](const std::string& cell) { return !isBlank(cell); }));
+}
+
+bool isDay(const std::string& cell)
+{
+    return dayAndTimeOf(cell, {}, {DecimalMark::point, DateOrder::dayFirst, false, 2000}) || dayAndTimeOf(cell, {}, {DecimalMark::point, DateOrder::monthFirst, false, 2000});
+}
+
+/// Which of the first records names the columns; none: there is an entry in the first row already.
+std::optional<std::size_t> headerAmong(const std::vector<csv::Record>& records)
+{
+    constexpr std::size_t looked = 20;
+    constexpr std::size_t aTitle = 2;  // cells: a title and a day, or a sheet's name and a year
+    const auto known = [](const csv::Record& record) {
+        const auto columns = recogniseColumns(record.cells);
+        return std::ranges::count_if(columns, [](const SheetColumn& column) { return column.field.has_value(); });
+    };
+    const auto& first = records.front();
+    if (first.problem == csv::Problem::none && known(first) == 0 && filled(first) > aTitle && std::ranges::any_of(first.cells, isDay)) return std::nullopt;
+    std::size_t best = 0;
+    for (std::size_t at = 1; at < std::min(looked, records.size()); ++at) {
+        const csv::Record& record = records[at];
+        if (record.problem != csv::Problem::none || (filled(record) > aTitle && std::ranges::any_of(record.cells, isDay))) break; // the entries begin
+        // Names of groups of columns stand above those of the columns too.
+        if (known(record) > std::max<std::ptrdiff_t>(1, known(records[best])) && filled(record) > filled(records[best])) best = at;
+    }
+    return best;
+}
+
 }
 
 std::variant<Sheet, QString> readSheet(std::string_view bytes, std::optional<char> separator)
@@ -96,14 +134,21 @@ std::variant<Sheet, QString> readSheet(std::string_view bytes, std::optional<cha
     else sheet.separator = recognised(*text, sheet.separatorIsSure);
     auto records = csv::read(*text, sheet.separator);
     if (records.empty()) return ExchangeText::tr("The file is empty.");
-    csv::Record& header = records.front();
-    if (header.problem != csv::Problem::none) return ExchangeText::tr("The first row, which names the columns, cannot be read: its quote marks are not in order.");
-    for (const std::string& name : header.cells) sheet.header.push_back(trimmed(name));
-    sheet.headerLine = header.line;
-    records.erase(records.begin());
+    if (const auto at = headerAmong(records)) {
+        const csv::Record& header = records[*at];
+        if (header.problem != csv::Problem::none) return ExchangeText::tr("The first row, which names the columns, cannot be read: its quote marks are not in order.");
+        for (const std::string& name : header.cells) sheet.header.push_back(trimmed(name));
+        sheet.headerLine = header.line;
+        const auto end = records.begin() + static_cast<std::ptrdiff_t>(*at);
+        sheet.above = static_cast<std::size_t>(std::count_if(records.begin(), end, [](const csv::Record& record) { return filled(record) > 0; }));
+        records.erase(records.begin(), end + 1);
+    } else {
+        for (std::size_t column = 0; column < records.front().cells.size(); ++column) sheet.header.push_back(ExchangeText::tr("column %1").arg(column + 1).toStdString());
+        sheet.headerLine = 0;
+    }
     // Rows of nothing but separators are what spreadsheets leave behind below a table.
     std::erase_if(records, [](const csv::Record& record) {
-        return record.problem == csv::Problem::none && std::ranges::all_of(record.cells, [](const std::string& cell) { return cell.find_first_not_of(" \t") == std::string::npos; });
+        return record.problem == csv::Problem::none && filled(record) == 0;
     });
     sheet.rows = std::move(records);
     return sheet;
@@ -120,6 +165,25 @@ std::variant<Sheet, QString> readSheetFile(const QString& path, std::optional<ch
     auto read = readSheet({bytes.constData(), static_cast<std::size_t>(bytes.size())}, separator);
     if (const auto* why = std::get_if<QString>(&read)) return cannot(*why);
     return read;
+}
+
+std::optional<Sheet> readSheetStart(const QString& path, std::optional<char> separator)
+{
+    QFile file{path};
+    if (!file.open(QIODevice::ReadOnly) || file.size() <= firstSheetBytes || file.size() > largestSheetBytes) return std::nullopt;
+    QByteArray bytes = file.read(firstSheetBytes);
+    // To the end of a line; in UTF-16 its other byte follows or stands before.
+    const bool wide = bytes.startsWith("\xFF\xFE") || bytes.startsWith("\xFE\xFF");
+    qsizetype end = bytes.lastIndexOf('\n') + 1;
+    if (end == 0) return std::nullopt;
+    if (wide && end % 2 != 0) ++end;
+    bytes.truncate(end);
+    auto read = readSheet({bytes.constData(), static_cast<std::size_t>(bytes.size())}, separator);
+    auto* sheet = std::get_if<Sheet>(&read);
+    if (!sheet) return std::nullopt;
+    if (!sheet->rows.empty() && sheet->rows.back().problem == csv::Problem::openQuote) sheet->rows.pop_back(); // it goes on
+    sheet->whole = false;
+    return std::move(*sheet);
 }
 
 QString encodingText(Encoding encoding)

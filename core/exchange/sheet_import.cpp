@@ -91,6 +91,7 @@ SheetQuestions questionsOf(const Sheet& sheet, const std::vector<SheetColumn>& c
         if (isLeftOut(cells, record, words, action)) continue;
         dates.hear(cells.of(record, SheetField::date), record.line);
         cells.eachNumber(record, [&](std::string_view number) { decimals.hear(number, record.line); });
+        if (!mayBeAnEntry(cells, record)) continue;
         questions.action = questions.action || said.empty();
         questions.stack = questions.stack || (cells.of(record, SheetField::stack).empty() && action != std::string_view{"material"});
         const auto amount = cells.amount(record);

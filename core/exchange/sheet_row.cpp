@@ -60,6 +60,14 @@ SheetCells::Amount SheetCells::amount(const csv::Record& record) const
     return amount;
 }
 
+bool mayBeAnEntry(const SheetCells& cells, const csv::Record& record)
+{
+    if (!cells.has(SheetField::date)) return true;
+    const std::string_view date = cells.of(record, SheetField::date), time = cells.of(record, SheetField::time);
+    constexpr int century = 2000; // a year of two digits may be asked for
+    return dayAndTimeOf(date, time, {DecimalMark::point, DateOrder::dayFirst, false, century}) || dayAndTimeOf(date, time, {DecimalMark::point, DateOrder::monthFirst, false, century});
+}
+
 bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action)
 {
     const auto leaves = [&](SheetField field, const WordAnswers::Meant& meant) {
@@ -145,7 +153,9 @@ std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
         const auto unit = amount.unit.empty() ? (*action == "count" ? std::optional{Unit::count} : answers_.unit) : unitMeant(amount.unit);
         if (!unit && amount.unit.empty()) return fault(SheetField::unit, {}, ExchangeText::tr("a unit, or the answer in which unit the amounts are"));
         row[Column::amount] = *number;
-        row[Column::unit] = unit ? std::string{nameOf(*unit)} : amount.unit;
+        // Ounces of water can be fluid ounces alone.
+        const bool fluid = unit == Unit::oz && (*action == "water" || *action == "drain" || *action == "flush");
+        row[Column::unit] = fluid ? std::string{nameOf(Unit::floz)} : unit ? std::string{nameOf(*unit)} : amount.unit;
     } else if (!cells_.of(record, SheetField::amount).empty()) {
         return fault(SheetField::amount, cells_.of(record, SheetField::amount), ExchangeText::tr("a number, such as 0.35"));
     }
@@ -160,6 +170,8 @@ std::variant<Row, Fault, SheetRows::LeftOut> SheetRows::read(std::size_t index)
     }
     row[Column::detail] = detailOf(detail);
     row[Column::note] = cells_.asItIs(record, SheetField::note);
+    // Somebody looked and wrote down what he saw in words alone: that is a note, and not lost.
+    if ((*action == "check" || *action == "reading") && detail.empty() && amount.number.empty() && !cells_.of(record, SheetField::note).empty()) row[Column::action] = "note";
     const bool isOwnWord = !said.empty() && !actions_.meant(said); // which says more than the action that it was said to mean
     if (isOwnWord && *action == "event" && row[Column::item].empty()) row[Column::item] = said;
     if (isOwnWord && *action == "note" && row[Column::note].empty()) row[Column::note] = said;

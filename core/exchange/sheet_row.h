@@ -43,6 +43,10 @@ private:
     std::optional<Unit> unit_;
 };
 
+/// Whether the row can become an entry as far as its date goes, in whatever order that is read. A total, a heading between the rows or a remark on a line of its own
+/// cannot: it is at fault however its other cells are answered, and asks for nothing. True while no column holds the date.
+bool mayBeAnEntry(const SheetCells& cells, const csv::Record& record);
+
 /// Whether people left out the rows of one of its words.
 bool isLeftOut(const SheetCells& cells, const csv::Record& record, const WordAnswers& words, std::optional<std::string_view> action);
 

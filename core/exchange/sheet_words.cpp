@@ -123,7 +123,7 @@ OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& column
     for (const csv::Record& record : sheet.rows)
         if (record.problem == csv::Problem::none && known.meant(cells.of(record, SheetField::action)) == std::string_view{"material"}) own.insert(comparable(cells.of(record, SheetField::item)));
     for (const csv::Record& record : sheet.rows) {
-        if (record.problem != csv::Problem::none) continue;
+        if (record.problem != csv::Problem::none || !mayBeAnEntry(cells, record)) continue;
         const std::string_view said = cells.of(record, SheetField::action);
         const auto action = said.empty() ? std::nullopt : known.meant(said);
         if (!said.empty() && !action) actions.hear(said, record.line);
@@ -135,7 +135,7 @@ OpenWords openWordsOf(const Sheet& sheet, const std::vector<SheetColumn>& column
     }
     for (const csv::Record& record : sheet.rows) {
         const std::string_view item = cells.of(record, SheetField::item);
-        if (record.problem != csv::Problem::none || item.empty()) continue;
+        if (record.problem != csv::Problem::none || item.empty() || !mayBeAnEntry(cells, record)) continue;
         const std::string_view said = cells.of(record, SheetField::action);
         if (!takesMaterial(known.meant(said.empty() ? actionWhereNone : said, answers))) continue;
         const auto [at, isNew] = knownItems.try_emplace(std::string{item}, false);

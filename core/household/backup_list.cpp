@@ -12,15 +12,32 @@ namespace {
 
 using store::HouseholdFile;
 
-std::vector<store::Backup> allBackups(const QString& path, const QString& chosenFolder)
+/// Backups lie beside the file itself, wherever a link to it stands.
+QString realPathOf(const QString& path)
 {
     const QString canonical = QFileInfo{path}.canonicalFilePath();
-    const QString real = canonical.isEmpty() ? QFileInfo{path}.absoluteFilePath() : canonical;
+    return canonical.isEmpty() ? QFileInfo{path}.absoluteFilePath() : canonical;
+}
+
+std::vector<store::Backup> allBackups(const QString& path, const QString& chosenFolder)
+{
+    const QString real = realPathOf(path);
     auto all = store::backupsIn(store::backupFolderOf(real));
     if (!chosenFolder.isEmpty())
         for (auto& backup : store::backupsIn(store::backupFolderOf(real, chosenFolder))) all.push_back(std::move(backup));
     std::ranges::stable_sort(all, [](const store::Backup& a, const store::Backup& b) { return a.made > b.made; });
     return all;
+}
+
+ChosenFolder howItStands(const QString& path, const QString& chosenFolder)
+{
+    if (chosenFolder.isEmpty()) return ChosenFolder::none;
+    if (!QFileInfo{chosenFolder}.isDir()) return ChosenFolder::missing;
+    const auto lists = [](const QString& folder) {
+        const QFileInfo info{folder};
+        return !info.exists() || (info.isReadable() && info.isExecutable());
+    };
+    return lists(chosenFolder) && lists(store::backupFolderOf(realPathOf(path), chosenFolder)) ? ChosenFolder::there : ChosenFolder::unreadable;
 }
 
 BackupRow lookInto(const store::Backup& backup)
@@ -49,6 +66,7 @@ BackupList::BackupList(const QString& householdPath, const QString& chosenFolder
     : QObject{parent}, householdPath_{householdPath}, chosenFolder_{chosenFolder}
 {
     qRegisterMetaType<BackupRow>();
+    qRegisterMetaType<ChosenFolder>();
 }
 
 void BackupList::start()
@@ -56,12 +74,13 @@ void BackupList::start()
     // Signals of another thread: queued for receivers that live in the window's. What is emitted before somebody is connected is lost,
     // and a folder without backups is looked through in no time.
     thread_ = std::jthread{[this](const std::stop_token& stop) {
+        const ChosenFolder chosen = howItStands(householdPath_, chosenFolder_); // a share that has gone may take its time, so here
         const auto all = allBackups(householdPath_, chosenFolder_);
         for (const auto& backup : all) {
             if (stop.stop_requested()) return;
             Q_EMIT found(lookInto(backup));
         }
-        Q_EMIT finished(static_cast<int>(all.size()));
+        Q_EMIT finished(static_cast<int>(all.size()), chosen);
     }};
 }
 

@@ -21,6 +21,9 @@ struct BackupRow {
     QString why;                    ///< it cannot be read; empty: it can
 };
 
+/// How the folder that was chosen for backups stands. A stick that is not plugged in is `missing`.
+enum class ChosenFolder { none, there, missing, unreadable };
+
 /// Looks into the backups of a household, newest first, in a thread of its own; the household itself need not be readable. Begins at start(),
 /// which is called once, when its signals are connected.
 class BackupList : public QObject {
@@ -34,7 +37,7 @@ public:
 
 Q_SIGNALS:
     void found(const tierloam::household::BackupRow& row);
-    void finished(int count);
+    void finished(int count, tierloam::household::ChosenFolder chosen);
 
 private:
     QString householdPath_;
@@ -73,3 +76,4 @@ private:
 }
 
 Q_DECLARE_METATYPE(tierloam::household::BackupRow)
+Q_DECLARE_METATYPE(tierloam::household::ChosenFolder)

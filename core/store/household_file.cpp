@@ -214,7 +214,7 @@ Written HouseholdFile::apply(const journal::Edit& edit, const QString& importNam
     return written;
 }
 
-Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting) const
+Written HouseholdFile::Private::writeInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::function<std::optional<WriteFailure>()>& beside) const
 {
     if (auto why = mayNotWrite()) return *why;
     const Transaction transaction{connection()};
@@ -222,11 +222,17 @@ Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QStr
     if (auto why = checkAgain(guard)) return *why;
     auto written = write(edit, importName);
     if (std::holds_alternative<WriteFailure>(written)) return written;
-    if (auto why = loggedFollows(edit)) return *why;
-    if (setting)
-        if (auto why = writeSetting(*setting)) return *why;
+    if (auto why = beside()) return *why;
     if (auto why = commit(transaction)) return *why;
     return written;
+}
+
+Written HouseholdFile::Private::applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting) const
+{
+    return writeInOne(edit, importName, guard, [&]() -> std::optional<WriteFailure> {
+        if (auto why = loggedFollows(edit)) return why;
+        return setting ? writeSetting(*setting) : std::nullopt;
+    });
 }
 
 std::optional<QString> HouseholdFile::setting(const QString& name) const { return d_->setting(name); }

@@ -134,17 +134,11 @@ LoggedWritten HouseholdFile::applyWithReadings(const journal::Edit& edit, const 
 Written HouseholdFile::Private::applyReadingsInOne(const journal::Edit& edit, const LoggedJob& job, const QString& importName, const Guard& guard, std::vector<qint64>& series) const
 {
     series.clear();
-    if (auto why = mayNotWrite()) return *why;
-    const Transaction transaction{connection()};
-    if (const auto error = transaction.begin()) return failure(*error);
-    if (auto why = checkAgain(guard)) return *why;
-    auto written = write(edit, importName);
-    if (std::holds_alternative<WriteFailure>(written)) return written;
-    const auto import = connection().value(QStringLiteral("SELECT max(id) FROM imports")); // the one that write() has just noted
-    if (const auto* error = std::get_if<QSqlError>(&import)) return failure(*error);
-    if (auto why = writeLogged(job, std::get<QVariant>(import).toLongLong(), series)) return *why;
-    if (auto why = commit(transaction)) return *why;
-    return written;
+    return writeInOne(edit, importName, guard, [&]() -> std::optional<WriteFailure> {
+        const auto import = connection().value(QStringLiteral("SELECT max(id) FROM imports")); // the one that was noted with the entries
+        if (const auto* error = std::get_if<QSqlError>(&import)) return failure(*error);
+        return writeLogged(job, std::get<QVariant>(import).toLongLong(), series);
+    });
 }
 
 std::variant<LoggedDays, WriteFailure> HouseholdFile::loggedDays() const

@@ -6,6 +6,7 @@
 #include "core/store/opening.h"
 #include "core/store/transaction.h"
 
+#include <functional>
 #include <set>
 
 namespace tierloam::store {
@@ -51,6 +52,8 @@ public:
     std::optional<WriteFailure> mayNotWrite() const;
     std::optional<WriteFailure> checkAgain(const Guard& guard) const;
     std::variant<std::optional<qint64>, WriteFailure> noteImport(const QString& name, std::size_t entries) const;
+    /// The edit, looked at once more, and what is written beside it, in one transaction; a failure of either leaves nothing.
+    Written writeInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::function<std::optional<WriteFailure>()>& beside) const;
     Written applyInOne(const journal::Edit& edit, const QString& importName, const Guard& guard, const std::optional<SettingChange>& setting) const;
     std::optional<WriteFailure> writeSetting(const SettingChange& change) const;
     std::optional<QString> setting(const QString& name) const;

@@ -2510,6 +2510,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
+    <message>
+        <source>%1 is not in the journal&apos;s own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <translation>%1 ist nicht im eigenen Format des Tagebuchs, das --import liest. Das Fenster liest auch andere Tabellen (Menü Haushalt, Tabelle importieren): es findet Spalten, Trennzeichen und Kodierung heraus und fragt, was es nicht wissen kann.</translation>
+    </message>
 </context>
 <context>
     <name>CountBody</name>
@@ -3386,6 +3390,30 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
         <translation>Als üblich angenommen, da die eingelesene Tabelle es nicht sagt; bitte berichtigen, was anders war</translation>
+    </message>
+    <message>
+        <source>text in UTF-8; this may be Latin-1</source>
+        <translation>Text in UTF-8; dies kann Latin-1 sein</translation>
+    </message>
+    <message>
+        <source>text in UTF-16</source>
+        <translation>Text in UTF-16</translation>
+    </message>
+    <message>
+        <source>cells parted by commas (,); in this file semicolons (;) part them</source>
+        <translation>Zellen durch Kommas (,) getrennt; in dieser Datei trennen sie Semikolons (;)</translation>
+    </message>
+    <message>
+        <source>cells parted by commas (,); in this file tabs part them</source>
+        <translation>Zellen durch Kommas (,) getrennt; in dieser Datei trennen sie Tabulatoren</translation>
+    </message>
+    <message>
+        <source>a header with %1 as the first row; this one is an entry</source>
+        <translation>eine Kopfzeile mit %1 als erste Zeile; diese ist ein Eintrag</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
     </message>
 </context>
 <context>
@@ -7309,6 +7337,105 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>SheetSentence</name>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n Zeile, %1.</numerusform>
+            <numerusform>%n Zeilen, %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n row(s), %1; the others are being read.</source>
+        <translation>
+            <numerusform>Die erste Zeile, %1; die übrigen werden gelesen.</numerusform>
+            <numerusform>Die ersten %n Zeilen, %1; die übrigen werden gelesen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What parts the cells is not certain: look at the columns below.</source>
+        <translation>Was die Zellen trennt, ist nicht sicher: bitte die Spalten unten ansehen.</translation>
+    </message>
+    <message>
+        <source>No row names the columns: say below what each holds.</source>
+        <translation>Keine Zeile benennt die Spalten: bitte unten angeben, was jede enthält.</translation>
+    </message>
+    <message>
+        <source>The columns are named in line %1; what stands above it is left out.</source>
+        <translation>Die Spalten sind in Zeile %1 benannt; was darüber steht, bleibt weg.</translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Keine Spalte enthält das Datum. Wähle sie in der ersten Zeile der Tabelle.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Die Zeilen werden geprüft…</translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Bitte beantworte, was oben gefragt wird; dann siehst du, was aus jeder Zeile wird.</translation>
+    </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Unter den Namen der Spalten stehen keine Zeilen: nichts zu importieren.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>%n Eintrag wird hinzugefügt, als ein Schritt, der sich rückgängig machen lässt.</numerusform>
+            <numerusform>%n Einträge werden hinzugefügt, als ein Schritt, der sich rückgängig machen lässt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>Nichts wird hinzugefügt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n davon beginnt einen neuen Stapel.</numerusform>
+            <numerusform>%n davon beginnen einen neuen Stapel.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n Zeile fehlerhaft: nicht hinzugefügt.</numerusform>
+            <numerusform>%n Zeilen fehlerhaft: nicht hinzugefügt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n Zeile wie geantwortet weggelassen.</numerusform>
+            <numerusform>%n Zeilen wie geantwortet weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n Zeile schon vorhanden: weggelassen.</numerusform>
+            <numerusform>%n Zeilen schon vorhanden: weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n Zeile zuvor gesagt: weggelassen.</numerusform>
+            <numerusform>%n Zeilen zuvor gesagt: weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No household is open: you are asked for the name of a new one, which keeps your answers too.</source>
+        <translation>Kein Haushalt ist offen: es wird nach dem Namen eines neuen gefragt, der auch die Antworten behält.</translation>
+    </message>
+    <message>
+        <source>The rest of the file is being read; more may be asked then.</source>
+        <translation>Der Rest der Datei wird gelesen; dann kann noch mehr gefragt werden.</translation>
+    </message>
+</context>
+<context>
     <name>SheetWords</name>
     <message>
         <source>date|day|when|date and time|date time|datetime|timestamp</source>
@@ -7495,16 +7622,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nichts ist fällig.</translation>
     </message>
     <message>
-        <source> (%1)</source>
-        <comment>when something is due</comment>
-        <translation> (%1)</translation>
-    </message>
-    <message>
-        <source>%1%2: %3</source>
-        <comment>urgency, when, what</comment>
-        <translation>%1%2: %3</translation>
-    </message>
-    <message>
         <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
         <translation>Schätzungen für den ganzen Stapel, mit dem Bereich, der in neun von zehn Fällen hält</translation>
     </message>
@@ -7670,6 +7787,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Batch %1, in tray %2, %3 old when the stack ended</source>
         <translation>Charge %1, in Etage %2, %3 alt, als der Stapel endete</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>urgency, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <comment>urgency, when, what</comment>
+        <translation>%1 (%2): %3</translation>
     </message>
 </context>
 <context>
@@ -10163,36 +10290,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was die Zellen trennt</translation>
     </message>
     <message>
-        <source>What was done, where a row does not say it:</source>
-        <translation>Was getan wurde, wo eine Zeile es nicht sagt:</translation>
-    </message>
-    <message>
-        <source>The stack, where a row names none:</source>
-        <translation>Der Stapel, wo eine Zeile keinen nennt:</translation>
-    </message>
-    <message>
-        <source>The unit of amounts without one:</source>
-        <translation>Die Einheit von Mengen ohne Einheit:</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>Bitte wählen</translation>
-    </message>
-    <message>
-        <source>Each is: %1</source>
-        <translation>Jede ist: %1</translation>
-    </message>
-    <message>
         <source>Rows that are shown</source>
         <translation>Gezeigte Zeilen</translation>
-    </message>
-    <message>
-        <source>Rows of the file</source>
-        <translation>Zeilen der Datei</translation>
-    </message>
-    <message>
-        <source>In the first row the content of each column is chosen</source>
-        <translation>In der ersten Zeile wird der Inhalt jeder Spalte gewählt</translation>
     </message>
     <message>
         <source>&amp;Import</source>
@@ -10209,25 +10308,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s), %1.</source>
-        <translation>
-            <numerusform>%n Zeile, %1.</numerusform>
-            <numerusform>%n Zeilen, %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 What parts the cells is not certain: look at the columns below.</source>
-        <translation>%1 Was die Zellen trennt, ist nicht sicher: sieh auf die Spalten unten.</translation>
-    </message>
-    <message>
-        <source>nothing, left out</source>
-        <translation>nichts, weggelassen</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>Spalte „%1“ enthält</translation>
     </message>
     <message>
         <source>Left out, since they are no columns of the journal: %1</source>
@@ -10276,46 +10356,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>%n Einträge &amp;importieren</numerusform>
         </translation>
     </message>
-    <message>
-        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
-        <translation>Keine Spalte enthält das Datum. Wähle sie in der ersten Zeile der Tabelle.</translation>
-    </message>
-    <message>
-        <source>Looking at the rows…</source>
-        <translation>Die Zeilen werden geprüft…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will be added, as one step that can be undone.</source>
-        <translation>
-            <numerusform>%n Eintrag wird hinzugefügt, als ein Schritt, der sich rückgängig machen lässt.</numerusform>
-            <numerusform>%n Einträge werden hinzugefügt, als ein Schritt, der sich rückgängig machen lässt.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) at fault: not added.</source>
-        <translation>
-            <numerusform>%n Zeile fehlerhaft: nicht hinzugefügt.</numerusform>
-            <numerusform>%n Zeilen fehlerhaft: nicht hinzugefügt.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) already there: left out.</source>
-        <translation>
-            <numerusform>%n Zeile schon vorhanden: weggelassen.</numerusform>
-            <numerusform>%n Zeilen schon vorhanden: weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) said before: left out.</source>
-        <translation>
-            <numerusform>%n Zeile zuvor gesagt: weggelassen.</numerusform>
-            <numerusform>%n Zeilen zuvor gesagt: weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Bitte beantworte, was oben gefragt wird; dann siehst du, was aus jeder Zeile wird.</translation>
-    </message>
     <message numerus="yes">
         <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
         <translation>
@@ -10324,38 +10364,54 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>There are no rows beneath the names of the columns: nothing to import.</source>
-        <translation>Unter den Namen der Spalten stehen keine Zeilen: nichts zu importieren.</translation>
-    </message>
-    <message>
-        <source>Nothing will be added.</source>
-        <translation>Nichts wird hinzugefügt.</translation>
-    </message>
-    <message>
         <source>Remember the words of %1</source>
         <translation>Die Wörter von %1 merken</translation>
-    </message>
-    <message>
-        <source>A new stack, «%1»</source>
-        <translation>Ein neuer Stapel, „%1“</translation>
     </message>
     <message>
         <source>Rows left out as answered (%1)</source>
         <translation>Zeilen, wie geantwortet weggelassen (%1)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n of them begin(s) what is a new stack.</source>
-        <translation>
-            <numerusform>%n davon beginnt einen neuen Stapel.</numerusform>
-            <numerusform>%n davon beginnen einen neuen Stapel.</numerusform>
-        </translation>
+    <message>
+        <source>This household is open for reading only: nothing can be imported into it.</source>
+        <translation>Dieser Haushalt ist nur zum Lesen offen: nichts kann in ihn importiert werden.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n row(s) left out as answered.</source>
-        <translation>
-            <numerusform>%n Zeile wie geantwortet weggelassen.</numerusform>
-            <numerusform>%n Zeilen wie geantwortet weggelassen.</numerusform>
-        </translation>
+</context>
+<context>
+    <name>tierloam::exchange_view::LoggerColumns</name>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>Spalte „%1“ enthält</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::MissingBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>Bitte wählen</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Was getan wurde, wo eine Zeile es nicht sagt:</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>Der Stapel, wo eine Zeile keinen nennt:</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>Die Einheit von Mengen ohne Einheit:</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Jede ist: %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Ein neuer Stapel, „%1“</translation>
     </message>
 </context>
 <context>
@@ -10505,14 +10561,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 Spalten so, wie du sie für die letzte Datei mit diesen Spalten gewählt hast.</translation>
     </message>
     <message>
-        <source>column %1</source>
-        <translation>Spalte %1</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>Spalte „%1“ enthält</translation>
-    </message>
-    <message>
         <source>Reading the file…</source>
         <translation>Die Datei wird gelesen…</translation>
     </message>
@@ -10631,6 +10679,25 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>left out as answered</source>
         <translation>wie geantwortet weggelassen</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::SheetTable</name>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Zeilen der Datei</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>In der ersten Zeile wird der Inhalt jeder Spalte gewählt</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>nichts, weggelassen</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>Spalte „%1“ enthält</translation>
     </message>
 </context>
 <context>
@@ -13850,6 +13917,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Restoring to %1…</source>
         <translation>Wird nach %1 wiederhergestellt…</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>Noch einmal &amp;nachsehen</translation>
+    </message>
+    <message>
+        <source>Another &amp;folder…</source>
+        <translation>Anderer &amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household&apos;s file.</source>
+        <translation>Der für Sicherungskopien gewählte Ordner ist jetzt nicht da: %1. Bitte anschließen oder verbinden, worauf er liegt, und noch einmal nachsehen. Bis dahin entstehen Sicherungskopien neben der Datei des Haushalts.</translation>
+    </message>
+    <message>
+        <source>There is no permission to read the folder chosen for backups: %1. Backups in it cannot be shown.</source>
+        <translation>Der für Sicherungskopien gewählte Ordner darf nicht gelesen werden: %1. Sicherungskopien darin können nicht gezeigt werden.</translation>
+    </message>
+    <message>
+        <source>Beside the household&apos;s file there are none.</source>
+        <translation>Neben der Datei des Haushalts liegen keine.</translation>
     </message>
 </context>
 <context>

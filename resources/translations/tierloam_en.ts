@@ -118,6 +118,65 @@
         </message>
     </context>
     <context>
+        <name>SheetSentence</name>
+        <message numerus="yes">
+            <source>%n row(s), %1.</source>
+            <translation>
+                <numerusform>%n row, %1.</numerusform>
+                <numerusform>%n rows, %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>The first %n row(s), %1; the others are being read.</source>
+            <translation>
+                <numerusform>The first row, %1; the others are being read.</numerusform>
+                <numerusform>The first %n rows, %1; the others are being read.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n entry(ies) will be added, as one step that can be undone.</source>
+            <translation>
+                <numerusform>%n entry will be added, as one step that can be undone.</numerusform>
+                <numerusform>%n entries will be added, as one step that can be undone.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n of them begin(s) what is a new stack.</source>
+            <translation>
+                <numerusform>%n of them begins a new stack.</numerusform>
+                <numerusform>%n of them begin new stacks.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) at fault: not added.</source>
+            <translation>
+                <numerusform>%n row at fault: not added.</numerusform>
+                <numerusform>%n rows at fault: not added.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) left out as answered.</source>
+            <translation>
+                <numerusform>%n row left out as answered.</numerusform>
+                <numerusform>%n rows left out as answered.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) already there: left out.</source>
+            <translation>
+                <numerusform>%n row already there: left out.</numerusform>
+                <numerusform>%n rows already there: left out.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n row(s) said before: left out.</source>
+            <translation>
+                <numerusform>%n row said before: left out.</numerusform>
+                <numerusform>%n rows said before: left out.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>SheetWords</name>
         <message numerus="yes">
             <source>%1 in %n feeding(s)</source>
@@ -202,13 +261,6 @@
     <context>
         <name>tierloam::exchange_view::JournalSheetView</name>
         <message numerus="yes">
-            <source>%n row(s), %1.</source>
-            <translation>
-                <numerusform>%n row, %1.</numerusform>
-                <numerusform>%n rows, %1.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>&amp;Import %n entry(ies)</source>
             <translation>
                 <numerusform>&amp;Import %n entry</numerusform>
@@ -216,52 +268,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%n entry(ies) will be added, as one step that can be undone.</source>
-            <translation>
-                <numerusform>%n entry will be added, as one step that can be undone.</numerusform>
-                <numerusform>%n entries will be added, as one step that can be undone.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n row(s) at fault: not added.</source>
-            <translation>
-                <numerusform>%n row at fault: not added.</numerusform>
-                <numerusform>%n rows at fault: not added.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n row(s) already there: left out.</source>
-            <translation>
-                <numerusform>%n row already there: left out.</numerusform>
-                <numerusform>%n rows already there: left out.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n row(s) said before: left out.</source>
-            <translation>
-                <numerusform>%n row said before: left out.</numerusform>
-                <numerusform>%n rows said before: left out.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
             <translation>
                 <numerusform>The other rows have been imported. %n row at fault: save them, put them right and import them again.</numerusform>
                 <numerusform>The other rows have been imported. %n rows at fault: save them, put them right and import them again.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n of them begin(s) what is a new stack.</source>
-            <translation>
-                <numerusform>%n of them begins a new stack.</numerusform>
-                <numerusform>%n of them begin new stacks.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n row(s) left out as answered.</source>
-            <translation>
-                <numerusform>%n row left out as answered.</numerusform>
-                <numerusform>%n rows left out as answered.</numerusform>
             </translation>
         </message>
     </context>

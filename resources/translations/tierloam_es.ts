@@ -2511,6 +2511,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
+    <message>
+        <source>%1 is not in the journal&apos;s own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <translation>%1 no está en el formato propio del diario, que lee --import. La ventana lee también otras tablas (menú Hogar, Importar una tabla): averigua columnas, separadores y codificación, y pregunta lo que no puede saber.</translation>
+    </message>
 </context>
 <context>
     <name>CountBody</name>
@@ -3387,6 +3391,30 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
         <translation>Se toma lo habitual, pues la tabla importada no lo dice; corrige lo que fuera distinto</translation>
+    </message>
+    <message>
+        <source>text in UTF-8; this may be Latin-1</source>
+        <translation>texto en UTF-8; esto puede ser Latin-1</translation>
+    </message>
+    <message>
+        <source>text in UTF-16</source>
+        <translation>texto en UTF-16</translation>
+    </message>
+    <message>
+        <source>cells parted by commas (,); in this file semicolons (;) part them</source>
+        <translation>celdas separadas por comas (,); en este archivo las separan puntos y comas (;)</translation>
+    </message>
+    <message>
+        <source>cells parted by commas (,); in this file tabs part them</source>
+        <translation>celdas separadas por comas (,); en este archivo las separan tabuladores</translation>
+    </message>
+    <message>
+        <source>a header with %1 as the first row; this one is an entry</source>
+        <translation>una cabecera con %1 como primera fila; esta es una anotación</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
     </message>
 </context>
 <context>
@@ -7310,6 +7338,105 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>SheetSentence</name>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n fila, %1.</numerusform>
+            <numerusform>%n filas, %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n row(s), %1; the others are being read.</source>
+        <translation>
+            <numerusform>La primera fila, %1; las demás se están leyendo.</numerusform>
+            <numerusform>Las primeras %n filas, %1; las demás se están leyendo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What parts the cells is not certain: look at the columns below.</source>
+        <translation>No es seguro qué separa las celdas: mira las columnas de abajo.</translation>
+    </message>
+    <message>
+        <source>No row names the columns: say below what each holds.</source>
+        <translation>Ninguna fila nombra las columnas: indica abajo qué contiene cada una.</translation>
+    </message>
+    <message>
+        <source>The columns are named in line %1; what stands above it is left out.</source>
+        <translation>Las columnas se nombran en la línea %1; lo que hay encima se omite.</translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Ninguna columna contiene la fecha. Elige la que la tiene en la primera fila de la tabla.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Revisando las filas…</translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Responde a lo que se pregunta arriba; luego verás qué pasa con cada fila.</translation>
+    </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Debajo de los nombres de las columnas no hay filas: nada que importar.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>Se añadirá %n anotación, como un solo paso que se puede deshacer.</numerusform>
+            <numerusform>Se añadirán %n anotaciones, como un solo paso que se puede deshacer.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>No se añadirá nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n de ellas empieza una torre nueva.</numerusform>
+            <numerusform>%n de ellas empiezan una torre nueva.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n fila con errores: no se añade.</numerusform>
+            <numerusform>%n filas con errores: no se añaden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n fila omitida según la respuesta.</numerusform>
+            <numerusform>%n filas omitidas según la respuesta.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n fila ya estaba: se omite.</numerusform>
+            <numerusform>%n filas ya estaban: se omiten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n fila repetida: se omite.</numerusform>
+            <numerusform>%n filas repetidas: se omiten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No household is open: you are asked for the name of a new one, which keeps your answers too.</source>
+        <translation>No hay ningún hogar abierto: se pide el nombre de uno nuevo, que guarda también las respuestas.</translation>
+    </message>
+    <message>
+        <source>The rest of the file is being read; more may be asked then.</source>
+        <translation>El resto del archivo se está leyendo; entonces puede haber más preguntas.</translation>
+    </message>
+</context>
+<context>
     <name>SheetWords</name>
     <message>
         <source>date|day|when|date and time|date time|datetime|timestamp</source>
@@ -7496,16 +7623,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>No hay nada pendiente.</translation>
     </message>
     <message>
-        <source> (%1)</source>
-        <comment>when something is due</comment>
-        <translation> (%1)</translation>
-    </message>
-    <message>
-        <source>%1%2: %3</source>
-        <comment>urgency, when, what</comment>
-        <translation>%1%2: %3</translation>
-    </message>
-    <message>
         <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
         <translation>Estimaciones de toda la torre, con el intervalo que se cumple nueve de cada diez veces</translation>
     </message>
@@ -7671,6 +7788,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Batch %1, in tray %2, %3 old when the stack ended</source>
         <translation>Lote %1, en la bandeja %2, con %3 cuando la torre terminó</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>urgency, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <comment>urgency, when, what</comment>
+        <translation>%1 (%2): %3</translation>
     </message>
 </context>
 <context>
@@ -10164,36 +10291,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Qué separa las celdas</translation>
     </message>
     <message>
-        <source>What was done, where a row does not say it:</source>
-        <translation>Qué se hizo, donde una fila no lo dice:</translation>
-    </message>
-    <message>
-        <source>The stack, where a row names none:</source>
-        <translation>La torre, donde una fila no nombra ninguna:</translation>
-    </message>
-    <message>
-        <source>The unit of amounts without one:</source>
-        <translation>La unidad de las cantidades que no la llevan:</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>Elige, por favor</translation>
-    </message>
-    <message>
-        <source>Each is: %1</source>
-        <translation>Cada una es: %1</translation>
-    </message>
-    <message>
         <source>Rows that are shown</source>
         <translation>Filas que se muestran</translation>
-    </message>
-    <message>
-        <source>Rows of the file</source>
-        <translation>Filas del archivo</translation>
-    </message>
-    <message>
-        <source>In the first row the content of each column is chosen</source>
-        <translation>En la primera fila se elige el contenido de cada columna</translation>
     </message>
     <message>
         <source>&amp;Import</source>
@@ -10210,25 +10309,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s), %1.</source>
-        <translation>
-            <numerusform>%n fila, %1.</numerusform>
-            <numerusform>%n filas, %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 What parts the cells is not certain: look at the columns below.</source>
-        <translation>%1 No es seguro qué separa las celdas: mira las columnas de abajo.</translation>
-    </message>
-    <message>
-        <source>nothing, left out</source>
-        <translation>nada, se omite</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La columna «%1» contiene</translation>
     </message>
     <message>
         <source>Left out, since they are no columns of the journal: %1</source>
@@ -10277,46 +10357,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>&amp;Importar %n anotaciones</numerusform>
         </translation>
     </message>
-    <message>
-        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
-        <translation>Ninguna columna contiene la fecha. Elige la que la tiene en la primera fila de la tabla.</translation>
-    </message>
-    <message>
-        <source>Looking at the rows…</source>
-        <translation>Revisando las filas…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will be added, as one step that can be undone.</source>
-        <translation>
-            <numerusform>Se añadirá %n anotación, como un solo paso que se puede deshacer.</numerusform>
-            <numerusform>Se añadirán %n anotaciones, como un solo paso que se puede deshacer.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) at fault: not added.</source>
-        <translation>
-            <numerusform>%n fila con errores: no se añade.</numerusform>
-            <numerusform>%n filas con errores: no se añaden.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) already there: left out.</source>
-        <translation>
-            <numerusform>%n fila ya estaba: se omite.</numerusform>
-            <numerusform>%n filas ya estaban: se omiten.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) said before: left out.</source>
-        <translation>
-            <numerusform>%n fila repetida: se omite.</numerusform>
-            <numerusform>%n filas repetidas: se omiten.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Responde a lo que se pregunta arriba; luego verás qué pasa con cada fila.</translation>
-    </message>
     <message numerus="yes">
         <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
         <translation>
@@ -10325,38 +10365,54 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         </translation>
     </message>
     <message>
-        <source>There are no rows beneath the names of the columns: nothing to import.</source>
-        <translation>Debajo de los nombres de las columnas no hay filas: nada que importar.</translation>
-    </message>
-    <message>
-        <source>Nothing will be added.</source>
-        <translation>No se añadirá nada.</translation>
-    </message>
-    <message>
         <source>Remember the words of %1</source>
         <translation>Recordar las palabras de %1</translation>
-    </message>
-    <message>
-        <source>A new stack, «%1»</source>
-        <translation>Una torre nueva, «%1»</translation>
     </message>
     <message>
         <source>Rows left out as answered (%1)</source>
         <translation>Filas omitidas según la respuesta (%1)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n of them begin(s) what is a new stack.</source>
-        <translation>
-            <numerusform>%n de ellas empieza una torre nueva.</numerusform>
-            <numerusform>%n de ellas empiezan una torre nueva.</numerusform>
-        </translation>
+    <message>
+        <source>This household is open for reading only: nothing can be imported into it.</source>
+        <translation>Este hogar está abierto solo para leer: no se puede importar nada en él.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n row(s) left out as answered.</source>
-        <translation>
-            <numerusform>%n fila omitida según la respuesta.</numerusform>
-            <numerusform>%n filas omitidas según la respuesta.</numerusform>
-        </translation>
+</context>
+<context>
+    <name>tierloam::exchange_view::LoggerColumns</name>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La columna «%1» contiene</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::MissingBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>Elige, por favor</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Qué se hizo, donde una fila no lo dice:</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>La torre, donde una fila no nombra ninguna:</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>La unidad de las cantidades que no la llevan:</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Cada una es: %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Una torre nueva, «%1»</translation>
     </message>
 </context>
 <context>
@@ -10506,14 +10562,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 Columnas como las elegiste para el último archivo con estas columnas.</translation>
     </message>
     <message>
-        <source>column %1</source>
-        <translation>columna %1</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La columna «%1» contiene</translation>
-    </message>
-    <message>
         <source>Reading the file…</source>
         <translation>Leyendo el archivo…</translation>
     </message>
@@ -10632,6 +10680,25 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>left out as answered</source>
         <translation>omitida según la respuesta</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::SheetTable</name>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Filas del archivo</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>En la primera fila se elige el contenido de cada columna</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>nada, se omite</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La columna «%1» contiene</translation>
     </message>
 </context>
 <context>
@@ -13851,6 +13918,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Restoring to %1…</source>
         <translation>Restaurando en %1…</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>&amp;Mirar de nuevo</translation>
+    </message>
+    <message>
+        <source>Another &amp;folder…</source>
+        <translation>Otra &amp;carpeta…</translation>
+    </message>
+    <message>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household&apos;s file.</source>
+        <translation>La carpeta elegida para las copias de seguridad no está ahora: %1. Conecta el dispositivo en que se encuentra y mira de nuevo. Hasta entonces las copias de seguridad se hacen junto al archivo del hogar.</translation>
+    </message>
+    <message>
+        <source>There is no permission to read the folder chosen for backups: %1. Backups in it cannot be shown.</source>
+        <translation>No hay permiso para leer la carpeta elegida para las copias de seguridad: %1. Las copias que hay en ella no se pueden mostrar.</translation>
+    </message>
+    <message>
+        <source>Beside the household&apos;s file there are none.</source>
+        <translation>Junto al archivo del hogar no hay ninguna.</translation>
     </message>
 </context>
 <context>

@@ -2670,6 +2670,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Les saisons sont celles du sud de l’équateur, puisque cette machine est réglée pour là-bas. Dans la fenêtre, le menu Foyer, Saisons, les inverse.</translation>
     </message>
+<message>
+        <source>%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <translation>%1 n’est pas dans le format propre au journal, que lit --import. La fenêtre lit aussi d’autres tableaux (menu Foyer, Importer un tableau) : elle reconnaît colonnes, séparateurs et codage, et demande ce qu’elle ne peut savoir.</translation>
+    </message>
 </context>
 <context>
     <name>CountBody</name>
@@ -3546,6 +3550,30 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
         <translation>Pris comme d’habitude, le tableau importé ne le disant pas ; corriger ce qui était autrement</translation>
+    </message>
+<message>
+        <source>text in UTF-8; this may be Latin-1</source>
+        <translation>un texte en UTF-8 ; ceci est peut-être du Latin-1</translation>
+    </message>
+    <message>
+        <source>text in UTF-16</source>
+        <translation>un texte en UTF-16</translation>
+    </message>
+    <message>
+        <source>cells parted by commas (,); in this file semicolons (;) part them</source>
+        <translation>des cellules séparées par des virgules (,) ; dans ce fichier ce sont des points-virgules (;)</translation>
+    </message>
+    <message>
+        <source>cells parted by commas (,); in this file tabs part them</source>
+        <translation>des cellules séparées par des virgules (,) ; dans ce fichier ce sont des tabulations</translation>
+    </message>
+    <message>
+        <source>a header with %1 as the first row; this one is an entry</source>
+        <translation>un en-tête avec %1 en première ligne ; celle-ci est une entrée</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>colonne %1</translation>
     </message>
 </context>
 <context>
@@ -5410,7 +5438,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The estimates could not be made this time. What you record is kept all the same; they are tried again after the next change.</source>
-        <translation>Les estimations n’ont pas pu être faites cette fois. Ce que vous notez est gardé tout de même&#xa0;; un nouvel essai suit la prochaine modification.</translation>
+        <translation>Les estimations n’ont pas pu être faites cette fois. Ce que vous notez est gardé tout de même ; un nouvel essai suit la prochaine modification.</translation>
     </message>
 </context>
 <context>
@@ -7830,6 +7858,16 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Batch %1, in tray %2, %3 old when the stack ended</source>
         <translation>Lot %1, dans le plateau %2, âgé de %3 à la fin de la pile</translation>
+    </message>
+<message>
+        <source>%1: %2</source>
+        <comment>urgency, what</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <comment>urgency, when, what</comment>
+        <translation>%1 (%2) : %3</translation>
     </message>
 </context>
 <context>
@@ -10516,6 +10554,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
             <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
             <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
         </translation>
+    </message>
+<message>
+        <source>This household is open for reading only: nothing can be imported into it.</source>
+        <translation>Ce foyer est ouvert en lecture seule : rien ne peut y être importé.</translation>
     </message>
 </context>
 <context>
@@ -14011,6 +14053,26 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Restoring to %1…</source>
         <translation>Restauration dans %1…</translation>
     </message>
+<message>
+        <source>&amp;Look again</source>
+        <translation>&amp;Regarder de nouveau</translation>
+    </message>
+    <message>
+        <source>Another &amp;folder…</source>
+        <translation>Autre &amp;dossier…</translation>
+    </message>
+    <message>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household's file.</source>
+        <translation>Le dossier choisi pour les sauvegardes n’est pas là maintenant : %1. Brancher ou connecter ce qui le porte, puis regarder de nouveau. D’ici là, les sauvegardes sont faites à côté du fichier du foyer.</translation>
+    </message>
+    <message>
+        <source>There is no permission to read the folder chosen for backups: %1. Backups in it cannot be shown.</source>
+        <translation>Le dossier choisi pour les sauvegardes ne peut être lu, faute de permission : %1. Ses sauvegardes ne peuvent être montrées.</translation>
+    </message>
+    <message>
+        <source>Beside the household's file there are none.</source>
+        <translation>À côté du fichier du foyer il n’y en a aucune.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::BinView</name>
@@ -14788,6 +14850,162 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 ou %2</translation>
+    </message>
+</context>
+<context>
+    <name>SheetSentence</name>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n ligne, %1.</numerusform>
+            <numerusform>%n lignes, %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n row(s), %1; the others are being read.</source>
+        <translation>
+            <numerusform>La première ligne, %1 ; les autres sont en cours de lecture.</numerusform>
+            <numerusform>Les %n premières lignes, %1 ; les autres sont en cours de lecture.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What parts the cells is not certain: look at the columns below.</source>
+        <translation>Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
+    </message>
+    <message>
+        <source>No row names the columns: say below what each holds.</source>
+        <translation>Aucune ligne ne nomme les colonnes : indiquer ci-dessous ce que contient chacune.</translation>
+    </message>
+    <message>
+        <source>The columns are named in line %1; what stands above it is left out.</source>
+        <translation>Les colonnes sont nommées à la ligne %1 ; ce qui est au-dessus est laissé de côté.</translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Examen des lignes…</translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
+    </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Il n’y a aucune ligne sous les noms des colonnes : rien à importer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
+            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>Rien ne sera ajouté.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n d’entre elles commence une nouvelle pile.</numerusform>
+            <numerusform>%n d’entre elles commencent une nouvelle pile.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
+            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
+            <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
+            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
+            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No household is open: you are asked for the name of a new one, which keeps your answers too.</source>
+        <translation>Aucun foyer n’est ouvert : le nom d’un nouveau est demandé, qui garde aussi les réponses.</translation>
+    </message>
+    <message>
+        <source>The rest of the file is being read; more may be asked then.</source>
+        <translation>Le reste du fichier est en cours de lecture ; d’autres questions peuvent suivre.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::LoggerColumns</name>
+    <message>
+        <source>column %1</source>
+        <translation>colonne %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::MissingBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>L’unité des quantités qui n’en ont pas :</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Chacune est : %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Une nouvelle pile, « %1 »</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::SheetTable</name>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Lignes du fichier</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>rien, laissé de côté</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
     </message>
 </context>
 </TS>

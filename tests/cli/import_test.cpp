@@ -81,6 +81,28 @@ TEST_F(Import, OfABadFileIntoAnExistingHouseholdChangesNothing)
     EXPECT_EQ(names(), there);
 }
 
+TEST_F(Import, OfATableOfAnotherMakeSaysWhichAndThatTheWindowReadsItAndLeavesNothing)
+{
+    const std::string wide = std::string{"\xFF\xFE"} + std::string("d\0;\0\n\0", 6);
+    const std::pair<std::string, const char*> tables[] = {{"Datum;Stapel;Tätigkeit\n1.5.2031;Mill;0,3\n", "j.csv:1: found «Datum;Stapel;Tätigkeit»; allowed: cells parted by commas (,); in this file semicolons (;) part them\n"},
+                                                           {"date\tstack\taction\n", "in this file tabs part them\n"},
+                                                           {wide, "j.csv:1: found «text in UTF-16»; allowed: text in UTF-8\n"},
+                                                           {"Day,Bin,Who\n", "j.csv:1: Day: found «Day»; allowed: date\n"},
+                                                           {"2031-01-01,Mill,setup,,,,,,\n", "this one is an entry\n"},
+                                                           {header + "2031-01-01,M\xFChle,setup,,,,,,\n", "j.csv:2: found «2031-01-01,M\xEF\xBF\xBDhle,setup,,,,,,»; allowed: text in UTF-8; this may be Latin-1\n"}};
+    for (const auto& [text, told] : tables) {
+        write("j.csv", text);
+        const Answer answer = import(file_, csv_);
+        EXPECT_EQ(answer.code, 2) << text;
+        EXPECT_EQ(answer.out, "");
+        EXPECT_THAT(answer.err, HasSubstr(told));
+        EXPECT_THAT(lines(answer.err).back(), AllOf(StartsWith("tierloam: j.csv "), HasSubstr("The window reads other tables too"))) << "once, behind all";
+        EXPECT_EQ(names(), QStringList{csv_}) << "and no household is left";
+    }
+    write("j.csv", header + begun + "2031-01-03,Mill,feed,,300,pints,,,\n");
+    EXPECT_THAT(import(file_, csv_).err, testing::Not(HasSubstr("The window reads"))) << "a slip in our own format is no other format";
+}
+
 TEST_F(Import, StopsAtFiftyBadRows)
 {
     std::string rows = header + begun;

@@ -78,6 +78,28 @@ TEST(JournalIn, NamesUnknownMissingAndDoubledColumns)
     EXPECT_THAT(readJournal(header, {}).faults, IsEmpty()) << "no rows is no fault";
 }
 
+// A table of another make is told for what it is, once, and not as many columns that are missing.
+TEST(JournalIn, TellsOtherMarksBetweenCellsAnotherEncodingAndAHeaderThatIsNone)
+{
+    using testing::HasSubstr;
+    const auto told = [](std::string_view text) {
+        const ReadJournal read = readJournal(text, {});
+        EXPECT_TRUE(read.foreign) << text;
+        EXPECT_TRUE(read.edit.added.empty());
+        return faultsOf(read);
+    };
+    EXPECT_THAT(told("\nDatum;Stapel;Menge, g\n1.5.2031;Mill;0,3\n"), ElementsAre("J.csv:2: found «Datum;Stapel;Menge, g»; allowed: cells parted by commas (,); in this file semicolons (;) part them"));
+    EXPECT_THAT(told("date;stack;action;slot;amount;unit;item;detail;note\n"), ElementsAre(HasSubstr("semicolons (;) part them"))) << "our names, other marks";
+    EXPECT_THAT(told("date\tstack\taction\n"), ElementsAre(HasSubstr("in this file tabs part them")));
+    const std::string_view wide{"\xFF\xFE" "d\0a\0t\0e\0,\0", 12}, unmarked{"d\0a\0t\0e\0,\0s\0t\0", 14};
+    for (const std::string_view text : {wide, unmarked}) EXPECT_THAT(told(text), ElementsAre("J.csv:1: found «text in UTF-16»; allowed: text in UTF-8"));
+    EXPECT_THAT(told("date,M\xFCller\n"), ElementsAre(HasSubstr("allowed: text in UTF-8; this may be Latin-1")));
+    EXPECT_THAT(told("2031-01-01,Mill,feed,,300,g,,,\n2031-01-02,Mill,feed,,300,g,,,\n"), ElementsAre(AllOf(StartsWith("J.csv:1: found «2031-01-01,Mill"), HasSubstr("this one is an entry"))));
+    EXPECT_THAT(told("Day,Bin,Who\n"), ElementsAre("J.csv:1: Day: found «Day»; allowed: date", "J.csv:1: Bin: found «Bin»; allowed: stack", StartsWith("J.csv:1: Who: found «Who»; allowed: date, stack")));
+    EXPECT_FALSE(readJournal(std::string{header} + "2031-01-01,Mill,fed,,300,g,,,\n", {}).foreign) << "a bad row is no other format";
+    EXPECT_TRUE(readJournal(std::string{header} + "2031-01-01,M\xFChle,setup,,,,,,\n", {}).foreign);
+}
+
 TEST(JournalIn, TellsEveryBadRowWithItsLineOnceInOrder)
 {
     const auto told = faults(std::string{begun} + "2031-01-05,Mill,feed,,300,g\n"

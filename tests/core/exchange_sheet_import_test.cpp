@@ -1,5 +1,6 @@
 #include "core/exchange/journal_csv.h"
 #include "core/exchange/sheet_import.h"
+#include "tests/support/word_answers.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -233,6 +234,57 @@ TEST(SheetImport, WhateverTheBytesEveryRowHasOneFate)
     EXPECT_GT(rows, 1000U);
     EXPECT_GT(faults, 100U);
     EXPECT_LT(faults, rows);
+}
+
+// The same with words that nobody knows, answered in every way: as a stack that stands or a new one, as any action, or left out.
+TEST(SheetImport, HoweverItsWordsAreAnsweredEveryRowHasOneFate)
+{
+    std::mt19937_64 random{23};
+    const std::string seed = "day;bin;did;amount;unit;what;detail;note\n1.2.2031;attic;tipped in;300;g;veg peels;;\n2.2.2031;the big one;hosed;0,5;L;;;x\n3.2.2031;Mill;rained;;;;;\n"
+                             "4.2.2031;attic;laid;900;g;egg boxes;;\n5.2.2031;cellar;weighed them;200;g;;;\n6.2.2031;attic;tipped in;310;g;oats;side=left;\n";
+    constexpr std::array pieces{"\"", ";", "attic", "\n", "tipped in", "\xFF", "=", "31", "-", ".", "\r", " ", "Mill"};
+    std::size_t rows = 0, added = 0, begun = 0, unwanted = 0;
+    for (int round = 0; round < 400; ++round) {
+        std::string bytes = seed;
+        for (auto changes = random() % 8; changes-- > 0;) {
+            const std::size_t at = random() % bytes.size();
+            if (random() % 2) bytes.insert(at, pieces[random() % pieces.size()]);
+            else bytes.erase(at, 1 + random() % 6);
+        }
+        const auto read = readSheet(bytes);
+        const auto* sheet = std::get_if<Sheet>(&read);
+        if (!sheet) continue;
+        SheetAnswers answers = answersFor(*sheet);
+        if (answers.columns.size() > 2 && !answers.columns[2].field) answers.columns[2].field = SheetField::action;
+        answers.order = DateOrder::dayFirst;
+        answers.decimal = DecimalMark::comma;
+        answers.words = tests::answeredToTheEnd(*sheet, answers.columns, answers.action, mill(), random());
+        ASSERT_TRUE(tests::areKept(answers.words)) << bytes;
+        const SheetPlan plan = planImport(*sheet, answers, mill());
+        ASSERT_EQ(plan.fates.size(), sheet->rows.size());
+        ASSERT_EQ(plan.count(RowFate::fault), plan.faults.size());
+        ASSERT_EQ(plan.count(RowFate::added) + plan.begun, plan.entries.size()) << bytes;
+        journal::Edit edit;
+        edit.added = plan.entries;
+        ASSERT_FALSE(journal::applyEdit(mill(), edit).refusal) << bytes;
+        rows += plan.fates.size();
+        added += plan.count(RowFate::added);
+        begun += plan.begun;
+        unwanted += plan.count(RowFate::unwanted);
+    }
+    EXPECT_GT(rows, 1000U);
+    EXPECT_GT(added, 100U);
+    EXPECT_GT(begun, 50U);
+    EXPECT_GT(unwanted, 100U);
+}
+
+// As keepers write who have one column of ounces, and look without measuring.
+TEST(SheetImport, OuncesOfWaterAreFluidAndALookInWordsIsANote)
+{
+    const Sheet sheet = sheetOf("Date,Bin,Task,Amount (oz),Comments\n2031-03-01,Mill,Fed,12,\n2031-03-02,Mill,Watered,16,\n2031-03-03,Mill,Checked,,moist and ok\n2031-03-04,Mill,Checked,,\n2031-03-05,Mill,Drained,8 oz,\n");
+    const SheetPlan plan = planImport(sheet, answersFor(sheet), mill());
+    EXPECT_THAT(rowsOf(plan), ElementsAre("2031-03-01|Mill|feed||12|oz|||", "2031-03-02|Mill|water||16|floz|||", "2031-03-03|Mill|note||||||moist and ok", "2031-03-05|Mill|drain||8|floz|||"));
+    EXPECT_THAT(reasonsOf(plan), ElementsAre(HasSubstr("5: "))) << "a look that says nothing is at fault";
 }
 
 // Whatever lies ahead has not been done; only an absence is planned.

@@ -79,6 +79,65 @@ TEST(Sheet, RowsOfNothingAreLeftOutAndLinesStayTrue)
     EXPECT_EQ(sheetOf("date,note\r2031-05-01,a\r2031-05-02,b\r").rows.size(), 2U) << "line ends of CR alone";
 }
 
+// A title, names of groups and a day of printing stand above many tables; and some have no names at all.
+TEST(Sheet, TheColumnsAreNamedWhereTheirNamesStand)
+{
+    const auto of = [](const char* text) { return std::get<Sheet>(readSheet(text)); };
+    const Sheet titled = of("Worm diary 2031\nprinted;27.11.2031\n;;;;\nDate;Bin;Action;Amount;Unit\n1.5.2031;Mill;fed;300;g\n");
+    EXPECT_EQ(titled.separator, ';');
+    EXPECT_EQ(titled.headerLine, 4);
+    EXPECT_EQ(titled.above, 2U);
+    EXPECT_EQ(titled.header.size(), 5U);
+    EXPECT_EQ(titled.rows.size(), 1U);
+    const Sheet grouped = of("When,,What,,\nDate,Bin,Action,Amount,Unit\n1.5.2031,Mill,fed,300,g\n");
+    EXPECT_EQ(grouped.headerLine, 2);
+    EXPECT_EQ(grouped.header.front(), "Date");
+    const Sheet none = of("1.5.2031;Mill;fed;300;g\n2.5.2031;Mill;fed;310;g\n");
+    EXPECT_EQ(none.headerLine, 0);
+    EXPECT_EQ(none.header.size(), 5U);
+    EXPECT_EQ(none.rows.size(), 2U) << "the first is an entry, not a header";
+    const Sheet usual = of("Wann;Kiste;Menge\n1.5.2031;Mill;300\n");
+    EXPECT_EQ(usual.headerLine, 1) << "names that nobody knows";
+    EXPECT_EQ(usual.above, 0U);
+    EXPECT_EQ(of("time,bed\n2031-05-01 00:00,20.5\n").headerLine, 1);
+    EXPECT_EQ(of("note,feed\nbin,feed\n").headerLine, 1) << "rows that look like names do not go above it";
+}
+
+// What a long file asks is asked before it is read to its end.
+TEST(Sheet, TheFirstRowsOfALongFileAreReadAtOnce)
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("long.csv"));
+    const auto fill = [&](const QByteArray& row, qint64 bytes, const QByteArray& start) {
+        QFile file{path};
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
+        file.write(start);
+        while (file.size() < bytes) file.write(row.repeated(500));
+    };
+    fill("2031-05-01;Mill;fed;\"two\nlines\"\n", firstSheetBytes * 3, "date;stack;action;note\n");
+    const auto start = readSheetStart(path);
+    ASSERT_TRUE(start);
+    const auto all = std::get<Sheet>(readSheetFile(path));
+    EXPECT_FALSE(start->whole);
+    EXPECT_TRUE(all.whole);
+    EXPECT_EQ(start->header, all.header);
+    EXPECT_EQ(start->separator, ';');
+    EXPECT_GT(start->rows.size(), 1000U);
+    EXPECT_LT(start->rows.size(), all.rows.size());
+    for (std::size_t row = 0; row < start->rows.size(); ++row) {
+        ASSERT_EQ(start->rows[row].cells, all.rows[row].cells) << "the last one whole, too";
+        ASSERT_EQ(start->rows[row].problem, csv::Problem::none);
+    }
+    fill(QByteArray{"1\0,\0" "a\0\n\0", 8}, firstSheetBytes * 2, QByteArray{"\xFF\xFE" "d\0,\0b\0\n\0", 10});
+    const auto wide = readSheetStart(path);
+    ASSERT_TRUE(wide);
+    EXPECT_EQ(wide->encoding, Encoding::utf16);
+    EXPECT_EQ(wide->rows.back().cells, (std::vector<std::string>{"1", "a"}));
+    fill("2031-05-01;Mill\n", 100, "date;stack\n");
+    EXPECT_FALSE(readSheetStart(path)) << "short enough to be read as a whole";
+    EXPECT_FALSE(readSheetStart(folder.filePath(QStringLiteral("none.csv"))));
+}
+
 TEST(Sheet, WhatIsNoTableIsToldWithItsPath)
 {
     EXPECT_TRUE(std::holds_alternative<QString>(readSheet("")));

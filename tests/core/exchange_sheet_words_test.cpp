@@ -1,4 +1,5 @@
 #include "core/exchange/journal_csv.h"
+#include "core/exchange/table_answers.h"
 #include "core/exchange/sheet_import.h"
 #include "core/materials/bedding.h"
 
@@ -229,6 +230,51 @@ TEST(SheetWords, AnswersAreKeptAsText)
     EXPECT_EQ(wordsFrom(QStringLiteral("[3")), WordAnswers{});
     EXPECT_EQ(wordsName({"Date", "Bin"}), wordsName({" date ", "bin:"}));
     EXPECT_NE(wordsName({"Date", "Bin"}), wordsName({"Date", "Tray"}));
+}
+
+TEST(SheetWords, AllThatWasAnsweredOfATableIsKeptAsText)
+{
+    TableAnswers said;
+    said.words.actions = {{"tipped in", "feed"}};
+    said.columns = {SheetField::date, std::nullopt, SheetField::note};
+    said.decimal = DecimalMark::comma;
+    said.order = DateOrder::monthFirst;
+    said.century = 1900;
+    said.unit = Unit::oz;
+    said.action = "water";
+    EXPECT_EQ(tableFrom(tableText(said)), said);
+    EXPECT_EQ(tableFrom(tableText({})), TableAnswers{});
+    EXPECT_EQ(tableFrom(wordsText(said.words)).words, said.words) << "as it was kept before columns were";
+    EXPECT_EQ(tableFrom(QStringLiteral(R"({"columns":["date","colour"],"decimal":"dot","century":17,"unit":"stones","action":"sing"})")).columns,
+              (std::vector<std::optional<SheetField>>{SheetField::date, std::nullopt}));
+    const TableAnswers strange = tableFrom(QStringLiteral(R"({"decimal":"dot","order":7,"century":17,"unit":"stones","action":"sing"})"));
+    EXPECT_EQ(strange, TableAnswers{});
+    TableAnswers newer;
+    newer.decimal = DecimalMark::point;
+    newer.words.actions = {{"tipped in", std::nullopt}};
+    const TableAnswers both = together(newer, said);
+    EXPECT_EQ(both.decimal, DecimalMark::point);
+    EXPECT_EQ(both.words.actions, newer.words.actions);
+    EXPECT_EQ(both.columns, said.columns);
+}
+
+// Headings between the rows, remarks on a line of their own and a total cannot become entries, so nobody is asked about them.
+TEST(SheetWords, RowsThatCannotBeEntriesAskForNothing)
+{
+    const Sheet sheet = sheetOf("date;stack;action;amount;unit;item\n1.6.2031;Mill;feed;0,4;kg;\n;;;;;\n*** holiday ***;;;;;\nsum of;All;in all;2,55;;oats\n20.6.2031;Mill;feed;0,3;kg;\n");
+    const auto columns = recogniseColumns(sheet);
+    const SheetQuestions questions = questionsOf(sheet, columns);
+    EXPECT_FALSE(questions.action);
+    EXPECT_FALSE(questions.stack);
+    EXPECT_FALSE(questions.unit);
+    EXPECT_EQ(openWordsOf(sheet, columns, {}, "feed", mill()), OpenWords{});
+    SheetAnswers answers = answersFor(sheet);
+    const SheetPlan plan = planImport(sheet, answers, mill());
+    EXPECT_EQ(plan.count(RowFate::fault), 2U) << "told all the same";
+    EXPECT_EQ(plan.count(RowFate::added), 2U);
+    // A day that only one order can be read in is one, and so is each while no column holds the date.
+    EXPECT_TRUE(questionsOf(sheetOf("date,stack\n5/31/31,\n"), recogniseColumns({"date", "stack"})).stack);
+    EXPECT_TRUE(questionsOf(sheetOf("wann,stack\n5/31/31,\n"), recogniseColumns({"wann", "stack"})).stack);
 }
 
 }

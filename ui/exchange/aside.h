@@ -2,10 +2,8 @@
 
 #include <QObject>
 
-#include <condition_variable>
 #include <functional>
-#include <mutex>
-#include <optional>
+#include <memory>
 #include <stop_token>
 #include <thread>
 
@@ -20,8 +18,11 @@ public:
     using Answer = std::function<void()>;
     /// Runs beside the window and returns what is then to be done in the window's thread.
     using Work = std::function<Answer(const std::stop_token&)>;
+    /// What becomes of work that is under way when this is destroyed: its end is waited for, or it ends by itself and nobody hears of it. Such work
+    /// may use nothing but what it holds itself.
+    enum class AtTheEnd { wait, leave };
 
-    explicit Aside(QObject* parent = nullptr);
+    explicit Aside(QObject* parent = nullptr, AtTheEnd atTheEnd = AtTheEnd::wait);
     ~Aside() override;
 
     void run(Work work);
@@ -29,17 +30,17 @@ public:
     void callOff();
     bool busy() const { return busy_; }
 
-private:
-    void loop();
+    /// Gives up what is large, so that its memory is given back beside the window.
+    static void letGo(std::shared_ptr<const void> held);
 
-    std::mutex mutex_;
-    std::condition_variable wake_;
-    std::optional<Work> next_;
-    quint64 number_ = 0;
-    std::stop_source running_;
-    bool closing_ = false;
+private:
+    struct Shared;
+    static void loop(const std::shared_ptr<Shared>& shared);
+
+    std::shared_ptr<Shared> shared_;
+    AtTheEnd atTheEnd_;
     bool busy_ = false;              ///< of the window's thread alone
-    std::jthread thread_;            ///< last: the others outlive it
+    std::thread thread_;
 };
 
 }

@@ -5,14 +5,13 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/panels.h"
 #include "ui/exchange/aside.h"
+#include "ui/exchange/logger_columns.h"
 #include "ui/exchange/questions_box.h"
 #include "ui/exchange/rows_at_fault.h"
 
 #include <QCloseEvent>
-#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QFileInfo>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -20,7 +19,6 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScreen>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -31,44 +29,7 @@ namespace tierloam::exchange_view {
 
 namespace {
 
-using exchange::Degree;
-using exchange::LoggerColumn;
-using exchange::LoggerRole;
-
 constexpr int thousandths = 1000;
-
-struct Choice {
-    const char* words;
-    LoggerColumn column;
-};
-
-/// What a column can hold; a temperature in degrees that nobody has named yet is a choice of its own, so that it is asked.
-constexpr Choice choices[] = {
-    {QT_TRANSLATE_NOOP("ReadingsView", "nothing, left out"), {LoggerRole::none, std::nullopt}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "date and time"), {LoggerRole::moment, std::nullopt}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "time of day, beside the date"), {LoggerRole::timeOfDay, std::nullopt}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "temperature of the bed, °C"), {LoggerRole::bin, Degree::celsius}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "temperature of the bed, °F"), {LoggerRole::bin, Degree::fahrenheit}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "temperature of the bed: °C or °F?"), {LoggerRole::bin, std::nullopt}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "temperature of the air, °C"), {LoggerRole::air, Degree::celsius}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "temperature of the air, °F"), {LoggerRole::air, Degree::fahrenheit}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "temperature of the air: °C or °F?"), {LoggerRole::air, std::nullopt}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "moisture of the bed, %"), {LoggerRole::moisture, std::nullopt}},
-    {QT_TRANSLATE_NOOP("ReadingsView", "humidity of the air, %"), {LoggerRole::humidity, std::nullopt}},
-};
-
-/// The first cells of a column that hold something.
-QString examples(const exchange::Sheet& sheet, std::size_t at)
-{
-    QStringList cells;
-    for (const auto& record : sheet.rows) {
-        if (cells.size() == 3) break;
-        if (at >= record.cells.size()) continue;
-        const QString cell = QString::fromStdString(record.cells[at]).trimmed();
-        if (!cell.isEmpty()) cells << cell.left(24);
-    }
-    return cells.join(QStringLiteral("  ·  "));
-}
 
 QString number(std::size_t count) { return QLocale{}.toString(static_cast<qulonglong>(count)); }
 
@@ -99,15 +60,7 @@ ReadingsView::ReadingsView(QString path, household::Household& household, ui::Di
     rows->addLayout(stackRow);
     box_ = new QuestionsBox{this};
     rows->addWidget(box_);
-    auto* body = new QWidget;
-    grid_ = new QGridLayout{body};
-    grid_->setContentsMargins(0, 0, 8, 0);
-    grid_->setColumnStretch(0, 1);
-    columns_ = new QScrollArea{this};
-    columns_->setWidget(body);
-    columns_->setWidgetResizable(true);
-    columns_->setFrameShape(QFrame::NoFrame);
-    columns_->setFocusPolicy(Qt::NoFocus);
+    columns_ = new LoggerColumns{this};
     rows->addWidget(columns_, 1);
     summary_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
     summary_->setObjectName(QStringLiteral("readingsSummary"));
@@ -137,6 +90,11 @@ ReadingsView::ReadingsView(QString path, household::Household& household, ui::Di
 
     connect(stack_, &QComboBox::activated, this, [this] { compare(); });
     connect(box_, &QuestionsBox::answered, this, &ReadingsView::readAll);
+    connect(columns_, &LoggerColumns::chosen, this, [this](std::size_t at, const exchange::LoggerColumn& column) {
+        mapping_.columns[at] = column;
+        ask();
+        readAll();
+    });
     connect(import_, &QPushButton::clicked, this, &ReadingsView::import);
     connect(callOff_, &QPushButton::clicked, this, &ReadingsView::callOff);
     connect(saveFaults_, &QPushButton::clicked, this, &ReadingsView::saveFaults);
@@ -196,44 +154,13 @@ void ReadingsView::take(std::variant<exchange::Sheet, QString> read)
     }
     const QString rows = tr("%Ln row(s), %1, cells parted by %2.", nullptr, static_cast<int>(sheet_->rows.size())).arg(exchange::encodingText(sheet_->encoding), exchange::separatorText(sheet_->separator));
     file_->setText(remembered_ ? tr("%1 Columns as you chose them for the last file with these columns.").arg(rows) : rows);
-    placeColumns();
+    columns_->place(*sheet_, mapping_);
     const auto decimal = mapping_.decimal;
     const auto order = mapping_.order;
     const auto century = mapping_.century;
     ask();
     box_->answer(decimal, order, century);
     readAll();
-}
-
-void ReadingsView::placeColumns()
-{
-    for (std::size_t at = 0; at < mapping_.columns.size(); ++at) {
-        auto* list = new ui::FieldCombo{columns_->widget()};
-        list->setObjectName(QStringLiteral("loggerColumn%1").arg(at));
-        for (int i = 0; i < static_cast<int>(std::size(choices)); ++i) {
-            const LoggerColumn& column = choices[i].column;
-            // The open question is offered only where it is open.
-            const bool open = !column.degree && (column.role == LoggerRole::bin || column.role == LoggerRole::air);
-            if (!open || mapping_.columns[at] == column) list->addItem(QCoreApplication::translate("ReadingsView", choices[i].words), i);
-            if (mapping_.columns[at] == column) list->setCurrentIndex(list->count() - 1);
-        }
-        const QString name = QString::fromStdString(sheet_->header[at]);
-        auto* label = ui::makeLabel(name.isEmpty() ? tr("column %1").arg(at + 1) : name, ui::TextRole::strong, columns_->widget(), true);
-        label->setBuddy(list);
-        ui::setAccess(list, tr("Column «%1» holds").arg(name));
-        auto* words = new QVBoxLayout;
-        words->setSpacing(0);
-        words->addWidget(label);
-        words->addWidget(ui::makeLabel(examples(*sheet_, at), ui::TextRole::smallMuted, columns_->widget(), true));
-        grid_->addLayout(words, static_cast<int>(at), 0);
-        grid_->addWidget(list, static_cast<int>(at), 1);
-        connect(list, &QComboBox::activated, this, [this, at, list] {
-            mapping_.columns[at] = choices[list->currentData().toInt()].column;
-            ask();
-            readAll();
-        });
-    }
-    grid_->setRowStretch(static_cast<int>(mapping_.columns.size()), 1);
 }
 
 void ReadingsView::ask()

@@ -8,15 +8,14 @@
 #include <atomic>
 
 class QComboBox;
-class QGridLayout;
 class QLabel;
 class QProgressBar;
 class QPushButton;
-class QScrollArea;
 
 namespace tierloam::exchange_view {
 
 class Aside;
+class LoggerColumns;
 class QuestionsBox;
 
 /// Readings of a logger, from any table with a time and temperatures or moisture: what each column holds is said once and remembered for
@@ -44,7 +43,6 @@ private:
 
     void load();
     void take(std::variant<exchange::Sheet, QString> read);
-    void placeColumns();
     void ask();
     void readAll();
     void compare();
@@ -72,8 +70,7 @@ private:
     Aside* aside_;
     QLabel* file_;
     QComboBox* stack_;
-    QGridLayout* grid_;
-    QScrollArea* columns_;
+    LoggerColumns* columns_;
     QuestionsBox* box_;
     QLabel* summary_;
     QProgressBar* progress_;

@@ -16,6 +16,13 @@ void SheetPreview::setSheet(std::shared_ptr<const exchange::Sheet> sheet)
     endResetModel();
 }
 
+void SheetPreview::goOn(std::shared_ptr<const exchange::Sheet> sheet)
+{
+    sheet_ = std::move(sheet);
+    plan_.reset(); // of fewer rows
+    show(shown_);
+}
+
 void SheetPreview::setPlan(std::shared_ptr<const exchange::SheetPlan> plan)
 {
     plan_ = std::move(plan);

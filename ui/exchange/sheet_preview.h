@@ -22,6 +22,8 @@ public:
     explicit SheetPreview(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
 
     void setSheet(std::shared_ptr<const exchange::Sheet> sheet);
+    /// The same table with more rows: what is shown of its first ones stays.
+    void goOn(std::shared_ptr<const exchange::Sheet> sheet);
     void setPlan(std::shared_ptr<const exchange::SheetPlan> plan);
     void show(Shown shown);
     /// While something is asked, rows that cannot be read are not at fault but wait.

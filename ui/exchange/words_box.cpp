@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <set>
 
 namespace tierloam::exchange_view {
 
@@ -41,7 +42,7 @@ WordsBox::WordsBox(QWidget* parent) : QWidget{parent}
     sayMore();
 }
 
-void WordsBox::ask(const exchange::OpenWords& words, const QStringList& stacks, const materials::Table& table)
+void WordsBox::ask(const exchange::OpenWords& words, const QStringList& stacks, const materials::Table& table, const exchange::WordAnswers& remembered)
 {
     Answers ofStacks, ofMaterials;
     for (const QString& each : stacks) ofStacks.emplace_back(each, QString{stands % each});
@@ -51,6 +52,8 @@ void WordsBox::ask(const exchange::OpenWords& words, const QStringList& stacks, 
     const exchange::WordAnswers before = answers();
     const QWidget* focused = window()->focusWidget();
     const QString held = focused && body_ && body_->isAncestorOf(focused) ? focused->objectName() : QString{};
+    std::set<std::pair<Sort, std::string>> askedBefore; // what was taken back there is not filled in again
+    for (const Asked& each : asked_) askedBefore.emplace(each.sort, each.word.key);
     words_ = words;
     stacks_ = std::move(ofStacks);
     materials_ = std::move(ofMaterials);
@@ -74,8 +77,12 @@ void WordsBox::ask(const exchange::OpenWords& words, const QStringList& stacks, 
         }
         addSection(Sort::action, words.actions, actions);
         addSection(Sort::material, words.materials, materials_);
-        for (const Asked& asked : asked_)
+        for (const Asked& asked : asked_) {
+            if (askedBefore.contains({asked.sort, asked.word.key})) continue;
             if (const auto* named = asked.sort == Sort::material ? ui::materialTyped(table, text(asked.word.word)) : nullptr) choose(asked, std::string{named->name});
+            const auto& meant = asked.sort == Sort::stack ? remembered.stacks : asked.sort == Sort::action ? remembered.actions : remembered.materials;
+            if (const auto found = meant.find(asked.word.key); found != meant.end()) choose(asked, found->second);
+        }
         static_cast<QVBoxLayout*>(layout())->insertWidget(0, body_);
         answer(before);
         // A word more or less does not take the focus from the list that was answered.
@@ -129,10 +136,10 @@ void WordsBox::choose(const Asked& asked, const std::optional<std::string>& mean
     if (at >= 0) asked.list->setCurrentIndex(at);
 }
 
-void WordsBox::answer(const exchange::WordAnswers& remembered)
+void WordsBox::answer(const exchange::WordAnswers& given)
 {
     for (const Asked& asked : asked_) {
-        const auto& meant = asked.sort == Sort::stack ? remembered.stacks : asked.sort == Sort::action ? remembered.actions : remembered.materials;
+        const auto& meant = asked.sort == Sort::stack ? given.stacks : asked.sort == Sort::action ? given.actions : given.materials;
         if (const auto found = meant.find(asked.word.key); found != meant.end()) choose(asked, found->second);
     }
     sayMore();

@@ -27,10 +27,9 @@ public:
 
     explicit WordsBox(QWidget* parent = nullptr);
 
-    /// `stacks`: those of the household, in their order. A material's name in the language of the window is answered by itself. Answers stay as long as their word is asked and they can still be given.
-    void ask(const exchange::OpenWords& words, const QStringList& stacks, const materials::Table& table);
-    /// Fills in what is remembered, where it can be answered so.
-    void answer(const exchange::WordAnswers& remembered);
+    /// `stacks`: those of the household, in their order. A material's name in the language of the window is answered by itself, and a word that
+    /// was not asked so far as it was `remembered`, where it can be. Answers stay as long as their word is asked and they can still be given.
+    void ask(const exchange::OpenWords& words, const QStringList& stacks, const materials::Table& table, const exchange::WordAnswers& remembered);
 
     exchange::WordAnswers answers() const;
     /// Some word has no answer yet.
@@ -51,6 +50,7 @@ private:
     };
     using Answers = std::vector<std::pair<QString, QString>>; ///< words and data
     void addSection(Sort sort, const std::vector<exchange::OpenWord>& words, const Answers& answers);
+    void answer(const exchange::WordAnswers& given);
     void choose(const Asked& asked, const std::optional<std::string>& meaning);
     void leaveOutTheRest();
     void sayMore();

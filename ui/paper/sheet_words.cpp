@@ -87,8 +87,9 @@ QList<exchange::ReportBlock> dueBlocks(const std::vector<advice::Advice>& advice
     QList<exchange::ReportBlock> blocks{exchange::ReportHeading{SheetWords::tr("What is due")}};
     if (advice.empty()) blocks << exchange::ReportParagraph{SheetWords::tr("Nothing is due.")};
     for (const advice::Advice& one : advice) {
-        const QString when = one.severity == advice::Severity::hint ? QString{} : SheetWords::tr(" (%1)", "when something is due").arg(ui::dueDay(one.on, today));
-        const QString title = SheetWords::tr("%1%2: %3", "urgency, when, what").arg(wordOf(one.severity), when, QString::fromStdString(one.text));
+        const QString urgency = wordOf(one.severity), what = QString::fromStdString(one.text);
+        const QString title = one.severity == advice::Severity::hint ? SheetWords::tr("%1: %2", "urgency, what").arg(urgency, what)
+                                                                     : SheetWords::tr("%1 (%2): %3", "urgency, when, what").arg(urgency, ui::dueDay(one.on, today), what);
         blocks << exchange::ReportBox{toneOf(one.severity), title, {QString::fromStdString(one.because)}, {}};
     }
     return blocks;

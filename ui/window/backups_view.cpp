@@ -32,7 +32,7 @@ QString kindText(store::BackupKind kind)
 }
 
 BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui::Dialogs& dialogs, QWidget* parent)
-    : ui::View{parent}, path_{std::move(householdPath)}, dialogs_{dialogs}
+    : ui::View{parent}, path_{std::move(householdPath)}, chosenFolder_{chosenFolder}, dialogs_{dialogs}
 {
     setObjectName(QStringLiteral("backupsView"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -41,6 +41,10 @@ BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui:
     rows->setContentsMargins(20, 18, 20, 14);
     rows->setSpacing(10);
     rows->addWidget(ui::makeLabel(tr("Backups of %1").arg(QFileInfo{path_}.fileName()), ui::TextRole::title, this));
+    folder_ = ui::makeLabel({}, ui::TextRole::strong, this, true);
+    folder_->setObjectName(QStringLiteral("backupsFolder"));
+    folder_->hide();
+    rows->addWidget(folder_);
     line_ = ui::makeLabel(tr("Looking…"), ui::TextRole::body, this, true);
     line_->setObjectName(QStringLiteral("backupsLine"));
     rows->addWidget(line_);
@@ -61,9 +65,13 @@ BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui:
     restore_->setObjectName(QStringLiteral("restoreBackup"));
     callOff_ = buttons->addButton(tr("Call &off"), QDialogButtonBox::ActionRole);
     callOff_->setObjectName(QStringLiteral("callOffRestore"));
-    callOff_->hide();
+    lookAgain_ = buttons->addButton(tr("&Look again"), QDialogButtonBox::ActionRole);
+    lookAgain_->setObjectName(QStringLiteral("lookForBackups"));
+    otherFolder_ = buttons->addButton(tr("Another &folder…"), QDialogButtonBox::ActionRole);
+    otherFolder_->setObjectName(QStringLiteral("otherBackupFolder"));
     auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     rows->addWidget(buttons);
+    for (QPushButton* each : {callOff_, lookAgain_, otherFolder_}) each->hide(); // the box shows what is put into it
     connect(callOff_, &QPushButton::clicked, this, [this] { if (restoring_) restoring_->callOff(); });
     connect(restore_, &QPushButton::clicked, this, &BackupsView::restoreChosen);
     connect(table_, &QTreeWidget::itemActivated, this, &BackupsView::restoreChosen);
@@ -71,15 +79,50 @@ BackupsView::BackupsView(QString householdPath, const QString& chosenFolder, ui:
     connect(table_, &QTreeWidget::itemSelectionChanged, this, &BackupsView::syncButton);
     resize(820, 420);
     syncButton();
-    list_ = new household::BackupList{path_, chosenFolder, this};
-    connect(list_, &household::BackupList::found, this, &BackupsView::add, Qt::QueuedConnection);
-    connect(list_, &household::BackupList::finished, this, [this](int count) {
-        line_->setText(count == 0 ? tr("There are none yet. One is made with the first change of each day.")
-                                  : tr("%n backup(s). A restored one goes into a new file; the household's own file stays as it is.", nullptr, count));
-        for (int column = 0; column < table_->columnCount(); ++column) table_->resizeColumnToContents(column);
-        if (table_->topLevelItemCount() > 0 && table_->selectedItems().empty()) table_->setCurrentItem(table_->topLevelItem(0));
-    }, Qt::QueuedConnection);
+    connect(lookAgain_, &QPushButton::clicked, this, &BackupsView::look);
+    connect(otherFolder_, &QPushButton::clicked, this, &BackupsView::folderWanted);
+    look();
+}
+
+void BackupsView::lookIn(const QString& chosenFolder)
+{
+    chosenFolder_ = chosenFolder;
+    look();
+}
+
+void BackupsView::look()
+{
+    if (list_) {
+        list_->disconnect(this); // what it still has to say is of the listing before
+        list_->deleteLater();
+    }
+    rows_.clear();
+    table_->clear();
+    line_->setText(tr("Looking…"));
+    syncButton();
+    list_ = new household::BackupList{path_, chosenFolder_, this};
+    const auto* current = list_;
+    connect(list_, &household::BackupList::found, this, [this, current](const household::BackupRow& row) { if (current == list_) add(row); }, Qt::QueuedConnection);
+    connect(list_, &household::BackupList::finished, this, [this, current](int count, household::ChosenFolder chosen) { if (current == list_) say(count, chosen); }, Qt::QueuedConnection);
     list_->start();
+}
+
+void BackupsView::say(int count, household::ChosenFolder chosen)
+{
+    const bool out = chosen == household::ChosenFolder::missing || chosen == household::ChosenFolder::unreadable;
+    const QString folder = QDir::toNativeSeparators(chosenFolder_);
+    if (chosen == household::ChosenFolder::missing)
+        folder_->setText(tr("The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household's file.").arg(folder));
+    if (chosen == household::ChosenFolder::unreadable) folder_->setText(tr("There is no permission to read the folder chosen for backups: %1. Backups in it cannot be shown.").arg(folder));
+    ui::setTone(folder_, ui::Tone::brick);
+    folder_->setVisible(out);
+    const bool hadFocus = lookAgain_->hasFocus() || otherFolder_->hasFocus();
+    for (QPushButton* each : {lookAgain_, otherFolder_}) each->setVisible(out);
+    if (!out && hadFocus) table_->setFocus(Qt::OtherFocusReason); // the buttons go
+    if (count > 0) line_->setText(tr("%n backup(s). A restored one goes into a new file; the household's own file stays as it is.", nullptr, count));
+    else line_->setText(out ? tr("Beside the household's file there are none.") : tr("There are none yet. One is made with the first change of each day."));
+    for (int column = 0; column < table_->columnCount(); ++column) table_->resizeColumnToContents(column);
+    if (table_->topLevelItemCount() > 0 && table_->selectedItems().empty()) table_->setCurrentItem(table_->topLevelItem(0));
 }
 
 void BackupsView::add(const household::BackupRow& row)

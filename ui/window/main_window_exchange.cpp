@@ -13,7 +13,7 @@ namespace tierloam::window {
 
 void MainWindow::importFile(const QString& csv)
 {
-    auto* view = new exchange_view::JournalSheetView{csv, household_.get(), [clock = clock_] { return clock->today(); }, dialogs_, this};
+    auto* view = new exchange_view::JournalSheetView{csv, household_.get(), [clock = clock_] { return clock->today(); }, dialogs_, settings_, this};
     connect(view, &exchange_view::JournalSheetView::importWanted, this,
             [this, csv, view](const journal::Entries& entries, const QStringList& warnings) { addImported(csv, entries, warnings, view); });
     connect(view, &exchange_view::JournalSheetView::readingsWanted, this, [this, csv] { importReadings(csv); });

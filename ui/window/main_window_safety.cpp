@@ -55,6 +55,15 @@ void MainWindow::showBackups(const QString& path)
             notices_->show(Notices::Kind::done, tr("The backup was restored to %1, which is open now. The file before it was not changed.").arg(QDir::toNativeSeparators(newFile)),
                            QStringLiteral("open"));
     });
+    connect(view, &BackupsView::folderWanted, this, [this, path, view] {
+        if (household_ && household_->path() == path) {
+            chooseBackupFolder();
+            return view->lookIn(household_->backupFolder());
+        }
+        // Of a file that is not open its backups are only looked for there.
+        const QString folder = dialogs_.folder(view, tr("Folder for backups"), QFileInfo{path}.absolutePath());
+        if (!folder.isEmpty()) view->lookIn(folder);
+    });
     view->show();
 }
 
