@@ -2500,6 +2500,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Of</source>
         <translation>Woraus</translation>
     </message>
+    <message>
+        <source>not noted; reckoned as about %1</source>
+        <translation>nicht notiert; gerechnet wird mit etwa %1</translation>
+    </message>
 </context>
 <context>
     <name>Dates</name>
@@ -3878,7 +3882,23 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
-    <name>FoodRoom</name>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Das sind %1, und der Stapel verträgt heute kein Futter mehr, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche wieder.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Das sind %1, und der Stapel verträgt in dieser Woche kein Futter mehr.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Das sind %1. Der Stapel verträgt heute höchstens %2, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche mehr.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Das sind %1. Der Stapel verträgt in dieser Woche höchstens %2.</translation>
+    </message>
     <message>
         <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
         <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
@@ -3886,6 +3906,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
         <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>Nach den Schätzungen sollte jetzt kein Futter hinein. %1</translation>
     </message>
 </context>
 <context>
@@ -5548,6 +5572,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>its area</comment>
         <translation>Etage %1</translation>
     </message>
+    <message>
+        <source>amount not noted</source>
+        <translation>Menge nicht notiert</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -6153,7 +6181,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>garden lime (calcium carbonate)</source>
-        <translation>Gartenkalk (Calciumcarbonat)</translation>
+        <translation>Gartenkalk (kohlensaurer Kalk)</translation>
     </message>
     <message>
         <source>slaked or quick lime</source>
@@ -7133,6 +7161,21 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>The rows at fault were written to %1.</source>
         <translation>Die fehlerhaften Zeilen wurden nach %1 geschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Reif %1; Futter zu Humus %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
     </message>
 </context>
 <context>
@@ -8259,6 +8302,37 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>drained %1</source>
         <comment>a day</comment>
         <translation>Ablass %1</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>die gefütterte (Platz %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>die gefütterte</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>der ganze Stapel</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>die oberste</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>die trocknende (Platz %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>Platz %1: Etage %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>Platz %1, den es an diesem Tag nicht gibt</translation>
     </message>
 </context>
 <context>
@@ -10773,6 +10847,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Noch nicht gesichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; sichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
     </message>
+    <message>
+        <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
+        <translation>Dieser Eintrag wurde inzwischen aus dem Tagebuch genommen. Das Getippte steht noch hier: Rückgängig oder Wiederholen bringt den Eintrag zurück, Esc gibt auf.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntrySheet</name>
@@ -10801,48 +10879,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Quelle</translation>
     </message>
     <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>die gefütterte (Platz %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>die gefütterte</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>der ganze Stapel</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>die oberste</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>die trocknende (Platz %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>Platz %1: Etage %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>Platz %1, den es an diesem Tag nicht gibt</translation>
-    </message>
-    <message>
         <source>Not possible so: %1</source>
         <translation>So nicht möglich: %1</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Reif %1; Futter zu Humus %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+        <source>Make it %1</source>
+        <translation>%1 nehmen</translation>
     </message>
 </context>
 <context>
@@ -11563,10 +11605,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No entry is like that. %1 shows all again.</source>
         <translation>Kein Eintrag ist so. %1 zeigt wieder alle.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>Der Eintrag unten ist geändert und nicht gesichert. Sichere ihn oder verwirf ihn zuerst.</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
@@ -14132,6 +14170,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Urgent. %1</source>
         <translation>Dringend. %1</translation>
     </message>
+    <message>
+        <source>Correct</source>
+        <comment>the set-up of a stack</comment>
+        <translation>Ändern</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -14457,10 +14500,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Noch einmal versuchen</translation>
     </message>
     <message>
-        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
-        <translation>Das Formular für einen neuen Stapel enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
-    </message>
-    <message>
         <source>Close the form</source>
         <translation>Formular schließen</translation>
     </message>
@@ -14471,6 +14510,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Backups of which household?</source>
         <translation>Sicherungskopien von welchem Haushalt?</translation>
+    </message>
+    <message>
+        <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Das Formular „%1“ enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
     </message>
 </context>
 <context>

@@ -2500,6 +2500,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Of</source>
         <translation>De</translation>
     </message>
+    <message>
+        <source>not noted; reckoned as about %1</source>
+        <translation>non notée&#xa0;; comptée pour %1 environ</translation>
+    </message>
 </context>
 <context>
     <name>Dates</name>
@@ -3878,7 +3882,23 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
-    <name>FoodRoom</name>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture aujourd’hui, vu ce qu’elle a reçu ces jours-ci&#xa0;: elle en supportera d’ici une semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture cette semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Cela fait %1. La pile supporte au plus %2 aujourd’hui, vu ce qu’elle a reçu ces jours-ci&#xa0;: davantage d’ici une semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Cela fait %1. La pile supporte au plus %2 cette semaine.</translation>
+    </message>
     <message>
         <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
         <translation>Cela fait %1, et plus rien n’entre dans le plateau&#xa0;: vérifier la quantité et son unité.</translation>
@@ -3886,6 +3906,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
         <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout&#xa0;: vérifier la quantité et son unité.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>D’après les estimations, mieux vaut ne pas nourrir maintenant. %1</translation>
     </message>
 </context>
 <context>
@@ -5548,6 +5572,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <comment>its area</comment>
         <translation>plateau de %1</translation>
     </message>
+    <message>
+        <source>amount not noted</source>
+        <translation>quantité non notée</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -7136,6 +7164,21 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     </message>
 </context>
 <context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Prêt %1&#xa0;; aliment/compost %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+    </message>
+</context>
+<context>
     <name>SetupBody</name>
     <message>
         <source>Place</source>
@@ -8259,6 +8302,37 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>drained %1</source>
         <comment>a day</comment>
         <translation>vidé %1</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>celui qu’on nourrit (niveau %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>celui qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toute la pile</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>celui du haut</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>celui qui sèche (niveau %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>niveau %1&#xa0;: plateau %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>niveau %1, absent ce jour-là</translation>
     </message>
 </context>
 <context>
@@ -10773,6 +10847,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Pas encore enregistré&#xa0;: cette entrée a été modifiée ailleurs entre-temps, y compris dans ce que vous avez changé. Votre saisie est toujours là&#xa0;; enregistrez encore une fois pour la mettre à la place, ou laissez l’entrée telle quelle avec Échap.</translation>
     </message>
+    <message>
+        <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
+        <translation>Cette entrée a été retirée du journal entre-temps. Ce que vous avez saisi est encore là&#xa0;: annuler ou rétablir fait revenir l’entrée, Échap abandonne.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntrySheet</name>
@@ -10801,48 +10879,12 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Source</translation>
     </message>
     <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>celui qu’on nourrit (niveau %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>celui qu’on nourrit</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toute la pile</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>celui du haut</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>celui qui sèche (niveau %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>niveau %1&#xa0;: plateau %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>niveau %1, absent ce jour-là</translation>
-    </message>
-    <message>
         <source>Not possible so: %1</source>
         <translation>Impossible ainsi&#xa0;: %1</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1&#xa0;: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Prêt %1&#xa0;; aliment/compost %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
+        <source>Make it %1</source>
+        <translation>Mettre %1</translation>
     </message>
 </context>
 <context>
@@ -11563,10 +11605,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>No entry is like that. %1 shows all again.</source>
         <translation>Aucune entrée n’est ainsi. %1 les remontre toutes.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>L’entrée ci-dessous a été modifiée et n’est pas enregistrée. L’enregistrer ou l’abandonner d’abord.</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
@@ -14132,6 +14170,11 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Urgent. %1</source>
         <translation>Urgent. %1</translation>
     </message>
+    <message>
+        <source>Correct</source>
+        <comment>the set-up of a stack</comment>
+        <translation>Corriger</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -14457,10 +14500,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Réessayer</translation>
     </message>
     <message>
-        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
-        <translation>Le formulaire d’une nouvelle pile contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
-    </message>
-    <message>
         <source>Close the form</source>
         <translation>Fermer le formulaire</translation>
     </message>
@@ -14471,6 +14510,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Backups of which household?</source>
         <translation>Sauvegardes de quel foyer&#xa0;?</translation>
+    </message>
+    <message>
+        <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Le formulaire «&#xa0;%1&#xa0;» contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
     </message>
 </context>
 <context>
