@@ -45,6 +45,7 @@ struct Advice {
     std::optional<std::int64_t> entry{};         ///< id of the entry that it is about
     std::optional<UnwrittenFeeding> unwritten{}; ///< the first of the feedings that it is about
     bool wormsMissing = false;       ///< it is about a stack in which none can be
+    bool ofTheSetUp = false;         ///< it is about place and usual bed temperature of the set-up
     double litres = 0;               ///< of water to pour, where that is the act
     double kg = 0;                   ///< fresh, of food or paper to put in, where that is the act
     std::optional<reckoning::LookKind> look{}; ///< what is to be read, where a look is the act

@@ -140,6 +140,7 @@ bool setUp(const StackReckoning& stack, std::vector<Advice>& to)
         say(QT_TRANSLATE_NOOP("Advice", "Correct place or usual temperature in the set-up, or check the entry of %1")).arg(date(odd->day, stack.asOf)),
         again == odd->day ? why : say(QT_TRANSLATE_NOOP("Advice", "%1; read again on %2: %3")).arg(why, date(again, stack.asOf), reading(odd->kind, stack.record.bedReadC)));
     to.back().entry = odd->entry;
+    to.back().ofTheSetUp = true;
     return true;
 }
 

@@ -2511,7 +2511,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
     <message>
-        <source>%1 is not in the journal&apos;s own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <source>%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
         <translation>%1 ist nicht im eigenen Format des Tagebuchs, das --import liest. Das Fenster liest auch andere Tabellen (Menü Haushalt, Tabelle importieren): es findet Spalten, Trennzeichen und Kodierung heraus und fragt, was es nicht wissen kann.</translation>
     </message>
 </context>
@@ -2547,6 +2547,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Of</source>
         <translation>Woraus</translation>
+    </message>
+<message>
+        <source>not noted; reckoned as about %1</source>
+        <translation>nicht notiert; gerechnet wird mit etwa %1</translation>
     </message>
 </context>
 <context>
@@ -5624,6 +5628,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>its area</comment>
         <translation>Etage %1</translation>
     </message>
+<message>
+        <source>amount not noted</source>
+        <translation>Menge nicht notiert</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -6229,7 +6237,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>garden lime (calcium carbonate)</source>
-        <translation>Gartenkalk (Calciumcarbonat)</translation>
+        <translation>Gartenkalk (kohlensaurer Kalk)</translation>
     </message>
     <message>
         <source>slaked or quick lime</source>
@@ -10888,6 +10896,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Noch nicht gesichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; sichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
     </message>
+<message>
+        <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
+        <translation>Dieser Eintrag wurde inzwischen aus dem Tagebuch genommen. Das Getippte steht noch hier: Rückgängig oder Wiederholen bringt den Eintrag zurück, Esc gibt auf.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntrySheet</name>
@@ -10958,6 +10970,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
         <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+<message>
+        <source>Make it %1</source>
+        <translation>%1 nehmen</translation>
     </message>
 </context>
 <context>
@@ -13927,7 +13943,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Anderer &amp;Ordner…</translation>
     </message>
     <message>
-        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household&apos;s file.</source>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household's file.</source>
         <translation>Der für Sicherungskopien gewählte Ordner ist jetzt nicht da: %1. Bitte anschließen oder verbinden, worauf er liegt, und noch einmal nachsehen. Bis dahin entstehen Sicherungskopien neben der Datei des Haushalts.</translation>
     </message>
     <message>
@@ -13935,7 +13951,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Der für Sicherungskopien gewählte Ordner darf nicht gelesen werden: %1. Sicherungskopien darin können nicht gezeigt werden.</translation>
     </message>
     <message>
-        <source>Beside the household&apos;s file there are none.</source>
+        <source>Beside the household's file there are none.</source>
         <translation>Neben der Datei des Haushalts liegen keine.</translation>
     </message>
 </context>
@@ -14266,6 +14282,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Urgent. %1</source>
         <translation>Dringend. %1</translation>
+    </message>
+<message>
+        <source>Correct</source>
+        <comment>the set-up of a stack</comment>
+        <translation>Ändern</translation>
     </message>
 </context>
 <context>
@@ -14615,6 +14636,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>It is called off when you go on, and nothing of it is kept.</source>
         <translation>Sie wird abgebrochen, wenn du weitergehst, und nichts von ihr bleibt.</translation>
     </message>
+<message>
+        <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Das Formular „%1“ enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::Notices</name>
@@ -14715,6 +14740,83 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 oder %2</translation>
+    </message>
+</context>
+<context>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Das sind %1, und der Stapel verträgt heute kein Futter mehr, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche wieder.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Das sind %1, und der Stapel verträgt in dieser Woche kein Futter mehr.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Das sind %1. Der Stapel verträgt heute höchstens %2, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche mehr.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Das sind %1. Der Stapel verträgt in dieser Woche höchstens %2.</translation>
+    </message>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>Nach den Schätzungen sollte jetzt kein Futter hinein. %1</translation>
+    </message>
+</context>
+<context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Reif %1; Futter zu Humus %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>die gefütterte (Platz %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>die gefütterte</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>der ganze Stapel</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>die oberste</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>die trocknende (Platz %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>Platz %1: Etage %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>Platz %1, den es an diesem Tag nicht gibt</translation>
     </message>
 </context>
 </TS>

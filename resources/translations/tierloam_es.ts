@@ -1302,7 +1302,7 @@
     </message>
     <message>
         <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
-        <translation>Enfría la torre ahora y no des comida hasta que esté más fresca: un sótano, o sombra, la tapa entreabierta y botellas congeladas sobre la cubierta</translation>
+        <translation>Enfría la torre ahora y no des alimento hasta que esté más fresca: un sótano, o sombra, la tapa entreabierta y botellas congeladas sobre la cubierta</translation>
     </message>
     <message>
         <source>Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
@@ -1334,7 +1334,7 @@
     </message>
     <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
-        <translation>La bandeja se sube demasiado pronto o tarde; se da comida para nadie.</translation>
+        <translation>La bandeja se sube demasiado pronto o tarde; se da alimento para nadie.</translation>
     </message>
     <message>
         <source>hardly any are left by what is known: colony %1</source>
@@ -1342,11 +1342,11 @@
     </message>
     <message>
         <source>Put worms in, or write down how many are in it; give no food until then</source>
-        <translation>Pon lombrices, o anota cuántas hay; no des comida hasta entonces</translation>
+        <translation>Pon lombrices, o anota cuántas hay; no des alimento hasta entonces</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms, and give no food until then</source>
-        <translation>Mira si hay pocas, algunas o muchas lombrices, y no des comida hasta entonces</translation>
+        <translation>Mira si hay pocas, algunas o muchas lombrices, y no des alimento hasta entonces</translation>
     </message>
     <message>
         <source>more does not fit under the rim</source>
@@ -1378,11 +1378,11 @@
     </message>
     <message>
         <source>The only tray is full: no food fits until its castings are taken</source>
-        <translation>La única bandeja está llena: no cabe comida hasta retirar su humus</translation>
+        <translation>La única bandeja está llena: no cabe alimento hasta retirar su humus</translation>
     </message>
     <message>
         <source>The top tray is full: no food fits until the castings above are taken</source>
-        <translation>La bandeja superior está llena: no cabe comida hasta retirar el humus de encima</translation>
+        <translation>La bandeja superior está llena: no cabe alimento hasta retirar el humus de encima</translation>
     </message>
     <message>
         <source>The top tray is full: add a tray, then feed</source>
@@ -1390,7 +1390,7 @@
     </message>
     <message>
         <source>The top tray is full: no food fits until the bottom tray is lifted</source>
-        <translation>La bandeja superior está llena: no cabe comida hasta subir la bandeja inferior</translation>
+        <translation>La bandeja superior está llena: no cabe alimento hasta subir la bandeja inferior</translation>
     </message>
     <message>
         <source>hardly any of it is eaten</source>
@@ -1518,15 +1518,15 @@
     </message>
     <message>
         <source>The top tray fills up: feed less until castings are taken</source>
-        <translation>La bandeja superior se llena: da menos comida hasta retirar humus</translation>
+        <translation>La bandeja superior se llena: da menos alimento hasta retirar humus</translation>
     </message>
     <message>
         <source>The top tray is full: no food fits until castings are taken</source>
-        <translation>La bandeja superior está llena: no cabe comida hasta retirar humus</translation>
+        <translation>La bandeja superior está llena: no cabe alimento hasta retirar humus</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until castings are taken</source>
-        <translation>La bandeja superior está llena: da menos comida hasta retirar humus</translation>
+        <translation>La bandeja superior está llena: da menos alimento hasta retirar humus</translation>
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
@@ -1566,7 +1566,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
-        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha, y no por falta de comida ni por frío o calor.</translation>
+        <translation>Lista y con turno desde hace 30 días; o la bandeja superior a menos de {rim} del borde; o la colonia baja al 85 % o menos en 60 días sin cosecha, y no por falta de alimento ni por frío o calor.</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
@@ -1955,7 +1955,7 @@
     </message>
     <message>
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
-        <translation>Fuera la carne, el pescado, los lácteos, la comida aceitosa, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
+        <translation>Fuera la carne, el pescado, los lácteos, los alimentos aceitosos, los excrementos de mascotas, el papel satinado y la madera tratada.</translation>
     </message>
     <message>
         <source>the household's own material</source>
@@ -2168,7 +2168,7 @@
     </message>
     <message>
         <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation> De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
+        <translation> Del alimento de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
         <source> All its trays stand: it takes one more than there are.</source>
@@ -2212,11 +2212,11 @@
     </message>
     <message>
         <source>None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.</source>
-        <translation>Ni la cosecha, ni una bandeja nueva, ni más comida bastan por sí solas. Con lombrices sí: %1. Vuelve a procesar %2 hacia %3.</translation>
+        <translation>Ni la cosecha, ni una bandeja nueva, ni más alimento bastan por sí solos. Con lombrices sí: %1. Vuelve a procesar %2 hacia %3.</translation>
     </message>
     <message>
         <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
-        <translation>Ni la cosecha, ni una bandeja nueva, ni más comida la devuelven a %1 en medio año, ni tampoco %2 de lombrices: empieza su lecho de nuevo.</translation>
+        <translation>Ni la cosecha, ni una bandeja nueva, ni más alimento la devuelven a %1 en medio año, ni tampoco %2 de lombrices: empieza su lecho de nuevo.</translation>
     </message>
     <message>
         <source>%1 a week</source>
@@ -2512,7 +2512,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Las estaciones son las del sur del ecuador, pues este equipo está configurado para allí. En la ventana, el menú Hogar, Estaciones, las invierte.</translation>
     </message>
     <message>
-        <source>%1 is not in the journal&apos;s own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <source>%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
         <translation>%1 no está en el formato propio del diario, que lee --import. La ventana lee también otras tablas (menú Hogar, Importar una tabla): averigua columnas, separadores y codificación, y pregunta lo que no puede saber.</translation>
     </message>
 </context>
@@ -2548,6 +2548,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Of</source>
         <translation>De</translation>
+    </message>
+<message>
+        <source>not noted; reckoned as about %1</source>
+        <translation>no anotada; se calcula con unos %1</translation>
     </message>
 </context>
 <context>
@@ -4459,7 +4463,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Bedding is the house of the worms and half of their food: shredded cardboard or paper, leaves, coir, shavings. A new tray takes a layer of {bedding-depth}.</source>
-        <translation>La cama es la casa de las lombrices y la mitad de su comida: cartón o papel triturado, hojas, fibra de coco, virutas. Una bandeja nueva lleva una capa de {bedding-depth}.</translation>
+        <translation>La cama es la casa de las lombrices y la mitad de su alimento: cartón o papel triturado, hojas, fibra de coco, virutas. Una bandeja nueva lleva una capa de {bedding-depth}.</translation>
     </message>
     <message>
         <source>Shred it to finger width; whole sheets lie like a roof and let nothing through.</source>
@@ -5625,6 +5629,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>its area</comment>
         <translation>bandeja de %1</translation>
     </message>
+<message>
+        <source>amount not noted</source>
+        <translation>cantidad no anotada</translation>
+    </message>
 </context>
 <context>
     <name>Labels</name>
@@ -6182,7 +6190,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>oily food</source>
-        <translation>comida grasa</translation>
+        <translation>alimentos grasos</translation>
     </message>
     <message>
         <source>salty leftovers</source>
@@ -6644,7 +6652,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de comida es más de lo que cabe en toda la bandeja, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+        <translation>%1 de alimento es más de lo que cabe en toda la bandeja, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
     </message>
     <message>
         <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
@@ -6971,7 +6979,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Here stands a bar for each week's food.</source>
-        <translation>Aquí habrá una barra por semana de comida.</translation>
+        <translation>Aquí habrá una barra por semana de alimento.</translation>
     </message>
     <message>
         <source>Here grows a line of its castings.</source>
@@ -7881,7 +7889,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>no food now</source>
         <comment>beside the feeding button</comment>
-        <translation>sin comida ahora</translation>
+        <translation>sin alimento ahora</translation>
     </message>
     <message>
         <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
@@ -8178,7 +8186,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>The estimates take it that hardly any food and no water were given since, but by a routine. Write down what was done since, or look into a tray.</source>
-        <translation>Las estimaciones suponen que desde entonces no se dio agua ni apenas comida, salvo por una rutina. Anota lo hecho desde entonces, o mira en una bandeja.</translation>
+        <translation>Las estimaciones suponen que desde entonces no se dio agua ni apenas alimento, salvo por una rutina. Anota lo hecho desde entonces, o mira en una bandeja.</translation>
     </message>
 </context>
 <context>
@@ -8665,7 +8673,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>fresh food a day for their own mass of worms</source>
-        <translation>comida fresca al día por la misma masa de lombrices</translation>
+        <translation>alimento fresco al día por la misma masa de lombrices</translation>
     </message>
     <message>
         <source>parts of water for one of paper</source>
@@ -9516,7 +9524,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
-        <translation>mira dónde están. En un solo trozo de comida son normales y no hacen daño: saca ese trozo.</translation>
+        <translation>mira dónde están. En un solo trozo de alimento son normales y no hacen daño: saca ese trozo.</translation>
     </message>
     <message>
         <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
@@ -9532,15 +9540,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
-        <translation>mira hasta dónde llega. Los hilos blancos sobre comida fresca son normales y desaparecen en unos días.</translation>
+        <translation>mira hasta dónde llega. Los hilos blancos sobre alimento fresco son normales y desaparecen en unos días.</translation>
     </message>
     <message>
         <source>smell at a handful from several places. One heap of food may be sour and the rest of the bed sound.</source>
-        <translation>huele un puñado de varios sitios. Un montón de comida puede estar agrio y el resto del lecho sano.</translation>
+        <translation>huele un puñado de varios sitios. Un montón de alimento puede estar agrio y el resto del lecho sano.</translation>
     </message>
     <message>
         <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
-        <translation>toca cada bandeja. Una sola está caliente por su comida; todas lo están por el sol, una estufa o una tubería.</translation>
+        <translation>toca cada bandeja. Una sola está caliente por su alimento; todas lo están por el sol, una estufa o una tubería.</translation>
     </message>
     <message>
         <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
@@ -9552,9 +9560,9 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
-        <translation>cava hasta el fondo de la bandeja inferior. El humus aparece primero allí, bajo la comida y la cama.</translation>
+        <translation>cava hasta el fondo de la bandeja inferior. El humus aparece primero allí, bajo el alimento y la cama.</translation>
     </message>
-    <message>
+<message>
         <source>Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.</source>
         <translation>Deles sitio: una bandeja más si hay una libre, o una cosecha de la de abajo en cuanto su humus esté listo. O regale lombrices, o empiece con ellas otra torre.</translation>
     </message>
@@ -9871,7 +9879,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Here stands how much unprocessed food and bedding the bottom tray holds beside its castings, from the first bedding on, with the line at which it is ready.</source>
-        <translation>Aquí se ve cuánta comida y cama sin procesar tiene la bandeja inferior junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
+        <translation>Aquí se ve cuánto alimento y cuánta cama sin procesar tiene la bandeja inferior junto a su humus, desde la primera cama, con la línea en que está lista.</translation>
     </message>
     <message>
         <source>Here stands a bar for each harvest, once castings are taken and weighed, beside what was expected.</source>
@@ -10889,6 +10897,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Aún sin guardar: esta anotación se cambió entretanto en otro lugar, también en lo que tú has cambiado. Lo que escribiste sigue aquí; guarda otra vez para ponerlo en su lugar, o déjala como está ahora con Esc.</translation>
     </message>
+<message>
+        <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
+        <translation>Esta anotación se ha quitado del diario entretanto. Lo que escribiste sigue aquí: deshacer o rehacer la devuelve, Esc lo abandona.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntrySheet</name>
@@ -10959,6 +10971,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
         <translation>%1 de lombrices es más de lo que pueden sostener las bandejas de aquí, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
+<message>
+        <source>Make it %1</source>
+        <translation>Poner %1</translation>
     </message>
 </context>
 <context>
@@ -13241,7 +13257,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>%1 more food a week in each stack</source>
-        <translation>%1 más de comida por semana en cada torre</translation>
+        <translation>%1 más de alimento por semana en cada torre</translation>
     </message>
     <message>
         <source>the beds %1 warmer</source>
@@ -13272,11 +13288,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>more food, which no stack can bear as they stand</source>
-        <translation>más comida, que ninguna torre tolera tal como están</translation>
+        <translation>más alimento, que ninguna torre tolera tal como están</translation>
     </message>
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
-        <translation>hasta %1 más de comida por semana en cada torre, hasta lo que tolere</translation>
+        <translation>hasta %1 más de alimento por semana en cada torre, hasta lo que tolere</translation>
     </message>
 </context>
 <context>
@@ -13928,7 +13944,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Otra &amp;carpeta…</translation>
     </message>
     <message>
-        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household&apos;s file.</source>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household's file.</source>
         <translation>La carpeta elegida para las copias de seguridad no está ahora: %1. Conecta el dispositivo en que se encuentra y mira de nuevo. Hasta entonces las copias de seguridad se hacen junto al archivo del hogar.</translation>
     </message>
     <message>
@@ -13936,7 +13952,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>No hay permiso para leer la carpeta elegida para las copias de seguridad: %1. Las copias que hay en ella no se pueden mostrar.</translation>
     </message>
     <message>
-        <source>Beside the household&apos;s file there are none.</source>
+        <source>Beside the household's file there are none.</source>
         <translation>Junto al archivo del hogar no hay ninguna.</translation>
     </message>
 </context>
@@ -14267,6 +14283,11 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Urgent. %1</source>
         <translation>Urgente. %1</translation>
+    </message>
+<message>
+        <source>Correct</source>
+        <comment>the set-up of a stack</comment>
+        <translation>Corregir</translation>
     </message>
 </context>
 <context>
@@ -14616,6 +14637,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>It is called off when you go on, and nothing of it is kept.</source>
         <translation>Se interrumpe si sigues, y no se conserva nada de ella.</translation>
     </message>
+<message>
+        <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>El formulario «%1» contiene algo que no se ha anotado. Se pierde al cerrar el formulario.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::Notices</name>
@@ -14716,6 +14741,83 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 o %2</translation>
+    </message>
+</context>
+<context>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Son %1, y la torre no tolera hoy más alimento, por lo que recibió estos días: tolerará más dentro de la semana.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Son %1, y la torre no tolera más alimento esta semana.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Son %1. La torre tolera hoy como máximo %2, por lo que recibió estos días: más dentro de la semana.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Son %1. La torre tolera esta semana como máximo %2.</translation>
+    </message>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Son %1, y no cabe nada más en la bandeja: revisa la cantidad y su unidad.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Son %1. Solo caben unos %2 en la bandeja, que tiene %3 en total: revisa la cantidad y su unidad.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>Según las estimaciones es mejor no dar alimento ahora. %1</translation>
+    </message>
+</context>
+<context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Lista %1; alimento/humus %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de lombrices es más de lo que pueden sostener las bandejas de aquí, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>la que recibe alimento (nivel %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>la que recibe alimento</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toda la torre</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>la superior</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>la que se seca (nivel %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>nivel %1: bandeja %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>nivel %1, que no existe ese día</translation>
     </message>
 </context>
 </TS>

@@ -2708,6 +2708,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Of</source>
         <translation>De</translation>
     </message>
+<message>
+        <source>not noted; reckoned as about %1</source>
+        <translation>non notée ; comptée pour %1 environ</translation>
+    </message>
 </context>
 <context>
     <name>Dates</name>
@@ -5783,6 +5787,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>tray %1</source>
         <comment>its area</comment>
         <translation>plateau de %1</translation>
+    </message>
+<message>
+        <source>amount not noted</source>
+        <translation>quantité non notée</translation>
     </message>
 </context>
 <context>
@@ -11023,6 +11031,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Pas encore enregistré : cette entrée a été modifiée ailleurs entre-temps, y compris dans ce que vous avez changé. Votre saisie est toujours là ; enregistrez encore une fois pour la mettre à la place, ou laissez l’entrée telle quelle avec Échap.</translation>
     </message>
+<message>
+        <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
+        <translation>Cette entrée a été retirée du journal entre-temps. Ce que vous avez saisi est encore là : annuler ou rétablir fait revenir l’entrée, Échap abandonne.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::forms::EntrySheet</name>
@@ -11093,6 +11105,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
         <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
+    </message>
+<message>
+        <source>Make it %1</source>
+        <translation>Mettre %1</translation>
     </message>
 </context>
 <context>
@@ -14402,6 +14418,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Urgent. %1</source>
         <translation>Urgent. %1</translation>
     </message>
+<message>
+        <source>Correct</source>
+        <comment>the set-up of a stack</comment>
+        <translation>Corriger</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueNotice</name>
@@ -14750,6 +14771,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>It is called off when you go on, and nothing of it is kept.</source>
         <translation>Elle est interrompue si vous continuez, et rien n’en est conservé.</translation>
     </message>
+<message>
+        <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
+        <translation>Le formulaire « %1 » contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::Notices</name>
@@ -15006,6 +15031,83 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Column «%1» holds</source>
         <translation>La colonne « %1 » contient</translation>
+    </message>
+</context>
+<context>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture aujourd’hui, vu ce qu’elle a reçu ces jours-ci : elle en supportera d’ici une semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture cette semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Cela fait %1. La pile supporte au plus %2 aujourd’hui, vu ce qu’elle a reçu ces jours-ci : davantage d’ici une semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Cela fait %1. La pile supporte au plus %2 cette semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Cela fait %1, et plus rien n’entre dans le plateau : vérifier la quantité et son unité.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout : vérifier la quantité et son unité.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>D’après les estimations, mieux vaut ne pas nourrir maintenant. %1</translation>
+    </message>
+</context>
+<context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Prêt %1 ; aliment/compost %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>celui qu’on nourrit (niveau %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>celui qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toute la pile</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>celui du haut</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>celui qui sèche (niveau %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>niveau %1 : plateau %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>niveau %1, absent ce jour-là</translation>
     </message>
 </context>
 </TS>

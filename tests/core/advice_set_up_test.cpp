@@ -42,6 +42,8 @@ TEST(AdviceOfTheSetUp, AnOddReadingSoonAfterTheSetUpSpeaksAgainstBoth)
     EXPECT_EQ(advice.text, "Correct place or usual temperature in the set-up, or check the entry of 29 April");
     EXPECT_EQ(advice.because, "temperature of the bed: 12.0 °C; expected 17.0 °C to 22.0 °C");
     EXPECT_EQ(advice.entry, 7);
+    EXPECT_TRUE(advice.ofTheSetUp);
+    EXPECT_FALSE(adviceFor(read(-3, 12, 31)).front().ofTheSetUp);
     EXPECT_THAT(adviceFor(read(-3, 12, 31)).front().text, HasSubstr("Check the entry")) << "long after it, the reading alone";
 }
 

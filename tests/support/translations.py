@@ -17,11 +17,11 @@ FORMS = 2  # of a plural, in each of the languages there are
 END = re.compile(r"(…|\.|:|\?|!)?$")
 JOINT = re.compile(r"[,;·]? ")  # what stands between the parts of a list
 JOINED_YET = {"BedFields", "ChangeWords", "tierloam::rotation::WishCard"}  # pieces of sentences still stand there: none is to come
-# Words that stand for a thing which already has one: colony, stack, slot, castings, feed-to-cast, routine, bed and bedding, the list of what is due.
+# Words that stand for a thing which already has one: colony, stack, slot, castings, feed-to-cast, routine, bed and bedding, the list of what is due, food.
 HOUSE_WORDS = {
     "de": r"\b[Vv]olks?\b|Wurm&?humus|auf Platz %|Fällig-Liste",
     "fr": r"bac de récupération|en place %1|nourriture-lombricompost|\b[Rr]outine|deux fois (moins|plus) vid|\w'\w",
-    "es": r"\b(la|cada|ninguna|una) pila\b(?! de bandejas)|\bpuesto %|comida-humus|\bestantería|cobertura|\bcocón",
+    "es": r"\b[Cc]omidas?\b|\b(la|cada|ninguna|una) pila\b(?! de bandejas)|\bpuesto %|\bestantería|cobertura|\bcocón",
 }
 HEADERS = re.compile(r"^[^.]*\|")  # words by which a column is known: each language has its own
 

@@ -1,5 +1,9 @@
-// Amounts of leachate that cannot have stood in the sump are said to be looked at again, and never become the usual ones.
+// Amounts of leachate that cannot have stood in the sump are said to be looked at again, and never become the usual ones; food beyond what the stack takes
+// is said where it cannot be missed, with the amount that would be right.
 #include "tests/ui/forms_fixture.h"
+
+#include "core/advice/food_limit.h"
+#include "ui/common/amount_field.h"
 
 namespace tierloam::forms {
 namespace {
@@ -76,6 +80,59 @@ TEST_F(DrainDoubt, TheUsualDrainIsNoMoreThanTheSump)
         ASSERT_TRUE(QTest::qWaitFor([&] { return recorded_.size() > before; }, patience));
     }
     EXPECT_EQ(household().usual("Scullery").drain, (Amount{4, Unit::L}));
+}
+
+class FoodDoubts : public FormsTest {
+protected:
+    double limit() { return advice::foodLimit(*household().reckoning()->stack("Scullery")).kg; }
+    bool comes(bool doubted)
+    {
+        return QTest::qWaitFor([&] { return shell().doubt().isEmpty() != doubted; }, 2000);
+    }
+    QPushButton* instead() { return window().findChild<QPushButton*>(QStringLiteral("formInstead")); }
+};
+
+TEST_F(FoodDoubts, BeyondTheWeeksLimitTheAmountThatFitsIsOneClickAway)
+{
+    ASSERT_GT(limit(), 0.1);
+    open(FormKind::feed);
+    type("Amount", QByteArray::number(1000.0 * limit()).constData());
+    EXPECT_TRUE(comes(false)) << shell().doubt().toStdString();
+    EXPECT_FALSE(instead()->isVisible());
+    type("Amount", QByteArray::number(1000.0 * limit() * 1.2).constData());
+    ASSERT_TRUE(comes(true)) << "beyond it by a fifth";
+    EXPECT_TRUE(shell().doubt().contains(QStringLiteral("at most"))) << shell().doubt().toStdString();
+    ASSERT_TRUE(instead()->isVisible());
+    EXPECT_TRUE(instead()->isEnabled());
+    click("formInstead");
+    EXPECT_TRUE(comes(false)) << shell().doubt().toStdString();
+    EXPECT_FALSE(instead()->isVisible());
+    EXPECT_TRUE(recorded_.empty()) << "it is not recorded by that";
+    const auto made = record();
+    ASSERT_FALSE(made.empty());
+    const Amount fed = std::get<journal::Feed>(made.front().action).food;
+    ASSERT_TRUE(fed.mass().has_value());
+    EXPECT_LE(fed.mass()->base(), limit() * 1.0001);
+    EXPECT_GE(fed.mass()->base(), limit() * 0.8);
+}
+
+TEST_F(FoodDoubts, ItStandsInNobodysWay)
+{
+    open(FormKind::feed);
+    type("Amount", QByteArray::number(1000.0 * limit() * 1.5).constData());
+    ASSERT_TRUE(comes(true));
+    const auto made = record();
+    ASSERT_FALSE(made.empty());
+    EXPECT_NEAR(std::get<journal::Feed>(made.front().action).food.mass()->base(), 1.5 * limit(), 0.001);
+}
+
+TEST_F(FoodDoubts, OfAPastDayNothingIsSaidByTheLimitOfToday)
+{
+    open(FormKind::feed);
+    type("Amount", QByteArray::number(1000.0 * limit() * 1.5).constData());
+    ASSERT_TRUE(comes(true));
+    type("Date", "2031-04-20");
+    EXPECT_TRUE(comes(false)) << shell().doubt().toStdString();
 }
 
 }

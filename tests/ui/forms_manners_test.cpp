@@ -10,6 +10,7 @@
 #include <QSqlDatabase>
 #include <QSqlError>
 #include <QSqlQuery>
+#include <QUndoStack>
 
 /// How forms behave: keys, refusals, failures, order of Tab, cautions.
 namespace tierloam::forms {
@@ -97,6 +98,84 @@ TEST_F(FormsTest, EscGivesUpAndWritesNothing)
     EXPECT_TRUE(recorded_.empty());
 }
 
+TEST_F(FormsTest, WhatWasTypedIsThrownAwayByWordAlone)
+{
+    const auto holds = [this](TypedForm& form, const char* name, const char* text) {
+        int asked = 0;
+        bool lets = false;
+        QString told;
+        form.setMayThrowAway([&](const QString& title) {
+            ++asked;
+            told = title;
+            return lets;
+        });
+        type(name, text);
+        ASSERT_TRUE(form.touched());
+        pressEscape();
+        EXPECT_EQ(asked, 1);
+        EXPECT_EQ(told, form.accessibleName());
+        EXPECT_FALSE(told.isEmpty());
+        EXPECT_FALSE(finished());
+        click("cancel");
+        EXPECT_EQ(asked, 2);
+        EXPECT_FALSE(finished());
+        EXPECT_EQ(static_cast<QLineEdit*>(field(name)->focusProxy())->text(), QString::fromUtf8(text));
+        lets = true;
+        pressEscape();
+        EXPECT_TRUE(finished());
+        EXPECT_EQ(asked, 3);
+        household().finishWrites();
+        QCoreApplication::processEvents();
+        EXPECT_TRUE(recorded_.empty());
+    };
+    holds(open(FormKind::feed), "Amount", "999");
+    const auto all = entries();
+    const auto fed = std::ranges::find_if(all, [](const journal::Entry& each) { return std::holds_alternative<journal::Feed>(each.action); });
+    ASSERT_NE(fed, all.end());
+    holds(edit(fed->id), "Amount", "555");
+    holds(show(new NewStack{household()}, 520), "Name", "Balcony");
+}
+
+TEST_F(FormsTest, NothingTypedNothingIsAsked)
+{
+    ActionForm& form = open(FormKind::feed);
+    form.setMayThrowAway([](const QString&) {
+        ADD_FAILURE() << "asked";
+        return false;
+    });
+    pressEscape();
+    EXPECT_TRUE(finished());
+}
+
+TEST_F(FormsTest, AnEntryThatGoesWhileItIsEditedTakesNothingTypedWithIt)
+{
+    const auto all = entries();
+    const auto fed = std::find_if(all.rbegin(), all.rend(), [](const journal::Entry& each) { return std::holds_alternative<journal::Feed>(each.action); });
+    ASSERT_NE(fed, all.rend());
+    edit(fed->id);
+    type("Amount", "555");
+    const auto is = [&](bool there) {
+        return QTest::qWaitFor([&] { return std::ranges::any_of(household().journal()->entries, [&](const journal::Entry& each) { return each.id == fed->id; }) == there && household().journal()->pending.empty(); }, patience);
+    };
+    household().remove({fed->id}, QStringLiteral("elsewhere"));
+    ASSERT_TRUE(is(false));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return household().undoStack()->undoText() == QStringLiteral("elsewhere"); }, patience));
+    EXPECT_TRUE(shell().problem().contains(QStringLiteral("taken out"))) << shell().problem().toStdString();
+    pressEnter();
+    EXPECT_FALSE(finished());
+    EXPECT_EQ(static_cast<QLineEdit*>(field("Amount")->focusProxy())->text(), u"555");
+    recorded_.clear();
+    household().undoStack()->undo();
+    ASSERT_TRUE(is(true));
+    EXPECT_TRUE(shell().problem().isEmpty()) << shell().problem().toStdString();
+    pressEnter();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return finished(); }, patience)) << problems().toStdString();
+    const auto after = entries();
+    const auto now = std::ranges::find_if(after, [&](const journal::Entry& each) { return each.id == fed->id; });
+    ASSERT_NE(now, after.end());
+    EXPECT_EQ(std::get<journal::Feed>(now->action).food.value, 555.0);
+}
+
 TEST_F(FormsTest, EnterOnCancelCancels)
 {
     open(FormKind::water);
@@ -163,15 +242,15 @@ TEST_F(FormsTest, EveryEditorOfEveryFormHasAnAccessibleName)
 TEST_F(FormsTest, AFeedingThatFindsNoRoomInItsTrayIsToldSo)
 {
     const auto says = [this](bool wanted) {
-        return QTest::qWaitFor([&] { return shell().effect().contains(QStringLiteral("find room in the tray")) == wanted && !shell().effect().isEmpty(); }, patience);
+        return QTest::qWaitFor([&] { return shell().doubt().contains(QStringLiteral("find room in the tray")) == wanted; }, patience);
     };
     open(FormKind::feed, "Scullery");
-    EXPECT_TRUE(says(false)) << shell().effect().toStdString();
+    EXPECT_TRUE(says(false)) << shell().doubt().toStdString();
     type("Amount", "45 kg");
-    EXPECT_TRUE(says(true)) << shell().effect().toStdString();
-    EXPECT_TRUE(shell().effect().contains(QStringLiteral("45\u00a0kg")));
+    EXPECT_TRUE(says(true)) << shell().doubt().toStdString();
+    EXPECT_TRUE(shell().doubt().contains(QStringLiteral("45\u00a0kg")));
     type("Amount", "400 g");
-    EXPECT_TRUE(says(false)) << shell().effect().toStdString();
+    EXPECT_TRUE(says(false)) << shell().doubt().toStdString();
     type("Amount", "45 kg");
     EXPECT_FALSE(record().empty()) << "it forbids nothing";
 }

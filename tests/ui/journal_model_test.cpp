@@ -1,4 +1,5 @@
 #include "tests/support/sample_reckoning.h"
+#include "ui/common/formats.h"
 #include "ui/journal/entry_words.h"
 #include "ui/journal/journal_filter.h"
 #include "ui/journal/journal_model.h"
@@ -162,7 +163,11 @@ TEST(EntryWords, DetailsSayAllThatWasTypedAndNothingElse)
     feed.side = journal::Side::left;
     feed.material = "coffee grounds";
     EXPECT_EQ(plain(detailWords(entryOf(feed))), "450 g coffee grounds, on the left");
-    EXPECT_EQ(plain(detailWords(entryOf(journal::Cover{}))), "30 g newspaper shredded");
+    EXPECT_EQ(plain(detailWords(entryOf(journal::Cover{}))), "newspaper shredded, amount not noted");
+    EXPECT_EQ(plain(detailWords(entryOf(journal::Cover{Amount{30, Unit::g}, "office paper shredded"}))), "30 g office paper shredded");
+    ui::setMeasures(ui::Measures::us);
+    EXPECT_EQ(plain(detailWords(entryOf(journal::Cover{}))), "newspaper shredded, amount not noted");
+    ui::setMeasures(ui::Measures::metric);
 
     journal::Drain drain;
     EXPECT_EQ(plain(detailWords(entryOf(drain))), "");

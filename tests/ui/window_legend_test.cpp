@@ -94,6 +94,25 @@ TEST_P(WindowLegend, StaysInSightUnderTheLongestCard)
     EXPECT_FALSE(legendOverEdge()) << "the board's own is seen";
 }
 
+TEST_P(WindowLegend, TellsTheShadesInASmallWindowWithTheLargestLetters)
+{
+    estimates_ = nullptr;
+    today_ = *parseDay("2031-05-04");
+    ASSERT_NO_FATAL_FAILURE(speak(GetParam()));
+    theme_->setFontScale(200);
+    theme_->apply();
+    ASSERT_NO_FATAL_FAILURE(openDemo({1024, 700}));
+    tests::keepPicture(window_->grab().toImage(), QStringLiteral("legend-large-") + QString::fromLatin1(GetParam()));
+    ASSERT_FALSE(allInSight()) << "a check that cannot fail shows nothing";
+    auto* bar = area()->findChild<shelf::LegendBar*>();
+    ASSERT_NE(bar, nullptr);
+    ASSERT_TRUE(bar->isVisible()) << area()->viewport()->height();
+    EXPECT_EQ(bar->form(), drawing::LegendForm::shades);
+    EXPECT_TRUE(area()->viewport()->rect().contains(bar->geometry()));
+    EXPECT_LE(bar->height(), area()->viewport()->height() / 3);
+    EXPECT_TRUE(drawn(*bar));
+}
+
 INSTANTIATE_TEST_SUITE_P(Languages, WindowLegend, testing::Values("en", "de", "es", "fr"), [](const auto& each) { return std::string{each.param}; });
 
 }

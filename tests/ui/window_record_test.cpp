@@ -94,6 +94,33 @@ TEST_F(OddRecordTest, ADisagreementLeadsToItsEntryInTheJournal)
     EXPECT_EQ(entries(), before);
 }
 
+TEST_F(OddRecordTest, ABedThatTheSetUpDoesNotLetExpectLeadsToTheUsualTemperature)
+{
+    auto odd = std::make_shared<reckoning::Reckoning>(*estimates_);
+    for (auto& stack : odd->stacks) {
+        if (stack.name != "Scullery") continue;
+        stack.unwritten.clear();
+        stack.disagreements = {{oddEntry, missed, reckoning::LookKind::bedTemperature, 0, 9.0, {17, 19, 22}}};
+        stack.record.lastBedRead = missed;
+        stack.record.bedReadC = 9.0;
+        stack.record.bedReadUnder = missed - std::chrono::days{5};
+    }
+    estimates_ = odd;
+    openSample();
+    QPushButton* correct = lineButton(false);
+    ASSERT_NE(correct, nullptr);
+    EXPECT_EQ(correct->text(), QStringLiteral("Correct"));
+    click(correct);
+    settle();
+    EXPECT_EQ(desk().page(), Desk::Page::shelf);
+    auto* form = qobject_cast<forms::ActionForm*>(desk().shelf()->host()->content());
+    ASSERT_NE(form, nullptr);
+    EXPECT_EQ(form->kind(), forms::FormKind::setup);
+    EXPECT_EQ(form->stack(), QStringLiteral("Scullery"));
+    ASSERT_NE(QApplication::focusWidget(), nullptr);
+    EXPECT_TRUE(QApplication::focusWidget()->accessibleName().contains(QStringLiteral("Usual bed temperature"))) << QApplication::focusWidget()->accessibleName().toStdString();
+}
+
 TEST_F(OddRecordTest, AnEntryThatIsGoneOpensNoOther)
 {
     openSample();

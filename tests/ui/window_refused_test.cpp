@@ -2,12 +2,16 @@
 #include "tests/support/without_root.h"
 #include "tests/ui/window_fixture.h"
 
+#include "ui/forms/action_form.h"
 #include "ui/forms/form_shell.h"
 #include "ui/forms/new_stack.h"
+#include "ui/journal/entry_series.h"
+#include "ui/materials/materials_page.h"
 #include "ui/shelf/form_host.h"
 #include "ui/window/backups_view.h"
 #include "ui/window/recent_files.h"
 
+#include <QComboBox>
 #include <QFile>
 #include <QTreeWidget>
 
@@ -147,6 +151,97 @@ TEST_F(Refused, AFormForANewStackIsNotLostByAKey)
     ASSERT_TRUE(isOpen());
     press("Esc");
     EXPECT_FALSE(isOpen());
+    EXPECT_EQ(answers_.asked.size(), 3);
+}
+
+TEST_F(Refused, NoFormIsLostByAKeyAnotherFormOrAnotherPage)
+{
+    openSample();
+    auto* shelf = desk().shelf();
+    const auto kind = [&] {
+        const auto* form = qobject_cast<forms::ActionForm*>(shelf->host()->content());
+        return form ? std::optional{form->kind()} : std::nullopt;
+    };
+    ASSERT_TRUE(shelf->openForm(QStringLiteral("Scullery"), forms::FormKind::feed));
+    settle();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("123"));
+    answers_.decisions << false;
+    press("Esc");
+    ASSERT_EQ(answers_.asked.size(), 1);
+    EXPECT_TRUE(answers_.asked.back().contains(QStringLiteral("Scullery: Feed"))) << answers_.asked.back().toStdString();
+    ASSERT_EQ(kind(), forms::FormKind::feed);
+    desk().showPage(Desk::Page::journal);
+    desk().showPage(Desk::Page::shelf);
+    ASSERT_EQ(kind(), forms::FormKind::feed) << "it waits where it was";
+    EXPECT_FALSE(shelf->openPanel(QStringLiteral("Scullery"), 1)) << "a click on the drawing asks nothing";
+    EXPECT_EQ(answers_.asked.size(), 1);
+    answers_.decisions << false << true;
+    EXPECT_FALSE(shelf->openForm(QStringLiteral("Scullery"), forms::FormKind::water));
+    ASSERT_EQ(kind(), forms::FormKind::feed);
+    EXPECT_TRUE(shelf->openForm(QStringLiteral("Scullery"), forms::FormKind::water));
+    EXPECT_EQ(kind(), forms::FormKind::water);
+    EXPECT_EQ(answers_.asked.size(), 3);
+}
+
+TEST_F(Refused, NoEntryThatIsEditedOrRecordedInTheJournalIsLostByAKey)
+{
+    openSample();
+    desk().showPage(Desk::Page::journal);
+    settled();
+    auto* page = desk().journal();
+    const auto& all = household().journal()->entries;
+    const auto fed = std::find_if(all.rbegin(), all.rend(), [](const journal::Entry& each) { return std::holds_alternative<journal::Feed>(each.action); });
+    ASSERT_NE(fed, all.rend());
+    page->choose(fed->id);
+    page->editChosen();
+    settled();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("7"));
+    ASSERT_TRUE(page->editing());
+    answers_.decisions << false << false << true;
+    press("Esc");
+    EXPECT_TRUE(page->editing());
+    page->recordInRow();
+    EXPECT_TRUE(page->editing());
+    EXPECT_EQ(answers_.asked.size(), 2);
+    page->recordInRow();
+    EXPECT_EQ(answers_.asked.size(), 3);
+    settled();
+    auto* series = page->findChild<journal_page::EntrySeries*>();
+    ASSERT_NE(series, nullptr);
+    ASSERT_FALSE(page->editing());
+    auto* kinds = series->findChild<QWidget*>(QStringLiteral("seriesKind"))->findChild<QComboBox*>();
+    ASSERT_NE(kinds, nullptr);
+    const int before = kinds->currentIndex();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("55"));
+    ASSERT_TRUE(page->editing());
+    answers_.decisions << false << true;
+    QTest::keyClick(kinds, Qt::Key_Down);
+    EXPECT_EQ(kinds->currentIndex(), before) << "the form stays, and so does what was chosen";
+    EXPECT_TRUE(page->editing());
+    EXPECT_EQ(answers_.asked.size(), 4);
+    QTest::keyClick(kinds, Qt::Key_Down);
+    EXPECT_NE(kinds->currentIndex(), before);
+    EXPECT_FALSE(page->editing());
+    EXPECT_EQ(answers_.asked.size(), 5);
+}
+
+TEST_F(Refused, AnOwnMaterialIsNotLostByAKey)
+{
+    openSample();
+    desk().showPage(Desk::Page::materials);
+    settled();
+    auto* page = desk().materials();
+    page->newMaterial();
+    settled();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("oat husks"));
+    ASSERT_TRUE(page->editing());
+    answers_.decisions << false << false << true;
+    press("Esc");
+    EXPECT_TRUE(page->editing());
+    page->newMaterial();
+    EXPECT_TRUE(page->editing());
+    press("Esc");
+    EXPECT_FALSE(page->editing());
     EXPECT_EQ(answers_.asked.size(), 3);
 }
 

@@ -80,6 +80,19 @@ void showAllLines(const QComboBox& combo)
     lines->scrollTo(lines->currentIndex());
 }
 
+/// A list that is held narrow in its form opens as wide as its longest words.
+void showAllWords(const QComboBox& combo)
+{
+    QAbstractItemView* lines = combo.view();
+    QWidget* list = lines->window();
+    if (!lines->isVisible() || list == combo.window()) return;
+    const int lacking = lines->sizeHintForColumn(combo.modelColumn()) - lines->viewport()->width();
+    if (lacking <= 0) return;
+    const QRect room = combo.screen()->availableGeometry();
+    const int width = std::min(list->width() + lacking, room.width());
+    list->setGeometry(std::clamp(list->x(), room.left(), room.right() + 1 - width), list->y(), width, list->height());
+}
+
 }
 
 FieldCombo::FieldCombo(QWidget* parent) : QComboBox{parent}
@@ -106,7 +119,7 @@ void FieldCombo::paintEvent(QPaintEvent* event)
 void FieldCombo::showPopup()
 {
     QComboBox::showPopup();
-    QTimer::singleShot(0, this, [this] { showAllLines(*this); }); // once the style has given the list its paddings
+    QTimer::singleShot(0, this, [this] { showAllLines(*this); showAllWords(*this); }); // once the style has given the list its paddings
 }
 
 void FieldCombo::wheelEvent(QWheelEvent* event)

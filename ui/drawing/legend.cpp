@@ -129,7 +129,7 @@ std::vector<Item> items(double width, const Palette& palette, const Type& type, 
 {
     std::vector<Item> all;
     const double text = lineHeight(type.small);
-    if (form == LegendForm::tight && tightAgesWidth(type) <= width) {
+    if (form != LegendForm::roomy && tightAgesWidth(type) <= width) {
         all.push_back({{tightAgesWidth(type), text}, [&](QPainter& p, const QRectF& r) { drawTightAges(p, r, palette, type); }});
     } else {
         double agesWidth = 16;
@@ -149,6 +149,7 @@ std::vector<Item> items(double width, const Palette& palette, const Type& type, 
     };
     for (const Stratum stratum : {Stratum::bedding, Stratum::food, Stratum::softened, Stratum::castings})
         withSwatch(Words::stratum(stratum), [&palette, stratum](QPainter& p, const QRectF& r) { drawSwatch(p, r, stratum, 150, palette); });
+    if (form == LegendForm::shades) return all;
     withSwatch(Words::worm(), [&palette](QPainter& p, const QRectF& r) { drawWorm(p, r.center(), r.width() * 0.8, palette); });
     for (const QString& words : {Words::ring(), Words::ratio(), Words::sump(), Words::bars()}) {
         const double room = std::min(width, textWidth(type.small, words) + 1);
@@ -162,7 +163,7 @@ std::vector<Item> items(double width, const Palette& palette, const Type& type, 
 template <class Place>
 double flow(const std::vector<Item>& all, double width, LegendForm form, Place place)
 {
-    const double between = form == LegendForm::tight ? 1 : 5;
+    const double between = form == LegendForm::roomy ? 5 : 1;
     double x = 0, y = 0, row = 0;
     for (const Item& item : all) {
         if (x > 0 && x + item.size.width() > width + 0.5) {

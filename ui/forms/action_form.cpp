@@ -22,7 +22,7 @@ public:
 };
 
 ActionForm::ActionForm(household::Household& household, FormKind kind, const QString& stack, std::optional<int> slot, QWidget* parent)
-    : QWidget{parent}, d_{std::make_unique<Private>(household, stack)}
+    : TypedForm{parent}, d_{std::make_unique<Private>(household, stack)}
 {
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
@@ -117,13 +117,13 @@ void ActionForm::record()
 
 void ActionForm::cancel()
 {
-    if (d_->ticket) return; // the write is under way; undo takes it back
+    if (d_->ticket || !mayGo()) return; // the write is under way; undo takes it back
     Q_EMIT finished();
 }
 
 void ActionForm::showEvent(QShowEvent* event)
 {
-    QWidget::showEvent(event);
+    TypedForm::showEvent(event);
     if (!event->spontaneous()) d_->sheet->focusFirst();
 }
 

@@ -4,8 +4,7 @@
 #include "core/reckoning/look_kind.h"
 #include "ui/forms/form_kind.h"
 #include "ui/forms/held_to_room.h"
-
-#include <QWidget>
+#include "ui/forms/typed_form.h"
 
 #include <memory>
 #include <optional>
@@ -16,7 +15,7 @@ namespace tierloam::forms {
 /// Usual amounts and the last choices are filled in and the date is today until changed. Enter records, Esc gives up.
 /// It says in words what is wrong with a field, why a step is impossible, and which tray the entry falls to on its date.
 /// When a write fails it keeps its contents and says why. The owner shows it and lets it go by deleteLater() on finished().
-class ActionForm : public QWidget, public HeldToRoom {
+class ActionForm : public TypedForm, public HeldToRoom {
     Q_OBJECT
 
 public:
@@ -34,8 +33,7 @@ public:
     void propose(const journal::Action& action);
     /// What it is opened to read: that field takes the focus.
     void askFor(reckoning::LookKind look);
-    /// True once anything was typed or chosen, so that the owner does not throw it away at a stray click.
-    bool touched() const;
+    bool touched() const override;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
     int holdTo(int height, int width) override;
@@ -43,14 +41,11 @@ public:
 public Q_SLOTS:
     /// As the Record button: checks, then writes; finished() follows once it is durable.
     void record();
-    /// As the Cancel button.
-    void cancel();
+    void cancel() override;
 
 Q_SIGNALS:
     /// The entries are durable on disk; comes just before finished().
     void recorded(const std::vector<tierloam::journal::EntryId>& ids);
-    /// Done or given up: the form may go.
-    void finished();
 
 protected:
     void showEvent(QShowEvent* event) override;

@@ -37,6 +37,8 @@ public:
     virtual QString eventWord() const { return {}; }
     /// The field of what is to be read; nullptr when the form asks nothing of it.
     virtual ui::Field* fieldFor(reckoning::LookKind look) const { static_cast<void>(look); return nullptr; }
+    /// Another amount in the place of the typed one; for kinds whose amount may be doubted.
+    virtual void takeAmount(const Amount& amount) { static_cast<void>(amount); }
     /// For an editor: no companion, nothing of the usual filled in.
     virtual void forEditing() {}
 

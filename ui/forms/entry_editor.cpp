@@ -23,6 +23,7 @@ public:
     QPushButton* takeOut = nullptr;
     std::optional<household::Ticket> ticket;
     bool apart = false;                  ///< changed elsewhere in what was changed here too, and nobody has been told yet
+    bool gone = false;                   ///< taken out of the journal meanwhile; undo or redo may bring it back
 
     void follow();
     QString label() const
@@ -38,13 +39,19 @@ void EntryEditor::Private::follow()
     if (sheet->isBusy()) return; // it is this editor that changes it
     const auto view = household.journal();
     const auto now = std::ranges::find(view->entries, before.id, &journal::Entry::id);
-    if (now == view->entries.end() || *now == before) return;
+    if (const bool missing = now == view->entries.end(); missing || gone) {
+        gone = missing;
+        sheet->setProblem(gone ? EntryEditor::tr("This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.") : QString{});
+        sheet->setAcceptEnabled(!gone && !household.readOnly());
+        takeOut->setEnabled(!gone && !household.readOnly());
+    }
+    if (gone || *now == before) return;
     if (!sheet->rebase(*now)) apart = true;
     before = *now;
 }
 
 EntryEditor::EntryEditor(household::Household& household, journal::EntryId entry, QWidget* parent)
-    : QWidget{parent}, d_{std::make_unique<Private>(household)}
+    : TypedForm{parent}, d_{std::make_unique<Private>(household)}
 {
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
@@ -115,7 +122,7 @@ int EntryEditor::holdTo(int height, int width)
 
 void EntryEditor::save()
 {
-    if (!d_->sheet || d_->ticket || d_->household.readOnly() || !d_->sheet->check()) return;
+    if (!d_->sheet || d_->ticket || d_->gone || d_->household.readOnly() || !d_->sheet->check()) return;
     if (std::exchange(d_->apart, false)) {
         d_->sheet->setProblem(tr("Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc."));
         return;
@@ -138,13 +145,13 @@ void EntryEditor::save()
 
 void EntryEditor::cancel()
 {
-    if (d_->ticket) return;
+    if (d_->ticket || !mayGo()) return;
     Q_EMIT finished();
 }
 
 void EntryEditor::removeEntry()
 {
-    if (!d_->sheet || d_->ticket || d_->household.readOnly()) return;
+    if (!d_->sheet || d_->ticket || d_->gone || d_->household.readOnly()) return;
     journal::Edit edit;
     edit.deleted.push_back(d_->before.id);
     if (const QString refusal = d_->household.refusalOf(edit); !refusal.isEmpty()) {
@@ -158,7 +165,7 @@ void EntryEditor::removeEntry()
 
 void EntryEditor::showEvent(QShowEvent* event)
 {
-    QWidget::showEvent(event);
+    TypedForm::showEvent(event);
     if (d_->sheet && !event->spontaneous()) d_->sheet->focusFirst();
 }
 

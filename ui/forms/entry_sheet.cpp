@@ -1,18 +1,14 @@
 #include "ui/forms/entry_sheet.h"
 
-#include "core/advice/too_early.h"
-#include "core/exchange/refusal_text.h"
-#include "core/reckoning/crowding.h"
 #include "ui/common/choice_field.h"
 #include "ui/common/date_field.h"
-#include "ui/common/dates.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/formats.h"
-#include "ui/forms/drain_doubt.h"
+#include "ui/forms/said_ahead.h"
+#include "ui/forms/slot_choices.h"
 #include "ui/forms/tray_lift.h"
-#include "ui/forms/food_room.h"
-#include "ui/forms/tray_words.h"
 
+#include <QPushButton>
 #include <QSet>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -37,48 +33,6 @@ QStringList notesLately(const journal::Entries& entries)
         notes << note;
     }
     return notes;
-}
-
-/// What an empty slot stands for, for the kinds that take one.
-enum class SlotMeans { nothing, fedTray, wholeStack, topTray, dryingTray };
-
-SlotMeans meaningOfEmptySlot(FormKind kind)
-{
-    switch (kind) {
-    case FormKind::feed:
-    case FormKind::cover:
-    case FormKind::water:
-    case FormKind::stock:
-    case FormKind::check: return SlotMeans::fedTray;
-    case FormKind::reading:
-    case FormKind::weigh:
-    case FormKind::count:
-    case FormKind::remove: return SlotMeans::wholeStack;
-    case FormKind::trayWeight: return SlotMeans::topTray;
-    case FormKind::harvest: return SlotMeans::dryingTray;
-    case FormKind::bedding: return SlotMeans::fedTray; // never left empty: that would put a tray on top
-    default: return SlotMeans::nothing;
-    }
-}
-
-/// The entry itself in the journal after the edit: by id, or the last of its day that is new.
-std::optional<std::size_t> indexOf(const journal::Entries& after, const journal::Entry& entry)
-{
-    for (std::size_t i = after.size(); i-- > 0;) {
-        if (entry.id != journal::EntryId::none ? after[i].id == entry.id
-                                               : after[i].id == journal::EntryId::none && after[i].action == entry.action && after[i].date == entry.date) {
-            return i;
-        }
-    }
-    return std::nullopt;
-}
-
-const journal::Step* stepOf(const journal::StackHistory& history, std::size_t index)
-{
-    for (const journal::Step& step : history.steps) {
-        if (step.entry == index && !step.incoming) return &step;
-    }
-    return nullptr;
 }
 
 constexpr int pauseMs = 120; // looking ahead replays the journal: once per pause in the typing is enough
@@ -138,6 +92,7 @@ void EntrySheet::build()
     ahead_.setSingleShot(true);
     connect(&ahead_, &QTimer::timeout, this, &EntrySheet::lookAhead);
     connect(grid_, &FieldGrid::edited, this, &EntrySheet::noteEdited);
+    connect(this, &FormShell::insteadWanted, this, &EntrySheet::takeInstead);
     if (slot_) connect(slot_, &ui::Field::edited, this, [this] { body_->follow(context_.standing(day()), slot()); });
     connect(date_, &ui::Field::edited, this, &EntrySheet::refreshTrays);
     // Another entry, a foreign write or new estimates: what is said ahead must hold for the journal as it is.
@@ -230,28 +185,8 @@ void EntrySheet::propose(const journal::Action& action)
 /// The trays as they stood on the day of the entry; what was chosen stays chosen, also when it is not there on that day.
 void EntrySheet::refreshTrays()
 {
-    const journal::Standing* standing = context_.standing(day());
-    if (slot_) {
-        const std::optional<int> chosen = slot_->list()->count() ? slot() : clickedSlot_;
-        slot_->clearChoices();
-        const SlotMeans empty = meaningOfEmptySlot(kind_);
-        const std::optional<int> fed = standing ? standing->feedSlot() : std::nullopt;
-        if (empty == SlotMeans::fedTray && kind_ != FormKind::bedding) slot_->addChoice(fed ? tr("the one being fed (slot %1)").arg(*fed) : tr("the one being fed"));
-        if (empty == SlotMeans::wholeStack || empty == SlotMeans::nothing) slot_->addChoice(tr("the whole stack"));
-        if (empty == SlotMeans::topTray) slot_->addChoice(tr("the top one"));
-        if (empty == SlotMeans::dryingTray && standing && standing->drying) slot_->addChoice(tr("the drying one (slot %1)").arg(standing->trays()));
-        for (int i = standing ? standing->trays() : 0; i >= 1; --i) {
-            const journal::Batch& batch = context_.history()->batch(standing->batchIn(i));
-            slot_->addChoice(tr("slot %1: tray %2, %3").arg(i).arg(batch.tray).arg(ui::daysShort(daysBetween(batch.bedded, day()))), i);
-        }
-        if (chosen && !(standing && standing->has(*chosen))) slot_->addChoice(tr("slot %1, which is not there that day").arg(*chosen), *chosen);
-        if (chosen) slot_->setValue(*chosen);
-        else if (kind_ == FormKind::bedding && fed) slot_->setValue(*fed);
-        else slot_->list()->setCurrentIndex(0);
-        // A whole harvest of a tray that was never dried must say which: the bottom one is the one that is meant.
-        if (kind_ == FormKind::harvest && !chosen && standing && !standing->drying) slot_->setValue(1);
-    }
-    body_->follow(standing, slot());
+    if (slot_) fillSlots(*slot_, kind_, context_, day(), slot_->list()->count() ? slot() : clickedSlot_);
+    body_->follow(context_.standing(day()), slot());
 }
 
 void EntrySheet::refreshCautions()
@@ -339,7 +274,10 @@ void EntrySheet::lookAhead()
         return;
     }
     const journal::Edit ahead = edit();
-    setDoubt(doubtText());
+    const Intended intended{kind_, edited_.has_value(), day(), slot()};
+    const Doubt doubt = doubtOf(context_, intended, body_->action());
+    instead_ = doubt.instead;
+    setDoubt(doubt.words, instead_ ? tr("Make it %1").arg(ui::amountText(*instead_)) : QString{});
     const journal::EditEffect effect = journal::applyEdit(context_.journal->entries, ahead);
     if (effect.refusal) {
         // While a field is still wrong or empty the refusal may be of that; the field speaks for itself.
@@ -348,64 +286,17 @@ void EntrySheet::lookAhead()
         setEffect(whole ? tr("Not possible so: %1").arg(household_.refusalOf(ahead)) : QString{});
         return;
     }
-    setEffect(effectText(effect, ahead));
+    setEffect(effectText(context_, intended, effect, edited_ ? ahead.replaced.front() : ahead.added.front()));
 }
 
-QString EntrySheet::effectText(const journal::EditEffect& effect, const journal::Edit& edit) const
+/// The amount that is not doubted stands in the place of the typed one; it is recorded by another press, as any other.
+void EntrySheet::takeInstead()
 {
-    QStringList lines;
-    const journal::Entry& entry = edited_ ? edit.replaced.front() : edit.added.front();
-    if (const auto index = indexOf(effect.after, entry)) {
-        const journal::Replay after = journal::replay(effect.after);
-        const journal::StackHistory* history = after.stack(entry.stack);
-        const journal::Step* step = history ? stepOf(*history, *index) : nullptr;
-        if (step) lines.append(stepText(*history, *step, entry));
-    }
-    lines.append(standText());
-    lines.append(exchange::movedText(effect, exchange::entryWords));
-    lines.removeAll(QString{});
-    return lines.join(QLatin1Char('\n'));
-}
-
-/// Why a step of the stack's life would be too early, and when it would be right; it stands in nobody's way.
-QString EntrySheet::earlyText() const
-{
-    const reckoning::StackReckoning* stack = context_.estimates();
-    if (edited_ || !stack || day() != context_.today) return {};
-    const auto step = kind_ == FormKind::addTray ? std::optional{advice::LifeStep::addTray}
-        : kind_ == FormKind::rotate              ? std::optional{advice::LifeStep::lift}
-        : kind_ == FormKind::harvest             ? std::optional{advice::LifeStep::take}
-                                                 : std::nullopt;
-    const journal::Standing* standing = context_.standing(day());
-    const bool between = kind_ == FormKind::harvest && slot().value_or(1) > 1 && standing != nullptr && standing->dryingSlot() != slot();
-    const auto early = step && !between ? advice::tooEarly(*stack, *step) : std::nullopt;
-    return early ? tr("%1: %2.").arg(QString::fromStdString(early->text), QString::fromStdString(early->because)) : QString{};
-}
-
-/// Worms that the trays of that day cannot carry are mostly a slip of the pen or of the unit.
-QString EntrySheet::doubtText() const
-{
-    const journal::Standing* standing = context_.standing(day());
-    if (!standing) return {};
-    if (kind_ == FormKind::drain || kind_ == FormKind::flush) return drainDoubtText(body_->action(), *standing);
-    if (kind_ != FormKind::stock) return {};
-    const Amount put = std::get<journal::Stock>(body_->action()).worms;
-    const Mass most = reckoning::mostWorms(standing->settings.area * std::max(1, standing->trays()));
-    return put.mass() && *put.mass() > most ? tr("%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?").arg(ui::amountText(put), ui::massText(most.base())) : QString{};
-}
-
-/// For the steps of a turn: how far the tray is, in numbers.
-QString EntrySheet::standText() const
-{
-    if (const QString early = earlyText(); !early.isEmpty()) return early;
-    if (kind_ == FormKind::feed && !edited_ && day() == context_.today) return foodRoomText(context_, std::get<journal::Feed>(body_->action()), slot());
-    if (edited_ || (kind_ != FormKind::rotate && kind_ != FormKind::harvest)) return {};
-    const journal::Standing* standing = context_.standing(day());
-    if (!standing) return {};
-    const std::optional<int> meant = kind_ == FormKind::rotate ? std::optional{1} : slot() ? slot() : standing->dryingSlot();
-    const reckoning::TrayEstimate* tray = meant ? context_.tray(*meant) : nullptr;
-    if (!tray) return {};
-    return tr("Ready %1; feed-to-cast %2.").arg(ui::percentText(tray->readyProbability), ui::ratioBand(tray->feedToCast));
+    if (!instead_) return;
+    body_->takeAmount(*instead_);
+    noteEdited();
+    lookAhead();
+    acceptButton()->setFocus(Qt::OtherFocusReason);
 }
 
 void EntrySheet::focusFirst()

@@ -56,10 +56,7 @@ private:
     journal::Entry entryWith(const journal::Action& action) const;
     Day day() const;
     bool hasSlot() const;
-    QString earlyText() const;
-    QString standText() const;
-    QString doubtText() const;
-    QString effectText(const journal::EditEffect& effect, const journal::Edit& edit) const;
+    void takeInstead();
 
     household::Household& household_;
     FormKind kind_;
@@ -74,6 +71,7 @@ private:
     QTimer ahead_;
     bool touched_ = false;
     ui::Field* asked_ = nullptr;
+    std::optional<Amount> instead_;  ///< what is not doubted
 };
 
 }

@@ -77,6 +77,13 @@ public:
         return journal::Cover{cover_->amount().value, paper_->material().value.value_or(std::string{})};
     }
 
+    void takeAmount(const Amount& amount) override
+    {
+        amount_->setAmount(amount);
+        amount_->check();
+        sayMass();
+    }
+
     void forEditing() override
     {
         editing_ = true;
@@ -132,16 +139,17 @@ public:
     void fill(const journal::Action& action) override
     {
         const auto& cover = std::get<journal::Cover>(action);
-        leftOut_ = !cover.paper;
-        amount_->setAmount(cover.paper.value_or(usualCover));
+        amount_->setAmount(cover.paper);
+        if (!cover.paper) { // an amount that was left out stays left out
+            amount_->setRequired({});
+            amount_->setHint(tr("not noted; reckoned as about %1").arg(ui::amountText(ui::roundAmount(usualCover))));
+        }
         material_->setMaterial(cover.material);
     }
 
     journal::Action action() const override
     {
-        std::optional<Amount> paper = amount_->amount().value;
-        if (leftOut_ && paper == usualCover) paper.reset(); // an amount that was left out stays left out
-        return journal::Cover{paper, material_->material().value.value_or(std::string{})};
+        return journal::Cover{amount_->amount().value, material_->material().value.value_or(std::string{})};
     }
 
     const materials::Material* material() const override { return material_->row(); }
@@ -149,7 +157,6 @@ public:
 private:
     AmountField* amount_ = nullptr;
     MaterialField* material_ = nullptr;
-    bool leftOut_ = false;
 };
 
 class WaterBody final : public Body {

@@ -59,6 +59,10 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     problem_->hide();
     buttons_ = new QHBoxLayout;
     buttons_->setSpacing(8);
+    instead_ = ui::makeButton({}, ui::Tone::amber, this);
+    instead_->setObjectName(QStringLiteral("formInstead"));
+    instead_->hide();
+    buttons_->addWidget(instead_);
     buttons_->addStretch(1);
     cancel_ = ui::makeButton(tr("Cancel"), ui::Tone::plain, this);
     cancel_->setObjectName(QStringLiteral("cancel"));
@@ -80,6 +84,7 @@ FormShell::FormShell(QWidget* parent) : QWidget{parent}
     setSizePolicy(policy);
     connect(accept_, &QPushButton::clicked, this, &FormShell::accepted);
     connect(cancel_, &QPushButton::clicked, this, &FormShell::cancelled);
+    connect(instead_, &QPushButton::clicked, this, &FormShell::insteadWanted);
 }
 
 void FormShell::setTitle(const QString& title)
@@ -133,8 +138,11 @@ QString FormShell::effect() const
     return effect_->text();
 }
 
-void FormShell::setDoubt(const QString& words)
+void FormShell::setDoubt(const QString& words, const QString& instead)
 {
+    instead_->setText(instead);
+    instead_->setHidden(words.isEmpty() || instead.isEmpty());
+    instead_->setAccessibleDescription(words);
     doubt_->setText(words.isEmpty() ? QString{} : tr("Look again: %1").arg(words));
     doubt_->setHidden(words.isEmpty());
     if (problem().isEmpty()) accept_->setAccessibleDescription(doubt_->text());

@@ -38,7 +38,8 @@ public:
     void setEffectProminent();
     QString effect() const;
     /// What is likely a slip, in words that begin with saying so; it stands in nobody's way.
-    void setDoubt(const QString& words);
+    /// With `instead` a button of that name stands beside the others, which asks for what is not doubted.
+    void setDoubt(const QString& words, const QString& instead = {});
     QString doubt() const;
     /// What stands against it, in words.
     void setProblem(const QString& words);
@@ -62,6 +63,7 @@ public:
 Q_SIGNALS:
     void accepted();
     void cancelled();
+    void insteadWanted();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -82,6 +84,7 @@ private:
     QHBoxLayout* buttons_ = nullptr;
     QPushButton* accept_ = nullptr;
     QPushButton* cancel_ = nullptr;
+    QPushButton* instead_ = nullptr;
     QString acceptText_;
     bool busy_ = false;
     std::optional<int> told_; ///< the height that its place can give; nothing: it has what it has

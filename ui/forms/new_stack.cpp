@@ -80,7 +80,6 @@ public:
     ui::DateField* date = nullptr;
     bool amountTyped = false;
     bool touched = false;
-    std::function<bool()> mayThrowAway;
     QString doubted; ///< what was said to look at again when it was to be recorded: a second press stands by it
     std::optional<household::Ticket> ticket;
 };
@@ -265,7 +264,7 @@ journal::Entries NewStack::Private::entries() const
     return list;
 }
 
-NewStack::NewStack(household::Household& household, QWidget* parent) : QWidget{parent}
+NewStack::NewStack(household::Household& household, QWidget* parent) : TypedForm{parent}
 {
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
@@ -318,11 +317,6 @@ bool NewStack::touched() const
     return d_->touched;
 }
 
-void NewStack::setMayThrowAway(std::function<bool()> ask)
-{
-    d_->mayThrowAway = std::move(ask);
-}
-
 int NewStack::heightForWidth(int width) const
 {
     return layout()->heightForWidth(width);
@@ -361,14 +355,13 @@ void NewStack::record()
 
 void NewStack::cancel()
 {
-    if (d_->ticket) return;
-    if (d_->touched && d_->mayThrowAway && !d_->mayThrowAway()) return;
+    if (d_->ticket || !mayGo()) return;
     Q_EMIT finished();
 }
 
 void NewStack::showEvent(QShowEvent* event)
 {
-    QWidget::showEvent(event);
+    TypedForm::showEvent(event);
     if (!event->spontaneous()) d_->grid->focusFirst();
 }
 

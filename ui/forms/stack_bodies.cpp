@@ -162,6 +162,8 @@ public:
     }
 
     void forEditing() override { editing_ = true; }
+    /// A bed that is not as warm as expected: the figure that the set-up holds for it.
+    ui::Field* fieldFor(reckoning::LookKind look) const override { return look == reckoning::LookKind::bedTemperature ? temp_ : nullptr; }
     bool isAboutCold() const override { return place_->chosen<journal::Place>() != journal::Place::indoors; }
 
 private:

@@ -33,11 +33,8 @@ EntrySeries::EntrySeries(household::Household& household, const QString& stack, 
     line_->setText(tr("Enter records and opens the next; Esc ends."));
     fillStacks(stack);
     fillKinds(kind);
-    connect(stack_, &ui::Field::edited, this, [this] {
-        fillKinds(kind_->chosen<forms::FormKind>().value_or(forms::FormKind::feed));
-        openForm(*kind_->chosen<forms::FormKind>(), stack_->value().toString());
-    });
-    connect(kind_, &ui::Field::edited, this, [this] { openForm(*kind_->chosen<forms::FormKind>(), stack_->value().toString()); });
+    connect(stack_, &ui::Field::edited, this, &EntrySeries::chooseAnew);
+    connect(kind_, &ui::Field::edited, this, &EntrySeries::chooseAnew);
     if (const auto first = kind_->chosen<forms::FormKind>()) openForm(*first, stack_->value().toString());
     else line_->setText(tr("There is no stack yet; start one on the shelf."));
 }
@@ -52,7 +49,25 @@ EntrySeries::EntrySeries(household::Household& household, const journal::Entry& 
     form_->propose(like.action);
 }
 
+const forms::TypedForm* EntrySeries::form() const { return form_; }
+
 bool EntrySeries::touched() const { return form_ && form_->touched(); }
+
+void EntrySeries::setMayThrowAway(forms::MayThrowAway ask)
+{
+    mayThrowAway_ = std::move(ask);
+    if (form_) form_->setMayThrowAway(mayThrowAway_);
+}
+
+/// The form of the stack and act that are chosen now, unless what was typed into the one before is to stay: then the choices go back to it.
+void EntrySeries::chooseAnew()
+{
+    const auto kind = kind_->chosen<forms::FormKind>().value_or(forms::FormKind::feed);
+    const bool stays = form_ && !form_->mayGo();
+    if (stays) stack_->setValue(form_->stack());
+    fillKinds(stays ? form_->kind() : kind);
+    if (!stays) openForm(*kind_->chosen<forms::FormKind>(), stack_->value().toString());
+}
 
 void EntrySeries::fillStacks(const QString& chosen)
 {
@@ -85,6 +100,7 @@ void EntrySeries::openForm(forms::FormKind kind, const QString& stack, std::opti
     }
     again_ = false;
     form_ = new forms::ActionForm{household_, kind, stack, slot, this};
+    form_->setMayThrowAway(mayThrowAway_);
     if (day_) form_->setDay(*day_);
     rows_->addWidget(form_, 1);
     connect(form_, &forms::ActionForm::recorded, this, [this](const std::vector<journal::EntryId>& ids) {

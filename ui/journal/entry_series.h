@@ -2,8 +2,7 @@
 
 #include "core/household/household.h"
 #include "ui/forms/form_kind.h"
-
-#include <QWidget>
+#include "ui/forms/typed_form.h"
 
 #include <vector>
 
@@ -32,6 +31,9 @@ public:
     EntrySeries(household::Household& household, const journal::Entry& like, QWidget* parent = nullptr);
 
     bool touched() const;
+    const forms::TypedForm* form() const;
+    /// Asked before what was typed is thrown away, by Esc or by another stack or act.
+    void setMayThrowAway(forms::MayThrowAway ask);
     int recordedSoFar() const { return recorded_; }
 
 Q_SIGNALS:
@@ -39,6 +41,7 @@ Q_SIGNALS:
     void finished();
 
 private:
+    void chooseAnew();
     void fillStacks(const QString& chosen);
     void fillKinds(forms::FormKind chosen);
     void openForm(forms::FormKind kind, const QString& stack, std::optional<int> slot = std::nullopt);
@@ -49,6 +52,7 @@ private:
     ui::ChoiceField* kind_ = nullptr;
     QLabel* line_;
     forms::ActionForm* form_ = nullptr;
+    forms::MayThrowAway mayThrowAway_;
     std::optional<Day> day_;
     int recorded_ = 0;
     bool again_ = false;             ///< the form has recorded, so that another follows

@@ -119,7 +119,11 @@ struct Teller {
         parts << ofMaterial(a.food, a.material, journal::defaultFood);
         if (a.side) parts << sideWords(*a.side);
     }
-    void operator()(const journal::Cover& a) { parts << ofMaterial(a.paper.value_or(journal::defaultCoverAmount), a.material, journal::defaultCover); }
+    void operator()(const journal::Cover& a)
+    {
+        if (a.paper) parts << ofMaterial(*a.paper, a.material, journal::defaultCover);
+        else parts << ui::materialText(a.material.empty() ? journal::defaultCover : std::string_view{a.material}) << JournalWords::tr("amount not noted");
+    }
     void operator()(const journal::Water& a) { parts << ui::amountText(a.poured); }
     void operator()(const journal::Routine& a)
     {

@@ -140,7 +140,7 @@ void JournalPage::takeJournal()
         table_->selectionModel()->setCurrentIndex(place, any ? QItemSelectionModel::NoUpdate : QItemSelectionModel::Select | QItemSelectionModel::Rows);
     }
     table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + theme_.px(12));
-    if (editor_ && model_->rowOf(editor_->entry()) < 0) closeEditor();
+    if (editor_ && !editor_->touched() && model_->rowOf(editor_->entry()) < 0) closeEditor(); // what was typed stays: the entry may come back
     taking_ = false;
     tellCount();
     room_->refit();

@@ -2,6 +2,7 @@
 
 #include "core/household/household.h"
 #include "ui/common/theme.h"
+#include "ui/forms/typed_form.h"
 
 #include <QItemSelection>
 #include <QWidget>
@@ -49,6 +50,8 @@ public:
     void choose(journal::EntryId id);
     /// Something was typed into the editor that has not been saved.
     bool editing() const;
+    /// Asked before what was typed into a form is thrown away; unset: it goes unasked.
+    void setMayThrowAway(forms::MayThrowAway ask) { mayThrowAway_ = std::move(ask); }
 
 public Q_SLOTS:
     void find();
@@ -78,7 +81,7 @@ private:
     void buildTable();
     void buildColumns();
     void showSeries(EntrySeries* series);
-    bool keepsTyped();
+    bool makesWay();
     void takeJournal();
     QItemSelection rowsOf(const std::vector<journal::EntryId>& ids) const;
     void fillStacks();
@@ -112,6 +115,7 @@ private:
     QWidget* editorBox_ = nullptr;
     forms::EntryEditor* editor_ = nullptr;
     EntrySeries* series_ = nullptr;
+    forms::MayThrowAway mayThrowAway_;
     bool stale_ = true;
     bool taking_ = false;            ///< while the table is filled anew
 };

@@ -27,10 +27,11 @@ void JournalPage::editChosen()
         if (const QList<QWidget*> stops = ui::readingOrder(editor_); !stops.isEmpty()) stops.front()->setFocus(Qt::ShortcutFocusReason);
         return;
     }
-    if (keepsTyped()) return;
+    if (!makesWay()) return;
     closeEditor();
     editor_ = new forms::EntryEditor{household_, ids.front(), editorBox_};
     editor_->setObjectName(QStringLiteral("entryEditor"));
+    editor_->setMayThrowAway(mayThrowAway_);
     editorBox_->layout()->addWidget(editor_);
     editorBox_->setMaximumWidth(theme_.px(720)); // a line of the form is not read across the whole window
     editorBox_->show();
@@ -43,25 +44,27 @@ void JournalPage::editChosen()
     QMetaObject::invokeMethod(table_, [this] { table_->scrollTo(table_->currentIndex()); }, Qt::QueuedConnection);
 }
 
-/// Says so when something typed below would be lost.
-bool JournalPage::keepsTyped()
+/// Another form is asked for in the place of the one below.
+bool JournalPage::makesWay()
 {
-    if (!editing()) return false;
-    Q_EMIT refused(tr("The entry below has been changed and is not saved. Save it or give it up first."));
-    return true;
+    if (!editing()) return true;
+    const forms::TypedForm* open = editor_ != nullptr ? static_cast<const forms::TypedForm*>(editor_) : series_->form();
+    if (mayThrowAway_ && open->mayGo()) return true;
+    if (const QList<QWidget*> stops = ui::readingOrder(editorBox_); !stops.isEmpty()) stops.front()->setFocus(Qt::OtherFocusReason);
+    return false;
 }
 
 void JournalPage::duplicateChosen()
 {
     const auto ids = chosen();
-    if (ids.size() != 1 || household_.readOnly() || keepsTyped()) return;
+    if (ids.size() != 1 || household_.readOnly() || !makesWay()) return;
     const journal::Entry* entry = model_->entryAt(model_->rowOf(ids.front()));
     if (entry) showSeries(new EntrySeries{household_, *entry, editorBox_});
 }
 
 void JournalPage::recordInRow()
 {
-    if (household_.readOnly() || keepsTyped()) return;
+    if (household_.readOnly() || !makesWay()) return;
     journal::Entry like;
     const auto ids = chosen();
     if (const journal::Entry* entry = ids.size() == 1 ? model_->entryAt(model_->rowOf(ids.front())) : nullptr) like = *entry;
@@ -74,6 +77,7 @@ void JournalPage::showSeries(EntrySeries* series)
 {
     closeEditor();
     series_ = series;
+    series_->setMayThrowAway(mayThrowAway_);
     editorBox_->layout()->addWidget(series);
     editorBox_->setMaximumWidth(theme_.px(720));
     editorBox_->show();

@@ -214,7 +214,7 @@ void MaterialsPage::tellCautions()
 
 void MaterialsPage::newMaterial()
 {
-    if (household_.readOnly() || editing()) return;
+    if (household_.readOnly() || !makesWay()) return;
     auto* form = new forms::ActionForm{household_, forms::FormKind::material, QString{}};
     const QString typed = words_->text().trimmed();
     if (!typed.isEmpty() && model_->rowOf(typed) < 0) form->propose(journal::OwnMaterial{typed.toStdString(), {}, {}, {}, {}, {}, {}});
@@ -232,7 +232,7 @@ void MaterialsPage::newMaterial()
 
 void MaterialsPage::editMaterial()
 {
-    if (!card_->material() || !card_->material()->own || household_.readOnly() || editing()) return;
+    if (!card_->material() || !card_->material()->own || household_.readOnly() || !makesWay()) return;
     const auto journal = household_.journal();
     journal::EntryId id = journal::EntryId::none; // the later in the journal rules
     for (const journal::Entry& entry : journal->entries) {
@@ -245,17 +245,22 @@ void MaterialsPage::editMaterial()
     showForm(form);
 }
 
-bool MaterialsPage::editing() const
+bool MaterialsPage::editing() const { return form_ && form_->touched(); }
+
+/// Another form is asked for in its place.
+bool MaterialsPage::makesWay()
 {
-    if (const auto* form = qobject_cast<const forms::ActionForm*>(form_)) return form->touched();
-    if (const auto* form = qobject_cast<const forms::EntryEditor*>(form_)) return form->touched();
+    if (!editing() || (mayThrowAway_ && form_->mayGo())) return true;
+    form_->setFocus(Qt::OtherFocusReason);
+    scroll_->ensureWidgetVisible(formBox_);
     return false;
 }
 
-void MaterialsPage::showForm(QWidget* form)
+void MaterialsPage::showForm(forms::TypedForm* form)
 {
     closeForm();
     form_ = form;
+    form_->setMayThrowAway(mayThrowAway_);
     static_cast<ui::Card*>(formBox_)->column()->addWidget(form);
     formBox_->show();
     form->show();

@@ -3,6 +3,7 @@
 #include "core/household/household.h"
 #include "ui/common/actions.h"
 #include "ui/common/theme.h"
+#include "ui/forms/typed_form.h"
 
 #include <QWidget>
 
@@ -56,6 +57,8 @@ public:
     void editMaterial();
     /// A form that was begun would be lost.
     bool editing() const;
+    /// Asked before what was typed into the form of an own material is thrown away; unset: it goes unasked.
+    void setMayThrowAway(forms::MayThrowAway ask) { mayThrowAway_ = std::move(ask); }
     void refreshNow();
 
     QTableView* table() const { return table_; }
@@ -90,7 +93,8 @@ private:
     void bringSumIntoSight();
     void tellChosen();
     void tellCautions();
-    void showForm(QWidget* form);
+    void showForm(forms::TypedForm* form);
+    bool makesWay();
     void closeForm();
     QStringList favourites() const;
 
@@ -112,7 +116,8 @@ private:
     NameColumn* names_ = nullptr;
     MaterialCard* card_ = nullptr;
     QWidget* formBox_ = nullptr;
-    QWidget* form_ = nullptr;
+    forms::TypedForm* form_ = nullptr;
+    forms::MayThrowAway mayThrowAway_;
     QStackedWidget* sums_ = nullptr;
     std::vector<QPushButton*> sumButtons_;
     std::array<Bench*, 4> benches_{};        ///< [sum]; nullptr until first asked for

@@ -16,6 +16,7 @@ namespace tierloam::materials_page {
 namespace {
 
 constexpr int leastLetters = 15;
+constexpr int mostLetters = 18; ///< of a word that must not be cut: an own name may be one word without an end
 constexpr int slack = 1; ///< px: whole pixels of a text and what a cell takes for it differ by fractions
 
 }
@@ -64,7 +65,7 @@ void NameColumn::measure()
 void NameColumn::setRoom(int width, int rowHeight)
 {
     if (whole_ == 0) return; // not measured yet
-    width = std::clamp(width, std::min(least_, table_.fontMetrics().averageCharWidth() * leastLetters + around_), whole_);
+    width = std::clamp(width, std::min(least_, table_.fontMetrics().averageCharWidth() * mostLetters + around_), whole_);
     if (width == width_ && rowHeight == rowHeight_) return;
     if (width != width_) lines_.clear();
     width_ = width;

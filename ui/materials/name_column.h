@@ -11,7 +11,7 @@ namespace tierloam::materials_page {
 class MaterialsFilter;
 
 /// The column of names in the table of materials. A name is read whole: the column is as wide as the longest where there is room for it; in less room
-/// names go on over further lines, and their rows are as high as that. Only where the longest word has no room, in large letters, it is cut; its tool tip has all of it.
+/// names go on over further lines, and their rows are as high as that. A word of more than 18 letters may be cut; its tool tip has all of it.
 class NameColumn : public QObject {
     Q_OBJECT
 
@@ -23,7 +23,7 @@ public:
     /// px of the longest name, and of the longest word.
     int whole() const { return whole_; }
     int least() const { return least_; }
-    /// Held to what is between 15 letters and the whole. `rowHeight`: of a row of one line, px.
+    /// Held to what is between the longest word, of 18 letters at most, and the whole. `rowHeight`: of a row of one line, px.
     void setRoom(int width, int rowHeight);
 
 private:

@@ -1,6 +1,5 @@
 #include "ui/shelf/legend_bar.h"
 
-#include "ui/drawing/legend.h"
 #include "ui/shelf/shelf_board.h"
 
 #include <QPainter>
@@ -12,7 +11,7 @@ namespace tierloam::shelf {
 namespace {
 
 constexpr int above = 4, below = 2;
-constexpr double mostOfView = 1.0 / 6.0;
+constexpr double mostOfView = 1.0 / 6.0, mostOfViewForShades = 1.0 / 3.0;
 
 }
 
@@ -28,8 +27,15 @@ void LegendBar::follow()
 {
     const QSize view = parentWidget()->size();
     const QRect own = board_.legend().toAlignedRect().translated(board_.mapTo(parentWidget(), QPoint{}));
-    const int height = own.height() + above + below;
-    const bool away = board_.legend().isNull() || board_.compact() || own.bottom() < view.height() || height > view.height() * mostOfView;
+    int height = own.height() + above + below;
+    form_ = board_.legendForm();
+    double most = view.height() * mostOfView;
+    if (height > most) {
+        form_ = drawing::LegendForm::shades;
+        height = static_cast<int>(std::ceil(drawing::legendHeight(board_.legend().width(), drawing::Type::from(board_.font()), form_))) + above + below;
+        most = view.height() * mostOfViewForShades;
+    }
+    const bool away = board_.legend().isNull() || board_.compact() || own.bottom() < view.height() || height > most;
     setHidden(away);
     if (away) return;
     setGeometry(0, view.height() - height, view.width(), height);
@@ -44,7 +50,7 @@ void LegendBar::paintEvent(QPaintEvent*)
     painter.fillRect(QRect{0, 0, width(), 1}, theme_.palette().line);
     const QRectF legend = board_.legend();
     const double margin = std::max(0.0, (width() - legend.width()) / 2);
-    drawing::drawLegend(painter, {margin, above, legend.width(), legend.height()}, theme_.palette(), drawing::Type::from(board_.font()), board_.legendForm());
+    drawing::drawLegend(painter, {margin, above, legend.width(), legend.height()}, theme_.palette(), drawing::Type::from(board_.font()), form_);
 }
 
 }

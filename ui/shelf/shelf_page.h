@@ -4,6 +4,7 @@
 #include "ui/common/actions.h"
 #include "ui/common/theme.h"
 #include "ui/forms/form_kind.h"
+#include "ui/forms/typed_form.h"
 #include "ui/shelf/part_story.h"
 #include "ui/shelf/shelf_model.h"
 
@@ -57,17 +58,18 @@ public:
     /// Writes the usual amount down for today: feed (with its usual cover), water or drain. Other kinds open their form.
     /// With `onlyWhatIsBorne` a feeding is cut to what the stack bears this week.
     void recordUsual(const QString& stack, forms::FormKind kind, bool onlyWhatIsBorne = false);
-    /// Opens a form in place; false when a form that was begun is open and stays.
+    /// Opens a form in place; false when a form that was begun is open and stays: whoever began it is asked.
     bool openForm(const QString& stack, forms::FormKind kind, std::optional<int> slot = std::nullopt);
     /// The feed form with that feeding and day filled in; false as above.
     bool openFeeding(const QString& stack, Day day, const journal::Feed& feed);
     /// The form of that action's kind with it filled in, for today; false as above.
     bool openProposed(const QString& stack, const journal::Action& action, std::optional<int> slot = std::nullopt);
-    /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
+    /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false when a form that was begun is open: a click on
+    /// the drawing asks nothing.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();
-    /// Asked before a form for a new stack that was begun is given up; it has some eighteen fields.
-    void setMayThrowAway(std::function<bool()> ask) { mayThrowAway_ = std::move(ask); }
+    /// Asked before a form that was begun is given up; unset: it stays where another would open, and goes by its own Cancel and Esc.
+    void setMayThrowAway(forms::MayThrowAway ask) { mayThrowAway_ = std::move(ask); }
     /// Puts a stack where `place` others stand before it; the order is kept with the household.
     void moveStack(const QString& stack, int place);
     /// Closes the panel or form; one that was begun stays unless `force`.
@@ -99,8 +101,10 @@ private:
     void makeActions();
     void enableActions();
     void act(ui::ActionId id);
+    forms::TypedForm* form() const; ///< that is open; nullptr: none, or a panel
     bool formBegun() const;
-    void showForm(QWidget* form);
+    bool makesWay();
+    void showForm(forms::TypedForm* form);
     int aroundHeight() const;
     void giveRoom(const QWidget* content);
     int roomFor(const QWidget* content) const;
@@ -117,7 +121,7 @@ private:
     Day shown_{};
     bool followsToday_ = true;      ///< the slider is at its end
     bool stale_ = true;
-    std::function<bool()> mayThrowAway_;
+    forms::MayThrowAway mayThrowAway_;
     std::map<ui::ActionId, QAction*> actions_;
     std::map<household::Ticket, QString> asked_; ///< one-click records on their way, by what they are called
 

@@ -58,15 +58,24 @@ void ShelfPage::keepSelectedInView()
     }
 }
 
+forms::TypedForm* ShelfPage::form() const { return qobject_cast<forms::TypedForm*>(host_->content()); }
+
 bool ShelfPage::formBegun() const
 {
-    if (const auto* form = qobject_cast<forms::ActionForm*>(host_->content())) return form->touched();
-    if (const auto* form = qobject_cast<forms::NewStack*>(host_->content())) return form->touched();
+    return form() && form()->touched();
+}
+
+/// Another form is asked for in its place.
+bool ShelfPage::makesWay()
+{
+    if (!formBegun() || (mayThrowAway_ && form()->mayGo())) return true;
+    host_->content()->setFocus(Qt::OtherFocusReason);
     return false;
 }
 
-void ShelfPage::showForm(QWidget* form)
+void ShelfPage::showForm(forms::TypedForm* form)
 {
+    form->setMayThrowAway(mayThrowAway_);
     form->setProperty("scrollsItself", true);
     giveRoom(form);
     host_->show(form); // which takes the focus to its first field
@@ -75,10 +84,7 @@ void ShelfPage::showForm(QWidget* form)
 
 bool ShelfPage::openForm(const QString& stack, FormKind kind, std::optional<int> slot)
 {
-    if (formBegun()) {
-        host_->content()->setFocus(Qt::OtherFocusReason);
-        return false;
-    }
+    if (!makesWay()) return false;
     chooseStack(stack);
     auto* form = new forms::ActionForm{household_, kind, stack, slot};
     if (shown_ < household_.today()) form->setDay(shown_);
@@ -111,12 +117,8 @@ bool ShelfPage::openProposed(const QString& stack, const journal::Action& action
 
 bool ShelfPage::openNewStack()
 {
-    if (formBegun()) {
-        host_->content()->setFocus(Qt::OtherFocusReason);
-        return false;
-    }
+    if (!makesWay()) return false;
     auto* form = new forms::NewStack{household_};
-    form->setMayThrowAway(mayThrowAway_);
     connect(form, &forms::NewStack::started, this, [this](const QString& stack) {
         showDay(household_.today());
         chooseStack(stack);

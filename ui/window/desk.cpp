@@ -3,8 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
 #include "ui/common/seams.h"
-#include "ui/forms/action_form.h"
-#include "ui/forms/new_stack.h"
+#include "ui/forms/typed_form.h"
 #include "ui/handbook/handbook_page.h"
 #include "ui/journal/journal_page.h"
 #include "ui/materials/materials_page.h"
@@ -253,10 +252,8 @@ void Desk::showHarvest()
 
 bool Desk::anythingTyped() const
 {
-    const QWidget* content = shelf_->host()->content();
-    if (const auto* form = qobject_cast<const forms::ActionForm*>(content); form && form->touched()) return true;
-    if (const auto* form = qobject_cast<const forms::NewStack*>(content); form && form->touched()) return true;
-    return journal_->editing() || materials_->editing();
+    const auto* form = qobject_cast<const forms::TypedForm*>(shelf_->host()->content());
+    return (form && form->touched()) || journal_->editing() || materials_->editing();
 }
 
 void Desk::placeDue()

@@ -78,8 +78,9 @@ void Desk::openFormFor(const advice::Advice& advice)
     const auto look = lookOf(advice);
     const auto open = [&](forms::FormKind kind, std::optional<int> slot) {
         showPage(Page::shelf);
-        if (!shelf_->openForm(stack, kind, slot) || !look) return;
-        if (auto* form = qobject_cast<forms::ActionForm*>(shelf_->host()->content())) form->askFor(*look);
+        if (!shelf_->openForm(stack, kind, slot)) return;
+        const auto field = advice.ofTheSetUp ? std::optional{reckoning::LookKind::bedTemperature} : look;
+        if (auto* form = qobject_cast<forms::ActionForm*>(shelf_->host()->content()); form && field) form->askFor(*field);
     };
     using Code = advice::Code;
     using forms::FormKind;
@@ -105,6 +106,7 @@ void Desk::openFormFor(const advice::Advice& advice)
     case Code::staleRecord: open(FormKind::check, advice.slot ? advice.slot : standing ? standing->feedSlot() : std::nullopt); return;
     case Code::recordDisagrees:
         if (advice.wormsMissing) open(FormKind::stock, std::nullopt);
+        else if (advice.ofTheSetUp) open(FormKind::setup, std::nullopt);
         else if (advice.unwritten) writeUnwritten(stack, *advice.unwritten);
         else if (advice.entry) checkEntry(journal::EntryId{*advice.entry});
         return;

@@ -142,6 +142,7 @@ QString DueList::actName(const advice::Advice& advice, bool drying)
     case advice::Code::dryingLong: return tr("Take");
     case advice::Code::recordDisagrees:
         if (advice.wormsMissing) return tr("Stock", "worms, to be put in");
+        if (advice.ofTheSetUp) return tr("Correct", "the set-up of a stack");
         return advice.unwritten ? tr("Write", "a feeding into the journal") : tr("Check");
     }
     return {};

@@ -7,6 +7,7 @@
 #include "ui/exchange/journal_sheet_view.h"
 #include "ui/forms/welcome.h"
 #include "ui/journal/journal_page.h"
+#include "ui/materials/materials_page.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/trends/trends_page.h"
 #include "ui/window/demo.h"
@@ -173,9 +174,12 @@ void MainWindow::makeDesk()
     body_->addWidget(desk_);
     body_->setCurrentWidget(desk_);
     if (desktop_ != nullptr && !isDemo(household_->path())) dueNotice_ = new DueNotice{*desk_->due(), *household_, settings_, *desktop_, desk_};
-    desk_->shelf()->setMayThrowAway([this] {
-        return dialogs_.ask(this, tr("Not recorded yet"), tr("The form for a new stack holds something that has not been recorded. It is lost when the form is closed."), tr("Close the form"));
-    });
+    const forms::MayThrowAway ask = [this](const QString& form) {
+        return dialogs_.ask(this, tr("Not recorded yet"), tr("The form «%1» holds something that has not been recorded. It is lost when the form is closed.").arg(form), tr("Close the form"));
+    };
+    desk_->shelf()->setMayThrowAway(ask);
+    desk_->journal()->setMayThrowAway(ask);
+    desk_->materials()->setMayThrowAway(ask);
     connect(desk_->journal(), &journal_page::JournalPage::photosWanted, this, &MainWindow::showPhotos);
     connect(desk_, &Desk::trendsSaveAsked, this, &MainWindow::saveTrends);
     connect(desk_, &Desk::trendsPrintAsked, this, &MainWindow::printTrends);
