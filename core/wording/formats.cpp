@@ -1,5 +1,6 @@
 #include "core/wording/formats.h"
 
+#include "core/wording/percent.h"
 #include "core/wording/shown_unit.h"
 
 #include <QCoreApplication>
@@ -318,9 +319,17 @@ QString warmerText(double kelvin)
     return withUnit(numberText(shown, std::abs(shown - std::round(shown)) < 0.05 ? 0 : 1), us() ? Formats::tr("°F") : Formats::tr("°C"));
 }
 
+int percentShown(double fraction)
+{
+    const int rounded = static_cast<int>(std::lround(fraction * 100));
+    if (rounded == 100 && fraction < 0.9995) return 99;
+    if (rounded == 0 && fraction >= 0.0005) return 1;
+    return rounded;
+}
+
 QString percentText(double fraction)
 {
-    return Formats::tr("%1\u00a0%").arg(numberText(fraction * 100.0, 0));
+    return Formats::tr("%1\u00a0%").arg(numberText(percentShown(fraction), 0));
 }
 
 namespace {

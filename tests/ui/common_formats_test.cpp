@@ -1,6 +1,7 @@
 #include "ui/common/amount_field.h"
 #include "ui/common/figure_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/percent.h"
 
 #include <gtest/gtest.h>
 
@@ -260,6 +261,17 @@ TEST_F(Formats, PartOfAWhole)
     EXPECT_EQ(plain(volumeOf(1.42, 4)), "1.4 L of 4");
     EXPECT_EQ(plain(volumeOf(0.5, 3.8)), "0.5 L of 3.8");
     EXPECT_EQ(plain(percentText(0.934)), "93 %");
+}
+
+// One rule for texts, rings and buttons: a tray that is ready with 0.996 reads 99 % wherever it is told.
+TEST_F(Formats, NoShareIsToldAsWholeOrNothingUnlessItIs)
+{
+    use("en_GB");
+    const std::pair<double, int> told[] = {{0.93, 93}, {0.996, 99}, {0.998, 99}, {0.9996, 100}, {1.0, 100}, {0.003, 1}, {0.0004, 0}, {0.0, 0}, {1.254, 125}};
+    for (const auto& [fraction, percent] : told) {
+        EXPECT_EQ(percentShown(fraction), percent) << fraction;
+        EXPECT_EQ(plain(percentText(fraction)), std::to_string(percent) + " %");
+    }
 }
 
 TEST_F(Formats, CountsCarryThousandsMarksAndNoMinusZero)

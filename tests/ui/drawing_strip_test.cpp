@@ -146,15 +146,6 @@ TEST(RoundTop, IsRoundAndHoldsTheValue)
     EXPECT_DOUBLE_EQ(roundTop(-3), 1);
 }
 
-TEST(Ring, NumberIsNeverFullyCertainUnlessItIs)
-{
-    EXPECT_EQ(percentShown(0.93), 93);
-    EXPECT_EQ(percentShown(0.998), 99);
-    EXPECT_EQ(percentShown(1.0), 100);
-    EXPECT_EQ(percentShown(0.003), 1);
-    EXPECT_EQ(percentShown(0), 0);
-}
-
 TEST(Ring, ArcGrowsWithTheChanceAndStatesDifferInShape)
 {
     const Palette& palette = Palette::light();

@@ -1,19 +1,13 @@
 #include "ui/drawing/ring.h"
 
+#include "core/wording/percent.h"
+
 #include <QPainter>
 
 #include <algorithm>
 #include <cmath>
 
 namespace tierloam::drawing {
-
-int percentShown(double probability)
-{
-    const int rounded = static_cast<int>(std::lround(std::clamp(probability, 0.0, 1.0) * 100));
-    if (rounded == 100 && probability < 0.9995) return 99;
-    if (rounded == 0 && probability >= 0.0005) return 1;
-    return rounded;
-}
 
 void drawRing(QPainter& painter, const QRectF& room, const Readiness& readiness, const Palette& palette, const Type& type)
 {
@@ -47,7 +41,7 @@ void drawRing(QPainter& painter, const QRectF& room, const Readiness& readiness,
         painter.drawEllipse(outer.center(), r, r);
         number = palette.isDark ? palette.rail : palette.panel;
     }
-    const QString text = QString::number(percentShown(readiness.probability));
+    const QString text = QString::number(wording::percentShown(std::clamp(readiness.probability, 0.0, 1.0)));
     QFont font = type.smallStrong;
     const double space = diameter - 2 * thick - 3;
     const double wide = textWidth(font, text);

@@ -15,7 +15,4 @@ namespace tierloam::drawing {
 /// Drawn as the largest circle in the middle of `room`.
 void drawRing(QPainter& painter, const QRectF& room, const Readiness& readiness, const Palette& palette, const Type& type);
 
-/// As drawn in the ring: whole per cent, 100 only when it is certain to three digits, 0 likewise.
-int percentShown(double probability);
-
 }

@@ -2,7 +2,7 @@
 
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
-#include "ui/drawing/ring.h"
+#include "ui/common/percent.h"
 
 #include <QCoreApplication>
 
@@ -88,7 +88,7 @@ Verdict byState(const VerdictFacts& facts)
 {
     const reckoning::TrayEstimate& bottom = facts.estimate->slots.front();
     const QString ratio = ShelfVerdict::tr("Feed-to-cast %1, ready with %2\u00a0%.")
-                              .arg(ui::ratioText(bottom.feedToCast.p50)).arg(drawing::percentShown(bottom.readyProbability));
+                              .arg(ui::ratioText(bottom.feedToCast.p50)).arg(ui::percentShown(bottom.readyProbability));
     const QString dates = facts.reckoning ? ui::datesText(bottom.readyOn, facts.today) : QString{};
     const QString when = dates.isEmpty() ? QString{} : ShelfVerdict::tr("Ready about %1.").arg(dates);
     const auto reason = [&](const QString& first) { return when.isEmpty() ? first : ShelfVerdict::tr("%1 %2").arg(when, first); };

@@ -3,7 +3,6 @@
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 #include "ui/common/volumes.h"
-#include "ui/drawing/ring.h"
 
 #include <QCoreApplication>
 
@@ -22,7 +21,7 @@ QString ratioLabel(double ratio)
     return ratio >= 998.5 ? ShelfWords::tr("new", "a tray without castings") : ui::ratioText(ratio);
 }
 
-QString readyPercent(double probability) { return ShelfWords::tr("%1\u00a0%").arg(drawing::percentShown(probability)); }
+QString readyPercent(double probability) { return ui::percentText(probability); }
 
 QString slotName(const TrayFacts& tray)
 {
