@@ -24,12 +24,6 @@ double chanceOfTooWarm(const reckoning::StackReckoning& stack)
     return chance;
 }
 
-/// kg in any seven days.
-double mostByRate(const reckoning::StackReckoning& stack)
-{
-    return reckoning::mostInAWeek(stack.record.areaM2, static_cast<int>(stack.now.slots.size()), stack.now.colonyKg.p50);
-}
-
 /// Steps in which food is measured out by volume.
 double stepOf(Unit unit)
 {
@@ -66,6 +60,11 @@ QString foodText(const reckoning::StackReckoning& stack, double kg)
 {
     const auto volume = byVolume(stack, kg, [](double steps) { return std::round(steps); });
     return volume ? wording::amountText(*volume) : wording::massText(kg);
+}
+
+double mostByRate(const reckoning::StackReckoning& stack)
+{
+    return reckoning::mostInAWeek(stack.record.areaM2, static_cast<int>(stack.now.slots.size()), stack.now.colonyKg.p50);
 }
 
 bool isBoundByWorms(const reckoning::StackReckoning& stack)

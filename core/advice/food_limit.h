@@ -28,6 +28,8 @@ Amount mostOfFood(const reckoning::StackReckoning& stack, double kg);
 /// What keeps the week's food from being more: the room under the rim, the rate that a tray or that many worms are given at most, the air in the bed, or
 /// its warmth.
 enum class FoodBound { room, rate, worms, air, warmth };
+/// What trays and worms are given at most in any seven days, kg fresh, whatever fits and whatever the air bears.
+double mostByRate(const reckoning::StackReckoning& stack);
 /// Of the two rates it is that of the worms, which are few.
 bool isBoundByWorms(const reckoning::StackReckoning& stack);
 FoodBound boundOf(const reckoning::StackReckoning& stack);

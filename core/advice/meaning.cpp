@@ -31,10 +31,10 @@ Meaning meaningOf(Code code)
         return {QT_TRANSLATE_NOOP("Advice", "A tray was added while the chance that the one beneath is filled was below 50 % and a week's food still fitted into it, or lifted while the chance that it is ready was below 30 %."),
                 QT_TRANSLATE_NOOP("Advice", "The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.")};
     case Code::feedDue:
-        return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least {least} can be borne."),
+        return {QT_TRANSLATE_NOOP("Advice", "The usual gap since the last feeding ends within 2 days, and at least {least} can be borne. More than the usual amount is named where that is below 0.7 of what keeps the worms and they assimilate less than 90 % of what they need, until they get all of it."),
                 QT_TRANSLATE_NOOP("Advice", "After two to three weeks the worms live on bedding and reserves.")};
     case Code::overfed:
-        return {QT_TRANSLATE_NOOP("Advice", "The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30."),
+        return {QT_TRANSLATE_NOOP("Advice", "The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. Also where what was given within 7 days is more than a quarter above the most. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30."),
                 QT_TRANSLATE_NOOP("Advice", "The bed heats and smells; below half of full air worms die.")};
     case Code::hungry:
         return {QT_TRANSLATE_NOOP("Advice", "With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %."),

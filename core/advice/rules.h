@@ -93,6 +93,9 @@ inline bool usualIsBorne(const reckoning::StackReckoning& stack)
     return reckoning::isBorne(stack.record.usualFeedKg, stack.forecast.feedNowKg);
 }
 
+/// The usual feedings do not keep the worms, who eat what there is: they get less than nine tenths of what they need, until they get all of it.
+bool getsTooLittle(const reckoning::StackReckoning& stack);
+
 /// Of a stack's food, in the unit of its usual amount (food_limit.h): rounded downwards as a limit is, and to the nearest.
 QString mostFoodText(const reckoning::StackReckoning& stack, double kg);
 QString foodText(const reckoning::StackReckoning& stack, double kg);

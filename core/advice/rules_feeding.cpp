@@ -112,7 +112,8 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
     const double limit = foodLimitOn(stack, std::max(due, stack.asOf));
     const double usualKg = usualFeedingKg(stack);
     const bool borne = reckoning::isBorne(usualKg, limit);
-    const double amount = borne ? usualKg : usualKg > 0.0 ? limit : keepsThemKg(stack, limit);
+    const bool more = borne && getsTooLittle(stack);
+    const double amount = more ? std::min(std::max(usualKg, stack.forecast.feedLowKg * std::min(gap, 7) / 7.0), limit) : borne ? usualKg : usualKg > 0.0 ? limit : keepsThemKg(stack, limit);
     if (due > stack.asOf + std::chrono::days{feedToldAhead} || amount < leastWorthGiving) return;
     QString reason = stack.record.lastFeed && since >= stack.asOf
         ? say(QT_TRANSLATE_NOOP("Advice", "fed today, usually every %1; in the tray %2 not yet eaten, dry")).arg(days(gap), massText(top.unprocessedDryKg.p50))
@@ -130,10 +131,13 @@ void feedDue(const StackReckoning& stack, const TrayEstimate& top, bool tight, s
         reason = withMore(reason, limit < stack.forecast.feedHighKg
             ? say(QT_TRANSLATE_NOOP("Advice", "of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most")).arg(usual, most, foodText(stack, fedInTheWeekOf(stack, std::max(due, stack.asOf))), number(reckoning::mostFreshPerM2AndDay, 1))
             : say(QT_TRANSLATE_NOOP("Advice", "of the usual feeding of %1 only %2 are borne this week: %3")).arg(usual, most, boundText(stack)));
+    if (more)
+        reason = withMore(reason, say(QT_TRANSLATE_NOOP("Advice", "the worms assimilate %1 of what they need; %2 a week keep as many as there are")).arg(percent(stack.now.ration.p50), mostFoodText(stack, stack.forecast.feedLowKg)));
     reason = withMore(reason, ofPaperAlone(stack, top));
     const bool noMore = !isLess(stack.record.usualFeed, mostOfFood(stack, limit)); // one usual feeding is all that the week takes
     add(to, stack, Code::feedDue, Severity::due, slotForFood(stack), due,
-        borne && tight && noMore ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual)
+        more ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1 rather than the usual %2")).arg(mostFoodText(stack, amount), usual)
+        : borne && tight && noMore ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 this week")).arg(usual)
         : borne && tight         ? say(QT_TRANSLATE_NOOP("Advice", "Feed at most %1 at once and %2 this week")).arg(usual, most)
         : !borne && amount < limit ? say(QT_TRANSLATE_NOOP("Advice", "Feed %1, at most %2 this week")).arg(mostFoodText(stack, amount), most)
         : borne && noMore ? say(QT_TRANSLATE_NOOP("Advice", "Feed the usual %1, and no more this week")).arg(usual)

@@ -32,6 +32,9 @@ constexpr double manyDays = 45.0;           ///< of food that lies there as it i
 constexpr double fewDaysAgain = 30.0;
 constexpr double longTime = 365.0;          ///< days; more is no number
 constexpr double leastLyingKg = 0.05;       ///< dry; a feeding of kitchen mix
+constexpr double farTooMuch = 1.25;         ///< of the most that is given in a week; a scale and a guess of the worms' weight make a quarter. Ours
+constexpr double keptRation = 0.90;         ///< of what they need; a colony that gets less shrinks by a tenth or more in two months
+constexpr double halfWay = 0.7;             ///< of what keeps them: less than that is given week by week
 constexpr int settlingIn = 10;              ///< days
 constexpr double keepsThem = 0.0125;        ///< of their weight a day, dry, at some 20 °C: core/model's maintenance
 // C:N 25 to 35 for composting: Cooperband 2002, second hand. That below 20 nitrogen is lost as ammonia is common practice, no source.
@@ -46,6 +49,14 @@ constexpr double rimCm = 1.0;               ///< kept free
 
 /// What has softened in a tray, kg DM/m².
 double softenedKgPerM2(const TrayEstimate& tray) { return tray.strata.softenedCm / 100.0 * 120.0; } // 120 kg/m³
+
+double mostSoftened(const StackEstimate& day)
+{
+    double most = 0.0;
+    for (const TrayEstimate& tray : day.slots)
+        if (tray.state != TrayState::drying) most = std::max(most, softenedKgPerM2(tray));
+    return most;
+}
 
 double leastAir(const StackEstimate& day)
 {
@@ -86,6 +97,21 @@ bool waitsUneaten(const StackReckoning& stack, const TrayEstimate& top, std::vec
     return true;
 }
 
+/// More was given within a week than trays and worms are given at most. The forecast of the air has the usual feedings in it and not what came once.
+bool gotFarTooMuch(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
+{
+    const double given = fedInTheWeekOf(stack, stack.asOf), most = mostByRate(stack);
+    if (given <= farTooMuch * most || stack.now.colonyKg.p50 < leastColonyKg) return false;
+    add(to, stack, Code::overfed, Severity::due, top.slot, stack.asOf,
+        say(QT_TRANSLATE_NOOP("Advice", "Give no more food this week; look after a few days, and take out what smells or is warm")),
+        isBoundByWorms(stack) ? say(QT_TRANSLATE_NOOP("Advice", "%1 were given within 7 days; half of the worms' weight a day is the most, %2 a week for about %3 of worms"))
+                                    .arg(foodText(stack, given), mostFoodText(stack, most), massText(stack.now.colonyKg.p50))
+                              : say(QT_TRANSLATE_NOOP("Advice", "%1 were given within 7 days; %2 kg a day and m² are the most, %3 a week"))
+                                    .arg(foodText(stack, given), number(reckoning::mostFreshPerM2AndDay, 1), mostFoodText(stack, most)));
+    to.back().food = Food::withhold;
+    return true;
+}
+
 /// Food would be due within two days, as it is told ahead, and none is borne, not for what was fed lately: silence would look like forgetting. Where there is no room for it the tray is
 /// told to be full.
 void waitWithFood(const StackReckoning& stack, const TrayEstimate& top, std::vector<Advice>& to)
@@ -114,7 +140,7 @@ void overfed(const StackReckoning& stack, const TrayEstimate& top, std::vector<A
     };
     const double now = std::max(*chance(stack.now), stack.forecast.airLowWithin14Days);
     if (!stands(stack, chance, overfedAt, now)) {
-        if (!waitsUneaten(stack, top, to)) waitWithFood(stack, top, to);
+        if (!gotFarTooMuch(stack, top, to) && !waitsUneaten(stack, top, to)) waitWithFood(stack, top, to);
         return;
     }
     const bool already = air < airLow;
@@ -134,9 +160,7 @@ void hungry(const StackReckoning& stack, std::vector<Advice>& to)
 {
     const auto chance = [&](const StackEstimate& day) -> std::optional<double> {
         if (day.slots.empty() || day.binTempC == reckoning::Band{} || day.binTempC.p50 < tooColdToEat) return std::nullopt;
-        double softened = 0.0;
-        for (const TrayEstimate& tray : day.slots)
-            if (tray.state != TrayState::drying) softened = std::max(softened, softenedKgPerM2(tray));
+        const double softened = mostSoftened(day);
         if (softened >= softenedEnough) return 0.0;
         const std::optional<double> wanting = chanceBelow(day.ration, 1.0);
         return wanting && softened >= softenedLimits ? std::min(*wanting, hungryAt.raise - 0.01) : wanting; // between both it is kept and not raised
@@ -189,6 +213,18 @@ void lowCarbon(const StackReckoning& stack, const TrayEstimate& top, std::vector
     to.back().kg = paper;
 }
 
+}
+
+bool getsTooLittle(const StackReckoning& stack)
+{
+    const double gap = std::max(1.0, stack.record.medianFeedGapDays);
+    const double aWeek = usualFeedingKg(stack) * 7.0 / gap;
+    if (aWeek <= 0.0 || aWeek >= halfWay * stack.forecast.feedLowKg || stack.forecast.feedLowKg >= stack.forecast.feedHighKg) return false;
+    return stands(stack, [](const StackEstimate& day) -> std::optional<double> {
+        if (day.ration == reckoning::Band{} || day.binTempC.p50 < tooColdToEat) return std::nullopt;
+        if (mostSoftened(day) >= softenedEnough) return 0.0;
+        return std::clamp((1.0 - day.ration.p50) / (1.0 - keptRation), 0.0, 1.0);
+    }, {1.0, 0.0});
 }
 
 void rulesOfFood(const StackReckoning& stack, std::vector<Advice>& to)
