@@ -124,6 +124,23 @@ protected:
 
 }
 
+/// To the place that was clicked, not a week towards it; a press on the handle moves nothing.
+TEST_F(ShelfPageTest, AClickOnTheDaySliderShowsTheDayUnderIt)
+{
+    start();
+    QSlider* slider = page_->dateBar()->slider();
+    const int span = slider->maximum();
+    ASSERT_GT(span, 100);
+    for (const double share : {0.25, 0.5, 0.9}) {
+        QTest::mouseClick(slider, Qt::LeftButton, {}, {static_cast<int>(slider->width() * share), slider->height() / 2});
+        EXPECT_NEAR(slider->value(), span * share, span * 0.03) << share;
+        EXPECT_EQ(page_->shownDay(), page_->dateBar()->shown());
+        const int value = slider->value();
+        QTest::mouseClick(slider, Qt::LeftButton, {}, {static_cast<int>(slider->width() * share), slider->height() / 2});
+        EXPECT_EQ(slider->value(), value);
+    }
+}
+
 TEST_F(ShelfPageTest, ShowsTheHousehold)
 {
     start();
