@@ -1,5 +1,7 @@
 #include "tests/support/sample_shelf.h"
+#include "core/quantity/units.h"
 #include "core/wording/formats.h"
+#include "ui/common/formats.h"
 #include "ui/shelf/shelf_verdict.h"
 #include "ui/shelf/usual_acts.h"
 
@@ -188,6 +190,74 @@ TEST(ShelfModel, TheLimitNamesWhatHoldsIt)
         stack.forecast.roomTopTrayFreshKg.reset();
         stack.record.areaM2 = stack.forecast.feedHighKg / 7.0 / 0.35 / static_cast<double>(stack.now.slots.size()); // half of the rate
     }), has("too little air"));
+}
+
+/// What stands above 1 cm under the rim makes the tray full and its harvest overdue; the usual cover takes some of the room.
+TEST(ShelfModel, NoMoreFoodIsOfferedThanFitsUnderTheRim)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto view = std::make_shared<household::JournalView>(*inputs.journal);
+    view->materials = materials::Table::builtIn();
+    inputs.journal = view;
+    household::Usual usual = tests::sampleUsual("Scullery");
+    ASSERT_EQ(usual.feed, (Amount{450, Unit::g}));
+    usual.coverWithFeed = Amount{30, Unit::g};
+    inputs.usual = [&usual](const std::string&) { return usual; };
+    const auto with = [&](double roomKg) {
+        const auto made = changed(inputs);
+        for (reckoning::StackReckoning& stack : made->stacks) {
+            stack.forecast.roomTopTrayFreshKg = roomKg;
+            stack.forecast.foodBulkKgPerM3 = 500.0;
+            stack.forecast.feedHighKg = stack.forecast.feedNowKg = std::min(2.0, roomKg);
+        }
+        inputs.reckoning = made;
+        return makeShelf(inputs).stacks[0];
+    };
+    const StackModel roomy = with(3.0);
+    EXPECT_EQ(roomy.feedLabel, QStringLiteral("Feed 450\u00a0g"));
+    EXPECT_FALSE(roomy.feedTip.contains(QStringLiteral("under the rim")));
+    const double paper = materials::Table::builtIn().find(std::string{journal::defaultCover})->bulkKgPerM3;
+    ASSERT_GT(paper, 0.0);
+    const double cover = 0.03 / paper * 500.0; // kg of food that the cover takes the room of
+    ASSERT_GT(cover, 0.05);
+    const StackModel part = with(0.45 + cover / 2);
+    EXPECT_NE(part.feedLabel, roomy.feedLabel) << "the food alone would fit";
+    EXPECT_EQ(part.feedLabel, QString{QStringLiteral("Feed ") % ui::amountText(*fittingFeeding(usual, view->materials, *inputs.reckoning->stack("Scullery")))});
+    const Amount fits = *fittingFeeding(usual, view->materials, *inputs.reckoning->stack("Scullery"));
+    EXPECT_LE(fits.value * inBaseUnit(fits.unit), 0.45 - cover / 2 + 1e-9);
+    EXPECT_TRUE(part.feedTip.contains(QStringLiteral("of the usual 450\u00a0g fit under the rim"))) << part.feedTip.toStdString();
+    EXPECT_EQ(part.limitLabel, QStringLiteral("no more fits"));
+    EXPECT_FALSE(part.limitBelowUsual) << "one button, for what fits";
+    const StackModel none = with(0.02);
+    EXPECT_EQ(none.feedLabel, QStringLiteral("Feed…"));
+    EXPECT_EQ(none.limitLabel, QStringLiteral("nothing fits"));
+    EXPECT_FALSE(none.usualIsMeant);
+    EXPECT_TRUE(none.canFeed) << "what was given can be written down";
+}
+
+/// It must not read as what was fed today.
+TEST(ShelfModel, WhatIsBorneTodayReadsAsAProposal)
+{
+    ShelfInputs inputs = tests::sampleInputs();
+    const auto view = std::make_shared<household::JournalView>(*inputs.journal);
+    view->materials = materials::Table::builtIn();
+    inputs.journal = view;
+    const auto with = [&](double nowKg) {
+        const auto made = changed(inputs);
+        for (reckoning::StackReckoning& stack : made->stacks) {
+            stack.forecast.feedHighKg = 1.5;
+            stack.forecast.feedNowKg = nowKg;
+            stack.record.fedKg = {0.0, 0.3, 0.0, 0.3, 0.0, 0.3, 0.0};
+        }
+        inputs.reckoning = made;
+        return stackOf(makeShelf(inputs), "Scullery");
+    };
+    const StackModel more = with(0.58);
+    EXPECT_FALSE(more.limitBelowUsual);
+    EXPECT_EQ(more.limitLabel, QStringLiteral("could take 580\u00a0g today"));
+    const StackModel less = with(0.09);
+    EXPECT_TRUE(less.limitBelowUsual);
+    EXPECT_EQ(less.limitLabel, QStringLiteral("Feed 90\u00a0g today")) << "a button that writes it down";
 }
 
 TEST(ShelfModel, NoFoodIsOfferedWhereTheAdviceGivesNone)

@@ -10,6 +10,7 @@
 #include "ui/shelf/shelf_board.h"
 #include "ui/shelf/shelf_page.h"
 #include "ui/shelf/story_charts.h"
+#include "ui/shelf/usual_acts.h"
 
 #include <QAccessible>
 #include <QAction>
@@ -122,6 +123,36 @@ protected:
     std::unique_ptr<ShelfPage> page_;
 };
 
+}
+
+/// Menu, list of keys and panel of what can be recorded name each act alike.
+TEST_F(ShelfPageTest, AnActHasOneNameInMenuAndPanel)
+{
+    int named = 0;
+    for (const ui::ActionRow& row : ui::actionTable()) {
+        const auto kind = formOf(row.id);
+        if (row.where != ui::Where::shelf || !kind || isUsual(row.id)) continue;
+        EXPECT_EQ(ui::actionName(row.id).toStdString(), forms::formName(*kind).toStdString()) << row.name;
+        ++named;
+    }
+    EXPECT_GT(named, 20);
+}
+
+/// To the place that was clicked, not a week towards it; a press on the handle moves nothing.
+TEST_F(ShelfPageTest, AClickOnTheDaySliderShowsTheDayUnderIt)
+{
+    start();
+    QSlider* slider = page_->dateBar()->slider();
+    const int span = slider->maximum();
+    ASSERT_GT(span, 100);
+    for (const double share : {0.25, 0.5, 0.9}) {
+        QTest::mouseClick(slider, Qt::LeftButton, {}, {static_cast<int>(slider->width() * share), slider->height() / 2});
+        EXPECT_NEAR(slider->value(), span * share, span * 0.03) << share;
+        EXPECT_EQ(page_->shownDay(), page_->dateBar()->shown());
+        const int value = slider->value();
+        QTest::mouseClick(slider, Qt::LeftButton, {}, {static_cast<int>(slider->width() * share), slider->height() / 2});
+        EXPECT_EQ(slider->value(), value);
+    }
 }
 
 TEST_F(ShelfPageTest, ShowsTheHousehold)

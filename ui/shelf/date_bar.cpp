@@ -6,9 +6,12 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QSlider>
+#include <QStyle>
+#include <QStyleOptionSlider>
 
 #include <algorithm>
 
@@ -24,6 +27,7 @@ DateBar::DateBar(QWidget* parent)
     slider_->setObjectName(QStringLiteral("daySlider"));
     today_->setObjectName(QStringLiteral("todayButton"));
     slider_->setPageStep(7);
+    slider_->installEventFilter(this);
     slider_->setMinimumWidth(80);
     ui::keepWheelOut(slider_);
     ui::setAccess(slider_, tr("Day shown"), tr("Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week."));
@@ -43,6 +47,34 @@ DateBar::DateBar(QWidget* parent)
         Q_EMIT dayChosen(shown());
     });
     connect(today_, &QPushButton::clicked, slider_, [this] { slider_->setValue(slider_->maximum()); });
+}
+
+/// The day under that place becomes the one shown, its handle under the pointer.
+void DateBar::goTo(const QPoint& at)
+{
+    QStyleOptionSlider option;
+    option.initFrom(slider_);
+    option.orientation = Qt::Horizontal;
+    option.minimum = slider_->minimum();
+    option.maximum = slider_->maximum();
+    option.sliderPosition = option.sliderValue = slider_->sliderPosition();
+    option.upsideDown = slider_->invertedAppearance() != (slider_->layoutDirection() == Qt::RightToLeft);
+    const QRect handle = slider_->style()->subControlRect(QStyle::CC_Slider, &option, QStyle::SC_SliderHandle, slider_);
+    if (handle.contains(at)) return; // it is dragged
+    const QRect groove = slider_->style()->subControlRect(QStyle::CC_Slider, &option, QStyle::SC_SliderGroove, slider_);
+    const int span = groove.width() - handle.width();
+    if (span <= 0) return;
+    slider_->setValue(QStyle::sliderValueFromPosition(slider_->minimum(), slider_->maximum(), at.x() - groove.x() - handle.width() / 2, span, option.upsideDown));
+}
+
+/// A click goes to the day that was clicked and not a week towards it; the press then takes hold of the handle, which stands there.
+bool DateBar::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == slider_ && event->type() == QEvent::MouseButtonPress) {
+        const auto* press = static_cast<QMouseEvent*>(event);
+        if (press->button() == Qt::LeftButton) goTo(press->position().toPoint());
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 Day DateBar::shown() const { return first_ + std::chrono::days{slider_->value()}; }

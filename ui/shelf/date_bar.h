@@ -26,8 +26,12 @@ public:
 Q_SIGNALS:
     void dayChosen(tierloam::Day day);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void say();
+    void goTo(const QPoint& at);
 
     Day first_{}, todayDay_{};
     QLabel *from_, *word_;

@@ -107,14 +107,19 @@ QString whyNoMore(const reckoning::StackReckoning& stack)
 
 void addButtons(StackModel& stack, const journal::Standing& standing, const ShelfInputs& inputs)
 {
-    const household::Usual usual = inputs.usual ? inputs.usual(stack.key) : household::Usual{};
+    household::Usual usual = inputs.usual ? inputs.usual(stack.key) : household::Usual{};
+    const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(stack.key) : nullptr;
+    const std::optional<Amount> fits = reckoned ? fittingFeeding(usual, inputs.journal->materials, *reckoned) : std::nullopt;
+    const QString usually = ui::amountText(usual.feed);
+    if (fits) usual.feed = *fits;
+    const bool nothingFits = fits && fits->value <= 0.0;
     const QString feed = ui::amountText(usual.feed);
     stack.canDrain = inputs.shown == inputs.today && !inputs.readOnly;
     if (inputs.readOnly) stack.whyNot = ShelfModelWords::tr("The file is open for reading only: nothing can be written down.");
     else if (!stack.canDrain) stack.whyNot = ShelfModelWords::tr("Go back to today to record with one click; “…” records on the day shown.");
     else if (!standing.feedSlot()) stack.whyNot = ShelfModelWords::tr("No tray stands that takes food.");
     stack.canFeed = stack.canDrain && standing.feedSlot().has_value();
-    stack.feedLabel = ShelfModelWords::tr("Feed %1").arg(feed);
+    stack.feedLabel = nothingFits ? ShelfModelWords::tr("Feed…") : ShelfModelWords::tr("Feed %1").arg(feed);
     const Amount cover = inputs.usualCover ? inputs.usualCover(stack.key) : usual.coverWithFeed.value_or(journal::defaultCoverAmount);
     const QString paper = ui::materialText(usual.coverMaterial.empty() ? journal::defaultCover : std::string_view{usual.coverMaterial});
     stack.coverLabel = ShelfModelWords::tr("Cover %1").arg(ui::amountText(cover));
@@ -123,16 +128,23 @@ void addButtons(StackModel& stack, const journal::Standing& standing, const Shel
     const QString food = ui::materialText(usual.feedMaterial.empty() ? journal::defaultFood : std::string_view{usual.feedMaterial});
     stack.feedTip = usual.coverWithFeed ? ShelfModelWords::tr("Writes down for today, at one click: %1 %2, and %3 of paper over it").arg(feed, food, ui::amountText(*usual.coverWithFeed))
                                         : ShelfModelWords::tr("Writes down for today, at one click: %1 %2").arg(feed, food);
-    const reckoning::StackReckoning* reckoned = inputs.reckoning ? inputs.reckoning->stack(stack.key) : nullptr;
+    if (fits) {
+        const QString why = nothingFits ? ShelfModelWords::tr("Nothing more fits under the rim of the tray being fed, with its cover over it.")
+                                        : ShelfModelWords::tr("Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.").arg(feed, usually);
+        stack.feedTip = nothingFits ? ShelfModelWords::tr("%1 The form records what was given all the same.").arg(why) : why % u' ' % stack.feedTip;
+    }
     if (reckoned && stack.canFeed && !reckoned->now.slots.empty()) {
         const advice::FoodLimit limit = advice::foodLimit(*reckoned);
-        const auto borne = borneFeeding(usual, inputs.journal->materials, limit);
+        const auto borne = nothingFits ? std::nullopt : borneFeeding(usual, inputs.journal->materials, limit);
         stack.limitBelowUsual = borne.has_value();
-        stack.usualIsMeant = !borne && limit.kg >= reckoning::leastWorthGiving;
+        stack.usualIsMeant = !borne && !nothingFits && limit.kg >= reckoning::leastWorthGiving;
         // The button is named by what it records: where no feeding is usual that is what keeps the worms, far below the limit.
         stack.limitLabel = limit.isWithheld() ? ShelfModelWords::tr("no food now", "beside the feeding button")
             : borne && limit.keeps ? ShelfModelWords::tr("%1 will do", "food that keeps the worms, where no feeding is usual").arg(ui::amountText(*borne))
-            : limit.isSoonMore() ? ShelfModelWords::tr("today %1", "food that is borne at most").arg(ui::amountText(limit.most))
+            : nothingFits ? ShelfModelWords::tr("nothing fits", "beside the feeding button: under the rim of the tray")
+            : fits && !borne ? ShelfModelWords::tr("no more fits", "beside the feeding button: under the rim of the tray")
+            : limit.isSoonMore() && borne ? ShelfModelWords::tr("Feed %1 today", "a button: what is borne today, less than usual").arg(ui::amountText(limit.most))
+            : limit.isSoonMore() ? ShelfModelWords::tr("could take %1 today", "food that is borne at most").arg(ui::amountText(limit.most))
             : ShelfModelWords::tr("at most %1", "food that is borne this week").arg(ui::amountText(limit.most));
         stack.limitTip = limit.isWithheld() ? ui::unbroken(QString::fromStdString(limit.withheld))
                                             : whyNoMore(*reckoned);

@@ -91,6 +91,12 @@ void ShelfPage::recordUsual(const QString& stack, FormKind kind, bool onlyWhatIs
     if (kind == FormKind::cover) usual.coverWithFeed = household::usualCover(household::usualCovers(household_.journal()->entries, household_.journal()->materials, household_.today()), stack.toStdString(), ui::roundAmount(journal::defaultCoverAmount));
     const auto reckoning = household_.reckoning();
     const auto* reckoned = reckoning ? reckoning->stack(stack.toStdString()) : nullptr;
+    const auto fits = kind == FormKind::feed && reckoned ? fittingFeeding(usual, household_.journal()->materials, *reckoned) : std::nullopt;
+    if (fits && fits->value <= 0.0) { // the button says so; the form records what was given all the same
+        openForm(stack, kind);
+        return;
+    }
+    if (fits) usual.feed = *fits;
     if (onlyWhatIsBorne && reckoned) usual.feed = borneFeeding(usual, household_.journal()->materials, advice::foodLimit(*reckoned)).value_or(usual.feed);
     journal::Entries entries = usualEntries(kind, usual, stack.toStdString(), household_.today());
     const journal::Standing* standing = standingOf(stack);

@@ -114,6 +114,21 @@ std::optional<Amount> borneFeeding(const household::Usual& usual, const material
     return limit.most;
 }
 
+std::optional<Amount> fittingFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning& stack)
+{
+    const reckoning::Forecast& ahead = stack.forecast;
+    const materials::Material* food = materials.find(usual.feedMaterial.empty() ? std::string{journal::defaultFood} : usual.feedMaterial);
+    const auto usually = food ? materials::freshMass(usual.feed, *food) : std::nullopt;
+    if (!usually || !ahead.roomTopTrayFreshKg) return std::nullopt;
+    double roomKg = *ahead.roomTopTrayFreshKg;
+    const materials::Material* paper = materials.find(usual.coverMaterial.empty() ? std::string{journal::defaultCover} : usual.coverMaterial);
+    const auto cover = paper && usual.coverWithFeed ? materials::freshMass(*usual.coverWithFeed, *paper) : std::nullopt;
+    // The room is told as food, and what lies over the food takes some of it.
+    if (cover && paper->bulkKgPerM3 > 0.0) roomKg -= cover->base() / paper->bulkKgPerM3 * ahead.foodBulkKgPerM3;
+    if (usually->base() <= roomKg) return std::nullopt;
+    return advice::mostOfFood(stack, roomKg < reckoning::leastWorthGiving ? 0.0 : roomKg);
+}
+
 QString usualLabel(FormKind kind, const household::Usual& usual, const QString& stack)
 {
     switch (kind) {

@@ -24,6 +24,9 @@ journal::Entries usualEntries(forms::FormKind kind, const household::Usual& usua
 /// The limit of the feeding plan for this week where the usual feeding is above it, rounded downwards. nullopt: all of the usual is borne, or
 /// nothing is known, food is withheld, or less than 50 g is borne.
 std::optional<Amount> borneFeeding(const household::Usual& usual, const materials::Table& materials, const advice::FoodLimit& limit);
+/// What of the usual feeding fits under the rim of the tray being fed, with its cover over it, rounded downwards: more would bring up that the tray is full
+/// and its harvest overdue (core/reckoning/overdue.h). nullopt: all of it fits, or nothing is known of the room. 0: less than is worth giving.
+std::optional<Amount> fittingFeeding(const household::Usual& usual, const materials::Table& materials, const reckoning::StackReckoning& stack);
 /// "Feed 450 g, Scullery": names the undo step.
 QString usualLabel(forms::FormKind kind, const household::Usual& usual, const QString& stack);
 

@@ -56,6 +56,7 @@ void Desk::write(const DueAct& act)
         lent_.notices.show(Notices::Kind::failure, tr("%1: not written down. %2").arg(act.label, refusal));
         return;
     }
+    shelf_->showDay(household_.today()); // what is due is done today: it is not to be read as done on the past day that is shown
     if (act.putOff) household_.recordAndKeep(act.entries, store::settingPutOff, *act.putOff, act.label);
     else household_.recordAll(act.entries, act.label);
     tellCaution(std::ranges::any_of(act.entries, [](const journal::Entry& each) { return std::holds_alternative<journal::Drain>(each.action); }));
@@ -76,6 +77,7 @@ void Desk::openFormFor(const advice::Advice& advice)
     const auto* standing = history ? history->on(household_.today()) : nullptr;
     const bool drying = standing && standing->drying;
     const auto look = lookOf(advice);
+    shelf_->showDay(household_.today()); // which a form would take its day from
     const auto open = [&](forms::FormKind kind, std::optional<int> slot) {
         showPage(Page::shelf);
         if (!shelf_->openForm(stack, kind, slot)) return;
