@@ -3,6 +3,7 @@
 #include "core/advice/too_early.h"
 #include "core/journal/absences.h"
 #include "core/planning/year_courses.h"
+#include "core/reckoning/first_failure.h"
 
 #include <algorithm>
 #include <atomic>
@@ -13,6 +14,7 @@
 namespace tierloam::planning {
 
 using reckoning::Crew;
+using reckoning::FirstFailure;
 using reckoning::PlannedHarvest;
 using reckoning::RotationCourse;
 using reckoning::RotationWish;
@@ -31,7 +33,7 @@ template <class Work>
 void shareOut(std::size_t count, int threads, const Work& work)
 {
     std::atomic<std::size_t> next{0};
-    reckoning::FirstFailure failure;
+    FirstFailure failure;
     const auto help = [&] {
         failure.guard([&] {
             Crew alone{1};

@@ -37,6 +37,11 @@ WriteFailure afterAFailure()
 
 }
 
+struct Writer::Copying {
+    std::atomic<bool> done{false};
+    std::jthread thread;                         ///< stopped and waited for when this goes
+};
+
 std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& path, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
                                                                 Contents& contents, Tell tell)
 {
@@ -146,11 +151,6 @@ void Writer::saveCopy(const QString& target, const CopyControl& control, std::fu
         else answer(file.saveCopy(target, control));
     });
 }
-
-struct Writer::Copying {
-    std::atomic<bool> done{false};
-    std::jthread thread;                         ///< stopped and waited for when this goes
-};
 
 void Writer::copyBeside(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer)
 {

@@ -279,10 +279,10 @@ TEST_F(HouseholdEstimates, OfManyStacksComeBitByBit)
 /// Memory may give out in a run: that is told, the program stays, and the next change is reckoned.
 TEST_F(HouseholdEstimates, ThatCannotBeMadeAreToldAndTriedAgainAfterTheNextChange)
 {
-    std::atomic<bool> short_{true};
+    std::atomic<bool> scarce{true};
     auto settings = quickSettings();
     settings.reckon = [&, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
-        if (short_) throw std::bad_alloc{};
+        if (scarce) throw std::bad_alloc{};
         return inner(entries, options, stop);
     };
     open(settings);
@@ -290,7 +290,7 @@ TEST_F(HouseholdEstimates, ThatCannotBeMadeAreToldAndTriedAgainAfterTheNextChang
     EXPECT_TRUE(notices_.front().contains(QStringLiteral("could not be made")));
     EXPECT_EQ(household().reckoning(), nullptr);
     EXPECT_FALSE(household().reckoningIsCurrent());
-    short_ = false;
+    scarce = false;
     recordNow(newStack(start));
     waitForEstimates();
     EXPECT_EQ(notices_.size(), 1);

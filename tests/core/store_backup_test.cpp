@@ -4,6 +4,8 @@
 #include "tests/core/store_samples.h"
 #include "tests/support/without_root.h"
 
+#include <QScopeGuard>
+
 #include <set>
 #include <thread>
 
@@ -84,6 +86,11 @@ TEST(StoreBackup, OneMadeInAnHourThatSpringSkipsHereIsListedAndThinned)
     const QByteArray zone = qgetenv("TZ");
     qputenv("TZ", "CET-1CEST,M3.5.0,M10.5.0/3"); // POSIX 8.3: from 02:00 to 03:00 on the last Sunday of March
     tzset();
+    const auto back = qScopeGuard([&] {
+        if (zone.isEmpty()) qunsetenv("TZ");
+        else qputenv("TZ", zone);
+        tzset();
+    });
     const Place place;
     const QString folder = backupFolderOf(place.path());
     ASSERT_TRUE(QDir{}.mkpath(folder));
@@ -94,8 +101,6 @@ TEST(StoreBackup, OneMadeInAnHourThatSpringSkipsHereIsListedAndThinned)
     }
     const auto listed = backupsIn(folder);
     const auto surplus = surplusOf(listed);
-    zone.isEmpty() ? qunsetenv("TZ") : qputenv("TZ", zone);
-    tzset();
     ASSERT_EQ(listed.size(), 3U) << "those whose day or time there is on no clock are none";
     EXPECT_EQ(listed[0].made.time(), QTime(3, 15));
     EXPECT_EQ(listed[1].made.time(), QTime(2, 30));

@@ -207,7 +207,7 @@ TEST_F(WindowTest, DialogsBeginInAFolderThatIsThere)
 TEST_F(WindowTest, ANameThatPartsFoldersIsProposedAsOneFile)
 {
     openSample();
-    ASSERT_TRUE(household().rename(QStringLiteral("A/B")) != household::Ticket{});
+    household().rename(QStringLiteral("A/B"));
     household().finishWrites();
     settle();
     ASSERT_EQ(household().name(), QStringLiteral("A/B"));

@@ -30,6 +30,8 @@
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tierloam::window {
 
 MainWindow::MainWindow(const Needs& needs, QWidget* parent)
