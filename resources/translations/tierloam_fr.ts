@@ -1803,18 +1803,6 @@
         <translation>environ %1 de lombricompost</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>son tour&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>its turn %1 (%2 to %3)</source>
-        <translation>son tour&#xa0;: %1 (%2 à %3)</translation>
-    </message>
-    <message>
-        <source>its turn %1 (from %2 on)</source>
-        <translation>son tour&#xa0;: %1 (à partir du %2)</translation>
-    </message>
-    <message>
         <source>%1: add a tray (tray %2)</source>
         <translation>%1&#xa0;: ajouter un plateau (plateau %2)</translation>
     </message>
@@ -1837,6 +1825,18 @@
     <message>
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1&#xa0;: prélever le lombricompost du seul plateau, remettre ses vers dans une litière neuve</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>à faire&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>due %1 (%2 to %3)</source>
+        <translation>à faire&#xa0;: %1 (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>due %1 (from %2 on)</source>
+        <translation>à faire&#xa0;: %1 (à partir du %2)</translation>
     </message>
 </context>
 <context>
@@ -1985,10 +1985,6 @@
         <translation>colonie dans un an</translation>
     </message>
     <message>
-        <source> Never release them into wild land, and keep to local rules on species and sale.</source>
-        <translation> Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
-    </message>
-    <message>
         <source>processing, dry</source>
         <translation>traité, en sec</translation>
     </message>
@@ -2053,18 +2049,6 @@
         <translation>revenue à son rythme</translation>
     </message>
     <message>
-        <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
-        <translation>Sans cette entrée, la colonie serait aujourd’hui de %1 au lieu de %2 (%3%4).</translation>
-    </message>
-    <message>
-        <source>+</source>
-        <translation>+</translation>
-    </message>
-    <message>
-        <source>−</source>
-        <translation>−</translation>
-    </message>
-    <message>
         <source>colony</source>
         <translation>colonie</translation>
     </message>
@@ -2078,16 +2062,8 @@
         <translation>transformé d’ici là, sec</translation>
     </message>
     <message>
-        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Si le plateau du bas avait été prélevé le %1, la colonie serait aujourd’hui de %2 au lieu de %3 (%4%5).</translation>
-    </message>
-    <message>
         <source>air below 0.7 within 14 days</source>
         <translation>air sous 0,7 d’ici 14 jours</translation>
-    </message>
-    <message>
-        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
-        <translation> C’est plus qu’elle ne supporte&#xa0;: avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours&#xa0;; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
     </message>
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
@@ -2121,14 +2097,6 @@
     <message>
         <source>already</source>
         <translation>déjà</translation>
-    </message>
-    <message>
-        <source> Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation> De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau&#xa0;; le reste est laissé de côté.</translation>
-    </message>
-    <message>
-        <source> All its trays stand: it takes one more than there are.</source>
-        <translation> Tous ses plateaux sont en place&#xa0;: il en faut un de plus.</translation>
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
@@ -2183,17 +2151,6 @@
         <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Mettre %1 de litière dans le premier plateau de la nouvelle pile, y mettre %2 de vers, et lui donner %3.</translation>
     </message>
-    <message numerus="yes">
-        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
-        <translation>
-            <numerusform> Cette pile ne peut céder que %1 en %n semaine&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
-            <numerusform> Cette pile ne peut céder que %1 en %n semaines&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
-        <translation> Son premier plateau est plein, et le suivant à poser&#xa0;: %1. Le lombricompost du premier est prêt&#xa0;: %2. Cette pile a retrouvé son rythme&#xa0;: %3.</translation>
-    </message>
     <message>
         <source>worms at the beginning</source>
         <translation>vers au début</translation>
@@ -2219,6 +2176,81 @@
         <source>%1, later up to %2</source>
         <comment>amounts of food a week</comment>
         <translation>%1, plus tard jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>Never release them into wild land, and keep to local rules on species and sale.</source>
+        <translation>Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
+    </message>
+    <message>
+        <source>from %1 on: %2 a week</source>
+        <comment>day, amount of food</comment>
+        <translation>à partir du %1&#xa0;: %2 par semaine</translation>
+    </message>
+    <message>
+        <source>%1 a week at first, step by step %2 from %3 on</source>
+        <comment>amount of food, amount, day</comment>
+        <translation>d’abord %1 par semaine, puis pas à pas %2 à partir du %3</translation>
+    </message>
+    <message>
+        <source>That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation>C’est plus qu’elle ne supporte&#xa0;: avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours&#xa0;; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
+    </message>
+    <message>
+        <source>Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation>De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau&#xa0;; le reste est laissé de côté.</translation>
+    </message>
+    <message>
+        <source>All its trays stand: it takes one more than there are.</source>
+        <translation>Tous ses plateaux sont en place&#xa0;: il en faut un de plus.</translation>
+    </message>
+    <message>
+        <source>%1 is the mean of the whole year, and the season goes on around it: at this place the bed has about %2 in %3 and %4 in %5.</source>
+        <comment>temperature, temperature, month, temperature, month</comment>
+        <translation>%1 est la moyenne de toute l’année, et les saisons continuent autour&#xa0;: à cet endroit, le lit a environ %2 en %3 et %4 en %5.</translation>
+    </message>
+    <message>
+        <source>Below %1 worms die.</source>
+        <translation>Sous %1, des vers meurent.</translation>
+    </message>
+    <message>
+        <source>Above %1 worms die.</source>
+        <translation>Au-dessus de %1, des vers meurent.</translation>
+    </message>
+    <message>
+        <source>bed, mean of the year</source>
+        <translation>lit, moyenne de l’année</translation>
+    </message>
+    <message>
+        <source>bed in %1</source>
+        <comment>month</comment>
+        <translation>lit en %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform>Cette pile ne peut céder que %1 en %n semaine&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
+            <numerusform>Cette pile ne peut céder que %1 en %n semaines&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation>Son premier plateau est plein, et le suivant à poser&#xa0;: %1. Le lombricompost du premier est prêt&#xa0;: %2. Cette pile a retrouvé son rythme&#xa0;: %3.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 heavier.</source>
+        <translation>Avec le plateau du bas prélevé le %1, la colonie pèserait aujourd’hui %2 au lieu de %3, soit %4 de plus.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 lighter.</source>
+        <translation>Avec le plateau du bas prélevé le %1, la colonie pèserait aujourd’hui %2 au lieu de %3, soit %4 de moins.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 heavier.</source>
+        <translation>Sans cette entrée, la colonie pèserait aujourd’hui %1 au lieu de %2, soit %3 de plus.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 lighter.</source>
+        <translation>Sans cette entrée, la colonie pèserait aujourd’hui %1 au lieu de %2, soit %3 de moins.</translation>
     </message>
 </context>
 <context>
@@ -4265,6 +4297,37 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <comment>amount, range in words</comment>
         <translation>l’attente laisse %1 de vers en plus (%2)</translation>
     </message>
+    <message numerus="yes">
+        <source>%n day(s) of lifting fewer</source>
+        <translation>
+            <numerusform>%n jour de levage en moins</numerusform>
+            <numerusform>%n jours de levage en moins</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gathered: %1, for %2 of delay in all; none waits more than %3 for others.</source>
+        <translation>Regroupé&#xa0;: %1, pour %2 de retard en tout&#xa0;; aucune n’attend les autres plus de %3.</translation>
+    </message>
+    <message>
+        <source>Gathered: %1, and none waits.</source>
+        <translation>Regroupé&#xa0;: %1, et aucune n’attend.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: harvests of two stacks meet, and only one stack has any.</source>
+        <translation>Rien à regrouper&#xa0;: il faut des récoltes de deux piles, et une seule en a.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to be gathered: the harvests meet as they come.</source>
+        <translation>Il ne reste rien à regrouper&#xa0;: les récoltes tombent déjà ensemble.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: the two harvests that come nearest to each other are %1 apart, and none may wait more than %2.</source>
+        <translation>Rien à regrouper&#xa0;: les deux récoltes les plus proches sont à %1 l’une de l’autre, et aucune ne peut attendre plus de %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is gathered: a day saved is worth %1 of delay here, and the wait, with what it holds up in its stack, would come to more.</source>
+        <translation>Rien n’est regroupé&#xa0;: un jour épargné vaut ici %1 de retard, et l’attente, avec tout ce qu’elle retarde dans sa pile, en coûterait davantage.</translation>
+    </message>
 </context>
 <context>
     <name>Handbook</name>
@@ -5600,10 +5663,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>ajouter un plateau</translation>
     </message>
     <message>
-        <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>son tour&#xa0;: sûr à 10&#xa0;%, 50&#xa0;% et 90&#xa0;%</translation>
-    </message>
-    <message>
         <source>today</source>
         <translation>aujourd’hui</translation>
     </message>
@@ -5630,6 +5689,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>ready already</source>
         <translation>déjà prêt</translation>
+    </message>
+    <message>
+        <source>due: 10 %, 50 % and 90 % sure</source>
+        <translation>à faire&#xa0;: sûr à 10 %, 50 % et 90 %</translation>
     </message>
 </context>
 <context>
@@ -10009,20 +10072,12 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1, %2&#xa0;: %3 (plateau %4)</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>son tour&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>ready on that day %1</source>
         <translation>prêt ce jour-là&#xa0;: %1</translation>
     </message>
     <message>
         <source>about %1 of castings</source>
         <translation>environ %1 de lombricompost</translation>
-    </message>
-    <message>
-        <source>%1 after its turn</source>
-        <translation>%1 après son tour</translation>
     </message>
     <message>
         <source>day chosen by hand</source>
@@ -10049,16 +10104,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Plateau</translation>
     </message>
     <message>
-        <source>Its turn, 80 % range</source>
-        <translation>Son tour, plage à 80&#xa0;%</translation>
-    </message>
-    <message>
         <source>Castings</source>
         <translation>Lombricompost</translation>
-    </message>
-    <message>
-        <source>%1 before its turn</source>
-        <translation>%1 avant son tour</translation>
     </message>
     <message>
         <source>tray %1 ready, %2</source>
@@ -10080,16 +10127,32 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>plateau %1 prêt à partir du %2&#xa0;; aujourd’hui %3</translation>
     </message>
     <message>
-        <source>its turn is not sure; a look decides</source>
-        <translation>son tour n’est pas sûr&#xa0;; un contrôle décide</translation>
-    </message>
-    <message>
         <source>being reckoned…</source>
         <translation>en cours de calcul…</translation>
     </message>
     <message>
         <source>what follows from it is being reckoned</source>
         <translation>ce qui en découle est en cours de calcul</translation>
+    </message>
+    <message>
+        <source>whether it is due is not sure; a look decides</source>
+        <translation>rien ne dit sûrement que c’est à faire&#xa0;; un contrôle décide</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>à faire&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1 after it is due</source>
+        <translation>%1 après la date due</translation>
+    </message>
+    <message>
+        <source>%1 before it is due</source>
+        <translation>%1 avant la date due</translation>
+    </message>
+    <message>
+        <source>Due, 80 % range</source>
+        <translation>À faire, plage à 80 %</translation>
     </message>
 </context>
 <context>
@@ -12481,10 +12544,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>donner tant par semaine</translation>
     </message>
     <message>
-        <source>keep the bed at</source>
-        <translation>garder le lit à</translation>
-    </message>
-    <message>
         <source>be away</source>
         <translation>être absent</translation>
     </message>
@@ -12566,10 +12625,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>nourriture par semaine</translation>
     </message>
     <message>
-        <source>usual temperature</source>
-        <translation>température habituelle</translation>
-    </message>
-    <message>
         <source>if the bottom tray had been taken on</source>
         <translation>si le plateau du bas avait été pris le</translation>
     </message>
@@ -12602,20 +12657,33 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>jour</translation>
     </message>
     <message>
-        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
-        <translation>Les deux continuent sans monter de plateau&#xa0;; le plan de l’année les monte à leur tour.</translation>
-    </message>
-    <message>
         <source>the new stack</source>
         <translation>la nouvelle pile</translation>
     </message>
     <message>
-        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
-        <translation>Toutes continuent sans monter de plateau&#xa0;; le plan de l’année les monte à leur tour. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
-    </message>
-    <message>
         <source>–</source>
         <translation>–</translation>
+    </message>
+    <message>
+        <source>keep the bed warmer or colder</source>
+        <translation>garder le lit plus chaud ou plus froid</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la moyenne de toute l’année&#xa0;; l’endroit en fait l’hiver et l’été</translation>
+    </message>
+    <message>
+        <source>mean of the year: about %1 in %2, %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>moyenne de l’année&#xa0;: environ %1 en %2, %3 en %4</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them when they are due. The new stack gets its second tray when the first is full.</source>
+        <translation>Toutes continuent sans monter de plateau&#xa0;; le plan de l’année les monte quand c’est à faire. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them when they are due.</source>
+        <translation>Les deux continuent sans monter de plateau&#xa0;; le plan de l’année les monte quand c’est à faire.</translation>
     </message>
 </context>
 <context>
@@ -12645,28 +12713,12 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>%1 d’eau&#xa0;: %2</translation>
     </message>
     <message>
-        <source>Next turn of each stack</source>
-        <translation>Prochain tour de chaque pile</translation>
-    </message>
-    <message>
-        <source>Next turn, and what would bring it forward</source>
-        <translation>Prochain tour, et ce qui l’avancerait</translation>
-    </message>
-    <message>
-        <source>its turn has come</source>
-        <translation>son tour est venu</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>not within a year</source>
         <translation>pas avant un an</translation>
-    </message>
-    <message>
-        <source>There is no stack yet whose turn could be foreseen.</source>
-        <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
     </message>
     <message>
         <source>Cold holds it back.</source>
@@ -12692,18 +12744,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Nothing holds it back much.</source>
         <translation>Rien ne la freine beaucoup.</translation>
     </message>
-    <message>
-        <source>its turn is about now; it is told as due once it is 80 % sure</source>
-        <translation>c’est à peu près son tour ; il est annoncé comme dû quand c’est sûr à 80 %</translation>
-    </message>
-    <message>
-        <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>lombricompost à la lumière, prélevé vers le %1&#xa0;; le tour suivant %2</translation>
-    </message>
-    <message>
-        <source>Its turn would come: %1.</source>
-        <translation>Son tour viendrait&#xa0;: %1.</translation>
-    </message>
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
         <translation>
@@ -12714,6 +12754,34 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>D’après ce qu’on sait, il n’y a presque pas de vers&#xa0;: seuls des vers la font avancer.</translation>
+    </message>
+    <message>
+        <source>Next step of each stack</source>
+        <translation>Prochaine étape de chaque pile</translation>
+    </message>
+    <message>
+        <source>Next tray to be added or lifted, and what would bring it forward</source>
+        <translation>Prochain plateau à ajouter ou à monter, et ce qui l’avancerait</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next step due %2</source>
+        <translation>lombricompost à la lumière, prélevé vers le %1&#xa0;; étape suivante&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation>à faire maintenant</translation>
+    </message>
+    <message>
+        <source>due about now; the list says so once it is 80 % sure</source>
+        <translation>à faire à peu près maintenant&#xa0;; la liste l’annonce quand c’est sûr à 80 %</translation>
+    </message>
+    <message>
+        <source>It would be due: %1.</source>
+        <translation>Ce serait à faire&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose next step could be foreseen.</source>
+        <translation>Il n’y a pas encore de pile dont l’étape suivante puisse être prévue.</translation>
     </message>
 </context>
 <context>
@@ -12871,20 +12939,12 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Fixer une récolte</translation>
     </message>
     <message>
-        <source>Let a harvest come on its turn</source>
-        <translation>Laisser une récolte venir à son tour</translation>
-    </message>
-    <message>
         <source>%1 · the year is being planned</source>
         <translation>%1 · l’année se planifie</translation>
     </message>
     <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>L’année se planifie&#xa0;; elle sera ici dans un instant.</translation>
-    </message>
-    <message>
-        <source>No stack holds a tray whose turns could be foreseen.</source>
-        <translation>Aucune pile n’a de plateau dont les tours puissent être prévus.</translation>
     </message>
     <message numerus="yes">
         <source>%n harvest(s) in the coming year</source>
@@ -12921,10 +12981,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches&#xa0;; ce que cela coûte est montré ici.</translation>
     </message>
     <message>
-        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
-    </message>
-    <message>
         <source>a day of lifting saved counts as %1 of delay</source>
         <translation>un jour de montée épargné compte comme %1 de retard</translation>
     </message>
@@ -12933,16 +12989,43 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>deux récoltes rapprochées comptent comme %1 de retard</translation>
     </message>
     <message>
-        <source>on their turns they would give %1</source>
-        <translation>à leurs tours elles donneraient %1</translation>
-    </message>
-    <message>
-        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
-        <translation>Dans cette pile&#xa0;: récoltes %1 plus tard en tout&#xa0;; lombricompost dans l’année %2, à leurs tours %3&#xa0;; colonie à la fin %4, d’habitude %5.</translation>
-    </message>
-    <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ce jour-là, une grande part du plateau n’est sans doute pas encore du lombricompost.</translation>
+    </message>
+    <message numerus="yes">
+        <source>none waits more than %n day(s)</source>
+        <translation>
+            <numerusform>aucune n’attend plus de %n jour</numerusform>
+            <numerusform>aucune n’attend plus de %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait for others</source>
+        <translation>Combien de temps une récolte peut attendre les autres</translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait</source>
+        <translation>Combien de temps une récolte peut attendre</translation>
+    </message>
+    <message>
+        <source>Let a harvest come when it is due</source>
+        <translation>Laisser une récolte venir à sa date</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next step forward, and what a change would do.</source>
+        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait sa prochaine étape et ce que ferait un changement.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose next step could be foreseen.</source>
+        <translation>Aucune pile n’a de plateau dont l’étape suivante puisse être prévue.</translation>
+    </message>
+    <message>
+        <source>each when it is due, they would give %1</source>
+        <translation>chacune à sa date, elles donneraient %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
+        <translation>Dans cette pile&#xa0;: récoltes %1 plus tard en tout&#xa0;; lombricompost dans l’année %2, chacune à sa date %3&#xa0;; colonie à la fin %4, d’habitude %5.</translation>
     </message>
 </context>
 <context>
@@ -12991,10 +13074,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Journal des conseils</translation>
     </message>
     <message>
-        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
-        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; fait le jour même</translation>
@@ -13019,10 +13098,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>récoltes pesées&#xa0;: %1, dans ce qui était prévu&#xa0;: %2 (9 sur 10 devraient l’être)&#xa0;; montés comme prêts&#xa0;: %3, dont dans la prévision&#xa0;: %4</translation>
     </message>
     <message>
-        <source>turns advised: %1, followed: %2</source>
-        <translation>tours conseillés&#xa0;: %1, suivis&#xa0;: %2</translation>
-    </message>
-    <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
         <translation>apports dus des 90 derniers jours&#xa0;: %1, donnés en 3 jours&#xa0;: %2</translation>
     </message>
@@ -13044,6 +13119,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
             <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
             <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>What was advised, what was done and how right it was stands here once a step was due.</source>
+        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’une étape a été à faire.</translation>
+    </message>
+    <message>
+        <source>steps advised: %1, followed: %2</source>
+        <translation>étapes conseillées&#xa0;: %1, suivies&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -13108,17 +13191,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Probabilité %1. D’ici le %2, le plan donne %3.</translation>
     </message>
     <message>
-        <source> Something comes in each month.</source>
-        <translation> Il en vient chaque mois.</translation>
-    </message>
-    <message numerus="yes">
-        <source> In %n month(s) until then nothing is taken.</source>
-        <translation>
-            <numerusform> Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
-            <numerusform> Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>%1: %2 (%3)</source>
         <comment>what is changed, chance, litres</comment>
         <translation>%1&#xa0;: %2 (%3)</translation>
@@ -13134,10 +13206,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>one tray more in each stack</source>
         <translation>un plateau de plus dans chaque pile</translation>
-    </message>
-    <message>
-        <source>each harvest on its own turn</source>
-        <translation>chaque récolte à son tour</translation>
     </message>
     <message>
         <source>Comparing…</source>
@@ -13161,6 +13229,21 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>jusqu’à %1 de nourriture en plus par semaine dans chaque pile, autant qu’elle en supporte</translation>
+    </message>
+    <message>
+        <source>Something comes in each month.</source>
+        <translation>Il en vient chaque mois.</translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n month(s) until then nothing is taken.</source>
+        <translation>
+            <numerusform>Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
+            <numerusform>Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each harvest on the day it is due</source>
+        <translation>chaque récolte au jour dû</translation>
     </message>
 </context>
 <context>
