@@ -106,9 +106,9 @@ void addPlan(std::vector<CalendarEvent>& events, const planning::YearPlan& plan,
         const QString stack = QString::fromStdString(year.stack);
         const auto window = [](const reckoning::TurnWindow& turn) {
             const auto day = [](Day each) { return wording::fullDay(each); };
-            if (!turn.early) return Words::tr("its turn %1").arg(day(turn.natural));
-            return turn.late ? Words::tr("its turn %1 (%2 to %3)").arg(day(turn.natural), day(*turn.early), day(*turn.late))
-                             : Words::tr("its turn %1 (from %2 on)").arg(day(turn.natural), day(*turn.early));
+            if (!turn.early) return Words::tr("due %1").arg(day(turn.natural));
+            return turn.late ? Words::tr("due %1 (%2 to %3)").arg(day(turn.natural), day(*turn.early), day(*turn.late))
+                             : Words::tr("due %1 (from %2 on)").arg(day(turn.natural), day(*turn.early));
         };
         for (const reckoning::PlannedTray& tray : year.planned.trays)
             events.push_back({uid(key, "bed", std::to_string(tray.batch)), tray.on, said(Words::tr("%1: add a tray (tray %2)").arg(stack, QString::number(tray.tray))), said(window(tray.window))});

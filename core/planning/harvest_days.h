@@ -23,6 +23,11 @@ enum class Gathering {
     gathered     ///< on as few days as can be
 };
 
+/// Where harvests are gathered: how long one may wait for others, days, unless somebody says otherwise, and at most. Judgement.
+inline constexpr int usualWait = 14, longestWait = 28;
+/// What a day of lifting saved is worth then, in days of delay: two whole waits, since a harvest that waits holds up those of its stack that follow.
+constexpr double tripFor(int mostWait) { return 2.0 * mostWait; }
+
 struct HarvestWishes {
     Gathering gathering = Gathering::asTheyCome;
     unsigned weekdays = 0x7f;                ///< bit d: the day d days after a Monday is welcome; none set counts as all
@@ -31,9 +36,9 @@ struct HarvestWishes {
     // Light-drying takes 2 to 7 days: common practice, no source. The castings are taken on a welcome day too, 6 days after the lift or as soon after
     // as can be, at most 10; where none is, before.
     int daysDrying = 6, leastDrying = 2, mostDrying = 10;
-    int mostWait = 28;                       ///< days that a harvest is put off by for the sake of the others
+    int mostWait = longestWait;              ///< days that a harvest is put off by for the sake of the others
     double crowd = 21.0;                     ///< what each pair in the same stretch costs, in days of delay
-    double trip = 5.0;                       ///< what each day with harvests costs, in days of delay
+    double trip = tripFor(longestWait);      ///< what each day with harvests costs, in days of delay
     int horizon = 365;
 };
 
@@ -55,6 +60,9 @@ std::optional<HarvestDays> priced(const std::vector<StackTurns>& stacks, const H
 /// The best days. For up to four stacks up to `mostStates` joint states are searched, which proves the answer for most households; beyond that the
 /// best found by putting one stack after another in its best place, from several beginnings.
 HarvestDays chooseDays(const std::vector<StackTurns>& stacks, const HarvestWishes& wishes, int mostStates = 100000);
+
+/// How many days lie between the two harvests of different stacks that come nearest to each other without meeting; nullopt where there are none.
+std::optional<int> nearestApart(const HarvestDays& days);
 
 /// When the castings of a tray lifted on that day are taken; nullopt when no day that is welcome suits.
 std::optional<int> takingAfter(int lift, const HarvestWishes& wishes);

@@ -32,6 +32,7 @@ std::string wishText(const YearWishes& wishes)
 {
     std::string text = "gathering " + std::string{names[static_cast<std::size_t>(wishes.gathering)]} + '\n';
     text += "weekdays " + std::to_string(wishes.weekdays) + '\n';
+    if (wishes.mostWait != usualWait) text += "wait " + std::to_string(wishes.mostWait) + '\n';
     for (const auto& [from, to] : wishes.away) text += "away " + dayText(from) + ' ' + dayText(to) + '\n';
     for (const auto& [stack, pins] : wishes.pinned)
         for (const auto& [batch, on] : pins) text += "pin " + dayText(on) + ' ' + std::to_string(batch) + ' ' + stack + '\n';
@@ -51,6 +52,8 @@ YearWishes wishesFrom(std::string_view text)
             if (found != std::end(names)) wishes.gathering = static_cast<Gathering>(found - std::begin(names));
         } else if (key == "weekdays") {
             if (const auto mask = number(line); mask && *mask <= 0x7f) wishes.weekdays = *mask;
+        } else if (key == "wait") {
+            if (const auto days = number(line); days && *days >= 1 && *days <= static_cast<unsigned>(longestWait)) wishes.mostWait = static_cast<int>(*days);
         } else if (key == "away") {
             const auto from = parseDay(word(line));
             const auto to = parseDay(line);

@@ -83,6 +83,10 @@ HarvestWishes wishesFor(const YearWishes& wishes, Day today)
     made.weekdays = wishes.weekdays;
     made.todaysWeekday = weekdayOf(today);
     made.away = inDays(wishes.away, today);
+    if (wishes.gathering == Gathering::gathered) {
+        made.mostWait = wishes.mostWait;
+        made.trip = tripFor(wishes.mostWait);
+    }
     return made;
 }
 
@@ -353,6 +357,9 @@ std::optional<YearPlan> coursesWith(const reckoning::Reckoning& reckoning, const
     for (const auto& each : courses) turns.push_back(each->turns());
     const HarvestWishes days = wishesFor(wishes, today);
     plan.days = chooseDays(turns, days);
+    HarvestWishes apart = days;
+    apart.gathering = Gathering::asTheyCome;
+    plan.apart = chooseDays(turns, apart);
 
     plan.stacks.resize(stacks.size());
     shareOut(stacks.size(), threads, [&](std::size_t i, Crew& crew) {

@@ -18,6 +18,7 @@ namespace tierloam::planning {
 struct YearWishes {
     Gathering gathering = Gathering::asTheyCome;
     unsigned weekdays = 0x7f;                             ///< bit 0 = Monday
+    int mostWait = usualWait;                             ///< days, 1 to longestWait, that a harvest may wait for others where they are gathered
     std::vector<std::pair<Day, Day>> away;                ///< both included; for all stacks
     std::map<std::string, std::vector<std::pair<Day, Day>>> awayOf{}; ///< by stack, those of `away` left out: of the journal, kept nowhere else
     std::map<std::string, std::map<int, Day>> pinned;     ///< by stack and batch: the day chosen by hand
@@ -41,6 +42,7 @@ struct YearPlan {
     std::vector<StackYear> stacks;
     YearWishes wishes;                                    ///< under which it was made, days away included
     HarvestDays days;                                     ///< as chosen, over the harvests as they come around what is pinned
+    HarvestDays apart;                                    ///< the same harvests if each came as soon as days of the week and absences let it
     int liftDays = 0;                                     ///< different days of the year on which something is lifted
     int delayDays = 0;                                    ///< of all stacks
     int members = 0;                                      ///< of each stack that were looked at

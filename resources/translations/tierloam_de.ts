@@ -1882,6 +1882,18 @@
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1: Humus der einzigen Etage nehmen, ihre Würmer zurück in neue Einstreu</translation>
     </message>
+<message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>due %1 (%2 to %3)</source>
+        <translation>fällig %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>due %1 (from %2 on)</source>
+        <translation>fällig %1 (ab %2)</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -2263,6 +2275,81 @@
         <source>%1, later up to %2</source>
         <comment>amounts of food a week</comment>
         <translation>%1, später bis %2</translation>
+    </message>
+<message>
+        <source>Never release them into wild land, and keep to local rules on species and sale.</source>
+        <translation>Setze sie nie in die freie Natur aus, und halte dich an örtliche Regeln zu Arten und Verkauf.</translation>
+    </message>
+    <message>
+        <source>from %1 on: %2 a week</source>
+        <comment>day, amount of food</comment>
+        <translation>ab %1: %2 je Woche</translation>
+    </message>
+    <message>
+        <source>%1 a week at first, step by step %2 from %3 on</source>
+        <comment>amount of food, amount, day</comment>
+        <translation>zuerst %1 je Woche, Schritt für Schritt %2 ab %3</translation>
+    </message>
+    <message>
+        <source>That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation>Das ist mehr, als er verträgt: mit %1 fällt die Luft im Bett innerhalb von 14 Tagen unter 0,7; es wird warm und riecht, und unter 0,5 sterben Würmer.</translation>
+    </message>
+    <message>
+        <source>Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation>Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
+    </message>
+    <message>
+        <source>All its trays stand: it takes one more than there are.</source>
+        <translation>Alle seine Etagen stehen: es braucht eine mehr, als da sind.</translation>
+    </message>
+    <message>
+        <source>%1 is the mean of the whole year, and the season goes on around it: at this place the bed has about %2 in %3 and %4 in %5.</source>
+        <comment>temperature, temperature, month, temperature, month</comment>
+        <translation>%1 ist das Mittel des ganzen Jahres, und die Jahreszeiten gehen darum weiter: an diesem Ort hat das Bett etwa %2 im %3 und %4 im %5.</translation>
+    </message>
+    <message>
+        <source>Below %1 worms die.</source>
+        <translation>Unter %1 sterben Würmer.</translation>
+    </message>
+    <message>
+        <source>Above %1 worms die.</source>
+        <translation>Über %1 sterben Würmer.</translation>
+    </message>
+    <message>
+        <source>bed, mean of the year</source>
+        <translation>Bett, Mittel des Jahres</translation>
+    </message>
+    <message>
+        <source>bed in %1</source>
+        <comment>month</comment>
+        <translation>Bett im %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform>Dieser Stapel kann binnen %n Woche nur %1 entbehren: gib ihm mehr Wochen, oder kaufe den Rest.</numerusform>
+            <numerusform>Dieser Stapel kann binnen %n Wochen nur %1 entbehren: gib ihm mehr Wochen, oder kaufe den Rest.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation>Seine erste Etage ist voll und die nächste fällig: %1. Der Humus der ersten ist reif: %2. Dieser Stapel verarbeitet wieder so viel wie jetzt: %3.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 heavier.</source>
+        <translation>Wäre die unterste Etage am %1 entnommen worden, wäre der Bestand heute %2 statt %3, also %4 schwerer.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 lighter.</source>
+        <translation>Wäre die unterste Etage am %1 entnommen worden, wäre der Bestand heute %2 statt %3, also %4 leichter.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 heavier.</source>
+        <translation>Ohne diesen Eintrag wäre der Bestand heute %1 statt %2, also %3 schwerer.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 lighter.</source>
+        <translation>Ohne diesen Eintrag wäre der Bestand heute %1 statt %2, also %3 leichter.</translation>
     </message>
 </context>
 <context>
@@ -4341,6 +4428,37 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>amount, range in words</comment>
         <translation>das Warten lässt %1 mehr Würmer (%2)</translation>
     </message>
+<message numerus="yes">
+        <source>%n day(s) of lifting fewer</source>
+        <translation>
+            <numerusform>%n Tag mit Heben weniger</numerusform>
+            <numerusform>%n Tage mit Heben weniger</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gathered: %1, for %2 of delay in all; none waits more than %3 for others.</source>
+        <translation>Gesammelt: %1, bei zusammen %2 Aufschub; keine wartet länger als %3 auf andere.</translation>
+    </message>
+    <message>
+        <source>Gathered: %1, and none waits.</source>
+        <translation>Gesammelt: %1, und keine wartet.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: harvests of two stacks meet, and only one stack has any.</source>
+        <translation>Nichts lässt sich sammeln: zusammenkommen können Ernten zweier Stapel, und nur ein Stapel hat welche.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to be gathered: the harvests meet as they come.</source>
+        <translation>Nichts bleibt zu sammeln: die Ernten fallen von selbst zusammen.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: the two harvests that come nearest to each other are %1 apart, and none may wait more than %2.</source>
+        <translation>Nichts lässt sich sammeln: die beiden Ernten, die einander am nächsten kommen, liegen %1 auseinander, und keine darf länger als %2 warten.</translation>
+    </message>
+    <message>
+        <source>Nothing is gathered: a day saved is worth %1 of delay here, and the wait, with what it holds up in its stack, would come to more.</source>
+        <translation>Nichts wird gesammelt: ein gesparter Tag zählt hier %1 Aufschub, und das Warten käme mit allem, was es in seinem Stapel aufhält, auf mehr.</translation>
+    </message>
 </context>
 <context>
     <name>Handbook</name>
@@ -5714,6 +5832,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>ready already</source>
         <translation>schon reif</translation>
+    </message>
+<message>
+        <source>due: 10 %, 50 % and 90 % sure</source>
+        <translation>fällig: zu 10 %, 50 % und 90 % sicher</translation>
     </message>
 </context>
 <context>
@@ -10274,6 +10396,26 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>what follows from it is being reckoned</source>
         <translation>was daraus folgt, wird gerechnet</translation>
     </message>
+<message>
+        <source>whether it is due is not sure; a look decides</source>
+        <translation>ob etwas fällig ist, ist nicht sicher; Nachsehen entscheidet</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>%1 after it is due</source>
+        <translation>%1 nach der Fälligkeit</translation>
+    </message>
+    <message>
+        <source>%1 before it is due</source>
+        <translation>%1 vor der Fälligkeit</translation>
+    </message>
+    <message>
+        <source>Due, 80 % range</source>
+        <translation>Fällig, 80-%-Bereich</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12748,6 +12890,27 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>–</source>
         <translation>–</translation>
     </message>
+<message>
+        <source>keep the bed warmer or colder</source>
+        <translation>das Bett wärmer oder kälter halten</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>das Mittel des ganzen Jahres; der Ort macht Winter und Sommer daraus</translation>
+    </message>
+    <message>
+        <source>mean of the year: about %1 in %2, %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>Mittel des Jahres: etwa %1 im %2, %3 im %4</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them when they are due. The new stack gets its second tray when the first is full.</source>
+        <translation>Alle gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie fällig sind. Der neue Stapel bekommt seine zweite Etage, wenn die erste voll ist.</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them when they are due.</source>
+        <translation>Beide gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie fällig sind.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -12845,6 +13008,34 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>Nach allem, was bekannt ist, hat er kaum Würmer: nur Würmer bringen ihn voran.</translation>
+    </message>
+<message>
+        <source>Next step of each stack</source>
+        <translation>Nächster Schritt jedes Stapels</translation>
+    </message>
+    <message>
+        <source>Next tray to be added or lifted, and what would bring it forward</source>
+        <translation>Nächste Etage zum Aufsetzen oder Heben, und was sie vorzöge</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next step due %2</source>
+        <translation>Humus im Licht, entnommen etwa %1; danach fällig %2</translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation>jetzt fällig</translation>
+    </message>
+    <message>
+        <source>due about now; the list says so once it is 80 % sure</source>
+        <translation>etwa jetzt fällig; die Liste sagt es, sobald es zu 80 % sicher ist</translation>
+    </message>
+    <message>
+        <source>It would be due: %1.</source>
+        <translation>Fällig wäre sie: %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose next step could be foreseen.</source>
+        <translation>Es gibt noch keinen Stapel, dessen nächster Schritt sich voraussehen ließe.</translation>
     </message>
 </context>
 <context>
@@ -13075,6 +13266,41 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
     </message>
+<message numerus="yes">
+        <source>none waits more than %n day(s)</source>
+        <translation>
+            <numerusform>keine wartet länger als %n Tag</numerusform>
+            <numerusform>keine wartet länger als %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait for others</source>
+        <translation>Wie lange eine Ernte auf andere warten darf</translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait</source>
+        <translation>Wie lange eine Ernte warten darf</translation>
+    </message>
+    <message>
+        <source>Let a harvest come when it is due</source>
+        <translation>Ernte kommen lassen, wenn sie fällig ist</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next step forward, and what a change would do.</source>
+        <translation>Sobald ein Stapel steht, erscheint hier sein kommendes Jahr: wann jede Etage reif ist, hinzukommt, gehoben und genommen wird, was in dieser Woche zu füttern ist, was den nächsten Schritt vorzöge und was eine Änderung bewirkte.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose next step could be foreseen.</source>
+        <translation>Kein Stapel enthält eine Etage, deren nächster Schritt sich voraussehen ließe.</translation>
+    </message>
+    <message>
+        <source>each when it is due, they would give %1</source>
+        <translation>jede bei Fälligkeit, gäben sie %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
+        <translation>In diesem Stapel: Ernten zusammen %1 später; Humus im Jahr %2, bei Fälligkeit %3; Bestand am Ende %4, sonst %5.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
@@ -13175,6 +13401,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>Fütterungen und andere Ratschläge sind von den ersten %1 von %n Stapel im Regal gezählt.</numerusform>
             <numerusform>Fütterungen und andere Ratschläge sind von den ersten %1 von %n Stapeln im Regal gezählt.</numerusform>
         </translation>
+    </message>
+<message>
+        <source>What was advised, what was done and how right it was stands here once a step was due.</source>
+        <translation>Was geraten und was getan wurde und wie richtig es war, steht hier, sobald einmal ein Schritt fällig war.</translation>
+    </message>
+    <message>
+        <source>steps advised: %1, followed: %2</source>
+        <translation>geratene Schritte: %1, befolgt: %2</translation>
     </message>
 </context>
 <context>
@@ -13292,6 +13526,21 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>bis zu %1 mehr Futter je Woche in jedem Stapel, so weit er es verträgt</translation>
+    </message>
+<message>
+        <source>Something comes in each month.</source>
+        <translation>Jeden Monat kommt etwas.</translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n month(s) until then nothing is taken.</source>
+        <translation>
+            <numerusform>In %n Monat bis dahin wird nichts entnommen.</numerusform>
+            <numerusform>In %n Monaten bis dahin wird nichts entnommen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each harvest on the day it is due</source>
+        <translation>jede Ernte an dem Tag, an dem sie fällig ist</translation>
     </message>
 </context>
 <context>

@@ -42,10 +42,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+            <source>This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
             <translation>
-                <numerusform> This stack can spare only %1 within %n week: give it more weeks, or buy the rest.</numerusform>
-                <numerusform> This stack can spare only %1 within %n weeks: give it more weeks, or buy the rest.</numerusform>
+                <numerusform>This stack can spare only %1 within %n week: give it more weeks, or buy the rest.</numerusform>
+                <numerusform>This stack can spare only %1 within %n weeks: give it more weeks, or buy the rest.</numerusform>
             </translation>
         </message>
     </context>
@@ -56,6 +56,16 @@
             <translation>
                 <numerusform>%n day</numerusform>
                 <numerusform>%n days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>GainWords</name>
+        <message numerus="yes">
+            <source>%n day(s) of lifting fewer</source>
+            <translation>
+                <numerusform>%n day of lifting fewer</numerusform>
+                <numerusform>%n days of lifting fewer</numerusform>
             </translation>
         </message>
     </context>
@@ -458,6 +468,13 @@
                 <numerusform>on %n days</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>none waits more than %n day(s)</source>
+            <translation>
+                <numerusform>none waits more than %n day</numerusform>
+                <numerusform>none waits more than %n days</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::rotation::TrackCard</name>
@@ -472,17 +489,17 @@
     <context>
         <name>tierloam::rotation::WishCard</name>
         <message numerus="yes">
-            <source> In %n month(s) until then nothing is taken.</source>
-            <translation>
-                <numerusform> In %n month until then nothing is taken.</numerusform>
-                <numerusform> In %n months until then nothing is taken.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>wanted %n day(s) later</source>
             <translation>
                 <numerusform>wanted %n day later</numerusform>
                 <numerusform>wanted %n days later</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>In %n month(s) until then nothing is taken.</source>
+            <translation>
+                <numerusform>In %n month until then nothing is taken.</numerusform>
+                <numerusform>In %n months until then nothing is taken.</numerusform>
             </translation>
         </message>
     </context>

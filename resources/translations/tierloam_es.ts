@@ -1882,6 +1882,18 @@
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1: retirar el humus de la única bandeja, sus lombrices de vuelta a una cama nueva</translation>
     </message>
+<message>
+        <source>due %1</source>
+        <translation>toca: %1</translation>
+    </message>
+    <message>
+        <source>due %1 (%2 to %3)</source>
+        <translation>toca: %1 (de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>due %1 (from %2 on)</source>
+        <translation>toca: %1 (desde %2)</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -2263,6 +2275,81 @@
         <source>%1, later up to %2</source>
         <comment>amounts of food a week</comment>
         <translation>%1, después hasta %2</translation>
+    </message>
+<message>
+        <source>Never release them into wild land, and keep to local rules on species and sale.</source>
+        <translation>No las sueltes nunca en la naturaleza y respeta las normas locales sobre especies y venta.</translation>
+    </message>
+    <message>
+        <source>from %1 on: %2 a week</source>
+        <comment>day, amount of food</comment>
+        <translation>desde el %1: %2 por semana</translation>
+    </message>
+    <message>
+        <source>%1 a week at first, step by step %2 from %3 on</source>
+        <comment>amount of food, amount, day</comment>
+        <translation>primero %1 por semana, paso a paso %2 desde el %3</translation>
+    </message>
+    <message>
+        <source>That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation>Es más de lo que tolera: con una probabilidad de %1, el aire del lecho baja de 0,7 en 14 días; se calienta y huele, y por debajo de 0,5 mueren lombrices.</translation>
+    </message>
+    <message>
+        <source>Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation>De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
+    </message>
+    <message>
+        <source>All its trays stand: it takes one more than there are.</source>
+        <translation>Todas sus bandejas están puestas: hace falta una más.</translation>
+    </message>
+    <message>
+        <source>%1 is the mean of the whole year, and the season goes on around it: at this place the bed has about %2 in %3 and %4 in %5.</source>
+        <comment>temperature, temperature, month, temperature, month</comment>
+        <translation>%1 es la media de todo el año, y las estaciones siguen en torno a ella: en este lugar el lecho tiene unos %2 en %3 y %4 en %5.</translation>
+    </message>
+    <message>
+        <source>Below %1 worms die.</source>
+        <translation>Por debajo de %1 mueren lombrices.</translation>
+    </message>
+    <message>
+        <source>Above %1 worms die.</source>
+        <translation>Por encima de %1 mueren lombrices.</translation>
+    </message>
+    <message>
+        <source>bed, mean of the year</source>
+        <translation>lecho, media del año</translation>
+    </message>
+    <message>
+        <source>bed in %1</source>
+        <comment>month</comment>
+        <translation>lecho en %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform>Esta torre solo puede ceder %1 en %n semana: dale más semanas, o compra el resto.</numerusform>
+            <numerusform>Esta torre solo puede ceder %1 en %n semanas: dale más semanas, o compra el resto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation>Su primera bandeja está llena y toca la siguiente: %1. El humus de la primera está listo: %2. Esta torre recupera su ritmo: %3.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 heavier.</source>
+        <translation>Con la bandeja inferior retirada el %1, la colonia pesaría hoy %2 en vez de %3, o sea %4 más.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 lighter.</source>
+        <translation>Con la bandeja inferior retirada el %1, la colonia pesaría hoy %2 en vez de %3, o sea %4 menos.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 heavier.</source>
+        <translation>Sin esa anotación la colonia pesaría hoy %1 en vez de %2, o sea %3 más.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 lighter.</source>
+        <translation>Sin esa anotación la colonia pesaría hoy %1 en vez de %2, o sea %3 menos.</translation>
     </message>
 </context>
 <context>
@@ -4342,6 +4429,37 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>amount, range in words</comment>
         <translation>la espera deja %1 más de lombrices (%2)</translation>
     </message>
+<message numerus="yes">
+        <source>%n day(s) of lifting fewer</source>
+        <translation>
+            <numerusform>%n día de subir bandejas menos</numerusform>
+            <numerusform>%n días de subir bandejas menos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gathered: %1, for %2 of delay in all; none waits more than %3 for others.</source>
+        <translation>Agrupadas: %1, con %2 de retraso en total; ninguna espera a las demás más de %3.</translation>
+    </message>
+    <message>
+        <source>Gathered: %1, and none waits.</source>
+        <translation>Agrupadas: %1, y ninguna espera.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: harvests of two stacks meet, and only one stack has any.</source>
+        <translation>No hay nada que agrupar: se juntan cosechas de dos torres, y solo una las tiene.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to be gathered: the harvests meet as they come.</source>
+        <translation>No queda nada que agrupar: las cosechas ya coinciden.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: the two harvests that come nearest to each other are %1 apart, and none may wait more than %2.</source>
+        <translation>No hay nada que agrupar: las dos cosechas más cercanas distan %1, y ninguna puede esperar más de %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is gathered: a day saved is worth %1 of delay here, and the wait, with what it holds up in its stack, would come to more.</source>
+        <translation>No se agrupa nada: un día ahorrado vale aquí %1 de retraso, y la espera, con todo lo que retrasa en su torre, costaría más.</translation>
+    </message>
 </context>
 <context>
     <name>Handbook</name>
@@ -5715,6 +5833,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>ready already</source>
         <translation>ya lista</translation>
+    </message>
+<message>
+        <source>due: 10 %, 50 % and 90 % sure</source>
+        <translation>toca: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
 </context>
 <context>
@@ -10275,6 +10397,26 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>what follows from it is being reckoned</source>
         <translation>lo que resulta de ello se está calculando</translation>
     </message>
+<message>
+        <source>whether it is due is not sure; a look decides</source>
+        <translation>no es seguro que toque; una revisión decide</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>toca: %1</translation>
+    </message>
+    <message>
+        <source>%1 after it is due</source>
+        <translation>%1 después de cuando toca</translation>
+    </message>
+    <message>
+        <source>%1 before it is due</source>
+        <translation>%1 antes de cuando toca</translation>
+    </message>
+    <message>
+        <source>Due, 80 % range</source>
+        <translation>Toca, intervalo del 80 %</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12749,6 +12891,27 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>–</source>
         <translation>–</translation>
     </message>
+<message>
+        <source>keep the bed warmer or colder</source>
+        <translation>mantener el lecho más cálido o más frío</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la media de todo el año; el lugar hace de ella invierno y verano</translation>
+    </message>
+    <message>
+        <source>mean of the year: about %1 in %2, %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>media del año: unos %1 en %2, %3 en %4</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them when they are due. The new stack gets its second tray when the first is full.</source>
+        <translation>Todas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca. La torre nueva recibe su segunda bandeja cuando la primera está llena.</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them when they are due.</source>
+        <translation>Ambas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -12846,6 +13009,34 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>Por lo que se sabe apenas tiene lombrices: solo lombrices la hacen avanzar.</translation>
+    </message>
+<message>
+        <source>Next step of each stack</source>
+        <translation>Próximo paso de cada torre</translation>
+    </message>
+    <message>
+        <source>Next tray to be added or lifted, and what would bring it forward</source>
+        <translation>Próxima bandeja que añadir o subir, y qué la adelantaría</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next step due %2</source>
+        <translation>humus a la luz, se retira hacia el %1; el siguiente paso, %2</translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation>toca ahora</translation>
+    </message>
+    <message>
+        <source>due about now; the list says so once it is 80 % sure</source>
+        <translation>toca más o menos ahora; la lista lo dice cuando es seguro al 80 %</translation>
+    </message>
+    <message>
+        <source>It would be due: %1.</source>
+        <translation>Tocaría: %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose next step could be foreseen.</source>
+        <translation>Aún no hay ninguna torre cuyo próximo paso se pueda prever.</translation>
     </message>
 </context>
 <context>
@@ -13076,6 +13267,41 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
+<message numerus="yes">
+        <source>none waits more than %n day(s)</source>
+        <translation>
+            <numerusform>ninguna espera más de %n día</numerusform>
+            <numerusform>ninguna espera más de %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait for others</source>
+        <translation>Cuánto puede esperar una cosecha a las demás</translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait</source>
+        <translation>Cuánto puede esperar una cosecha</translation>
+    </message>
+    <message>
+        <source>Let a harvest come when it is due</source>
+        <translation>Dejar una cosecha para cuando toque</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next step forward, and what a change would do.</source>
+        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se sube y se retira, qué darle de comer esta semana, qué adelantaría su próximo paso y qué haría un cambio.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose next step could be foreseen.</source>
+        <translation>Ninguna torre tiene una bandeja cuyo próximo paso se pueda prever.</translation>
+    </message>
+    <message>
+        <source>each when it is due, they would give %1</source>
+        <translation>cada una cuando toca, darían %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
+        <translation>En esta torre: cosechas %1 después en total; humus en el año %2, cada una cuando toca %3; colonia al final %4, normalmente %5.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
@@ -13176,6 +13402,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torre del estante.</numerusform>
             <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torres del estante.</numerusform>
         </translation>
+    </message>
+<message>
+        <source>What was advised, what was done and how right it was stands here once a step was due.</source>
+        <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya tocado un paso.</translation>
+    </message>
+    <message>
+        <source>steps advised: %1, followed: %2</source>
+        <translation>pasos aconsejados: %1, seguidos: %2</translation>
     </message>
 </context>
 <context>
@@ -13293,6 +13527,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>hasta %1 más de alimento por semana en cada torre, hasta lo que tolere</translation>
+    </message>
+<message>
+        <source>Something comes in each month.</source>
+        <translation>Cada mes llega algo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n month(s) until then nothing is taken.</source>
+        <translation>
+            <numerusform>En %n mes hasta entonces no se retira nada.</numerusform>
+            <numerusform>En %n meses hasta entonces no se retira nada.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each harvest on the day it is due</source>
+        <translation>cada cosecha el día que toca</translation>
     </message>
 </context>
 <context>

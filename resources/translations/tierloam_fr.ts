@@ -2042,6 +2042,18 @@
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1 : prélever le lombricompost du seul plateau, remettre ses vers dans une litière neuve</translation>
     </message>
+<message>
+        <source>due %1</source>
+        <translation>à faire : %1</translation>
+    </message>
+    <message>
+        <source>due %1 (%2 to %3)</source>
+        <translation>à faire : %1 (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>due %1 (from %2 on)</source>
+        <translation>à faire : %1 (à partir du %2)</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -2423,6 +2435,81 @@
         <source>%1, later up to %2</source>
         <comment>amounts of food a week</comment>
         <translation>%1, plus tard jusqu’à %2</translation>
+    </message>
+<message>
+        <source>Never release them into wild land, and keep to local rules on species and sale.</source>
+        <translation>Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
+    </message>
+    <message>
+        <source>from %1 on: %2 a week</source>
+        <comment>day, amount of food</comment>
+        <translation>à partir du %1 : %2 par semaine</translation>
+    </message>
+    <message>
+        <source>%1 a week at first, step by step %2 from %3 on</source>
+        <comment>amount of food, amount, day</comment>
+        <translation>d’abord %1 par semaine, puis pas à pas %2 à partir du %3</translation>
+    </message>
+    <message>
+        <source>That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
+        <translation>C’est plus qu’elle ne supporte : avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours ; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
+    </message>
+    <message>
+        <source>Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation>De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau ; le reste est laissé de côté.</translation>
+    </message>
+    <message>
+        <source>All its trays stand: it takes one more than there are.</source>
+        <translation>Tous ses plateaux sont en place : il en faut un de plus.</translation>
+    </message>
+    <message>
+        <source>%1 is the mean of the whole year, and the season goes on around it: at this place the bed has about %2 in %3 and %4 in %5.</source>
+        <comment>temperature, temperature, month, temperature, month</comment>
+        <translation>%1 est la moyenne de toute l’année, et les saisons continuent autour : à cet endroit, le lit a environ %2 en %3 et %4 en %5.</translation>
+    </message>
+    <message>
+        <source>Below %1 worms die.</source>
+        <translation>Sous %1, des vers meurent.</translation>
+    </message>
+    <message>
+        <source>Above %1 worms die.</source>
+        <translation>Au-dessus de %1, des vers meurent.</translation>
+    </message>
+    <message>
+        <source>bed, mean of the year</source>
+        <translation>lit, moyenne de l’année</translation>
+    </message>
+    <message>
+        <source>bed in %1</source>
+        <comment>month</comment>
+        <translation>lit en %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
+        <translation>
+            <numerusform>Cette pile ne peut céder que %1 en %n semaine : lui laisser plus de semaines, ou acheter le reste.</numerusform>
+            <numerusform>Cette pile ne peut céder que %1 en %n semaines : lui laisser plus de semaines, ou acheter le reste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
+        <translation>Son premier plateau est plein, et le suivant à poser : %1. Le lombricompost du premier est prêt : %2. Cette pile a retrouvé son rythme : %3.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 heavier.</source>
+        <translation>Avec le plateau du bas prélevé le %1, la colonie pèserait aujourd’hui %2 au lieu de %3, soit %4 de plus.</translation>
+    </message>
+    <message>
+        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 lighter.</source>
+        <translation>Avec le plateau du bas prélevé le %1, la colonie pèserait aujourd’hui %2 au lieu de %3, soit %4 de moins.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 heavier.</source>
+        <translation>Sans cette entrée, la colonie pèserait aujourd’hui %1 au lieu de %2, soit %3 de plus.</translation>
+    </message>
+    <message>
+        <source>Without that entry the colony would be %1 today instead of %2, that is %3 lighter.</source>
+        <translation>Sans cette entrée, la colonie pèserait aujourd’hui %1 au lieu de %2, soit %3 de moins.</translation>
     </message>
 </context>
 <context>
@@ -4501,6 +4588,37 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <comment>amount, range in words</comment>
         <translation>l’attente laisse %1 de vers en plus (%2)</translation>
     </message>
+<message numerus="yes">
+        <source>%n day(s) of lifting fewer</source>
+        <translation>
+            <numerusform>%n jour de levage en moins</numerusform>
+            <numerusform>%n jours de levage en moins</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gathered: %1, for %2 of delay in all; none waits more than %3 for others.</source>
+        <translation>Regroupé : %1, pour %2 de retard en tout ; aucune n’attend les autres plus de %3.</translation>
+    </message>
+    <message>
+        <source>Gathered: %1, and none waits.</source>
+        <translation>Regroupé : %1, et aucune n’attend.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: harvests of two stacks meet, and only one stack has any.</source>
+        <translation>Rien à regrouper : il faut des récoltes de deux piles, et une seule en a.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to be gathered: the harvests meet as they come.</source>
+        <translation>Il ne reste rien à regrouper : les récoltes tombent déjà ensemble.</translation>
+    </message>
+    <message>
+        <source>Nothing can be gathered: the two harvests that come nearest to each other are %1 apart, and none may wait more than %2.</source>
+        <translation>Rien à regrouper : les deux récoltes les plus proches sont à %1 l’une de l’autre, et aucune ne peut attendre plus de %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is gathered: a day saved is worth %1 of delay here, and the wait, with what it holds up in its stack, would come to more.</source>
+        <translation>Rien n’est regroupé : un jour épargné vaut ici %1 de retard, et l’attente, avec tout ce qu’elle retarde dans sa pile, en coûterait davantage.</translation>
+    </message>
 </context>
 <context>
     <name>Handbook</name>
@@ -5874,6 +5992,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>ready already</source>
         <translation>déjà prêt</translation>
+    </message>
+<message>
+        <source>due: 10 %, 50 % and 90 % sure</source>
+        <translation>à faire : sûr à 10 %, 50 % et 90 %</translation>
     </message>
 </context>
 <context>
@@ -10345,6 +10467,26 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>what follows from it is being reckoned</source>
         <translation>ce qui en découle est en cours de calcul</translation>
     </message>
+<message>
+        <source>whether it is due is not sure; a look decides</source>
+        <translation>rien ne dit sûrement que c’est à faire ; un contrôle décide</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>à faire : %1</translation>
+    </message>
+    <message>
+        <source>%1 after it is due</source>
+        <translation>%1 après la date due</translation>
+    </message>
+    <message>
+        <source>%1 before it is due</source>
+        <translation>%1 avant la date due</translation>
+    </message>
+    <message>
+        <source>Due, 80 % range</source>
+        <translation>À faire, plage à 80 %</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::exchange_view::JournalSheetView</name>
@@ -12883,6 +13025,27 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>–</source>
         <translation>–</translation>
     </message>
+<message>
+        <source>keep the bed warmer or colder</source>
+        <translation>garder le lit plus chaud ou plus froid</translation>
+    </message>
+    <message>
+        <source>the mean of the whole year; the place makes winter and summer of it</source>
+        <translation>la moyenne de toute l’année ; l’endroit en fait l’hiver et l’été</translation>
+    </message>
+    <message>
+        <source>mean of the year: about %1 in %2, %3 in %4</source>
+        <comment>temperature, month, temperature, month</comment>
+        <translation>moyenne de l’année : environ %1 en %2, %3 en %4</translation>
+    </message>
+    <message>
+        <source>All go on without lifting a tray; the plan of the year lifts them when they are due. The new stack gets its second tray when the first is full.</source>
+        <translation>Toutes continuent sans monter de plateau ; le plan de l’année les monte quand c’est à faire. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
+    </message>
+    <message>
+        <source>Both go on without lifting a tray; the plan of the year lifts them when they are due.</source>
+        <translation>Les deux continuent sans monter de plateau ; le plan de l’année les monte quand c’est à faire.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::ClockCard</name>
@@ -12980,6 +13143,34 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>D’après ce qu’on sait, il n’y a presque pas de vers : seuls des vers la font avancer.</translation>
+    </message>
+<message>
+        <source>Next step of each stack</source>
+        <translation>Prochaine étape de chaque pile</translation>
+    </message>
+    <message>
+        <source>Next tray to be added or lifted, and what would bring it forward</source>
+        <translation>Prochain plateau à ajouter ou à monter, et ce qui l’avancerait</translation>
+    </message>
+    <message>
+        <source>castings in the light, taken about %1; the next step due %2</source>
+        <translation>lombricompost à la lumière, prélevé vers le %1 ; étape suivante : %2</translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation>à faire maintenant</translation>
+    </message>
+    <message>
+        <source>due about now; the list says so once it is 80 % sure</source>
+        <translation>à faire à peu près maintenant ; la liste l’annonce quand c’est sûr à 80 %</translation>
+    </message>
+    <message>
+        <source>It would be due: %1.</source>
+        <translation>Ce serait à faire : %1.</translation>
+    </message>
+    <message>
+        <source>There is no stack yet whose next step could be foreseen.</source>
+        <translation>Il n’y a pas encore de pile dont l’étape suivante puisse être prévue.</translation>
     </message>
 </context>
 <context>
@@ -13210,6 +13401,41 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ce jour-là, une grande part du plateau n’est sans doute pas encore du lombricompost.</translation>
     </message>
+<message numerus="yes">
+        <source>none waits more than %n day(s)</source>
+        <translation>
+            <numerusform>aucune n’attend plus de %n jour</numerusform>
+            <numerusform>aucune n’attend plus de %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait for others</source>
+        <translation>Combien de temps une récolte peut attendre les autres</translation>
+    </message>
+    <message>
+        <source>How long a harvest may wait</source>
+        <translation>Combien de temps une récolte peut attendre</translation>
+    </message>
+    <message>
+        <source>Let a harvest come when it is due</source>
+        <translation>Laisser une récolte venir à sa date</translation>
+    </message>
+    <message>
+        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next step forward, and what a change would do.</source>
+        <translation>Dès qu’une pile est en place, son année à venir apparaît ici : quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait sa prochaine étape et ce que ferait un changement.</translation>
+    </message>
+    <message>
+        <source>No stack holds a tray whose next step could be foreseen.</source>
+        <translation>Aucune pile n’a de plateau dont l’étape suivante puisse être prévue.</translation>
+    </message>
+    <message>
+        <source>each when it is due, they would give %1</source>
+        <translation>chacune à sa date, elles donneraient %1</translation>
+    </message>
+    <message>
+        <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
+        <translation>Dans cette pile : récoltes %1 plus tard en tout ; lombricompost dans l’année %2, chacune à sa date %3 ; colonie à la fin %4, d’habitude %5.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>
@@ -13310,6 +13536,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
             <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
             <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
         </translation>
+    </message>
+<message>
+        <source>What was advised, what was done and how right it was stands here once a step was due.</source>
+        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’une étape a été à faire.</translation>
+    </message>
+    <message>
+        <source>steps advised: %1, followed: %2</source>
+        <translation>étapes conseillées : %1, suivies : %2</translation>
     </message>
 </context>
 <context>
@@ -13427,6 +13661,21 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>jusqu’à %1 de nourriture en plus par semaine dans chaque pile, autant qu’elle en supporte</translation>
+    </message>
+<message>
+        <source>Something comes in each month.</source>
+        <translation>Il en vient chaque mois.</translation>
+    </message>
+    <message numerus="yes">
+        <source>In %n month(s) until then nothing is taken.</source>
+        <translation>
+            <numerusform>Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
+            <numerusform>Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each harvest on the day it is due</source>
+        <translation>chaque récolte au jour dû</translation>
     </message>
 </context>
 <context>

@@ -31,6 +31,7 @@ void daysOfHarvests(benchmark::State& state)
     const auto stacks = drawn(static_cast<int>(state.range(0)));
     HarvestWishes wishes;
     wishes.gathering = state.range(1) == 0 ? Gathering::gathered : Gathering::spread;
+    if (wishes.gathering == Gathering::gathered) wishes.mostWait = usualWait, wishes.trip = tripFor(usualWait);
     for (auto each : state) {
         static_cast<void>(each);
         benchmark::DoNotOptimize(chooseDays(stacks, wishes));

@@ -1,6 +1,8 @@
 // The days of a year's harvests: against every possible choice on small cases, against known bests on large ones.
 #include "core/planning/harvest_days.h"
 
+#include "core/planning/harvest_prices.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -26,7 +28,8 @@ void everyChoice(const std::vector<StackTurns>& stacks, const HarvestWishes& wis
     }
     const std::size_t k = lift[i].size();
     if (k == stacks[i].natural.size()) return everyChoice(stacks, wishes, lift, i + 1, 0, best, tried);
-    for (const int day : daysFor(stacks[i].natural[k] + late, wishes)) {
+    const auto days = k < stacks[i].pinned.size() && stacks[i].pinned[k] ? std::vector<int>{*stacks[i].pinned[k]} : daysFor(stacks[i].natural[k] + late, wishes);
+    for (const int day : days) {
         lift[i].push_back(day);
         everyChoice(stacks, wishes, lift, i, std::max(day - stacks[i].natural[k], 0), best, tried);
         lift[i].pop_back();
@@ -56,10 +59,20 @@ std::vector<StackTurns> drawn(std::mt19937& dice, int stacks, int harvests)
     return all;
 }
 
-HarvestWishes weekends(Gathering gathering, int mostWait = 28)
+HarvestWishes gathered(int mostWait = usualWait)
+{
+    HarvestWishes wishes;
+    wishes.gathering = Gathering::gathered;
+    wishes.mostWait = mostWait;
+    wishes.trip = tripFor(mostWait);
+    return wishes;
+}
+
+HarvestWishes weekends(Gathering gathering, int mostWait = usualWait)
 {
     HarvestWishes wishes;
     wishes.gathering = gathering;
+    wishes.trip = tripFor(mostWait);
     wishes.weekdays = 0x60; // Saturday and Sunday
     wishes.todaysWeekday = 4;
     wishes.mostWait = mostWait;
@@ -75,7 +88,7 @@ TEST(HarvestDays, AreTheBestOfAllChoicesOnSmallCases)
         const auto stacks = drawn(dice, round % 3 == 0 ? 3 : 2, round % 3 == 0 ? 2 : 3);
         HarvestWishes wishes = weekends(gathering, 14);
         if (round % 4 == 0) wishes.away = {{30, 43}};
-        wishes.trip = 3.0 + round % 5;
+        if (round % 4 == 2) wishes.trip = 3.0 + round; // one that is hardly worth waiting for
         long count = 0;
         const double best = exhaustive(stacks, wishes, &count);
         tried += count;
@@ -96,7 +109,7 @@ TEST(HarvestDays, AnyDayOfTheWeekIsProvedForAHouseholdOfThree)
     std::mt19937 dice{5};
     for (const Gathering gathering : {Gathering::gathered, Gathering::spread}) {
         const auto stacks = drawn(dice, 3, 5);
-        HarvestWishes wishes;
+        HarvestWishes wishes = gathered();
         wishes.gathering = gathering;
         const HarvestDays chosen = chooseDays(stacks, wishes);
         EXPECT_TRUE(chosen.exact);
@@ -130,7 +143,6 @@ TEST(HarvestDays, FiveStacksWithoutTheProofAreWithinOnePerCentOfEveryChoice)
     for (int round = 0; round < 6; ++round) {
         const auto stacks = drawn(dice, 5, 2);
         HarvestWishes wishes = weekends(round % 2 == 0 ? Gathering::gathered : Gathering::spread, 8);
-        wishes.trip = 4.0 + round;
         long count = 0;
         const double best = exhaustive(stacks, wishes, &count);
         tried += count;
@@ -227,7 +239,8 @@ TEST(HarvestDays, TwelveStacksThatAreNotAlikeAgainstALowerBound)
     double worst = 0.0;
     for (int round = 0; round < 6; ++round) {
         const auto stacks = drawn(dice, 12, 4);
-        const HarvestWishes wishes = weekends(Gathering::gathered);
+        HarvestWishes wishes = weekends(Gathering::gathered, longestWait);
+        wishes.trip = 5.0;
         const HarvestDays chosen = chooseDays(stacks, wishes);
         const double bound = lowerBound(stacks, wishes, chosen.cost, 400);
         EXPECT_LE(bound, chosen.cost + 1e-6);
@@ -235,6 +248,91 @@ TEST(HarvestDays, TwelveStacksThatAreNotAlikeAgainstALowerBound)
         std::printf("12 stacks that are not alike: cost %.1f, at least %.1f: %.2f %%\n", chosen.cost, bound, 100.0 * (chosen.cost / bound - 1.0));
     }
     EXPECT_LE(worst, 0.01);
+}
+
+/// With what a day saved is worth on the page. What lies between the two is the bound's gap as well: no choice need reach it.
+TEST(HarvestDays, TwelveStacksGatheredAsThePageDoesAgainstALowerBound)
+{
+    std::mt19937 dice{61};
+    double worst = 0.0;
+    for (int round = 0; round < 3; ++round) {
+        const auto stacks = drawn(dice, 12, 4);
+        const HarvestWishes wishes = weekends(Gathering::gathered);
+        const HarvestDays chosen = chooseDays(stacks, wishes);
+        const double bound = lowerBound(stacks, wishes, chosen.cost, 400);
+        EXPECT_LE(bound, chosen.cost + 1e-6);
+        worst = std::max(worst, chosen.cost / bound - 1.0);
+        HarvestWishes apart = wishes;
+        apart.gathering = Gathering::asTheyCome;
+        EXPECT_LT(chosen.days, 0.8 * chooseDays(stacks, apart).days);
+        std::printf("12 stacks gathered: cost %.0f, at least %.1f: %.2f %%\n", chosen.cost, bound, 100.0 * (chosen.cost / bound - 1.0));
+    }
+    EXPECT_LE(worst, 0.04);
+}
+
+/// What is pinned is paid for once, whoever else comes on that day; the proof must know.
+TEST(HarvestDays, AreTheBestOfAllChoicesBesidePinnedDays)
+{
+    std::mt19937 dice{29};
+    for (int round = 0; round < 6; ++round) {
+        auto stacks = drawn(dice, 2, 3);
+        stacks[0].pinned = {std::nullopt, stacks[0].natural[1] + 5};
+        stacks[1].pinned = {stacks[0].natural[0] + 3 * (round % 3)};
+        const HarvestWishes wishes = gathered(9);
+        const HarvestDays chosen = chooseDays(stacks, wishes);
+        EXPECT_TRUE(chosen.exact);
+        EXPECT_NEAR(chosen.cost, exhaustive(stacks, wishes), 1e-9) << "round " << round;
+    }
+}
+
+/// What the proof rests on: no day is dearer than its trip, pinned ones are free, and the bound is never above the best of all choices.
+TEST(HarvestDays, SharesOfATripNeverComeToMoreThanIt)
+{
+    std::mt19937 dice{37};
+    for (int round = 0; round < 4; ++round) {
+        auto stacks = drawn(dice, 2, 3);
+        if (round % 2 == 1) stacks[0].pinned = {std::nullopt, stacks[0].natural[1] + 4};
+        if (round % 2 == 1) stacks[1].pinned = {std::nullopt, stacks[0].natural[1] + 4};
+        const HarvestWishes wishes = gathered(8);
+        const double best = exhaustive(stacks, wishes);
+        const WelcomeOfEach is{stacks, wishes};
+        TripPrices prices{stacks, wishes, is};
+        prices.raise(best + 1.0, 60); // as if it were not known to be the best
+        EXPECT_LE(prices.bound(), best + 1e-6) << round;
+        EXPECT_GT(prices.bound(), 0.8 * best) << round;
+        for (int day = 0; day < 400; ++day) EXPECT_LE(prices.of(0, day) + prices.of(1, day), wishes.trip + 1e-9) << day;
+        if (round % 2 == 0) continue;
+        EXPECT_EQ(prices.of(0, stacks[0].natural[1] + 4), 0.0);
+        EXPECT_EQ(prices.pinnedAfter(0), wishes.trip) << "two that share a day share its trip";
+        EXPECT_EQ(prices.pinnedAfter(stacks[0].natural[1] + 4), 0.0);
+    }
+}
+
+/// The turns of a household of three, 4 to 10 days apart: who asks for few days gets fewer, and no harvest waits longer than it may.
+TEST(HarvestDays, GatheredOnVisiblyFewerDays)
+{
+    const std::vector<StackTurns> three{{{61, 127, 199, 274}, {}}, {{0, 71, 141, 213, 289}, {}}, {{137, 243}, {}}};
+    HarvestWishes apart = gathered();
+    apart.gathering = Gathering::asTheyCome;
+    EXPECT_EQ(chooseDays(three, apart).days, 11);
+    EXPECT_EQ(nearestApart(chooseDays(three, apart)), 4);
+    for (const int wait : {7, 10, 14, 28}) {
+        const HarvestDays few = chooseDays(three, gathered(wait));
+        EXPECT_TRUE(few.exact);
+        EXPECT_LE(few.days, wait < 10 ? 10 : 6) << wait;
+        EXPECT_LE(few.delay, 61) << wait;
+        for (std::size_t i = 0; i < three.size(); ++i)
+            for (std::size_t k = 0, late = 0; k < three[i].natural.size(); ++k) {
+                EXPECT_LE(few.lift[i][k] - three[i].natural[k] - static_cast<int>(late), wait);
+                late = static_cast<std::size_t>(std::max(few.lift[i][k] - three[i].natural[k], 0));
+            }
+    }
+    // Two that lie further apart than one may wait are not joined, and are as soon as it may.
+    const std::vector<StackTurns> two{{{10}, {}}, {{21}, {}}};
+    EXPECT_EQ(chooseDays(two, gathered(10)).days, 2);
+    EXPECT_EQ(chooseDays(two, gathered(11)).days, 1);
+    EXPECT_EQ(nearestApart(chooseDays(two, gathered(11))), std::nullopt) << "they meet";
+    EXPECT_EQ(nearestApart({}), std::nullopt);
 }
 
 TEST(HarvestDays, DaysAwayAndOtherWeekdaysAreAvoided)
@@ -320,7 +418,7 @@ TEST(HarvestDays, TwelveStacksAndTwoHundredArePricedAsTold)
     for (const int count : {12, 200}) {
         const auto stacks = drawn(dice, count, 5);
         for (const Gathering gathering : {Gathering::gathered, Gathering::spread}) {
-            HarvestWishes wishes;
+            HarvestWishes wishes = gathered();
             wishes.gathering = gathering;
             const HarvestDays chosen = chooseDays(stacks, wishes);
             const auto again = priced(stacks, wishes, chosen.lift);

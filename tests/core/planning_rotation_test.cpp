@@ -176,10 +176,11 @@ TEST(WishText, ComesBackAsItWasAndPassesOverNonsense)
     YearWishes wishes;
     wishes.gathering = Gathering::gathered;
     wishes.weekdays = 0x60;
+    wishes.mostWait = 21;
     wishes.away = {{day, day + std::chrono::days{13}}};
     wishes.pinned["Lean-to by the door"][12] = day + std::chrono::days{40};
     EXPECT_EQ(wishesFrom(wishText(wishes)), wishes);
-    EXPECT_EQ(wishesFrom("gathering never\nweekdays 999\naway 2031-05-02\npin x\n\nmore"), YearWishes{});
+    EXPECT_EQ(wishesFrom("gathering never\nweekdays 999\naway 2031-05-02\npin x\n\nmore\nwait 0\nwait 29\nwait long"), YearWishes{});
 }
 
 TEST(YearPlan, ALittleEachMonthLeavesOutMonthsThatAreCutOff)
@@ -246,6 +247,8 @@ TEST(YearPlan, PutsAllStacksTogetherAndAnswersTheGarden)
         }
     }
     EXPECT_GT(harvests, 3);
+    EXPECT_LE(plan->days.days, plan->apart.days) << "beside harvests that come as soon as weekends let them";
+    EXPECT_EQ(plan->days.lift.size(), plan->apart.lift.size());
     const Day far = all.asOf + std::chrono::days{364};
     EXPECT_DOUBLE_EQ(answerWish(*plan, {0.0, far, false}).chance, 1.0);
     EXPECT_DOUBLE_EQ(answerWish(*plan, {1e6, far, false}).chance, 0.0);

@@ -16,7 +16,7 @@ PLACES = re.compile(r"%L?\d+|%L?n|\{[a-z0-9-]+\}|\[\[[a-z0-9-]+\||</?[a-z][^>]*>
 FORMS = 2  # of a plural, in each of the languages there are
 END = re.compile(r"(…|\.|:|\?|!)?$")
 JOINT = re.compile(r"[,;·]? ")  # what stands between the parts of a list
-JOINED_YET = {"BedFields", "ChangeWords", "tierloam::rotation::WishCard"}  # pieces of sentences still stand there: none is to come
+JOINED_YET = {"BedFields"}  # pieces of sentences still stand there: none is to come
 # Words that stand for a thing which already has one: colony, stack, slot, castings, feed-to-cast, routine, bed and bedding, the list of what is due, food.
 HOUSE_WORDS = {
     "de": r"\b[Vv]olks?\b|Wurm&?humus|auf Platz %|Fällig-Liste",

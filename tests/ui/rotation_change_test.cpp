@@ -1,9 +1,11 @@
 // Try a change: each is answered beside the base case, what cannot be is named.
 #include "tests/ui/rotation_fixture.h"
 
+#include "core/reckoning/bed_year.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/date_field.h"
 #include "ui/common/dates.h"
+#include "ui/common/formats.h"
 #include "ui/rotation/change_card.h"
 #include "ui/rotation/change_words.h"
 #include "ui/rotation/gain_words.h"
@@ -90,7 +92,7 @@ TEST(ChangeWords, ADifferenceThatIsNoneIsToldAsNone)
     };
     EXPECT_EQ(said(0.4100), QStringLiteral("Without that entry the colony would be what it is today, 410\u00a0g."));
     EXPECT_EQ(said(0.4120, today - std::chrono::days{30}), QStringLiteral("With the bottom tray taken on 2 Apr the colony would be what it is today, 410\u00a0g."));
-    EXPECT_TRUE(said(0.3300).contains(QStringLiteral("330\u00a0g today instead of 410\u00a0g (−80\u00a0g)"))) << said(0.33).toStdString();
+    EXPECT_TRUE(said(0.3300).contains(QStringLiteral("330\u00a0g today instead of 410\u00a0g, that is 80\u00a0g lighter."))) << said(0.33).toStdString();
     reckoning::PlanComparison compared;
     compared.bottomStays = true;
     compared.colonyMoreIn60Days.p50 = -0.0003;
@@ -151,6 +153,49 @@ TEST(ChangeWords, AnotherStackStandsBesideTheOldOne)
     EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.contains(QStringLiteral("spare only 200\u00a0g within 12 week")));
     another.share = another.give.share = 0.0;
     EXPECT_TRUE(ofAnotherStack(another, stack, 12, today).sentence.startsWith(QStringLiteral("None")));
+}
+
+/// A feeding that grows in many steps is a line for each, and the sentence stays short.
+TEST(ChangeWords, ALongFeedingIsListedLineByLine)
+{
+    const Day today{std::chrono::year{2031} / 5 / 2};
+    const auto in = [today](int days) { return today + std::chrono::days{days}; };
+    reckoning::StackReckoning stack;
+    planning::WayBack way;
+    way.newTray = true;
+    way.on = in(90);
+    way.feed = {{in(1), 0.2}, {in(29), 0.3}};
+    EXPECT_TRUE(ofWayBack(way, stack, today).sentence.contains(QStringLiteral("200\u00a0g a week, from %1 on 300\u00a0g").arg(ui::shortDay(in(29), today))));
+    EXPECT_TRUE(ofWayBack(way, stack, today).feeding.isEmpty());
+    for (int step = 2; step < 6; ++step) way.feed.push_back({in(1 + 28 * step), 0.2 + 0.1 * step});
+    const TriedChange made = ofWayBack(way, stack, today);
+    ASSERT_EQ(made.feeding.size(), 6);
+    EXPECT_EQ(made.feeding.front(), QStringLiteral("from %1 on: 200\u00a0g a week").arg(ui::shortDay(in(1), today)));
+    EXPECT_EQ(made.feeding.back(), QStringLiteral("from %1 on: 700\u00a0g a week").arg(ui::shortDay(in(141), today)));
+    EXPECT_TRUE(made.sentence.contains(QStringLiteral("200\u00a0g a week at first, step by step 700\u00a0g from %1 on").arg(ui::shortDay(in(141), today)))) << made.sentence.toStdString();
+    EXPECT_FALSE(made.sentence.contains(ui::shortDay(in(57), today))) << made.sentence.toStdString();
+}
+
+/// What is typed as the usual temperature is the mean of the year: its coldest and warmest month stand beside it.
+TEST(ChangeWords, AnotherUsualTemperatureIsAMeanRoundWhichTheSeasonGoesOn)
+{
+    reckoning::Surroundings around;
+    around.settings.place = journal::Place::garage;
+    around.settings.temp = celsius(14);
+    TriedChange made{.sentence = QStringLiteral("Said before.")};
+    addBedYear(made, around, 16.0);
+    EXPECT_TRUE(made.sentence.startsWith(QStringLiteral("Said before. 16\u00a0°C is the mean of the whole year, and the season goes on around it"))) << made.sentence.toStdString();
+    const reckoning::BedYear year = reckoning::bedYear(16.0, journal::Place::garage, false);
+    EXPECT_TRUE(made.sentence.contains(QStringLiteral("%1 in January and %2 in July").arg(ui::temperatureText(year.coldestC), ui::temperatureText(year.warmestC)))) << made.sentence.toStdString();
+    EXPECT_FALSE(made.sentence.contains(QStringLiteral("die")));
+    ASSERT_EQ(made.rows.size(), 3U);
+    EXPECT_EQ(made.rows[1].name, QStringLiteral("bed in January"));
+    EXPECT_EQ(made.rows[1].usual, ui::temperatureText(reckoning::bedYear(14.0, journal::Place::garage, false).coldestC));
+    EXPECT_EQ(made.rows[1].changed, ui::temperatureText(year.coldestC));
+    around.southern = true;
+    EXPECT_TRUE(bedYearText(16.0, journal::Place::garage, true).contains(QStringLiteral("in January."))) << "the warmest there";
+    EXPECT_TRUE(bedYearText(7.0, journal::Place::garage, false).contains(QStringLiteral("Below")));
+    EXPECT_TRUE(bedYearText(28.0, journal::Place::garage, false).contains(QStringLiteral("Above")));
 }
 
 /// Every estimate shows its range: of one direction as a range, of both with a word at each end.

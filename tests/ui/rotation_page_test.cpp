@@ -258,11 +258,11 @@ TEST(YearLanes, AStepPinnedBeforeItsTurnSaysSo)
     step.on = today + std::chrono::days{10};
     step.pinned = true;
     step.delay = -26;
-    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("before its turn"))) << stepText(step, today).toStdString();
+    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("before it is due"))) << stepText(step, today).toStdString();
     step.delay = 3;
-    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("after its turn")));
+    EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("after it is due")));
     step.delay = 0;
-    EXPECT_FALSE(stepText(step, today).contains(QStringLiteral("its turn")));
+    EXPECT_FALSE(stepText(step, today).contains(QStringLiteral("due")));
     step.stack = "Balcony %1";
     step.tray = 7;
     EXPECT_TRUE(stepText(step, today).startsWith(QStringLiteral("Balcony %1, "))) << stepText(step, today).toStdString();
@@ -491,7 +491,7 @@ TEST_F(ClockWords, SayOneDateWhatHoldsItBackAndWhatEachLeverGains)
     clock.limit = planning::Limit::cold;
     const QString text = said(clock);
     const auto days = [](int number) { return ui::daysLong(number); };
-    for (const QString& part : {QStringLiteral("Mill: "), QStringLiteral("Cold holds it back. Its turn would come: 2\u00a0°C warmer: %1 sooner (9–20); 150\u00a0g more a week: %2 sooner (4–12)").arg(days(14), days(9)),
+    for (const QString& part : {QStringLiteral("Mill: "), QStringLiteral("Cold holds it back. It would be due: 2\u00a0°C warmer: %1 sooner (9–20); 150\u00a0g more a week: %2 sooner (4–12)").arg(days(14), days(9)),
                                 QStringLiteral("200\u00a0g more worms: no difference (up to %1 sooner)").arg(days(1)), QStringLiteral("half the bedding in the top tray: %1 later (0–6)").arg(days(4)),
                                 QStringLiteral("0.7\u00a0L of water: %1 sooner (0–2)").arg(days(1))})
         EXPECT_TRUE(text.contains(part)) << part.toStdString() << " is not in: " << text.toStdString();
@@ -536,7 +536,7 @@ TEST_F(ClockWords, SayThatATurnHasComeOnlyWhereTheDueListDoes)
 {
     planning::TurnClock clock;
     clock.has = true;
-    const QString sure = QStringLiteral("Mill: its turn has come"), about = QStringLiteral("its turn is about now; it is told as due once it is 80 % sure");
+    const QString sure = QStringLiteral("Mill: due now"), about = QStringLiteral("due about now; the list says so once it is 80 % sure");
     const auto with = [&](bool turn, bool ready, int spare) {
         return said(clock, [&](reckoning::StackReckoning& stack) {
             stack.turnSince = turn ? std::optional{today_} : std::nullopt;
@@ -560,9 +560,9 @@ TEST_F(ClockWords, OfAStackWithATrayInTheLightSayTheTakingAndTheTurnAfterIt)
     clock.limit = planning::Limit::food;
     const QString text = said(clock, [&](reckoning::StackReckoning& stack) { stack.turnSince = today_; });
     EXPECT_TRUE(text.contains(QStringLiteral("castings in the light, taken about "))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("the next turn "))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("the next step due "))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("Food holds it back.")));
-    EXPECT_FALSE(text.contains(QStringLiteral("its turn has come")));
+    EXPECT_FALSE(text.contains(QStringLiteral("due now")));
 }
 
 TEST(RotationPageEmpty, SaysInOneSentenceWhatWillAppearAndShowsNoCards)

@@ -333,7 +333,7 @@ double drawLanesKey(QPainter& painter, const QRectF& room, const Palette& palett
             painter.drawPolygon(markShape(mark, box));
         });
     }
-    item(sign * 2.4, Words::tr("its turn: 10 %, 50 % and 90 % sure"), [&](const QRectF& box) {
+    item(sign * 2.4, Words::tr("due: 10 %, 50 % and 90 % sure"), [&](const QRectF& box) {
         QColor soft = palette.moss;
         soft.setAlphaF(0.38f);
         painter.fillRect(box.adjusted(0, box.height() * 0.25, 0, -box.height() * 0.25), soft);

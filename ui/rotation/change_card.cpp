@@ -1,6 +1,7 @@
 #include "ui/rotation/change_card.h"
 
 #include "core/planning/past_harvest.h"
+#include "core/reckoning/bed_year.h"
 #include "core/reckoning/outlook.h"
 #include "ui/common/amount_field.h"
 #include "ui/common/choice_field.h"
@@ -17,6 +18,7 @@
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -33,6 +35,7 @@ using Kind = ChangeCard::Kind;
 constexpr int pastDays = 30;              ///< a harvest so long ago is proposed
 constexpr int turningOffered = 12, weeklyOffered = 6;
 constexpr int awayDays = 14;
+constexpr double warmerByC = 2.0;
 constexpr int leastKindLetters = 26, leastEntryLetters = 20; ///< average ones; wide ones
 
 /// Entries whose absence would have made another stack of it.
@@ -50,7 +53,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     : Card{parent}, household_{household}, background_{background}, theme_{theme}, today_{household.today()}, stack_{new ui::ChoiceField}, kind_{new ui::ChoiceField},
       kg_{new ui::AmountField{ui::massUnits()}}, temperature_{new ui::TemperatureField}, from_{new ui::DateField{household.today()}}, on_{new ui::DateField{household.today()}}, to_{new ui::DateField{household.today()}},
       weeks_{new ui::CountField{1, 52}}, entry_{new ui::ChoiceField}, go_{ui::makeButton(tr("Compare"), ui::Tone::moss, this)},
-      sentence_{ui::makeLabel({}, ui::TextRole::body, this, true)}, table_{new QWidget{this}}, courses_{new TwoCourses{theme, this}}
+      sentence_{ui::makeLabel({}, ui::TextRole::body, this, true)}, feeding_{ui::makeLabel({}, ui::TextRole::small, this, true)}, table_{new QWidget{this}}, courses_{new TwoCourses{theme, this}}
 {
     setObjectName(QStringLiteral("changeCard"));
     ui::setAccess(this, tr("Try a change"));
@@ -59,7 +62,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     auto* flow = new ui::FlowLayout{row, 8};
     stack_->setName(tr("Stack"));
     kind_->setName(tr("Change"));
-    for (const auto& [kind, text] : {std::pair{Kind::feed, tr("feed so much a week")}, std::pair{Kind::warmer, tr("keep the bed at")}, std::pair{Kind::away, tr("be away")},
+    for (const auto& [kind, text] : {std::pair{Kind::feed, tr("feed so much a week")}, std::pair{Kind::warmer, tr("keep the bed warmer or colder")}, std::pair{Kind::away, tr("be away")},
                                      std::pair{Kind::addTray, tr("add a tray on")}, std::pair{Kind::harvest, tr("take the bottom tray on")},
                                      std::pair{Kind::giveAway, tr("give worms away")}, std::pair{Kind::anotherStack, tr("start another stack from it")},
                                      std::pair{Kind::wayBack, tr("the shortest way back")}, std::pair{Kind::anotherPast, tr("if an entry had not been")},
@@ -86,7 +89,7 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
         if (each->timeButton()) each->timeButton()->hide();
     const int character = fontMetrics().averageCharWidth();
     kg_->setMaximumWidth(character * 28);
-    temperature_->setMaximumWidth(character * 28);
+    temperature_->setMaximumWidth(character * 40); // its hint is a sentence
     weeks_->setMaximumWidth(character * 30);
     from_->setMaximumWidth(character * 36);
     to_->setMaximumWidth(character * 36);
@@ -94,18 +97,22 @@ ChangeCard::ChangeCard(household::Household& household, Background& background, 
     for (QWidget* each : std::initializer_list<QWidget*>{stack_, kind_, kg_, temperature_, from_, to_, on_, weeks_, entry_, go_}) flow->addWidget(each);
     column()->addWidget(row);
     column()->addWidget(sentence_);
+    column()->addWidget(feeding_);
     column()->addWidget(table_);
     column()->addWidget(courses_);
     column()->addStretch(1);
     courses_->hide();
     go_->setObjectName(QStringLiteral("compare"));
     sentence_->setObjectName(QStringLiteral("changeSentence"));
+    feeding_->setObjectName(QStringLiteral("changeFeeding"));
+    feeding_->hide();
     connect(kind_, &ui::Field::edited, this, [this] { showFields(); });
     connect(stack_, &ui::Field::edited, this, [this] {
         askAnew();
         propose();
     });
     for (ui::Field* each : std::initializer_list<ui::Field*>{kg_, temperature_, from_, to_, on_, weeks_, entry_}) connect(each, &ui::Field::edited, this, [this] { askAnew(); });
+    connect(temperature_, &ui::Field::edited, this, [this] { tellBedYear(); });
     connect(go_, &QPushButton::clicked, this, [this] { tryIt(); });
     connect(&household_, &household::Household::changed, this, &ChangeCard::followDay);
     connect(&household_, &household::Household::reckoned, this, &ChangeCard::followDay);
@@ -169,16 +176,31 @@ void ChangeCard::fillEntries()
     if (entry_->value() != before) askAnew(); // it went, or another stack's are offered
 }
 
-/// What this stack is usually given, a quarter more; two degrees warmer than its bed. Another stack, other amounts.
+/// What this stack is usually given, a quarter more; two degrees above the usual mean of its bed. Another stack, other amounts.
 void ChangeCard::propose()
 {
     fillEntries();
     const auto reckoning = household_.reckoning();
     const auto* stack = reckoning ? reckoning->stack(stack_->value().toString().toStdString()) : nullptr;
     if (stack == nullptr) return;
-    temperature_->setTemperature(celsius(std::round(stack->now.binTempC.p50) + 2.0));
+    if (stack->present) temperature_->setTemperature(celsius(stack->present->course.surroundings.settings.temp.base() + warmerByC));
+    tellBedYear();
     const double usual = stack->record.usualFeedKgPerWeek > 0.0 ? stack->record.usualFeedKgPerWeek : stack->forecast.feedHighKg;
     kg_->propose(ui::massAmount(std::max(std::round(usual * 1.25 / 0.05) * 0.05, 0.05)));
+}
+
+/// What the mean that stands in the field makes of the year.
+void ChangeCard::tellBedYear()
+{
+    const auto reckoning = household_.reckoning();
+    const auto* stack = reckoning ? reckoning->stack(stack_->value().toString().toStdString()) : nullptr;
+    const auto mean = temperature_->temperature();
+    if (stack == nullptr || !stack->present || !mean) return temperature_->setHint(tr("the mean of the whole year; the place makes winter and summer of it"));
+    const reckoning::Surroundings& around = stack->present->course.surroundings;
+    const reckoning::BedYear year = reckoning::bedYear(mean->base(), around.settings.place, around.southern);
+    const auto month = [](int number) { return QLocale{}.standaloneMonthName(number); };
+    temperature_->setHint(tr("mean of the year: about %1 in %2, %3 in %4", "temperature, month, temperature, month")
+                              .arg(ui::temperatureText(year.coldestC), month(year.coldestMonth), ui::temperatureText(year.warmestC), month(year.warmestMonth)));
 }
 
 void ChangeCard::refresh()
@@ -264,8 +286,7 @@ void ChangeCard::tryIt()
             if (made) addWhatIsInTheWay(*made, stack, plan);
             if (made && (plan.trayAddedOn || plan.harvestOn)) made->rows.insert(made->rows.begin(), {tr("day"), QStringLiteral("–"), ui::shortDay(from, today)});
             if (made && plan.feedKgPerWeek) made->rows.insert(made->rows.begin(), {tr("food a week"), ui::massText(stack.present->course.care.feedKg), ui::massText(*plan.feedKgPerWeek)});
-            if (made && plan.usualTemperature)
-                made->rows.insert(made->rows.begin(), {tr("usual temperature"), ui::temperatureText(stack.present->course.surroundings.settings.temp.base()), ui::temperatureText(*plan.usualTemperature)});
+            if (made && plan.usualTemperature) addBedYear(*made, stack.present->course.surroundings, *plan.usualTemperature);
             break;
         case Kind::away:
             if (const auto leave = planning::prepareAbsence(stack, from, to, 1, stop)) {
@@ -346,6 +367,8 @@ void ChangeCard::show(const TriedChange& change)
     table_->setMinimumHeight(change.sentence.isEmpty() ? table_->height() : 0); // while another question is put, what is beneath must not jump under the pointer
     shown_ = change;
     sentence_->setText(change.sentence);
+    feeding_->setText(change.feeding.join(u'\n'));
+    feeding_->setVisible(!change.feeding.isEmpty());
     delete table_->layout();
     qDeleteAll(table_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
     auto* grid = new QGridLayout{table_};
@@ -361,7 +384,7 @@ void ChangeCard::show(const TriedChange& change)
     }
     int row = 1;
     if (!change.usual.empty()) {
-        auto* note = ui::makeLabel(begins ? tr("All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.") : tr("Both go on without lifting a tray; the plan of the year lifts them on their turns."), ui::TextRole::smallMuted, table_, true);
+        auto* note = ui::makeLabel(begins ? tr("All go on without lifting a tray; the plan of the year lifts them when they are due. The new stack gets its second tray when the first is full.") : tr("Both go on without lifting a tray; the plan of the year lifts them when they are due."), ui::TextRole::smallMuted, table_, true);
         grid->addWidget(note, static_cast<int>(change.rows.size()) + 1, 0, 1, 4);
     }
     for (const TriedChange::Row& each : change.rows) {

@@ -54,6 +54,7 @@ private:
     void askAnew();
     void followDay();
     void propose();
+    void tellBedYear();
     void show(const TriedChange& change);
 
     household::Household& household_;
@@ -71,6 +72,7 @@ private:
     ui::ChoiceField* entry_;
     QPushButton* go_;
     QLabel* sentence_;
+    QLabel* feeding_;                ///< a line for each step
     QWidget* table_;
     TwoCourses* courses_;
     TriedChange shown_;

@@ -1,11 +1,13 @@
 #include "ui/rotation/change_words.h"
 
+#include "core/reckoning/bed_year.h"
 #include "core/reckoning/overfeeding.h"
 #include "ui/common/dates.h"
 #include "ui/common/formats.h"
 #include "ui/rotation/gain_words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #include <algorithm>
 #include <cmath>
@@ -35,17 +37,28 @@ std::vector<drawing::StripPoint> colonyOf(const std::vector<reckoning::StackEsti
     return points;
 }
 
-QString neverRelease() { return Words::tr(" Never release them into wild land, and keep to local rules on species and sale."); }
+constexpr std::size_t stepsInASentence = 2;
 
-/// "200 g a week, from 3 Mar on 260 g"
-QString amountsText(const std::vector<reckoning::ChangedPlan::FeedFrom>& feed, Day today)
+/// Another sentence after what is said already.
+void say(TriedChange& to, const QString& sentence) { to.sentence = to.sentence.isEmpty() ? sentence : QStringList{to.sentence, sentence}.join(u' '); }
+
+QString neverRelease() { return Words::tr("Never release them into wild land, and keep to local rules on species and sale."); }
+
+/// "200 g a week, from 3 Mar on 260 g"; of more steps only where they begin and end, and each is a line of `to`.
+QString amountsText(const std::vector<reckoning::ChangedPlan::FeedFrom>& feed, Day today, TriedChange& to)
 {
+    if (feed.size() > stepsInASentence) {
+        for (const auto& step : feed) to.feeding << Words::tr("from %1 on: %2 a week", "day, amount of food").arg(ui::shortDay(step.from, today), ui::massText(step.kgPerWeek));
+        return Words::tr("%1 a week at first, step by step %2 from %3 on", "amount of food, amount, day").arg(ui::massText(feed.front().kgPerWeek), ui::massText(feed.back().kgPerWeek), ui::shortDay(feed.back().from, today));
+    }
     QStringList amounts;
     for (const auto& step : feed)
         amounts << (amounts.isEmpty() ? Words::tr("%1 a week", "amount of food").arg(ui::massText(step.kgPerWeek))
                                       : Words::tr("from %1 on %2", "day, amount of food a week").arg(ui::shortDay(step.from, today), ui::massText(step.kgPerWeek)));
     return amounts.join(Words::tr(", "));
 }
+
+QString monthText(int month) { return QLocale{}.standaloneMonthName(month); }
 
 /// A difference that would be told as none.
 bool isNoFigure(double kg) { return ui::massText(std::abs(kg)) == ui::massText(0.0); }
@@ -84,7 +97,7 @@ TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today)
                                              : Words::tr("With the bottom tray taken, in 60 days the colony is as heavy as without the change.");
     // What makes the colony heavier in 60 days may have choked it before.
     if (compared.changed.airLowWithin14Days > std::max(reckoning::overfedChance, compared.base.airLowWithin14Days))
-        made.sentence += Words::tr(" That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.").arg(ui::percentText(compared.changed.airLowWithin14Days));
+        say(made, Words::tr("That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.").arg(ui::percentText(compared.changed.airLowWithin14Days)));
     addCourse(made, compared, today);
     return made;
 }
@@ -93,8 +106,28 @@ void addWhatIsInTheWay(TriedChange& to, const reckoning::StackReckoning& stack, 
 {
     const auto& room = stack.forecast.roomTopTrayFreshKg;
     if (plan.feedKgPerWeek && room && *plan.feedKgPerWeek > *room)
-        to.sentence += Words::tr(" Of such a week's food only about %1 fit into the tray now; what finds no room is left out.").arg(ui::massText(*room));
-    if (plan.trayAddedOn && stack.record.spareTrays <= 0) to.sentence += Words::tr(" All its trays stand: it takes one more than there are.");
+        say(to, Words::tr("Of such a week's food only about %1 fit into the tray now; what finds no room is left out.").arg(ui::massText(*room)));
+    if (plan.trayAddedOn && stack.record.spareTrays <= 0) say(to, Words::tr("All its trays stand: it takes one more than there are."));
+}
+
+QString bedYearText(double yearMeanC, journal::Place place, bool southern)
+{
+    const reckoning::BedYear year = reckoning::bedYear(yearMeanC, place, southern);
+    QStringList said{Words::tr("%1 is the mean of the whole year, and the season goes on around it: at this place the bed has about %2 in %3 and %4 in %5.", "temperature, temperature, month, temperature, month")
+                         .arg(ui::temperatureText(yearMeanC), ui::temperatureText(year.coldestC), monthText(year.coldestMonth), ui::temperatureText(year.warmestC), monthText(year.warmestMonth))};
+    if (year.coldestC < reckoning::coldKillsBelow) said << Words::tr("Below %1 worms die.").arg(ui::temperatureText(reckoning::coldKillsBelow));
+    if (year.warmestC > reckoning::heatKillsAbove) said << Words::tr("Above %1 worms die.").arg(ui::temperatureText(reckoning::heatKillsAbove));
+    return said.join(u' ');
+}
+
+void addBedYear(TriedChange& to, const reckoning::Surroundings& around, double yearMeanC)
+{
+    say(to, bedYearText(yearMeanC, around.settings.place, around.southern));
+    const double usualC = around.settings.temp.base();
+    const reckoning::BedYear usual = reckoning::bedYear(usualC, around.settings.place, around.southern), changed = reckoning::bedYear(yearMeanC, around.settings.place, around.southern);
+    to.rows.insert(to.rows.begin(), {{Words::tr("bed, mean of the year"), ui::temperatureText(usualC), ui::temperatureText(yearMeanC)},
+                                     {Words::tr("bed in %1", "month").arg(monthText(usual.coldestMonth)), ui::temperatureText(usual.coldestC), ui::temperatureText(changed.coldestC)},
+                                     {Words::tr("bed in %1", "month").arg(monthText(usual.warmestMonth)), ui::temperatureText(usual.warmestC), ui::temperatureText(changed.warmestC)}});
 }
 
 TriedChange ofGiveAway(const planning::GiveAway& give, int weeks)
@@ -109,7 +142,7 @@ TriedChange ofGiveAway(const planning::GiveAway& give, int weeks)
         ? Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.", nullptr, weeks).arg(ui::massText(give.kg), ui::percentText(give.share))
         : Words::tr("Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.", nullptr, weeks)
               .arg(ui::massText(give.kg), ui::percentText(give.share));
-    made.sentence += neverRelease();
+    say(made, neverRelease());
     made.rows = {{Words::tr("processing, dry, by then"), ui::rateText(give.processingUsual), ui::rateText(give.processingThen)},
                  {Words::tr("colony by then"), ui::massText(give.colonyUsual), ui::massText(give.colonyThen)}};
     return made;
@@ -120,17 +153,17 @@ TriedChange ofAnotherStack(const planning::AnotherStack& another, const reckonin
     if (another.share <= 0.0) return ofGiveAway(another.give, weeks);
     const planning::NewStack& young = another.young;
     TriedChange made;
-    made.sentence = Words::tr("Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.").arg(ui::massText(young.beddingKg), ui::massText(young.wormsKg), amountsText(young.feed, today));
+    made.sentence = Words::tr("Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.").arg(ui::massText(young.beddingKg), ui::massText(young.wormsKg), amountsText(young.feed, today, made));
     if (young.boughtKg > 0.0)
-        made.sentence += Words::tr(" This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.", nullptr, weeks).arg(ui::massText(young.wormsKg - young.boughtKg));
-    made.sentence += Words::tr(" Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.")
-                         .arg(orNever(young.secondTray, today), orNever(young.firstReady, today), orNever(another.backOn, today));
-    made.sentence += neverRelease();
+        say(made, Words::tr("This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.", nullptr, weeks).arg(ui::massText(young.wormsKg - young.boughtKg)));
+    say(made, Words::tr("Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.")
+                         .arg(orNever(young.secondTray, today), orNever(young.firstReady, today), orNever(another.backOn, today)));
+    say(made, neverRelease());
     const reckoning::Band& colony = stack.now.colonyKg;
     const double stays = 1.0 - another.share;
     const QString food = ui::massText(stack.present->course.care.feedKg);
     made.rows = {{Words::tr("worms at the beginning"), ui::massBand(colony), ui::massBand({stays * colony.p05, stays * colony.p50, stays * colony.p95}), ui::massText(young.wormsKg)},
-                 {Words::tr("food a week"), food, food, young.feed.size() < 2 ? amountsText(young.feed, today) : Words::tr("%1, later up to %2", "amounts of food a week").arg(ui::massText(young.feed.front().kgPerWeek), ui::massText(young.feed.back().kgPerWeek))},
+                 {Words::tr("food a week"), food, food, young.feed.size() < 2 ? amountsText(young.feed, today, made) : Words::tr("%1, later up to %2", "amounts of food a week").arg(ui::massText(young.feed.front().kgPerWeek), ui::massText(young.feed.back().kgPerWeek))},
                  {Words::tr("back at its rate"), Words::tr("–"), orNever(another.backOn, today)}};
     return made;
 }
@@ -176,7 +209,7 @@ TriedChange ofWayBack(const std::optional<planning::WayBack>& way, const reckoni
     if (way->wormsKg > 0.0) todo << Words::tr("put %1 of worms in").arg(ui::massText(way->wormsKg));
     if (way->harvest) todo << Words::tr("take the bottom tray's castings");
     if (way->newTray) todo << Words::tr("lay a new tray");
-    if (!way->feed.empty()) todo << Words::tr("feed %1", "amounts a week").arg(amountsText(way->feed, today));
+    if (!way->feed.empty()) todo << Words::tr("feed %1", "amounts a week").arg(amountsText(way->feed, today, made));
     const QString date = way->on ? ui::shortDay(*way->on, today) : Words::tr("not within half a year");
     made.sentence = way->on && way->wormsKg > 0.0 ? Words::tr("None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
         : way->on           ? Words::tr("The shortest way back: %1. It processes %2 again about %3.").arg(todo.join(Words::tr(", ")), ui::rateText(way->goal), date)
@@ -195,9 +228,13 @@ TriedChange ofAnotherPast(const reckoning::StackReckoning& as, const reckoning::
         made.sentence = harvested ? Words::tr("With the bottom tray taken on %1 the colony would be what it is today, %2.").arg(on, now)
                                   : Words::tr("Without that entry the colony would be what it is today, %1.").arg(now);
     } else {
-        const QString said = harvested ? Words::tr("With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).").arg(on)
-                                       : Words::tr("Without that entry the colony would be %1 today instead of %2 (%3%4).");
-        made.sentence = said.arg(instead, now, more >= 0 ? Words::tr("+") : Words::tr("−"), ui::massText(std::abs(more)));
+        const QString by = ui::massText(std::abs(more));
+        if (harvested)
+            made.sentence = (more >= 0 ? Words::tr("With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 heavier.")
+                                       : Words::tr("With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 lighter.")).arg(on, instead, now, by);
+        else
+            made.sentence = (more >= 0 ? Words::tr("Without that entry the colony would be %1 today instead of %2, that is %3 heavier.")
+                                       : Words::tr("Without that entry the colony would be %1 today instead of %2, that is %3 lighter.")).arg(instead, now, by);
     }
     const auto ready = [&](const reckoning::StackReckoning& stack) { return stack.now.slots.empty() ? QString{} : orNever(stack.now.slots.front().readyOn, today); };
     made.rows = {{Words::tr("bottom tray ready"), ready(as), ready(other)},

@@ -12,6 +12,10 @@ void addCourse(TriedChange& to, const reckoning::PlanComparison& compared, Day t
 TriedChange ofPlans(const reckoning::PlanComparison& compared, Day today);
 /// What the plan asks for and the stack has not: room for the food, a tray that is spare.
 void addWhatIsInTheWay(TriedChange& to, const reckoning::StackReckoning& stack, const reckoning::ChangedPlan& plan);
+/// A usual temperature is the mean of the year, °C: what that makes of the coldest and the warmest month at that place, and whether worms die of it.
+QString bedYearText(double yearMeanC, journal::Place place, bool southern);
+/// The same of a changed plan, with the months beside those that are usual.
+void addBedYear(TriedChange& to, const reckoning::Surroundings& around, double yearMeanC);
 TriedChange ofGiveAway(const planning::GiveAway& give, int weeks);
 /// The new stack, and when the old one is back; the old one's course is added by addCourse. Where none can go the sentence is that of ofGiveAway.
 TriedChange ofAnotherStack(const planning::AnotherStack& another, const reckoning::StackReckoning& stack, int weeks, Day today);

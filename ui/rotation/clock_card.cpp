@@ -57,8 +57,8 @@ ClockCard::ClockCard(household::Household& household, Background& background, QW
     : Card{parent}, household_{household}, background_{background}, body_{new QWidget{this}}
 {
     setObjectName(QStringLiteral("clockCard"));
-    ui::setAccess(this, tr("Next turn of each stack"));
-    column()->addWidget(ui::makeLabel(tr("Next turn, and what would bring it forward"), ui::TextRole::section, this));
+    ui::setAccess(this, tr("Next step of each stack"));
+    column()->addWidget(ui::makeLabel(tr("Next tray to be added or lifted, and what would bring it forward"), ui::TextRole::section, this));
     column()->addWidget(body_);
     column()->addStretch(1);
 }
@@ -106,8 +106,8 @@ void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
         // The due list tells it once it is sure enough; half of the members alone have it before.
         const auto* known = of.stack(stack);
         const bool told = known != nullptr && known->turnSince && (known->record.spareTrays > 0 || known->readySince);
-        const QString date = clock.takenOn ? tr("castings in the light, taken about %1; the next turn %2").arg(ui::shortDay(*clock.takenOn, today_), orNotWithin(clock.turn, today_))
-            : !clock.has ? orNotWithin(clock.turn, today_) : told ? tr("its turn has come") : tr("its turn is about now; it is told as due once it is 80 % sure");
+        const QString date = clock.takenOn ? tr("castings in the light, taken about %1; the next step due %2").arg(ui::shortDay(*clock.takenOn, today_), orNotWithin(clock.turn, today_))
+            : !clock.has ? orNotWithin(clock.turn, today_) : told ? tr("due now") : tr("due about now; the list says so once it is 80 % sure");
         rows->addWidget(ui::makeLabel(tr("%1: %2").arg(QString::fromStdString(stack), date), ui::TextRole::strong, body_, true));
         if (known != nullptr && known->now.colonyKg.p50 < noWormsKg) {
             rows->addWidget(ui::makeLabel(tr("By what is known it has hardly any worms: nothing but worms brings it on."), ui::TextRole::small, body_, true));
@@ -117,11 +117,11 @@ void ClockCard::tell(const Clocks& clocks, const reckoning::Reckoning& of)
         QStringList levers{limitText(clock.limit)};
         for (const planning::Lever& lever : clock.levers) levers << leverText(lever);
         const QString first = levers.takeFirst();
-        rows->addWidget(ui::makeLabel(QStringList{first, tr("Its turn would come: %1.").arg(levers.join(QStringLiteral("; ")))}.join(u' '), ui::TextRole::small, body_, true));
+        rows->addWidget(ui::makeLabel(QStringList{first, tr("It would be due: %1.").arg(levers.join(QStringLiteral("; ")))}.join(u' '), ui::TextRole::small, body_, true));
     }
     if (const AskedStacks asked = askedStacks(of, household_.stackOrder()); asked.leavesOut())
         rows->addWidget(ui::makeLabel(tr("Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.", nullptr, static_cast<int>(asked.standing)).arg(AskedStacks::most), ui::TextRole::smallMuted, body_, true));
-    if (clocks.empty()) rows->addWidget(ui::makeLabel(tr("There is no stack yet whose turn could be foreseen."), ui::TextRole::muted, body_, true));
+    if (clocks.empty()) rows->addWidget(ui::makeLabel(tr("There is no stack yet whose next step could be foreseen."), ui::TextRole::muted, body_, true));
 }
 
 }

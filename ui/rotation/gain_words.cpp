@@ -74,6 +74,25 @@ QString volumeOfYear(const reckoning::Band& litres)
     return ui::withRange(QString{number(litres.p50) % QChar::Nbsp % ui::unitText(unit)}, number(litres.p05), number(litres.p95));
 }
 
+QString gatheredText(const planning::YearPlan& plan)
+{
+    const int fewer = plan.apart.days - plan.days.days;
+    const int delay = std::max(plan.days.delay - plan.apart.delay, 0);
+    if (fewer > 0) {
+        const QString days = Words::tr("%n day(s) of lifting fewer", nullptr, fewer);
+        return delay > 0 ? Words::tr("Gathered: %1, for %2 of delay in all; none waits more than %3 for others.").arg(days, ui::daysLong(delay), ui::daysLong(plan.wishes.mostWait))
+                         : Words::tr("Gathered: %1, and none waits.").arg(days);
+    }
+    const auto stacks = std::count_if(plan.apart.lift.begin(), plan.apart.lift.end(), [](const std::vector<int>& each) { return !each.empty(); });
+    if (stacks < 2) return Words::tr("Nothing can be gathered: harvests of two stacks meet, and only one stack has any.");
+    const auto nearest = planning::nearestApart(plan.apart);
+    if (!nearest) return Words::tr("Nothing is left to be gathered: the harvests meet as they come.");
+    if (*nearest > plan.wishes.mostWait)
+        return Words::tr("Nothing can be gathered: the two harvests that come nearest to each other are %1 apart, and none may wait more than %2.").arg(ui::daysLong(*nearest), ui::daysLong(plan.wishes.mostWait));
+    return Words::tr("Nothing is gathered: a day saved is worth %1 of delay here, and the wait, with what it holds up in its stack, would come to more.")
+        .arg(ui::daysLong(static_cast<int>(std::lround(planning::tripFor(plan.wishes.mostWait)))));
+}
+
 QString heavierRange(const reckoning::Band& kg)
 {
     return isNone(kg.p05) && isNone(kg.p95) ? QString{} : Words::tr("from %1 to %2", "10 g lighter, 30 g heavier").arg(heavierOrLighter(kg.p05), heavierOrLighter(kg.p95));

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/reckoning/reckoning.h"
+#include "core/planning/year_plan.h"
 
 #include <QString>
 
@@ -21,6 +21,9 @@ QString heavierRange(const reckoning::Band& kg);
 /// "waiting costs 30 g (10–50) of worms", "waiting costs 30 g of worms (from 10 g more to 60 g fewer)", "waiting leaves …"; nullopt below 10 g.
 /// kg: positive = fewer worms.
 std::optional<QString> waitingText(const reckoning::Band& kg);
+
+/// What gathering gains beside harvests that come as soon as they may: "Gathered: 5 days of lifting fewer, for 61 days of delay"; or that nothing is gathered, and why.
+QString gatheredText(const planning::YearPlan& plan);
 
 /// What adds up over a year is worth two digits: "78 L (61–95)", "8.4 L (6.1–10.9)". litres
 QString volumeOfYear(const reckoning::Band& litres);

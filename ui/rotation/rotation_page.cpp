@@ -2,7 +2,9 @@
 
 #include "core/planning/wish_text.h"
 #include "core/store/setting_names.h"
+#include "ui/common/choice_field.h"
 #include "ui/common/dates.h"
+#include "ui/common/field_edit.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
 #include "ui/common/panels.h"
@@ -39,7 +41,11 @@ using planning::Gathering;
 /// The name it is asked under, beside what the cards ask.
 const QString planQuestion = QStringLiteral("plan");
 
+constexpr int offeredWaits[] = {3, 7, 10, planning::usualWait, 21, planning::longestWait}; ///< days
+
 constexpr ui::ActionId gatheringActions[] = {ui::ActionId::planAsTheyCome, ui::ActionId::planSpread, ui::ActionId::planGathered};
+
+QString waitText(int days) { return RotationPage::tr("none waits more than %n day(s)", nullptr, days); }
 
 bool anyTrayStands(const household::JournalView& journal, Day today)
 {
@@ -73,6 +79,9 @@ RotationPage::RotationPage(household::Household& household, const ui::Theme& the
     nothing_ = ui::makeLabel({}, ui::TextRole::muted, content_, true);
     column->addWidget(nothing_);
     auto* card = new ui::Card{content_};
+    gain_ = ui::makeLabel({}, ui::TextRole::strong, card, true);
+    gain_->setObjectName(QStringLiteral("planGain"));
+    card->column()->addWidget(gain_);
     cost_ = ui::makeLabel({}, ui::TextRole::small, card, true);
     cost_->setObjectName(QStringLiteral("planCost"));
     card->column()->addWidget(cost_);
@@ -163,6 +172,16 @@ void RotationPage::buildControls()
         });
         gatherings_.push_back(button);
     }
+    wait_ = new ui::ChoiceField{controls_};
+    wait_->setObjectName(QStringLiteral("mostWait"));
+    wait_->setName(tr("How long a harvest may wait for others"));
+    connect(wait_, &ui::Field::edited, this, [this] {
+        planning::YearWishes now = wishes();
+        now.mostWait = wait_->value().toInt();
+        setWishes(now, tr("How long a harvest may wait"));
+    });
+    for (const int days : offeredWaits) wait_->addChoice(waitText(days), days);
+    controls_->layout()->addWidget(wait_);
     const QLocale locale;
     for (int day = 0; day < 7; ++day) {
         auto* button = ui::makeButton({}, ui::Tone::plain, controls_);
@@ -191,6 +210,9 @@ void RotationPage::syncControls()
     const planning::YearWishes now = wishes();
     const QLocale locale;
     for (std::size_t i = 0; i < gatherings_.size(); ++i) gatherings_[i]->setChecked(static_cast<std::size_t>(now.gathering) == i);
+    wait_->setVisible(now.gathering == Gathering::gathered);
+    if (wait_->list()->findData(now.mostWait) < 0) wait_->addChoice(waitText(now.mostWait), now.mostWait); // one that was kept by hand
+    wait_->setValue(now.mostWait);
     for (std::size_t day = 0; day < weekdays_.size(); ++day) {
         const bool on = (now.weekdays >> day & 1U) != 0U;
         weekdays_[day]->setChecked(on);
@@ -208,13 +230,12 @@ void RotationPage::setWishes(const planning::YearWishes& wishes, const QString& 
 
 void RotationPage::pin(const std::string& stack, int batch, std::optional<Day> on)
 {
-    const QString before = household_.kept(store::settingYearWishes);
     planning::YearWishes now = wishes();
     if (on) now.pinned[stack][batch] = *on;
     else now.pinned[stack].erase(batch);
     if (now.pinned[stack].empty()) now.pinned.erase(stack);
-    setWishes(now, on ? tr("Pin a harvest") : tr("Let a harvest come on its turn"));
-    if (plan_ && household_.kept(store::settingYearWishes) == before) take(plan_); // no new plan comes: what was moved goes back to where it stood
+    setWishes(now, on ? tr("Pin a harvest") : tr("Let a harvest come when it is due"));
+    draw(); // at once; where no new plan comes, what was moved goes back to where it stood
 }
 
 void RotationPage::showEvent(QShowEvent* event)
@@ -258,8 +279,10 @@ void RotationPage::replan()
         }
         return showState();
     }
+    const bool otherWishes = wished != basisWishes_;
     basis_ = reckoning;
     basisWishes_ = wished;
+    if (otherWishes && !newEstimates) draw();
     const planning::YearWishes asked = planning::withAbsences(wishes(), household_.journal()->entries, household_.today());
     background_.ask(planQuestion, [this, reckoning, asked](std::stop_token stop) -> Background::Use {
         auto plan = planning::planYear(*reckoning, asked, 1, stop);
@@ -303,6 +326,16 @@ bool RotationPage::planIsPresent() const
 void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
 {
     plan_ = std::move(plan);
+    draw();
+    wish_->setPlan(plannedOn_, plan_); // not the estimates that wait for a plan of their own
+    showState();
+    Q_EMIT planned();
+}
+
+/// The plan that there is, and on it what was pinned or let go since it was made.
+void RotationPage::draw()
+{
+    if (!plan_) return;
     basisOrder_ = household_.stackOrder();
     const Day today = household_.today();
     YearLanes year = yearLanes(*plan_, plannedOn_.get(), *household_.journal(), basisOrder_, today);
@@ -310,13 +343,11 @@ void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
     year.lanes.away = asked.away;
     for (drawing::Lane& lane : year.lanes.lanes)
         if (const auto own = asked.awayOf.find(lane.name.toStdString()); own != asked.awayOf.end()) lane.away = own->second;
+    layPins(year, plan_->wishes, asked);
     steps_->setSteps(year, today);
     table_->resizeColumnsToContents();
     table_->setMinimumHeight(std::min(14, steps_->rowCount() + 2) * fontMetrics().height() * 2);
     lanes_->setYear(std::move(year), today);
-    wish_->setPlan(plannedOn_, plan_); // not those that wait for a plan of their own
-    showState();
-    Q_EMIT planned();
 }
 
 void RotationPage::showState()
@@ -334,12 +365,16 @@ void RotationPage::showState()
     for (QWidget* card : std::initializer_list<QWidget*>{feeding_, clock_, wish_, change_, track_}) card->setVisible(any);
     QString nothing;
     if (!some) {
-        if (!any) nothing = tr("Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.");
+        if (!any) nothing = tr("Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next step forward, and what a change would do.");
         else if (!reckoning || background_.busy(planQuestion)) nothing = tr("The year is being planned; it stands here in a moment.");
-        else nothing = tr("No stack holds a tray whose turns could be foreseen.");
+        else nothing = tr("No stack holds a tray whose next step could be foreseen.");
     }
     nothing_->setText(nothing);
     nothing_->setVisible(!nothing.isEmpty());
+    // Of the plan that stands there, not of the wishes that the next one is made for.
+    const Gathering manner = some ? plan_->wishes.gathering : Gathering::asTheyCome;
+    gain_->setText(manner == Gathering::gathered ? gatheredText(*plan_) : QString{});
+    gain_->setVisible(manner == Gathering::gathered);
     if (!some) return cost_->setText({});
     int harvests = 0;
     for (const planning::StackYear& year : plan_->stacks)
@@ -347,13 +382,12 @@ void RotationPage::showState()
     const planning::YearCastings castings = planning::yearCastings(*plan_);
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(volumeOfYear(castings.planned)),
                       tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
-    if (plan_->delayDays > 0 && volumeOfYear(castings.natural) != volumeOfYear(castings.planned)) parts << tr("on their turns they would give %1").arg(volumeOfYear(castings.natural));
+    if (plan_->delayDays > 0 && volumeOfYear(castings.natural) != volumeOfYear(castings.planned)) parts << tr("each when it is due, they would give %1").arg(volumeOfYear(castings.natural));
     if (const auto waiting = plan_->delayDays > 0 ? waitingText(planning::colonyLost(*plan_)) : std::nullopt) parts << *waiting;
     // What the choice weighs, so that a delay can be judged.
-    const planning::HarvestWishes weighed;
-    if (wishes().gathering == Gathering::gathered) parts << tr("a day of lifting saved counts as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(weighed.trip))));
-    if (wishes().gathering == Gathering::spread) parts << tr("two harvests close together count as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(weighed.crowd))));
-    if (wishes().gathering != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
+    if (manner == Gathering::gathered) parts << tr("a day of lifting saved counts as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(planning::tripFor(plan_->wishes.mostWait)))));
+    if (manner == Gathering::spread) parts << tr("two harvests close together count as %1 of delay").arg(ui::daysLong(static_cast<int>(std::lround(planning::HarvestWishes{}.crowd))));
+    if (manner != Gathering::asTheyCome) parts << (plan_->days.exact ? tr("no better choice of days exists") : tr("a good choice of days, not proved to be the best"));
     cost_->setText(parts.join(QStringLiteral("; ")) % QStringLiteral("."));
 }
 
@@ -376,7 +410,7 @@ void RotationPage::showChosen()
         for (const planning::StackYear& year : plan_->stacks) {
             if (year.stack != step->stack || (year.delayDays == 0 && !pinned)) continue;
             const planning::YearCastings castings = planning::yearCastings(*plan_, year.stack);
-            sentences << tr("In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.")
+            sentences << tr("In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.")
                              .arg(ui::daysLong(year.delayDays), volumeOfYear(castings.planned), volumeOfYear(castings.natural), ui::massBand(year.planned.colonyAtEnd),
                                   ui::massBand(year.natural.colonyAtEnd));
         }

@@ -18,6 +18,7 @@ class QTableView;
 class QVBoxLayout;
 
 namespace tierloam::ui {
+class ChoiceField;
 class PageHead;
 }
 
@@ -64,6 +65,7 @@ private:
     void syncControls();
     void replan();
     void take(std::shared_ptr<const planning::YearPlan> plan);
+    void draw();
     void showState();
     void showChosen();
     void pin(const std::string& stack, int batch, std::optional<Day> on);
@@ -83,8 +85,10 @@ private:
     QWidget* controls_;
     std::vector<QPushButton*> gatherings_;
     std::vector<QPushButton*> weekdays_;
+    ui::ChoiceField* wait_ = nullptr;
     QPushButton* tableButton_ = nullptr;
     StepReadout* readout_ = nullptr;
+    QLabel* gain_ = nullptr;
     QLabel* cost_ = nullptr;
     QLabel* nothing_ = nullptr;
     LanesView* lanes_ = nullptr;

@@ -145,12 +145,12 @@ void TrackCard::tell()
     diary_->setText(text.join(QStringLiteral("\n")));
     diary_->setVisible(!text.isEmpty());
     if (weighed == 0 && advised == 0 && told == 0 && due == 0) {
-        record_->setText(tr("What was advised, what was done and how right it was stands here once a turn has come."));
+        record_->setText(tr("What was advised, what was done and how right it was stands here once a step was due."));
         return;
     }
     QStringList said;
     if (weighed > 0) said << tr("harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4").arg(weighed).arg(within).arg(lifted).arg(right);
-    if (advised > 0) said << tr("turns advised: %1, followed: %2").arg(advised).arg(followed);
+    if (advised > 0) said << tr("steps advised: %1, followed: %2").arg(advised).arg(followed);
     if (due > 0) said << tr("feedings due in the last 90 days: %1, given within 3 days: %2").arg(due).arg(fed);
     if (told > 0) said << tr("other advice in that time: %1, followed: %2").arg(told).arg(done);
     QString record = said.join(QStringLiteral("; ")) % QStringLiteral(".");

@@ -121,9 +121,9 @@ void WishCard::answer()
         return;
     }
     const planning::WishAnswer said = planning::answerWish(*plan_, {litres->base(), by->day, monthly_->isChecked()});
-    QString text = tr("Chance %1. By %2 the plan gives %3.").arg(ui::percentText(said.chance), ui::shortDay(by->day, household_.today()), ui::volumeBand(said.litres));
-    if (monthly_->isChecked()) text += said.monthsWithout == 0 ? tr(" Something comes in each month.") : tr(" In %n month(s) until then nothing is taken.", nullptr, said.monthsWithout);
-    answer_->setText(text);
+    QStringList text{tr("Chance %1. By %2 the plan gives %3.").arg(ui::percentText(said.chance), ui::shortDay(by->day, household_.today()), ui::volumeBand(said.litres))};
+    if (monthly_->isChecked()) text << (said.monthsWithout == 0 ? tr("Something comes in each month.") : tr("In %n month(s) until then nothing is taken.", nullptr, said.monthsWithout));
+    answer_->setText(text.join(u' '));
 }
 
 void WishCard::askWhatRaises()
@@ -142,7 +142,7 @@ void WishCard::askWhatRaises()
             raised_->setText(leversText(asItIs, {{moreFoodText(raised), raised.moreFood},
                                                  {tr("the beds %1 warmer").arg(ui::warmerText(2.0)), raised.warmer},
                                                  {tr("one tray more in each stack"), raised.moreTrays},
-                                                 {tr("each harvest on its own turn"), raised.onTheirTurns},
+                                                 {tr("each harvest on the day it is due"), raised.onTheirTurns},
                                                  {tr("wanted %n day(s) later", nullptr, planning::WishRaised::laterDays), raised.later}}));
             raised_->show();
         };

@@ -120,7 +120,7 @@ YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* 
         std::stable_sort(steps.begin(), steps.end(), [](const PlanStep& a, const PlanStep& b) { return a.on < b.on; });
         const auto next = std::find_if(steps.begin(), steps.end(), [&](const PlanStep& step) { return step.on >= plan.from; });
         const reckoning::StackReckoning* known = estimates != nullptr ? estimates->stack(stack.stack) : nullptr;
-        lane.note = next == steps.end() ? (known != nullptr && planning::turnHangs(*known) ? Words::tr("its turn is not sure; a look decides") : Words::tr("nothing within a year"))
+        lane.note = next == steps.end() ? (known != nullptr && planning::turnHangs(*known) ? Words::tr("whether it is due is not sure; a look decides") : Words::tr("nothing within a year"))
                                                         : Words::tr("%1: %2").arg(next->on == today ? ui::dueDay(next->on, today) : ui::shortDay(next->on, today), kindText(next->kind));
         if (known != nullptr) lane.ready = readyOf(*known, plan.from);
         if (lane.ready)
@@ -158,6 +158,27 @@ void moveStep(YearLanes& year, std::pair<int, int> mark, Day on)
     lane.note = Words::tr("being reckoned…");
 }
 
+void layPins(YearLanes& year, const planning::YearWishes& plannedWith, const planning::YearWishes& wanted)
+{
+    const auto pinOf = [](const planning::YearWishes& wishes, const PlanStep& step) -> std::optional<Day> {
+        const auto pins = wishes.pinned.find(step.stack);
+        if (pins == wishes.pinned.end()) return std::nullopt;
+        const auto pin = pins->second.find(step.batch);
+        return pin != pins->second.end() ? std::optional{pin->second} : std::nullopt;
+    };
+    for (int lane = 0; lane < static_cast<int>(year.steps.size()); ++lane)
+        for (int mark = 0; mark < static_cast<int>(year.steps[static_cast<std::size_t>(lane)].size()); ++mark) {
+            const PlanStep step = year.steps[static_cast<std::size_t>(lane)][static_cast<std::size_t>(mark)];
+            if (!step.isHarvest) continue;
+            const auto pin = pinOf(wanted, step);
+            if (pin == pinOf(plannedWith, step)) continue;
+            moveStep(year, {lane, mark}, pin && *pin >= year.lanes.today ? *pin : step.on);
+            if (pin) continue;
+            year.steps[static_cast<std::size_t>(lane)][static_cast<std::size_t>(mark)].pinned = false; // when it comes then, the new plan says
+            year.lanes.lanes[static_cast<std::size_t>(lane)].marks[static_cast<std::size_t>(mark)].pinned = false;
+        }
+}
+
 QString kindText(Kind kind)
 {
     switch (kind) {
@@ -177,12 +198,12 @@ QString windowText(const Lane::Window& window, Day today)
 QString stepText(const PlanStep& step, Day today)
 {
     QStringList parts{Words::tr("%1, %2: %3 (tray %4)").arg(QString::fromStdString(step.stack), ui::longDay(step.on, today), kindText(step.kind), QString::number(step.tray))};
-    if (step.window) parts << Words::tr("its turn %1").arg(windowText(*step.window, today));
+    if (step.window) parts << Words::tr("due %1").arg(windowText(*step.window, today));
     if (!step.ready.isEmpty()) parts << step.ready;
     if (step.isHarvest && !step.pending) parts << Words::tr("ready on that day %1").arg(ui::percentText(step.readyWhenLifted));
     if (step.litres && !step.pending) parts << Words::tr("about %1 of castings").arg(ui::volumeBand(*step.litres));
-    if (step.delay > 0) parts << Words::tr("%1 after its turn").arg(ui::daysLong(step.delay));
-    else if (step.delay < 0 && step.pinned) parts << Words::tr("%1 before its turn").arg(ui::daysLong(-step.delay));
+    if (step.delay > 0) parts << Words::tr("%1 after it is due").arg(ui::daysLong(step.delay));
+    else if (step.delay < 0 && step.pinned) parts << Words::tr("%1 before it is due").arg(ui::daysLong(-step.delay));
     if (step.pinned) parts << Words::tr("day chosen by hand");
     if (step.pending) parts << Words::tr("what follows from it is being reckoned");
     return parts.join(QStringLiteral("; "));
@@ -231,7 +252,7 @@ QVariant StepTable::data(const QModelIndex& index, int role) const
 QVariant StepTable::headerData(int section, Qt::Orientation orientation, int role) const
 {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    const QString names[] = {Words::tr("Day"), Words::tr("Stack"), Words::tr("Step"), Words::tr("Tray"), Words::tr("Its turn, 80 % range"), Words::tr("Castings")};
+    const QString names[] = {Words::tr("Day"), Words::tr("Stack"), Words::tr("Step"), Words::tr("Tray"), Words::tr("Due, 80 % range"), Words::tr("Castings")};
     return section >= 0 && section < 6 ? names[section] : QVariant{};
 }
 

@@ -18,7 +18,7 @@ struct PlanStep {
     std::optional<drawing::Lane::Window> window;
     std::optional<reckoning::Band> litres;   ///< of a lift and a take
     double readyWhenLifted = 0;
-    int delay = 0;                           ///< days after its own turn; negative: before
+    int delay = 0;                           ///< days after it is due; negative: before
     bool isHarvest = false;                  ///< a harvest begins with it: its day can be chosen
     bool pending = false;                    ///< moved by hand, and the plan with it is not there yet
     QString ready = {};                      ///< when its tray is ready; of the tray that stands at the bottom today
@@ -36,10 +36,13 @@ YearLanes yearLanes(const planning::YearPlan& plan, const reckoning::Reckoning* 
 /// The harvest as it will stand once it was moved to that day, with its castings taken as long after it as before, until the plan that says what follows is there.
 void moveStep(YearLanes& year, std::pair<int, int> mark, Day on);
 
+/// The same of all harvests whose pins are other ones than the plan was made with: moved to where they are wanted, or let go.
+void layPins(YearLanes& year, const planning::YearWishes& plannedWith, const planning::YearWishes& wanted);
+
 /// When the bottom tray of a stack is ready; nullopt: nothing stands, it is in the light, or not within the year.
 std::optional<drawing::Lane::Ready> readyOf(const reckoning::StackReckoning& stack, Day today);
 
-/// In one sentence: "12 June: lift the bottom tray (tray 2); its turn 12 Jun (2 Jun – 3 Jul); 5.2 L (4.1–6.3)".
+/// In one sentence: "12 June: lift the bottom tray (tray 2); due 12 Jun (2 Jun – 3 Jul); 5.2 L (4.1–6.3)".
 QString stepText(const PlanStep& step, Day today);
 QString kindText(drawing::Lane::Mark::Kind kind);
 QString windowText(const drawing::Lane::Window& window, Day today);
