@@ -180,32 +180,12 @@
         <translation>A&amp;blassen…</translation>
     </message>
     <message>
-        <source>F&amp;lush the sump…</source>
-        <translation>Auffangschale durchs&amp;pülen…</translation>
-    </message>
-    <message>
-        <source>Lift the &amp;bottom tray to the top…</source>
-        <translation>&amp;Unterste Etage nach oben heben…</translation>
-    </message>
-    <message>
-        <source>Take the cas&amp;tings…</source>
-        <translation>&amp;Humus nehmen…</translation>
-    </message>
-    <message>
         <source>Add a tra&amp;y…</source>
         <translation>&amp;Etage hinzufügen…</translation>
     </message>
     <message>
         <source>Add beddin&amp;g…</source>
         <translation>Einst&amp;reu hinzufügen…</translation>
-    </message>
-    <message>
-        <source>L&amp;oosen the drying castings</source>
-        <translation>Trocknenden Humus &amp;lockern</translation>
-    </message>
-    <message>
-        <source>Loo&amp;k into a tray…</source>
-        <translation>&amp;In eine Etage schauen…</translation>
     </message>
     <message>
         <source>We&amp;igh worms…</source>
@@ -220,36 +200,12 @@
         <translation>Etage wie&amp;gen…</translation>
     </message>
     <message>
-        <source>Reading&amp;s…</source>
-        <translation>&amp;Messwerte…</translation>
-    </message>
-    <message>
         <source>&amp;Put worms in…</source>
         <translation>Würmer ein&amp;setzen…</translation>
     </message>
     <message>
-        <source>Take worms &amp;away…</source>
-        <translation>Würmer entne&amp;hmen…</translation>
-    </message>
-    <message>
-        <source>&amp;Move worms to another stack…</source>
-        <translation>Würmer in anderen Stapel &amp;umsetzen…</translation>
-    </message>
-    <message>
-        <source>Routi&amp;nes…</source>
-        <translation>&amp;Gewohnheiten…</translation>
-    </message>
-    <message>
-        <source>Something o&amp;dd…</source>
-        <translation>Etwas &amp;Auffälliges…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>&amp;Notiz…</translation>
-    </message>
-    <message>
-        <source>&amp;Change the stack's set-up…</source>
-        <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
         <source>Retire the stack…</source>
@@ -623,6 +579,50 @@
         <source>What would raise it?</source>
         <translation>Was würde es erhöhen?</translation>
     </message>
+    <message>
+        <source>F&amp;lush…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Ha&amp;rvest…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>L&amp;oosen the castings</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Chec&amp;k a tray…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Readin&amp;g…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>T&amp;ake worms out…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>&amp;Move worms…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>U&amp;nwritten routine…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Somet&amp;hing happened…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>&amp;Change the stack…</source>
+        <translation type="unfinished" />
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -649,10 +649,6 @@
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
         <translation>Die Würmer sind dünn verteilt, und jeder Schritt danach kommt später; eine früh gehobene Etage ist zu einem großen Teil Futter und kein Humus.</translation>
-    </message>
-    <message>
-        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne.</source>
-        <translation>Der übliche Abstand seit der letzten Fütterung endet innerhalb von 2 Tagen, und mindestens {least} sind verträglich.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -1325,10 +1321,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
-        <translation>Die Luft in einer Etage liegt unter 0,7 der vollen, oder fällt binnen 14 Tagen mindestens so wahrscheinlich wie nicht darunter. Zurückgenommen über 0,8 und unter 30 %. Als Hinweis: Futter ist fällig und nicht einmal {least} wird vertragen, oder was in der Etage liegt, reichte so, wie jetzt gefressen wird, für mehr als 45 Tage, bis es 30 sind.</translation>
-    </message>
-    <message>
         <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
         <translation>Seit drei Tagen liegt das Wasser mit 80 % über 1,1 dessen, was die Etage hält, oder es lief beim Drücken, oder die gelesene Feuchte sagt es, binnen 5 Tagen. Zurückgenommen bei 60 %.</translation>
     </message>
@@ -1776,6 +1768,34 @@
         <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted</source>
         <translation>die Etage darunter enthält %1 Humus von den gewünschten %2, Futter zu Humus %3 von höchstens 0,60; Wahrscheinlichkeit, dass sie gefüllt ist: %4, gewünscht %5</translation>
     </message>
+    <message>
+        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne. More than the usual amount is named where that is below 0.7 of what keeps the worms and they assimilate less than 90 % of what they need, until they get all of it.</source>
+        <translation>Der übliche Abstand seit der letzten Fütterung endet innerhalb von 2 Tagen, und mindestens {least} sind verträglich. Mehr als die übliche Menge wird genannt, wo diese unter 0,7 dessen liegt, was die Würmer erhält, und sie weniger als 90 % ihres Bedarfs aufnehmen, bis sie ihn ganz bekommen.</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. Also where what was given within 7 days is more than a quarter above the most. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
+        <translation>Die Luft in einer Etage liegt unter 0,7 der vollen, oder fällt binnen 14 Tagen mindestens so wahrscheinlich wie nicht darunter. Zurückgenommen über 0,8 und unter 30 %. Auch wo die Gaben von 7 Tagen um mehr als ein Viertel über dem Höchsten liegen. Als Hinweis: Futter ist fällig und nicht einmal {least} wird vertragen, oder was in der Etage liegt, reichte so, wie jetzt gefressen wird, für mehr als 45 Tage, bis es 30 sind.</translation>
+    </message>
+    <message>
+        <source>the worms assimilate %1 of what they need; %2 a week keep as many as there are</source>
+        <translation>die Würmer nehmen %1 dessen auf, was sie brauchen; %2 je Woche erhalten so viele, wie da sind</translation>
+    </message>
+    <message>
+        <source>Feed %1 rather than the usual %2</source>
+        <translation>%1 füttern statt der üblichen %2</translation>
+    </message>
+    <message>
+        <source>Give no more food this week; look after a few days, and take out what smells or is warm</source>
+        <translation>Diese Woche kein Futter mehr; nach ein paar Tagen nachsehen und herausnehmen, was riecht oder warm ist</translation>
+    </message>
+    <message>
+        <source>%1 were given within 7 days; half of the worms' weight a day is the most, %2 a week for about %3 of worms</source>
+        <translation>%1 wurden in 7 Tagen gegeben; das halbe Gewicht der Würmer am Tag ist das Höchste, %2 je Woche bei etwa %3 Würmern</translation>
+    </message>
+    <message>
+        <source>%1 were given within 7 days; %2 kg a day and m² are the most, %3 a week</source>
+        <translation>%1 wurden in 7 Tagen gegeben; %2 kg am Tag und m² sind das Höchste, %3 je Woche</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1847,18 +1867,6 @@
         <translation>etwa %1 Humus</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>an der Reihe %1</translation>
-    </message>
-    <message>
-        <source>its turn %1 (%2 to %3)</source>
-        <translation>an der Reihe %1 (%2 bis %3)</translation>
-    </message>
-    <message>
-        <source>its turn %1 (from %2 on)</source>
-        <translation>an der Reihe %1 (ab %2)</translation>
-    </message>
-    <message>
         <source>%1: add a tray (tray %2)</source>
         <translation>%1: Etage hinzufügen (Etage %2)</translation>
     </message>
@@ -1882,7 +1890,7 @@
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1: Humus der einzigen Etage nehmen, ihre Würmer zurück in neue Einstreu</translation>
     </message>
-<message>
+    <message>
         <source>due %1</source>
         <translation>fällig %1</translation>
     </message>
@@ -2041,10 +2049,6 @@
         <translation>Bestand in einem Jahr</translation>
     </message>
     <message>
-        <source> Never release them into wild land, and keep to local rules on species and sale.</source>
-        <translation> Setze sie nie in die freie Natur aus, und halte dich an örtliche Regeln zu Arten und Verkauf.</translation>
-    </message>
-    <message>
         <source>processing, dry</source>
         <translation>Verarbeitung, trocken</translation>
     </message>
@@ -2109,18 +2113,6 @@
         <translation>wieder so schnell wie früher</translation>
     </message>
     <message>
-        <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
-        <translation>Ohne diesen Eintrag läge der Bestand heute bei %1 statt %2 (%3%4).</translation>
-    </message>
-    <message>
-        <source>+</source>
-        <translation>+</translation>
-    </message>
-    <message>
-        <source>−</source>
-        <translation>−</translation>
-    </message>
-    <message>
         <source>colony</source>
         <translation>Bestand</translation>
     </message>
@@ -2134,16 +2126,8 @@
         <translation>verarbeitet bis dann, trocken</translation>
     </message>
     <message>
-        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Wäre die unterste Etage am %1 genommen worden, läge der Bestand heute bei %2 statt %3 (%4%5).</translation>
-    </message>
-    <message>
         <source>air below 0.7 within 14 days</source>
         <translation>Luft unter 0,7 innerhalb von 14 Tagen</translation>
-    </message>
-    <message>
-        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
-        <translation> Das ist mehr, als er verträgt: mit %1 fällt die Luft im Bett innerhalb von 14 Tagen unter 0,7; es wird warm und riecht, und unter 0,5 sterben Würmer.</translation>
     </message>
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
@@ -2177,14 +2161,6 @@
     <message>
         <source>already</source>
         <translation>bereits</translation>
-    </message>
-    <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation> Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
-    </message>
-    <message>
-        <source> All its trays stand: it takes one more than there are.</source>
-        <translation> Alle seine Etagen stehen: es braucht eine mehr, als da sind.</translation>
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
@@ -2239,17 +2215,6 @@
         <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>In die erste Etage des neuen Stapels %1 Einstreu legen, %2 Würmer einsetzen und ihm %3 geben.</translation>
     </message>
-    <message numerus="yes">
-        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
-        <translation>
-            <numerusform> Dieser Stapel kann binnen %n Woche nur %1 entbehren: gib ihm mehr Wochen, oder kaufe den Rest.</numerusform>
-            <numerusform> Dieser Stapel kann binnen %n Wochen nur %1 entbehren: gib ihm mehr Wochen, oder kaufe den Rest.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
-        <translation> Seine erste Etage ist voll und die nächste fällig: %1. Der Humus der ersten ist reif: %2. Dieser Stapel verarbeitet wieder so viel wie jetzt: %3.</translation>
-    </message>
     <message>
         <source>worms at the beginning</source>
         <translation>Würmer zu Beginn</translation>
@@ -2276,7 +2241,7 @@
         <comment>amounts of food a week</comment>
         <translation>%1, später bis %2</translation>
     </message>
-<message>
+    <message>
         <source>Never release them into wild land, and keep to local rules on species and sale.</source>
         <translation>Setze sie nie in die freie Natur aus, und halte dich an örtliche Regeln zu Arten und Verkauf.</translation>
     </message>
@@ -2635,7 +2600,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Of</source>
         <translation>Woraus</translation>
     </message>
-<message>
+    <message>
         <source>not noted; reckoned as about %1</source>
         <translation>nicht notiert; gerechnet wird mit etwa %1</translation>
     </message>
@@ -4041,7 +4006,23 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
-    <name>FoodRoom</name>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Das sind %1, und der Stapel verträgt heute kein Futter mehr, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche wieder.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Das sind %1, und der Stapel verträgt in dieser Woche kein Futter mehr.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Das sind %1. Der Stapel verträgt heute höchstens %2, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche mehr.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Das sind %1. Der Stapel verträgt in dieser Woche höchstens %2.</translation>
+    </message>
     <message>
         <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
         <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
@@ -4049,6 +4030,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
         <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>Nach den Schätzungen sollte jetzt kein Futter hinein. %1</translation>
     </message>
 </context>
 <context>
@@ -4428,7 +4413,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>amount, range in words</comment>
         <translation>das Warten lässt %1 mehr Würmer (%2)</translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>%n day(s) of lifting fewer</source>
         <translation>
             <numerusform>%n Tag mit Heben weniger</numerusform>
@@ -5746,7 +5731,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <comment>its area</comment>
         <translation>Etage %1</translation>
     </message>
-<message>
+    <message>
         <source>amount not noted</source>
         <translation>Menge nicht notiert</translation>
     </message>
@@ -5802,10 +5787,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Etage hinzufügen</translation>
     </message>
     <message>
-        <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>an der Reihe: zu 10 %, 50 % und 90 % sicher</translation>
-    </message>
-    <message>
         <source>today</source>
         <translation>heute</translation>
     </message>
@@ -5833,7 +5814,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>ready already</source>
         <translation>schon reif</translation>
     </message>
-<message>
+    <message>
         <source>due: 10 %, 50 % and 90 % sure</source>
         <translation>fällig: zu 10 %, 50 % und 90 % sicher</translation>
     </message>
@@ -7342,6 +7323,21 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
 </context>
 <context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Reif %1; Futter zu Humus %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
+    </message>
+</context>
+<context>
     <name>SetupBody</name>
     <message>
         <source>Place</source>
@@ -8041,11 +8037,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
-        <source>today %1</source>
-        <comment>food that is borne at most</comment>
-        <translation>heute %1</translation>
-    </message>
-    <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
         <translation>Trägt für heute mit einem Klick ein: %1 %2 und %3 Papier darüber</translation>
     </message>
@@ -8073,6 +8064,42 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
         <translation>Hier ist keine Fütterung üblich: %1 erhält die Würmer, höchstens %2 wird vertragen.</translation>
+    </message>
+    <message>
+        <source>Feed…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 The form records what was given all the same.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>nothing fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>no more fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Feed %1 today</source>
+        <comment>a button: what is borne today, less than usual</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>could take %1 today</source>
+        <comment>food that is borne at most</comment>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -8318,10 +8345,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>neu</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>Tray, batch %1</source>
         <translation>Etage, Charge %1</translation>
     </message>
@@ -8564,6 +8587,37 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>drained %1</source>
         <comment>a day</comment>
         <translation>Ablass %1</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>die gefütterte (Platz %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>die gefütterte</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>der ganze Stapel</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>die oberste</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>die trocknende (Platz %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>Platz %1: Etage %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>Platz %1, den es an diesem Tag nicht gibt</translation>
     </message>
 </context>
 <context>
@@ -10314,20 +10368,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1, %2: %3 (Etage %4)</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>an der Reihe %1</translation>
-    </message>
-    <message>
         <source>ready on that day %1</source>
         <translation>an diesem Tag reif: %1</translation>
     </message>
     <message>
         <source>about %1 of castings</source>
         <translation>etwa %1 Humus</translation>
-    </message>
-    <message>
-        <source>%1 after its turn</source>
-        <translation>%1 nach ihrer Reihe</translation>
     </message>
     <message>
         <source>day chosen by hand</source>
@@ -10354,16 +10400,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Etage</translation>
     </message>
     <message>
-        <source>Its turn, 80 % range</source>
-        <translation>An der Reihe, 80-%-Bereich</translation>
-    </message>
-    <message>
         <source>Castings</source>
         <translation>Humus</translation>
-    </message>
-    <message>
-        <source>%1 before its turn</source>
-        <translation>%1 vor ihrer Reihe</translation>
     </message>
     <message>
         <source>tray %1 ready, %2</source>
@@ -10385,10 +10423,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Etage %1 reif ab %2; heute %3</translation>
     </message>
     <message>
-        <source>its turn is not sure; a look decides</source>
-        <translation>ob sie an der Reihe ist, ist nicht sicher; Nachsehen entscheidet</translation>
-    </message>
-    <message>
         <source>being reckoned…</source>
         <translation>wird gerechnet …</translation>
     </message>
@@ -10396,7 +10430,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>what follows from it is being reckoned</source>
         <translation>was daraus folgt, wird gerechnet</translation>
     </message>
-<message>
+    <message>
         <source>whether it is due is not sure; a look decides</source>
         <translation>ob etwas fällig ist, ist nicht sicher; Nachsehen entscheidet</translation>
     </message>
@@ -11038,7 +11072,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Noch nicht gesichert: dieser Eintrag wurde inzwischen anderswo geändert, auch in dem, was du geändert hast. Was du getippt hast, steht noch hier; sichere noch einmal, um es an dessen Stelle zu setzen, oder lass ihn mit Esc, wie er jetzt ist.</translation>
     </message>
-<message>
+    <message>
         <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
         <translation>Dieser Eintrag wurde inzwischen aus dem Tagebuch genommen. Das Getippte steht noch hier: Rückgängig oder Wiederholen bringt den Eintrag zurück, Esc gibt auf.</translation>
     </message>
@@ -11070,50 +11104,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Quelle</translation>
     </message>
     <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>die gefütterte (Platz %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>die gefütterte</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>der ganze Stapel</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>die oberste</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>die trocknende (Platz %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>Platz %1: Etage %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>Platz %1, den es an diesem Tag nicht gibt</translation>
-    </message>
-    <message>
         <source>Not possible so: %1</source>
         <translation>So nicht möglich: %1</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Reif %1; Futter zu Humus %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
-    </message>
-<message>
         <source>Make it %1</source>
         <translation>%1 nehmen</translation>
     </message>
@@ -11836,10 +11830,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No entry is like that. %1 shows all again.</source>
         <translation>Kein Eintrag ist so. %1 zeigt wieder alle.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>Der Eintrag unten ist geändert und nicht gesichert. Sichere ihn oder verwirf ihn zuerst.</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
@@ -12754,10 +12744,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>so viel je Woche füttern</translation>
     </message>
     <message>
-        <source>keep the bed at</source>
-        <translation>das Bett halten bei</translation>
-    </message>
-    <message>
         <source>be away</source>
         <translation>verreisen für</translation>
     </message>
@@ -12839,10 +12825,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Futter je Woche</translation>
     </message>
     <message>
-        <source>usual temperature</source>
-        <translation>übliche Temperatur</translation>
-    </message>
-    <message>
         <source>if the bottom tray had been taken on</source>
         <translation>wenn die unterste Etage genommen worden wäre am</translation>
     </message>
@@ -12875,22 +12857,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Tag</translation>
     </message>
     <message>
-        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
-        <translation>Beide gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie an der Reihe sind.</translation>
-    </message>
-    <message>
         <source>the new stack</source>
         <translation>der neue Stapel</translation>
-    </message>
-    <message>
-        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
-        <translation>Alle gehen weiter, ohne dass eine Etage gehoben wird; der Jahresplan hebt sie, wenn sie an der Reihe sind. Der neue Stapel bekommt seine zweite Etage, wenn die erste voll ist.</translation>
     </message>
     <message>
         <source>–</source>
         <translation>–</translation>
     </message>
-<message>
+    <message>
         <source>keep the bed warmer or colder</source>
         <translation>das Bett wärmer oder kälter halten</translation>
     </message>
@@ -12963,40 +12937,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 Wasser: %2</translation>
     </message>
     <message>
-        <source>Next turn of each stack</source>
-        <translation>Nächste Reihe jedes Stapels</translation>
-    </message>
-    <message>
-        <source>Next turn, and what would bring it forward</source>
-        <translation>Nächste Reihe, und was sie vorzöge</translation>
-    </message>
-    <message>
-        <source>its turn has come</source>
-        <translation>ist an der Reihe</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
         <source>not within a year</source>
         <translation>nicht innerhalb eines Jahres</translation>
-    </message>
-    <message>
-        <source>There is no stack yet whose turn could be foreseen.</source>
-        <translation>Es gibt noch keinen Stapel, dessen Reihe sich voraussehen ließe.</translation>
-    </message>
-    <message>
-        <source>its turn is about now; it is told as due once it is 80 % sure</source>
-        <translation>ist etwa jetzt an der Reihe; als fällig gilt es, sobald es zu 80 % sicher ist</translation>
-    </message>
-    <message>
-        <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>Humus im Licht, entnommen etwa %1; danach an der Reihe %2</translation>
-    </message>
-    <message>
-        <source>Its turn would come: %1.</source>
-        <translation>An die Reihe käme sie: %1.</translation>
     </message>
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
@@ -13009,7 +12955,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>Nach allem, was bekannt ist, hat er kaum Würmer: nur Würmer bringen ihn voran.</translation>
     </message>
-<message>
+    <message>
         <source>Next step of each stack</source>
         <translation>Nächster Schritt jedes Stapels</translation>
     </message>
@@ -13193,20 +13139,12 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Ernte festlegen</translation>
     </message>
     <message>
-        <source>Let a harvest come on its turn</source>
-        <translation>Ernte kommen lassen, wenn sie an der Reihe ist</translation>
-    </message>
-    <message>
         <source>%1 · the year is being planned</source>
         <translation>%1 · das Jahr wird geplant</translation>
     </message>
     <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>Das Jahr wird geplant; gleich steht es hier.</translation>
-    </message>
-    <message>
-        <source>No stack holds a tray whose turns could be foreseen.</source>
-        <translation>Kein Stapel enthält eine Etage, deren Reihe sich voraussehen ließe.</translation>
     </message>
     <message numerus="yes">
         <source>%n harvest(s) in the coming year</source>
@@ -13243,10 +13181,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Wähle einen Schritt mit der Maus oder den Pfeiltasten. Eine Ernte wird durch Ziehen verschoben oder mit Umschalt und den Pfeiltasten; was das kostet, steht hier.</translation>
     </message>
     <message>
-        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>Sobald ein Stapel steht, erscheint hier sein kommendes Jahr: wann jede Etage reif ist, hinzukommt, gehoben und genommen wird, was in dieser Woche zu füttern ist, was die nächste Reihe vorzöge und was eine Änderung bewirkte.</translation>
-    </message>
-    <message>
         <source>a day of lifting saved counts as %1 of delay</source>
         <translation>ein gesparter Tag des Hebens zählt wie %1 Verzug</translation>
     </message>
@@ -13255,18 +13189,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>zwei Ernten dicht beieinander zählen wie %1 Verzug</translation>
     </message>
     <message>
-        <source>on their turns they would give %1</source>
-        <translation>an ihrer Reihe gäben sie %1</translation>
-    </message>
-    <message>
-        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
-        <translation>In diesem Stapel: Ernten zusammen %1 später; Humus im Jahr %2, an ihrer Reihe %3; Bestand am Ende %4, sonst %5.</translation>
-    </message>
-    <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>An diesem Tag ist vieles der Etage wohl noch kein Humus.</translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>none waits more than %n day(s)</source>
         <translation>
             <numerusform>keine wartet länger als %n Tag</numerusform>
@@ -13348,10 +13274,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Buch der Ratschläge</translation>
     </message>
     <message>
-        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
-        <translation>Was geraten und was getan wurde und wie richtig es war, steht hier, sobald einmal etwas an der Reihe war.</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2: „%3“; am selben Tag getan</translation>
@@ -13376,10 +13298,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gewogene Ernten: %1, innerhalb des Vorhergesagten: %2 (9 von 10 sollten es sein); als reif gehoben: %3, davon innerhalb: %4</translation>
     </message>
     <message>
-        <source>turns advised: %1, followed: %2</source>
-        <translation>geratene Schritte: %1, befolgt: %2</translation>
-    </message>
-    <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
         <translation>fällige Fütterungen der letzten 90 Tage: %1, binnen 3 Tagen gegeben: %2</translation>
     </message>
@@ -13402,7 +13320,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
             <numerusform>Fütterungen und andere Ratschläge sind von den ersten %1 von %n Stapeln im Regal gezählt.</numerusform>
         </translation>
     </message>
-<message>
+    <message>
         <source>What was advised, what was done and how right it was stands here once a step was due.</source>
         <translation>Was geraten und was getan wurde und wie richtig es war, steht hier, sobald einmal ein Schritt fällig war.</translation>
     </message>
@@ -13473,17 +13391,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Chance %1. Bis %2 gibt der Plan %3.</translation>
     </message>
     <message>
-        <source> Something comes in each month.</source>
-        <translation> Jeden Monat kommt etwas.</translation>
-    </message>
-    <message numerus="yes">
-        <source> In %n month(s) until then nothing is taken.</source>
-        <translation>
-            <numerusform> In %n Monat bis dahin wird nichts entnommen.</numerusform>
-            <numerusform>  In %n Monaten bis dahin wird nichts entnommen.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>%1: %2 (%3)</source>
         <comment>what is changed, chance, litres</comment>
         <translation>%1: %2 (%3)</translation>
@@ -13499,10 +13406,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>one tray more in each stack</source>
         <translation>eine Etage mehr in jedem Stapel</translation>
-    </message>
-    <message>
-        <source>each harvest on its own turn</source>
-        <translation>jede Ernte, wenn sie an der Reihe ist</translation>
     </message>
     <message>
         <source>Comparing…</source>
@@ -13527,7 +13430,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>bis zu %1 mehr Futter je Woche in jedem Stapel, so weit er es verträgt</translation>
     </message>
-<message>
+    <message>
         <source>Something comes in each month.</source>
         <translation>Jeden Monat kommt etwas.</translation>
     </message>
@@ -14532,7 +14435,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Urgent. %1</source>
         <translation>Dringend. %1</translation>
     </message>
-<message>
+    <message>
         <source>Correct</source>
         <comment>the set-up of a stack</comment>
         <translation>Ändern</translation>
@@ -14862,10 +14765,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Noch einmal versuchen</translation>
     </message>
     <message>
-        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
-        <translation>Das Formular für einen neuen Stapel enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
-    </message>
-    <message>
         <source>Close the form</source>
         <translation>Formular schließen</translation>
     </message>
@@ -14885,7 +14784,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>It is called off when you go on, and nothing of it is kept.</source>
         <translation>Sie wird abgebrochen, wenn du weitergehst, und nichts von ihr bleibt.</translation>
     </message>
-<message>
+    <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>Das Formular „%1“ enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
     </message>
@@ -14989,83 +14888,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 oder %2</translation>
-    </message>
-</context>
-<context>
-    <name>FoodDoubt</name>
-    <message>
-        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
-        <translation>Das sind %1, und der Stapel verträgt heute kein Futter mehr, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche wieder.</translation>
-    </message>
-    <message>
-        <source>That is %1, and the stack takes no more food this week.</source>
-        <translation>Das sind %1, und der Stapel verträgt in dieser Woche kein Futter mehr.</translation>
-    </message>
-    <message>
-        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
-        <translation>Das sind %1. Der Stapel verträgt heute höchstens %2, wegen dessen, was er in diesen Tagen bekam: im Lauf der Woche mehr.</translation>
-    </message>
-    <message>
-        <source>That is %1. The stack takes at most %2 this week.</source>
-        <translation>Das sind %1. Der Stapel verträgt in dieser Woche höchstens %2.</translation>
-    </message>
-    <message>
-        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
-        <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
-    </message>
-    <message>
-        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
-        <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
-    </message>
-    <message>
-        <source>By the estimates food is better left out now. %1</source>
-        <translation>Nach den Schätzungen sollte jetzt kein Futter hinein. %1</translation>
-    </message>
-</context>
-<context>
-    <name>SaidAhead</name>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Reif %1; Futter zu Humus %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 Würmer sind mehr, als die Etagen hier tragen können, etwa %2. Stimmt die Menge, stimmt die Einheit?</translation>
-    </message>
-</context>
-<context>
-    <name>SlotChoices</name>
-    <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>die gefütterte (Platz %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>die gefütterte</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>der ganze Stapel</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>die oberste</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>die trocknende (Platz %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>Platz %1: Etage %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>Platz %1, den es an diesem Tag nicht gibt</translation>
     </message>
 </context>
 </TS>

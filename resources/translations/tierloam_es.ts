@@ -180,32 +180,12 @@
         <translation>Dr&amp;enar…</translation>
     </message>
     <message>
-        <source>F&amp;lush the sump…</source>
-        <translation>Enj&amp;uagar el depósito…</translation>
-    </message>
-    <message>
-        <source>Lift the &amp;bottom tray to the top…</source>
-        <translation>Subir la &amp;bandeja inferior…</translation>
-    </message>
-    <message>
-        <source>Take the cas&amp;tings…</source>
-        <translation>Retirar el &amp;humus…</translation>
-    </message>
-    <message>
         <source>Add a tra&amp;y…</source>
         <translation>Añadir una bande&amp;ja…</translation>
     </message>
     <message>
         <source>Add beddin&amp;g…</source>
         <translation>Añadir cam&amp;a…</translation>
-    </message>
-    <message>
-        <source>L&amp;oosen the drying castings</source>
-        <translation>A&amp;flojar el humus en secado</translation>
-    </message>
-    <message>
-        <source>Loo&amp;k into a tray…</source>
-        <translation>M&amp;irar en una bandeja…</translation>
     </message>
     <message>
         <source>We&amp;igh worms…</source>
@@ -220,36 +200,12 @@
         <translation>Pesar una ban&amp;deja…</translation>
     </message>
     <message>
-        <source>Reading&amp;s…</source>
-        <translation>&amp;Lecturas…</translation>
-    </message>
-    <message>
         <source>&amp;Put worms in…</source>
         <translation>&amp;Meter lombrices…</translation>
     </message>
     <message>
-        <source>Take worms &amp;away…</source>
-        <translation>&amp;Sacar lombrices…</translation>
-    </message>
-    <message>
-        <source>&amp;Move worms to another stack…</source>
-        <translation>Pasar lombrices a &amp;otra torre…</translation>
-    </message>
-    <message>
-        <source>Routi&amp;nes…</source>
-        <translation>R&amp;utinas…</translation>
-    </message>
-    <message>
-        <source>Something o&amp;dd…</source>
-        <translation>Algo e&amp;xtraño…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>&amp;Nota…</translation>
-    </message>
-    <message>
-        <source>&amp;Change the stack's set-up…</source>
-        <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
         <source>Retire the stack…</source>
@@ -623,6 +579,50 @@
         <source>What would raise it?</source>
         <translation>¿Qué la aumentaría?</translation>
     </message>
+    <message>
+        <source>F&amp;lush…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Ha&amp;rvest…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>L&amp;oosen the castings</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Chec&amp;k a tray…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Readin&amp;g…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>T&amp;ake worms out…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>&amp;Move worms…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>U&amp;nwritten routine…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Somet&amp;hing happened…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>&amp;Change the stack…</source>
+        <translation type="unfinished" />
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -649,10 +649,6 @@
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
         <translation>Las lombrices quedan dispersas y cada paso posterior se retrasa; en una bandeja subida pronto hay mucho alimento y poco humus.</translation>
-    </message>
-    <message>
-        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne.</source>
-        <translation>El intervalo habitual desde el último aporte termina en 2 días y se toleran al menos {least}.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -1325,10 +1321,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
-        <translation>El aire de una bandeja está por debajo de 0,7 del pleno, o baja de ahí en 14 días con al menos una probabilidad de la mitad. Se retira por encima de 0,8 y por debajo del 30 %. Como indicación: toca alimentar y no se toleran ni {least}, o lo que hay en la bandeja duraría más de 45 días al ritmo actual, hasta que sean 30.</translation>
-    </message>
-    <message>
         <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
         <translation>Desde hace tres días el agua supera 1,1 de lo que retiene la bandeja, al 80 %, o corrió al apretar, o lo dice la humedad leída, en 5 días. Se retira al 60 %.</translation>
     </message>
@@ -1776,6 +1768,34 @@
         <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted</source>
         <translation>la bandeja de debajo tiene %1 de humus de los %2 deseados; alimento/humus %3, y debe ser 0,60 como máximo; probabilidad de que esté completa: %4, se desea %5</translation>
     </message>
+    <message>
+        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne. More than the usual amount is named where that is below 0.7 of what keeps the worms and they assimilate less than 90 % of what they need, until they get all of it.</source>
+        <translation>El intervalo habitual desde el último aporte termina en 2 días y se toleran al menos {least}. Se nombra más que lo habitual donde esto es menos de 0,7 de lo que mantiene a las lombrices y asimilan menos del 90 % de lo que necesitan, hasta que lo reciben todo.</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. Also where what was given within 7 days is more than a quarter above the most. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
+        <translation>El aire de una bandeja está por debajo de 0,7 del pleno, o baja de ahí en 14 días con al menos una probabilidad de la mitad. Se retira por encima de 0,8 y por debajo del 30 %. También donde lo dado en 7 días supera en más de un cuarto el máximo. Como indicación: toca alimentar y no se toleran ni {least}, o lo que hay en la bandeja duraría más de 45 días al ritmo actual, hasta que sean 30.</translation>
+    </message>
+    <message>
+        <source>the worms assimilate %1 of what they need; %2 a week keep as many as there are</source>
+        <translation>las lombrices asimilan %1 de lo que necesitan; %2 por semana mantienen a tantas como hay</translation>
+    </message>
+    <message>
+        <source>Feed %1 rather than the usual %2</source>
+        <translation>Aporta %1 en vez de los %2 habituales</translation>
+    </message>
+    <message>
+        <source>Give no more food this week; look after a few days, and take out what smells or is warm</source>
+        <translation>No des más alimento esta semana; mira a los pocos días y saca lo que huela o esté caliente</translation>
+    </message>
+    <message>
+        <source>%1 were given within 7 days; half of the worms' weight a day is the most, %2 a week for about %3 of worms</source>
+        <translation>se dieron %1 en 7 días; la mitad del peso de las lombrices al día es el máximo, %2 por semana para unos %3 de lombrices</translation>
+    </message>
+    <message>
+        <source>%1 were given within 7 days; %2 kg a day and m² are the most, %3 a week</source>
+        <translation>se dieron %1 en 7 días; %2 kg por día y m² son el máximo, %3 por semana</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -1847,18 +1867,6 @@
         <translation>unos %1 de humus</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>su turno: %1</translation>
-    </message>
-    <message>
-        <source>its turn %1 (%2 to %3)</source>
-        <translation>su turno: %1 (de %2 a %3)</translation>
-    </message>
-    <message>
-        <source>its turn %1 (from %2 on)</source>
-        <translation>su turno: %1 (desde %2)</translation>
-    </message>
-    <message>
         <source>%1: add a tray (tray %2)</source>
         <translation>%1: añadir una bandeja (bandeja %2)</translation>
     </message>
@@ -1882,7 +1890,7 @@
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1: retirar el humus de la única bandeja, sus lombrices de vuelta a una cama nueva</translation>
     </message>
-<message>
+    <message>
         <source>due %1</source>
         <translation>toca: %1</translation>
     </message>
@@ -2041,10 +2049,6 @@
         <translation>colonia en un año</translation>
     </message>
     <message>
-        <source> Never release them into wild land, and keep to local rules on species and sale.</source>
-        <translation> No las sueltes nunca en la naturaleza y respeta las normas locales sobre especies y venta.</translation>
-    </message>
-    <message>
         <source>processing, dry</source>
         <translation>procesado, en seco</translation>
     </message>
@@ -2109,18 +2113,6 @@
         <translation>de vuelta a su ritmo anterior</translation>
     </message>
     <message>
-        <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
-        <translation>Sin esa anotación la colonia sería hoy de %1 en lugar de %2 (%3%4).</translation>
-    </message>
-    <message>
-        <source>+</source>
-        <translation>+</translation>
-    </message>
-    <message>
-        <source>−</source>
-        <translation>−</translation>
-    </message>
-    <message>
         <source>colony</source>
         <translation>colonia</translation>
     </message>
@@ -2134,16 +2126,8 @@
         <translation>procesado para entonces, en seco</translation>
     </message>
     <message>
-        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Si la bandeja inferior se hubiera retirado el %1, la colonia sería hoy de %2 en vez de %3 (%4%5).</translation>
-    </message>
-    <message>
         <source>air below 0.7 within 14 days</source>
         <translation>aire por debajo de 0,7 en 14 días</translation>
-    </message>
-    <message>
-        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
-        <translation> Es más de lo que tolera: con una probabilidad de %1, el aire del lecho baja de 0,7 en 14 días; se calienta y huele, y por debajo de 0,5 mueren lombrices.</translation>
     </message>
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
@@ -2177,14 +2161,6 @@
     <message>
         <source>already</source>
         <translation>ya</translation>
-    </message>
-    <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation> Del alimento de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
-    </message>
-    <message>
-        <source> All its trays stand: it takes one more than there are.</source>
-        <translation> Todas sus bandejas están puestas: hace falta una más.</translation>
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
@@ -2239,17 +2215,6 @@
         <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Pon %1 de cama en la primera bandeja de la torre nueva, mete %2 de lombrices y dale %3.</translation>
     </message>
-    <message numerus="yes">
-        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
-        <translation>
-            <numerusform> Esta torre solo puede ceder %1 en %n semana: dale más semanas, o compra el resto.</numerusform>
-            <numerusform> Esta torre solo puede ceder %1 en %n semanas: dale más semanas, o compra el resto.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
-        <translation> Su primera bandeja está llena y toca la siguiente: %1. El humus de la primera está listo: %2. Esta torre recupera su ritmo: %3.</translation>
-    </message>
     <message>
         <source>worms at the beginning</source>
         <translation>lombrices al comienzo</translation>
@@ -2276,7 +2241,7 @@
         <comment>amounts of food a week</comment>
         <translation>%1, después hasta %2</translation>
     </message>
-<message>
+    <message>
         <source>Never release them into wild land, and keep to local rules on species and sale.</source>
         <translation>No las sueltes nunca en la naturaleza y respeta las normas locales sobre especies y venta.</translation>
     </message>
@@ -2636,7 +2601,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Of</source>
         <translation>De</translation>
     </message>
-<message>
+    <message>
         <source>not noted; reckoned as about %1</source>
         <translation>no anotada; se calcula con unos %1</translation>
     </message>
@@ -4042,7 +4007,23 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
-    <name>FoodRoom</name>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Son %1, y la torre no tolera hoy más alimento, por lo que recibió estos días: tolerará más dentro de la semana.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Son %1, y la torre no tolera más alimento esta semana.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Son %1. La torre tolera hoy como máximo %2, por lo que recibió estos días: más dentro de la semana.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Son %1. La torre tolera esta semana como máximo %2.</translation>
+    </message>
     <message>
         <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
         <translation>Son %1, y no cabe nada más en la bandeja: revisa la cantidad y su unidad.</translation>
@@ -4050,6 +4031,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
         <translation>Son %1. Solo caben unos %2 en la bandeja, que tiene %3 en total: revisa la cantidad y su unidad.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>Según las estimaciones es mejor no dar alimento ahora. %1</translation>
     </message>
 </context>
 <context>
@@ -4429,7 +4414,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>amount, range in words</comment>
         <translation>la espera deja %1 más de lombrices (%2)</translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>%n day(s) of lifting fewer</source>
         <translation>
             <numerusform>%n día de subir bandejas menos</numerusform>
@@ -5747,7 +5732,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <comment>its area</comment>
         <translation>bandeja de %1</translation>
     </message>
-<message>
+    <message>
         <source>amount not noted</source>
         <translation>cantidad no anotada</translation>
     </message>
@@ -5803,10 +5788,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>añadir una bandeja</translation>
     </message>
     <message>
-        <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>su turno: con 10 %, 50 % y 90 % de certeza</translation>
-    </message>
-    <message>
         <source>today</source>
         <translation>hoy</translation>
     </message>
@@ -5834,7 +5815,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>ready already</source>
         <translation>ya lista</translation>
     </message>
-<message>
+    <message>
         <source>due: 10 %, 50 % and 90 % sure</source>
         <translation>toca: con 10 %, 50 % y 90 % de certeza</translation>
     </message>
@@ -7343,6 +7324,21 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
 </context>
 <context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Lista %1; alimento/humus %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de lombrices es más de lo que pueden sostener las bandejas de aquí, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
+    </message>
+</context>
+<context>
     <name>SetupBody</name>
     <message>
         <source>Place</source>
@@ -8042,11 +8038,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
     </message>
     <message>
-        <source>today %1</source>
-        <comment>food that is borne at most</comment>
-        <translation>hoy %1</translation>
-    </message>
-    <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
         <translation>Anota para hoy, con un clic: %1 %2, y %3 de papel encima</translation>
     </message>
@@ -8074,6 +8065,42 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
         <translation>Aquí no hay aporte habitual: %1 mantiene a las lombrices, se tolera %2 como máximo.</translation>
+    </message>
+    <message>
+        <source>Feed…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 The form records what was given all the same.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>nothing fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>no more fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Feed %1 today</source>
+        <comment>a button: what is borne today, less than usual</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>could take %1 today</source>
+        <comment>food that is borne at most</comment>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -8319,10 +8346,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>nueva</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>Tray, batch %1</source>
         <translation>Bandeja, lote %1</translation>
     </message>
@@ -8565,6 +8588,37 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>about %1 mS/cm</source>
         <translation>unos %1 mS/cm</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>la que recibe alimento (nivel %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>la que recibe alimento</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toda la torre</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>la superior</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>la que se seca (nivel %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>nivel %1: bandeja %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>nivel %1, que no existe ese día</translation>
     </message>
 </context>
 <context>
@@ -9684,7 +9738,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>dig to the floor of the bottom tray. Castings lie there first, beneath food and bedding.</source>
         <translation>cava hasta el fondo de la bandeja inferior. El humus aparece primero allí, bajo el alimento y la cama.</translation>
     </message>
-<message>
+    <message>
         <source>Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.</source>
         <translation>Deles sitio: una bandeja más si hay una libre, o una cosecha de la de abajo en cuanto su humus esté listo. O regale lombrices, o empiece con ellas otra torre.</translation>
     </message>
@@ -10315,20 +10369,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1, %2: %3 (bandeja %4)</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>su turno: %1</translation>
-    </message>
-    <message>
         <source>ready on that day %1</source>
         <translation>lista ese día %1</translation>
     </message>
     <message>
         <source>about %1 of castings</source>
         <translation>unos %1 de humus</translation>
-    </message>
-    <message>
-        <source>%1 after its turn</source>
-        <translation>%1 después de su turno</translation>
     </message>
     <message>
         <source>day chosen by hand</source>
@@ -10355,16 +10401,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Bandeja</translation>
     </message>
     <message>
-        <source>Its turn, 80 % range</source>
-        <translation>Su turno, intervalo del 80 %</translation>
-    </message>
-    <message>
         <source>Castings</source>
         <translation>Humus</translation>
-    </message>
-    <message>
-        <source>%1 before its turn</source>
-        <translation>%1 antes de su turno</translation>
     </message>
     <message>
         <source>tray %1 ready, %2</source>
@@ -10386,10 +10424,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>bandeja %1 lista a partir del %2; hoy %3</translation>
     </message>
     <message>
-        <source>its turn is not sure; a look decides</source>
-        <translation>su turno no es seguro; una revisión decide</translation>
-    </message>
-    <message>
         <source>being reckoned…</source>
         <translation>calculándose…</translation>
     </message>
@@ -10397,7 +10431,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>what follows from it is being reckoned</source>
         <translation>lo que resulta de ello se está calculando</translation>
     </message>
-<message>
+    <message>
         <source>whether it is due is not sure; a look decides</source>
         <translation>no es seguro que toque; una revisión decide</translation>
     </message>
@@ -11039,7 +11073,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Aún sin guardar: esta anotación se cambió entretanto en otro lugar, también en lo que tú has cambiado. Lo que escribiste sigue aquí; guarda otra vez para ponerlo en su lugar, o déjala como está ahora con Esc.</translation>
     </message>
-<message>
+    <message>
         <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
         <translation>Esta anotación se ha quitado del diario entretanto. Lo que escribiste sigue aquí: deshacer o rehacer la devuelve, Esc lo abandona.</translation>
     </message>
@@ -11071,50 +11105,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Fuente</translation>
     </message>
     <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>la que recibe alimento (nivel %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>la que recibe alimento</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toda la torre</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>la superior</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>la que se seca (nivel %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>nivel %1: bandeja %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>nivel %1, que no existe ese día</translation>
-    </message>
-    <message>
         <source>Not possible so: %1</source>
         <translation>Así no es posible: %1</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Lista %1; alimento/humus %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de lombrices es más de lo que pueden sostener las bandejas de aquí, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
-    </message>
-<message>
         <source>Make it %1</source>
         <translation>Poner %1</translation>
     </message>
@@ -11837,10 +11831,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>No entry is like that. %1 shows all again.</source>
         <translation>Ninguna anotación es así. %1 vuelve a mostrarlas todas.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>La anotación de abajo tiene cambios sin guardar. Guárdala o descártala primero.</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
@@ -12755,10 +12745,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>dar tanto alimento por semana</translation>
     </message>
     <message>
-        <source>keep the bed at</source>
-        <translation>mantener el lecho a</translation>
-    </message>
-    <message>
         <source>be away</source>
         <translation>estar fuera</translation>
     </message>
@@ -12840,10 +12826,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>alimento por semana</translation>
     </message>
     <message>
-        <source>usual temperature</source>
-        <translation>temperatura habitual</translation>
-    </message>
-    <message>
         <source>if the bottom tray had been taken on</source>
         <translation>si la bandeja inferior se hubiera retirado el</translation>
     </message>
@@ -12876,22 +12858,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>día</translation>
     </message>
     <message>
-        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
-        <translation>Ambas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca.</translation>
-    </message>
-    <message>
         <source>the new stack</source>
         <translation>la torre nueva</translation>
-    </message>
-    <message>
-        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
-        <translation>Todas siguen sin subir ninguna bandeja; el plan del año las sube cuando toca. La torre nueva recibe su segunda bandeja cuando la primera está llena.</translation>
     </message>
     <message>
         <source>–</source>
         <translation>–</translation>
     </message>
-<message>
+    <message>
         <source>keep the bed warmer or colder</source>
         <translation>mantener el lecho más cálido o más frío</translation>
     </message>
@@ -12940,28 +12914,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 de agua: %2</translation>
     </message>
     <message>
-        <source>Next turn of each stack</source>
-        <translation>Próximo turno de cada torre</translation>
-    </message>
-    <message>
-        <source>Next turn, and what would bring it forward</source>
-        <translation>Próximo turno y qué lo adelantaría</translation>
-    </message>
-    <message>
-        <source>its turn has come</source>
-        <translation>le toca el turno</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
         <source>not within a year</source>
         <translation>no antes de un año</translation>
-    </message>
-    <message>
-        <source>There is no stack yet whose turn could be foreseen.</source>
-        <translation>Aún no hay ninguna torre cuyo turno se pueda prever.</translation>
     </message>
     <message>
         <source>Cold holds it back.</source>
@@ -12987,18 +12945,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Nothing holds it back much.</source>
         <translation>Nada la frena mucho.</translation>
     </message>
-    <message>
-        <source>its turn is about now; it is told as due once it is 80 % sure</source>
-        <translation>le toca más o menos ahora; se avisa como pendiente cuando es seguro al 80 %</translation>
-    </message>
-    <message>
-        <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>humus a la luz, se retira hacia el %1; el siguiente turno, %2</translation>
-    </message>
-    <message>
-        <source>Its turn would come: %1.</source>
-        <translation>Su turno llegaría: %1.</translation>
-    </message>
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
         <translation>
@@ -13010,7 +12956,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>Por lo que se sabe apenas tiene lombrices: solo lombrices la hacen avanzar.</translation>
     </message>
-<message>
+    <message>
         <source>Next step of each stack</source>
         <translation>Próximo paso de cada torre</translation>
     </message>
@@ -13194,20 +13140,12 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Fijar una cosecha</translation>
     </message>
     <message>
-        <source>Let a harvest come on its turn</source>
-        <translation>Dejar una cosecha para su turno</translation>
-    </message>
-    <message>
         <source>%1 · the year is being planned</source>
         <translation>%1 · se está planificando el año</translation>
     </message>
     <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>Se está planificando el año; aparece aquí en un momento.</translation>
-    </message>
-    <message>
-        <source>No stack holds a tray whose turns could be foreseen.</source>
-        <translation>Ninguna torre tiene una bandeja cuyos turnos se puedan prever.</translation>
     </message>
     <message numerus="yes">
         <source>%n harvest(s) in the coming year</source>
@@ -13244,10 +13182,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Elige un paso con el ratón o las flechas. Una cosecha se mueve arrastrándola, o con Mayús y las flechas; aquí se muestra lo que cuesta.</translation>
     </message>
     <message>
-        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>En cuanto haya una torre, aquí aparece su próximo año: cuándo cada bandeja está lista, se añade, se sube y se retira, qué darle de comer esta semana, qué adelantaría su próximo turno y qué haría un cambio.</translation>
-    </message>
-    <message>
         <source>a day of lifting saved counts as %1 of delay</source>
         <translation>un día de subida ahorrado cuenta como %1 de retraso</translation>
     </message>
@@ -13256,18 +13190,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>dos cosechas muy juntas cuentan como %1 de retraso</translation>
     </message>
     <message>
-        <source>on their turns they would give %1</source>
-        <translation>en sus turnos darían %1</translation>
-    </message>
-    <message>
-        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
-        <translation>En esta torre: cosechas %1 después en total; humus en el año %2, en sus turnos %3; colonia al final %4, normalmente %5.</translation>
-    </message>
-    <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ese día gran parte de la bandeja probablemente aún no es humus.</translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>none waits more than %n day(s)</source>
         <translation>
             <numerusform>ninguna espera más de %n día</numerusform>
@@ -13349,10 +13275,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Diario de consejos</translation>
     </message>
     <message>
-        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
-        <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya llegado un turno.</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2: «%3»; hecho el mismo día</translation>
@@ -13377,10 +13299,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>cosechas pesadas: %1, dentro de lo previsto: %2 (deberían serlo 9 de 10); subidas como listas: %3, de ellas dentro: %4</translation>
     </message>
     <message>
-        <source>turns advised: %1, followed: %2</source>
-        <translation>turnos aconsejados: %1, seguidos: %2</translation>
-    </message>
-    <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
         <translation>aportes debidos de los últimos 90 días: %1, dados en 3 días: %2</translation>
     </message>
@@ -13403,7 +13321,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
             <numerusform>Los aportes y demás consejos se cuentan de las %1 primeras de %n torres del estante.</numerusform>
         </translation>
     </message>
-<message>
+    <message>
         <source>What was advised, what was done and how right it was stands here once a step was due.</source>
         <translation>Qué se aconsejó, qué se hizo y cuánto acertó aparece aquí en cuanto haya tocado un paso.</translation>
     </message>
@@ -13474,17 +13392,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Probabilidad %1. Hasta el %2 el plan da %3.</translation>
     </message>
     <message>
-        <source> Something comes in each month.</source>
-        <translation> Cada mes llega algo.</translation>
-    </message>
-    <message numerus="yes">
-        <source> In %n month(s) until then nothing is taken.</source>
-        <translation>
-            <numerusform> En %n mes hasta entonces no se retira nada.</numerusform>
-            <numerusform> En %n meses hasta entonces no se retira nada.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>%1: %2 (%3)</source>
         <comment>what is changed, chance, litres</comment>
         <translation>%1: %2 (%3)</translation>
@@ -13500,10 +13407,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>one tray more in each stack</source>
         <translation>una bandeja más en cada torre</translation>
-    </message>
-    <message>
-        <source>each harvest on its own turn</source>
-        <translation>cada cosecha en su turno</translation>
     </message>
     <message>
         <source>Comparing…</source>
@@ -13528,7 +13431,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>hasta %1 más de alimento por semana en cada torre, hasta lo que tolere</translation>
     </message>
-<message>
+    <message>
         <source>Something comes in each month.</source>
         <translation>Cada mes llega algo.</translation>
     </message>
@@ -14533,7 +14436,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Urgent. %1</source>
         <translation>Urgente. %1</translation>
     </message>
-<message>
+    <message>
         <source>Correct</source>
         <comment>the set-up of a stack</comment>
         <translation>Corregir</translation>
@@ -14863,10 +14766,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Intentar de nuevo</translation>
     </message>
     <message>
-        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
-        <translation>El formulario de una torre nueva contiene algo que no se ha anotado. Se pierde al cerrar el formulario.</translation>
-    </message>
-    <message>
         <source>Close the form</source>
         <translation>Cerrar el formulario</translation>
     </message>
@@ -14886,7 +14785,7 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>It is called off when you go on, and nothing of it is kept.</source>
         <translation>Se interrumpe si sigues, y no se conserva nada de ella.</translation>
     </message>
-<message>
+    <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>El formulario «%1» contiene algo que no se ha anotado. Se pierde al cerrar el formulario.</translation>
     </message>
@@ -14990,83 +14889,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 o %2</translation>
-    </message>
-</context>
-<context>
-    <name>FoodDoubt</name>
-    <message>
-        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
-        <translation>Son %1, y la torre no tolera hoy más alimento, por lo que recibió estos días: tolerará más dentro de la semana.</translation>
-    </message>
-    <message>
-        <source>That is %1, and the stack takes no more food this week.</source>
-        <translation>Son %1, y la torre no tolera más alimento esta semana.</translation>
-    </message>
-    <message>
-        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
-        <translation>Son %1. La torre tolera hoy como máximo %2, por lo que recibió estos días: más dentro de la semana.</translation>
-    </message>
-    <message>
-        <source>That is %1. The stack takes at most %2 this week.</source>
-        <translation>Son %1. La torre tolera esta semana como máximo %2.</translation>
-    </message>
-    <message>
-        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
-        <translation>Son %1, y no cabe nada más en la bandeja: revisa la cantidad y su unidad.</translation>
-    </message>
-    <message>
-        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
-        <translation>Son %1. Solo caben unos %2 en la bandeja, que tiene %3 en total: revisa la cantidad y su unidad.</translation>
-    </message>
-    <message>
-        <source>By the estimates food is better left out now. %1</source>
-        <translation>Según las estimaciones es mejor no dar alimento ahora. %1</translation>
-    </message>
-</context>
-<context>
-    <name>SaidAhead</name>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Lista %1; alimento/humus %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de lombrices es más de lo que pueden sostener las bandejas de aquí, unos %2. ¿Es correcta la cantidad, y su unidad?</translation>
-    </message>
-</context>
-<context>
-    <name>SlotChoices</name>
-    <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>la que recibe alimento (nivel %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>la que recibe alimento</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toda la torre</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>la superior</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>la que se seca (nivel %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>nivel %1: bandeja %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>nivel %1, que no existe ese día</translation>
     </message>
 </context>
 </TS>

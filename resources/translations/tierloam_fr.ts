@@ -180,32 +180,12 @@
         <translation>V&amp;idanger…</translation>
     </message>
     <message>
-        <source>F&amp;lush the sump…</source>
-        <translation>Rincer le &amp;bac…</translation>
-    </message>
-    <message>
-        <source>Lift the &amp;bottom tray to the top…</source>
-        <translation>&amp;Monter le plateau du bas…</translation>
-    </message>
-    <message>
-        <source>Take the cas&amp;tings…</source>
-        <translation>&amp;Prélever le lombricompost…</translation>
-    </message>
-    <message>
         <source>Add a tra&amp;y…</source>
         <translation>A&amp;jouter un plateau…</translation>
     </message>
     <message>
         <source>Add beddin&amp;g…</source>
         <translation>Ajouter de la &amp;litière…</translation>
-    </message>
-    <message>
-        <source>L&amp;oosen the drying castings</source>
-        <translation>Aérer le lombricompost en &amp;séchage</translation>
-    </message>
-    <message>
-        <source>Loo&amp;k into a tray…</source>
-        <translation>Regar&amp;der dans un plateau…</translation>
     </message>
     <message>
         <source>We&amp;igh worms…</source>
@@ -220,36 +200,12 @@
         <translation>Peser un plat&amp;eau…</translation>
     </message>
     <message>
-        <source>Reading&amp;s…</source>
-        <translation>Mes&amp;ures…</translation>
-    </message>
-    <message>
         <source>&amp;Put worms in…</source>
         <translation>Me&amp;ttre des vers…</translation>
     </message>
     <message>
-        <source>Take worms &amp;away…</source>
-        <translation>Ret&amp;irer des vers…</translation>
-    </message>
-    <message>
-        <source>&amp;Move worms to another stack…</source>
-        <translation>Passer des &amp;vers dans une autre pile…</translation>
-    </message>
-    <message>
-        <source>Routi&amp;nes…</source>
-        <translation>&amp;Habitudes…</translation>
-    </message>
-    <message>
-        <source>Something o&amp;dd…</source>
-        <translation>&amp;Quelque chose d’étrange…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>&amp;Note…</translation>
-    </message>
-    <message>
-        <source>&amp;Change the stack's set-up…</source>
-        <translation>Modi&amp;fier les données de la pile…</translation>
     </message>
     <message>
         <source>Retire the stack…</source>
@@ -623,6 +579,50 @@
         <source>What would raise it?</source>
         <translation>Qu’est-ce qui l’augmenterait ?</translation>
     </message>
+    <message>
+        <source>F&amp;lush…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Ha&amp;rvest…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>L&amp;oosen the castings</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Chec&amp;k a tray…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Readin&amp;g…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>T&amp;ake worms out…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>&amp;Move worms…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>U&amp;nwritten routine…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Somet&amp;hing happened…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>&amp;Change the stack…</source>
+        <translation type="unfinished" />
+    </message>
 </context>
 <context>
     <name>Advice</name>
@@ -647,16 +647,8 @@
         <translation>Le plateau se remplit jusqu’au bord et la nourriture n’y entre plus.</translation>
     </message>
     <message>
-        <source>A tray was added while the chance that the one beneath is filled was below 50 %, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Un plateau a été ajouté alors que la probabilité que celui du dessous soit rempli était inférieure à 50 %, ou monté alors que celle qu’il soit prêt était inférieure à 30 %.</translation>
-    </message>
-    <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
         <translation>Les vers sont dispersés et chaque étape suivante vient plus tard ; d’un plateau monté trop tôt, une grande part est nourriture, non lombricompost.</translation>
-    </message>
-    <message>
-        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne.</source>
-        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins {least} sont supportés.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -791,20 +783,12 @@
         <translation>Rincer le bac : il déborde</translation>
     </message>
     <message>
-        <source>; what comes now runs on the floor</source>
-        <translation> ; ce qui vient maintenant coule sur le sol</translation>
-    </message>
-    <message>
         <source>Drain the sump</source>
         <translation>Vidanger le bac</translation>
     </message>
     <message>
         <source>Flush the sump</source>
         <translation>Rincer le bac</translation>
-    </message>
-    <message>
-        <source>; full %1</source>
-        <translation> ; plein : %1</translation>
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
@@ -821,10 +805,6 @@
     <message>
         <source>Cover the lifted tray and let it work on: it was lifted early</source>
         <translation>Couvrir le plateau monté et le laisser travailler : il a été monté tôt</translation>
-    </message>
-    <message>
-        <source>feed-to-cast %1, ready %2; right about %3</source>
-        <translation>aliment/compost %1, prêt %2 ; bon moment : %3</translation>
     </message>
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
@@ -891,10 +871,6 @@
         <translation>Le plateau du haut est plein : nourrir moins jusqu’à ce que celui du bas soit monté</translation>
     </message>
     <message>
-        <source>%1 of %2 used; %3 of the usual food still fit</source>
-        <translation>%1 sur %2 occupés ; %3 de la nourriture habituelle tiennent encore</translation>
-    </message>
-    <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
         <translation>Ne plus rien donner tant que le dernier apport n’est pas mangé ; ôter ce qui sent, aérer le lit et y mêler du papier sec</translation>
     </message>
@@ -939,26 +915,6 @@
         <translation>sans rien faire, la colonie tombe de %1 à %2 en 60 jours</translation>
     </message>
     <message>
-        <source>fewer than %1 % bits</source>
-        <translation>moins de %1 % de morceaux</translation>
-    </message>
-    <message>
-        <source>fewer than 1 in %1 bits</source>
-        <translation>moins de 1 morceau sur %1</translation>
-    </message>
-    <message>
-        <source>%1 of food or bedding: lift it today</source>
-        <translation>%1 de nourriture ou de litière : le monter aujourd’hui</translation>
-    </message>
-    <message>
-        <source>; else wait until about %1</source>
-        <translation> ; sinon attendre jusqu’au %1 environ</translation>
-    </message>
-    <message>
-        <source>; else wait and look again in a month</source>
-        <translation> ; sinon attendre et regarder de nouveau dans un mois</translation>
-    </message>
-    <message>
         <source>Look for bits in the bottom tray</source>
         <translation>Chercher des morceaux dans le plateau du bas</translation>
     </message>
@@ -975,10 +931,6 @@
         <translation>Le plateau du bas est prêt, rien ne presse</translation>
     </message>
     <message>
-        <source>; a spare tray is left</source>
-        <translation> ; un plateau est encore libre</translation>
-    </message>
-    <message>
         <source>Take the castings of the only tray, and its worms back into new bedding</source>
         <translation>Prélever le lombricompost du seul plateau, et remettre ses vers dans une litière neuve</translation>
     </message>
@@ -989,14 +941,6 @@
     <message>
         <source>The bottom tray's turn comes soon</source>
         <translation>Le tour du plateau du bas vient bientôt</translation>
-    </message>
-    <message>
-        <source>; ready and its turn within 14 days: %1</source>
-        <translation> ; prêt et à son tour dans les 14 jours : %1</translation>
-    </message>
-    <message>
-        <source>; its turn about %1</source>
-        <translation> ; son tour : %1</translation>
     </message>
     <message>
         <source>depth of castings</source>
@@ -1134,16 +1078,8 @@
         <translation>eau %1 de ce que retient le plateau (%2 à %3), humidité %4 %</translation>
     </message>
     <message>
-        <source>; crumbled when it was squeezed</source>
-        <translation> ; émietté à la pression</translation>
-    </message>
-    <message>
         <source>Pour %1 of water over the bed</source>
         <translation>Verser %1 d’eau sur le lit</translation>
-    </message>
-    <message>
-        <source>; it ran when it was squeezed</source>
-        <translation> ; de l’eau a coulé à la pression</translation>
     </message>
     <message>
         <source>Mix dry shredded paper into the bed, and do not water</source>
@@ -1191,14 +1127,6 @@
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
         <translation>Le plateau du bas est prêt : montez-le quand vous voulez</translation>
-    </message>
-    <message>
-        <source>; the top tray has had %1 and holds %2 of castings</source>
-        <translation>; le plateau du haut est là depuis %1 et contient %2 de lombricompost</translation>
-    </message>
-    <message>
-        <source>; it narrows the date by less than a day for %1 min of work</source>
-        <translation>; cela resserre la date de moins d’un jour pour %1 min de travail</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1285,10 +1213,6 @@
         <translation>Presser une poignée du lit : il est peut-être sec</translation>
     </message>
     <message>
-        <source>; too dry within a week with %1</source>
-        <translation>; trop sec d’ici une semaine avec %1</translation>
-    </message>
-    <message>
         <source>into the tray beneath the new one, which came early: %1</source>
         <translation>dans le plateau sous le nouveau, venu tôt : %1</translation>
     </message>
@@ -1329,10 +1253,6 @@
         <translation>nourri aujourd’hui, d’habitude tous les %1 ; dans le plateau %2 pas encore mangés, en sec</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
-        <translation> ; de la ration habituelle de %1 seulement %2 : %3 ont été donnés en 7 jours, et %4 kg par jour et m² sont le maximum</translation>
-    </message>
-    <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
         <translation>Le seul plateau se remplit : nourrir moins jusqu’au prélèvement de son lombricompost</translation>
     </message>
@@ -1341,20 +1261,12 @@
         <translation>Le seul plateau est plein : nourrir moins jusqu’au prélèvement de son lombricompost</translation>
     </message>
     <message>
-        <source>by the estimate it is heaped above its %1; %2 of the usual food still fit</source>
-        <translation>selon l’estimation il déborde de ses %1 ; %2 de la nourriture habituelle entrent encore</translation>
-    </message>
-    <message>
         <source>The only tray can be emptied soon</source>
         <translation>Le seul plateau pourra bientôt être vidé</translation>
     </message>
     <message>
         <source>The only tray is ready, no hurry</source>
         <translation>Le seul plateau est prêt, rien ne presse</translation>
-    </message>
-    <message>
-        <source>; it narrows the date, %1, by about %2 for %3 min of work, %4 days a minute</source>
-        <translation> ; cela resserre la date, %1, d’environ %2 pour %3 min de travail, %4 jours par minute</translation>
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
@@ -1373,10 +1285,6 @@
         <translation>%1 par semaine arrivent au bac ; %2 par semaine sont versés</translation>
     </message>
     <message>
-        <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; filled with %4, %5 wanted</source>
-        <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60 ; rempli à %4 de probabilité, %5 voulus</translation>
-    </message>
-    <message>
         <source>Feed the usual %1, and no more this week</source>
         <translation>Donner les %1 habituels, et rien de plus cette semaine</translation>
     </message>
@@ -1385,16 +1293,8 @@
         <translation>le plateau du haut est rempli jusqu’à %1 sous son bord</translation>
     </message>
     <message>
-        <source>; it narrows the date by about %1 for %2 min of work, %3 days a minute</source>
-        <translation> ; cela resserre la date d’environ %1 pour %2 min de travail, %3 jours par minute</translation>
-    </message>
-    <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
         <translation>Couvrir le plateau et remettre le couvercle : il a été monté trop tôt et se dessèche</translation>
-    </message>
-    <message>
-        <source>; colony %1, two weeks ago %2</source>
-        <translation> ; colonie %1, il y a deux semaines %2</translation>
     </message>
     <message>
         <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
@@ -1413,24 +1313,12 @@
         <translation>lit à %1 maintenant, %2 (%3) ; au-dessus de %4 : %5</translation>
     </message>
     <message>
-        <source>; by its own heat %1 warmer</source>
-        <translation> ; plus chaud par sa propre chaleur : %1</translation>
-    </message>
-    <message>
         <source>Wait with food, and look again in a few days</source>
         <translation>Attendre pour nourrir, et revoir dans quelques jours</translation>
     </message>
     <message>
-        <source>; nobody is there: %1</source>
-        <translation> ; personne n’est là : %1</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
-        <translation>L’air d’un plateau est sous 0,7 du plein, ou descend dessous en 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30 %. En indication : il est temps de nourrir et pas même {least} ne sont supportés, ou ce qui est dans le plateau suffirait pour plus de 45 jours au rythme actuel, jusqu’à ce qu’il en reste 30.</translation>
     </message>
     <message>
         <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
@@ -1445,20 +1333,12 @@
         <translation>d’après ce qu’on sait il n’en reste presque plus : colonie %1</translation>
     </message>
     <message>
-        <source>; on %1 it was %2</source>
-        <translation> ; le %1 elle était de %2</translation>
-    </message>
-    <message>
         <source>Put worms in, or write down how many are in it; give no food until then</source>
         <translation>Mettre des vers, ou noter combien il y en a ; ne pas nourrir d’ici là</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms, and give no food until then</source>
         <translation>Regarder s’il y a peu, quelques-uns ou beaucoup de vers, et ne pas nourrir d’ici là</translation>
-    </message>
-    <message>
-        <source>; C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
-        <translation> ; C:N du lit %1, on veut 25 à 35 : le papier et la litière seuls ne les nourrissent guère</translation>
     </message>
     <message>
         <source>more does not fit under the rim</source>
@@ -1485,10 +1365,6 @@
         <translation>pas encore nourri ; %1 par semaine entretiennent les vers qui y sont</translation>
     </message>
     <message>
-        <source>; of the usual feeding of %1 only %2 are borne this week: %3</source>
-        <translation> ; de la ration habituelle de %1 seuls %2 sont supportés cette semaine : %3</translation>
-    </message>
-    <message>
         <source>Feed %1, at most %2 this week</source>
         <translation>Donner %1, au plus %2 cette semaine</translation>
     </message>
@@ -1507,10 +1383,6 @@
     <message>
         <source>The top tray is full: no food fits until the bottom tray is lifted</source>
         <translation>Le plateau du haut est plein : rien n’entre avant que le plateau du bas soit monté</translation>
-    </message>
-    <message>
-        <source>; the worms assimilate %1 of what they need</source>
-        <translation> ; les vers assimilent %1 de ce qu’il leur faut</translation>
     </message>
     <message>
         <source>hardly any of it is eaten</source>
@@ -1541,10 +1413,6 @@
         <translation>Presser une poignée du lit, et arroser si elle s’émiette : il est sans doute sec</translation>
     </message>
     <message>
-        <source>; moisture was read as %1 %</source>
-        <translation> ; humidité relevée : %1 %</translation>
-    </message>
-    <message>
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
         <translation>L’eau est sous 0,65 de ce que tient le plateau, maintenant ou d’ici 7 jours, à 50 %, ou la poignée s’est émiettée ou l’humidité relevée le dit, dans les 5 jours. Retiré à 30 %. Dès 20 % on presse d’abord une poignée, une fois en 14 jours ; au-dessus de 50 % aussi, là où la fourchette dépasse 0,4.</translation>
     </message>
@@ -1557,10 +1425,6 @@
         <translation>Laisser la pile au frais jusqu’à ce que le lit soit sûrement sous %1</translation>
     </message>
     <message>
-        <source>; else wait and look again in a week</source>
-        <translation>; sinon attendre et regarder de nouveau dans une semaine</translation>
-    </message>
-    <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
         <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost d’au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost d’au plus 0,10, au moins {ready}), les deux à 80 %. Celui du bas est retiré à 60 % ; celui du haut après 7 jours ainsi, le temps que la nourriture fraîche soit mangée, ou par un contrôle. Là où un plateau entre les deux est prêt et celui du bas non, c’est son lombricompost que l’on prélève.</translation>
     </message>
@@ -1569,16 +1433,8 @@
         <translation>La probabilité que le plateau du bas soit prêt et que son tour vienne en 14 jours est d’au moins 50 %, et aucun plateau n’est libre. Là où son tour est déjà venu, il ne manque plus que la maturité.</translation>
     </message>
     <message>
-        <source>What was given in 8 weeks, cover included, has a C:N below 20; up to 25 when that of the bed is below 18. Less than {paper} of paper a week is not asked for.</source>
-        <translation>Ce qui a été donné en 8 semaines, couverture comprise, a un C:N sous 20 ; jusqu’à 25 si celui du lit est sous 18. Moins de {paper} de papier par semaine ne sont pas demandés.</translation>
-    </message>
-    <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
         <translation>d’après l’estimation il en contient %1 à %2 sur %3 ; il est sans doute déjà plein ; si oui, le vider, sinon le niveau dit le jour</translation>
-    </message>
-    <message>
-        <source>by the estimate %1 to %2 of %3 stand in it; it may be full already, with %4; if so, empty it, else the level tells the day</source>
-        <translation>d’après l’estimation il en contient %1 à %2 sur %3 ; il est peut-être déjà plein, à %4 ; si oui, le vider, sinon le niveau dit le jour</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
@@ -1599,14 +1455,6 @@
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
         <translation>dernier apport il y a %1 ; dans le plateau %2 pas encore mangés, en sec</translation>
-    </message>
-    <message>
-        <source> until the last food is eaten</source>
-        <translation> jusqu’à ce que la dernière nourriture soit mangée</translation>
-    </message>
-    <message>
-        <source>by the record the top tray holds more castings than fit under its rim at %1: an entry may be wrong; feed-to-cast %2</source>
-        <translation>d’après le journal le plateau du haut contient plus de lombricompost qu’il n’en tient sous son bord à %1 : une entrée est peut-être fausse ; aliment/compost %2</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
@@ -1633,16 +1481,8 @@
         <translation>Le tour du plateau du bas est venu : y chercher des restes</translation>
     </message>
     <message>
-        <source>; its turn for %1</source>
-        <translation> ; son tour depuis %1</translation>
-    </message>
-    <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
         <translation>rempli : %1 ; lombricompost d’après l’estimation %2, %3 voulus ; au-delà, le tour est venu ; en deçà, continuer comme avant et regarder de nouveau dans une semaine</translation>
-    </message>
-    <message>
-        <source>; if it crumbles, pour %1, else nothing for two weeks</source>
-        <translation> ; si elle s’émiette, verser %1, sinon rien pendant deux semaines</translation>
     </message>
     <message>
         <source>%1 (%2 at the earliest, perhaps not within a year)</source>
@@ -1657,20 +1497,12 @@
         <translation>ils assimilent %1 de ce qu’il leur faut (%2 à %3) ; il faudrait plus de %4 par semaine, et seuls %5 sont supportés</translation>
     </message>
     <message>
-        <source>; in all %1 are wanting: more at once runs through</source>
-        <translation> ; il manque %1 en tout : davantage d’un coup ne fait que traverser</translation>
-    </message>
-    <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
         <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle ; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers : moins de {few}, après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours, ou la moitié de ce qu’il y avait en 120 (retiré à 0,6).</translation>
     </message>
     <message>
         <source>colony %1; on %2 it was %3</source>
         <translation>colonie %1 ; le %2 elle était de %3</translation>
-    </message>
-    <message>
-        <source>; they assimilate %1 of what they need</source>
-        <translation> ; ils assimilent %1 de ce qu’il leur faut</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms: the colony dwindles</source>
@@ -1732,7 +1564,7 @@
         <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
         <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre ; des mesures du lit ne vont pas avec les données de la pile ; on a mis plus qu’un plateau ne contient ou que ses plateaux ne portent ; des apports habituels semblent manquer ; ou une pile garnie de litière n’a pas de vers.</translation>
     </message>
-<message>
+    <message>
         <source>nobody is there: %1</source>
         <translation>personne n’est là : %1</translation>
     </message>
@@ -1936,6 +1768,34 @@
         <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted</source>
         <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60 ; probabilité qu’il soit rempli : %4, %5 voulus</translation>
     </message>
+    <message>
+        <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne. More than the usual amount is named where that is below 0.7 of what keeps the worms and they assimilate less than 90 % of what they need, until they get all of it.</source>
+        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins {least} sont supportés. Plus que la ration habituelle est nommé là où elle est sous 0,7 de ce qui entretient les vers et où ils assimilent moins de 90 % de leur besoin, jusqu’à ce qu’ils l’aient en entier.</translation>
+    </message>
+    <message>
+        <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. Also where what was given within 7 days is more than a quarter above the most. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
+        <translation>L’air d’un plateau est sous 0,7 du plein, ou descend dessous en 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30 %. Aussi lorsque les apports de 7 jours dépassent de plus d’un quart le maximum. En indication : il est temps de nourrir et pas même {least} ne sont supportés, ou ce qui est dans le plateau suffirait pour plus de 45 jours au rythme actuel, jusqu’à ce qu’il en reste 30.</translation>
+    </message>
+    <message>
+        <source>the worms assimilate %1 of what they need; %2 a week keep as many as there are</source>
+        <translation>les vers assimilent %1 de leur besoin ; %2 par semaine en entretiennent autant qu’il y en a</translation>
+    </message>
+    <message>
+        <source>Feed %1 rather than the usual %2</source>
+        <translation>Donner %1 plutôt que les %2 habituels</translation>
+    </message>
+    <message>
+        <source>Give no more food this week; look after a few days, and take out what smells or is warm</source>
+        <translation>Ne plus nourrir cette semaine ; regarder après quelques jours et retirer ce qui sent ou chauffe</translation>
+    </message>
+    <message>
+        <source>%1 were given within 7 days; half of the worms' weight a day is the most, %2 a week for about %3 of worms</source>
+        <translation>%1 ont été donnés en 7 jours ; la moitié du poids des vers par jour est le maximum, %2 par semaine pour environ %3 de vers</translation>
+    </message>
+    <message>
+        <source>%1 were given within 7 days; %2 kg a day and m² are the most, %3 a week</source>
+        <translation>%1 ont été donnés en 7 jours ; %2 kg par jour et m² sont le maximum, %3 par semaine</translation>
+    </message>
 </context>
 <context>
     <name>BedBody</name>
@@ -2007,18 +1867,6 @@
         <translation>environ %1 de lombricompost</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>son tour : %1</translation>
-    </message>
-    <message>
-        <source>its turn %1 (%2 to %3)</source>
-        <translation>son tour : %1 (%2 à %3)</translation>
-    </message>
-    <message>
-        <source>its turn %1 (from %2 on)</source>
-        <translation>son tour : %1 (à partir du %2)</translation>
-    </message>
-    <message>
         <source>%1: add a tray (tray %2)</source>
         <translation>%1 : ajouter un plateau (plateau %2)</translation>
     </message>
@@ -2042,7 +1890,7 @@
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
         <translation>%1 : prélever le lombricompost du seul plateau, remettre ses vers dans une litière neuve</translation>
     </message>
-<message>
+    <message>
         <source>due %1</source>
         <translation>à faire : %1</translation>
     </message>
@@ -2201,10 +2049,6 @@
         <translation>colonie dans un an</translation>
     </message>
     <message>
-        <source> Never release them into wild land, and keep to local rules on species and sale.</source>
-        <translation> Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
-    </message>
-    <message>
         <source>processing, dry</source>
         <translation>traité, en sec</translation>
     </message>
@@ -2269,18 +2113,6 @@
         <translation>revenue à son rythme</translation>
     </message>
     <message>
-        <source>Without that entry the colony would be %1 today instead of %2 (%3%4).</source>
-        <translation>Sans cette entrée, la colonie serait aujourd’hui de %1 au lieu de %2 (%3%4).</translation>
-    </message>
-    <message>
-        <source>+</source>
-        <translation>+</translation>
-    </message>
-    <message>
-        <source>−</source>
-        <translation>−</translation>
-    </message>
-    <message>
         <source>colony</source>
         <translation>colonie</translation>
     </message>
@@ -2294,16 +2126,8 @@
         <translation>transformé d’ici là, sec</translation>
     </message>
     <message>
-        <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3 (%4%5).</source>
-        <translation>Si le plateau du bas avait été prélevé le %1, la colonie serait aujourd’hui de %2 au lieu de %3 (%4%5).</translation>
-    </message>
-    <message>
         <source>air below 0.7 within 14 days</source>
         <translation>air sous 0,7 d’ici 14 jours</translation>
-    </message>
-    <message>
-        <source> That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
-        <translation> C’est plus qu’elle ne supporte : avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours ; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
     </message>
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
@@ -2337,14 +2161,6 @@
     <message>
         <source>already</source>
         <translation>déjà</translation>
-    </message>
-    <message>
-        <source> Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation> De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau ; le reste est laissé de côté.</translation>
-    </message>
-    <message>
-        <source> All its trays stand: it takes one more than there are.</source>
-        <translation> Tous ses plateaux sont en place : il en faut un de plus.</translation>
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
@@ -2399,17 +2215,6 @@
         <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Mettre %1 de litière dans le premier plateau de la nouvelle pile, y mettre %2 de vers, et lui donner %3.</translation>
     </message>
-    <message numerus="yes">
-        <source> This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
-        <translation>
-            <numerusform> Cette pile ne peut céder que %1 en %n semaine : lui laisser plus de semaines, ou acheter le reste.</numerusform>
-            <numerusform> Cette pile ne peut céder que %1 en %n semaines : lui laisser plus de semaines, ou acheter le reste.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
-        <translation> Son premier plateau est plein, et le suivant à poser : %1. Le lombricompost du premier est prêt : %2. Cette pile a retrouvé son rythme : %3.</translation>
-    </message>
     <message>
         <source>worms at the beginning</source>
         <translation>vers au début</translation>
@@ -2436,7 +2241,7 @@
         <comment>amounts of food a week</comment>
         <translation>%1, plus tard jusqu’à %2</translation>
     </message>
-<message>
+    <message>
         <source>Never release them into wild land, and keep to local rules on species and sale.</source>
         <translation>Ne les relâchez jamais dans la nature, et respectez les règles locales sur les espèces et la vente.</translation>
     </message>
@@ -2757,7 +2562,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
         <translation>Les saisons sont celles du sud de l’équateur, puisque cette machine est réglée pour là-bas. Dans la fenêtre, le menu Foyer, Saisons, les inverse.</translation>
     </message>
-<message>
+    <message>
         <source>%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
         <translation>%1 n’est pas dans le format propre au journal, que lit --import. La fenêtre lit aussi d’autres tableaux (menu Foyer, Importer un tableau) : elle reconnaît colonnes, séparateurs et codage, et demande ce qu’elle ne peut savoir.</translation>
     </message>
@@ -2795,7 +2600,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Of</source>
         <translation>De</translation>
     </message>
-<message>
+    <message>
         <source>not noted; reckoned as about %1</source>
         <translation>non notée ; comptée pour %1 environ</translation>
     </message>
@@ -3642,7 +3447,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
         <translation>Pris comme d’habitude, le tableau importé ne le disant pas ; corriger ce qui était autrement</translation>
     </message>
-<message>
+    <message>
         <source>text in UTF-8; this may be Latin-1</source>
         <translation>un texte en UTF-8 ; ceci est peut-être du Latin-1</translation>
     </message>
@@ -4201,7 +4006,23 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
 </context>
 <context>
-    <name>FoodRoom</name>
+    <name>FoodDoubt</name>
+    <message>
+        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture aujourd’hui, vu ce qu’elle a reçu ces jours-ci : elle en supportera d’ici une semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1, and the stack takes no more food this week.</source>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture cette semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
+        <translation>Cela fait %1. La pile supporte au plus %2 aujourd’hui, vu ce qu’elle a reçu ces jours-ci : davantage d’ici une semaine.</translation>
+    </message>
+    <message>
+        <source>That is %1. The stack takes at most %2 this week.</source>
+        <translation>Cela fait %1. La pile supporte au plus %2 cette semaine.</translation>
+    </message>
     <message>
         <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
         <translation>Cela fait %1, et plus rien n’entre dans le plateau : vérifier la quantité et son unité.</translation>
@@ -4209,6 +4030,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
         <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout : vérifier la quantité et son unité.</translation>
+    </message>
+    <message>
+        <source>By the estimates food is better left out now. %1</source>
+        <translation>D’après les estimations, mieux vaut ne pas nourrir maintenant. %1</translation>
     </message>
 </context>
 <context>
@@ -4588,7 +4413,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <comment>amount, range in words</comment>
         <translation>l’attente laisse %1 de vers en plus (%2)</translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>%n day(s) of lifting fewer</source>
         <translation>
             <numerusform>%n jour de levage en moins</numerusform>
@@ -5906,7 +5731,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <comment>its area</comment>
         <translation>plateau de %1</translation>
     </message>
-<message>
+    <message>
         <source>amount not noted</source>
         <translation>quantité non notée</translation>
     </message>
@@ -5962,10 +5787,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>ajouter un plateau</translation>
     </message>
     <message>
-        <source>its turn: 10 %, 50 % and 90 % sure</source>
-        <translation>son tour : sûr à 10 %, 50 % et 90 %</translation>
-    </message>
-    <message>
         <source>today</source>
         <translation>aujourd’hui</translation>
     </message>
@@ -5993,7 +5814,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>ready already</source>
         <translation>déjà prêt</translation>
     </message>
-<message>
+    <message>
         <source>due: 10 %, 50 % and 90 % sure</source>
         <translation>à faire : sûr à 10 %, 50 % et 90 %</translation>
     </message>
@@ -7502,6 +7323,21 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
 </context>
 <context>
+    <name>SaidAhead</name>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>Ready %1; feed-to-cast %2.</source>
+        <translation>Prêt %1 ; aliment/compost %2.</translation>
+    </message>
+    <message>
+        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
+        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
+    </message>
+</context>
+<context>
     <name>SetupBody</name>
     <message>
         <source>Place</source>
@@ -7624,6 +7460,105 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>The pages could not be drawn.</source>
         <translation>Les pages n’ont pas pu être dessinées.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetSentence</name>
+    <message numerus="yes">
+        <source>%n row(s), %1.</source>
+        <translation>
+            <numerusform>%n ligne, %1.</numerusform>
+            <numerusform>%n lignes, %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n row(s), %1; the others are being read.</source>
+        <translation>
+            <numerusform>La première ligne, %1 ; les autres sont en cours de lecture.</numerusform>
+            <numerusform>Les %n premières lignes, %1 ; les autres sont en cours de lecture.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What parts the cells is not certain: look at the columns below.</source>
+        <translation>Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
+    </message>
+    <message>
+        <source>No row names the columns: say below what each holds.</source>
+        <translation>Aucune ligne ne nomme les colonnes : indiquer ci-dessous ce que contient chacune.</translation>
+    </message>
+    <message>
+        <source>The columns are named in line %1; what stands above it is left out.</source>
+        <translation>Les colonnes sont nommées à la ligne %1 ; ce qui est au-dessus est laissé de côté.</translation>
+    </message>
+    <message>
+        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
+        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation>Examen des lignes…</translation>
+    </message>
+    <message>
+        <source>Please answer what is asked above; then you see what becomes of each row.</source>
+        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
+    </message>
+    <message>
+        <source>There are no rows beneath the names of the columns: nothing to import.</source>
+        <translation>Il n’y a aucune ligne sous les noms des colonnes : rien à importer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) will be added, as one step that can be undone.</source>
+        <translation>
+            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
+            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing will be added.</source>
+        <translation>Rien ne sera ajouté.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them begin(s) what is a new stack.</source>
+        <translation>
+            <numerusform>%n d’entre elles commence une nouvelle pile.</numerusform>
+            <numerusform>%n d’entre elles commencent une nouvelle pile.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) at fault: not added.</source>
+        <translation>
+            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
+            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) left out as answered.</source>
+        <translation>
+            <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
+            <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) already there: left out.</source>
+        <translation>
+            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
+            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) said before: left out.</source>
+        <translation>
+            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
+            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No household is open: you are asked for the name of a new one, which keeps your answers too.</source>
+        <translation>Aucun foyer n’est ouvert : le nom d’un nouveau est demandé, qui garde aussi les réponses.</translation>
+    </message>
+    <message>
+        <source>The rest of the file is being read; more may be asked then.</source>
+        <translation>Le reste du fichier est en cours de lecture ; d’autres questions peuvent suivre.</translation>
     </message>
 </context>
 <context>
@@ -7813,16 +7748,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Rien n’est à faire.</translation>
     </message>
     <message>
-        <source> (%1)</source>
-        <comment>when something is due</comment>
-        <translation> (%1)</translation>
-    </message>
-    <message>
-        <source>%1%2: %3</source>
-        <comment>urgency, when, what</comment>
-        <translation>%1%2 : %3</translation>
-    </message>
-    <message>
         <source>Estimates of the whole stack, with the range that holds nine times in ten</source>
         <translation>Estimations de toute la pile, avec la plage vraie neuf fois sur dix</translation>
     </message>
@@ -7989,7 +7914,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Batch %1, in tray %2, %3 old when the stack ended</source>
         <translation>Lot %1, dans le plateau %2, âgé de %3 à la fin de la pile</translation>
     </message>
-<message>
+    <message>
         <source>%1: %2</source>
         <comment>urgency, what</comment>
         <translation>%1 : %2</translation>
@@ -8112,11 +8037,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Le maximum supporté cette semaine : la moitié du poids des vers par jour, et ils pèsent environ %1.</translation>
     </message>
     <message>
-        <source>today %1</source>
-        <comment>food that is borne at most</comment>
-        <translation>auj. %1</translation>
-    </message>
-    <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
         <translation>Note pour aujourd’hui, d’un clic : %1 %2, et %3 de papier par-dessus</translation>
     </message>
@@ -8144,6 +8064,42 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
         <translation>Aucun apport n’est habituel ici : %1 suffit aux vers, %2 au plus est supporté.</translation>
+    </message>
+    <message>
+        <source>Feed…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 The form records what was given all the same.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>nothing fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>no more fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Feed %1 today</source>
+        <comment>a button: what is borne today, less than usual</comment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>could take %1 today</source>
+        <comment>food that is borne at most</comment>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -8389,10 +8345,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>neuf</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>Tray, batch %1</source>
         <translation>Plateau, lot %1</translation>
     </message>
@@ -8635,6 +8587,37 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>drained %1</source>
         <comment>a day</comment>
         <translation>vidé %1</translation>
+    </message>
+</context>
+<context>
+    <name>SlotChoices</name>
+    <message>
+        <source>the one being fed (slot %1)</source>
+        <translation>celui qu’on nourrit (niveau %1)</translation>
+    </message>
+    <message>
+        <source>the one being fed</source>
+        <translation>celui qu’on nourrit</translation>
+    </message>
+    <message>
+        <source>the whole stack</source>
+        <translation>toute la pile</translation>
+    </message>
+    <message>
+        <source>the top one</source>
+        <translation>celui du haut</translation>
+    </message>
+    <message>
+        <source>the drying one (slot %1)</source>
+        <translation>celui qui sèche (niveau %1)</translation>
+    </message>
+    <message>
+        <source>slot %1: tray %2, %3</source>
+        <translation>niveau %1 : plateau %2, %3</translation>
+    </message>
+    <message>
+        <source>slot %1, which is not there that day</source>
+        <translation>niveau %1, absent ce jour-là</translation>
     </message>
 </context>
 <context>
@@ -10385,20 +10368,12 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>%1, %2 : %3 (plateau %4)</translation>
     </message>
     <message>
-        <source>its turn %1</source>
-        <translation>son tour : %1</translation>
-    </message>
-    <message>
         <source>ready on that day %1</source>
         <translation>prêt ce jour-là : %1</translation>
     </message>
     <message>
         <source>about %1 of castings</source>
         <translation>environ %1 de lombricompost</translation>
-    </message>
-    <message>
-        <source>%1 after its turn</source>
-        <translation>%1 après son tour</translation>
     </message>
     <message>
         <source>day chosen by hand</source>
@@ -10425,16 +10400,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Plateau</translation>
     </message>
     <message>
-        <source>Its turn, 80 % range</source>
-        <translation>Son tour, plage à 80 %</translation>
-    </message>
-    <message>
         <source>Castings</source>
         <translation>Lombricompost</translation>
-    </message>
-    <message>
-        <source>%1 before its turn</source>
-        <translation>%1 avant son tour</translation>
     </message>
     <message>
         <source>tray %1 ready, %2</source>
@@ -10456,10 +10423,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>plateau %1 prêt à partir du %2 ; aujourd’hui %3</translation>
     </message>
     <message>
-        <source>its turn is not sure; a look decides</source>
-        <translation>son tour n’est pas sûr ; un contrôle décide</translation>
-    </message>
-    <message>
         <source>being reckoned…</source>
         <translation>en cours de calcul…</translation>
     </message>
@@ -10467,7 +10430,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>what follows from it is being reckoned</source>
         <translation>ce qui en découle est en cours de calcul</translation>
     </message>
-<message>
+    <message>
         <source>whether it is due is not sure; a look decides</source>
         <translation>rien ne dit sûrement que c’est à faire ; un contrôle décide</translation>
     </message>
@@ -10511,36 +10474,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Ce qui sépare les cellules</translation>
     </message>
     <message>
-        <source>What was done, where a row does not say it:</source>
-        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
-    </message>
-    <message>
-        <source>The stack, where a row names none:</source>
-        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
-    </message>
-    <message>
-        <source>The unit of amounts without one:</source>
-        <translation>L’unité des quantités qui n’en ont pas :</translation>
-    </message>
-    <message>
-        <source>Please choose</source>
-        <translation>À choisir</translation>
-    </message>
-    <message>
-        <source>Each is: %1</source>
-        <translation>Chacune est : %1</translation>
-    </message>
-    <message>
         <source>Rows that are shown</source>
         <translation>Lignes montrées</translation>
-    </message>
-    <message>
-        <source>Rows of the file</source>
-        <translation>Lignes du fichier</translation>
-    </message>
-    <message>
-        <source>In the first row the content of each column is chosen</source>
-        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
     </message>
     <message>
         <source>&amp;Import</source>
@@ -10557,25 +10492,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Close</source>
         <translation>Fermer</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s), %1.</source>
-        <translation>
-            <numerusform>%n ligne, %1.</numerusform>
-            <numerusform>%n lignes, %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 What parts the cells is not certain: look at the columns below.</source>
-        <translation>%1 Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
-    </message>
-    <message>
-        <source>nothing, left out</source>
-        <translation>rien, laissé de côté</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
     </message>
     <message>
         <source>Left out, since they are no columns of the journal: %1</source>
@@ -10624,46 +10540,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
             <numerusform>&amp;Importer %n entrées</numerusform>
         </translation>
     </message>
-    <message>
-        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
-        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
-    </message>
-    <message>
-        <source>Looking at the rows…</source>
-        <translation>Examen des lignes…</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will be added, as one step that can be undone.</source>
-        <translation>
-            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
-            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) at fault: not added.</source>
-        <translation>
-            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
-            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) already there: left out.</source>
-        <translation>
-            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
-            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) said before: left out.</source>
-        <translation>
-            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
-            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
-    </message>
     <message numerus="yes">
         <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
         <translation>
@@ -10672,42 +10548,54 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         </translation>
     </message>
     <message>
-        <source>There are no rows beneath the names of the columns: nothing to import.</source>
-        <translation>Il n’y a aucune ligne sous les noms des colonnes : rien à importer.</translation>
-    </message>
-    <message>
-        <source>Nothing will be added.</source>
-        <translation>Rien ne sera ajouté.</translation>
-    </message>
-    <message>
         <source>Remember the words of %1</source>
         <translation>Retenir les mots de %1</translation>
-    </message>
-    <message>
-        <source>A new stack, «%1»</source>
-        <translation>Une nouvelle pile, « %1 »</translation>
     </message>
     <message>
         <source>Rows left out as answered (%1)</source>
         <translation>Lignes laissées de côté selon la réponse (%1)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n of them begin(s) what is a new stack.</source>
-        <translation>
-            <numerusform>%n d’entre elles commence une nouvelle pile.</numerusform>
-            <numerusform>%n d’entre elles commencent une nouvelle pile.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) left out as answered.</source>
-        <translation>
-            <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
-            <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
-        </translation>
-    </message>
-<message>
+    <message>
         <source>This household is open for reading only: nothing can be imported into it.</source>
         <translation>Ce foyer est ouvert en lecture seule : rien ne peut y être importé.</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::LoggerColumns</name>
+    <message>
+        <source>column %1</source>
+        <translation>colonne %1</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::MissingBox</name>
+    <message>
+        <source>Please choose</source>
+        <translation>À choisir</translation>
+    </message>
+    <message>
+        <source>What was done, where a row does not say it:</source>
+        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
+    </message>
+    <message>
+        <source>The stack, where a row names none:</source>
+        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
+    </message>
+    <message>
+        <source>The unit of amounts without one:</source>
+        <translation>L’unité des quantités qui n’en ont pas :</translation>
+    </message>
+    <message>
+        <source>Each is: %1</source>
+        <translation>Chacune est : %1</translation>
+    </message>
+    <message>
+        <source>A new stack, «%1»</source>
+        <translation>Une nouvelle pile, « %1 »</translation>
     </message>
 </context>
 <context>
@@ -10857,14 +10745,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>%1 Colonnes choisies comme pour le dernier fichier ayant ces colonnes.</translation>
     </message>
     <message>
-        <source>column %1</source>
-        <translation>colonne %1</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
-    </message>
-    <message>
         <source>Reading the file…</source>
         <translation>Lecture du fichier…</translation>
     </message>
@@ -10983,6 +10863,25 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>left out as answered</source>
         <translation>laissée de côté selon la réponse</translation>
+    </message>
+</context>
+<context>
+    <name>tierloam::exchange_view::SheetTable</name>
+    <message>
+        <source>Rows of the file</source>
+        <translation>Lignes du fichier</translation>
+    </message>
+    <message>
+        <source>In the first row the content of each column is chosen</source>
+        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
+    </message>
+    <message>
+        <source>nothing, left out</source>
+        <translation>rien, laissé de côté</translation>
+    </message>
+    <message>
+        <source>Column «%1» holds</source>
+        <translation>La colonne « %1 » contient</translation>
     </message>
 </context>
 <context>
@@ -11173,7 +11072,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
         <translation>Pas encore enregistré : cette entrée a été modifiée ailleurs entre-temps, y compris dans ce que vous avez changé. Votre saisie est toujours là ; enregistrez encore une fois pour la mettre à la place, ou laissez l’entrée telle quelle avec Échap.</translation>
     </message>
-<message>
+    <message>
         <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
         <translation>Cette entrée a été retirée du journal entre-temps. Ce que vous avez saisi est encore là : annuler ou rétablir fait revenir l’entrée, Échap abandonne.</translation>
     </message>
@@ -11205,50 +11104,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Source</translation>
     </message>
     <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>celui qu’on nourrit (niveau %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>celui qu’on nourrit</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toute la pile</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>celui du haut</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>celui qui sèche (niveau %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>niveau %1 : plateau %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>niveau %1, absent ce jour-là</translation>
-    </message>
-    <message>
         <source>Not possible so: %1</source>
         <translation>Impossible ainsi : %1</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Prêt %1 ; aliment/compost %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
-    </message>
-<message>
         <source>Make it %1</source>
         <translation>Mettre %1</translation>
     </message>
@@ -11971,10 +11830,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>No entry is like that. %1 shows all again.</source>
         <translation>Aucune entrée n’est ainsi. %1 les remontre toutes.</translation>
-    </message>
-    <message>
-        <source>The entry below has been changed and is not saved. Save it or give it up first.</source>
-        <translation>L’entrée ci-dessous a été modifiée et n’est pas enregistrée. L’enregistrer ou l’abandonner d’abord.</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
@@ -12889,10 +12744,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>donner tant par semaine</translation>
     </message>
     <message>
-        <source>keep the bed at</source>
-        <translation>garder le lit à</translation>
-    </message>
-    <message>
         <source>be away</source>
         <translation>être absent</translation>
     </message>
@@ -12974,10 +12825,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>nourriture par semaine</translation>
     </message>
     <message>
-        <source>usual temperature</source>
-        <translation>température habituelle</translation>
-    </message>
-    <message>
         <source>if the bottom tray had been taken on</source>
         <translation>si le plateau du bas avait été pris le</translation>
     </message>
@@ -13010,22 +12857,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>jour</translation>
     </message>
     <message>
-        <source>Both go on without lifting a tray; the plan of the year lifts them on their turns.</source>
-        <translation>Les deux continuent sans monter de plateau ; le plan de l’année les monte à leur tour.</translation>
-    </message>
-    <message>
         <source>the new stack</source>
         <translation>la nouvelle pile</translation>
-    </message>
-    <message>
-        <source>All go on without lifting a tray; the plan of the year lifts them on their turns. The new stack gets its second tray when the first is full.</source>
-        <translation>Toutes continuent sans monter de plateau ; le plan de l’année les monte à leur tour. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
     </message>
     <message>
         <source>–</source>
         <translation>–</translation>
     </message>
-<message>
+    <message>
         <source>keep the bed warmer or colder</source>
         <translation>garder le lit plus chaud ou plus froid</translation>
     </message>
@@ -13074,28 +12913,12 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>%1 d’eau : %2</translation>
     </message>
     <message>
-        <source>Next turn of each stack</source>
-        <translation>Prochain tour de chaque pile</translation>
-    </message>
-    <message>
-        <source>Next turn, and what would bring it forward</source>
-        <translation>Prochain tour, et ce qui l’avancerait</translation>
-    </message>
-    <message>
-        <source>its turn has come</source>
-        <translation>son tour est venu</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
     </message>
     <message>
         <source>not within a year</source>
         <translation>pas avant un an</translation>
-    </message>
-    <message>
-        <source>There is no stack yet whose turn could be foreseen.</source>
-        <translation>Il n’y a pas encore de pile dont le tour puisse être prévu.</translation>
     </message>
     <message>
         <source>Cold holds it back.</source>
@@ -13121,18 +12944,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Nothing holds it back much.</source>
         <translation>Rien ne la freine beaucoup.</translation>
     </message>
-    <message>
-        <source>its turn is about now; it is told as due once it is 80 % sure</source>
-        <translation>c’est à peu près son tour ; il est annoncé comme dû quand c’est sûr à 80 %</translation>
-    </message>
-    <message>
-        <source>castings in the light, taken about %1; the next turn %2</source>
-        <translation>lombricompost à la lumière, prélevé vers le %1 ; le tour suivant %2</translation>
-    </message>
-    <message>
-        <source>Its turn would come: %1.</source>
-        <translation>Son tour viendrait : %1.</translation>
-    </message>
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
         <translation>
@@ -13144,7 +12955,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
         <translation>D’après ce qu’on sait, il n’y a presque pas de vers : seuls des vers la font avancer.</translation>
     </message>
-<message>
+    <message>
         <source>Next step of each stack</source>
         <translation>Prochaine étape de chaque pile</translation>
     </message>
@@ -13328,20 +13139,12 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Fixer une récolte</translation>
     </message>
     <message>
-        <source>Let a harvest come on its turn</source>
-        <translation>Laisser une récolte venir à son tour</translation>
-    </message>
-    <message>
         <source>%1 · the year is being planned</source>
         <translation>%1 · l’année se planifie</translation>
     </message>
     <message>
         <source>The year is being planned; it stands here in a moment.</source>
         <translation>L’année se planifie ; elle sera ici dans un instant.</translation>
-    </message>
-    <message>
-        <source>No stack holds a tray whose turns could be foreseen.</source>
-        <translation>Aucune pile n’a de plateau dont les tours puissent être prévus.</translation>
     </message>
     <message numerus="yes">
         <source>%n harvest(s) in the coming year</source>
@@ -13378,10 +13181,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches ; ce que cela coûte est montré ici.</translation>
     </message>
     <message>
-        <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next turn forward, and what a change would do.</source>
-        <translation>Dès qu’une pile est en place, son année à venir apparaît ici : quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait son prochain tour et ce que ferait un changement.</translation>
-    </message>
-    <message>
         <source>a day of lifting saved counts as %1 of delay</source>
         <translation>un jour de montée épargné compte comme %1 de retard</translation>
     </message>
@@ -13390,18 +13189,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>deux récoltes rapprochées comptent comme %1 de retard</translation>
     </message>
     <message>
-        <source>on their turns they would give %1</source>
-        <translation>à leurs tours elles donneraient %1</translation>
-    </message>
-    <message>
-        <source>In this stack: harvests %1 later in all; castings in the year %2, on their turns %3; colony at its end %4, usually %5.</source>
-        <translation>Dans cette pile : récoltes %1 plus tard en tout ; lombricompost dans l’année %2, à leurs tours %3 ; colonie à la fin %4, d’habitude %5.</translation>
-    </message>
-    <message>
         <source>On that day much of the tray is likely not castings yet.</source>
         <translation>Ce jour-là, une grande part du plateau n’est sans doute pas encore du lombricompost.</translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>none waits more than %n day(s)</source>
         <translation>
             <numerusform>aucune n’attend plus de %n jour</numerusform>
@@ -13483,10 +13274,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Journal des conseils</translation>
     </message>
     <message>
-        <source>What was advised, what was done and how right it was stands here once a turn has come.</source>
-        <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’un tour est venu.</translation>
-    </message>
-    <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
         <translation>%1, %2 : « %3 » ; fait le jour même</translation>
@@ -13511,10 +13298,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>récoltes pesées : %1, dans ce qui était prévu : %2 (9 sur 10 devraient l’être) ; montés comme prêts : %3, dont dans la prévision : %4</translation>
     </message>
     <message>
-        <source>turns advised: %1, followed: %2</source>
-        <translation>tours conseillés : %1, suivis : %2</translation>
-    </message>
-    <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
         <translation>apports dus des 90 derniers jours : %1, donnés en 3 jours : %2</translation>
     </message>
@@ -13537,7 +13320,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
             <numerusform>Les apports et autres conseils sont comptés des %1 premières piles sur %n de l’étagère.</numerusform>
         </translation>
     </message>
-<message>
+    <message>
         <source>What was advised, what was done and how right it was stands here once a step was due.</source>
         <translation>Ce qui a été conseillé, ce qui a été fait et si c’était juste se trouve ici dès qu’une étape a été à faire.</translation>
     </message>
@@ -13608,17 +13391,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Probabilité %1. D’ici le %2, le plan donne %3.</translation>
     </message>
     <message>
-        <source> Something comes in each month.</source>
-        <translation> Il en vient chaque mois.</translation>
-    </message>
-    <message numerus="yes">
-        <source> In %n month(s) until then nothing is taken.</source>
-        <translation>
-            <numerusform> Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
-            <numerusform> Pendant %n mois d’ici là, rien n’est prélevé.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>%1: %2 (%3)</source>
         <comment>what is changed, chance, litres</comment>
         <translation>%1 : %2 (%3)</translation>
@@ -13634,10 +13406,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>one tray more in each stack</source>
         <translation>un plateau de plus dans chaque pile</translation>
-    </message>
-    <message>
-        <source>each harvest on its own turn</source>
-        <translation>chaque récolte à son tour</translation>
     </message>
     <message>
         <source>Comparing…</source>
@@ -13662,7 +13430,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>up to %1 more food a week in each stack, as far as it can bear it</source>
         <translation>jusqu’à %1 de nourriture en plus par semaine dans chaque pile, autant qu’elle en supporte</translation>
     </message>
-<message>
+    <message>
         <source>Something comes in each month.</source>
         <translation>Il en vient chaque mois.</translation>
     </message>
@@ -14318,7 +14086,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Restoring to %1…</source>
         <translation>Restauration dans %1…</translation>
     </message>
-<message>
+    <message>
         <source>&amp;Look again</source>
         <translation>&amp;Regarder de nouveau</translation>
     </message>
@@ -14667,7 +14435,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Urgent. %1</source>
         <translation>Urgent. %1</translation>
     </message>
-<message>
+    <message>
         <source>Correct</source>
         <comment>the set-up of a stack</comment>
         <translation>Corriger</translation>
@@ -14997,10 +14765,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Réessayer</translation>
     </message>
     <message>
-        <source>The form for a new stack holds something that has not been recorded. It is lost when the form is closed.</source>
-        <translation>Le formulaire d’une nouvelle pile contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
-    </message>
-    <message>
         <source>Close the form</source>
         <translation>Fermer le formulaire</translation>
     </message>
@@ -15020,7 +14784,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>It is called off when you go on, and nothing of it is kept.</source>
         <translation>Elle est interrompue si vous continuez, et rien n’en est conservé.</translation>
     </message>
-<message>
+    <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>Le formulaire « %1 » contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
     </message>
@@ -15124,239 +14888,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 ou %2</translation>
-    </message>
-</context>
-<context>
-    <name>SheetSentence</name>
-    <message numerus="yes">
-        <source>%n row(s), %1.</source>
-        <translation>
-            <numerusform>%n ligne, %1.</numerusform>
-            <numerusform>%n lignes, %1.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The first %n row(s), %1; the others are being read.</source>
-        <translation>
-            <numerusform>La première ligne, %1 ; les autres sont en cours de lecture.</numerusform>
-            <numerusform>Les %n premières lignes, %1 ; les autres sont en cours de lecture.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>What parts the cells is not certain: look at the columns below.</source>
-        <translation>Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
-    </message>
-    <message>
-        <source>No row names the columns: say below what each holds.</source>
-        <translation>Aucune ligne ne nomme les colonnes : indiquer ci-dessous ce que contient chacune.</translation>
-    </message>
-    <message>
-        <source>The columns are named in line %1; what stands above it is left out.</source>
-        <translation>Les colonnes sont nommées à la ligne %1 ; ce qui est au-dessus est laissé de côté.</translation>
-    </message>
-    <message>
-        <source>No column holds the date. Choose the one that does in the first row of the table.</source>
-        <translation>Aucune colonne ne contient la date. Choisir celle qui la contient dans la première ligne du tableau.</translation>
-    </message>
-    <message>
-        <source>Looking at the rows…</source>
-        <translation>Examen des lignes…</translation>
-    </message>
-    <message>
-        <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
-    </message>
-    <message>
-        <source>There are no rows beneath the names of the columns: nothing to import.</source>
-        <translation>Il n’y a aucune ligne sous les noms des colonnes : rien à importer.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) will be added, as one step that can be undone.</source>
-        <translation>
-            <numerusform>%n entrée sera ajoutée, en une étape qui peut s’annuler.</numerusform>
-            <numerusform>%n entrées seront ajoutées, en une étape qui peut s’annuler.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Nothing will be added.</source>
-        <translation>Rien ne sera ajouté.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n of them begin(s) what is a new stack.</source>
-        <translation>
-            <numerusform>%n d’entre elles commence une nouvelle pile.</numerusform>
-            <numerusform>%n d’entre elles commencent une nouvelle pile.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) at fault: not added.</source>
-        <translation>
-            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
-            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) left out as answered.</source>
-        <translation>
-            <numerusform>%n ligne laissée de côté selon la réponse.</numerusform>
-            <numerusform>%n lignes laissées de côté selon la réponse.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) already there: left out.</source>
-        <translation>
-            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
-            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) said before: left out.</source>
-        <translation>
-            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
-            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No household is open: you are asked for the name of a new one, which keeps your answers too.</source>
-        <translation>Aucun foyer n’est ouvert : le nom d’un nouveau est demandé, qui garde aussi les réponses.</translation>
-    </message>
-    <message>
-        <source>The rest of the file is being read; more may be asked then.</source>
-        <translation>Le reste du fichier est en cours de lecture ; d’autres questions peuvent suivre.</translation>
-    </message>
-</context>
-<context>
-    <name>tierloam::exchange_view::LoggerColumns</name>
-    <message>
-        <source>column %1</source>
-        <translation>colonne %1</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
-    </message>
-</context>
-<context>
-    <name>tierloam::exchange_view::MissingBox</name>
-    <message>
-        <source>Please choose</source>
-        <translation>À choisir</translation>
-    </message>
-    <message>
-        <source>What was done, where a row does not say it:</source>
-        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
-    </message>
-    <message>
-        <source>The stack, where a row names none:</source>
-        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
-    </message>
-    <message>
-        <source>The unit of amounts without one:</source>
-        <translation>L’unité des quantités qui n’en ont pas :</translation>
-    </message>
-    <message>
-        <source>Each is: %1</source>
-        <translation>Chacune est : %1</translation>
-    </message>
-    <message>
-        <source>A new stack, «%1»</source>
-        <translation>Une nouvelle pile, « %1 »</translation>
-    </message>
-</context>
-<context>
-    <name>tierloam::exchange_view::SheetTable</name>
-    <message>
-        <source>Rows of the file</source>
-        <translation>Lignes du fichier</translation>
-    </message>
-    <message>
-        <source>In the first row the content of each column is chosen</source>
-        <translation>Dans la première ligne se choisit le contenu de chaque colonne</translation>
-    </message>
-    <message>
-        <source>nothing, left out</source>
-        <translation>rien, laissé de côté</translation>
-    </message>
-    <message>
-        <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
-    </message>
-</context>
-<context>
-    <name>FoodDoubt</name>
-    <message>
-        <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
-        <translation>Cela fait %1, et la pile ne supporte plus de nourriture aujourd’hui, vu ce qu’elle a reçu ces jours-ci : elle en supportera d’ici une semaine.</translation>
-    </message>
-    <message>
-        <source>That is %1, and the stack takes no more food this week.</source>
-        <translation>Cela fait %1, et la pile ne supporte plus de nourriture cette semaine.</translation>
-    </message>
-    <message>
-        <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
-        <translation>Cela fait %1. La pile supporte au plus %2 aujourd’hui, vu ce qu’elle a reçu ces jours-ci : davantage d’ici une semaine.</translation>
-    </message>
-    <message>
-        <source>That is %1. The stack takes at most %2 this week.</source>
-        <translation>Cela fait %1. La pile supporte au plus %2 cette semaine.</translation>
-    </message>
-    <message>
-        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
-        <translation>Cela fait %1, et plus rien n’entre dans le plateau : vérifier la quantité et son unité.</translation>
-    </message>
-    <message>
-        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
-        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout : vérifier la quantité et son unité.</translation>
-    </message>
-    <message>
-        <source>By the estimates food is better left out now. %1</source>
-        <translation>D’après les estimations, mieux vaut ne pas nourrir maintenant. %1</translation>
-    </message>
-</context>
-<context>
-    <name>SaidAhead</name>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
-    </message>
-    <message>
-        <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Prêt %1 ; aliment/compost %2.</translation>
-    </message>
-    <message>
-        <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
-    </message>
-</context>
-<context>
-    <name>SlotChoices</name>
-    <message>
-        <source>the one being fed (slot %1)</source>
-        <translation>celui qu’on nourrit (niveau %1)</translation>
-    </message>
-    <message>
-        <source>the one being fed</source>
-        <translation>celui qu’on nourrit</translation>
-    </message>
-    <message>
-        <source>the whole stack</source>
-        <translation>toute la pile</translation>
-    </message>
-    <message>
-        <source>the top one</source>
-        <translation>celui du haut</translation>
-    </message>
-    <message>
-        <source>the drying one (slot %1)</source>
-        <translation>celui qui sèche (niveau %1)</translation>
-    </message>
-    <message>
-        <source>slot %1: tray %2, %3</source>
-        <translation>niveau %1 : plateau %2, %3</translation>
-    </message>
-    <message>
-        <source>slot %1, which is not there that day</source>
-        <translation>niveau %1, absent ce jour-là</translation>
     </message>
 </context>
 </TS>
