@@ -107,7 +107,10 @@ std::vector<Backup> backupsIn(const QString& folder)
     for (const QFileInfo& file : QDir{folder}.entryInfoList(QDir::Files)) {
         const auto match = form.match(file.fileName());
         if (!match.hasMatch()) continue;
-        const QDateTime made = QDateTime::fromString(match.captured(1), timeFormat);
+        // As if of UTC: the name says what a clock showed, and a clock may show what this place or this year has not (an hour that spring skips).
+        // Only the order and the day count.
+        const QString showed = match.captured(1);
+        const QDateTime made{QDate::fromString(showed.left(10), QStringLiteral("yyyy-MM-dd")), QTime::fromString(showed.mid(11), QStringLiteral("HHmmss")), Qt::UTC};
         const auto kind = std::ranges::find(kindWords, match.captured(2));
         if (made.isValid() && kind != kindWords.end()) found.push_back({file.absoluteFilePath(), made, static_cast<BackupKind>(kind - kindWords.begin())});
     }
