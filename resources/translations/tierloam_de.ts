@@ -14890,4 +14890,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 oder %2</translation>
     </message>
 </context>
+<context>
+    <name>FoodRoom</name>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
+    </message>
+</context>
 </TS>

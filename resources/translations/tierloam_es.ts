@@ -14891,4 +14891,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>%1 o %2</translation>
     </message>
 </context>
+<context>
+    <name>FoodRoom</name>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Son %1, y no cabe nada más en la bandeja: revisa la cantidad y su unidad.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Son %1. Solo caben unos %2 en la bandeja, que tiene %3 en total: revisa la cantidad y su unidad.</translation>
+    </message>
+</context>
 </TS>

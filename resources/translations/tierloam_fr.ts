@@ -14890,4 +14890,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>%1 ou %2</translation>
     </message>
 </context>
+<context>
+    <name>FoodRoom</name>
+    <message>
+        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
+        <translation>Cela fait %1, et plus rien n’entre dans le plateau : vérifier la quantité et son unité.</translation>
+    </message>
+    <message>
+        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
+        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout : vérifier la quantité et son unité.</translation>
+    </message>
+</context>
 </TS>

@@ -111,7 +111,7 @@ TEST(StoreWriter, ACopyUnderWayIsCalledOffAtTheEnd)
     writer->saveCopy(place.path("copy.tierloam"), slow.control(), [&](std::optional<QString> why) { slow.answer.set_value(std::move(why)); });
     ASSERT_TRUE(slow.atWork.try_acquire_for(20s));
     auto closing = std::async(std::launch::async, [&] { writer.reset(); });
-    std::this_thread::sleep_for(200ms); // the writer is going by now, or the copy comes to its end
+    std::this_thread::sleep_for(1s); // the writer is going by now, else the copy would come to its end
     slow.go.release();
     closing.get();
     EXPECT_TRUE(copied.get());

@@ -1,3 +1,4 @@
+#include "core/reckoning/drained.h"
 #include "tests/support/sample_shelf.h"
 #include "ui/shelf/part_story.h"
 #include "ui/shelf/shelf_series.h"
