@@ -48,9 +48,12 @@ protected:
     QString text(QWidget* view, const char* label) { return view->findChild<QLabel*>(QString::fromLatin1(label))->text(); }
     void choose(QWidget* view, const char* list, int at)
     {
-        auto* box = view->findChild<QComboBox*>(QString::fromLatin1(list));
-        ASSERT_NE(box, nullptr) << list;
-        ASSERT_TRUE(box->isVisible()) << list;
+        QComboBox* box = nullptr;
+        // What is asked follows from the rows, which are looked at beside the window.
+        ASSERT_TRUE(QTest::qWaitFor([&] {
+            box = view->findChild<QComboBox*>(QString::fromLatin1(list));
+            return box && box->isVisible();
+        }, patience)) << list;
         box->setCurrentIndex(at);
         Q_EMIT box->activated(at);
     }
