@@ -2,6 +2,7 @@
 
 #include "core/household/kept_ensembles.h"
 #include "core/household/kept_estimates.h"
+#include "core/household/text.h"
 #include "core/household/this_build.h"
 #include "core/log/log.h"
 #include "core/store/setting_names.h"
@@ -78,6 +79,14 @@ void Household::Private::startReckoner()
             stacksMade = made == all ? 0 : made;
             stacksAsked = made == all ? 0 : all;
             Q_EMIT q_->reckoningProgressed();
+        });
+    }, [this](std::uint64_t number) {
+        log::note(log::What::reckonFailed);
+        post([this, number] {
+            if (number != asked_) return;
+            stacksMade = stacksAsked = 0;
+            Q_EMIT q_->reckoningProgressed();
+            Q_EMIT q_->notice(HouseholdText::tr("The estimates could not be made this time. What you record is kept all the same; they are tried again after the next change."));
         });
     });
 }

@@ -20,8 +20,8 @@ void giveBackMemory()
 
 }
 
-Reckoner::Reckoner(Function reckon, Answer answer, Memory memory, Progress progress)
-    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, memory_{std::move(memory)}, progress_{std::move(progress)}, thread_{[this] { run(); }}
+Reckoner::Reckoner(Function reckon, Answer answer, Memory memory, Progress progress, Failure failed)
+    : reckon_{std::move(reckon)}, answer_{std::move(answer)}, memory_{std::move(memory)}, progress_{std::move(progress)}, failed_{std::move(failed)}, thread_{[this] { run(); }}
 {
 }
 
@@ -47,9 +47,6 @@ void Reckoner::ask(Request request)
 
 void Reckoner::run()
 {
-    bool first = true;
-    std::weak_ptr<const reckoning::Reckoning> shown;         // what was remembered, as it was answered
-    std::shared_ptr<const reckoning::Reckoning> latest;      // the same with members, then what the last run made
     for (;;) {
         Request request;
         std::stop_token stop;
@@ -62,26 +59,41 @@ void Reckoner::run()
             running_ = std::stop_source{};
             stop = running_.get_token();
         }
-        if (const auto known = std::exchange(memory_.known, {}))
-            if (auto before = known(request)) {
-                answer_(request.number, before, true);
-                shown = before;
-                latest = memory_.fill ? memory_.fill(request, std::move(before)) : std::move(before);
-            }
-        // Whoever asks before the answer of a first run has reached them knows no more than what was remembered.
-        if (latest && (!request.options.previous || request.options.previous == shown.lock())) request.options.previous = latest;
-        request.options.progress = [&](std::size_t made, std::size_t all, std::shared_ptr<const reckoning::Reckoning> soFar) {
-            if (soFar) answer_(request.number, std::move(soFar), false);
-            if (progress_) progress_(request.number, made, all);
-        };
-        const auto result = reckon_(request.entries, request.options, stop);
-        if (!result || stop.stop_requested()) continue;
-        answer_(request.number, result, true);
-        latest = result;
-        request.options.previous = nullptr;
-        if (memory_.keep) memory_.keep(request, *result, stop);
-        if (std::exchange(first, false)) giveBackMemory();
+        // Memory may give out in a run, and what leaves a thread's function ends the program with all that is typed into it.
+        const std::uint64_t number = request.number;
+        try {
+            answer(std::move(request), stop);
+        } catch (...) {
+            if (failed_ && !stop.stop_requested()) failed_(number);
+        }
     }
+}
+
+void Reckoner::answer(Request request, const std::stop_token& stop)
+{
+    if (const auto known = std::exchange(memory_.known, {}))
+        if (auto before = known(request)) {
+            answer_(request.number, before, true);
+            shown_ = before;
+            latest_ = memory_.fill ? memory_.fill(request, std::move(before)) : std::move(before);
+        }
+    // Whoever asks before the answer of a first run has reached them knows no more than what was remembered.
+    if (latest_ && (!request.options.previous || request.options.previous == shown_.lock())) request.options.previous = latest_;
+    request.options.progress = [&](std::size_t made, std::size_t all, std::shared_ptr<const reckoning::Reckoning> soFar) {
+        if (soFar) answer_(request.number, std::move(soFar), false);
+        if (progress_) progress_(request.number, made, all);
+    };
+    const auto result = reckon_(request.entries, request.options, stop);
+    if (!result || stop.stop_requested()) return;
+    answer_(request.number, result, true);
+    latest_ = result;
+    request.options.previous = nullptr;
+    try {
+        if (memory_.keep) memory_.keep(request, *result, stop);
+    } catch (...) {
+        // The answer stands; the next session makes anew what is not kept.
+    }
+    if (std::exchange(first_, false)) giveBackMemory();
 }
 
 }

@@ -39,7 +39,10 @@ public:
         std::function<void(const Request&, const reckoning::Reckoning&, const std::stop_token&)> keep;
     };
 
-    Reckoner(Function reckon, Answer answer, Memory memory = {}, Progress progress = {});
+    /// That a run came to nothing, since something was thrown in it: it has no answer. The next request is tried as any other.
+    using Failure = std::function<void(std::uint64_t number)>;
+
+    Reckoner(Function reckon, Answer answer, Memory memory = {}, Progress progress = {}, Failure failed = {});
     /// Stops the run, answers nothing any more.
     ~Reckoner();
     Reckoner(const Reckoner&) = delete;
@@ -49,16 +52,22 @@ public:
 
 private:
     void run();
+    void answer(Request request, const std::stop_token& stop);
 
     Function reckon_;
     Answer answer_;
     Memory memory_;
     Progress progress_;
+    Failure failed_;
     std::mutex mutex_;
     std::condition_variable wake_;
     std::optional<Request> next_;
     std::stop_source running_;
     bool closing_ = false;
+    // Used by the thread alone.
+    bool first_ = true;
+    std::weak_ptr<const reckoning::Reckoning> shown_;         ///< what was remembered, as it was answered
+    std::shared_ptr<const reckoning::Reckoning> latest_;      ///< the same with members, then what the last run made
     std::jthread thread_;              ///< last: the others outlive it
 };
 

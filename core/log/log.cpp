@@ -20,7 +20,7 @@ namespace tierloam::log {
 namespace {
 
 constexpr std::array words{"started", "ended", "opened", "open-failed", "written", "write-failed", "backup-made", "backup-failed", "copied", "copy-failed", "reckoned",
-                           "readings-imported", "log-taken-away"};
+                           "reckon-failed", "work-failed", "readings-imported", "log-taken-away"};
 static_assert(words.size() == static_cast<std::size_t>(What::whats));
 
 QString pathOf(int age) { return folder() + (age == 0 ? QStringLiteral("/log.txt") : QStringLiteral("/log.%1.txt").arg(age)); }

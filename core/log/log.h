@@ -18,7 +18,8 @@ enum class What {
     written, writeFailed,
     backupMade, backupFailed,
     copied, copyFailed,
-    reckoned,
+    reckoned, reckonFailed,
+    workFailed,                         ///< a question of a page, beside the window
     readingsImported,
     logTakenAway,                       ///< another program removed the log of a file that was open
     whats

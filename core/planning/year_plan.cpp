@@ -3,6 +3,7 @@
 #include "core/advice/too_early.h"
 #include "core/journal/absences.h"
 #include "core/planning/year_courses.h"
+#include "core/reckoning/first_failure.h"
 
 #include <algorithm>
 #include <atomic>
@@ -13,6 +14,7 @@
 namespace tierloam::planning {
 
 using reckoning::Crew;
+using reckoning::FirstFailure;
 using reckoning::PlannedHarvest;
 using reckoning::RotationCourse;
 using reckoning::RotationWish;
@@ -26,18 +28,24 @@ constexpr int allMembers = 1 << 20;       ///< a course takes those that there a
 constexpr int membersOfFew = 128;
 constexpr int membersOfMany = 64;
 
-/// work(i) for each i, by so many threads; each has a crew of its own.
+/// work(i) for each i, by so many threads; each has a crew of its own. What one of them throws is thrown here.
 template <class Work>
 void shareOut(std::size_t count, int threads, const Work& work)
 {
     std::atomic<std::size_t> next{0};
+    FirstFailure failure;
     const auto help = [&] {
-        Crew alone{1};
-        for (std::size_t i = next++; i < count; i = next++) work(i, alone);
+        failure.guard([&] {
+            Crew alone{1};
+            for (std::size_t i = next++; i < count && !failure.any(); i = next++) work(i, alone);
+        });
     };
-    std::vector<std::jthread> helpers;
-    for (int t = 1; t < threads && static_cast<std::size_t>(t) < count; ++t) helpers.emplace_back(help);
-    help();
+    {
+        std::vector<std::jthread> helpers;
+        for (int t = 1; t < threads && static_cast<std::size_t>(t) < count; ++t) helpers.emplace_back(help);
+        help();
+    }
+    failure.rethrow();
 }
 
 /// Harvests that are still to be put on a day; one in the light has been lifted already.

@@ -1,6 +1,7 @@
 #include "core/reckoning/crew.h"
 
 #include <algorithm>
+#include <system_error>
 
 namespace tierloam::reckoning {
 
@@ -19,7 +20,13 @@ constexpr unsigned number = ~(oneRound - 1);
 
 Crew::Crew(int hands)
 {
-    for (int i = 1; i < std::min(hands, static_cast<int>(inside)); ++i) helpers_.emplace_back([this] { help(); });
+    const int all = std::min(hands, static_cast<int>(inside));
+    helpers_.reserve(static_cast<std::size_t>(std::max(all, 1)));
+    try {
+        for (int i = 1; i < all; ++i) helpers_.emplace_back([this] { help(); });
+    } catch (const std::system_error&) {
+        // Those who came do it alone: left from here, they would wait for their end for ever.
+    }
 }
 
 Crew::~Crew()
@@ -46,11 +53,15 @@ void Crew::each(int pieces, const std::function<void(int)>& work)
     gate_ &= ~open;
     for (int look = 0; (gate_ & inside) != 0; ++look)
         if (look > looksBeforeSleep) std::this_thread::yield();
+    failure_.rethrow();
 }
 
 void Crew::share()
 {
-    for (int i = next_++; i < pieces_; i = next_++) (*work_)(i);
+    failure_.guard([this] {
+        for (int i = next_++; i < pieces_; i = next_++) (*work_)(i);
+    });
+    if (failure_.any()) next_ = pieces_; // what is left is of no use any more
 }
 
 void Crew::help()

@@ -154,15 +154,20 @@ std::shared_ptr<const Reckoning> reckon(const journal::Entries& all, const Optio
     const std::size_t threads = static_cast<std::size_t>(std::max(options.threads, 1));
     const std::size_t together = toRun.size() - toRun.size() % threads;
     std::atomic<std::size_t> next{0};
+    FirstFailure failure;
     const auto work = [&] {
-        Crew alone{1};
-        for (std::size_t k = next++; k < together && !stopped; k = next++) run(toRun[k], alone);
+        failure.guard([&] {
+            Crew alone{1};
+            for (std::size_t k = next++; k < together && !stopped; k = next++) run(toRun[k], alone);
+        });
+        if (failure.any()) stopped = true;
     };
     {
         std::vector<std::jthread> helpers;
         for (std::size_t t = 1; t < threads && t < together; ++t) helpers.emplace_back(work);
         work();
     }
+    failure.rethrow();
     if (together < toRun.size() && !stopped) {
         Crew crew{static_cast<int>(threads)};
         for (std::size_t k = together; k < toRun.size() && !stopped; ++k) run(toRun[k], crew);

@@ -4,6 +4,7 @@
 #include <QDirIterator>
 
 #include <atomic>
+#include <new>
 #include <semaphore>
 
 namespace tierloam::household {
@@ -273,6 +274,51 @@ TEST_F(HouseholdEstimates, OfManyStacksComeBitByBit)
     seen.release();
     waitForEstimates();
     EXPECT_EQ(household().reckoningProgress().all, 0U);
+}
+
+/// Memory may give out in a run: that is told, the program stays, and the next change is reckoned.
+TEST_F(HouseholdEstimates, ThatCannotBeMadeAreToldAndTriedAgainAfterTheNextChange)
+{
+    std::atomic<bool> scarce{true};
+    auto settings = quickSettings();
+    settings.reckon = [&, inner = settings.reckon](const journal::Entries& entries, const reckoning::Options& options, std::stop_token stop) {
+        if (scarce) throw std::bad_alloc{};
+        return inner(entries, options, stop);
+    };
+    open(settings);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !notices_.isEmpty(); }, patience));
+    EXPECT_TRUE(notices_.front().contains(QStringLiteral("could not be made")));
+    EXPECT_EQ(household().reckoning(), nullptr);
+    EXPECT_FALSE(household().reckoningIsCurrent());
+    scarce = false;
+    recordNow(newStack(start));
+    waitForEstimates();
+    EXPECT_EQ(notices_.size(), 1);
+}
+
+/// What is kept for the next session is a help: the answer stands without it.
+TEST(Reckoner, KeepsItsAnswerWhenWhatItRestsOnCannotBeKept)
+{
+    std::atomic<int> answers{0}, failures{0};
+    std::counting_semaphore<> answered{0};
+    Reckoner::Memory memory;
+    memory.keep = [](const Reckoner::Request&, const reckoning::Reckoning&, const std::stop_token&) { throw std::bad_alloc{}; };
+    {
+        Reckoner reckoner{[](const journal::Entries&, const reckoning::Options&, std::stop_token) { return std::make_shared<const reckoning::Reckoning>(); },
+                          [&](std::uint64_t, const std::shared_ptr<const reckoning::Reckoning>&, bool) {
+                              ++answers;
+                              answered.release();
+                          },
+                          memory, {}, [&](std::uint64_t) { ++failures; }};
+        for (std::uint64_t number = 1; number <= 2; ++number) {
+            Reckoner::Request request;
+            request.number = number;
+            reckoner.ask(std::move(request));
+            answered.acquire();
+        }
+    }
+    EXPECT_EQ(answers, 2);
+    EXPECT_EQ(failures, 0);
 }
 
 /// Without any Qt: fit for the thread sanitizer.

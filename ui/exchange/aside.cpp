@@ -1,5 +1,7 @@
 #include "ui/exchange/aside.h"
 
+#include "core/log/log.h"
+
 namespace tierloam::exchange_view {
 
 Aside::Aside(QObject* parent) : QObject{parent}, thread_{[this] { loop(); }} {}
@@ -52,7 +54,12 @@ void Aside::loop()
             running_ = std::stop_source{};
             stop = running_.get_token();
         }
-        Answer answer = work(stop);
+        Answer answer;
+        try {
+            answer = work(stop);
+        } catch (...) {
+            log::note(log::What::workFailed); // nothing is answered; what leaves a thread's function would end the program
+        }
         const auto give = [this, number, answer = std::move(answer)] {
             {
                 const std::lock_guard lock{mutex_};

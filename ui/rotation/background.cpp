@@ -1,5 +1,7 @@
 #include "ui/rotation/background.h"
 
+#include "core/log/log.h"
+
 #include <algorithm>
 
 namespace tierloam::rotation {
@@ -71,7 +73,12 @@ void Background::run(std::stop_token closing)
             runningStop_ = std::stop_source{};
             stop = runningStop_.get_token();
         }
-        Use use = question.work(stop);
+        Use use;
+        try {
+            use = question.work(stop);
+        } catch (...) {
+            log::note(log::What::workFailed); // the page goes on showing what it had; what leaves a thread's function would end the program
+        }
         {
             const std::lock_guard lock{mutex_};
             running_.clear();

@@ -17,7 +17,7 @@ class Background : public QObject {
     Q_OBJECT
 
 public:
-    /// What is done with the answer, in the window's thread; empty: nothing, since it was stopped.
+    /// What is done with the answer, in the window's thread; empty: nothing, since it was stopped or something was thrown.
     using Use = std::function<void()>;
     /// Works on values of its own, looks at the token often, and returns what is to be done with the answer.
     using Work = std::function<Use(std::stop_token)>;
