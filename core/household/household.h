@@ -131,7 +131,7 @@ public:
     Ticket removePhoto(const store::Photo& photo, const QString& label);
     void listPhotos(journal::EntryId entry, std::function<void(const std::vector<store::Photo>&)> then);
     /// A copy of the file under a new name; `then` is told why there is none, or an empty text.
-    /// `control` is told from the writer's thread.
+    /// `control` is told from another thread. What is recorded meanwhile is written meanwhile; called off when the household goes.
     void saveCopy(const QString& target, std::function<void(const QString&)> then, const store::CopyControl& control = {});
 
     /// Undo and redo are writes like the verbs: seen at once, answered by recorded() or failed() with a ticket of their own. A failed one

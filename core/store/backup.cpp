@@ -173,6 +173,13 @@ std::optional<QString> copyInto(const Connection& connection, const QString& tar
     return std::nullopt;
 }
 
+std::optional<QString> copyOf(const QString& path, const QString& target, const CopyControl& control)
+{
+    auto opened = Connection::open(path, Connection::Access::readWrite, std::chrono::seconds{5});
+    if (const auto* error = std::get_if<QSqlError>(&opened)) return copyTrouble(*error, target);
+    return copyInto(*std::get<std::unique_ptr<Connection>>(opened), target, control);
+}
+
 BackupMade makeBackup(const Connection& connection, const QString& householdPath, const QString& chosenFolder, BackupKind kind, const QDateTime& now)
 {
     std::vector<QString> folders;

@@ -25,6 +25,8 @@ std::vector<Backup> surplusOf(const std::vector<Backup>& backups);
 
 /// A new file at `target`, durable, checked and under its name only when it is whole. Why not, in words; then nothing is left behind.
 std::optional<QString> copyInto(const Connection& connection, const QString& target, const CopyControl& control = {});
+/// The same of the file at that path, which other connections may have open, through a connection of its own.
+std::optional<QString> copyOf(const QString& path, const QString& target, const CopyControl& control = {});
 
 /// Makes a backup in the chosen folder, else in that beside the file; a step of the schema, which is not done without one, also takes
 /// a place right beside the file. Then thins out. `path` is empty when none could be made; `trouble` says what did not go as wished.

@@ -144,6 +144,10 @@ public:
     QString toldWhenOpened() const;
     /// A copy under a new name, durable. Returns why there is none.
     std::optional<QString> saveCopy(const QString& target, const CopyControl& control = {}) const;
+    /// Whether saveCopyBeside() would copy this file as it stands and hold up nobody who writes: a file with its log, where it was opened, for writing.
+    bool mayBeCopiedBeside() const;
+    /// As saveCopy, on a connection of its own: in another thread than the one that writes to the file at that path.
+    static std::optional<QString> saveCopyBeside(const QString& path, const QString& target, const CopyControl& control = {});
     /// Differs when another connection has written since the last call (PRAGMA data_version) or taken the log away, which is followed.
     qint64 dataVersion() const;
     /// Closes and removes a file that createdNow(), or empties it when it was one of 0 bytes; for an import that failed.

@@ -71,4 +71,21 @@ std::optional<QString> HouseholdFile::saveCopy(const QString& target, const Copy
     return why;
 }
 
+bool HouseholdFile::mayBeCopiedBeside() const
+{
+    if (readOnly() || movedAway() || d_->connection().logTakenAway()) return false;
+    // With a rollback journal whoever reads keeps whoever writes from committing.
+    const auto mode = d_->connection().value(QStringLiteral("PRAGMA journal_mode"));
+    const auto* value = std::get_if<QVariant>(&mode);
+    return value && value->toString() == QStringLiteral("wal");
+}
+
+std::optional<QString> HouseholdFile::saveCopyBeside(const QString& path, const QString& target, const CopyControl& control)
+{
+    const log::Since since;
+    auto why = copyOf(path, target, control);
+    log::note(why ? log::What::copyFailed : log::What::copied, {{"ms", since.milliseconds()}});
+    return why;
+}
+
 }

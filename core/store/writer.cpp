@@ -3,6 +3,7 @@
 #include "core/store/text.h"
 
 #include <algorithm>
+#include <atomic>
 #include <future>
 
 namespace tierloam::store {
@@ -35,6 +36,11 @@ WriteFailure afterAFailure()
 }
 
 }
+
+struct Writer::Copying {
+    std::atomic<bool> done{false};
+    std::jthread thread;                         ///< stopped and waited for when this goes
+};
 
 std::variant<std::unique_ptr<Writer>, OpenFailure> Writer::open(const QString& path, HouseholdFile::Mode mode, std::chrono::milliseconds busyTimeout,
                                                                 Contents& contents, Tell tell)
@@ -140,7 +146,27 @@ void Writer::listDeleted(std::function<void(std::variant<std::vector<DeletedEntr
 
 void Writer::saveCopy(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer)
 {
-    post([target, control, answer = std::move(answer)](HouseholdFile& file) { answer(file.saveCopy(target, control)); });
+    post([this, target, control, answer = std::move(answer)](HouseholdFile& file) {
+        if (file.mayBeCopiedBeside()) copyBeside(target, control, answer);
+        else answer(file.saveCopy(target, control));
+    });
+}
+
+void Writer::copyBeside(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer)
+{
+    std::erase_if(copies_, [](const auto& each) { return each->done.load(); });
+    Copying& copying = *copies_.emplace_back(std::make_unique<Copying>());
+    copying.thread = std::jthread{[&copying, path = path_, target, control, answer = std::move(answer)](const std::stop_token& ending) {
+        // Called off by whoever asked for it, or at the end.
+        std::stop_source stop;
+        const std::stop_callback byAsker{control.stop, [&stop] { stop.request_stop(); }};
+        const std::stop_callback atTheEnd{ending, [&stop] { stop.request_stop(); }};
+        CopyControl own;
+        own.progress = control.progress;
+        own.stop = stop.get_token();
+        answer(HouseholdFile::saveCopyBeside(path, target, own));
+        copying.done = true;
+    }};
 }
 
 WriteAnswer Writer::perform(HouseholdFile& file, const WriteJob& job)

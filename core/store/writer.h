@@ -10,6 +10,7 @@
 #include <string>
 #include <thread>
 #include <utility>
+#include <vector>
 
 namespace tierloam::store {
 
@@ -78,7 +79,9 @@ public:
     void listPhotos(journal::EntryId entry, std::function<void(std::variant<std::vector<Photo>, WriteFailure>)> answer);
     /// Entries that were taken out, latest first; or why they cannot be read.
     void listDeleted(std::function<void(std::variant<std::vector<DeletedEntry>, WriteFailure>)> answer);
-    /// A copy under a new name; why there is none.
+    /// A copy under a new name of what was asked for before; why there is none. It has a thread and a connection of its own, so that what is written
+    /// meanwhile does not wait for a slow disk; the answer comes from there. Called off by the destructor. Where a reader would hold up
+    /// the writes (no log), or the file lies elsewhere by now, it is made in turn with them.
     void saveCopy(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer);
     /// Blocks until all that was asked for so far has been answered.
     void finish();
@@ -92,6 +95,7 @@ private:
     WriteAnswer perform(HouseholdFile& file, const WriteJob& job);
     Look lookNow(HouseholdFile& file);
     void tellOf(HouseholdFile& file);
+    void copyBeside(const QString& target, const CopyControl& control, std::function<void(std::optional<QString>)> answer);
 
     QString path_;
     bool readOnly_ = false;
@@ -106,6 +110,8 @@ private:
 
     std::optional<std::uint64_t> failedSeries_; ///< used by the thread alone, as is the next
     qint64 versionSeen_ = 0;
+    struct Copying;
+    std::vector<std::unique_ptr<Copying>> copies_; ///< likewise
     std::jthread thread_;                       ///< last: the others outlive it
 };
 

@@ -2,7 +2,10 @@
 #include "tests/core/store_samples.h"
 #include "tests/support/other_process.h"
 
+#include <atomic>
 #include <future>
+#include <semaphore>
+#include <thread>
 
 namespace tierloam::store {
 
@@ -48,6 +51,84 @@ TEST(StoreWriter, SaysWhyAFileCannotBeOpened)
     Contents contents;
     auto result = Writer::open(place.path(), Mode::mustExist, 1s, contents);
     EXPECT_EQ(std::get<OpenFailure>(result).problem, OpenProblem::notAHousehold);
+}
+
+/// A household of so many rows that a copy of it takes more than a moment.
+std::unique_ptr<Writer> writerOfMany(const QString& path, Contents& contents)
+{
+    auto writer = writerOn(path, contents);
+    WriteJob many = job(7);
+    for (int i = 0; i < 4000; ++i) many.edit.added.push_back(feed(1 + i));
+    EXPECT_FALSE(answerTo(*writer, std::move(many)).failure);
+    return writer;
+}
+
+/// A copy that stands still, as on a slow stick, until it is let go.
+struct SlowCopy {
+    std::binary_semaphore atWork{0}, go{0};
+    std::atomic<bool> held{false};
+    std::promise<std::optional<QString>> answer;
+    CopyControl control()
+    {
+        CopyControl made;
+        made.progress = [this](double) {
+            if (held.exchange(true)) return;
+            atWork.release();
+            go.acquire();
+        };
+        return made;
+    }
+};
+
+TEST(StoreWriter, WhatIsRecordedWhileACopyIsWrittenDoesNotWaitForIt)
+{
+    const Place place;
+    Contents contents;
+    const auto writer = writerOfMany(place.path(), contents);
+    SlowCopy slow;
+    auto copied = slow.answer.get_future();
+    writer->saveCopy(place.path("copy.tierloam"), slow.control(), [&](std::optional<QString> why) { slow.answer.set_value(std::move(why)); });
+    ASSERT_TRUE(slow.atWork.try_acquire_for(20s));
+    const auto answer = std::make_shared<std::promise<WriteAnswer>>();
+    auto written = answer->get_future();
+    writer->write(job(9), [answer](WriteAnswer given) { answer->set_value(std::move(given)); });
+    const bool meanwhile = written.wait_for(20s) == std::future_status::ready;
+    EXPECT_TRUE(meanwhile);
+    slow.go.release();
+    EXPECT_EQ(copied.get(), std::nullopt);
+    EXPECT_FALSE(written.get().failure);
+    const auto copy = opened(place.path("copy.tierloam"), Mode::mustExist);
+    EXPECT_EQ(journalOf(*copy).size(), 4001U) << "what was there when it was asked for";
+}
+
+TEST(StoreWriter, ACopyUnderWayIsCalledOffAtTheEnd)
+{
+    const Place place;
+    Contents contents;
+    auto writer = writerOfMany(place.path(), contents);
+    SlowCopy slow;
+    auto copied = slow.answer.get_future();
+    writer->saveCopy(place.path("copy.tierloam"), slow.control(), [&](std::optional<QString> why) { slow.answer.set_value(std::move(why)); });
+    ASSERT_TRUE(slow.atWork.try_acquire_for(20s));
+    auto closing = std::async(std::launch::async, [&] { writer.reset(); });
+    std::this_thread::sleep_for(1s); // the writer is going by now, else the copy would come to its end
+    slow.go.release();
+    closing.get();
+    EXPECT_TRUE(copied.get());
+    EXPECT_FALSE(QFile::exists(place.path("copy.tierloam")));
+}
+
+TEST(StoreWriter, AFileThatWasMovedAwayIsCopiedAllTheSame)
+{
+    const Place place;
+    Contents contents;
+    const auto writer = writerOfMany(place.path(), contents);
+    ASSERT_TRUE(QFile::rename(place.path(), place.path("elsewhere.tierloam")));
+    place.put("another file by now");
+    std::promise<std::optional<QString>> answer;
+    writer->saveCopy(place.path("copy.tierloam"), {}, [&](std::optional<QString> why) { answer.set_value(std::move(why)); });
+    const auto why = answer.get_future().get();
+    EXPECT_FALSE(why) << why->toStdString();
 }
 
 // The rows are read while every page is being looked at; what is wrong elsewhere in the file still keeps it shut, and as it is.

@@ -149,6 +149,7 @@ TEST_F(WindowTest, TheReportAndTheLogHoldNothingOfTheJournal)
     answers_.files << path(QStringLiteral("private copy.tierloam"));
     window_->action(ui::ActionId::saveCopy)->trigger();
     household().finishWrites();
+    ASSERT_TRUE(QTest::qWaitFor([] { return log::lastLines(10'000).join(u'\n').contains(QStringLiteral(" copied ms=")); }, patience));
     settle();
     window_->action(ui::ActionId::copyReport)->trigger();
     settle();
@@ -221,6 +222,21 @@ TEST_F(WindowTest, ACopyIsSavedAndTold)
     const std::size_t all = entries();
     ASSERT_TRUE(window_->openFile(path(QStringLiteral("copy.tierloam"))));
     EXPECT_EQ(entries(), all);
+}
+
+TEST_F(WindowTest, ACopyThatIsBeingWrittenIsNotCalledOffUnasked)
+{
+    openSample();
+    answers_.files << path(QStringLiteral("copy.tierloam"));
+    answers_.decisions << false;
+    window_->action(ui::ActionId::saveCopy)->trigger();
+    EXPECT_FALSE(window_->close()) << "its answer has not come yet";
+    ASSERT_FALSE(answers_.asked.isEmpty());
+    EXPECT_TRUE(answers_.asked.back().contains(QStringLiteral("called off"))) << answers_.asked.back().toStdString();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path(QStringLiteral("copy.tierloam"))) && !notices().isEmpty(); }, patience));
+    const auto asked = answers_.asked.size();
+    EXPECT_TRUE(window_->close());
+    EXPECT_EQ(answers_.asked.size(), asked);
 }
 
 TEST_F(WindowTest, TheFolderForBackupsCanBeChosenAndThatUndone)

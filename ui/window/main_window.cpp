@@ -23,10 +23,13 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QMenu>
+#include <QProgressDialog>
 #include <QScreen>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace tierloam::window {
 
@@ -96,6 +99,7 @@ void MainWindow::dropHousehold()
     household_->finishWrites(); // what was recorded is durable before the window lets go
     delete desk_;               // its pages look at the household
     household_.reset();
+    qDeleteAll(findChildren<QProgressDialog*>(QStringLiteral("copying"))); // a copy that was under way is never answered now
     oneWindow_->take({});
 }
 
@@ -116,6 +120,10 @@ bool MainWindow::mayLetGo()
 {
     if (!mayLeave()) return false;
     if (!household_) return true;
+    const auto copies = findChildren<QProgressDialog*>(QStringLiteral("copying"));
+    if (std::ranges::any_of(copies, [](const QProgressDialog* each) { return !each->wasCanceled(); })
+        && !dialogs_.ask(this, tr("A copy is being written"), tr("It is called off when you go on, and nothing of it is kept."), tr("Go on")))
+        return false;
     const QPointer<QWidget> at = QApplication::focusWidget();
     leaveFields();
     if (household_->finishWrites().isEmpty()) return true;

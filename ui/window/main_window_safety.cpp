@@ -21,6 +21,7 @@ void MainWindow::saveCopy()
     if (target.isEmpty()) return;
     // Shown only when it takes longer than a moment; the window stays alive meanwhile.
     auto* shown = new QProgressDialog{tr("Writing a copy…"), tr("Call off"), 0, 1000, this};
+    shown->setObjectName(QStringLiteral("copying"));
     shown->setWindowTitle(tr("Save a copy"));
     shown->setAttribute(Qt::WA_DeleteOnClose);
     shown->setMinimumDuration(500);
