@@ -1,3 +1,4 @@
+#include "core/reckoning/drained.h"
 #include "tests/support/sample_shelf.h"
 #include "ui/shelf/part_story.h"
 #include "ui/shelf/shelf_series.h"
@@ -123,7 +124,7 @@ TEST(SumpStory, HasItsLevelItsDrainsAndItsCaution)
     double inBars = 0, inJournal = 0;
     for (const auto& bar : story.bars.bars) inBars += bar.measured.value_or(0);
     for (const journal::Step& step : inputs.history.steps)
-        if (const auto litres = drainedBy(inputs.journal.entries[step.entry]); litres && step.day >= story.bars.bars.front().from) inJournal += *litres;
+        if (const auto litres = reckoning::drainedBy(inputs.journal.entries[step.entry]); litres && step.day >= story.bars.bars.front().from) inJournal += *litres;
     EXPECT_NEAR(inBars, inJournal, 1e-9);
     EXPECT_GT(inBars, 0);
     EXPECT_TRUE(valueOf(story.facts, QStringLiteral("Drained last")).contains(QStringLiteral("27 Apr")));

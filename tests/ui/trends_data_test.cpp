@@ -102,7 +102,7 @@ TEST(TrendData, BarsSumWhatWasDrainedPerWeek)
     ASSERT_EQ(bars.size(), 4u);
     EXPECT_DOUBLE_EQ(bars[1].perWeek, 1.0);
     EXPECT_DOUBLE_EQ(bars[2].perWeek, 0.0);
-    EXPECT_NEAR(bars[3].perWeek, 0.75 + 1.2, 1e-12) << "what a flush poured in is not the stack's own";
+    EXPECT_NEAR(bars[3].perWeek, 0.75 + 3.2, 1e-12) << "with the water of the flush, which the estimated line holds too";
     EXPECT_EQ(bars[3].from + days{bars[3].days}, today + days{1}) << "the last week ends today";
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/advice/too_early.h"
 #include "core/household/batch_story.h"
+#include "core/reckoning/drained.h"
 #include "ui/common/formats.h"
 #include "ui/common/volumes.h"
 #include "ui/forms/form_kind.h"
@@ -209,7 +210,7 @@ PartStory sumpStory(const StoryInputs& inputs)
     for (auto step = inputs.history.steps.rbegin(); step != inputs.history.steps.rend() && last.size() < 4; ++step) {
         if (step->day > inputs.shown) continue;
         const journal::Entry& entry = inputs.journal.entries[step->entry];
-        const auto litres = drainedBy(entry);
+        const auto litres = reckoning::drainedBy(entry);
         if (!litres) continue;
         const QString what = std::holds_alternative<journal::Flush>(entry.action) ? PartStories::tr("%1 flushed %2", "an amount, a day") : PartStories::tr("%1 on %2", "an amount, a day");
         last << what.arg(ui::volumeText(*litres), ui::shortDay(step->day, inputs.today));

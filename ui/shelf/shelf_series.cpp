@@ -1,5 +1,6 @@
 #include "ui/shelf/shelf_series.h"
 
+#include "core/reckoning/drained.h"
 #include "ui/common/formats.h"
 #include "ui/common/volumes.h"
 
@@ -22,16 +23,6 @@ drawing::StripPoint pointOf(Day day, const Band& band) { return {day, band.p05, 
 
 }
 
-std::optional<double> drainedBy(const journal::Entry& entry)
-{
-    if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
-        if (const auto volume = drain->volume ? drain->volume->volume() : std::nullopt) return volume->base();
-    }
-    if (const auto* flush = std::get_if<journal::Flush>(&entry.action))
-        if (flush->drained) return flush->drained->base();
-    return std::nullopt;
-}
-
 drawing::Bars weeklyDrains(const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning, Day from, Day last)
 {
     drawing::Bars bars;
@@ -49,7 +40,7 @@ drawing::Bars weeklyDrains(const journal::Entries& entries, const journal::Stack
     const Day first = bars.bars.front().from;
     for (auto step = history.steps.rbegin(); step != history.steps.rend() && step->day >= first; ++step) {
         if (step->day > last || step->incoming) continue;
-        const auto litres = drainedBy(entries[step->entry]);
+        const auto litres = reckoning::drainedBy(entries[step->entry]);
         if (!litres) continue;
         drawing::Bars::Bar& bar = bars.bars[static_cast<std::size_t>(daysBetween(first, step->day) / 7)];
         bar.measured = bar.measured.value_or(0) + *litres;

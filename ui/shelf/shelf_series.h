@@ -17,8 +17,6 @@ struct Largest {
 void addStrips(StackModel& stack, const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning,
                const reckoning::StackEstimate* onShown, const drawing::TimeAxis& axis, const Largest& largest);
 
-/// Litres that an entry says were taken from the sump; nullopt when it says nothing of it.
-std::optional<double> drainedBy(const journal::Entry& entry);
 /// What was drained in each week up to `last` and not before `from`, and what was expected to run into the sump in it; title, value and
 /// height are left to the caller.
 drawing::Bars weeklyDrains(const journal::Entries& entries, const journal::StackHistory& history, const reckoning::StackReckoning* reckoning, Day from, Day last);

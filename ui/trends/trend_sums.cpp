@@ -1,4 +1,6 @@
 #include "ui/trends/trend_data.h"
+
+#include "core/reckoning/drained.h"
 #include "ui/trends/trend_words.h"
 
 #include <algorithm>
@@ -12,20 +14,6 @@ namespace tierloam::trends {
 namespace {
 
 using std::chrono::days;
-
-/// What an entry drained, what a flush poured in taken off; nullopt when nothing was measured.
-std::optional<double> drainedBy(const journal::Entry& entry)
-{
-    if (const auto* drain = std::get_if<journal::Drain>(&entry.action)) {
-        const auto volume = drain->volume ? drain->volume->volume() : std::nullopt;
-        return volume ? std::optional{volume->base()} : std::nullopt;
-    }
-    if (const auto* flush = std::get_if<journal::Flush>(&entry.action)) {
-        const auto poured = flush->poured.volume();
-        if (flush->drained && poured) return std::max(0.0, flush->drained->base() - poured->base());
-    }
-    return std::nullopt;
-}
 
 constexpr int weeksTogether = 4;
 
@@ -46,7 +34,7 @@ std::vector<Bar> drainedWeeks(const household::JournalView& journal, const std::
     bool measured = false;
     for (const journal::Entry& entry : journal.entries) {
         if (entry.stack != stack || entry.date.day < begin || entry.date.day > period.today) continue;
-        if (const auto litres = drainedBy(entry)) {
+        if (const auto litres = reckoning::drainedBy(entry)) {
             measured = true;
             sums[static_cast<std::size_t>(daysBetween(begin, entry.date.day) / 7)] += *litres;
         }
@@ -88,7 +76,7 @@ std::vector<Total> drainedTotals(const household::JournalView& journal, const st
     std::vector<Total> totals{{period.from, 0.0}};
     for (const journal::Entry& entry : journal.entries) {
         if (entry.stack != stack || entry.date.day < period.from || entry.date.day > period.today) continue;
-        if (const auto litres = drainedBy(entry)) totals.push_back({entry.date.day, totals.back().litres + *litres});
+        if (const auto litres = reckoning::drainedBy(entry)) totals.push_back({entry.date.day, totals.back().litres + *litres});
     }
     if (totals.size() == 1) return {};
     totals.push_back({period.today, totals.back().litres});
