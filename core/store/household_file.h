@@ -46,7 +46,7 @@ using Guard = std::function<std::optional<QString>(const journal::Entries& now)>
 
 enum class BackupKind { day, beforeImport, beforeStep };
 
-/// A backup as its name tells it; `made` is local time.
+/// A backup as its name tells it; `made` holds what the clock there showed, as if it were UTC.
 struct Backup {
     QString path;
     QDateTime made;

@@ -4,10 +4,13 @@
 #include "tests/core/store_samples.h"
 #include "tests/support/without_root.h"
 
+#include <QScopeGuard>
+
 #include <set>
 #include <thread>
 
 #include <sys/stat.h>
+#include <time.h>
 
 namespace tierloam::store {
 
@@ -75,6 +78,34 @@ TEST(StoreBackup, AFileThatStaysOpenSinceItWasMadeIsBackedUpFromTheNextDayOn)
         EXPECT_EQ(backupsBeside(place)[0].made.date(), now.date().addDays(2));
         EXPECT_EQ(backupsBeside(place)[1].made.date(), now.date().addDays(1));
     }
+}
+
+/// Its name came from a clock elsewhere, or from one that had not been put forward yet.
+TEST(StoreBackup, OneMadeInAnHourThatSpringSkipsHereIsListedAndThinned)
+{
+    const QByteArray zone = qgetenv("TZ");
+    qputenv("TZ", "CET-1CEST,M3.5.0,M10.5.0/3"); // POSIX 8.3: from 02:00 to 03:00 on the last Sunday of March
+    tzset();
+    const auto back = qScopeGuard([&] {
+        if (zone.isEmpty()) qunsetenv("TZ");
+        else qputenv("TZ", zone);
+        tzset();
+    });
+    const Place place;
+    const QString folder = backupFolderOf(place.path());
+    ASSERT_TRUE(QDir{}.mkpath(folder));
+    ASSERT_FALSE((QDateTime{QDate{2031, 3, 30}, QTime{2, 30}}.isValid())) << "there is no such time";
+    for (const char* made : {"2031-03-30_023000", "2031-03-30_014500", "2031-03-30_031500", "2031-02-30_120000", "2031-03-30_256000"}) {
+        QFile file{folder + QStringLiteral("/mill_%1_day.tierloam").arg(QString::fromLatin1(made))};
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    }
+    const auto listed = backupsIn(folder);
+    const auto surplus = surplusOf(listed);
+    ASSERT_EQ(listed.size(), 3U) << "those whose day or time there is on no clock are none";
+    EXPECT_EQ(listed[0].made.time(), QTime(3, 15));
+    EXPECT_EQ(listed[1].made.time(), QTime(2, 30));
+    EXPECT_EQ(listed[2].made.time(), QTime(1, 45));
+    EXPECT_EQ(surplus.size(), 2U) << "one of the day is kept";
 }
 
 TEST(StoreBackup, TheRuleKeepsSevenDaysEightWeeksTwelveMonths)
