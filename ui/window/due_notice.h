@@ -10,7 +10,7 @@ namespace tierloam::window {
 
 class DueList;
 
-/// Tells on the desktop what is due today while the program runs: only when it was asked for, at most once a day, also over restarts, and from
+/// Tells on the desktop what is due today while the program runs: only when it was asked for, at most once a day and household, also over restarts, and from
 /// estimates of today. Hints, what lies ahead and what was put off are not told.
 class DueNotice : public QObject {
     Q_OBJECT
