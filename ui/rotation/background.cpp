@@ -58,13 +58,16 @@ void Background::ask(const QString& name, Work work)
 
 void Background::run(std::stop_token closing)
 {
-    while (!closing.stop_requested()) {
+    for (;;) {
         Question question{};
         QString name;
         std::stop_token stop;
         {
             std::unique_lock lock{mutex_};
             if (!wake_.wait(lock, closing, [this] { return !waiting_.empty(); })) return;
+            // Within the lock: the destructor asks first for the end, then, with the lock, for that of what runs. What is taken up here either finds the
+            // end asked for or is stopped by it; looked at before, a question could begin in between and hold the window up until it was through.
+            if (closing.stop_requested()) return;
             const auto first = waiting_.begin();
             name = first->first;
             question = std::move(first->second);
