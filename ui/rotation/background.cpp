@@ -3,6 +3,7 @@
 #include "core/log/log.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::rotation {
 
@@ -41,14 +42,14 @@ void Background::forget()
     Q_EMIT busyChanged();
 }
 
-void Background::ask(const QString& name, Work work)
+void Background::ask(const QString& name, Work work, Turn turn)
 {
     const quint64 number = ++last_;
     newest_[name] = number;
     {
         const std::lock_guard lock{mutex_};
         if (waiting_.contains(name)) --open_[name]; // the older one is never answered
-        waiting_.insert_or_assign(name, Question{number, std::move(work)});
+        waiting_.insert_or_assign(name, Question{number, std::move(work), turn});
         if (running_ == name) runningStop_.request_stop();
     }
     ++open_[name];
@@ -68,7 +69,7 @@ void Background::run(std::stop_token closing)
             // Within the lock: the destructor asks first for the end, then, with the lock, for that of what runs. What is taken up here either finds the
             // end asked for or is stopped by it; looked at before, a question could begin in between and hold the window up until it was through.
             if (closing.stop_requested()) return;
-            const auto first = waiting_.begin();
+            const auto first = std::ranges::min_element(waiting_, {}, [](const auto& each) { return std::pair{each.second.turn, each.second.number}; });
             name = first->first;
             question = std::move(first->second);
             waiting_.erase(first);

@@ -25,7 +25,10 @@ public:
     explicit Background(QObject* parent = nullptr);
     ~Background() override;
 
-    void ask(const QString& name, Work work);
+    /// Which of those that wait is taken up: `first` before the others, then as they were asked.
+    enum class Turn { first, asAsked };
+
+    void ask(const QString& name, Work work, Turn turn = Turn::asAsked);
     bool busy() const;
     /// Whether a question under that name waits for its answer.
     bool busy(const QString& name) const;
@@ -38,7 +41,7 @@ Q_SIGNALS:
 private:
     void run(std::stop_token closing);
 
-    struct Question { quint64 number; Work work; };
+    struct Question { quint64 number; Work work; Turn turn; };
     mutable std::mutex mutex_;
     std::condition_variable_any wake_;
     std::map<QString, Question> waiting_;

@@ -268,7 +268,7 @@ void RotationPage::replan()
             plannedOn_ = reckoning;
             take(made);
         };
-    });
+    }, Background::Turn::first); // what the page is opened for
     if (newEstimates) {
         clock_->refresh();
         change_->refresh();
