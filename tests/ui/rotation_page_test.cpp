@@ -397,6 +397,35 @@ TEST_F(RotationPageTest, AComparisonIsNotCalledPlanningTheYear)
     EXPECT_TRUE(planning()) << "of the plan itself it is said";
 }
 
+/// Between new estimates and the plan made on them the plan before may be shown once more; it still rests on the estimates before.
+TEST_F(RotationPageTest, AWishIsComparedOnTheEstimatesOnWhichThePlanWasMade)
+{
+    const auto lift = firstLift();
+    ASSERT_TRUE(lift);
+    const PlanStep step = page_->lanes()->year().steps.front()[static_cast<std::size_t>(lift->second)];
+    const auto* wish = page_->findChild<WishCard*>();
+    ASSERT_NE(wish, nullptr);
+    const auto before = household_->reckoning();
+    ASSERT_EQ(wish->basis(), before.get());
+    const auto* plan = page_->plan();
+    bool looked = false;
+    const auto looking = QObject::connect(household_.get(), &household::Household::reckoned, page_.get(), [&] {
+        if (looked || household_->reckoning() == before) return;
+        looked = true;
+        for (int again = 0; again < 2; ++again) Q_EMIT page_->lanes()->moved(step, step.on + std::chrono::days{7}); // the second changes no wish: the plan is shown as it is
+        EXPECT_EQ(page_->plan(), plan) << "none came meanwhile";
+        EXPECT_EQ(wish->basis(), before.get());
+    });
+    journal::Entry entry;
+    entry.date.day = today_;
+    entry.stack = step.stack;
+    entry.action = journal::Feed{{200, Unit::g}, "", {}};
+    household_->record(entry, QStringLiteral("a feeding"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return looked && page_->plan() != plan && page_->planIsPresent(); }, patience));
+    EXPECT_EQ(wish->basis(), household_->reckoning().get());
+    QObject::disconnect(looking);
+}
+
 /// One clock in words, of a stack that it is asked of.
 TEST_F(RotationPageTest, WhatRaisesAWishIsNotToldOfAnother)
 {

@@ -314,7 +314,7 @@ void RotationPage::take(std::shared_ptr<const planning::YearPlan> plan)
     table_->resizeColumnsToContents();
     table_->setMinimumHeight(std::min(14, steps_->rowCount() + 2) * fontMetrics().height() * 2);
     lanes_->setYear(std::move(year), today);
-    wish_->setPlan(basis_, plan_);
+    wish_->setPlan(plannedOn_, plan_); // not those that wait for a plan of their own
     showState();
     Q_EMIT planned();
 }

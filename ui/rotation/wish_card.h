@@ -24,7 +24,9 @@ public:
     WishCard(household::Household& household, Background& background, QWidget* parent = nullptr);
     /// The keys of its buttons work wherever the focus is on the page.
     void giveKeys(QWidget* page);
+    /// `basis`: the estimates on which the plan was made.
     void setPlan(std::shared_ptr<const reckoning::Reckoning> basis, std::shared_ptr<const planning::YearPlan> plan);
+    const reckoning::Reckoning* basis() const { return basis_.get(); }
 
 private:
     void answer();
