@@ -269,6 +269,27 @@ TEST(YearLanes, AStepPinnedBeforeItsTurnSaysSo)
     EXPECT_TRUE(stepText(step, today).contains(QStringLiteral("(tray 7)"))) << stepText(step, today).toStdString();
 }
 
+/// Another button that is let go meanwhile ends nothing.
+TEST_F(RotationPageTest, OnlyTheButtonThatDragsLetsAHarvestGo)
+{
+    const auto lift = firstLift();
+    ASSERT_TRUE(lift.has_value());
+    LanesView* lanes = page_->lanes();
+    const QPoint at = lanes->markCentre(lift->first, lift->second), there = at + QPoint{60, 0};
+    QSignalSpy moved{lanes, &LanesView::moved};
+    QTest::mousePress(lanes, Qt::LeftButton, {}, at);
+    QMouseEvent move{QEvent::MouseMove, there, lanes->mapToGlobal(there), Qt::NoButton, Qt::LeftButton, {}};
+    QApplication::sendEvent(lanes, &move);
+    ASSERT_TRUE(lanes->year().lanes.dragged);
+    QMouseEvent other{QEvent::MouseButtonRelease, there, lanes->mapToGlobal(there), Qt::RightButton, Qt::LeftButton, {}};
+    QApplication::sendEvent(lanes, &other);
+    EXPECT_TRUE(moved.isEmpty());
+    EXPECT_TRUE(lanes->year().lanes.dragged) << "still held";
+    QTest::mouseRelease(lanes, Qt::LeftButton, {}, there);
+    EXPECT_EQ(moved.size(), 1);
+    EXPECT_FALSE(lanes->year().lanes.dragged);
+}
+
 /// Planned anew while a step is held, the plan may no longer have it.
 TEST_F(RotationPageTest, AStepThatLeftThePlanIsNoLongerDragged)
 {

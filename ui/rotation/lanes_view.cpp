@@ -252,8 +252,9 @@ void LanesView::mouseMoveEvent(QMouseEvent* event)
     setCursor(under ? Qt::PointingHandCursor : Qt::ArrowCursor);
 }
 
-void LanesView::mouseReleaseEvent(QMouseEvent*)
+void LanesView::mouseReleaseEvent(QMouseEvent* event)
 {
+    if (event->button() != Qt::LeftButton) return; // the one that drags is still held
     const auto to = year_.lanes.dragged;
     dragging_ = false;
     year_.lanes.dragged.reset();
