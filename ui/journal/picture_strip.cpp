@@ -1,10 +1,8 @@
 #include "ui/journal/picture_strip.h"
 
 #include "ui/common/panels.h"
+#include "ui/common/picture_within.h"
 
-#include <QBuffer>
-#include <QImageReader>
-#include <QPixmap>
 #include <QPointer>
 
 namespace tierloam::journal_page {
@@ -12,18 +10,6 @@ namespace tierloam::journal_page {
 namespace {
 
 constexpr int side = 72; ///< px of a thumbnail
-
-/// Read at the size that is shown, so that large pictures do not hold the window up.
-QPixmap thumbnail(const store::Photo& photo)
-{
-    QByteArray bytes = photo.bytes;
-    QBuffer buffer{&bytes};
-    buffer.open(QIODevice::ReadOnly);
-    QImageReader reader{&buffer};
-    const QSize whole = reader.size();
-    if (whole.isValid()) reader.setScaledSize(whole.scaled(side, side, Qt::KeepAspectRatio));
-    return QPixmap::fromImage(reader.read());
-}
 
 }
 
@@ -62,7 +48,7 @@ void PictureStrip::look()
         if (!strip || strip->entry_ != asked) return;
         strip->clear();
         int number = 1;
-        for (const store::Photo& photo : photos) strip->addItem(new QListWidgetItem{QIcon{thumbnail(photo)}, tr("Picture %1").arg(number++)});
+        for (const store::Photo& photo : photos) strip->addItem(new QListWidgetItem{QIcon{ui::pictureWithin(photo.bytes, {side, side}, strip->devicePixelRatioF())}, tr("Picture %1").arg(number++)});
         strip->setVisible(!photos.empty());
     });
 }

@@ -3,6 +3,7 @@
 #include "core/household/photo_file.h"
 #include "ui/common/dates.h"
 #include "ui/common/panels.h"
+#include "ui/common/picture_within.h"
 #include "ui/journal/entry_words.h"
 
 #include <QDialogButtonBox>
@@ -10,7 +11,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QPixmap>
 #include <QPointer>
 #include <QPushButton>
 #include <QStandardPaths>
@@ -86,11 +86,7 @@ void PhotosView::fill(const std::vector<store::Photo>& photos)
     photos_ = photos;
     thumbs_->clear();
     int number = 1;
-    for (const auto& photo : photos_) {
-        QPixmap pixmap;
-        pixmap.loadFromData(photo.bytes);
-        thumbs_->addItem(new QListWidgetItem{QIcon{pixmap.scaled(120, 120, Qt::KeepAspectRatio, Qt::SmoothTransformation)}, tr("Picture %1").arg(number++)});
-    }
+    for (const auto& photo : photos_) thumbs_->addItem(new QListWidgetItem{QIcon{ui::pictureWithin(photo.bytes, thumbs_->iconSize(), devicePixelRatioF())}, tr("Picture %1").arg(number++)});
     line_->setText(photos_.empty() ? tr("No pictures yet. One that is added is kept at most 1600 pixels wide or high, without the place where it was taken.")
                                    : tr("%n picture(s), kept in the household file.", nullptr, static_cast<int>(photos_.size())));
     if (!photos_.empty()) thumbs_->setCurrentRow(static_cast<int>(photos_.size()) - 1);
@@ -103,9 +99,7 @@ void PhotosView::showChosen()
     const bool any = row >= 0 && row < static_cast<int>(photos_.size());
     add_->setEnabled(!household_.readOnly());
     remove_->setEnabled(any && !household_.readOnly());
-    QPixmap pixmap;
-    if (any) pixmap.loadFromData(photos_[static_cast<std::size_t>(row)].bytes);
-    picture_->setPixmap(any ? pixmap.scaled(480, 400, Qt::KeepAspectRatio, Qt::SmoothTransformation) : QPixmap{});
+    picture_->setPixmap(any ? ui::pictureWithin(photos_[static_cast<std::size_t>(row)].bytes, {480, 400}, devicePixelRatioF()) : QPixmap{});
 }
 
 void PhotosView::add()
