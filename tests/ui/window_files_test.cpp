@@ -204,6 +204,29 @@ TEST_F(WindowTest, DialogsBeginInAFolderThatIsThere)
     EXPECT_TRUE(!was || QDir{}.rename(aside, documents));
 }
 
+TEST_F(WindowTest, ANameThatPartsFoldersIsProposedAsOneFile)
+{
+    openSample();
+    household().rename(QStringLiteral("A/B"));
+    household().finishWrites();
+    settle();
+    ASSERT_EQ(household().name(), QStringLiteral("A/B"));
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString begins = QFileInfo{folder}.isDir() ? folder : QFileInfo{household().path()}.absolutePath();
+    for (const ui::ActionId id : {ui::ActionId::exportJournal, ui::ActionId::exportCalendar}) {
+        answers_.files << QString{};
+        window_->action(id)->trigger();
+        ASSERT_FALSE(answers_.proposedFiles.isEmpty());
+        const QFileInfo proposed{answers_.proposedFiles.takeLast()};
+        EXPECT_EQ(proposed.absolutePath(), begins);
+        EXPECT_EQ(proposed.completeBaseName(), QStringLiteral("A_B"));
+    }
+    answers_.files << QString{};
+    window_->saveTrends(QStringLiteral("csv"));
+    ASSERT_FALSE(answers_.proposedFiles.isEmpty());
+    EXPECT_EQ(QFileInfo{answers_.proposedFiles.takeLast()}.absolutePath(), begins);
+}
+
 TEST_F(WindowTest, WindowStateIsRemembered)
 {
     openSample({1200, 800});

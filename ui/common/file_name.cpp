@@ -15,4 +15,11 @@ QString shownFileName(const QString& path, const QStringList& among)
     return same > 1 ? QObject::tr("%1 in %2").arg(base, QDir::toNativeSeparators(file.absolutePath())) : base;
 }
 
+QString fileNameOf(QString name)
+{
+    for (QChar& c : name)
+        if (c == u'/' || c == u'\\' || c == u':' || c.category() == QChar::Other_Control) c = u'_';
+    return name.left(80);
+}
+
 }

@@ -1,5 +1,6 @@
 #include "ui/paper/paper_view.h"
 
+#include "ui/common/file_name.h"
 #include "ui/common/panels.h"
 #include "ui/paper/look.h"
 #include "ui/paper/page_flow.h"
@@ -105,11 +106,7 @@ QString PaperView::resultText() const { return result_->isHidden() ? QString{} :
 
 QString PaperView::askWhere(const QString& title, const QString& kinds, const QString& suffix)
 {
-    // A name of a file is not to hold what parts folders.
-    QString name = proposedName();
-    for (QChar& c : name)
-        if (c == u'/' || c == u'\\' || c == u':' || c.category() == QChar::Other_Control) c = u'_';
-    return dialogs_.fileToSave(this, title, folder_ % u'/' % name.left(80) % u'.' % suffix, kinds, suffix);
+    return dialogs_.fileToSave(this, title, folder_ % u'/' % ui::fileNameOf(proposedName()) % u'.' % suffix, kinds, suffix);
 }
 
 void PaperView::tell(const QString& path, const std::optional<QString>& why)

@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 
 #include "core/exchange/whole_file.h"
+#include "ui/common/file_name.h"
 #include "ui/paper/charts.h"
 #include "ui/paper/page_flow.h"
 #include "ui/paper/look.h"
@@ -30,7 +31,7 @@ void MainWindow::saveTrends(const QString& kind)
         : kind == QStringLiteral("svg") ? tr("Drawings (*.svg)")
         : kind == QStringLiteral("pdf") ? tr("Pages (*.pdf)")
                                         : tr("Tables (*.csv)");
-    const QString path = dialogs_.fileToSave(this, tr("Save what the charts show"), QDir{proposedFolder()}.filePath(tr("%1 trends").arg(household_->name()) % u'.' % kind), filter, kind);
+    const QString path = dialogs_.fileToSave(this, tr("Save what the charts show"), QDir{proposedFolder()}.filePath(ui::fileNameOf(tr("%1 trends").arg(household_->name())) % u'.' % kind), filter, kind);
     if (path.isEmpty()) return;
     const trends::SeenTrends seen = desk_->trends()->seen();
     const double width = std::max(leastPicture, static_cast<double>(desk_->trends()->width()));

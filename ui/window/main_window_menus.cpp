@@ -60,13 +60,13 @@ void MainWindow::makeActions()
     });
     on(ui::ActionId::exportJournal, [this] {
         if (!household_) return;
-        const QString path = dialogs_.fileToSave(this, tr("Export journal"), proposedFolder() % u'/' % household_->name() % QStringLiteral(".csv"),
+        const QString path = dialogs_.fileToSave(this, tr("Export journal"), proposedFolder() % u'/' % ui::fileNameOf(household_->name()) % QStringLiteral(".csv"),
                                                  tr("Journals (*.csv)"), QStringLiteral("csv"));
         if (!path.isEmpty()) exportFile(path);
     });
     on(ui::ActionId::exportCalendar, [this] {
         if (!household_) return;
-        const QString path = dialogs_.fileToSave(this, tr("Export calendar"), proposedFolder() % u'/' % household_->name() % QStringLiteral(".ics"), tr("Calendars (*.ics)"), QStringLiteral("ics"));
+        const QString path = dialogs_.fileToSave(this, tr("Export calendar"), proposedFolder() % u'/' % ui::fileNameOf(household_->name()) % QStringLiteral(".ics"), tr("Calendars (*.ics)"), QStringLiteral("ics"));
         if (!path.isEmpty()) exportCalendar(path);
     });
     on(ui::ActionId::stackSheet, [this] { showSheet(); });
