@@ -5204,6 +5204,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Ein anderes Programm hat den Eintrag inzwischen geändert. Was es schrieb, blieb, und nichts wurde geschrieben.</translation>
     </message>
+    <message>
+        <source>The estimates could not be made this time. What you record is kept all the same; they are tried again after the next change.</source>
+        <translation>Die Schätzungen konnten diesmal nicht entstehen. Was du einträgst, bleibt trotzdem erhalten; nach der nächsten Änderung wird es wieder versucht.</translation>
+    </message>
 </context>
 <context>
     <name>JournalWords</name>
@@ -14471,6 +14475,14 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Backups of which household?</source>
         <translation>Sicherungskopien von welchem Haushalt?</translation>
+    </message>
+    <message>
+        <source>A copy is being written</source>
+        <translation>Eine Kopie wird geschrieben</translation>
+    </message>
+    <message>
+        <source>It is called off when you go on, and nothing of it is kept.</source>
+        <translation>Sie wird abgebrochen, wenn du weitergehst, und nichts von ihr bleibt.</translation>
     </message>
 </context>
 <context>

@@ -5205,6 +5205,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Otro programa cambió la anotación entretanto. Lo que escribió se conservó, y no se escribió nada.</translation>
     </message>
+    <message>
+        <source>The estimates could not be made this time. What you record is kept all the same; they are tried again after the next change.</source>
+        <translation>Esta vez no se pudieron hacer las estimaciones. Lo que anotas se conserva de todos modos; se intenta de nuevo tras el próximo cambio.</translation>
+    </message>
 </context>
 <context>
     <name>JournalWords</name>
@@ -14472,6 +14476,14 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Backups of which household?</source>
         <translation>¿Copias de seguridad de qué hogar?</translation>
+    </message>
+    <message>
+        <source>A copy is being written</source>
+        <translation>Se está escribiendo una copia</translation>
+    </message>
+    <message>
+        <source>It is called off when you go on, and nothing of it is kept.</source>
+        <translation>Se interrumpe si sigues, y no se conserva nada de ella.</translation>
     </message>
 </context>
 <context>

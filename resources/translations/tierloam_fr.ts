@@ -5204,6 +5204,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Another program has changed the entry meanwhile. What it wrote was kept, and nothing was written.</source>
         <translation>Un autre programme a modifié l’entrée entre-temps. Ce qu’il a écrit a été gardé, et rien n’a été écrit.</translation>
     </message>
+    <message>
+        <source>The estimates could not be made this time. What you record is kept all the same; they are tried again after the next change.</source>
+        <translation>Les estimations n’ont pas pu être faites cette fois. Ce que vous notez est gardé tout de même&#xa0;; un nouvel essai suit la prochaine modification.</translation>
+    </message>
 </context>
 <context>
     <name>JournalWords</name>
@@ -14471,6 +14475,14 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Backups of which household?</source>
         <translation>Sauvegardes de quel foyer&#xa0;?</translation>
+    </message>
+    <message>
+        <source>A copy is being written</source>
+        <translation>Une copie est en cours d’écriture</translation>
+    </message>
+    <message>
+        <source>It is called off when you go on, and nothing of it is kept.</source>
+        <translation>Elle est interrompue si vous continuez, et rien n’en est conservé.</translation>
     </message>
 </context>
 <context>
