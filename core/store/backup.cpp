@@ -110,9 +110,12 @@ std::vector<Backup> backupsIn(const QString& folder)
         // As if of UTC: the name says what a clock showed, and a clock may show what this place or this year has not (an hour that spring skips).
         // Only the order and the day count.
         const QString showed = match.captured(1);
-        const QDateTime made{QDate::fromString(showed.left(10), QStringLiteral("yyyy-MM-dd")), QTime::fromString(showed.mid(11), QStringLiteral("HHmmss")), Qt::UTC};
+        const QDate day = QDate::fromString(showed.left(10), QStringLiteral("yyyy-MM-dd"));
+        const QTime time = QTime::fromString(showed.mid(11), QStringLiteral("HHmmss"));
+        if (!day.isValid() || !time.isValid()) continue; // a QDateTime takes midnight for a time that is none
+        const QDateTime made{day, time, Qt::UTC};
         const auto kind = std::ranges::find(kindWords, match.captured(2));
-        if (made.isValid() && kind != kindWords.end()) found.push_back({file.absoluteFilePath(), made, static_cast<BackupKind>(kind - kindWords.begin())});
+        if (kind != kindWords.end()) found.push_back({file.absoluteFilePath(), made, static_cast<BackupKind>(kind - kindWords.begin())});
     }
     std::ranges::sort(found, [](const Backup& a, const Backup& b) { return std::tie(a.made, a.path) > std::tie(b.made, b.path); });
     return found;

@@ -55,7 +55,7 @@ TEST(Crew, WaitsForTheOthersBeforeItThrows)
 /// Several stacks at once, each by a thread of its own.
 TEST(Reckon, WhatIsThrownInAHelpingThreadReachesTheCaller)
 {
-    tests::MadeUp made = tests::makeHousehold(0x51, 2, {}, {}, 120);
+    tests::MadeUp made = tests::makeHousehold(0x9a7d, 2, {}, {}, 400);
     journal::Entries all = made.entries;
     for (journal::Entry each : made.entries) {
         each.stack += " too";

@@ -32,7 +32,7 @@ TEST(Drained, IsAllThatCameOutOfTheSump)
 /// The week's estimate holds the water of a flush; so what was measured is compared with it as it came out.
 TEST(Drained, TheEstimateHoldsWhatAFlushPours)
 {
-    const tests::MadeUp made = tests::makeHousehold(0x51, 2, {}, {}, 120);
+    const tests::MadeUp made = tests::makeHousehold(0x9a7d, 2, {}, {}, 400);
     Options options;
     options.asOf = made.asOf;
     options.members = 48;
