@@ -10,6 +10,7 @@
 
 class QAction;
 class QComboBox;
+class QKeyEvent;
 class QLabel;
 class QLineEdit;
 class QMenu;
@@ -49,6 +50,7 @@ public:
     void choose(journal::EntryId id);
     /// Something was typed into the editor that has not been saved.
     bool editing() const;
+    bool isFormOpen() const { return editor_ != nullptr || series_ != nullptr; }
 
 public Q_SLOTS:
     void find();
@@ -66,6 +68,8 @@ Q_SIGNALS:
     void photosWanted(qint64 entryId);
     /// What stands in the way of a deletion, in words; stays until it is dismissed.
     void refused(const QString& why);
+    /// A form below the table has come up, or is gone.
+    void formShown(bool shown);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -79,6 +83,7 @@ private:
     void buildColumns();
     void showSeries(EntrySeries* series);
     bool keepsTyped();
+    bool moveWithCtrl(const QKeyEvent& key);
     void takeJournal();
     QItemSelection rowsOf(const std::vector<journal::EntryId>& ids) const;
     void fillStacks();
