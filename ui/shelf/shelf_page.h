@@ -66,6 +66,7 @@ public:
     /// What a tray (a slot), the sump (0) or the whole stack (nullopt) is and what can be done to it; false as above.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();
+    bool isFormOpen() const;
     /// Asked before a form for a new stack that was begun is given up; it has some eighteen fields.
     void setMayThrowAway(std::function<bool()> ask) { mayThrowAway_ = std::move(ask); }
     /// Puts a stack where `place` others stand before it; the order is kept with the household.
@@ -74,6 +75,8 @@ public:
     bool closePanel(bool force = false);
     void showDay(Day day);
     void chooseStack(const QString& stack);
+    /// Puts the focus on the drawing of the chosen stack, or the first; on what is open in place, where its form or panel has it.
+    void focusStack();
     /// Draws now what would be drawn when the page is next shown; for portraits and tests.
     void refreshNow();
 
@@ -81,6 +84,10 @@ Q_SIGNALS:
     /// An act of the usual amount was recorded at one click, without a form and what it says.
     void usualRecorded(tierloam::forms::FormKind kind);
     void currentStackChanged(const QString& stack);
+    /// A form has come up in place, or is gone; a panel is none.
+    void formShown(bool shown);
+    /// Nothing was written down, since no stack had been chosen; in words.
+    void stackNeeded(const QString& why);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -99,6 +106,8 @@ private:
     void makeActions();
     void enableActions();
     void act(ui::ActionId id);
+    bool asksForStack();
+    void followFocus(const QWidget* from, const QWidget* to);
     bool formBegun() const;
     void showForm(QWidget* form);
     int aroundHeight() const;
@@ -117,6 +126,7 @@ private:
     Day shown_{};
     bool followsToday_ = true;      ///< the slider is at its end
     bool stale_ = true;
+    bool focusTaken_ = false;       ///< from the form that is open, when its fields were disabled for the write
     std::function<bool()> mayThrowAway_;
     std::map<ui::ActionId, QAction*> actions_;
     std::map<household::Ticket, QString> asked_; ///< one-click records on their way, by what they are called

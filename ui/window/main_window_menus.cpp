@@ -84,7 +84,11 @@ void MainWindow::makeActions()
     on(ui::ActionId::recordOther, [this] { if (desk_) desk_->recordOther(); });
     on(ui::ActionId::whatIsWrong, [this] { if (desk_) desk_->showSymptoms(); });
     on(ui::ActionId::guidedHarvest, [this] { if (desk_) desk_->showHarvest(); });
-    on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
+    on(ui::ActionId::pageShelf, [this] {
+        if (!desk_) return;
+        desk_->showPage(Desk::Page::shelf);
+        desk_->shelf()->focusStack();
+    });
     on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
     on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
     on(ui::ActionId::pageRotation, [this] { if (desk_) desk_->showPage(Desk::Page::rotation); });
