@@ -180,32 +180,12 @@
         <translation>A&amp;blassen…</translation>
     </message>
     <message>
-        <source>F&amp;lush the sump…</source>
-        <translation>Auffangschale durchs&amp;pülen…</translation>
-    </message>
-    <message>
-        <source>Lift the &amp;bottom tray to the top…</source>
-        <translation>&amp;Unterste Etage nach oben heben…</translation>
-    </message>
-    <message>
-        <source>Take the cas&amp;tings…</source>
-        <translation>&amp;Humus nehmen…</translation>
-    </message>
-    <message>
         <source>Add a tra&amp;y…</source>
         <translation>&amp;Etage hinzufügen…</translation>
     </message>
     <message>
         <source>Add beddin&amp;g…</source>
         <translation>Einst&amp;reu hinzufügen…</translation>
-    </message>
-    <message>
-        <source>L&amp;oosen the drying castings</source>
-        <translation>Trocknenden Humus &amp;lockern</translation>
-    </message>
-    <message>
-        <source>Loo&amp;k into a tray…</source>
-        <translation>&amp;In eine Etage schauen…</translation>
     </message>
     <message>
         <source>We&amp;igh worms…</source>
@@ -220,36 +200,12 @@
         <translation>Etage wie&amp;gen…</translation>
     </message>
     <message>
-        <source>Reading&amp;s…</source>
-        <translation>&amp;Messwerte…</translation>
-    </message>
-    <message>
         <source>&amp;Put worms in…</source>
         <translation>Würmer ein&amp;setzen…</translation>
     </message>
     <message>
-        <source>Take worms &amp;away…</source>
-        <translation>Würmer entne&amp;hmen…</translation>
-    </message>
-    <message>
-        <source>&amp;Move worms to another stack…</source>
-        <translation>Würmer in anderen Stapel &amp;umsetzen…</translation>
-    </message>
-    <message>
-        <source>Routi&amp;nes…</source>
-        <translation>&amp;Gewohnheiten…</translation>
-    </message>
-    <message>
-        <source>Something o&amp;dd…</source>
-        <translation>Etwas &amp;Auffälliges…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>&amp;Notiz…</translation>
-    </message>
-    <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
-        <translation>Au&amp;fbau des Stapels ändern…</translation>
     </message>
     <message>
         <source>Retire the stack…</source>
@@ -622,6 +578,50 @@
     <message>
         <source>What would raise it?</source>
         <translation>Was würde es erhöhen?</translation>
+    </message>
+    <message>
+        <source>F&amp;lush…</source>
+        <translation>D&amp;urchspülen…</translation>
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray…</source>
+        <translation>Unterste Etage &amp;heben…</translation>
+    </message>
+    <message>
+        <source>Ha&amp;rvest…</source>
+        <translation>&amp;Ernten…</translation>
+    </message>
+    <message>
+        <source>L&amp;oosen the castings</source>
+        <translation>Humus &amp;lockern</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k a tray…</source>
+        <translation>In eine Etage s&amp;chauen…</translation>
+    </message>
+    <message>
+        <source>Readin&amp;g…</source>
+        <translation>&amp;Messwert…</translation>
+    </message>
+    <message>
+        <source>T&amp;ake worms out…</source>
+        <translation>Würmer en&amp;tnehmen…</translation>
+    </message>
+    <message>
+        <source>&amp;Move worms…</source>
+        <translation>Würmer &amp;umsetzen…</translation>
+    </message>
+    <message>
+        <source>U&amp;nwritten routine…</source>
+        <translation>Ungeschriebene &amp;Gewohnheit…</translation>
+    </message>
+    <message>
+        <source>Somet&amp;hing happened…</source>
+        <translation>Etwas ist ge&amp;schehen…</translation>
+    </message>
+    <message>
+        <source>&amp;Change the stack…</source>
+        <translation>Stapel än&amp;dern…</translation>
     </message>
 </context>
 <context>
@@ -7736,11 +7736,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
-        <source>today %1</source>
-        <comment>food that is borne at most</comment>
-        <translation>heute %1</translation>
-    </message>
-    <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
         <translation>Trägt für heute mit einem Klick ein: %1 %2 und %3 Papier darüber</translation>
     </message>
@@ -7768,6 +7763,42 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
         <translation>Hier ist keine Fütterung üblich: %1 erhält die Würmer, höchstens %2 wird vertragen.</translation>
+    </message>
+    <message>
+        <source>Feed…</source>
+        <translation>Füttern…</translation>
+    </message>
+    <message>
+        <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
+        <translation>Unter den Rand der gefütterten Etage passt nichts mehr, mit der Abdeckung darüber.</translation>
+    </message>
+    <message>
+        <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
+        <translation>Nur %1 der üblichen %2 passen unter den Rand der gefütterten Etage, mit der Abdeckung darüber.</translation>
+    </message>
+    <message>
+        <source>%1 The form records what was given all the same.</source>
+        <translation>%1 Das Formular schreibt auf, was dennoch gegeben wurde.</translation>
+    </message>
+    <message>
+        <source>nothing fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation>nichts passt mehr</translation>
+    </message>
+    <message>
+        <source>no more fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation>mehr passt nicht</translation>
+    </message>
+    <message>
+        <source>Feed %1 today</source>
+        <comment>a button: what is borne today, less than usual</comment>
+        <translation>Heute %1 füttern</translation>
+    </message>
+    <message>
+        <source>could take %1 today</source>
+        <comment>food that is borne at most</comment>
+        <translation>verträgt heute %1</translation>
     </message>
 </context>
 <context>
@@ -8011,10 +8042,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>new</source>
         <comment>a tray without castings</comment>
         <translation>neu</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -9887,8 +9914,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Vom %1 bis %2 gibt es nichts zu zeigen.</translation>
     </message>
     <message>
-        <source>Forecast for %1: %2.</source>
-        <translation>Voraussicht für den %1: %2.</translation>
+        <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
+        <translation>Vorhersage für %1, gefüttert wie üblich, keine Etage gehoben: %2.</translation>
     </message>
 </context>
 <context>
@@ -13284,6 +13311,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Place of %1 on the shelf</source>
         <translation>Platz von %1 im Regal</translation>
     </message>
+    <message>
+        <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
+        <translation>Kein Stapel war gewählt, und noch ist nichts aufgeschrieben. %1 hat jetzt den Fokus: für ihn noch einmal drücken, oder mit Links und Rechts zu einem anderen gehen.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -13365,16 +13396,16 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Schätzung mit 90-%-Bereich</translation>
     </message>
     <message>
-        <source>forecast, with care as usual</source>
-        <translation>Vorhersage, bei üblicher Pflege</translation>
-    </message>
-    <message>
         <source>with the change that is tried</source>
         <translation>mit der durchgespielten Änderung</translation>
     </message>
     <message>
         <source>expected yield and its 90 % range</source>
         <translation>erwarteter Ertrag mit 90-%-Bereich</translation>
+    </message>
+    <message>
+        <source>forecast: fed as usual, no tray lifted</source>
+        <translation>Vorhersage: gefüttert wie üblich, keine Etage gehoben</translation>
     </message>
 </context>
 <context>
@@ -13918,6 +13949,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Caution: %1</source>
         <translation>Warnhinweis: %1</translation>
     </message>
+    <message>
+        <source>Saved %1: %2</source>
+        <comment>time of day, what was done and to which stack</comment>
+        <translation>Gesichert %1: %2</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation>Liegt in %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueList</name>
@@ -14221,10 +14261,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Name des Haushalts</translation>
     </message>
     <message>
-        <source>Name:</source>
-        <translation>Name:</translation>
-    </message>
-    <message>
         <source>%1 – Tierloam</source>
         <translation>%1 – Tierloam</translation>
     </message>
@@ -14471,6 +14507,46 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Backups of which household?</source>
         <translation>Sicherungskopien von welchem Haushalt?</translation>
+    </message>
+    <message>
+        <source>It is kept in %1. Its name:</source>
+        <translation>Er liegt in %1. Sein Name:</translation>
+    </message>
+    <message>
+        <source>&amp;Feed and cover</source>
+        <translation>&amp;Füttern und abdecken</translation>
+    </message>
+    <message>
+        <source>&amp;Water and drain</source>
+        <translation>&amp;Gießen und ablassen</translation>
+    </message>
+    <message>
+        <source>&amp;Trays and castings</source>
+        <translation>&amp;Etagen und Humus</translation>
+    </message>
+    <message>
+        <source>&amp;Look and measure</source>
+        <translation>&amp;Schauen und messen</translation>
+    </message>
+    <message>
+        <source>W&amp;orms</source>
+        <translation>Wü&amp;rmer</translation>
+    </message>
+    <message>
+        <source>&amp;Notes and routines</source>
+        <translation>&amp;Notizen und Gewohnheiten</translation>
+    </message>
+    <message>
+        <source>Set-&amp;up and place</source>
+        <translation>A&amp;ufbau und Platz</translation>
+    </message>
+    <message>
+        <source>&amp;Day shown</source>
+        <translation>Gezeigter &amp;Tag</translation>
+    </message>
+    <message>
+        <source>Copies and &amp;backups</source>
+        <translation>&amp;Kopien und SicherungenKopien und Sicherungskopien</translation>
     </message>
 </context>
 <context>

@@ -180,32 +180,12 @@
         <translation>Dr&amp;enar…</translation>
     </message>
     <message>
-        <source>F&amp;lush the sump…</source>
-        <translation>Enj&amp;uagar el depósito…</translation>
-    </message>
-    <message>
-        <source>Lift the &amp;bottom tray to the top…</source>
-        <translation>Subir la &amp;bandeja inferior…</translation>
-    </message>
-    <message>
-        <source>Take the cas&amp;tings…</source>
-        <translation>Retirar el &amp;humus…</translation>
-    </message>
-    <message>
         <source>Add a tra&amp;y…</source>
         <translation>Añadir una bande&amp;ja…</translation>
     </message>
     <message>
         <source>Add beddin&amp;g…</source>
         <translation>Añadir cam&amp;a…</translation>
-    </message>
-    <message>
-        <source>L&amp;oosen the drying castings</source>
-        <translation>A&amp;flojar el humus en secado</translation>
-    </message>
-    <message>
-        <source>Loo&amp;k into a tray…</source>
-        <translation>M&amp;irar en una bandeja…</translation>
     </message>
     <message>
         <source>We&amp;igh worms…</source>
@@ -220,36 +200,12 @@
         <translation>Pesar una ban&amp;deja…</translation>
     </message>
     <message>
-        <source>Reading&amp;s…</source>
-        <translation>&amp;Lecturas…</translation>
-    </message>
-    <message>
         <source>&amp;Put worms in…</source>
         <translation>&amp;Meter lombrices…</translation>
     </message>
     <message>
-        <source>Take worms &amp;away…</source>
-        <translation>&amp;Sacar lombrices…</translation>
-    </message>
-    <message>
-        <source>&amp;Move worms to another stack…</source>
-        <translation>Pasar lombrices a &amp;otra torre…</translation>
-    </message>
-    <message>
-        <source>Routi&amp;nes…</source>
-        <translation>R&amp;utinas…</translation>
-    </message>
-    <message>
-        <source>Something o&amp;dd…</source>
-        <translation>Algo e&amp;xtraño…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>&amp;Nota…</translation>
-    </message>
-    <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
-        <translation>Cambiar los da&amp;tos de la torre…</translation>
     </message>
     <message>
         <source>Retire the stack…</source>
@@ -622,6 +578,50 @@
     <message>
         <source>What would raise it?</source>
         <translation>¿Qué la aumentaría?</translation>
+    </message>
+    <message>
+        <source>F&amp;lush…</source>
+        <translation>&amp;Enjuagar…</translation>
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray…</source>
+        <translation>Su&amp;bir la bandeja inferior…</translation>
+    </message>
+    <message>
+        <source>Ha&amp;rvest…</source>
+        <translation>&amp;Cosecha…</translation>
+    </message>
+    <message>
+        <source>L&amp;oosen the castings</source>
+        <translation>A&amp;flojar el humus</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k a tray…</source>
+        <translation>Mirar una ban&amp;deja…</translation>
+    </message>
+    <message>
+        <source>Readin&amp;g…</source>
+        <translation>&amp;Lectura…</translation>
+    </message>
+    <message>
+        <source>T&amp;ake worms out…</source>
+        <translation>&amp;Sacar lombrices…</translation>
+    </message>
+    <message>
+        <source>&amp;Move worms…</source>
+        <translation>&amp;Pasar lombrices…</translation>
+    </message>
+    <message>
+        <source>U&amp;nwritten routine…</source>
+        <translation>&amp;Rutina sin anotar…</translation>
+    </message>
+    <message>
+        <source>Somet&amp;hing happened…</source>
+        <translation>P&amp;asó algo…</translation>
+    </message>
+    <message>
+        <source>&amp;Change the stack…</source>
+        <translation>&amp;Cambiar la torre…</translation>
     </message>
 </context>
 <context>
@@ -7737,11 +7737,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Lo máximo que se tolera esta semana: la mitad del peso de las lombrices al día, y pesan unos %1.</translation>
     </message>
     <message>
-        <source>today %1</source>
-        <comment>food that is borne at most</comment>
-        <translation>hoy %1</translation>
-    </message>
-    <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
         <translation>Anota para hoy, con un clic: %1 %2, y %3 de papel encima</translation>
     </message>
@@ -7769,6 +7764,42 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
         <translation>Aquí no hay aporte habitual: %1 mantiene a las lombrices, se tolera %2 como máximo.</translation>
+    </message>
+    <message>
+        <source>Feed…</source>
+        <translation>Alimentar…</translation>
+    </message>
+    <message>
+        <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
+        <translation>Ya no cabe nada bajo el borde de la bandeja que se alimenta, con su capa encima.</translation>
+    </message>
+    <message>
+        <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
+        <translation>Solo %1 de los %2 habituales caben bajo el borde de la bandeja que se alimenta, con la capa encima.</translation>
+    </message>
+    <message>
+        <source>%1 The form records what was given all the same.</source>
+        <translation>%1 El formulario anota lo que se dio de todos modos.</translation>
+    </message>
+    <message>
+        <source>nothing fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation>no cabe nada</translation>
+    </message>
+    <message>
+        <source>no more fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation>no cabe más</translation>
+    </message>
+    <message>
+        <source>Feed %1 today</source>
+        <comment>a button: what is borne today, less than usual</comment>
+        <translation>Dar %1 hoy</translation>
+    </message>
+    <message>
+        <source>could take %1 today</source>
+        <comment>food that is borne at most</comment>
+        <translation>admite %1 hoy</translation>
     </message>
 </context>
 <context>
@@ -8012,10 +8043,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>new</source>
         <comment>a tray without castings</comment>
         <translation>nueva</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -9888,8 +9915,8 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Del %1 al %2 no hay nada que mostrar.</translation>
     </message>
     <message>
-        <source>Forecast for %1: %2.</source>
-        <translation>Previsión para el %1: %2.</translation>
+        <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
+        <translation>Previsión para el %1, alimentada como siempre, sin subir ninguna bandeja: %2.</translation>
     </message>
 </context>
 <context>
@@ -13285,6 +13312,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Place of %1 on the shelf</source>
         <translation>Lugar de %1 en el estante</translation>
     </message>
+    <message>
+        <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
+        <translation>No había ninguna torre elegida y aún no se ha anotado nada. %1 tiene ahora el foco: pulsa otra vez para ella, o ve a otra con Izquierda y Derecha.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -13366,16 +13397,16 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>estimación y su intervalo del 90&#xa0;%</translation>
     </message>
     <message>
-        <source>forecast, with care as usual</source>
-        <translation>previsión, con el cuidado habitual</translation>
-    </message>
-    <message>
         <source>with the change that is tried</source>
         <translation>con el cambio que se prueba</translation>
     </message>
     <message>
         <source>expected yield and its 90 % range</source>
         <translation>rendimiento esperado y su intervalo del 90 %</translation>
+    </message>
+    <message>
+        <source>forecast: fed as usual, no tray lifted</source>
+        <translation>previsión: alimentada como siempre, sin subir bandejas</translation>
     </message>
 </context>
 <context>
@@ -13919,6 +13950,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Caution: %1</source>
         <translation>Precaución: %1</translation>
     </message>
+    <message>
+        <source>Saved %1: %2</source>
+        <comment>time of day, what was done and to which stack</comment>
+        <translation>Guardado %1: %2</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation>Está en %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueList</name>
@@ -14222,10 +14262,6 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <translation>Nombre del hogar</translation>
     </message>
     <message>
-        <source>Name:</source>
-        <translation>Nombre:</translation>
-    </message>
-    <message>
         <source>%1 – Tierloam</source>
         <translation>%1 – Tierloam</translation>
     </message>
@@ -14472,6 +14508,46 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Backups of which household?</source>
         <translation>¿Copias de seguridad de qué hogar?</translation>
+    </message>
+    <message>
+        <source>It is kept in %1. Its name:</source>
+        <translation>Está en %1. Su nombre:</translation>
+    </message>
+    <message>
+        <source>&amp;Feed and cover</source>
+        <translation>&amp;Alimentar y cubrir</translation>
+    </message>
+    <message>
+        <source>&amp;Water and drain</source>
+        <translation>&amp;Regar y drenar</translation>
+    </message>
+    <message>
+        <source>&amp;Trays and castings</source>
+        <translation>&amp;Bandejas y humus</translation>
+    </message>
+    <message>
+        <source>&amp;Look and measure</source>
+        <translation>&amp;Mirar y medir</translation>
+    </message>
+    <message>
+        <source>W&amp;orms</source>
+        <translation>&amp;Lombrices</translation>
+    </message>
+    <message>
+        <source>&amp;Notes and routines</source>
+        <translation>&amp;Notas y rutinas</translation>
+    </message>
+    <message>
+        <source>Set-&amp;up and place</source>
+        <translation>M&amp;ontaje y lugar</translation>
+    </message>
+    <message>
+        <source>&amp;Day shown</source>
+        <translation>&amp;Día mostrado</translation>
+    </message>
+    <message>
+        <source>Copies and &amp;backups</source>
+        <translation>C&amp;opias y copias de seguridadCopias y respaldo</translation>
     </message>
 </context>
 <context>

@@ -180,32 +180,12 @@
         <translation>V&amp;idanger…</translation>
     </message>
     <message>
-        <source>F&amp;lush the sump…</source>
-        <translation>Rincer le &amp;bac…</translation>
-    </message>
-    <message>
-        <source>Lift the &amp;bottom tray to the top…</source>
-        <translation>&amp;Monter le plateau du bas…</translation>
-    </message>
-    <message>
-        <source>Take the cas&amp;tings…</source>
-        <translation>&amp;Prélever le lombricompost…</translation>
-    </message>
-    <message>
         <source>Add a tra&amp;y…</source>
         <translation>A&amp;jouter un plateau…</translation>
     </message>
     <message>
         <source>Add beddin&amp;g…</source>
         <translation>Ajouter de la &amp;litière…</translation>
-    </message>
-    <message>
-        <source>L&amp;oosen the drying castings</source>
-        <translation>Aérer le lombricompost en &amp;séchage</translation>
-    </message>
-    <message>
-        <source>Loo&amp;k into a tray…</source>
-        <translation>Regar&amp;der dans un plateau…</translation>
     </message>
     <message>
         <source>We&amp;igh worms…</source>
@@ -220,36 +200,12 @@
         <translation>Peser un plat&amp;eau…</translation>
     </message>
     <message>
-        <source>Reading&amp;s…</source>
-        <translation>Mes&amp;ures…</translation>
-    </message>
-    <message>
         <source>&amp;Put worms in…</source>
         <translation>Me&amp;ttre des vers…</translation>
     </message>
     <message>
-        <source>Take worms &amp;away…</source>
-        <translation>Ret&amp;irer des vers…</translation>
-    </message>
-    <message>
-        <source>&amp;Move worms to another stack…</source>
-        <translation>Passer des &amp;vers dans une autre pile…</translation>
-    </message>
-    <message>
-        <source>Routi&amp;nes…</source>
-        <translation>&amp;Habitudes…</translation>
-    </message>
-    <message>
-        <source>Something o&amp;dd…</source>
-        <translation>&amp;Quelque chose d’étrange…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>&amp;Note…</translation>
-    </message>
-    <message>
-        <source>&amp;Change the stack&apos;s set-up…</source>
-        <translation>Modi&amp;fier les données de la pile…</translation>
     </message>
     <message>
         <source>Retire the stack…</source>
@@ -622,6 +578,50 @@
     <message>
         <source>What would raise it?</source>
         <translation>Qu’est-ce qui l’augmenterait&#xa0;?</translation>
+    </message>
+    <message>
+        <source>F&amp;lush…</source>
+        <translation>R&amp;incer…</translation>
+    </message>
+    <message>
+        <source>Lift the &amp;bottom tray…</source>
+        <translation>Monter le plateau du &amp;bas…</translation>
+    </message>
+    <message>
+        <source>Ha&amp;rvest…</source>
+        <translation>&amp;Récolte…</translation>
+    </message>
+    <message>
+        <source>L&amp;oosen the castings</source>
+        <translation>Aé&amp;rer le lombricompost</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k a tray…</source>
+        <translation>Re&amp;garder un plateau…</translation>
+    </message>
+    <message>
+        <source>Readin&amp;g…</source>
+        <translation>&amp;Mesure…</translation>
+    </message>
+    <message>
+        <source>T&amp;ake worms out…</source>
+        <translation>&amp;Retirer des vers…</translation>
+    </message>
+    <message>
+        <source>&amp;Move worms…</source>
+        <translation>&amp;Passer des vers…</translation>
+    </message>
+    <message>
+        <source>U&amp;nwritten routine…</source>
+        <translation>&amp;Habitude non notée…</translation>
+    </message>
+    <message>
+        <source>Somet&amp;hing happened…</source>
+        <translation>&amp;Quelque chose s’est passé…</translation>
+    </message>
+    <message>
+        <source>&amp;Change the stack…</source>
+        <translation>&amp;Modifier la pile…</translation>
     </message>
 </context>
 <context>
@@ -7736,11 +7736,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Le maximum supporté cette semaine&#xa0;: la moitié du poids des vers par jour, et ils pèsent environ %1.</translation>
     </message>
     <message>
-        <source>today %1</source>
-        <comment>food that is borne at most</comment>
-        <translation>auj. %1</translation>
-    </message>
-    <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
         <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 %2, et %3 de papier par-dessus</translation>
     </message>
@@ -7768,6 +7763,42 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
         <translation>Aucun apport n’est habituel ici&#xa0;: %1 suffit aux vers, %2 au plus est supporté.</translation>
+    </message>
+    <message>
+        <source>Feed…</source>
+        <translation>Nourrir…</translation>
+    </message>
+    <message>
+        <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
+        <translation>Plus rien ne tient sous le bord du plateau nourri, avec sa couverture par-dessus.</translation>
+    </message>
+    <message>
+        <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
+        <translation>Seuls %1 des %2 habituels tiennent sous le bord du plateau nourri, avec la couverture par-dessus.</translation>
+    </message>
+    <message>
+        <source>%1 The form records what was given all the same.</source>
+        <translation>%1 Le formulaire note ce qui a été donné malgré tout.</translation>
+    </message>
+    <message>
+        <source>nothing fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation>plus rien ne tient</translation>
+    </message>
+    <message>
+        <source>no more fits</source>
+        <comment>beside the feeding button: under the rim of the tray</comment>
+        <translation>pas davantage</translation>
+    </message>
+    <message>
+        <source>Feed %1 today</source>
+        <comment>a button: what is borne today, less than usual</comment>
+        <translation>Nourrir %1 ce jour</translation>
+    </message>
+    <message>
+        <source>could take %1 today</source>
+        <comment>food that is borne at most</comment>
+        <translation>peut prendre %1 ce jour</translation>
     </message>
 </context>
 <context>
@@ -8011,10 +8042,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>new</source>
         <comment>a tray without castings</comment>
         <translation>neuf</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Tray, batch %1</source>
@@ -9887,8 +9914,8 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Du %1 au %2, il n’y a rien à montrer.</translation>
     </message>
     <message>
-        <source>Forecast for %1: %2.</source>
-        <translation>Prévision pour le %1&#xa0;: %2.</translation>
+        <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
+        <translation>Prévision pour le %1, nourrie comme d’habitude, aucun plateau monté&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -13284,6 +13311,10 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Place of %1 on the shelf</source>
         <translation>Place de %1 sur l’étagère</translation>
     </message>
+    <message>
+        <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
+        <translation>Aucune pile n’était choisie, et rien n’est encore noté. %1 a maintenant le focus&#xa0;: appuyez de nouveau pour elle, ou passez à une autre avec Gauche et Droite.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -13365,16 +13396,16 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>estimation et sa plage à 90&#xa0;%</translation>
     </message>
     <message>
-        <source>forecast, with care as usual</source>
-        <translation>prévision, avec les soins habituels</translation>
-    </message>
-    <message>
         <source>with the change that is tried</source>
         <translation>avec le changement essayé</translation>
     </message>
     <message>
         <source>expected yield and its 90 % range</source>
         <translation>rendement attendu et son intervalle à 90 %</translation>
+    </message>
+    <message>
+        <source>forecast: fed as usual, no tray lifted</source>
+        <translation>prévision&#xa0;: nourrie comme d’habitude, aucun plateau monté</translation>
     </message>
 </context>
 <context>
@@ -13918,6 +13949,15 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>Caution: %1</source>
         <translation>Précaution&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Saved %1: %2</source>
+        <comment>time of day, what was done and to which stack</comment>
+        <translation>Enregistré à %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation>Conservé dans %1</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::window::DueList</name>
@@ -14221,10 +14261,6 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <translation>Nom du foyer</translation>
     </message>
     <message>
-        <source>Name:</source>
-        <translation>Nom&#xa0;:</translation>
-    </message>
-    <message>
         <source>%1 – Tierloam</source>
         <translation>%1 – Tierloam</translation>
     </message>
@@ -14471,6 +14507,46 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
     <message>
         <source>Backups of which household?</source>
         <translation>Sauvegardes de quel foyer&#xa0;?</translation>
+    </message>
+    <message>
+        <source>It is kept in %1. Its name:</source>
+        <translation>Il est conservé dans %1. Son nom&#xa0;:</translation>
+    </message>
+    <message>
+        <source>&amp;Feed and cover</source>
+        <translation>&amp;Nourrir et couvrir</translation>
+    </message>
+    <message>
+        <source>&amp;Water and drain</source>
+        <translation>&amp;Arroser et vidanger</translation>
+    </message>
+    <message>
+        <source>&amp;Trays and castings</source>
+        <translation>&amp;Plateaux et lombricompost</translation>
+    </message>
+    <message>
+        <source>&amp;Look and measure</source>
+        <translation>&amp;Regarder et mesurer</translation>
+    </message>
+    <message>
+        <source>W&amp;orms</source>
+        <translation>&amp;Vers</translation>
+    </message>
+    <message>
+        <source>&amp;Notes and routines</source>
+        <translation>N&amp;otes et habitudes</translation>
+    </message>
+    <message>
+        <source>Set-&amp;up and place</source>
+        <translation>Mon&amp;tage et place</translation>
+    </message>
+    <message>
+        <source>&amp;Day shown</source>
+        <translation>&amp;Jour affiché</translation>
+    </message>
+    <message>
+        <source>Copies and &amp;backups</source>
+        <translation>Copies et sau&amp;vegardes</translation>
     </message>
 </context>
 <context>
