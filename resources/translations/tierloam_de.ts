@@ -581,47 +581,47 @@
     </message>
     <message>
         <source>F&amp;lush…</source>
-        <translation type="unfinished" />
+        <translation>D&amp;urchspülen…</translation>
     </message>
     <message>
         <source>Lift the &amp;bottom tray…</source>
-        <translation type="unfinished" />
+        <translation>Unterste Etage &amp;heben…</translation>
     </message>
     <message>
         <source>Ha&amp;rvest…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Ernten…</translation>
     </message>
     <message>
         <source>L&amp;oosen the castings</source>
-        <translation type="unfinished" />
+        <translation>Humus &amp;lockern</translation>
     </message>
     <message>
         <source>Chec&amp;k a tray…</source>
-        <translation type="unfinished" />
+        <translation>In eine Etage s&amp;chauen…</translation>
     </message>
     <message>
         <source>Readin&amp;g…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Messwert…</translation>
     </message>
     <message>
         <source>T&amp;ake worms out…</source>
-        <translation type="unfinished" />
+        <translation>Würmer en&amp;tnehmen…</translation>
     </message>
     <message>
         <source>&amp;Move worms…</source>
-        <translation type="unfinished" />
+        <translation>Würmer &amp;umsetzen…</translation>
     </message>
     <message>
         <source>U&amp;nwritten routine…</source>
-        <translation type="unfinished" />
+        <translation>Ungeschriebene &amp;Gewohnheit…</translation>
     </message>
     <message>
         <source>Somet&amp;hing happened…</source>
-        <translation type="unfinished" />
+        <translation>Etwas ist ge&amp;schehen…</translation>
     </message>
     <message>
         <source>&amp;Change the stack…</source>
-        <translation type="unfinished" />
+        <translation>Stapel än&amp;dern…</translation>
     </message>
 </context>
 <context>
@@ -8067,39 +8067,39 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>Feed…</source>
-        <translation type="unfinished" />
+        <translation>Füttern…</translation>
     </message>
     <message>
         <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
-        <translation type="unfinished" />
+        <translation>Unter den Rand der gefütterten Etage passt nichts mehr, mit der Abdeckung darüber.</translation>
     </message>
     <message>
         <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
-        <translation type="unfinished" />
+        <translation>Nur %1 der üblichen %2 passen unter den Rand der gefütterten Etage, mit der Abdeckung darüber.</translation>
     </message>
     <message>
         <source>%1 The form records what was given all the same.</source>
-        <translation type="unfinished" />
+        <translation>%1 Das Formular schreibt auf, was dennoch gegeben wurde.</translation>
     </message>
     <message>
         <source>nothing fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation type="unfinished" />
+        <translation>nichts passt mehr</translation>
     </message>
     <message>
         <source>no more fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation type="unfinished" />
+        <translation>mehr passt nicht</translation>
     </message>
     <message>
         <source>Feed %1 today</source>
         <comment>a button: what is borne today, less than usual</comment>
-        <translation type="unfinished" />
+        <translation>Heute %1 füttern</translation>
     </message>
     <message>
         <source>could take %1 today</source>
         <comment>food that is borne at most</comment>
-        <translation type="unfinished" />
+        <translation>verträgt heute %1</translation>
     </message>
 </context>
 <context>
@@ -10248,6 +10248,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Forecast for %1: %2.</source>
         <translation>Voraussicht für den %1: %2.</translation>
+    </message>
+<message>
+        <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
+        <translation>Vorhersage für %1, gefüttert wie üblich, keine Etage gehoben: %2.</translation>
     </message>
 </context>
 <context>
@@ -13567,6 +13571,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Place of %1 on the shelf</source>
         <translation>Platz von %1 im Regal</translation>
     </message>
+<message>
+        <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
+        <translation>Kein Stapel war gewählt, und noch ist nichts aufgeschrieben. %1 hat jetzt den Fokus: für ihn noch einmal drücken, oder mit Links und Rechts zu einem anderen gehen.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -13658,6 +13666,10 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>expected yield and its 90 % range</source>
         <translation>erwarteter Ertrag mit 90-%-Bereich</translation>
+    </message>
+<message>
+        <source>forecast: fed as usual, no tray lifted</source>
+        <translation>Vorhersage: gefüttert wie üblich, keine Etage gehoben</translation>
     </message>
 </context>
 <context>
@@ -14220,6 +14232,15 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>Caution: %1</source>
         <translation>Warnhinweis: %1</translation>
+    </message>
+<message>
+        <source>Saved %1: %2</source>
+        <comment>time of day, what was done and to which stack</comment>
+        <translation>Gesichert %1: %2</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation>Liegt in %1</translation>
     </message>
 </context>
 <context>
@@ -14787,6 +14808,46 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>Das Formular „%1“ enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
+    </message>
+<message>
+        <source>It is kept in %1. Its name:</source>
+        <translation>Er liegt in %1. Sein Name:</translation>
+    </message>
+    <message>
+        <source>&amp;Feed and cover</source>
+        <translation>&amp;Füttern und abdecken</translation>
+    </message>
+    <message>
+        <source>&amp;Water and drain</source>
+        <translation>&amp;Gießen und ablassen</translation>
+    </message>
+    <message>
+        <source>&amp;Trays and castings</source>
+        <translation>&amp;Etagen und Humus</translation>
+    </message>
+    <message>
+        <source>&amp;Look and measure</source>
+        <translation>&amp;Schauen und messen</translation>
+    </message>
+    <message>
+        <source>W&amp;orms</source>
+        <translation>Wü&amp;rmer</translation>
+    </message>
+    <message>
+        <source>&amp;Notes and routines</source>
+        <translation>&amp;Notizen und Gewohnheiten</translation>
+    </message>
+    <message>
+        <source>Set-&amp;up and place</source>
+        <translation>A&amp;ufbau und Platz</translation>
+    </message>
+    <message>
+        <source>&amp;Day shown</source>
+        <translation>Gezeigter &amp;Tag</translation>
+    </message>
+    <message>
+        <source>Copies and &amp;backups</source>
+        <translation>&amp;Kopien und SicherungenKopien und Sicherungskopien</translation>
     </message>
 </context>
 <context>

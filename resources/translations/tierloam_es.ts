@@ -581,47 +581,47 @@
     </message>
     <message>
         <source>F&amp;lush…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Enjuagar…</translation>
     </message>
     <message>
         <source>Lift the &amp;bottom tray…</source>
-        <translation type="unfinished" />
+        <translation>Su&amp;bir la bandeja inferior…</translation>
     </message>
     <message>
         <source>Ha&amp;rvest…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Cosecha…</translation>
     </message>
     <message>
         <source>L&amp;oosen the castings</source>
-        <translation type="unfinished" />
+        <translation>A&amp;flojar el humus</translation>
     </message>
     <message>
         <source>Chec&amp;k a tray…</source>
-        <translation type="unfinished" />
+        <translation>Mirar una ban&amp;deja…</translation>
     </message>
     <message>
         <source>Readin&amp;g…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Lectura…</translation>
     </message>
     <message>
         <source>T&amp;ake worms out…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Sacar lombrices…</translation>
     </message>
     <message>
         <source>&amp;Move worms…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Pasar lombrices…</translation>
     </message>
     <message>
         <source>U&amp;nwritten routine…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Rutina sin anotar…</translation>
     </message>
     <message>
         <source>Somet&amp;hing happened…</source>
-        <translation type="unfinished" />
+        <translation>P&amp;asó algo…</translation>
     </message>
     <message>
         <source>&amp;Change the stack…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Cambiar la torre…</translation>
     </message>
 </context>
 <context>
@@ -8068,39 +8068,39 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     </message>
     <message>
         <source>Feed…</source>
-        <translation type="unfinished" />
+        <translation>Alimentar…</translation>
     </message>
     <message>
         <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
-        <translation type="unfinished" />
+        <translation>Ya no cabe nada bajo el borde de la bandeja que se alimenta, con su capa encima.</translation>
     </message>
     <message>
         <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
-        <translation type="unfinished" />
+        <translation>Solo %1 de los %2 habituales caben bajo el borde de la bandeja que se alimenta, con la capa encima.</translation>
     </message>
     <message>
         <source>%1 The form records what was given all the same.</source>
-        <translation type="unfinished" />
+        <translation>%1 El formulario anota lo que se dio de todos modos.</translation>
     </message>
     <message>
         <source>nothing fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation type="unfinished" />
+        <translation>no cabe nada</translation>
     </message>
     <message>
         <source>no more fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation type="unfinished" />
+        <translation>no cabe más</translation>
     </message>
     <message>
         <source>Feed %1 today</source>
         <comment>a button: what is borne today, less than usual</comment>
-        <translation type="unfinished" />
+        <translation>Dar %1 hoy</translation>
     </message>
     <message>
         <source>could take %1 today</source>
         <comment>food that is borne at most</comment>
-        <translation type="unfinished" />
+        <translation>admite %1 hoy</translation>
     </message>
 </context>
 <context>
@@ -10249,6 +10249,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Forecast for %1: %2.</source>
         <translation>Previsión para el %1: %2.</translation>
+    </message>
+<message>
+        <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
+        <translation>Previsión para el %1, alimentada como siempre, sin subir ninguna bandeja: %2.</translation>
     </message>
 </context>
 <context>
@@ -13568,6 +13572,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>Place of %1 on the shelf</source>
         <translation>Lugar de %1 en el estante</translation>
     </message>
+<message>
+        <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
+        <translation>No había ninguna torre elegida y aún no se ha anotado nada. %1 tiene ahora el foco: pulsa otra vez para ella, o ve a otra con Izquierda y Derecha.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -13659,6 +13667,10 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>expected yield and its 90 % range</source>
         <translation>rendimiento esperado y su intervalo del 90 %</translation>
+    </message>
+<message>
+        <source>forecast: fed as usual, no tray lifted</source>
+        <translation>previsión: alimentada como siempre, sin subir bandejas</translation>
     </message>
 </context>
 <context>
@@ -14221,6 +14233,15 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>Caution: %1</source>
         <translation>Precaución: %1</translation>
+    </message>
+<message>
+        <source>Saved %1: %2</source>
+        <comment>time of day, what was done and to which stack</comment>
+        <translation>Guardado %1: %2</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation>Está en %1</translation>
     </message>
 </context>
 <context>
@@ -14788,6 +14809,46 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
     <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>El formulario «%1» contiene algo que no se ha anotado. Se pierde al cerrar el formulario.</translation>
+    </message>
+<message>
+        <source>It is kept in %1. Its name:</source>
+        <translation>Está en %1. Su nombre:</translation>
+    </message>
+    <message>
+        <source>&amp;Feed and cover</source>
+        <translation>&amp;Alimentar y cubrir</translation>
+    </message>
+    <message>
+        <source>&amp;Water and drain</source>
+        <translation>&amp;Regar y drenar</translation>
+    </message>
+    <message>
+        <source>&amp;Trays and castings</source>
+        <translation>&amp;Bandejas y humus</translation>
+    </message>
+    <message>
+        <source>&amp;Look and measure</source>
+        <translation>&amp;Mirar y medir</translation>
+    </message>
+    <message>
+        <source>W&amp;orms</source>
+        <translation>&amp;Lombrices</translation>
+    </message>
+    <message>
+        <source>&amp;Notes and routines</source>
+        <translation>&amp;Notas y rutinas</translation>
+    </message>
+    <message>
+        <source>Set-&amp;up and place</source>
+        <translation>M&amp;ontaje y lugar</translation>
+    </message>
+    <message>
+        <source>&amp;Day shown</source>
+        <translation>&amp;Día mostrado</translation>
+    </message>
+    <message>
+        <source>Copies and &amp;backups</source>
+        <translation>C&amp;opias y copias de seguridadCopias y respaldo</translation>
     </message>
 </context>
 <context>

@@ -581,47 +581,47 @@
     </message>
     <message>
         <source>F&amp;lush…</source>
-        <translation type="unfinished" />
+        <translation>R&amp;incer…</translation>
     </message>
     <message>
         <source>Lift the &amp;bottom tray…</source>
-        <translation type="unfinished" />
+        <translation>Monter le plateau du &amp;bas…</translation>
     </message>
     <message>
         <source>Ha&amp;rvest…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Récolte…</translation>
     </message>
     <message>
         <source>L&amp;oosen the castings</source>
-        <translation type="unfinished" />
+        <translation>Aé&amp;rer le lombricompost</translation>
     </message>
     <message>
         <source>Chec&amp;k a tray…</source>
-        <translation type="unfinished" />
+        <translation>Re&amp;garder un plateau…</translation>
     </message>
     <message>
         <source>Readin&amp;g…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Mesure…</translation>
     </message>
     <message>
         <source>T&amp;ake worms out…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Retirer des vers…</translation>
     </message>
     <message>
         <source>&amp;Move worms…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Passer des vers…</translation>
     </message>
     <message>
         <source>U&amp;nwritten routine…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Habitude non notée…</translation>
     </message>
     <message>
         <source>Somet&amp;hing happened…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Quelque chose s’est passé…</translation>
     </message>
     <message>
         <source>&amp;Change the stack…</source>
-        <translation type="unfinished" />
+        <translation>&amp;Modifier la pile…</translation>
     </message>
 </context>
 <context>
@@ -8067,39 +8067,39 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Feed…</source>
-        <translation type="unfinished" />
+        <translation>Nourrir…</translation>
     </message>
     <message>
         <source>Nothing more fits under the rim of the tray being fed, with its cover over it.</source>
-        <translation type="unfinished" />
+        <translation>Plus rien ne tient sous le bord du plateau nourri, avec sa couverture par-dessus.</translation>
     </message>
     <message>
         <source>Only %1 of the usual %2 fit under the rim of the tray being fed, with the cover over it.</source>
-        <translation type="unfinished" />
+        <translation>Seuls %1 des %2 habituels tiennent sous le bord du plateau nourri, avec la couverture par-dessus.</translation>
     </message>
     <message>
         <source>%1 The form records what was given all the same.</source>
-        <translation type="unfinished" />
+        <translation>%1 Le formulaire note ce qui a été donné malgré tout.</translation>
     </message>
     <message>
         <source>nothing fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation type="unfinished" />
+        <translation>plus rien ne tient</translation>
     </message>
     <message>
         <source>no more fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation type="unfinished" />
+        <translation>pas davantage</translation>
     </message>
     <message>
         <source>Feed %1 today</source>
         <comment>a button: what is borne today, less than usual</comment>
-        <translation type="unfinished" />
+        <translation>Nourrir %1 ce jour</translation>
     </message>
     <message>
         <source>could take %1 today</source>
         <comment>food that is borne at most</comment>
-        <translation type="unfinished" />
+        <translation>peut prendre %1 ce jour</translation>
     </message>
 </context>
 <context>
@@ -10248,6 +10248,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Forecast for %1: %2.</source>
         <translation>Prévision pour le %1 : %2.</translation>
+    </message>
+<message>
+        <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
+        <translation>Prévision pour le %1, nourrie comme d’habitude, aucun plateau monté : %2.</translation>
     </message>
 </context>
 <context>
@@ -13567,6 +13571,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>Place of %1 on the shelf</source>
         <translation>Place de %1 sur l’étagère</translation>
     </message>
+<message>
+        <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
+        <translation>Aucune pile n’était choisie, et rien n’est encore noté. %1 a maintenant le focus : appuyez de nouveau pour elle, ou passez à une autre avec Gauche et Droite.</translation>
+    </message>
 </context>
 <context>
     <name>tierloam::shelf::StackCanvas</name>
@@ -13658,6 +13666,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>expected yield and its 90 % range</source>
         <translation>rendement attendu et son intervalle à 90 %</translation>
+    </message>
+<message>
+        <source>forecast: fed as usual, no tray lifted</source>
+        <translation>prévision : nourrie comme d’habitude, aucun plateau monté</translation>
     </message>
 </context>
 <context>
@@ -14220,6 +14232,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>Caution: %1</source>
         <translation>Précaution : %1</translation>
+    </message>
+<message>
+        <source>Saved %1: %2</source>
+        <comment>time of day, what was done and to which stack</comment>
+        <translation>Enregistré à %1 : %2</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation>Conservé dans %1</translation>
     </message>
 </context>
 <context>
@@ -14787,6 +14808,46 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>Le formulaire « %1 » contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
+    </message>
+<message>
+        <source>It is kept in %1. Its name:</source>
+        <translation>Il est conservé dans %1. Son nom :</translation>
+    </message>
+    <message>
+        <source>&amp;Feed and cover</source>
+        <translation>&amp;Nourrir et couvrir</translation>
+    </message>
+    <message>
+        <source>&amp;Water and drain</source>
+        <translation>&amp;Arroser et vidanger</translation>
+    </message>
+    <message>
+        <source>&amp;Trays and castings</source>
+        <translation>&amp;Plateaux et lombricompost</translation>
+    </message>
+    <message>
+        <source>&amp;Look and measure</source>
+        <translation>&amp;Regarder et mesurer</translation>
+    </message>
+    <message>
+        <source>W&amp;orms</source>
+        <translation>&amp;Vers</translation>
+    </message>
+    <message>
+        <source>&amp;Notes and routines</source>
+        <translation>N&amp;otes et habitudes</translation>
+    </message>
+    <message>
+        <source>Set-&amp;up and place</source>
+        <translation>Mon&amp;tage et place</translation>
+    </message>
+    <message>
+        <source>&amp;Day shown</source>
+        <translation>&amp;Jour affiché</translation>
+    </message>
+    <message>
+        <source>Copies and &amp;backups</source>
+        <translation>Copies et sau&amp;vegardes</translation>
     </message>
 </context>
 <context>

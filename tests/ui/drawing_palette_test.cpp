@@ -123,6 +123,14 @@ TEST_P(BothPalettes, AgeScaleFallsAndItsClassesStandApart)
     EXPECT_EQ(palette().ageColour(1000), palette().age.back());
 }
 
+// The bound is ours: below it castings of an old tray are lost on the ground of the tray they lie in.
+TEST_P(BothPalettes, CastingsOfAnyAgeStandOffAnEmptyTray)
+{
+    const Palette& p = palette();
+    const double bound = p.isDark ? 1.6 : 1.3;
+    for (int days = 0; days <= Palette::ageSpanDays; days += 8) EXPECT_GE(contrast(p.ageColour(days), p.inside), bound) << "day " << days;
+}
+
 TEST_P(BothPalettes, DarkKeepsTheOrderOfRoles)
 {
     // The theme turns light and dark round for grounds and inks; fills of strata keep their order among themselves.

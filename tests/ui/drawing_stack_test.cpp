@@ -139,6 +139,39 @@ TEST(StackDrawing, SumpLevelIsItsShareOfTheSump)
     }
 }
 
+TEST(StackDrawing, ASumpToldAsEmptyHasNoWaterAndAnyWaterStandsOnItsFloor)
+{
+    StackPicture picture = oneTray({3, 0, 0, 0});
+    const auto water = [](const Shelf& shelf, const QRectF& where) { return tests::countColour(shelf.image, where.toRect(), shelf.palette->waterFill, 2) + tests::countColour(shelf.image, where.toRect(), shelf.palette->water, 2); };
+    picture.sump.levelL = 0.03; // told as 0.0 L of 4
+    picture.sump.spigot = journal::Spigot::shut;
+    const Shelf empty{{picture}, false, 100, {400, 420}};
+    EXPECT_EQ(water(empty, empty.layouts[0].sump), 0);
+    picture.sump.levelL = 0.1;
+    const Shelf wet{{picture}, false, 100, {400, 420}};
+    const QRectF sump = wet.layouts[0].sump;
+    EXPECT_GT(water(wet, QRectF{sump.left() + 30, sump.bottom() - 4, sump.width() - 60, 2}), static_cast<int>(sump.width()) - 80);
+}
+
+/// Vents and the wood between them are of one width, and whole.
+TEST(StackDrawing, TheLidHasWholeVents)
+{
+    for (const int width : {300, 337, 380, 401, 460}) {
+        const Shelf shelf{{oneTray({3, 0, 0, 0})}, false, 100, {width, 420}};
+        const QRectF lid = shelf.layouts[0].lid;
+        const int y = static_cast<int>(lid.center().y());
+        std::vector<int> runs;
+        int run = 0;
+        for (int x = static_cast<int>(lid.left()) + 2; x < static_cast<int>(lid.right()) - 1; ++x) {
+            const bool vent = tests::countColour(shelf.image, {x, y, 1, 1}, shelf.palette->ground, 60) > 0;
+            if (vent) ++run;
+            else if (run > 0) runs.push_back(std::exchange(run, 0));
+        }
+        ASSERT_GT(runs.size(), 2U);
+        EXPECT_LE(*std::ranges::max_element(runs) - *std::ranges::min_element(runs), 2) << width;
+    }
+}
+
 /// In units that people measure in; of a large sump not so many that they cannot be counted.
 TEST(StackDrawing, SumpsAreMarkedInTheUnitsChosen)
 {

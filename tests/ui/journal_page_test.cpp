@@ -53,6 +53,42 @@ protected:
     }
 };
 
+// Delete and Enter act on what is chosen: it must be the row in which the cursor stands.
+TEST_F(JournalPageTest, TheChosenRowGoesWithTheCursorUnderCtrl)
+{
+    QTableView* table = journal().table();
+    const int last = table->model()->rowCount() - 1;
+    table->selectRow(3);
+    for (const auto& [key, row] : {std::pair{Qt::Key_End, last}, {Qt::Key_Up, last - 1}, {Qt::Key_Home, 0}, {Qt::Key_Down, 1}}) {
+        QTest::keyClick(table, key, Qt::ControlModifier);
+        EXPECT_EQ(table->currentIndex().row(), row);
+        const QModelIndexList chosen = table->selectionModel()->selectedRows();
+        ASSERT_EQ(chosen.size(), 1);
+        EXPECT_EQ(chosen.front().row(), row);
+    }
+    QTest::keyClick(table, Qt::Key_End, Qt::ControlModifier);
+    const auto before = household().journal()->entries;
+    const journal::EntryId cursor = journal().chosen().front();
+    const auto oldest = std::ranges::min_element(before, {}, [](const journal::Entry& each) { return each.date.day; });
+    const auto of = std::ranges::find(before, cursor, &journal::Entry::id);
+    ASSERT_NE(of, before.end());
+    EXPECT_EQ(of->date.day, oldest->date.day) << "newest first: the last row is the first day";
+}
+
+TEST_F(JournalPageTest, AmongSeveralChosenRowsTheCursorGoesAloneUnderCtrl)
+{
+    QTableView* table = journal().table();
+    table->selectRow(3);
+    QTest::keyClick(table, Qt::Key_Down, Qt::ShiftModifier);
+    QTest::keyClick(table, Qt::Key_Down, Qt::ControlModifier);
+    QTest::keyClick(table, Qt::Key_Down, Qt::ControlModifier);
+    QTest::keyClick(table, Qt::Key_Space, Qt::ControlModifier);
+    std::vector<int> rows;
+    for (const QModelIndex& each : table->selectionModel()->selectedRows()) rows.push_back(each.row());
+    std::ranges::sort(rows);
+    EXPECT_EQ(rows, (std::vector{3, 4, 6}));
+}
+
 TEST_F(JournalPageTest, ColumnsAreChosenAndStayChosen)
 {
     press("Alt+C");

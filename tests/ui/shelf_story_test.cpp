@@ -151,6 +151,7 @@ TEST(SumpStory, ForetellsALevelOnlyWhereTheSpigotIsShut)
         const PartStory story = sumpStory({given.journal, given.history, standing, given.reckoning, given.today, given.shown});
         const bool isOpen = spigot == journal::Spigot::open;
         EXPECT_EQ(story.strips[0].nothing.contains(open), isOpen) << story.strips[0].nothing.toStdString();
+        EXPECT_EQ(story.strips[0].level.has_value(), !isOpen) << "where nothing rises no line says how high is full";
         EXPECT_EQ(story.strips[0].nothing.contains(rises), !isOpen);
         EXPECT_EQ(story.chartsText.contains(rises), !isOpen);
     }

@@ -162,6 +162,9 @@ TEST(TrendData, TopHoldsEverythingAndIsRound)
     series.bars = {{day(2031, 1, 1), 7, 41}};
     EXPECT_DOUBLE_EQ(roundTop({series}, 10), 50);
     EXPECT_DOUBLE_EQ(roundTop({}, 0.5), 0.5);
+    Series harvests;
+    harvests.yields.push_back({tests::sampleToday(), tests::sampleToday(), 2.0, 0, reckoning::Band{1.0, 2.0, 3.0}, 1, 0});
+    EXPECT_GT(roundTop({harvests}, 0.5), 3.0) << "the cap of the upright stroke stands within the plot";
 }
 
 TEST(TrendData, LoggedDaysKeepTheirExtremesHoweverManyThereAre)
@@ -270,7 +273,7 @@ TEST(TrendWords, DaysToComeAreForeseen)
     series.past = {{day(2031, 1, 4), {10, 20, 30}}, {today, {24, 31, 39}}};
     series.ahead = {series.past.back(), {today + days{10}, {20, 33, 45}}, {today + days{40}, {20, 34, 50}}};
     const std::string text = sentenceOf(Measure::processing, series, {today + days{3}, today, today + days{20}}, true).remove(QChar{0x2060}).replace(QChar{0xA0}, u' ').toStdString();
-    EXPECT_EQ(text, "Forecast for 12 May: 33 g/d (20–45).");
+    EXPECT_EQ(text, "Forecast for 12 May, fed as usual, no tray lifted: 33 g/d (20–45).");
 }
 
 TEST(TrendWords, AnEmptyTimeAmongOthersSaysSo)

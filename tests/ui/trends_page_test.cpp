@@ -1,5 +1,6 @@
 // The page under a person's hands: wheel, drag, keys, crosshair, buttons.
 #include "tests/ui/page_fixture.h"
+#include "ui/trends/line_key.h"
 #include "ui/trends/readout_line.h"
 #include "ui/trends/trend_chart.h"
 #include "ui/trends/trends_page.h"
@@ -53,6 +54,24 @@ protected:
     int length() const { return daysBetween(page_->view().from, page_->view().until); }
 };
 
+}
+
+/// What the signs mean is read before the charts; in a small window, where it would push them out of sight, after them.
+TEST_F(TrendsPageTest, TheKeyOfSignsStandsAboveTheFirstChart)
+{
+    open();
+    const QWidget* key = page_->findChild<SignKey*>();
+    ASSERT_NE(key, nullptr);
+    const auto top = [this](const QWidget* widget) { return widget->mapTo(page_.get(), QPoint{}).y(); };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return top(key) < top(first()); }, patience));
+    EXPECT_GE(key->visibleRegion().boundingRect().height(), key->height()) << "in sight when the page is opened";
+    bool told = false;
+    for (const QLabel* each : key->findChildren<QLabel*>()) told = told || each->text().contains(QStringLiteral("no tray lifted"));
+    EXPECT_TRUE(told) << "what the forecast takes for granted";
+    EXPECT_TRUE(first()->accessibleDescription().contains(QStringLiteral("no tray lifted"))) << first()->accessibleDescription().toStdString();
+    page_->resize(620, 420);
+    theme_.setFontScale(200);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return top(key) > top(first()); }, patience));
 }
 
 TEST_F(TrendsPageTest, EveryMeasureHasItsChartOrASentence)

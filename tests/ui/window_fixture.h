@@ -38,7 +38,7 @@ public:
     QStringList files;               ///< answers to file questions, in turn; an empty one calls off
     QStringList texts;
     QList<bool> decisions;
-    QStringList told, asked, proposedFiles;
+    QStringList told, asked, labels, proposedFiles;
 
     void tell(QWidget*, const QString&, const QString& text) override { told << text; }
     bool ask(QWidget*, const QString&, const QString& text, const QString&) override
@@ -50,7 +50,11 @@ public:
         }
         return decisions.takeFirst();
     }
-    QString text(QWidget*, const QString&, const QString&, const QString&) override { return next(texts); }
+    QString text(QWidget*, const QString&, const QString& label, const QString&) override
+    {
+        labels << label;
+        return next(texts);
+    }
     QString fileToOpen(QWidget*, const QString&, const QString&, const QString&) override { return next(files); }
     QString fileToSave(QWidget*, const QString&, const QString& proposed, const QString&, const QString&) override
     {

@@ -6,6 +6,7 @@
 #include "ui/drawing/strata.h"
 
 #include <QGuiApplication>
+#include <QLineF>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -73,6 +74,8 @@ void drawSpigot(QPainter& painter, const StackPicture& stack, const StackLayout&
     }
 }
 
+constexpr double leastShownL = 0.05;
+
 void drawSump(QPainter& painter, const StackPicture& stack, const StackLayout& layout, const ShelfScale& scale, const Palette& palette)
 {
     const QRectF& box = layout.sump;
@@ -81,12 +84,15 @@ void drawSump(QPainter& painter, const StackPicture& stack, const StackLayout& l
     painter.drawRect(box);
     const QRectF& inside = layout.sumpInside;
     if (stack.sump.levelL && stack.sump.capacityL > 0) {
-        const double share = std::clamp(*stack.sump.levelL / stack.sump.capacityL, 0.0, 1.0);
-        const QRectF water{inside.left(), inside.bottom() - inside.height() * share, inside.width(), inside.height() * share};
-        painter.setBrush(palette.waterFill);
-        painter.drawRect(water);
-        painter.setPen(QPen{palette.water, 2});
-        painter.drawLine(water.topLeft(), water.topRight());
+        // It stands on the floor; and what is told as 0.0 L has no surface.
+        if (*stack.sump.levelL >= leastShownL) {
+            const double share = std::clamp(*stack.sump.levelL / stack.sump.capacityL, 0.0, 1.0);
+            const double top = inside.bottom() - inside.height() * share;
+            painter.setBrush(palette.waterFill);
+            painter.drawRect(QRectF{QPointF{inside.left(), top}, QPointF{inside.right(), box.bottom() - 2}});
+            painter.setPen(QPen{palette.water, 2});
+            painter.drawLine(QPointF{inside.left(), top}, QPointF{inside.right(), top});
+        }
     } else {
         drawUnknown(painter, inside, palette);
     }
@@ -125,10 +131,13 @@ void drawTray(QPainter& painter, const TrayPicture& tray, const StackLayout::Tra
 
 void drawVents(QPainter& painter, const QPointF& from, const QPointF& to, double thickness, const Palette& palette)
 {
-    QPen vents{palette.ground, thickness, Qt::SolidLine, Qt::FlatCap};
-    vents.setDashPattern({std::max(1.0, 9.0 / thickness), std::max(1.0, 9.0 / thickness)});
-    painter.setPen(vents);
-    painter.drawLine(from, to);
+    // Whole ones, as wide as the gaps between them: a pattern that runs on would end in a sliver.
+    constexpr double about = 9.0;
+    const double length = QLineF{from, to}.length();
+    const int vents = std::max(1, static_cast<int>(std::lround((length / about + 1) / 2)));
+    const QPointF step = (to - from) / (2 * vents - 1);
+    painter.setPen(QPen{palette.ground, thickness, Qt::SolidLine, Qt::FlatCap});
+    for (int i = 0; i < vents; ++i) painter.drawLine(from + step * (2 * i), from + step * (2 * i + 1));
 }
 
 void drawLid(QPainter& painter, const StackPicture& stack, const StackLayout& layout, double pxPerCm, const Palette& palette)

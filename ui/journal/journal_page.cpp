@@ -83,6 +83,7 @@ void JournalPage::buildTable()
     table_->horizontalHeader()->setSectionsMovable(true);
     room_ = new ColumnRoom{*table_, *model_};
     ui::setAccess(table_, tr("Journal"), tr("Enter edits the chosen entry, Delete takes it out"));
+    table_->installEventFilter(this);
     connect(table_, &QTableView::doubleClicked, this, &JournalPage::editChosen);
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] { tellCount(); });
 }

@@ -11,6 +11,7 @@
 
 class QAction;
 class QComboBox;
+class QKeyEvent;
 class QLabel;
 class QLineEdit;
 class QMenu;
@@ -50,6 +51,7 @@ public:
     void choose(journal::EntryId id);
     /// Something was typed into the editor that has not been saved.
     bool editing() const;
+    bool isFormOpen() const { return editor_ != nullptr || series_ != nullptr; }
     /// Asked before what was typed into a form is thrown away; unset: it goes unasked.
     void setMayThrowAway(forms::MayThrowAway ask) { mayThrowAway_ = std::move(ask); }
 
@@ -69,6 +71,8 @@ Q_SIGNALS:
     void photosWanted(qint64 entryId);
     /// What stands in the way of a deletion, in words; stays until it is dismissed.
     void refused(const QString& why);
+    /// A form below the table has come up, or is gone.
+    void formShown(bool shown);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -82,6 +86,7 @@ private:
     void buildColumns();
     void showSeries(EntrySeries* series);
     bool makesWay();
+    bool moveWithCtrl(const QKeyEvent& key);
     void takeJournal();
     QItemSelection rowsOf(const std::vector<journal::EntryId>& ids) const;
     void fillStacks();

@@ -36,6 +36,7 @@ void JournalPage::editChosen()
     editorBox_->setMaximumWidth(theme_.px(720)); // a line of the form is not read across the whole window
     editorBox_->show();
     giveRoom();
+    Q_EMIT formShown(true);
     connect(editor_, &forms::EntryEditor::finished, this, [this] {
         closeEditor();
         table_->setFocus();
@@ -83,6 +84,7 @@ void JournalPage::showSeries(EntrySeries* series)
     editorBox_->show();
     giveRoom();
     tellCount();
+    Q_EMIT formShown(true);
     connect(series, &EntrySeries::recorded, this, [this](qint64 id) {
         stale_ = true; // the table still has it as being saved
         choose(journal::EntryId{id});
@@ -106,6 +108,7 @@ void JournalPage::closeEditor()
         item->widget()->deleteLater(); // it may be the sender
         delete item;
     }
+    Q_EMIT formShown(false);
 }
 
 void JournalPage::changeTogether()

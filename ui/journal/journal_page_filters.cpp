@@ -8,6 +8,7 @@
 #include "ui/journal/journal_filter.h"
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
@@ -171,8 +172,29 @@ void JournalPage::showAll()
     if (table_->isVisible()) table_->setFocus();
 }
 
+/// With Ctrl the table moves its cursor alone and leaves what is chosen where it was: what then is deleted or edited stands elsewhere, perhaps out of sight.
+/// Of one row cursor and choice stay together; among several the cursor goes alone, so that more can be chosen with Ctrl and Space.
+bool JournalPage::moveWithCtrl(const QKeyEvent& key)
+{
+    if (key.modifiers() != Qt::ControlModifier || filter_->rowCount() == 0 || table_->selectionModel()->selectedRows().size() > 1) return false;
+    switch (key.key()) {
+    case Qt::Key_Home: table_->selectRow(0); return true;
+    case Qt::Key_End: table_->selectRow(filter_->rowCount() - 1); return true;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_PageUp:
+    case Qt::Key_PageDown: {
+        QKeyEvent plain{key.type(), key.key(), Qt::NoModifier};
+        QCoreApplication::sendEvent(table_, &plain);
+        return true;
+    }
+    default: return false;
+    }
+}
+
 bool JournalPage::eventFilter(QObject* watched, QEvent* event)
 {
+    if (watched == table_ && event->type() == QEvent::KeyPress && moveWithCtrl(static_cast<QKeyEvent&>(*event))) return true;
     if (watched == words_ && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool down = key->key() == Qt::Key_Down || key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;

@@ -223,6 +223,7 @@ PartStory sumpStory(const StoryInputs& inputs)
     // With the spigot open nothing rises: what runs in runs out again.
     const bool open = inputs.standing.spigot == journal::Spigot::open;
     sayWhatWillStand(story, level, !estimate ? PartStories::tr("The estimates are being made.") : open ? PartStories::tr("The spigot is open: it runs out as it comes.") : PartStories::tr("Here rises a line of its level."), dry);
+    if (open && dry) level.level.reset(); // it will not be full
     story.strips = {level};
     story.cautions.append(forms::leachateCaution());
     return story;

@@ -46,6 +46,8 @@ public:
     /// The stack whose canvas had the focus last, else the first; nullptr when none stands.
     StackColumn* current() const;
     void setCurrent(const std::string& stack);
+    /// Somebody went to a stack, or did something in it; else current() is the first, unasked.
+    bool anyChosen() const { return column(current_) != nullptr; }
     /// Marks the part whose panel is open, and no other.
     void markSelected(const std::string& stack, std::optional<int> part);
 

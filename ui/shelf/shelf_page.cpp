@@ -13,6 +13,7 @@
 #include "ui/shelf/part_panel.h"
 #include "ui/shelf/shelf_board.h"
 
+#include <QApplication>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -106,6 +107,7 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     connect(&household_, &household::Household::reckoned, this, &ShelfPage::refresh);
     connect(&household_, &household::Household::recorded, this, [this](household::Ticket ticket) { recorded(ticket); });
     connect(&household_, &household::Household::failed, this, &ShelfPage::failed);
+    connect(qApp, &QApplication::focusChanged, this, &ShelfPage::followFocus);
     auto* midnight = new QTimer{this};
     midnight->setInterval(60'000);
     connect(midnight, &QTimer::timeout, this, [this] {
@@ -115,7 +117,10 @@ ShelfPage::ShelfPage(household::Household& household, const ui::Theme& theme, QW
     makeActions();
 }
 
-ShelfPage::~ShelfPage() = default;
+ShelfPage::~ShelfPage()
+{
+    disconnect(qApp, nullptr, this, nullptr); // the focus goes on while its widgets go
+}
 
 int ShelfPage::placeOf(const QString& stack) const
 {

@@ -68,6 +68,7 @@ public:
     /// the drawing asks nothing.
     bool openPanel(const QString& stack, std::optional<int> part);
     bool openNewStack();
+    bool isFormOpen() const;
     /// Asked before a form that was begun is given up; unset: it stays where another would open, and goes by its own Cancel and Esc.
     void setMayThrowAway(forms::MayThrowAway ask) { mayThrowAway_ = std::move(ask); }
     /// Puts a stack where `place` others stand before it; the order is kept with the household.
@@ -76,6 +77,8 @@ public:
     bool closePanel(bool force = false);
     void showDay(Day day);
     void chooseStack(const QString& stack);
+    /// Puts the focus on the drawing of the chosen stack, or the first; on what is open in place, where its form or panel has it.
+    void focusStack();
     /// Draws now what would be drawn when the page is next shown; for portraits and tests.
     void refreshNow();
 
@@ -83,6 +86,10 @@ Q_SIGNALS:
     /// An act of the usual amount was recorded at one click, without a form and what it says.
     void usualRecorded(tierloam::forms::FormKind kind);
     void currentStackChanged(const QString& stack);
+    /// A form has come up in place, or is gone; a panel is none.
+    void formShown(bool shown);
+    /// Nothing was written down, since no stack had been chosen; in words.
+    void stackNeeded(const QString& why);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -102,6 +109,8 @@ private:
     void enableActions();
     void act(ui::ActionId id);
     forms::TypedForm* form() const; ///< that is open; nullptr: none, or a panel
+    bool asksForStack();
+    void followFocus(const QWidget* from, const QWidget* to);
     bool formBegun() const;
     bool makesWay();
     void showForm(forms::TypedForm* form);
@@ -122,6 +131,7 @@ private:
     bool followsToday_ = true;      ///< the slider is at its end
     bool stale_ = true;
     forms::MayThrowAway mayThrowAway_;
+    bool focusTaken_ = false;       ///< from the form that is open, when its fields were disabled for the write
     std::map<ui::ActionId, QAction*> actions_;
     std::map<household::Ticket, QString> asked_; ///< one-click records on their way, by what they are called
 

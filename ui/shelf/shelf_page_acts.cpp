@@ -57,8 +57,20 @@ void ShelfPage::act(ui::ActionId id)
     }
     const std::optional<FormKind> kind = formOf(id);
     if (!kind) return;
+    if (isUsual(id) && !model_->past() && asksForStack()) return;
     if (isUsual(id) && !model_->past()) recordUsual(stack, *kind, id == ui::ActionId::feedBorne);
     else openForm(stack, *kind);
+}
+
+/// A key means the stack that was chosen. Where several stand and none was, nothing is written into the first of them unasked: it gets the focus, which
+/// shows it, and the next press means it.
+bool ShelfPage::asksForStack()
+{
+    if (board_->anyChosen() || model_->stacks.size() < 2) return false;
+    focusStack();
+    board_->setCurrent(currentStack().toStdString());
+    Q_EMIT stackNeeded(tr("No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.").arg(currentStack()));
+    return true;
 }
 
 void ShelfPage::enableActions()

@@ -12,6 +12,7 @@
 #include <QScrollArea>
 
 #include <algorithm>
+#include <utility>
 
 /// What opens in place under the shelf: forms, the guided new stack, the panel of a part; and the room that shelf and form have of the page.
 namespace tierloam::shelf {
@@ -77,10 +78,14 @@ void ShelfPage::showForm(forms::TypedForm* form)
 {
     form->setMayThrowAway(mayThrowAway_);
     form->setProperty("scrollsItself", true);
+    focusTaken_ = false;
     giveRoom(form);
     host_->show(form); // which takes the focus to its first field
     if (!form->isAncestorOf(focusWidget())) form->setFocus(Qt::OtherFocusReason);
+    Q_EMIT formShown(true);
 }
+
+bool ShelfPage::isFormOpen() const { return host_->content() && !qobject_cast<const PartPanel*>(host_->content()); }
 
 bool ShelfPage::openForm(const QString& stack, FormKind kind, std::optional<int> slot)
 {
@@ -157,6 +162,7 @@ bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
     connect(panel, &PartPanel::actWanted, this, [this, stack, part](FormKind kind) { openForm(stack, kind, part && *part > 0 ? part : std::nullopt); });
     giveRoom(panel);
     host_->show(panel);
+    Q_EMIT formShown(false);
     if (hadFocus || !again) panel->focusAct(act);
     board_->markSelected(stack.toStdString(), part);
     return true;
@@ -166,15 +172,40 @@ bool ShelfPage::closePanel(bool force)
 {
     if (!host_->content()) return true;
     if (!force && formBegun()) return false;
-    const bool hadFocus = host_->content()->isAncestorOf(focusWidget());
+    const bool hadFocus = host_->content()->isAncestorOf(focusWidget()) || std::exchange(focusTaken_, false);
     host_->clear();
     scroll_->show();
     head_->show();
     dates_->show();
     board_->markSelected({}, std::nullopt);
-    if (hadFocus)
-        if (StackColumn* column = board_->current()) column->canvas()->setFocus(Qt::OtherFocusReason);
+    if (hadFocus) focusStack();
+    Q_EMIT formShown(false);
     return true;
+}
+
+/// While what was typed is being written, its fields and buttons take no keys, and Qt hands the focus to what comes next: the date slider, which the arrow
+/// keys move into the past. It goes to the stack at once; a write that fails takes it back into the form.
+void ShelfPage::followFocus(const QWidget* from, const QWidget* to)
+{
+    const QWidget* content = host_->content();
+    if (!content || !from || !content->isAncestorOf(from)) {
+        if (from && to) focusTaken_ = false; // somebody went on from where it was
+        return;
+    }
+    if (from->isEnabled() || content->isAncestorOf(to)) return;
+    if (StackColumn* column = board_->current()) column->canvas()->setFocus(Qt::OtherFocusReason);
+    focusTaken_ = true;
+}
+
+void ShelfPage::focusStack()
+{
+    const QWidget* content = host_->content();
+    if (content && content->isAncestorOf(focusWidget())) {
+        focusWidget()->setFocus(Qt::OtherFocusReason);
+    } else if (StackColumn* column = board_->current()) {
+        column->canvas()->setFocus(Qt::OtherFocusReason);
+        bringIntoView(*column);
+    }
 }
 
 void ShelfPage::refreshPanel()

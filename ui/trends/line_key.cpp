@@ -66,7 +66,7 @@ SignKey::SignKey(const ui::Theme& theme, QWidget* parent) : QWidget{parent}
         painter.setPen(QPen{theme.palette().moss, 1.6 * theme.scale()});
         painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});
     }, this));
-    flow->addWidget(keyItem(theme, tr("forecast, with care as usual"), 26, [&theme](QPainter& painter, const QRectF& box) {
+    flow->addWidget(keyItem(theme, tr("forecast: fed as usual, no tray lifted"), 26, [&theme](QPainter& painter, const QRectF& box) {
         painter.fillRect(box, drawing::mixed(theme.palette().panel, theme.palette().rail, 0.75));
         painter.setPen(QPen{theme.palette().moss, 1.6 * theme.scale(), Qt::DashLine});
         painter.drawLine(QPointF{box.left(), box.center().y()}, QPointF{box.right(), box.center().y()});

@@ -177,7 +177,7 @@ QString sentenceOf(Measure measure, const Series& series, const Period& view, bo
         if (measure == Measure::feedToCast) parts << readySentence(past.back(), ahead, view);
         else if (measure != Measure::drainage) parts << moveOf(measure, past, view);
     } else if (!ahead.empty()) {
-        parts << TrendWords::tr("Forecast for %1: %2.").arg(ui::shortDay(ahead.back().day, view.today), pointText(measure, ahead.back(), addedUp));
+        parts << TrendWords::tr("Forecast for %1, fed as usual, no tray lifted: %2.").arg(ui::shortDay(ahead.back().day, view.today), pointText(measure, ahead.back(), addedUp));
     }
     for (const MarkKind kind : {MarkKind::drainLow, MarkKind::drainHigh}) {
         const auto last = std::find_if(series.marks.rbegin(), series.marks.rend(), [kind](const Mark& mark) { return mark.kind == kind; });

@@ -159,6 +159,8 @@ double roundBottom(const std::vector<Series>& series)
     return std::floor(bottom / 5.0) * 5.0;
 }
 
+constexpr double whiskerRoom = 1.04; ///< the cap of an upright stroke stands below the edge of the plot
+
 double roundTop(const std::vector<Series>& series, double least)
 {
     double top = least;
@@ -169,7 +171,7 @@ double roundTop(const std::vector<Series>& series, double least)
         for (const Mark& mark : one.marks) top = std::max(top, mark.value.value_or(0.0));
         for (const Logged& span : one.logged) top = std::max(top, span.high);
         for (const Total& total : one.totals) top = std::max(top, total.litres);
-        for (const Yield& yield : one.yields) top = std::max({top, yield.kg, yield.expected ? yield.expected->p95 : 0.0});
+        for (const Yield& yield : one.yields) top = std::max({top, yield.kg, yield.expected ? yield.expected->p95 * whiskerRoom : 0.0});
     }
     const double size = std::pow(10.0, std::floor(std::log10(top)));
     for (const double step : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0}) {

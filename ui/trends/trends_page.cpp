@@ -273,7 +273,7 @@ void TrendsPage::shareHeight()
     for (const MeasureSection* section : sections_) rows += section->chartRows();
     if (rows == 0) return;
     rows = std::min(rows, rowsInSight);
-    const int words = rows * theme_.px(44 + 64); // headings, sentences
+    const int words = rows * theme_.px(44 + 64) + placeKey(); // headings, sentences
     for (MeasureSection* section : sections_) section->setChartHeight((scroll_->viewport()->height() - words) / (together_ ? rows * 3 / 2 : rows));
 }
 

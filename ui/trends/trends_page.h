@@ -91,6 +91,7 @@ private:
     void syncZoom();
     void shareHeight();
     void placeControls();
+    int placeKey();
     void buildMenu();
     void zoom(double factor, Day about);
     void move(double share);

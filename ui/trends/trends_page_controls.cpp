@@ -4,12 +4,15 @@
 #include "ui/common/menu_letters.h"
 #include "ui/common/panels.h"
 #include "ui/common/toggle.h"
+#include "ui/trends/line_key.h"
+#include "ui/trends/measure_section.h"
 #include "ui/trends/stack_chips.h"
 #include "ui/trends/trend_words.h"
 
 #include <QAction>
 #include <QMenu>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 /// The buttons above the charts: what they do, which of them are lit, and where they stand.
@@ -24,6 +27,7 @@ constexpr ui::ActionId rangeActions[] = {ui::ActionId::range30, ui::ActionId::ra
 constexpr double mostControls = 0.3; ///< of the page's height
 constexpr double notch = 0.8;        ///< of a key or button that zooms
 constexpr double stride = 0.2;       ///< of the days shown, of a key that moves along
+constexpr int keyAbove = 5;           ///< at most one part of so many of what is seen
 
 }
 
@@ -123,6 +127,20 @@ void TrendsPage::placeControls()
         else rows_->insertWidget(1 + place, both[place]); // beneath the head
         both[place]->setHidden(hidden);
     }
+}
+
+/// What the signs mean is told before the first chart; beneath the last one where that would push the charts out of sight. Returns the height it takes above them.
+int TrendsPage::placeKey()
+{
+    if (key_->isHidden()) return 0;
+    const int height = key_->layout()->heightForWidth(std::max(1, scroll_->viewport()->width() - column_->contentsMargins().right()));
+    const bool above = height <= scroll_->viewport()->height() / keyAbove;
+    const int first = column_->indexOf(sections_.front()), at = column_->indexOf(key_);
+    if (above != (at < first)) {
+        column_->removeWidget(key_);
+        column_->insertWidget(above ? column_->indexOf(sections_.front()) : column_->indexOf(sections_.back()) + 1, key_);
+    }
+    return above ? height + column_->spacing() : 0;
 }
 
 }

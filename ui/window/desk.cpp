@@ -16,15 +16,18 @@
 #include "ui/window/rail.h"
 
 #include <QAction>
+#include <QDir>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QStackedWidget>
 #include <QTimer>
+#include <QUndoStack>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace tierloam::window {
 
@@ -108,9 +111,14 @@ Desk::Desk(household::Household& household, Lent lent, QWidget* parent)
     });
     connect(&household_, &household::Household::recorded, this, [this](household::Ticket, const std::vector<journal::EntryId>&) {
         savedAt_ = lent_.minuteOfDay();
-        for (const char* told : {"journal", "leaving"}) lent_.notices.settle(QString::fromLatin1(told));
+        const QUndoStack* steps = household_.undoStack();
+        savedWhat_ = steps->index() > std::exchange(steps_, steps->index()) ? steps->undoText() : QString{};
+        for (const char* told : {"journal", "leaving", "choose"}) lent_.notices.settle(QString::fromLatin1(told));
         tellState();
     });
+    connect(shelf_, &shelf::ShelfPage::formShown, this, &Desk::holdStill);
+    connect(journal_, &journal_page::JournalPage::formShown, this, &Desk::holdStill);
+    connect(shelf_, &shelf::ShelfPage::stackNeeded, this, [this](const QString& why) { lent_.notices.show(Notices::Kind::done, why, QStringLiteral("choose")); });
     connect(shelf_, &shelf::ShelfPage::usualRecorded, this, [this](forms::FormKind kind) { tellCaution(kind == forms::FormKind::drain); });
     // Queued: a form or the shelf that asked for the write tells its failure itself, and once is enough.
     connect(&household_, &household::Household::failed, this, [this](household::Ticket, const QString& why) {
@@ -192,6 +200,7 @@ void Desk::showPage(Page page)
     case Page::handbook: pages_->setCurrentWidget(handbook()); break;
     case Page::due: pages_->setCurrentWidget(duePage_); break;
     }
+    holdStill();
     lent_.action(ui::ActionId::pageShelf)->setChecked(page == Page::shelf);
     lent_.action(ui::ActionId::pageTrends)->setChecked(page == Page::trends);
     lent_.action(ui::ActionId::pageJournal)->setChecked(page == Page::journal);
@@ -256,6 +265,15 @@ bool Desk::anythingTyped() const
     return (form && form->touched()) || journal_->editing() || materials_->editing();
 }
 
+bool Desk::isFormOpen() const
+{
+    if (pages_->currentWidget() == shelf_) return shelf_->isFormOpen();
+    return pages_->currentWidget() == journal_ && journal_->isFormOpen();
+}
+
+/// Messages that come or go leave the fields of a form where they are.
+void Desk::holdStill() { lent_.notices.setFloating(isFormOpen()); }
+
 void Desk::placeDue()
 {
     const int room = width() - rail_->wantedWidth() - due_->wantedWidth();
@@ -280,6 +298,7 @@ void Desk::tellState()
     QString saved;
     if (household_.readOnly()) saved = tr("Read only");
     else if (!journal->pending.empty()) saved = tr("Saving…");
+    else if (savedAt_ >= 0 && !savedWhat_.isEmpty()) saved = tr("Saved %1: %2", "time of day, what was done and to which stack").arg(ui::timeOfDay(savedAt_), savedWhat_);
     else if (savedAt_ >= 0) saved = tr("Saved %1").arg(ui::timeOfDay(savedAt_));
     else saved = tr("All saved");
     int stacks = 0;
@@ -288,7 +307,7 @@ void Desk::tellState()
         if (standing && !standing->retired) ++stacks;
     }
     const auto progress = household_.reckoningProgress();
-    rail_->setState(saved, progress.all > 0 ? tr("Estimates: %1 of %2").arg(progress.made).arg(progress.all) : tr("%n stack(s)", nullptr, stacks));
+    rail_->setState(saved, progress.all > 0 ? tr("Estimates: %1 of %2").arg(progress.made).arg(progress.all) : tr("%n stack(s)", nullptr, stacks), tr("Kept in %1").arg(QDir::toNativeSeparators(household_.path())));
     rail_->setPageText(dueAction_, due_->count() > 0 ? tr("Due (%1)").arg(due_->count()) : tr("Due"));
 }
 

@@ -84,6 +84,8 @@ public:
     void showHarvest();
     /// Something typed in a form or editor would be lost.
     bool anythingTyped() const;
+    /// A form stands on the page that is shown.
+    bool isFormOpen() const;
 
 Q_SIGNALS:
     /// What is seen on the trends is to be saved, or printed.
@@ -102,6 +104,7 @@ private:
     void checkEntry(journal::EntryId id);
     void placeDue();
     void tellState();
+    void holdStill();
     void makeNextPage();
 
     household::Household& household_;
@@ -109,6 +112,8 @@ private:
     Page page_ = Page::shelf;
     bool beside_ = true;
     int savedAt_ = -1;               ///< minute of the day of the last write
+    QString savedWhat_;              ///< the step, with its stack; empty after an undo
+    int steps_ = 0;                  ///< on the undo stack after it
     Rail* rail_;
     QStackedWidget* pages_;
     shelf::ShelfPage* shelf_;

@@ -99,6 +99,7 @@ void MainWindow::dropHousehold()
     leaveFields();
     household_->finishWrites(); // what was recorded is durable before the window lets go
     delete desk_;               // its pages look at the household
+    notices_->setFloating(false); // with the form that was open
     household_.reset();
     qDeleteAll(findChildren<QProgressDialog*>(QStringLiteral("copying"))); // a copy that was under way is never answered now
     oneWindow_->take({});
@@ -282,7 +283,7 @@ void MainWindow::chooseAndCreate()
 void MainWindow::rename()
 {
     if (!household_) return;
-    const QString name = dialogs_.text(this, tr("Name of the household"), tr("Name:"), household_->name());
+    const QString name = dialogs_.text(this, tr("Name of the household"), tr("It is kept in %1. Its name:").arg(QDir::toNativeSeparators(household_->path())), household_->name());
     if (!name.isEmpty() && name != household_->name()) household_->rename(name);
 }
 

@@ -84,7 +84,11 @@ void MainWindow::makeActions()
     on(ui::ActionId::recordOther, [this] { if (desk_) desk_->recordOther(); });
     on(ui::ActionId::whatIsWrong, [this] { if (desk_) desk_->showSymptoms(); });
     on(ui::ActionId::guidedHarvest, [this] { if (desk_) desk_->showHarvest(); });
-    on(ui::ActionId::pageShelf, [this] { if (desk_) desk_->showPage(Desk::Page::shelf); });
+    on(ui::ActionId::pageShelf, [this] {
+        if (!desk_) return;
+        desk_->showPage(Desk::Page::shelf);
+        desk_->shelf()->focusStack();
+    });
     on(ui::ActionId::pageTrends, [this] { if (desk_) desk_->showPage(Desk::Page::trends); });
     on(ui::ActionId::pageJournal, [this] { if (desk_) desk_->showPage(Desk::Page::journal); });
     on(ui::ActionId::pageRotation, [this] { if (desk_) desk_->showPage(Desk::Page::rotation); });
@@ -143,8 +147,8 @@ void MainWindow::makeMenus()
     file->addSeparator();
     fill(file, {ui::ActionId::stackSheet, ui::ActionId::trayLabels});
     file->addSeparator();
-    fill(file, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
-    file->addSeparator();
+    QMenu* copies = file->addMenu(tr("Copies and &backups")); // in one list the menu would be higher than a small screen in large letters
+    fill(copies, {ui::ActionId::saveCopy, ui::ActionId::backups, ui::ActionId::backupFolder});
     QMenu* seasons = file->addMenu(tr("Seaso&ns"));
     fill(seasons, {ui::ActionId::seasonsNorth, ui::ActionId::seasonsSouth});
     file->addSeparator();
@@ -192,20 +196,40 @@ void MainWindow::fillRecent()
 void MainWindow::fillRecordMenu()
 {
     recordMenu_->clear();
+    qDeleteAll(recordMenu_->findChildren<QMenu*>(Qt::FindDirectChildrenOnly));
     recordMenu_->addAction(action(ui::ActionId::newStack));
     recordMenu_->addAction(action(ui::ActionId::recordOther));
     recordMenu_->addAction(action(ui::ActionId::whatIsWrong));
     recordMenu_->addAction(action(ui::ActionId::guidedHarvest));
     if (!desk_) return;
     recordMenu_->addSeparator();
-    const auto acts = desk_->shelf()->stackActions();
-    for (QAction* act : acts) {
-        recordMenu_->addAction(act);
+    const auto addAct = [this](QMenu* menu, ui::ActionId id) {
+        QAction* act = desk_->shelf()->action(id);
+        menu->addAction(act);
         // Chosen from the menu on another page, it is done where its stack can be seen.
         connect(act, &QAction::triggered, desk_, [this] {
             if (desk_->page() != Desk::Page::shelf) desk_->showPage(Desk::Page::shelf);
         });
+    };
+    // By what is done: one list of them all would be higher than a screen.
+    using Id = ui::ActionId;
+    const std::pair<QString, std::vector<Id>> groups[] = {
+        {tr("&Feed and cover"), {Id::feed, Id::feedBorne, Id::feedOther, Id::cover, Id::coverOther}},
+        {tr("&Water and drain"), {Id::water, Id::waterOther, Id::drain, Id::drainOther, Id::flush}},
+        {tr("&Trays and castings"), {Id::rotate, Id::harvest, Id::loosen, Id::addTray, Id::rebed}},
+        {tr("&Look and measure"), {Id::check, Id::reading, Id::weighWorms, Id::countWorms, Id::weighTray}},
+        {tr("W&orms"), {Id::stockWorms, Id::removeWorms, Id::moveWorms}},
+        {tr("&Notes and routines"), {Id::routine, Id::event, Id::note}},
+        {tr("Set-&up and place"), {Id::changeStack, Id::moveStackLeft, Id::moveStackRight, Id::retire}},
+        {tr("&Day shown"), {Id::dayBack, Id::dayForward, Id::weekBack, Id::weekForward, Id::backToToday}},
+    };
+    for (const auto& [title, acts] : groups) {
+        QMenu* menu = recordMenu_->addMenu(title);
+        for (const Id id : acts) addAct(menu, id);
+        ui::keepLettersApart(menu);
     }
+    recordMenu_->addSeparator();
+    addAct(recordMenu_, Id::moreActs);
 }
 
 void MainWindow::syncActions()

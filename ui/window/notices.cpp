@@ -2,6 +2,7 @@
 
 #include "ui/common/panels.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -52,7 +53,49 @@ void Notices::show(Kind kind, const QString& text, const QString& key, const Act
     rows_->addWidget(frame);
     frames_ << frame;
     QWidget::show();
+    place();
     if (kind == Kind::done) letGo(frame);
+}
+
+void Notices::setFloating(bool floating)
+{
+    auto* page = parentWidget() ? qobject_cast<QBoxLayout*>(parentWidget()->layout()) : nullptr;
+    if (!page || floating == floating_) return;
+    floating_ = floating;
+    if (floating) {
+        page->removeWidget(this);
+        parentWidget()->installEventFilter(this);
+        if (!frames_.isEmpty()) { // what stands there keeps its room, also when it goes
+            room_ = new QWidget{parentWidget()};
+            room_->setFixedHeight(heightIn(parentWidget()->width()));
+            page->insertWidget(0, room_);
+            room_->show();
+        }
+        place();
+    } else {
+        parentWidget()->removeEventFilter(this);
+        delete room_;
+        page->insertWidget(0, this);
+    }
+}
+
+int Notices::heightIn(int width) const
+{
+    rows_->activate();
+    return rows_->hasHeightForWidth() ? rows_->totalHeightForWidth(width) : rows_->totalSizeHint().height();
+}
+
+void Notices::place()
+{
+    if (!floating_ || frames_.isEmpty()) return;
+    setGeometry(0, 0, parentWidget()->width(), heightIn(parentWidget()->width()));
+    raise();
+}
+
+bool Notices::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == parentWidget() && event->type() == QEvent::Resize) place();
+    return QWidget::eventFilter(watched, event);
 }
 
 /// Not while it is being read: under the pointer, or with the focus in it.
@@ -71,6 +114,7 @@ void Notices::dismiss(QFrame* frame)
     frame->hide();
     frame->deleteLater(); // its button may be the sender
     setVisible(!frames_.isEmpty());
+    place();
 }
 
 void Notices::settle(const QString& key)

@@ -82,11 +82,19 @@ void Rail::setPageText(const QAction* action, const QString& text)
     fit();
 }
 
-void Rail::setState(const QString& saved, const QString& holds)
+void Rail::setState(const QString& saved, const QString& holds, const QString& where)
 {
-    saved_->setText(saved);
+    // A name that is longer than the rail is wide is cut in it and read whole in the tool tip.
+    const int room = wantedWidth() - layout()->contentsMargins().left() - layout()->contentsMargins().right() - saved_->contentsMargins().left();
+    QStringList words = saved.split(u' ');
+    for (QString& word : words) word = saved_->fontMetrics().elidedText(word, Qt::ElideRight, room);
+    saved_->setText(words.join(u' '));
+    ui::setAccess(saved_, saved);
+    saved_->setToolTip(saved_->text() == saved ? QString{} : saved);
     saved_->setVisible(!saved.isEmpty());
     holds_->setText(holds);
+    holds_->setToolTip(where);
+    ui::setAccess(holds_, holds, where);
     tighten();
 }
 

@@ -24,8 +24,8 @@ public:
     void setPageShown(const QAction* action, bool shown);
     /// Another word on the button than the action has, e.g. "Due (3)".
     void setPageText(const QAction* action, const QString& text);
-    /// "Saved 18:42", "Saving…", "Read only"; and what the file holds.
-    void setState(const QString& saved, const QString& holds);
+    /// "Saved 18:42: Feed 450 g, Scullery", "Saving…", "Read only"; what the file holds; and where it lies.
+    void setState(const QString& saved, const QString& holds, const QString& where);
     QString savedText() const;
     int wantedWidth() const;
 
