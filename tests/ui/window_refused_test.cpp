@@ -209,6 +209,7 @@ TEST_F(Refused, NoEntryThatIsEditedOrRecordedInTheJournalIsLostByAKey)
     auto* series = page->findChild<journal_page::EntrySeries*>();
     ASSERT_NE(series, nullptr);
     ASSERT_FALSE(page->editing());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return QApplication::focusWidget() && series->form()->isAncestorOf(QApplication::focusWidget()); }, 3000)) << "its first field has the keys";
     auto* kinds = series->findChild<QWidget*>(QStringLiteral("seriesKind"))->findChild<QComboBox*>();
     ASSERT_NE(kinds, nullptr);
     const int before = kinds->currentIndex();

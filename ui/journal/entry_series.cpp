@@ -49,7 +49,7 @@ EntrySeries::EntrySeries(household::Household& household, const journal::Entry& 
     form_->propose(like.action);
 }
 
-const forms::TypedForm* EntrySeries::form() const { return form_; }
+forms::TypedForm* EntrySeries::form() const { return form_; }
 
 bool EntrySeries::touched() const { return form_ && form_->touched(); }
 

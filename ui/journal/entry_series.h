@@ -31,7 +31,7 @@ public:
     EntrySeries(household::Household& household, const journal::Entry& like, QWidget* parent = nullptr);
 
     bool touched() const;
-    const forms::TypedForm* form() const;
+    forms::TypedForm* form() const;
     /// Asked before what was typed is thrown away, by Esc or by another stack or act.
     void setMayThrowAway(forms::MayThrowAway ask);
     int recordedSoFar() const { return recorded_; }

@@ -2,6 +2,7 @@
 
 #include "ui/common/reading_order.h"
 #include "ui/forms/entry_editor.h"
+#include "ui/forms/take_keys.h"
 #include "ui/journal/bulk_view.h"
 #include "ui/journal/entry_series.h"
 #include "ui/journal/entry_words.h"
@@ -49,9 +50,9 @@ void JournalPage::editChosen()
 bool JournalPage::makesWay()
 {
     if (!editing()) return true;
-    const forms::TypedForm* open = editor_ != nullptr ? static_cast<const forms::TypedForm*>(editor_) : series_->form();
+    forms::TypedForm* open = editor_ != nullptr ? static_cast<forms::TypedForm*>(editor_) : series_->form();
     if (mayThrowAway_ && open->mayGo()) return true;
-    if (const QList<QWidget*> stops = ui::readingOrder(editorBox_); !stops.isEmpty()) stops.front()->setFocus(Qt::OtherFocusReason);
+    forms::takeKeys(*open);
     return false;
 }
 
@@ -80,6 +81,7 @@ void JournalPage::showSeries(EntrySeries* series)
     series_ = series;
     series_->setMayThrowAway(mayThrowAway_);
     editorBox_->layout()->addWidget(series);
+    series->show(); // made while an editor stood there, it would stay hidden
     editorBox_->setMaximumWidth(theme_.px(720));
     editorBox_->show();
     giveRoom();

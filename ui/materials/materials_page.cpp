@@ -9,6 +9,7 @@
 #include "ui/forms/action_form.h"
 #include "ui/forms/caution_card.h"
 #include "ui/forms/entry_editor.h"
+#include "ui/forms/take_keys.h"
 #include "ui/materials/bench.h"
 #include "ui/materials/material_card.h"
 #include "ui/materials/materials_model.h"
@@ -251,7 +252,7 @@ bool MaterialsPage::editing() const { return form_ && form_->touched(); }
 bool MaterialsPage::makesWay()
 {
     if (!editing() || (mayThrowAway_ && form_->mayGo())) return true;
-    form_->setFocus(Qt::OtherFocusReason);
+    forms::takeKeys(*form_);
     scroll_->ensureWidgetVisible(formBox_);
     return false;
 }

@@ -3,6 +3,7 @@
 #include "ui/common/panels.h"
 #include "ui/forms/action_form.h"
 #include "ui/forms/new_stack.h"
+#include "ui/forms/take_keys.h"
 #include "ui/shelf/date_bar.h"
 #include "ui/shelf/form_host.h"
 #include "ui/shelf/legend_bar.h"
@@ -70,7 +71,7 @@ bool ShelfPage::formBegun() const
 bool ShelfPage::makesWay()
 {
     if (!formBegun() || (mayThrowAway_ && form()->mayGo())) return true;
-    host_->content()->setFocus(Qt::OtherFocusReason);
+    forms::takeKeys(*form());
     return false;
 }
 
@@ -147,7 +148,7 @@ PartStory ShelfPage::storyOf(const QString& stack, const journal::Standing& stan
 bool ShelfPage::openPanel(const QString& stack, std::optional<int> part)
 {
     if (formBegun()) {
-        host_->content()->setFocus(Qt::OtherFocusReason);
+        forms::takeKeys(*form());
         return false;
     }
     const journal::Standing* standing = standingOf(stack);
